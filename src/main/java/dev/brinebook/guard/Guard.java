@@ -1,0 +1,54 @@
+package dev.brinebook.guard;
+
+/**
+ * Argument checks of the domain, written in positive form so that a NaN is refused like any other value
+ * outside the range.
+ *
+ * <p>A refusal names the argument, the bound and the value. One that reaches a caller over HTTP is a fault of
+ * ours: the edge validates first, against the same limits.
+ */
+public final class Guard {
+
+    private Guard() {
+    }
+
+    /** {@code value} if it is a finite number. */
+    public static double finite(double value, String name) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(name + " must be a finite number, was " + value);
+        }
+        return value;
+    }
+
+    /** {@code value} if it is finite and above zero. */
+    public static double positive(double value, String name) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(name + " must be above 0, was " + value);
+        }
+        return value;
+    }
+
+    /** {@code value} if it is finite and zero or above. */
+    public static double notNegative(double value, String name) {
+        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(name + " must be 0 or above, was " + value);
+        }
+        return value;
+    }
+
+    /** {@code value} if it lies in the closed range. */
+    public static double within(double value, double min, double max, String name) {
+        if (!(value >= min && value <= max)) {
+            throw new IllegalArgumentException(name + " must be from " + min + " to " + max + ", was " + value);
+        }
+        return value;
+    }
+
+    /** {@code value} if it lies in the closed range. */
+    public static int within(int value, int min, int max, String name) {
+        if (!(value >= min && value <= max)) {
+            throw new IllegalArgumentException(name + " must be from " + min + " to " + max + ", was " + value);
+        }
+        return value;
+    }
+}

@@ -1,0 +1,23 @@
+package dev.brinebook.guard;
+
+/** The closed list of reasons why a question has no number for an answer, each with the sentence that says so. */
+public enum NoAnswer {
+    NOTHING_SAVED("nothing is saved, so the cost is never paid back"),
+    NOT_WITHIN_HORIZON("the savings do not add up to the cost within the years looked at"),
+    NO_INVESTMENT("nothing is invested, so there is no return to measure"),
+    NO_SIGN_CHANGE("the cash flows never change sign, so no rate of return exists"),
+    NO_RATE_IN_RANGE("no rate of return lies between -99.99 % and 1,000,000 %"),
+    NEVER_REGENERATES("the softener does not regenerate in the time looked at"),
+    NOT_ASKED("the request does not ask for it");
+
+    private final String sentence;
+
+    NoAnswer(String sentence) {
+        this.sentence = sentence;
+    }
+
+    /** One plain sentence, without a full stop, for the person asking. */
+    public String sentence() {
+        return sentence;
+    }
+}
