@@ -1,0 +1,73 @@
+package dev.brinebook.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.Printed;
+import dev.brinebook.Rows;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class UnitTest {
+
+    private static final String FACTORS = "/quantity/published-unit-factors.csv";
+
+    private static final Map<String, Unit[]> KINDS = new TreeMap<>(Map.ofEntries(
+            Map.entry("Hardness", HardnessUnit.values()), Map.entry("Concentration", ConcentrationUnit.values()),
+            Map.entry("Volume", VolumeUnit.values()), Map.entry("Flow", FlowUnit.values()),
+            Map.entry("Mass", MassUnit.values()), Map.entry("SaltDose", SaltDoseUnit.values()),
+            Map.entry("Capacity", CapacityUnit.values()), Map.entry("Pressure", PressureUnit.values()),
+            Map.entry("Length", LengthUnit.values()), Map.entry("SaltEfficiency", SaltEfficiencyUnit.values()),
+            Map.entry("WaterPerCapacity", WaterPerCapacityUnit.values()),
+            Map.entry("SurfaceFlow", SurfaceFlowUnit.values()), Map.entry("BedFlow", BedFlowUnit.values())));
+
+    @ParameterizedTest
+    @CsvFileSource(resources = FACTORS, useHeadersInDisplayName = true)
+    void ownsItsFactor(String kind, String symbol, String expected, String tolerance, String source) {
+        Unit unit = Arrays.stream(KINDS.get(kind)).filter(u -> u.symbol().equals(symbol)).findFirst().orElseThrow();
+        Printed.assertAgrees(expected, tolerance, unit.toBase(1));
+    }
+
+    @Test
+    void tableHoldsEveryUnitButTheTwoTemperatures() {
+        assertEquals(KINDS.values().stream().mapToInt(units -> units.length).sum(), Rows.in(FACTORS));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/quantity/published-temperatures.csv", useHeadersInDisplayName = true)
+    void convertsTemperatures(double fahrenheit, String celsius, String tolerance, String source) {
+        Printed.assertAgrees(celsius, tolerance, TemperatureUnit.FAHRENHEIT.toBase(fahrenheit));
+    }
+
+    static Stream<Unit> everyUnit() {
+        return Stream.concat(KINDS.values().stream().flatMap(Arrays::stream), Arrays.stream(TemperatureUnit.values()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyUnit")
+    void roundTrips(Unit unit) {
+        long seed = 20_260_101;
+        Random random = new Random(seed);
+        for (int i = 0; i < 1_000; i++) {
+            double value = random.nextDouble() * 1e4;
+            assertEquals(value, unit.fromBase(unit.toBase(value)), 1e-12 * Math.max(1, value), "seed " + seed);
+        }
+    }
+
+    @Test
+    void writesEachSymbolOnceWithinAKind() {
+        for (Unit[] units : KINDS.values()) {
+            List<String> symbols = Arrays.stream(units).map(Unit::symbol).toList();
+            assertEquals(symbols.size(), symbols.stream().distinct().count());
+        }
+        assertTrue(everyUnit().allMatch(unit -> !unit.definition().meaning().isBlank() && unit.definition().ucum() != null));
+    }
+}
