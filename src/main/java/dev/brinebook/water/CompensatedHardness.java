@@ -1,0 +1,61 @@
+package dev.brinebook.water;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.HardnessUnit;
+
+/**
+ * Hardness once iron and manganese count, line by line.
+ *
+ * <p>For capacity, interval and meter volume. Not for sodium or charge balance: those take {@link #realMgPerL}.
+ *
+ * @param hardnessMgPerL calcium and magnesium hardness as tested
+ * @param ironLineMgPerL what iron adds by the factor set
+ * @param manganeseLineMgPerL what manganese adds by the factor set
+ * @param realMgPerL hardness with iron and manganese at their chemical equivalents
+ */
+public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, double manganeseLineMgPerL,
+        double realMgPerL) {
+
+    /** Tolerance of the ceiling, so that 34 gpg that came as 34.0000000001 is not set as 35. */
+    private static final double WHOLE_GRAIN_TOLERANCE = 1e-6;
+
+    /**
+     * Adds iron and manganese to a hardness.
+     *
+     * <pre>compensated = hardness + a_Fe Fe + a_Mn Mn</pre>
+     *
+     * @param hardnessMgPerL as tested, 0 to {@value Hardness#MAX_MG_PER_L} mg/L
+     * @param ironMgPerL dissolved iron, 0 or above
+     * @param manganeseMgPerL manganese, 0 or above
+     * @param factors a_Fe and a_Mn. Source: [CP-IRON-FACTORS]
+     */
+    public static CompensatedHardness of(double hardnessMgPerL, double ironMgPerL, double manganeseMgPerL,
+            CompensationFactors factors) {
+        Guard.within(hardnessMgPerL, 0, Hardness.MAX_MG_PER_L, "hardnessMgPerL");
+        Guard.notNegative(ironMgPerL, "ironMgPerL");
+        Guard.notNegative(manganeseMgPerL, "manganeseMgPerL");
+        CompensationFactors chemical = CompensationFactors.STOICHIOMETRIC;
+        return new CompensatedHardness(hardnessMgPerL, factors.ironMgPerMg() * ironMgPerL,
+                factors.manganeseMgPerMg() * manganeseMgPerL,
+                hardnessMgPerL + chemical.ironMgPerMg() * ironMgPerL + chemical.manganeseMgPerMg() * manganeseMgPerL);
+    }
+
+    /** The exact sum, mg/L as CaCO3. */
+    public double totalMgPerL() {
+        return hardnessMgPerL + ironLineMgPerL + manganeseLineMgPerL;
+    }
+
+    /**
+     * The whole number to set on a controller: the sum and the test's uncertainty, rounded up, never down.
+     *
+     * @param uncertaintyMgPerL what the test cannot tell, 0 or above; a drop-count kit resolves 1 gpg
+     * @return whole grains per US gallon
+     */
+    public int settingGpg(double uncertaintyMgPerL) {
+        return (int) wholeUp(HardnessUnit.GPG.fromBase(totalMgPerL() + Guard.notNegative(uncertaintyMgPerL, "uncertainty")));
+    }
+
+    private static double wholeUp(double value) {
+        return Math.ceil(value - WHOLE_GRAIN_TOLERANCE);
+    }
+}
