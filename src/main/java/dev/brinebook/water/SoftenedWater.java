@@ -1,0 +1,50 @@
+package dev.brinebook.water;
+
+import dev.brinebook.caution.Caution;
+import dev.brinebook.guard.Guard;
+import java.util.EnumSet;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What softening adds to a water that is softened to (nearly) zero hardness.
+ *
+ * @param addedSodiumMgPerL sodium added, 0 with potassium chloride
+ * @param addedPotassiumMgPerL potassium added, 0 with sodium chloride
+ * @param rawSodiumMgPerL sodium of the raw water, absent when not tested
+ */
+public record SoftenedWater(double addedSodiumMgPerL, double addedPotassiumMgPerL, OptionalDouble rawSodiumMgPerL) {
+
+    public SoftenedWater {
+        Guard.notNegative(addedSodiumMgPerL, "addedSodiumMgPerL");
+        Guard.notNegative(addedPotassiumMgPerL, "addedPotassiumMgPerL");
+    }
+
+    /** The water after all its real hardness was exchanged for the ion of the salt. */
+    public static SoftenedWater of(CompensatedHardness hardness, OptionalDouble rawSodiumMgPerL, boolean potassiumSalt) {
+        double removed = hardness.realMgPerL();
+        return potassiumSalt
+                ? new SoftenedWater(0, AddedSalt.potassiumMgPerL(removed), rawSodiumMgPerL)
+                : new SoftenedWater(AddedSalt.sodiumMgPerL(removed), 0, rawSodiumMgPerL);
+    }
+
+    /** Sodium after softening, mg/L; the added part alone when the raw water was not tested. */
+    public double totalSodiumMgPerL() {
+        return rawSodiumMgPerL.orElse(0) + addedSodiumMgPerL;
+    }
+
+    /** What the people who drink it must be told. */
+    public Set<Caution> cautions() {
+        Set<Caution> cautions = EnumSet.of(Caution.LEAD_COPPER_PLUMBING);
+        if (totalSodiumMgPerL() > AddedSalt.SODIUM_DIET_MG_PER_L) {
+            cautions.add(Caution.SODIUM_RESTRICTED_DIET);
+        }
+        if (totalSodiumMgPerL() > AddedSalt.SODIUM_TASTE_MG_PER_L) {
+            cautions.add(Caution.SODIUM_TASTE);
+        }
+        if (addedPotassiumMgPerL > 0) {
+            cautions.add(Caution.POTASSIUM_KIDNEY_HEART);
+        }
+        return cautions;
+    }
+}

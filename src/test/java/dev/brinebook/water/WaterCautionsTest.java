@@ -1,0 +1,90 @@
+package dev.brinebook.water;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.caution.Caution;
+import dev.brinebook.caution.Severity;
+import dev.brinebook.source.Sources;
+import dev.brinebook.water.WaterAnalysis.IronForm;
+import dev.brinebook.water.WaterAnalysis.Supply;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WaterCautionsTest {
+
+    static WaterAnalysis water(String field, double value) {
+        return new WaterAnalysis(200, 0, of(field, "iron", value, 0), of(field, "manganese", value, 0),
+                OptionalDouble.empty(), of(field, "ph", value, 7), of(field, "solids", value, 300),
+                of(field, "chlorine", value, 0), of(field, "sulfide", value, 0), of(field, "turbidity", value, 0),
+                field.equals("temperature") ? value : 15, IronForm.DISSOLVED, Supply.PUBLIC_SUPPLY, false);
+    }
+
+    private static OptionalDouble of(String field, String name, double value, double otherwise) {
+        return OptionalDouble.of(field.equals(name) ? value : otherwise);
+    }
+
+    @ParameterizedTest(name = "{0} {1}: {2} ({3})")
+    @CsvSource({
+        "iron, 0.3, '', 40 CFR 143.3 is exceeded above 0.3",
+        "iron, 0.31, IRON_STAINS, 40 CFR 143.3",
+        "iron, 1, IRON_BEFORE_RESIN IRON_STAINS, Illinois 35 IAC 604.805(a)",
+        "iron, 2.1, IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, trade association booklet",
+        "iron, 10.1, IRON_TREAT_FIRST IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, NDSU WQ1031",
+        "manganese, 0.06, MANGANESE_STAINS, 40 CFR 143.3",
+        "manganese, 0.31, MANGANESE_INFANTS MANGANESE_STAINS, New Hampshire DES DWGB-3-8",
+        "ph, 6.4, PH_OUT_OF_RANGE, 40 CFR 143.3",
+        "ph, 8.6, PH_OUT_OF_RANGE, 40 CFR 143.3",
+        "ph, 8.5, '', 40 CFR 143.3",
+        "solids, 501, DISSOLVED_SOLIDS_TASTE, 40 CFR 143.3",
+        "solids, 751, LOW_DOSE_WILL_NOT_HOLD DISSOLVED_SOLIDS_TASTE, trade association booklet",
+        "chlorine, 1.1, CHLORINE_RESIN_LIFE, common practice",
+        "sulfide, 0.1, HYDROGEN_SULFIDE, NebGuide G1491",
+        "turbidity, 5.1, TURBIDITY_FILTER_FIRST, Ten States Standards 4.4",
+        "temperature, 9.9, COLD_WATER, WC&P April 2023",
+        "temperature, 10, '', WC&P April 2023"})
+    void warnsAtTheLimitOfItsSource(String field, double value, String expected, String source) {
+        List<Caution> cautions = Caution.ordered(WaterCautions.of(water(field, value)));
+        assertEquals(expected, cautions.stream().map(Enum::name).collect(Collectors.joining(" ")));
+    }
+
+    @Test
+    void warnsOfAnUntestedWellAndOfIronThatIsNoIon() {
+        WaterAnalysis well = new WaterAnalysis(200, 0, OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), 12, IronForm.BACTERIAL, Supply.PRIVATE_WELL, false);
+        assertEquals(Set.of(Caution.IRON_NOT_TESTED, Caution.IRON_NOT_DISSOLVED, Caution.WELL_WITHOUT_BACTERIA_TEST),
+                WaterCautions.of(well));
+        assertEquals(200, well.compensated(CompensationFactors.STANDARD).totalMgPerL());
+    }
+
+    @Test
+    void refusesWhatNoDrinkingWaterHolds() {
+        assertThrows(IllegalArgumentException.class, () -> water("iron", 100.1));
+        assertThrows(IllegalArgumentException.class, () -> water("temperature", 0));
+        assertThrows(IllegalArgumentException.class, () -> water("ph", Double.NaN));
+    }
+
+    @Test
+    void everyCautionHasASourceAndComesInOrder() {
+        List<Caution> all = new ArrayList<>(Arrays.asList(Caution.values()));
+        Collections.reverse(all);
+        List<Caution> ordered = Caution.ordered(all);
+        assertEquals(Caution.values().length, ordered.size());
+        assertEquals(Severity.STOP, ordered.get(0).severity());
+        assertEquals(Severity.INFO, ordered.get(ordered.size() - 1).severity());
+        for (Caution caution : all) {
+            assertEquals(caution.sourceKey(), Sources.get(caution.sourceKey()).key());
+            assertTrue(caution.message().endsWith("."), caution.name());
+        }
+    }
+}
