@@ -1,0 +1,24 @@
+package dev.brinebook.api;
+
+import dev.brinebook.source.Source;
+import dev.brinebook.source.Sources;
+
+@About("Why a number is what it is.")
+public record BasisAnswer(
+        @Property(value = "JSON pointer to the result, or to the part of the answer, that it explains.",
+                example = "\"/total\"") String pointer,
+        @Property(value = "The formula, in words.", example = "\"hardness plus 4 gpg for each mg/L of iron\"")
+        String formula,
+        @Property(value = "The publication or practice it comes from.", example = "\"40 CFR 143.3 (2023)\"")
+        String source,
+        @Property("How far the source can be trusted.") Source.Kind kind) {
+
+    static BasisAnswer of(String pointer, String formula, String sourceKey) {
+        return new BasisAnswer(pointer, formula, cite(sourceKey), Sources.get(sourceKey).kind());
+    }
+
+    static String cite(String sourceKey) {
+        Source source = Sources.get(sourceKey);
+        return source.edition().equals("undated") ? source.citation() : source.citation() + " (" + source.edition() + ")";
+    }
+}

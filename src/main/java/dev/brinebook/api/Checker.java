@@ -1,0 +1,151 @@
+package dev.brinebook.api;
+
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.Unit;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Holds a request record to what the {@link Property} of each component says, and tells every fault at once. */
+public final class Checker {
+
+    /** Relative slack of a bound, so that a bound given in another unit is not refused by its last bit. */
+    private static final double SLACK = 1e-9;
+
+    private static final Map<Class<?>, List<Component>> PLANS = new ConcurrentHashMap<>();
+
+    private record Component(String name, RecordComponent component, Property property) {
+
+        Object of(Record owner) {
+            try {
+                return component.getAccessor().invoke(owner);
+            } catch (IllegalAccessException | InvocationTargetException e) {
+                throw new IllegalStateException(component + " cannot be read", e);
+            }
+        }
+    }
+
+    private Checker() {
+    }
+
+    /** Reports every fault of {@code request} and all it holds. */
+    public static void check(Record request, Violations at) {
+        for (Component component : PLANS.computeIfAbsent(request.getClass(), Checker::plan)) {
+            Object value = component.of(request);
+            Violations place = at.at(component.name());
+            if (value != null) {
+                checkValue(value, component.property(), place);
+            } else if (component.property().required() && !place.here()) {
+                place.add(Code.MISSING, component.name() + " is missing: " + firstSentence(component.property().value()));
+            }
+        }
+        if (request instanceof Checked checked) {
+            checked.check(at);
+        }
+    }
+
+    private static List<Component> plan(Class<?> type) {
+        return Arrays.stream(type.getRecordComponents()).map(component -> {
+            Property property = component.getAnnotation(Property.class);
+            if (property == null) {
+                throw new IllegalStateException(type + "." + component.getName() + " has no @Property");
+            }
+            component.getAccessor().setAccessible(true);
+            return new Component(component.getName(), component, property);
+        }).toList();
+    }
+
+    private static void checkValue(Object value, Property property, Violations at) {
+        if (value instanceof Record part) {
+            check(part, at);
+        }
+        if (value instanceof Quantity<?> quantity) {
+            checkQuantity(quantity, property, at);
+        } else if (value instanceof Number number) {
+            checkNumber(number, property, at);
+        } else if (value instanceof CharSequence text) {
+            checkCount(text.length(), "characters", property, at);
+        } else if (value instanceof Collection<?> list) {
+            checkCount(list.size(), "elements", property, at);
+            int index = 0;
+            for (Object element : list) {
+                if (element != null) {
+                    checkValue(element, property, at.at(index));
+                }
+                index++;
+            }
+        }
+    }
+
+    private static void checkQuantity(Quantity<?> quantity, Property property, Violations at) {
+        if (quantity.value() == null || quantity.unit() == null) {
+            return;
+        }
+        Unit own = quantity.unit();
+        Unit stated = property.unit().isEmpty() ? own : unit(property.unit(), own);
+        double min = own.fromBase(stated.toBase(property.min()));
+        double max = own.fromBase(stated.toBase(property.max()));
+        checkRange(quantity.value(), min, max, property.aboveMin(), " " + own.symbol(), at.at("value"));
+    }
+
+    private static void checkNumber(Number number, Property property, Violations at) {
+        BigDecimal value = number instanceof BigDecimal decimal ? decimal : BigDecimal.valueOf(number.longValue());
+        String unit = property.unit().isEmpty() ? "" : " " + property.unit();
+        checkRange(value, property.min(), property.max(), property.aboveMin(), unit, at);
+    }
+
+    private static void checkRange(BigDecimal value, double min, double max, boolean aboveMin, String unit,
+            Violations at) {
+        double number = value.doubleValue();
+        boolean low = aboveMin ? !(number > min) : !(number >= min - SLACK * Math.abs(min));
+        boolean high = !(number <= max + SLACK * Math.abs(max));
+        if (low || high) {
+            String allowed = range(min, max, aboveMin, unit);
+            at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, "must be " + allowed + ", was " + plain(number) + unit,
+                    allowed, null, plain(number)));
+        }
+    }
+
+    private static void checkCount(int count, String what, Property property, Violations at) {
+        if (count < property.minItems() || count > property.maxItems()) {
+            String allowed = property.minItems() == property.maxItems() ? property.minItems() + " " + what
+                    : "from " + property.minItems() + " to " + property.maxItems() + " " + what;
+            at.add(new Violation(at.pointer(), Code.WRONG_COUNT, "must have " + allowed + ", has " + count, allowed, null,
+                    null));
+        }
+    }
+
+    private static String range(double min, double max, boolean aboveMin, String unit) {
+        String low = aboveMin ? "above " + plain(min) : "from " + plain(min);
+        if (max == Double.POSITIVE_INFINITY) {
+            return (aboveMin ? low : plain(min) + " or above") + unit;
+        }
+        return low + " to " + plain(max) + unit;
+    }
+
+    private static Unit unit(String symbol, Unit sibling) {
+        for (Object constant : ((Enum<?>) sibling).getDeclaringClass().getEnumConstants()) {
+            if (((Unit) constant).symbol().equals(symbol)) {
+                return (Unit) constant;
+            }
+        }
+        throw new IllegalStateException(symbol + " is no unit like " + sibling);
+    }
+
+    private static String plain(double number) {
+        return Rounding.answer(number).toPlainString();
+    }
+
+    private static String firstSentence(String text) {
+        int end = text.indexOf(". ");
+        String sentence = end < 0 ? text : text.substring(0, end + 1);
+        return sentence.endsWith(".") ? sentence : sentence + ".";
+    }
+}

@@ -1,0 +1,61 @@
+package dev.brinebook.api;
+
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * One calculation that callers can ask for. The server routes and the contract documents the same list of these, so an
+ * undocumented route cannot exist.
+ *
+ * @param id operationId of the contract, camelCase
+ * @param path path of the route, such as {@code /v1/assessment}
+ * @param summary one line
+ * @param description when to choose it and what it answers, so that a language model can pick the right one
+ * @param requestType record of the request body
+ * @param answerType record of the answer
+ * @param calculate the calculation; gets a request without violations
+ * @param query how a GET request is written, empty when there is no GET form
+ * @param examples names of its committed examples, see {@link #exampleFile}
+ * @param <Q> request
+ * @param <A> answer
+ */
+public record Operation<Q extends Record, A extends Record>(String id, String path, String summary, String description,
+        Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+
+    public Operation {
+        query = List.copyOf(query);
+        examples = List.copyOf(examples);
+    }
+
+    /** Name of the committed file of an example: {@code part} is request or response. */
+    public String exampleFile(String name, String part) {
+        return id + "." + name + "." + part + ".json";
+    }
+
+    /**
+     * One parameter of a GET form.
+     *
+     * @param name as written in the query
+     * @param pointer where its value stands in the request body
+     * @param number whether the value is a number, else it is text
+     * @param unit the unit that the number is in, or null where another parameter gives it
+     * @param description what it is
+     * @param required whether it must be given
+     * @param example an example as written in the query
+     */
+    public record QueryParameter(String name, String pointer, boolean number, String unit, String description,
+            boolean required, String example) {
+
+        /** A parameter that is a text. */
+        public static QueryParameter text(String name, String pointer, String description, boolean required,
+                String example) {
+            return new QueryParameter(name, pointer, false, null, description, required, example);
+        }
+
+        /** A parameter that is a number in {@code unit}, or in the unit that another parameter gives when null. */
+        public static QueryParameter number(String name, String pointer, String unit, String description,
+                boolean required, String example) {
+            return new QueryParameter(name, pointer, true, unit, description, required, example);
+        }
+    }
+}

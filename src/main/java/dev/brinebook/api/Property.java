@@ -1,0 +1,48 @@
+package dev.brinebook.api;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * What one property of a request or an answer is and may be. The only place for these facts: {@link Checker} holds
+ * requests to them and the contract prints them.
+ */
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.RECORD_COMPONENT)
+public @interface Property {
+
+    /** What it is, in a sentence or two, starting with a capital. */
+    String value();
+
+    /** Whether a request must hold it. An answer's property is always there unless {@link #optional} says so. */
+    boolean required() default false;
+
+    /** Whether an answer may leave it out, and when. */
+    String optional() default "";
+
+    /** Lowest number, in {@link #unit} for a quantity; of every element for a list. */
+    double min() default Double.NEGATIVE_INFINITY;
+
+    /** Whether {@link #min} itself is refused. */
+    boolean aboveMin() default false;
+
+    /** Highest number, as {@link #min}. */
+    double max() default Double.POSITIVE_INFINITY;
+
+    /** The unit of {@link #min} and {@link #max} of a quantity; the unit of a plain number, in words. */
+    String unit() default "";
+
+    /** The value taken when the request leaves it out, in words. */
+    String fallback() default "";
+
+    /** An example of a plain value, as JSON. */
+    String example() default "";
+
+    /** Fewest elements of a list. */
+    int minItems() default 0;
+
+    /** Most elements of a list, or characters of a text. */
+    int maxItems() default Integer.MAX_VALUE;
+}

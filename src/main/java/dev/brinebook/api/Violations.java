@@ -1,0 +1,75 @@
+package dev.brinebook.api;
+
+import dev.brinebook.api.Violation.Code;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Collects every fault of one request. The first fault told of a place is kept: later ones follow from it. */
+public final class Violations {
+
+    private final Map<String, Violation> byPointer;
+    private final String base;
+
+    public Violations() {
+        this(new TreeMap<>(), "");
+    }
+
+    private Violations(Map<String, Violation> byPointer, String base) {
+        this.byPointer = byPointer;
+        this.base = base;
+    }
+
+    /** The same collection, seen from a property below. */
+    public Violations at(String property) {
+        return new Violations(byPointer, base + "/" + escape(property));
+    }
+
+    /** The same collection, seen from an element of a list. */
+    public Violations at(int index) {
+        return new Violations(byPointer, base + "/" + index);
+    }
+
+    /** A fault at this place. */
+    public void add(Code code, String message) {
+        add(new Violation(base, code, message));
+    }
+
+    /** A fault at {@code property} below this place. */
+    public void add(String property, Code code, String message) {
+        at(property).add(code, message);
+    }
+
+    /** A fault whose pointer is whole already. */
+    public void add(Violation violation) {
+        byPointer.putIfAbsent(violation.pointer(), violation);
+    }
+
+    public void addAll(Collection<Violation> violations) {
+        violations.forEach(this::add);
+    }
+
+    /** The pointer of this place. */
+    public String pointer() {
+        return base;
+    }
+
+    /** Whether this place or anything below it has a fault. */
+    public boolean here() {
+        return byPointer.keySet().stream().anyMatch(p -> p.equals(base) || p.startsWith(base + "/"));
+    }
+
+    public boolean isEmpty() {
+        return byPointer.isEmpty();
+    }
+
+    /** All faults, sorted by pointer. */
+    public List<Violation> sorted() {
+        return List.copyOf(byPointer.values());
+    }
+
+    private static String escape(String property) {
+        return property.replace("~", "~0").replace("/", "~1");
+    }
+}
