@@ -1,0 +1,58 @@
+package dev.brinebook.water.api;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.water.CompensatedHardness;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
+import java.util.Arrays;
+import java.util.List;
+
+/** How hard a water is once iron and manganese count. */
+public final class CompensateHardness {
+
+    public static final Operation<CompensatedHardnessRequest, CompensatedHardnessAnswer> OPERATION = new Operation<>(
+            "compensateHardness", "/v1/compensated-hardness", "Count iron and manganese as hardness",
+            "Choose this to find the hardness number to set on a softener: it adds what iron and manganese count for,"
+                    + " line by line, under the factor set chosen, rounds up to the whole grains per gallon that a"
+                    + " controller takes, shows what the other sets would give, and warns of what a softener does not"
+                    + " treat.",
+            CompensatedHardnessRequest.class, CompensatedHardnessAnswer.class, CompensateHardness::answer,
+            List.of(QueryParameter.number("value", "/water/hardness/value", null, "The number of the hardness.", true, "25"),
+                    QueryParameter.text("unit", "/water/hardness/unit", "Its unit: one of "
+                            + String.join(", ", WireNames.all(HardnessUnit.class)) + ".", true, "gpg"),
+                    QueryParameter.number("iron", "/water/iron/value", "mg/L", "Dissolved iron in mg/L.", false, "2"),
+                    QueryParameter.number("manganese", "/water/manganese/value", "mg/L", "Manganese in mg/L.", false, "0.5"),
+                    QueryParameter.text("set", "/water/compensation/set", "The factor set: stoichiometric, light,"
+                            + " moderate, standard or conservative.", false, "standard"),
+                    QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
+            List.of("well-family", "apartment"));
+
+    private CompensateHardness() {
+    }
+
+    private static CompensatedHardnessAnswer answer(CompensatedHardnessRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        WaterAnalysis water = request.water().toDomain(explanation);
+        CompensatedHardness sum = water.compensated(request.water().factors(explanation));
+        explanation.cautions(WaterCautions.of(water));
+        explanation.because("/bySet", "the same sum under each named set; no allowed source settles which is right",
+                "CP-IRON-FACTORS");
+        HardnessLines lines = HardnessLines.of(sum, water.hardnessUncertaintyMgPerL(), units, "/hardness", explanation);
+        List<FactorSetTotal> bySet = Arrays.stream(FactorSet.values()).filter(set -> set != FactorSet.OWN)
+                .map(set -> new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())))
+                .toList();
+        String summary = "Set " + Text.of(lines.controllerSetting()) + ": " + Text.of(lines.tested()) + " tested, "
+                + Text.of(lines.iron()) + " for iron and " + Text.of(lines.manganese()) + " for manganese make "
+                + Text.of(lines.compensated()) + ".";
+        return new CompensatedHardnessAnswer(summary, lines, bySet, explanation.cautions(), explanation.assumptions(),
+                explanation.basis(), ModelVersion.CURRENT);
+    }
+}

@@ -1,0 +1,40 @@
+package dev.brinebook.water.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.water.CompensatedHardness;
+import java.math.BigDecimal;
+
+@About("Compensated hardness, line by line.")
+public record HardnessLines(
+        @Property("Hardness of calcium and magnesium, as tested.") HardnessQuantity tested,
+        @Property("What iron adds by the factor set.") HardnessQuantity iron,
+        @Property("What manganese adds by the factor set.") HardnessQuantity manganese,
+        @Property("The exact sum: use it for capacity, interval and meter volume.") HardnessQuantity compensated,
+        @Property("Hardness with iron and manganese at their chemical equivalents only: it sets the sodium added.")
+        HardnessQuantity real,
+        @Property("The whole number to set on a controller, in gpg: the sum plus the uncertainty of the test, rounded up.")
+        HardnessQuantity controllerSetting) {
+
+    /** The lines in the units of the answer, with their basis told below {@code pointer}. */
+    public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, AnswerUnits units, String pointer,
+            Explanation explanation) {
+        explanation.because(pointer + "/iron", "factor times dissolved iron; a margin far above the 0.1047 gpg of the"
+                + " chemistry, so that the resin regenerates before iron builds up", "CP-IRON-FACTORS");
+        explanation.because(pointer + "/manganese", "factor times manganese", "CP-IRON-FACTORS");
+        explanation.because(pointer + "/compensated", "tested hardness plus the lines of iron and manganese",
+                "CP-IRON-FACTORS");
+        explanation.because(pointer + "/real", "tested hardness plus 1.792 times iron and 1.822 times manganese, from the"
+                + " atomic weights", "CIAAW");
+        explanation.because(pointer + "/controllerSetting", "the sum and the uncertainty of the test, rounded up to whole"
+                + " grains per gallon, never down", "CP-IRON-FACTORS");
+        return new HardnessLines(units.hardness(sum.hardnessMgPerL()), units.hardness(sum.ironLineMgPerL()),
+                units.hardness(sum.manganeseLineMgPerL()), units.hardness(sum.totalMgPerL()),
+                units.hardness(sum.realMgPerL()),
+                new HardnessQuantity(BigDecimal.valueOf(sum.settingGpg(uncertaintyMgPerL)), HardnessUnit.GPG));
+    }
+}

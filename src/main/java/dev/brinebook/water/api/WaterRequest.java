@@ -1,0 +1,100 @@
+package dev.brinebook.water.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violations;
+import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.api.ConcentrationQuantity;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.TemperatureQuantity;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.water.Hardness;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterAnalysis.IronForm;
+import dev.brinebook.water.WaterAnalysis.Supply;
+import java.math.BigDecimal;
+import java.util.OptionalDouble;
+
+@About("A water test. Leave out what was not tested: nothing is taken as zero without saying so.")
+public record WaterRequest(
+        @Property(value = "Hardness as tested, of calcium and magnesium. Give this, or calcium and magnesium.", min = 0,
+                max = Hardness.MAX_MG_PER_L, unit = "mg/L") HardnessQuantity hardness,
+        @Property(value = "Calcium, instead of hardness and together with magnesium.", min = 0,
+                max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity calcium,
+        @Property(value = "Magnesium, instead of hardness and together with calcium.", min = 0,
+                max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity magnesium,
+        @Property(value = "What the hardness test cannot tell; a drop-count kit resolves 1 gpg.", min = 0,
+                max = WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L, unit = "mg/L", fallback = "0 gpg")
+        HardnessQuantity hardnessUncertainty,
+        @Property(value = "Dissolved iron.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
+                fallback = "not tested: none is counted, and a caution says so") ConcentrationQuantity iron,
+        @Property(value = "How the iron is present. A softener takes only dissolved iron.", fallback = "dissolved",
+                example = "\"dissolved\"") IronForm ironForm,
+        @Property(value = "Manganese.", min = 0, max = WaterAnalysis.MAX_MANGANESE_MG_PER_L, unit = "mg/L",
+                fallback = "not tested: none is counted") ConcentrationQuantity manganese,
+        @Property(value = "Sodium of the raw water.", min = 0, max = WaterAnalysis.MAX_SODIUM_MG_PER_L, unit = "mg/L",
+                fallback = "not tested: totals hold the added sodium only") ConcentrationQuantity sodium,
+        @Property(value = "The pH.", min = 0, max = WaterAnalysis.MAX_PH, example = "7.4", fallback = "not tested")
+        BigDecimal ph,
+        @Property(value = "Total dissolved solids.", min = 0, max = WaterAnalysis.MAX_DISSOLVED_SOLIDS_MG_PER_L,
+                unit = "mg/L", fallback = "not tested") ConcentrationQuantity dissolvedSolids,
+        @Property(value = "Free chlorine.", min = 0, max = WaterAnalysis.MAX_CHLORINE_MG_PER_L, unit = "mg/L",
+                fallback = "not tested") ConcentrationQuantity freeChlorine,
+        @Property(value = "Hydrogen sulfide.", min = 0, max = WaterAnalysis.MAX_HYDROGEN_SULFIDE_MG_PER_L, unit = "mg/L",
+                fallback = "not tested") ConcentrationQuantity hydrogenSulfide,
+        @Property(value = "Turbidity.", min = 0, max = WaterAnalysis.MAX_TURBIDITY_NTU, unit = "NTU", example = "0.5",
+                fallback = "not tested") BigDecimal turbidityNtu,
+        @Property(value = "The coldest the water gets in use. Cold water is thicker: it needs a gentler backwash.",
+                min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS, max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C",
+                fallback = "12 C") TemperatureQuantity temperature,
+        @Property(value = "Where the water comes from.", fallback = "publicSupply", example = "\"privateWell\"")
+        Supply supply,
+        @Property(value = "Whether a bacteria test of the water was made and passed.", fallback = "false",
+                example = "false") Boolean bacteriaTested,
+        @Property(value = "How iron and manganese count as hardness.", fallback = "the standard set")
+        CompensationRequest compensation) implements Checked, HardnessSource {
+
+    @Override
+    public void check(Violations at) {
+        checkHardness(at);
+    }
+
+    /** The analysis in SI, with every default told to {@code explanation}. */
+    public WaterAnalysis toDomain(Explanation explanation) {
+        noteUntested("water.iron", iron, explanation);
+        noteUntested("water.manganese", manganese, explanation);
+        if (bacteriaTested == null) {
+            explanation.assume("water.bacteriaTested", "false", Origin.DEFAULT);
+        }
+        return new WaterAnalysis(hardnessMgPerL(),
+                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, "0 gpg"),
+                base(iron), base(manganese), base(sodium), plain(ph), base(dissolvedSolids), base(freeChlorine),
+                base(hydrogenSulfide), plain(turbidityNtu),
+                explanation.orDefault("water.temperature", temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS, "12 C"),
+                explanation.orDefault("water.ironForm", ironForm, IronForm.DISSOLVED),
+                explanation.orDefault("water.supply", supply, Supply.PUBLIC_SUPPLY),
+                Boolean.TRUE.equals(bacteriaTested));
+    }
+
+    /** The factors to count iron and manganese by. */
+    public CompensationFactors factors(Explanation explanation) {
+        return (compensation == null ? CompensationRequest.DEFAULT : compensation).toDomain(explanation);
+    }
+
+    private static void noteUntested(String name, Quantity<?> given, Explanation explanation) {
+        if (given == null) {
+            explanation.assume(name, "not tested, none counted", Origin.DEFAULT);
+        }
+    }
+
+    private static OptionalDouble base(Quantity<?> given) {
+        return given == null ? OptionalDouble.empty() : OptionalDouble.of(given.inBase());
+    }
+
+    private static OptionalDouble plain(BigDecimal given) {
+        return given == null ? OptionalDouble.empty() : OptionalDouble.of(given.doubleValue());
+    }
+}
