@@ -1,0 +1,36 @@
+package dev.brinebook.contract;
+
+import dev.brinebook.api.Operation;
+import io.swagger.v3.core.util.Json31;
+import io.swagger.v3.core.util.Yaml31;
+import io.swagger.v3.oas.models.OpenAPI;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The OpenAPI document, built from the same list of operations that the server routes. */
+public final class Contract {
+
+    private final byte[] yaml;
+    private final byte[] json;
+
+    /** Builds the document; this takes some hundred milliseconds. */
+    public Contract(List<Operation<?, ?>> operations, List<PageRoute> pages, Class<?> problem) {
+        OpenAPI document = new DocumentBuilder(operations, pages, problem).build();
+        try {
+            this.yaml = Yaml31.pretty().writeValueAsString(document).getBytes(StandardCharsets.UTF_8);
+            this.json = Json31.pretty().writeValueAsString(document).getBytes(StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public byte[] yaml() {
+        return yaml.clone();
+    }
+
+    public byte[] json() {
+        return json.clone();
+    }
+}

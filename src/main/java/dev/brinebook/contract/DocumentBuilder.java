@@ -1,0 +1,156 @@
+package dev.brinebook.contract;
+
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.JsonSchema;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.parameters.RequestBody;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.servers.Server;
+import io.swagger.v3.oas.models.tags.Tag;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+
+/** Puts the OpenAPI 3.1 document together. */
+final class DocumentBuilder {
+
+    private static final String CALCULATION = "calculation";
+    private static final String SERVICE = "service";
+
+    private final List<Operation<?, ?>> operations;
+    private final List<PageRoute> pages;
+    private final Class<?> problem;
+    private final Examples examples = new Examples();
+
+    DocumentBuilder(List<Operation<?, ?>> operations, List<PageRoute> pages, Class<?> problem) {
+        this.operations = operations;
+        this.pages = pages;
+        this.problem = problem;
+    }
+
+    OpenAPI build() {
+        Schemas schemas = new Schemas();
+        schemas.addAnswer(problem);
+        Paths paths = new Paths();
+        for (Operation<?, ?> operation : operations) {
+            schemas.addRequest(operation.requestType());
+            schemas.addAnswer(operation.answerType());
+            paths.addPathItem(operation.path(), item(operation));
+        }
+        for (PageRoute page : pages) {
+            if (page.answerType() != null) {
+                schemas.addAnswer(page.answerType());
+            }
+            paths.addPathItem(page.path(), item(page));
+        }
+        Components components = new Components().schemas(schemas.build());
+        ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
+        OpenAPI document = new OpenAPI(SpecVersion.V31).openapi("3.1.0").info(info()).paths(paths).components(components);
+        document.setServers(List.of(new Server().url("/").description("This service.")));
+        document.setTags(List.of(
+                new Tag().name(CALCULATION).description("The calculators. Each is safe to retry: it changes nothing."),
+                new Tag().name(SERVICE).description("The service itself: health, version, contract and pages.")));
+        document.setSecurity(List.of());
+        return document;
+    }
+
+    private static Info info() {
+        return new Info().title("Brinebook").version(ModelVersion.CURRENT)
+                .summary("The authoritative calculator for household water softeners.")
+                .description("From a water test, a household and the softener that stands there: how hard the water really"
+                        + " is, whether the softener fits, what to set, what it uses in salt, water and money, whether a"
+                        + " metered controller pays, and what to be careful about. Every answer says what it assumed and"
+                        + " why each number is what it is. A quantity always carries its unit; an answer's quantity can be"
+                        + " sent back in a request. Local codes and licensed practice decide over any figure given here.")
+                .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
+    }
+
+    private PathItem item(Operation<?, ?> operation) {
+        PathItem item = new PathItem().post(post(operation));
+        return operation.query().isEmpty() ? item : item.get(get(operation));
+    }
+
+    private io.swagger.v3.oas.models.Operation post(Operation<?, ?> operation) {
+        MediaType body = new MediaType().schema(reference(operation.requestType()));
+        operation.examples().forEach(name -> body.addExamples(name, examples.read(operation, name, "request")));
+        return described(operation, operation.id(), operation.description())
+                .requestBody(new RequestBody().required(true).description("The request.")
+                        .content(new Content().addMediaType("application/json", body)))
+                .responses(responses(operation, ErrorResponses.OF_POST));
+    }
+
+    private io.swagger.v3.oas.models.Operation get(Operation<?, ?> operation) {
+        var get = described(operation, operation.id() + "ByQuery", operation.description()
+                + " This is the short form for links; the POST form takes more.")
+                .responses(responses(operation, ErrorResponses.OF_GET));
+        operation.query().forEach(parameter -> get.addParametersItem(parameter(parameter)));
+        return get;
+    }
+
+    private static io.swagger.v3.oas.models.Operation described(Operation<?, ?> operation, String id, String description) {
+        return new io.swagger.v3.oas.models.Operation().operationId(id).summary(operation.summary())
+                .description(description).tags(List.of(CALCULATION));
+    }
+
+    private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
+        MediaType answer = new MediaType().schema(reference(operation.answerType()));
+        operation.examples().forEach(name -> answer.addExamples(name, examples.read(operation, name, "response")));
+        return addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description("The answer.")
+                .content(new Content().addMediaType("application/json", answer))), errors);
+    }
+
+    private static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {
+        errors.forEach(error -> responses.addApiResponse(error.status(),
+                new ApiResponse().$ref("#/components/responses/" + error.name())));
+        return responses;
+    }
+
+    private static Parameter parameter(QueryParameter query) {
+        Schema<Object> schema = new JsonSchema();
+        schema.setTypes(Set.of(query.number() ? "number" : "string"));
+        Object example = query.number() ? new BigDecimal(query.example()) : query.example();
+        return new Parameter().in("query").name(query.name()).required(query.required()).description(query.description())
+                .schema(schema).example(example);
+    }
+
+    private static PathItem item(PageRoute page) {
+        MediaType answer = new MediaType();
+        if (page.answerType() != null) {
+            answer.schema(reference(page.answerType()));
+        } else {
+            Schema<Object> text = new JsonSchema();
+            text.setTypes(Set.of("string"));
+            answer.schema(text);
+        }
+        var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
+                .description(page.description()).tags(List.of(SERVICE))
+                .responses(addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description(page.summary())
+                        .content(new Content().addMediaType(page.mediaType(), answer))), ErrorResponses.OF_PAGE));
+        if (page.parameter() != null) {
+            Schema<Object> text = new JsonSchema();
+            text.setTypes(Set.of("string"));
+            get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
+                    .description("Which one.").schema(text).example("invalid-request"));
+        }
+        return new PathItem().get(get);
+    }
+
+    private static Schema<Object> reference(Class<?> type) {
+        Schema<Object> schema = new JsonSchema();
+        schema.set$ref("#/components/schemas/" + type.getSimpleName());
+        return schema;
+    }
+}

@@ -1,0 +1,133 @@
+package dev.brinebook.contract;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.quantity.Quantity;
+import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes what {@link Property} says of each component into the schema of its record. */
+final class Facts {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private Facts() {
+    }
+
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    static void apply(Schema<?> schema, Class<?> type, boolean inRequests) {
+        List<String> required = new ArrayList<>();
+        Map<String, Schema> properties = new LinkedHashMap<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            Property property = component.getAnnotation(Property.class);
+            Schema<?> described = schema.getProperties().get(component.getName());
+            if (property == null || described == null) {
+                throw new IllegalStateException(type + "." + component.getName() + " is not described");
+            }
+            describe((Schema<Object>) described, component, property);
+            properties.put(component.getName(), described);
+            if (inRequests ? property.required() : property.optional().isEmpty()) {
+                required.add(component.getName());
+            }
+        }
+        schema.setProperties(properties);
+        schema.setRequired(required.isEmpty() ? null : required);
+        schema.setDescription(type.getAnnotation(About.class).value());
+        if (inRequests) {
+            schema.setAdditionalProperties(Boolean.FALSE);
+        }
+    }
+
+    private static void describe(Schema<Object> schema, RecordComponent component, Property property) {
+        boolean quantity = Quantity.class.isAssignableFrom(component.getType())
+                || component.getGenericType().getTypeName().contains("Quantity>");
+        Schema<?> bounded = schema.getItems() == null ? schema : schema.getItems();
+        if (!quantity && property.min() != Double.NEGATIVE_INFINITY) {
+            BigDecimal min = plain(property.min());
+            if (property.aboveMin()) {
+                bounded.setExclusiveMinimumValue(min);
+            } else {
+                bounded.setMinimum(min);
+            }
+        }
+        if (!quantity && property.max() != Double.POSITIVE_INFINITY) {
+            bounded.setMaximum(plain(property.max()));
+        }
+        count(schema, property);
+        schema.setDescription(sentence(property, quantity));
+        fallback(schema, property);
+        if (!property.example().isEmpty()) {
+            schema.setExamples(List.of(json(property.example())));
+        }
+    }
+
+    private static void count(Schema<Object> schema, Property property) {
+        boolean list = schema.getItems() != null;
+        if (property.minItems() > 0) {
+            if (list) {
+                schema.setMinItems(property.minItems());
+            } else {
+                schema.setMinLength(property.minItems());
+            }
+        }
+        if (property.maxItems() < Integer.MAX_VALUE) {
+            if (list) {
+                schema.setMaxItems(property.maxItems());
+            } else {
+                schema.setMaxLength(property.maxItems());
+            }
+        }
+    }
+
+    private static String sentence(Property property, boolean quantity) {
+        StringBuilder text = new StringBuilder(property.value());
+        boolean bounded = property.max() != Double.POSITIVE_INFINITY;
+        if (quantity && bounded) {
+            text.append(property.aboveMin() ? " Above " : " From ").append(Text.number(property.min())).append(" to ")
+                    .append(Text.number(property.max())).append(' ').append(property.unit()).append('.');
+        } else if (!property.unit().isEmpty()) {
+            text.append(" In ").append(property.unit()).append('.');
+        }
+        if (!property.fallback().isEmpty()) {
+            text.append(" Default: ").append(property.fallback()).append('.');
+        }
+        if (!property.optional().isEmpty()) {
+            text.append(" Left out ").append(property.optional()).append('.');
+        }
+        return text.toString();
+    }
+
+    /** A default that is a plain value stands as such too, not only in words. */
+    private static void fallback(Schema<Object> schema, Property property) {
+        String text = property.fallback();
+        if (schema.getEnum() != null && schema.getEnum().contains(text)) {
+            schema.setDefault(text);
+        } else if (schema.getTypes() != null && schema.getTypes().contains("boolean") && !text.isEmpty()) {
+            schema.setDefault(Boolean.valueOf(text));
+        } else if (schema.getTypes() != null && (schema.getTypes().contains("number")
+                || schema.getTypes().contains("integer")) && text.matches("-?\\d+(\\.\\d+)?")) {
+            schema.setDefault(new BigDecimal(text));
+        }
+    }
+
+    private static BigDecimal plain(double number) {
+        BigDecimal plain = BigDecimal.valueOf(number).stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
+    }
+
+    private static Object json(String text) {
+        try {
+            return JSON.readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("not JSON: " + text, e);
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package dev.brinebook.contract;
+
+/**
+ * A route beside the operations: health, version, the contract itself, pages.
+ *
+ * @param id operationId of the contract
+ * @param path path, with parameters in braces
+ * @param summary one line
+ * @param description what it answers
+ * @param mediaType media type of the answer
+ * @param answerType record of a JSON answer, or null
+ * @param parameter name of the parameter in the path, or null
+ */
+public record PageRoute(String id, String path, String summary, String description, String mediaType,
+        Class<? extends Record> answerType, String parameter) {
+}

@@ -1,0 +1,90 @@
+package dev.brinebook.contract;
+
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.type.TypeFactory;
+import dev.brinebook.api.WireNames;
+import io.swagger.v3.core.converter.AnnotatedType;
+import io.swagger.v3.core.converter.ModelConverter;
+import io.swagger.v3.core.converter.ModelConverterContext;
+import io.swagger.v3.core.converter.ModelConverters;
+import io.swagger.v3.oas.models.media.JsonSchema;
+import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The schemas of the wire records: their shape by swagger-core, their facts by each component's {@code Property}. */
+final class Schemas {
+
+    private final Map<String, Class<?>> inRequests = new TreeMap<>();
+    private final Map<String, Class<?>> records = new TreeMap<>();
+    private final ModelConverters converters = new ModelConverters(true);
+
+    Schemas() {
+        converters.addConverter(new WireEnums());
+    }
+
+    void addRequest(Class<?> type) {
+        collect(type, inRequests);
+        collect(type, records);
+    }
+
+    void addAnswer(Class<?> type) {
+        collect(type, records);
+    }
+
+    /** All schemas by name, sorted. */
+    @SuppressWarnings("rawtypes")
+    Map<String, Schema> build() {
+        Map<String, Schema> schemas = new TreeMap<>();
+        records.values().forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
+        schemas.keySet().retainAll(records.keySet());
+        records.forEach((name, type) -> Facts.apply(schemas.get(name), type, inRequests.containsKey(name)));
+        return schemas;
+    }
+
+    /** Gathers a record and all that it holds; equal simple names would overwrite each other, so they are refused. */
+    private static void collect(Class<?> type, Map<String, Class<?>> into) {
+        Class<?> other = into.put(type.getSimpleName(), type);
+        if (other != null && other != type) {
+            throw new IllegalStateException(type + " and " + other + " have the same name on the wire");
+        }
+        if (other == null) {
+            for (RecordComponent component : type.getRecordComponents()) {
+                collectFrom(component.getGenericType(), into);
+            }
+        }
+    }
+
+    private static void collectFrom(Type type, Map<String, Class<?>> into) {
+        if (type instanceof Class<?> c && c.isRecord()) {
+            collect(c, into);
+        } else if (type instanceof ParameterizedType generic) {
+            for (Type argument : generic.getActualTypeArguments()) {
+                collectFrom(argument, into);
+            }
+        }
+    }
+
+    /** Enums by their names on the wire. */
+    private static final class WireEnums implements ModelConverter {
+
+        @Override
+        @SuppressWarnings({"rawtypes", "unchecked"})
+        public Schema resolve(AnnotatedType type, ModelConverterContext context, Iterator<ModelConverter> chain) {
+            JavaType java = TypeFactory.defaultInstance().constructType(type.getType());
+            if (java.isEnumType()) {
+                JsonSchema schema = new JsonSchema();
+                schema.setTypes(Set.of("string"));
+                schema.setEnum(WireNames.all((Class<? extends Enum<?>>) java.getRawClass()).stream()
+                        .map(Object.class::cast).toList());
+                return schema;
+            }
+            return chain.hasNext() ? chain.next().resolve(type, context, chain) : null;
+        }
+    }
+}
