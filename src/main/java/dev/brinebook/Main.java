@@ -1,0 +1,38 @@
+package dev.brinebook;
+
+import dev.brinebook.api.Operation;
+import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.Settings;
+import dev.brinebook.water.api.CompensateHardness;
+import dev.brinebook.water.api.ConvertHardness;
+import java.util.List;
+
+/** Composition root: settings, list of operations, start. */
+public final class Main {
+
+    /** Every operation, in the order of the contract. */
+    public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
+            CompensateHardness.OPERATION);
+
+    private Main() {
+    }
+
+    public static void main(String[] arguments) {
+        if (arguments.length > 0) {
+            boolean help = arguments[0].equals("--help");
+            (help ? System.out : System.err).println(help ? Settings.help() : "unknown option " + arguments[0]);
+            System.exit(help ? 0 : 2);
+        }
+        Settings settings;
+        try {
+            settings = Settings.from(System.getenv());
+        } catch (IllegalArgumentException e) {
+            System.err.println(e.getMessage());
+            System.exit(2);
+            return;
+        }
+        BrinebookServer server = new BrinebookServer(settings, OPERATIONS);
+        Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
+        server.start();
+    }
+}

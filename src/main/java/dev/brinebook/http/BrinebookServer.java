@@ -1,0 +1,192 @@
+package dev.brinebook.http;
+
+import dev.brinebook.api.Operation;
+import dev.brinebook.contract.Contract;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Serves the operations over HTTP. Wiring only: no line here knows a feature. */
+public final class BrinebookServer implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(BrinebookServer.class);
+    private static final int MAX_HEADER_BYTES = 16_384;
+    private static final Duration IDLE = Duration.ofSeconds(30);
+
+    private final Settings settings;
+    private final JsonWriter writer = new JsonWriter();
+    private final Problems problems = new Problems(writer);
+    private final RequestMetrics metrics = new RequestMetrics();
+    private final Cors cors;
+    private final Pages pages;
+    private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
+    private final Javalin javalin;
+    private ServerConnector service;
+    private ServerConnector watching;
+    private volatile boolean ready;
+    private Contract contract;
+
+    public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
+        this.settings = settings;
+        this.cors = new Cors(settings.corsOrigins());
+        this.pages = new Pages(writer, () -> contract(operations), () -> ready);
+        this.javalin = Javalin.create(config -> configure(config, operations));
+    }
+
+    /** Opens the ports and becomes ready. */
+    public BrinebookServer start() {
+        javalin.start();
+        ready = true;
+        LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
+        return this;
+    }
+
+    public int port() {
+        return service.getLocalPort();
+    }
+
+    public int metricsPort() {
+        return watching.getLocalPort();
+    }
+
+    /** Turns readiness off, lets running requests finish, then closes the ports. */
+    @Override
+    public void close() {
+        ready = false;
+        try {
+            TimeUnit.SECONDS.sleep(settings.drainSeconds());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        javalin.stop();
+        metrics.close();
+    }
+
+    private synchronized Contract contract(List<Operation<?, ?>> operations) {
+        if (contract == null) {
+            contract = new Contract(operations, pages.documented(), Problem.class);
+        }
+        return contract;
+    }
+
+    private void configure(JavalinConfig config, List<Operation<?, ?>> operations) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.prefer405over404 = true;
+        config.jetty.modifyHttpConfiguration(BrinebookServer::restrict);
+        config.jetty.modifyServer(this::prepare);
+        config.jetty.addConnector((server, http) -> service = connector(server, http, settings.port()));
+        config.jetty.addConnector((server, http) -> watching = connector(server, http, settings.metricsPort()));
+        config.requestLogger.http(this::log);
+        config.routes.before(this::begin);
+        JsonReader reader = new JsonReader();
+        operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
+                settings.maxBodyBytes()), operation));
+        pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
+        Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
+        get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
+                .header("Cache-Control", "no-store").result(metrics.scrape()));
+        methodsByPath.forEach((path, methods) -> config.routes.options(path,
+                context -> cors.preflight(context, String.join(", ", methods))));
+        faults(config.routes);
+    }
+
+    private void route(RoutesConfig routes, OperationHandler<?, ?> handler, Operation<?, ?> operation) {
+        add(routes, HandlerType.POST, operation.path(), handler::post);
+        if (!operation.query().isEmpty()) {
+            get(routes, operation.path(), handler::get);
+        }
+    }
+
+    private void get(RoutesConfig routes, String path, Handler handler) {
+        add(routes, HandlerType.GET, path, handler);
+        add(routes, HandlerType.HEAD, path, handler);
+    }
+
+    private void add(RoutesConfig routes, HandlerType method, String path, Handler handler) {
+        routes.addHttpHandler(method, path, handler);
+        methodsByPath.computeIfAbsent(path, p -> new TreeSet<>(Set.of("OPTIONS"))).add(method.name());
+    }
+
+    private void faults(RoutesConfig routes) {
+        routes.exception(ProblemException.class, (problem, context) ->
+                problems.answer(context, problem.type(), problem.getMessage()));
+        routes.exception(HttpResponseException.class, (refused, context) -> {
+            ProblemType type = ProblemType.byStatus(refused.getStatus());
+            if (type == ProblemType.METHOD_NOT_ALLOWED) {
+                context.header("Allow", String.join(", ", methodsOf(context.path())));
+            }
+            problems.answer(context, type, type.explanation());
+        });
+        routes.exception(Exception.class, (fault, context) -> {
+            LOG.error("request {} failed", RequestId.of(context), fault);
+            problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
+        });
+    }
+
+    /** Methods that a path takes, found also where the route holds a parameter. */
+    private Set<String> methodsOf(String path) {
+        return methodsByPath.entrySet().stream()
+                .filter(entry -> path.matches(entry.getKey().replaceAll("\\{[^}]+}", "[^/]+")))
+                .map(Map.Entry::getValue).findFirst().orElse(Set.of());
+    }
+
+    private void begin(Context context) {
+        RequestId.give(context);
+        context.header("X-Content-Type-Options", "nosniff");
+        context.header("Link", "</openapi.yaml>; rel=\"service-desc\", </docs>; rel=\"service-doc\"");
+        cors.allow(context);
+        boolean onWatchingPort = context.req().getLocalPort() == watching.getLocalPort();
+        boolean watchingPath = context.path().equals("/metrics");
+        boolean either = context.path().startsWith("/health/") || service.getLocalPort() == watching.getLocalPort();
+        if (onWatchingPort != watchingPath && !either) {
+            throw new ProblemException(ProblemType.NOT_FOUND, "This path is not served on this port.");
+        }
+    }
+
+    private void log(Context context, Float milliseconds) {
+        metrics.record(context, Duration.ofNanos((long) (milliseconds * 1e6)));
+        if (LOG.isDebugEnabled()) {
+            LOG.debug("{} {} {} {} {} ms", RequestId.of(context), context.method(), context.path(), context.statusCode(),
+                    milliseconds);
+        }
+    }
+
+    private void prepare(Server server) {
+        server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
+        server.setErrorHandler(new ServerErrors(problems));
+    }
+
+    private static void restrict(HttpConfiguration http) {
+        http.setUriCompliance(UriCompliance.DEFAULT);
+        http.setSendServerVersion(false);
+        http.setRequestHeaderSize(MAX_HEADER_BYTES);
+    }
+
+    private ServerConnector connector(Server server, HttpConfiguration http, int port) {
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setHost(settings.host());
+        connector.setPort(port);
+        connector.setIdleTimeout(IDLE.toMillis());
+        return connector;
+    }
+}

@@ -1,0 +1,54 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
+
+/** Lets a GET answer be kept by caches and asked for again without being sent again (RFC 9110, section 13). */
+final class Cached {
+
+    private static final String MAX_AGE = "public, max-age=300";
+
+    private Cached() {
+    }
+
+    /** Gives the answer that {@code context} holds a strong ETag, and turns it into 304 when the caller has it. */
+    static void mark(Context context) {
+        byte[] body = bytes(context.resultInputStream());
+        String tag = '"' + HexFormat.of().formatHex(digest(body), 0, 12) + '"';
+        context.header("ETag", tag).header("Cache-Control", MAX_AGE);
+        if (holds(context.header("If-None-Match"), tag)) {
+            context.status(304).result(new byte[0]);
+            context.res().setContentType(null);
+        } else {
+            context.result(body);
+        }
+    }
+
+    /** Weak comparison, as If-None-Match asks for. */
+    private static boolean holds(String ifNoneMatch, String tag) {
+        return ifNoneMatch != null && Arrays.stream(ifNoneMatch.split(",")).map(String::strip)
+                .anyMatch(given -> given.equals("*") || given.equals(tag) || given.equals("W/" + tag));
+    }
+
+    private static byte[] bytes(InputStream stream) {
+        try (stream) {
+            return stream.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static byte[] digest(byte[] body) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(body);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

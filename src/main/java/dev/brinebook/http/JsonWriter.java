@@ -1,0 +1,61 @@
+package dev.brinebook.http;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import dev.brinebook.api.WireNames;
+import java.io.IOException;
+import java.time.LocalDate;
+
+/** Writes answers: what is absent is left out, numbers plain, enums by their names on the wire. */
+public final class JsonWriter {
+
+    private final ObjectMapper mapper;
+
+    public JsonWriter() {
+        SimpleModule module = new SimpleModule("answers");
+        module.addSerializer(LocalDate.class, ToStringSerializer.instance);
+        module.addSerializer(Enum.class, new EnumSerializer());
+        module.addSerializer(Double.class, new NoBinaryNumbers());
+        module.addSerializer(Double.TYPE, new NoBinaryNumbers());
+        this.mapper = JsonMapper.builder()
+                .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+                .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_NULL,
+                        JsonInclude.Include.NON_NULL))
+                .addModule(module)
+                .build();
+    }
+
+    public byte[] write(Object answer) {
+        try {
+            return mapper.writeValueAsBytes(answer);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the answer cannot be written", e);
+        }
+    }
+
+    @SuppressWarnings("rawtypes")
+    private static final class EnumSerializer extends JsonSerializer<Enum> {
+
+        @Override
+        public void serialize(Enum value, JsonGenerator generator, SerializerProvider provider) throws IOException {
+            generator.writeString(WireNames.of(value));
+        }
+    }
+
+    /** A double in an answer was never rounded, and could be NaN: a fault of ours. */
+    private static final class NoBinaryNumbers extends JsonSerializer<Double> {
+
+        @Override
+        public void serialize(Double value, JsonGenerator generator, SerializerProvider provider) {
+            throw new IllegalStateException("a binary number reached an answer: round it at the edge");
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package dev.brinebook.http;
+
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Locale;
+
+/** Answers one operation: bytes to request, calculation, answer to bytes. The same for every operation. */
+final class OperationHandler<Q extends Record, A extends Record> {
+
+    private final Operation<Q, A> operation;
+    private final JsonReader reader;
+    private final JsonWriter writer;
+    private final Problems problems;
+    private final QueryReader query;
+    private final int maxBodyBytes;
+
+    OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
+            int maxBodyBytes) {
+        this.operation = operation;
+        this.reader = reader;
+        this.writer = writer;
+        this.problems = problems;
+        this.query = new QueryReader(operation.query());
+        this.maxBodyBytes = maxBodyBytes;
+    }
+
+    void post(Context context) throws IOException {
+        requireJson(context);
+        Acceptance.requireJson(context);
+        try {
+            Q request = reader.read(body(context), operation.requestType());
+            context.header("Cache-Control", "no-store");
+            answer(context, request);
+        } catch (InvalidRequest invalid) {
+            problems.answer(context, invalid.violations(), violation -> null);
+        }
+    }
+
+    void get(Context context) {
+        Acceptance.requireJson(context);
+        try {
+            Q request = reader.read(query.body(context.queryString()), operation.requestType());
+            answer(context, request);
+            Cached.mark(context);
+        } catch (InvalidRequest invalid) {
+            problems.answer(context, invalid.violations(), query::parameterOf);
+        }
+    }
+
+    private void answer(Context context, Q request) {
+        byte[] answer = writer.write(operation.calculate().apply(request));
+        context.contentType("application/json").result(answer);
+    }
+
+    private static void requireJson(Context context) {
+        String encoding = context.header("Content-Encoding");
+        if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
+            context.header("Accept-Encoding", "identity");
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "Compressed bodies are not taken.");
+        }
+        String type = context.header("Content-Type");
+        String[] parts = type == null ? new String[] {""} : type.toLowerCase(Locale.ROOT).split(";");
+        boolean json = parts[0].strip().equals("application/json");
+        for (int i = 1; i < parts.length && json; i++) {
+            String parameter = parts[i].strip().replace("\"", "");
+            json = !parameter.startsWith("charset=") || parameter.equals("charset=utf-8");
+        }
+        if (!json) {
+            context.header("Accept-Post", "application/json");
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE,
+                    "The body must be application/json in UTF-8; Content-Type is " + (type == null ? "missing." : "not."));
+        }
+    }
+
+    private byte[] body(Context context) throws IOException {
+        if (context.req().getContentLengthLong() > maxBodyBytes) {
+            throw tooLarge(context);
+        }
+        InputStream stream = context.req().getInputStream();
+        byte[] body = stream.readNBytes(maxBodyBytes + 1);
+        if (body.length > maxBodyBytes) {
+            throw tooLarge(context);
+        }
+        return body;
+    }
+
+    private ProblemException tooLarge(Context context) {
+        context.header("Connection", "close");
+        return new ProblemException(ProblemType.BODY_TOO_LARGE, "The body has more than " + maxBodyBytes + " bytes.");
+    }
+}

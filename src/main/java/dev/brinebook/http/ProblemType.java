@@ -1,0 +1,88 @@
+package dev.brinebook.http;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
+public enum ProblemType {
+    MALFORMED_BODY(400, "The body is not acceptable JSON",
+            "The body is not one JSON object in UTF-8: it is empty or cut off, holds a key twice, a number too big, NaN or"
+                    + " Infinity, text after its end, or is nested too deeply.",
+            "Mend the body at the line and column that the detail names."),
+    MALFORMED_QUERY(400, "The query cannot be read",
+            "The query of a GET form is not properly percent-encoded.", "Encode the query as RFC 3986 says."),
+    NOT_FOUND(404, "There is nothing at this path", "No operation and no page has this path.",
+            "Look the path up in /openapi.yaml or at /docs."),
+    METHOD_NOT_ALLOWED(405, "The path does not take this method", "The path exists, but not with this method.",
+            "Use a method that the Allow header names."),
+    NOT_ACCEPTABLE(406, "No such form of the answer", "The Accept header asks for a form that is not made here.",
+            "Accept application/json, or leave the header out."),
+    REQUEST_TIMEOUT(408, "The request came too slowly", "The request was not whole within the time allowed.",
+            "Send it again, in one go."),
+    BODY_TOO_LARGE(413, "The body is too large", "The body passes the limit that the detail names.",
+            "Send less: a series of days has at most three years."),
+    URI_TOO_LONG(414, "The URI is too long", "The path and query pass the limit of the server.",
+            "Use the POST form of the operation."),
+    UNSUPPORTED_MEDIA_TYPE(415, "The body is of a type not taken here",
+            "The Content-Type is missing or not application/json, or the body is compressed.",
+            "Send Content-Type: application/json, UTF-8, without Content-Encoding."),
+    INVALID_REQUEST(422, "The request has faults",
+            "The body is JSON, but properties are unknown, missing, of the wrong type or out of range, or contradict each"
+                    + " other. All faults found are listed, each with a JSON pointer.",
+            "Mend every entry of errors: it says where, what, and what is allowed."),
+    HEADERS_TOO_LARGE(431, "The headers are too large", "The request headers pass the limit of the server.",
+            "Send fewer or shorter headers."),
+    BAD_REQUEST(400, "The request cannot be read", "The request is not proper HTTP.", "Mend the request line and headers."),
+    INTERNAL_ERROR(500, "The service failed", "A fault of ours. It is logged under the request id.",
+            "Try again later; if it stays, report the request id."),
+    OVERLOADED(503, "The service is busy or stopping", "More requests than the service can answer are waiting.",
+            "Try again after the seconds that Retry-After names.");
+
+    private final int status;
+    private final String title;
+    private final String explanation;
+    private final String mend;
+
+    ProblemType(int status, String title, String explanation, String mend) {
+        this.status = status;
+        this.title = title;
+        this.explanation = explanation;
+        this.mend = mend;
+    }
+
+    public int status() {
+        return status;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public String explanation() {
+        return explanation;
+    }
+
+    public String mend() {
+        return mend;
+    }
+
+    /** The path under which it is explained, which is also its {@code type}. */
+    public String path() {
+        return "/problems/" + slug();
+    }
+
+    public String slug() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static Optional<ProblemType> bySlug(String slug) {
+        return Arrays.stream(values()).filter(type -> type.slug().equals(slug)).findFirst();
+    }
+
+    /** The type that speaks of a bare status, when the server itself refuses a request. */
+    static ProblemType byStatus(int status) {
+        return Arrays.stream(values()).filter(type -> type.status == status && type != MALFORMED_BODY
+                && type != MALFORMED_QUERY).findFirst().orElse(status < 500 ? BAD_REQUEST : INTERNAL_ERROR);
+    }
+}

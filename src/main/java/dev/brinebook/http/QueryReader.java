@@ -1,0 +1,106 @@
+package dev.brinebook.http;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.WireNames;
+import java.math.BigDecimal;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** Turns the query of a GET form into the body that the POST form takes, strictly. */
+final class QueryReader {
+
+    private static final Pattern ENCODED = Pattern.compile("(?:[^%]|%[0-9A-Fa-f]{2})*");
+
+    private final List<QueryParameter> parameters;
+
+    QueryReader(List<QueryParameter> parameters) {
+        this.parameters = parameters;
+    }
+
+    /**
+     * The request body that {@code query} stands for.
+     *
+     * @throws ProblemException when the query is not properly encoded
+     * @throws InvalidRequest when a parameter is unknown, repeated or missing
+     */
+    byte[] body(String query) {
+        Violations violations = new Violations();
+        Map<String, String> given = split(query == null ? "" : query, violations);
+        ObjectNode body = JsonNodeFactory.instance.objectNode();
+        for (QueryParameter parameter : parameters) {
+            String text = given.get(parameter.name());
+            if (text != null) {
+                put(body, parameter, text);
+            } else if (parameter.required()) {
+                violations.add(new Violation(parameter.pointer(), Code.MISSING,
+                        parameter.name() + " is missing: " + parameter.description()));
+            }
+        }
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+        return body.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The parameter that a violation of the body belongs to, or null. */
+    String parameterOf(Violation violation) {
+        return parameters.stream().filter(p -> p.pointer().equals(violation.pointer())
+                || p.pointer().startsWith(violation.pointer() + "/")).map(QueryParameter::name).findFirst().orElse(null);
+    }
+
+    private Map<String, String> split(String query, Violations violations) {
+        Map<String, String> given = new LinkedHashMap<>();
+        List<String> known = parameters.stream().map(QueryParameter::name).toList();
+        for (String pair : query.split("&")) {
+            if (pair.isEmpty()) {
+                continue;
+            }
+            int equals = pair.indexOf('=');
+            String name = decode(equals < 0 ? pair : pair.substring(0, equals));
+            String value = decode(equals < 0 ? "" : pair.substring(equals + 1));
+            if (!known.contains(name)) {
+                String nearest = WireNames.nearest(name, known).orElse(null);
+                violations.at(name).add(new Violation("/" + name, Code.UNKNOWN_FIELD, "is not known here: "
+                        + (nearest == null ? "known are " + String.join(", ", known) : "did you mean " + nearest + "?"),
+                        String.join(", ", known), nearest, null));
+            } else if (given.put(name, value) != null) {
+                violations.add(new Violation("/" + name, Code.INCONSISTENT, name + " is given more than once"));
+            }
+        }
+        return given;
+    }
+
+    private static void put(ObjectNode body, QueryParameter parameter, String text) {
+        String[] path = parameter.pointer().substring(1).split("/");
+        ObjectNode parent = body;
+        for (int i = 0; i < path.length - 1; i++) {
+            parent = parent.withObject("/" + path[i]);
+        }
+        String name = path[path.length - 1];
+        if (parameter.number() && text.length() <= JsonReader.MAX_NUMBER_LENGTH && text.matches("-?\\d+(\\.\\d+)?")) {
+            parent.put(name, new BigDecimal(text));
+        } else {
+            parent.put(name, text);
+        }
+        if (parameter.unit() != null) {
+            parent.put("unit", parameter.unit());
+        }
+    }
+
+    private static String decode(String text) {
+        if (!ENCODED.matcher(text).matches()) {
+            throw new ProblemException(ProblemType.MALFORMED_QUERY, "The query is not properly percent-encoded.");
+        }
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,33 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import java.util.concurrent.ThreadLocalRandom;
+import java.util.regex.Pattern;
+
+/** The id of a request: the caller's when it is short and safe, else a new one. */
+final class RequestId {
+
+    static final String HEADER = "X-Request-Id";
+
+    private static final Pattern SAFE = Pattern.compile("[A-Za-z0-9._:/+=-]{1,64}");
+    private static final String ATTRIBUTE = "requestId";
+
+    private RequestId() {
+    }
+
+    static void give(Context context) {
+        String id = accepted(context.header(HEADER));
+        context.attribute(ATTRIBUTE, id);
+        context.header(HEADER, id);
+    }
+
+    static String of(Context context) {
+        return context.attribute(ATTRIBUTE);
+    }
+
+    /** {@code offered} when it is safe to log and to echo, else a new id. */
+    static String accepted(String offered) {
+        return offered != null && SAFE.matcher(offered).matches() ? offered
+                : "%016x".formatted(ThreadLocalRandom.current().nextLong());
+    }
+}

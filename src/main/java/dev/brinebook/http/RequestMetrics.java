@@ -1,0 +1,62 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import io.javalin.router.Endpoint;
+import io.micrometer.core.instrument.Timer;
+import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
+import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
+import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
+import io.micrometer.core.instrument.binder.system.ProcessorMetrics;
+import io.micrometer.prometheusmetrics.PrometheusConfig;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Counts and times requests by route template, method and status; whatever is sent, the labels stay few. */
+final class RequestMetrics implements AutoCloseable {
+
+    private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST", "OPTIONS");
+
+    private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    private final JvmGcMetrics garbageCollection = new JvmGcMetrics();
+    private final Map<Label, Timer> timers = new ConcurrentHashMap<>();
+
+    private record Label(String route, String method, int status) {
+    }
+
+    RequestMetrics() {
+        new JvmMemoryMetrics().bindTo(registry);
+        new JvmThreadMetrics().bindTo(registry);
+        new ProcessorMetrics().bindTo(registry);
+        garbageCollection.bindTo(registry);
+    }
+
+    void record(Context context, Duration duration) {
+        Endpoint endpoint = context.endpoints().lastHttpEndpoint();
+        boolean matched = endpoint != null && endpoint.method.isHttpMethod();
+        String method = context.req().getMethod();
+        Label label = new Label(matched ? endpoint.path : "unmatched", METHODS.contains(method) ? method : "other",
+                context.statusCode());
+        timers.computeIfAbsent(label, this::timer).record(duration);
+    }
+
+    String scrape() {
+        return registry.scrape();
+    }
+
+    private Timer timer(Label label) {
+        return Timer.builder("http.server.requests").description("Requests by route, method and status.")
+                .tag("route", label.route()).tag("method", label.method()).tag("status", Integer.toString(label.status()))
+                .serviceLevelObjectives(Duration.ofNanos(500_000), Duration.ofMillis(1), Duration.ofMillis(2),
+                        Duration.ofMillis(5), Duration.ofMillis(20), Duration.ofMillis(100), Duration.ofSeconds(1))
+                .register(registry);
+    }
+
+    @Override
+    public void close() {
+        garbageCollection.close();
+        registry.close();
+    }
+}

@@ -1,0 +1,30 @@
+package dev.brinebook.http;
+
+import java.nio.ByteBuffer;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.handler.ErrorHandler;
+import org.eclipse.jetty.util.Callback;
+
+/** Writes problem documents where the server refuses a request before any handler sees it. */
+final class ServerErrors extends ErrorHandler {
+
+    private final Problems problems;
+
+    ServerErrors(Problems problems) {
+        this.problems = problems;
+    }
+
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) {
+        ProblemType type = ProblemType.byStatus(response.getStatus());
+        String id = RequestId.accepted(request.getHeaders().get(RequestId.HEADER));
+        String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
+        byte[] document = problems.document(type, type.explanation(), path, id);
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
+        response.getHeaders().put(RequestId.HEADER, id);
+        response.write(true, ByteBuffer.wrap(document), callback);
+        return true;
+    }
+}

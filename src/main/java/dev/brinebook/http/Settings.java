@@ -1,0 +1,105 @@
+package dev.brinebook.http;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Everything that can be set, each by an environment variable.
+ *
+ * @param port port of the service; 0 for any free one
+ * @param metricsPort port of /metrics and a second place for the health paths; 0 for any free one
+ * @param host address to listen on
+ * @param maxBodyBytes largest body accepted
+ * @param stopSeconds how long running requests may take to finish after a stop
+ * @param drainSeconds how long readiness is off before the port closes
+ * @param corsOrigins origins that browsers may call from
+ */
+public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
+        Set<String> corsOrigins) {
+
+    private enum Variable {
+        PORT("8080", 0, 65_535, "port of the service"),
+        METRICS_PORT("9090", 0, 65_535, "port of /metrics and of the health paths for the orchestrator"),
+        HOST("0.0.0.0", "address to listen on"),
+        MAX_BODY_BYTES("262144", 1_024, 16_777_216, "largest request body, bytes"),
+        STOP_SECONDS("20", 0, 300, "how long running requests may take to finish after a stop"),
+        DRAIN_SECONDS("0", 0, 300, "how long readiness is off before the port closes"),
+        CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default");
+
+        private final String fallback;
+        private final int min;
+        private final int max;
+        private final String meaning;
+
+        Variable(String fallback, int min, int max, String meaning) {
+            this.fallback = fallback;
+            this.min = min;
+            this.max = max;
+            this.meaning = meaning;
+        }
+
+        Variable(String fallback, String meaning) {
+            this(fallback, 0, 0, meaning);
+        }
+
+        String text(Map<String, String> environment) {
+            return environment.getOrDefault(name(), fallback).strip();
+        }
+
+        int number(Map<String, String> environment, List<String> faults) {
+            String text = text(environment);
+            try {
+                int value = Integer.parseInt(text);
+                if (value >= min && value <= max) {
+                    return value;
+                }
+            } catch (NumberFormatException notNumber) {
+                // told below, together with a number out of range
+            }
+            faults.add(name() + " must be a whole number from " + min + " to " + max + ", was " + text);
+            return min;
+        }
+    }
+
+    /**
+     * Settings from the environment.
+     *
+     * @throws IllegalArgumentException that names every variable at fault and its range
+     */
+    public static Settings from(Map<String, String> environment) {
+        List<String> faults = new ArrayList<>();
+        String origins = Variable.CORS_ORIGINS.text(environment);
+        Settings settings = new Settings(Variable.PORT.number(environment, faults),
+                Variable.METRICS_PORT.number(environment, faults), Variable.HOST.text(environment),
+                Variable.MAX_BODY_BYTES.number(environment, faults), Variable.STOP_SECONDS.number(environment, faults),
+                Variable.DRAIN_SECONDS.number(environment, faults),
+                origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")));
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(String.join("; ", faults));
+        }
+        return settings;
+    }
+
+    /** What {@code --help} prints. */
+    public static String help() {
+        StringBuilder help = new StringBuilder("""
+                Brinebook: the calculator for household water softeners, over HTTP.
+
+                Settings, each an environment variable:
+                """);
+        for (Variable variable : Variable.values()) {
+            String range = variable.max == 0 ? "" : ", " + variable.min + " to " + variable.max;
+            String fallback = variable.fallback.isEmpty() ? "none" : variable.fallback;
+            help.append("  %-15s %s (default %s%s)%n".formatted(variable.name(), variable.meaning, fallback, range));
+        }
+        return help.append("\nOptions: --help prints this.\n").toString();
+    }
+
+    /** Names of all variables. */
+    static List<String> names() {
+        return Arrays.stream(Variable.values()).map(Enum::name).toList();
+    }
+}
