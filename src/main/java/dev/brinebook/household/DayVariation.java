@@ -89,7 +89,7 @@ public final class DayVariation {
      * multiplies them by the weekday means and scales the block so that it sums to its means.
      *
      * <p>The order comes from {@link Random}, whose algorithm its documentation fixes: the same seed gives the same days
-     * everywhere. Days follow each other independently, which real days nearly do.
+     * everywhere. That a day does not depend on the one before it is an assumption.
      */
     public Days typicalDays(LocalDate firstDate, int size, WeekdayMeans means, long seed) {
         double[] uses = means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days"));

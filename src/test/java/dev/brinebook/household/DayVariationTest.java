@@ -122,6 +122,7 @@ class DayVariationTest {
     @Test
     void defaultsFollowThePersons() {
         assertSame(DayVariation.ONE_PERSON, DayVariation.forPersons(1));
+        assertEquals(0.60, DayVariation.forPersons(1).cv());
         assertSame(DayVariation.TWO_OR_THREE_PERSONS, DayVariation.forPersons(2));
         assertSame(DayVariation.TWO_OR_THREE_PERSONS, DayVariation.forPersons(3));
         assertSame(DayVariation.FOUR_OR_MORE_PERSONS, DayVariation.forPersons(4));
