@@ -8,6 +8,7 @@ public enum NoAnswer {
     NO_SIGN_CHANGE("the cash flows never change sign, so no rate of return exists"),
     NO_RATE_IN_RANGE("no rate of return lies between -99.99 % and 1,000,000 %"),
     NEVER_REGENERATES("the softener does not regenerate in the time looked at"),
+    ONE_REGENERATION("the softener regenerates only once in the time looked at, so there is no interval to measure"),
     NOT_ASKED("the request does not ask for it");
 
     private final String sentence;

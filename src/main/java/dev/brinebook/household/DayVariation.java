@@ -1,0 +1,131 @@
+package dev.brinebook.household;
+
+import dev.brinebook.guard.Guard;
+import java.time.LocalDate;
+import java.util.Random;
+import org.hipparchus.distribution.continuous.GammaDistribution;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+
+/**
+ * How the days of one household scatter about their mean, and the typical year made from it.
+ *
+ * <p>A typical year is no random draw: every year holds the same 365 equally probable days and only their order is
+ * shuffled, so its total is the sum of the means whatever the seed, and a rare large day occurs as often as it should.
+ * Not for the spread between years.
+ *
+ * <p>Holds the 365 quantiles, which take milliseconds to find; keep the value rather than making it again.
+ */
+public final class DayVariation {
+
+    public static final double MIN_CV = 0;
+    public static final double MAX_CV = 1.5;
+    public static final double MIN_PROBABILITY = 1e-6;
+    public static final double MAX_PROBABILITY = 1 - 1e-6;
+
+    /** Source: [DAIAD] CV of the day's use in homes of one person, days at home only. */
+    public static final DayVariation ONE_PERSON = new DayVariation(0.60);
+    /** Source: [DAIAD] the same, two or three persons. */
+    public static final DayVariation TWO_OR_THREE_PERSONS = new DayVariation(0.42);
+    /** Source: [DAIAD] the same, four persons or more. */
+    public static final DayVariation FOUR_OR_MORE_PERSONS = new DayVariation(0.38);
+    /** Source: [DAIAD] the same, where the number of persons is not known. */
+    public static final DayVariation UNKNOWN_PERSONS = new DayVariation(0.45);
+
+    private static final int YEAR = 365;
+    /** Below this the iteration of the gamma distribution grows long and its normal limit is as good. */
+    private static final double NARROW_CV = 0.01;
+    private static final double QUANTILE_ACCURACY = 1e-13;
+
+    private final double cv;
+    private final double[] quantiles;
+
+    private DayVariation(double cv) {
+        this.cv = Guard.within(cv, MIN_CV, MAX_CV, "cv");
+        this.quantiles = new double[YEAR];
+        for (int i = 0; i < YEAR; i++) {
+            quantiles[i] = gammaQuantile(cv, (i + 0.5) / YEAR);
+        }
+    }
+
+    /** Days that scatter with this coefficient of variation. */
+    public static DayVariation ofCv(double cv) {
+        return new DayVariation(cv);
+    }
+
+    /** The default for a household of so many. */
+    public static DayVariation forPersons(int persons) {
+        Guard.positive(persons, "persons");
+        return persons == 1 ? ONE_PERSON : persons <= 3 ? TWO_OR_THREE_PERSONS : FOUR_OR_MORE_PERSONS;
+    }
+
+    /** Standard deviation of a day's use over its mean. */
+    public double cv() {
+        return cv;
+    }
+
+    /**
+     * The use, over its mean, that a day stays below with the given probability.
+     * <pre>P(a, a x) = p,   a = 1 / CV²</pre>
+     * P: regularized lower incomplete gamma function; x: the quantile (mean 1); CV: coefficient of variation,
+     * {@value #MIN_CV} to {@value #MAX_CV}; p: probability, 1e-6 to 1 - 1e-6. CV 0 gives 1.
+     *
+     * <p>Source: [DAIAD] gamma is the best family for day-to-day use. Below CV 0.01 the cube-root normal form
+     * {@code x = (1 - CV²/9 + z CV/3)³} stands in, z the normal quantile: [WILSON-HILFERTY]; there the two differ by less
+     * than 2e-7.
+     */
+    public static double gammaQuantile(double cv, double probability) {
+        Guard.within(cv, MIN_CV, MAX_CV, "cv");
+        Guard.within(probability, MIN_PROBABILITY, MAX_PROBABILITY, "probability");
+        if (cv < NARROW_CV) {
+            double z = new NormalDistribution().inverseCumulativeProbability(probability);
+            double root = 1 - cv * cv / 9 + z * cv / 3;
+            return root * root * root;
+        }
+        return new GammaDistribution(1 / (cv * cv), cv * cv, QUANTILE_ACCURACY).inverseCumulativeProbability(probability);
+    }
+
+    /**
+     * A run of typical days. Each block of 365 (the last may be shorter) takes equally spaced quantiles, shuffles them,
+     * multiplies them by the weekday means and scales the block so that it sums to its means.
+     *
+     * <p>The order comes from {@link Random}, whose algorithm its documentation fixes: the same seed gives the same days
+     * everywhere. That a day does not depend on the one before it is an assumption.
+     */
+    public Days typicalDays(LocalDate firstDate, int size, WeekdayMeans means, long seed) {
+        double[] uses = means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days"));
+        Random random = new Random(seed);
+        for (int start = 0; start < size; start += YEAR) {
+            vary(uses, start, Math.min(YEAR, size - start), random);
+        }
+        return Days.series(firstDate, uses);
+    }
+
+    private void vary(double[] uses, int start, int length, Random random) {
+        double[] factors = shuffled(length, random);
+        double wanted = 0;
+        double got = 0;
+        for (int i = 0; i < length; i++) {
+            wanted += uses[start + i];
+            uses[start + i] *= factors[i];
+            got += uses[start + i];
+        }
+        for (int i = 0; got > 0 && i < length; i++) {
+            uses[start + i] *= wanted / got;
+        }
+    }
+
+    /** Equally spaced quantiles in the order of a Fisher-Yates shuffle. */
+    private double[] shuffled(int length, Random random) {
+        double[] factors = new double[length];
+        for (int i = 0; i < length; i++) {
+            factors[i] = quantiles[(int) ((i + 0.5) * YEAR / length)];
+        }
+        for (int i = length - 1; i > 0; i--) {
+            int j = random.nextInt(i + 1);
+            double swapped = factors[i];
+            factors[i] = factors[j];
+            factors[j] = swapped;
+        }
+        return factors;
+    }
+}

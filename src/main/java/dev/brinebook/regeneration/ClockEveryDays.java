@@ -1,0 +1,39 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import java.time.DayOfWeek;
+
+/**
+ * A time clock that regenerates every so many nights, whatever was used.
+ *
+ * @param days nights between two regenerations
+ * @param overrideDays longest time between two, or {@link Policy#NO_OVERRIDE}; only one shorter than {@code days} acts
+ */
+public record ClockEveryDays(int days, int overrideDays) implements Policy {
+
+    /** Refuses an interval out of range. */
+    public ClockEveryDays {
+        Guard.within(days, 1, MAX_INTERVAL_DAYS, "days");
+        Policy.checkedOverride(overrideDays);
+    }
+
+    /** The same without an override. */
+    public ClockEveryDays(int days) {
+        this(days, NO_OVERRIDE);
+    }
+
+    @Override
+    public double meterVolumeLitres() {
+        return 0;
+    }
+
+    @Override
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+        return nightsSinceLast >= days;
+    }
+
+    @Override
+    public Reason reason() {
+        return Reason.CLOCK;
+    }
+}

@@ -1,0 +1,44 @@
+package dev.brinebook.regeneration;
+
+import java.time.DayOfWeek;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * A time clock that regenerates on chosen weekdays, whatever was used.
+ *
+ * @param weekdays weekdays on whose date it runs, early in the morning; at least one
+ * @param overrideDays longest time between two, or {@link Policy#NO_OVERRIDE}
+ */
+public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) implements Policy {
+
+    /** Keeps its own copy, from Monday to Sunday. */
+    public ClockOnWeekdays {
+        if (weekdays.isEmpty()) {
+            throw new IllegalArgumentException("weekdays must name at least one");
+        }
+        weekdays = Collections.unmodifiableSet(EnumSet.copyOf(weekdays));
+        Policy.checkedOverride(overrideDays);
+    }
+
+    /** The same without an override. */
+    public ClockOnWeekdays(Set<DayOfWeek> weekdays) {
+        this(weekdays, NO_OVERRIDE);
+    }
+
+    @Override
+    public double meterVolumeLitres() {
+        return 0;
+    }
+
+    @Override
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+        return weekdays.contains(morrow);
+    }
+
+    @Override
+    public Reason reason() {
+        return Reason.CLOCK;
+    }
+}

@@ -1,0 +1,33 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import java.time.DayOfWeek;
+
+/**
+ * A meter that waits for the night: it regenerates when no more than the reserve is left by its own count.
+ *
+ * <p>A reserve as large as the meter volume is a setting one can meet: it regenerates every night, used or not.
+ *
+ * @param meterVolumeLitres what it counts down from
+ * @param reserveLitres kept for the day after the count is read, 0 for none
+ * @param overrideDays longest time between two, or {@link Policy#NO_OVERRIDE}
+ */
+public record MeteredDelayed(double meterVolumeLitres, double reserveLitres, int overrideDays) implements Policy {
+
+    /** Refuses a meter out of range and a negative reserve. */
+    public MeteredDelayed {
+        Policy.checkedMeter(meterVolumeLitres);
+        Guard.within(reserveLitres, 0, MAX_METER_LITRES, "reserveLitres");
+        Policy.checkedOverride(overrideDays);
+    }
+
+    @Override
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+        return meterVolumeLitres - litresSinceLast <= reserveLitres + ROUNDING_SHARE * meterVolumeLitres;
+    }
+
+    @Override
+    public Reason reason() {
+        return Reason.METER;
+    }
+}

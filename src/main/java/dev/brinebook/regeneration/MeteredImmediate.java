@@ -1,0 +1,38 @@
+package dev.brinebook.regeneration;
+
+import java.time.DayOfWeek;
+
+/**
+ * A meter that regenerates the moment its count reaches zero, by day as by night; hard water passes while it runs.
+ *
+ * @param meterVolumeLitres what it counts down from
+ * @param overrideDays longest time between two, or {@link Policy#NO_OVERRIDE}; the override waits for the night
+ */
+public record MeteredImmediate(double meterVolumeLitres, int overrideDays) implements Policy {
+
+    /** Refuses a meter out of range. */
+    public MeteredImmediate {
+        Policy.checkedMeter(meterVolumeLitres);
+        Policy.checkedOverride(overrideDays);
+    }
+
+    /** Litres until it starts; 0 or a rounding below when it starts now. */
+    double litresLeft(double litresSinceLast) {
+        return meterVolumeLitres - litresSinceLast;
+    }
+
+    /** Whether drawing {@code litres} more makes it start. */
+    boolean startsWithin(double litres, double litresSinceLast) {
+        return litres >= litresLeft(litresSinceLast) - ROUNDING_SHARE * meterVolumeLitres;
+    }
+
+    @Override
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+        return false;
+    }
+
+    @Override
+    public Reason reason() {
+        return Reason.METER;
+    }
+}

@@ -1,0 +1,33 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.household.Days;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Looks ahead from the end of a trial, at mean use, by asking the policy night after night. */
+final class NextRegeneration {
+
+    private NextRegeneration() {
+    }
+
+    static Optional<LocalDate> expected(Outcome outcome, double meanLitres) {
+        Guard.within(meanLitres, 0, Days.MAX_USE_LITRES, "meanLitres");
+        Policy policy = outcome.policy();
+        int nights = outcome.end().nightsSinceLast();
+        double litres = outcome.end().litresSinceLast();
+        LocalDate day = outcome.trial().days().dateOf(outcome.trial().days().size());
+        for (int ahead = 0; ahead < Days.MAX_DAYS; ahead++, day = day.plusDays(1)) {
+            if (meanLitres > 0 && policy instanceof MeteredImmediate meter && meter.startsWithin(meanLitres, litres)) {
+                return Optional.of(day);
+            }
+            litres += meanLitres;
+            nights++;
+            LocalDate morrow = day.plusDays(1);
+            if (policy.callsTonight(litres, nights, morrow.getDayOfWeek()) || policy.overridesTonight(nights)) {
+                return Optional.of(morrow);
+            }
+        }
+        return Optional.empty();
+    }
+}

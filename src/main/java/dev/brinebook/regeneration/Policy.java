@@ -1,0 +1,57 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import java.time.DayOfWeek;
+
+/**
+ * When a controller regenerates. Controllers know litres and nights, never the bed: a meter set too high believes in
+ * capacity that is gone, and a clock knows nothing of use at all.
+ *
+ * <p>Every policy may carry a day override: regenerate when so many nights have passed since the last time, because a
+ * bed that stands still fouls and packs.
+ */
+public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredDelayed, MeteredImmediate {
+
+    /** No day override. */
+    int NO_OVERRIDE = 0;
+    /** Override where use is occasional. Source: [CP-CYCLE] 7 to 14 days. */
+    int DEFAULT_OVERRIDE_DAYS = 14;
+    int MAX_INTERVAL_DAYS = 365;
+    double MIN_METER_LITRES = 1;
+    double MAX_METER_LITRES = 10_000_000;
+    /** Litres are counted by adding days up, so a meter is taken as run out within this share of its volume. */
+    double ROUNDING_SHARE = 1e-9;
+
+    /** Nights after the last regeneration when one is due in any case, or {@link #NO_OVERRIDE}. */
+    int overrideDays();
+
+    /** What the meter counts down from after a regeneration; 0 without a meter. */
+    double meterVolumeLitres();
+
+    /**
+     * Whether the rule itself, leaving the override aside, regenerates in the night now beginning.
+     *
+     * @param litresSinceLast softened since the last regeneration
+     * @param nightsSinceLast nights since the last regeneration, this one included
+     * @param morrow weekday of the date on which the regeneration would run, after midnight
+     */
+    boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow);
+
+    /** What the rule itself gives as its reason. */
+    Reason reason();
+
+    /** Whether the override regenerates in the night now beginning. */
+    default boolean overridesTonight(int nightsSinceLast) {
+        return overrideDays() != NO_OVERRIDE && nightsSinceLast >= overrideDays();
+    }
+
+    /** {@code overrideDays} if it is none or a number of days allowed. */
+    static int checkedOverride(int overrideDays) {
+        return Guard.within(overrideDays, NO_OVERRIDE, MAX_INTERVAL_DAYS, "overrideDays");
+    }
+
+    /** {@code meterVolumeLitres} if it lies in the range allowed. */
+    static double checkedMeter(double meterVolumeLitres) {
+        return Guard.within(meterVolumeLitres, MIN_METER_LITRES, MAX_METER_LITRES, "meterVolumeLitres");
+    }
+}
