@@ -57,9 +57,10 @@ public final class MonotoneCubic {
         return x[x.length - 1];
     }
 
-    /** The value at {@code at}, which must lie between the first and the last knot. */
+    /** The value at {@code at}, which must lie between the first and the last knot; exact at a knot. */
     public double value(double at) {
-        return curve.value(Guard.within(at, min(), max(), "x"));
+        int knot = Arrays.binarySearch(x, Guard.within(at, min(), max(), "x"));
+        return knot >= 0 ? y[knot] : curve.value(at);
     }
 
     /**
@@ -75,7 +76,7 @@ public final class MonotoneCubic {
         }
         int above = -found - 1;
         BrentSolver solver = new BrentSolver(INVERSE_RELATIVE_ACCURACY, Double.MIN_NORMAL, 0);
-        return solver.solve(MAX_EVALUATIONS, at -> curve.value(at) - value, x[above - 1], x[above]);
+        return solver.solve(MAX_EVALUATIONS, at -> value(at) - value, x[above - 1], x[above]);
     }
 
     private static double[] slopes(double[] x, double[] y) {
