@@ -1,0 +1,64 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.Guard;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A regeneration, step by step.
+ *
+ * @param steps the steps in their order
+ * @param backwashExpansionShare how far the backwash lifts the bed, as a share of its depth; none if it carries it out
+ * @param backwashTargetLitresPerMinute the flow that lifts it by half
+ * @param brine what is drawn and how it goes through the bed
+ */
+public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double backwashTargetLitresPerMinute,
+        BrineDraw brine) {
+
+    /**
+     * The brine of a regeneration.
+     *
+     * @param saltGrams salt in it
+     * @param saturatedLitres saturated brine drawn from the tank
+     * @param dilutedLitres what the injector makes of it
+     * @param bedVolumesPerHour how fast that, and the slow rinse, pass the bed
+     * @param drawMinutes how long the draw lasts
+     * @param slowRinseMinutes how long the slow rinse after it lasts
+     */
+    public record BrineDraw(double saltGrams, double saturatedLitres, double dilutedLitres, double bedVolumesPerHour,
+            double drawMinutes, double slowRinseMinutes) {
+    }
+
+    public Cycle {
+        steps = List.copyOf(steps);
+        Objects.requireNonNull(backwashExpansionShare, "backwashExpansionShare");
+        Guard.positive(backwashTargetLitresPerMinute, "backwashTargetLitresPerMinute");
+        Objects.requireNonNull(brine, "brine");
+    }
+
+    /** The step of a kind that every cycle has. */
+    public CycleStep step(CycleStep.Kind kind) {
+        return steps.stream().filter(step -> step.kind() == kind).findFirst().orElseThrow();
+    }
+
+    /** Time from the start of the backwash to the end of the refill. */
+    public double totalMinutes() {
+        return steps.stream().mapToDouble(CycleStep::minutes).sum();
+    }
+
+    /** Water taken from the line, the refill included. */
+    public double waterLitres() {
+        return steps.stream().mapToDouble(CycleStep::lineWaterLitres).sum();
+    }
+
+    /** Water and brine sent to the drain. The refill is not: it leaves with the next draw. */
+    public double drainLitres() {
+        return steps.stream().mapToDouble(CycleStep::drainLitres).sum();
+    }
+
+    /** Water taken from the line per kilogram of capacity, as CaCO₃, that it restores. */
+    public double waterLitresPerKilogram(double capacityGrams) {
+        return 1000 * waterLitres() / Guard.positive(capacityGrams, "capacityGrams");
+    }
+}

@@ -1,0 +1,148 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.regeneration.Cycle.BrineDraw;
+import dev.brinebook.regeneration.CycleStep.Kind;
+import dev.brinebook.resin.Backwash;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.water.WaterProperties;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Works out the steps of a regeneration with sodium chloride from the bed, the water and the salt dose.
+ *
+ * <p>Where the guides give a band, the default is its frugal end: 8 minutes of backwash, one bed volume of slow rinse,
+ * three of fast rinse. With them a cubic foot of resin at 8 to 10 lb of salt and 10 to 15 °C takes 62 to 65 US gallons;
+ * 25 to 65 are usual.
+ *
+ * @param bed the resin in its tank
+ * @param saltDoseGrams salt of one regeneration, for the whole bed
+ * @param waterTemperatureCelsius water that backwashes the bed
+ * @param brineTankTemperatureCelsius brine over its salt
+ * @param flows what the hardware fixes
+ * @param secondBackwash whether a second backwash follows the brine
+ */
+public record CycleDesign(ResinBed bed, double saltDoseGrams, double waterTemperatureCelsius,
+        double brineTankTemperatureCelsius, CycleFlows flows, boolean secondBackwash) {
+
+    /** Upper limit of the input, about 31 lb/ft³: a setting found on site may be worse than any table covers. */
+    public static final double MAX_SALT_DOSE_GRAMS_PER_LITRE = 500;
+    public static final double MIN_SALT_DOSE_GRAMS_PER_LITRE = 10;
+
+    /** Low end of [CP-CYCLE]. */
+    public static final double BACKWASH_MINUTES = 8;
+    /** Low end of [UFC-3-240-13FN], 7.5 gal/ft³ of slow rinse. */
+    public static final double SLOW_RINSE_BED_VOLUMES = 1;
+    /** Low end of 3 to 5; [UFC-3-240-13FN] has 4.7 to 13 for plants, too much for a household. */
+    public static final double ASSUMED_FAST_RINSE_BED_VOLUMES = 3;
+    /** Strength of the brine behind the injector, by weight. */
+    public static final double ASSUMED_DILUTED_SALT_SHARE = 0.10;
+    /** In the band of 2 to 5; 10 lb/ft³ and the slow rinse then take the 60 minutes of [CP-CYCLE]. */
+    public static final double ASSUMED_BRINE_BED_VOLUMES_PER_HOUR = 2.5;
+    /** Drain line flow controls come in steps of half a US gallon per minute. */
+    public static final double ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE = Exact.US_GALLON_LITRES / 2;
+    /** Refill flow controls are often half a US gallon per minute. */
+    public static final double ASSUMED_REFILL_LITRES_PER_MINUTE = Exact.US_GALLON_LITRES / 2;
+
+    public CycleDesign {
+        Guard.within(saltDoseGrams / bed.resinLitres(), MIN_SALT_DOSE_GRAMS_PER_LITRE, MAX_SALT_DOSE_GRAMS_PER_LITRE,
+                "saltDoseGrams per litre of resin");
+        Guard.within(waterTemperatureCelsius, WaterProperties.MIN_TEMPERATURE_CELSIUS,
+                WaterProperties.MAX_TEMPERATURE_CELSIUS, "waterTemperatureCelsius");
+        Guard.within(brineTankTemperatureCelsius, Brine.MIN_TEMPERATURE_CELSIUS, Brine.MAX_TEMPERATURE_CELSIUS,
+                "brineTankTemperatureCelsius");
+        Objects.requireNonNull(flows, "flows");
+    }
+
+    /** The steps with their minutes and water. */
+    public Cycle cycle() {
+        double targetFlow = bed.flowLitresPerMinute(Backwash.velocityMetresPerHour(bed.bead(),
+                Backwash.TARGET_EXPANSION_SHARE, waterTemperatureCelsius));
+        double drainFlow = flows.drainLitresPerMinute().orElse(nextDrainFlowLitresPerMinute(targetFlow));
+        BrineDraw brine = brineDraw();
+        List<CycleStep> steps = new ArrayList<>();
+        steps.add(plain(Kind.BACKWASH, BACKWASH_MINUTES, drainFlow));
+        steps.add(brineAndSlowRinse(brine));
+        if (secondBackwash) {
+            steps.add(plain(Kind.SECOND_BACKWASH, BACKWASH_MINUTES, drainFlow));
+        }
+        double fastRinseFlow = flows.fastRinseLitresPerMinute().orElse(drainFlow);
+        steps.add(plain(Kind.FAST_RINSE, ASSUMED_FAST_RINSE_BED_VOLUMES * bed.resinLitres() / fastRinseFlow,
+                fastRinseFlow));
+        steps.add(refill());
+        return new Cycle(steps, Backwash.expansionShare(bed.bead(), bed.velocityMetresPerHour(drainFlow),
+                waterTemperatureCelsius), targetFlow, brine);
+    }
+
+    /** The first drain line flow control at or above {@code flowLitresPerMinute}. */
+    public static double nextDrainFlowLitresPerMinute(double flowLitresPerMinute) {
+        return ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE
+                * Math.ceil(Guard.positive(flowLitresPerMinute, "flowLitresPerMinute")
+                        / ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE);
+    }
+
+    /**
+     * Water that dissolves a dose: what the refill has to put into the brine tank.
+     *
+     * <pre>V = m / (s ρ)</pre>
+     *
+     * <p>V litres; m salt, g; s kg of salt per kg of water; ρ density of water, kg/m³ (grams per litre).
+     * Validity: enough salt and time in the tank to saturate the water; 0 to 37.8 °C.
+     * Source: [SALT-INSTITUTE] by way of {@link Brine}; [KELL-1975].
+     * Deviation: none.
+     */
+    public static double refillLitres(double saltDoseGrams, double brineTankTemperatureCelsius) {
+        return Guard.positive(saltDoseGrams, "saltDoseGrams") / saltGramsPerLitreWater(brineTankTemperatureCelsius);
+    }
+
+    /** Salt that the water of a refill dissolves: the inverse of {@link #refillLitres}, to judge a setting found. */
+    public static double saltGramsOfRefill(double refillLitres, double brineTankTemperatureCelsius) {
+        return Guard.positive(refillLitres, "refillLitres") * saltGramsPerLitreWater(brineTankTemperatureCelsius);
+    }
+
+    private static double saltGramsPerLitreWater(double temperatureCelsius) {
+        return Brine.saltKilogramsPerKilogramWater(temperatureCelsius)
+                * WaterProperties.densityKilogramsPerCubicMetre(temperatureCelsius);
+    }
+
+    private BrineDraw brineDraw() {
+        double saturatedLitres = saltDoseGrams / 1000 / Brine.saltKilogramsPerLitreBrine(brineTankTemperatureCelsius);
+        double dilutedLitres = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
+                / Brine.densityKilogramsPerCubicMetre(ASSUMED_DILUTED_SALT_SHARE);
+        double flow = brineFlowLitresPerMinute();
+        return new BrineDraw(saltDoseGrams, saturatedLitres, dilutedLitres, bed.bedVolumesPerHour(flow),
+                dilutedLitres / flow, slowRinseLitres() / flow);
+    }
+
+    /** The injector adds water by weight: what 10 % brine weighs less what the saturated brine does. */
+    private CycleStep brineAndSlowRinse(BrineDraw brine) {
+        double injectorGrams = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
+                - saltDoseGrams / Brine.saturatedSaltShare(brineTankTemperatureCelsius);
+        double injectorLitres = injectorGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius);
+        return new CycleStep(Kind.BRINE_AND_SLOW_RINSE, brine.drawMinutes() + brine.slowRinseMinutes(),
+                brineFlowLitresPerMinute(), injectorLitres + slowRinseLitres(),
+                brine.dilutedLitres() + slowRinseLitres());
+    }
+
+    private CycleStep refill() {
+        double litres = refillLitres(saltDoseGrams, brineTankTemperatureCelsius);
+        double flow = flows.refillLitresPerMinute().orElse(ASSUMED_REFILL_LITRES_PER_MINUTE);
+        return new CycleStep(Kind.REFILL, litres / flow, flow, litres, 0);
+    }
+
+    private static CycleStep plain(Kind kind, double minutes, double flowLitresPerMinute) {
+        double litres = minutes * flowLitresPerMinute;
+        return new CycleStep(kind, minutes, flowLitresPerMinute, litres, litres);
+    }
+
+    private double slowRinseLitres() {
+        return SLOW_RINSE_BED_VOLUMES * bed.resinLitres();
+    }
+
+    private double brineFlowLitresPerMinute() {
+        return flows.brineLitresPerMinute().orElse(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
+    }
+}

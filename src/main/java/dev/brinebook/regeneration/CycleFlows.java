@@ -1,0 +1,34 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import java.util.OptionalDouble;
+
+/**
+ * Flows that the hardware of a valve fixes, where they are known; an empty one is worked out by {@link CycleDesign}.
+ *
+ * @param drainLitresPerMinute drain line flow control, which sets the backwash
+ * @param brineLitresPerMinute what the injector sends through the bed while it draws brine, and in the slow rinse
+ * @param fastRinseLitresPerMinute fast rinse, where it does not run through the same flow control
+ * @param refillLitresPerMinute refill of the brine tank
+ */
+public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble brineLitresPerMinute,
+        OptionalDouble fastRinseLitresPerMinute, OptionalDouble refillLitresPerMinute) {
+
+    public static final double MIN_FLOW_LITRES_PER_MINUTE = 0.1;
+    public static final double MAX_FLOW_LITRES_PER_MINUTE = 1000;
+
+    /** Nothing known of the valve. */
+    public static final CycleFlows UNKNOWN = new CycleFlows(OptionalDouble.empty(), OptionalDouble.empty(),
+            OptionalDouble.empty(), OptionalDouble.empty());
+
+    public CycleFlows {
+        check(drainLitresPerMinute, "drainLitresPerMinute");
+        check(brineLitresPerMinute, "brineLitresPerMinute");
+        check(fastRinseLitresPerMinute, "fastRinseLitresPerMinute");
+        check(refillLitresPerMinute, "refillLitresPerMinute");
+    }
+
+    private static void check(OptionalDouble flow, String name) {
+        flow.ifPresent(known -> Guard.within(known, MIN_FLOW_LITRES_PER_MINUTE, MAX_FLOW_LITRES_PER_MINUTE, name));
+    }
+}

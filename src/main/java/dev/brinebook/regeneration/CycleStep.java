@@ -1,0 +1,84 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import java.util.Optional;
+
+/**
+ * One step of a regeneration.
+ *
+ * @param kind which step
+ * @param minutes how long it runs; not rounded
+ * @param flowLitresPerMinute flow through the bed, or into the brine tank
+ * @param lineWaterLitres water taken from the line
+ * @param drainLitres water and brine sent to the drain
+ */
+public record CycleStep(Kind kind, double minutes, double flowLitresPerMinute, double lineWaterLitres,
+        double drainLitres) {
+
+    /**
+     * Minutes that a step takes by the guides.
+     *
+     * @param sourceKey key of the source
+     */
+    public record Guide(double minMinutes, double maxMinutes, String sourceKey) {
+
+        public boolean includes(double minutes) {
+            return minutes >= minMinutes && minutes <= maxMinutes;
+        }
+    }
+
+    /** The steps, in their order, each with its guide and what it is for. */
+    public enum Kind {
+        /** Source of the guide: [CP-CYCLE]; 5 to 15 minutes are in use. */
+        BACKWASH("loosens the bed and carries dirt and fines to the drain", new Guide(8, 10, "CP-CYCLE")),
+        /** Source of the guide: [DAVIS] p. 8-19; [CP-CYCLE] has 60 minutes. */
+        BRINE_AND_SLOW_RINSE("draws the brine slowly through the bed, then pushes it out with as slow a flow of water",
+                new Guide(30, 60, "DAVIS")),
+        /** Source of the guide: [CP-CYCLE], 8 minutes where it is used. */
+        SECOND_BACKWASH("lifts the bed once more after the brine", new Guide(8, 10, "CP-CYCLE")),
+        /** Source of the guide: [CP-CYCLE]; 5 to 15 minutes are in use. */
+        FAST_RINSE("settles the bed and clears the last brine before service", new Guide(4, 10, "CP-CYCLE")),
+        /** No guide: the salt dose sets the minutes. */
+        REFILL("puts just the water into the brine tank that dissolves the next dose", null);
+
+        private final String purpose;
+        private final Guide guide;
+
+        Kind(String purpose, Guide guide) {
+            this.purpose = purpose;
+            this.guide = guide;
+        }
+
+        /** What the step does, as the end of a sentence that begins with its name. */
+        public String purpose() {
+            return purpose;
+        }
+
+        /** The usual minutes, where minutes are a matter of custom. */
+        public Optional<Guide> guide() {
+            return Optional.ofNullable(guide);
+        }
+    }
+
+    public CycleStep {
+        Guard.positive(minutes, "minutes");
+        Guard.positive(flowLitresPerMinute, "flowLitresPerMinute");
+        Guard.notNegative(lineWaterLitres, "lineWaterLitres");
+        Guard.notNegative(drainLitres, "drainLitres");
+    }
+
+    /** Whether the minutes lie inside the guide; a step without one has nothing to miss. */
+    public boolean isWithinGuide() {
+        return kind.guide().map(guide -> guide.includes(minutes)).orElse(true);
+    }
+
+    /**
+     * The minutes to set on a controller that takes whole ones only: rounded up, so that no step falls short.
+     *
+     * <p>A longer backwash or rinse costs water; a longer refill puts more salt, see
+     * {@link CycleDesign#saltGramsOfRefill}.
+     */
+    public int wholeMinutes() {
+        return (int) Math.ceil(minutes);
+    }
+}

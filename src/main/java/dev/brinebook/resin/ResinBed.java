@@ -1,0 +1,82 @@
+package dev.brinebook.resin;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.Exact;
+
+/**
+ * Resin in a cylindrical tank, settled.
+ *
+ * <p>Not the shell as sold: domes, underbedding and the wall are left out, so a depth is that of the resin alone.
+ *
+ * @param resinLitres volume of the settled resin
+ * @param tankDiameterMetres inner diameter of the tank
+ * @param bead the bead that it is made of
+ */
+public record ResinBed(double resinLitres, double tankDiameterMetres, ResinBead bead) {
+
+    public static final double MIN_RESIN_LITRES = 1;
+    public static final double MAX_RESIN_LITRES = 2000;
+    public static final double MIN_TANK_DIAMETER_METRES = 0.1;
+    public static final double MAX_TANK_DIAMETER_METRES = 2;
+    /** Least depth of a bed by [CP-HYDRAULICS]: 24 in. */
+    public static final double GUIDE_MIN_DEPTH_METRES = 24 * Exact.INCH_METRES;
+    /** Preferred depth of a bed by [CP-HYDRAULICS]: 30 in. */
+    public static final double GUIDE_PREFERRED_DEPTH_METRES = 30 * Exact.INCH_METRES;
+    /** Least room above the bed by [CP-HYDRAULICS], as a share of its depth. */
+    public static final double GUIDE_MIN_FREEBOARD_SHARE = 0.5;
+
+    public ResinBed {
+        Guard.within(resinLitres, MIN_RESIN_LITRES, MAX_RESIN_LITRES, "resinLitres");
+        Guard.within(tankDiameterMetres, MIN_TANK_DIAMETER_METRES, MAX_TANK_DIAMETER_METRES, "tankDiameterMetres");
+    }
+
+    /** A bed of the default bead. */
+    public ResinBed(double resinLitres, double tankDiameterMetres) {
+        this(resinLitres, tankDiameterMetres, ResinBead.DEFAULT);
+    }
+
+    /** The bed of {@code resinLitres} that {@code flowLitresPerMinute} crosses at {@code velocityMetresPerHour}. */
+    public static ResinBed forVelocity(double resinLitres, double flowLitresPerMinute, double velocityMetresPerHour) {
+        double area = Guard.positive(flowLitresPerMinute, "flowLitresPerMinute") * 0.06
+                / Guard.positive(velocityMetresPerHour, "velocityMetresPerHour");
+        return new ResinBed(resinLitres, Math.sqrt(4 * area / Math.PI));
+    }
+
+    public double areaSquareMetres() {
+        return Math.PI / 4 * tankDiameterMetres * tankDiameterMetres;
+    }
+
+    public double depthMetres() {
+        return resinLitres / 1000 / areaSquareMetres();
+    }
+
+    /** Velocity of a flow over the empty cross-section of the tank. */
+    public double velocityMetresPerHour(double flowLitresPerMinute) {
+        return Guard.notNegative(flowLitresPerMinute, "flowLitresPerMinute") * 0.06 / areaSquareMetres();
+    }
+
+    /** The flow that has a velocity: the inverse of {@link #velocityMetresPerHour}. */
+    public double flowLitresPerMinute(double velocityMetresPerHour) {
+        return Guard.notNegative(velocityMetresPerHour, "velocityMetresPerHour") * areaSquareMetres() / 0.06;
+    }
+
+    public double bedVolumesPerHour(double flowLitresPerMinute) {
+        return Guard.notNegative(flowLitresPerMinute, "flowLitresPerMinute") * 60 / resinLitres;
+    }
+
+    /**
+     * Room above the settled bed as a share of its depth: how far the bed can expand before resin leaves the tank.
+     *
+     * @throws IllegalArgumentException when the tank is lower than the bed
+     */
+    public double freeboardShare(double tankHeightMetres) {
+        Guard.within(tankHeightMetres, depthMetres(), Double.MAX_VALUE, "tankHeightMetres");
+        return (tankHeightMetres - depthMetres()) / depthMetres();
+    }
+
+    /** Whether a tank of this height has room above the bed for {@code expansionShare} and for the guide value. */
+    public boolean hasFreeboardFor(double expansionShare, double tankHeightMetres) {
+        double needed = Math.max(Guard.notNegative(expansionShare, "expansionShare"), GUIDE_MIN_FREEBOARD_SHARE);
+        return tankHeightMetres >= depthMetres() * (1 + needed);
+    }
+}
