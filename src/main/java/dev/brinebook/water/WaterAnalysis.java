@@ -39,7 +39,7 @@ public record WaterAnalysis(double hardnessMgPerL, double hardnessUncertaintyMgP
     public static final double MAX_TURBIDITY_NTU = 1_000;
     public static final double MAX_PH = 14;
     public static final double MIN_TEMPERATURE_CELSIUS = 1;
-    public static final double MAX_TEMPERATURE_CELSIUS = 40;
+    public static final double MAX_TEMPERATURE_CELSIUS = 35;
     /** Temperature when none is given: between deep ground water and a mains in winter. */
     public static final double ASSUMED_TEMPERATURE_CELSIUS = 12;
 

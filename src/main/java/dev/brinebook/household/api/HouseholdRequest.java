@@ -1,0 +1,126 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.PeakFlow;
+import dev.brinebook.household.SoftenedShare;
+import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+@About("The people and the water they use. Give people, or a measured use as dailyUse, weeklyUse or dailySeries; people may"
+        + " stand beside a measured use.")
+public record HouseholdRequest(
+        @Property(value = "People living there.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
+        @Property(value = "Indoor use of a person and day, when no use is measured. 60 gal in the US; about 121 L in"
+                + " Germany, 142 L in the United Kingdom.", min = Demand.MIN_USE_PER_PERSON_LITRES,
+                max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L", fallback = "60 gal") VolumeQuantity usePerPerson,
+        @Property(value = "Mean indoor use of a day, measured.", min = 0, max = Demand.MAX_DAILY_USE_LITRES, unit = "L")
+        VolumeQuantity dailyUse,
+        @Property(value = "Mean indoor use of each weekday, measured, Monday first.", min = 0,
+                max = Demand.MAX_DAILY_USE_LITRES, unit = "L", minItems = 7, maxItems = 7) List<VolumeQuantity> weeklyUse,
+        @Property("Indoor use measured day by day.") SeriesRequest dailySeries,
+        @Property(value = "Scatter of the days: standard deviation over mean of one day's use. 0 makes every day its mean."
+                + " Without effect on dailySeries, whose days are taken as they are.",
+                min = DayVariation.MIN_CV, max = DayVariation.MAX_CV, example = "0.42",
+                fallback = "0.60 for one person, 0.42 for two or three, 0.38 for more, 0.45 when people are not given")
+        BigDecimal dayToDayVariation,
+        @Property(value = "Use of a weekend day over use of another day. Without effect on weeklyUse and dailySeries.",
+                min = WeekdayMeans.MIN_WEEKEND_RATIO, max = WeekdayMeans.MAX_WEEKEND_RATIO, example = "1.09",
+                fallback = "1.09, or 1 when dayToDayVariation is 0") BigDecimal weekendRatio,
+        @Property(value = "Branches that are left hard, besides the outdoor taps.", maxItems = 3, fallback = "none",
+                example = "[\"kitchenCold\"]") List<SoftenedShare.Branch> leftHard,
+        @Property(value = "Mean outdoor use of a day that passes the softener as well.", min = 0,
+                max = Demand.MAX_OUTDOOR_USE_LITRES, unit = "L", fallback = "0 L: outdoor taps are left unsoftened")
+        VolumeQuantity outdoorUse,
+        @Property(value = "Bathrooms, to estimate the flows from.", min = 1, max = PeakFlow.MAX_BATHROOMS, example = "2",
+                fallback = "one for each two people") Integer bathrooms,
+        @Property(value = "Flow of short peaks.", min = 0, max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
+                fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw")
+        FlowQuantity peakFlow,
+        @Property(value = "Flow that lasts, such as of the showers that run at once.", min = 0,
+                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm in each bathroom")
+        FlowQuantity continuousFlow) implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        long measured = Stream.of(dailyUse, weeklyUse, dailySeries).filter(Objects::nonNull).count();
+        if (measured > 1) {
+            at.add("dailyUse", Code.INCONSISTENT, "give only one of dailyUse, weeklyUse and dailySeries");
+        } else if (measured == 0 && people == null && !at.here()) {
+            at.add("people", Code.MISSING, "people is missing: give it, or dailyUse, weeklyUse or dailySeries");
+        }
+        if (usePerPerson != null && (measured > 0 || people == null)) {
+            at.add("usePerPerson", Code.INCONSISTENT, "must be left out unless the use comes from people alone");
+        }
+    }
+
+    /** The softened demand in SI, with every default told to {@code explanation}. */
+    public Demand toDomain(Explanation explanation) {
+        double share = softenedShare(explanation);
+        double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, "0 L");
+        int rooms = (int) explanation.orDefault("household.bathrooms", bathrooms,
+                people == null ? 2 : PeakFlow.assumedBathrooms(people), "");
+        double peak = flow("household.peakFlow", peakFlow,
+                PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms)), explanation);
+        double lasting = flow("household.continuousFlow", continuousFlow,
+                PeakFlow.assumedContinuousLitresPerMinute(rooms), explanation);
+        if (dailySeries != null) {
+            var days = dailySeries.toDays(share, outdoorLitres);
+            double scatter = Math.min(DayVariation.MAX_CV, Demand.coefficientOfVariation(days));
+            return new Demand(Demand.weekdayMeans(days), DayVariation.ofCv(scatter), Optional.of(days), peak,
+                    lasting);
+        }
+        DayVariation variation = variation(explanation);
+        WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
+        return new Demand(means, variation, Optional.empty(), peak, lasting);
+    }
+
+    private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
+        return explanation.orDefault(name, given, estimate,
+                Text.number(estimate) + " L/min, estimated from the fixtures");
+    }
+
+    private double softenedShare(Explanation explanation) {
+        var branches = leftHard == null ? Set.<SoftenedShare.Branch>of() : Set.copyOf(leftHard);
+        double share = SoftenedShare.of(branches);
+        explanation.assume("household.leftHard", branches.isEmpty() ? "outdoor taps only"
+                : "outdoor taps and " + String.join(", ", leftHard.stream().map(WireNames::of).sorted()
+                        .toList()) + ": " + Text.number(100 * share) + " % of indoor use is softened",
+                leftHard == null ? Origin.DEFAULT : Origin.CALLER);
+        return share;
+    }
+
+    private DayVariation variation(Explanation explanation) {
+        DayVariation usual = people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
+        double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(), "");
+        return cv == usual.cv() ? usual : DayVariation.ofCv(cv);
+    }
+
+    private WeekdayMeans means(double share, double outdoorLitres, DayVariation variation, Explanation explanation) {
+        if (weeklyUse != null) {
+            double[] d = weeklyUse.stream().mapToDouble(use -> use.inBase() * share + outdoorLitres).toArray();
+            return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
+        }
+        double indoor = dailyUse != null ? dailyUse.inBase() : people * explanation.orDefault("household.usePerPerson",
+                usePerPerson, Demand.DEFAULT_USE_PER_PERSON_LITRES, "60 gal per person and day");
+        double ratio = explanation.orDefault("household.weekendRatio", weekendRatio,
+                variation.cv() == 0 ? 1 : WeekdayMeans.DEFAULT_WEEKEND_RATIO, "");
+        return WeekdayMeans.ofWeek(indoor * share + outdoorLitres, ratio);
+    }
+}

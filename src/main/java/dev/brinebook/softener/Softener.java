@@ -1,0 +1,48 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import java.util.Objects;
+
+/**
+ * A softener without its controller: the bed in its tank, and how it is regenerated.
+ *
+ * @param bed the resin in its tank
+ * @param tankHeightMetres inside height of the tank
+ * @param salt the salt it is regenerated with
+ * @param table the capacities it is counted with
+ * @param flows the flows that its hardware fixes, as far as known
+ */
+public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, CapacityTable table, CycleFlows flows) {
+
+    /** Largest household bed: the largest standard tank, doubled. */
+    public static final double MAX_RESIN_LITRES = 600;
+    public static final double MAX_TANK_HEIGHT_METRES = 3;
+    public static final double MIN_TANK_HEIGHT_METRES = 0.2;
+
+    public Softener {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(table, "table");
+        Objects.requireNonNull(flows, "flows");
+        Guard.within(tankHeightMetres, bed.depthMetres(), MAX_TANK_HEIGHT_METRES, "tankHeightMetres");
+    }
+
+    /** Capacity that a dose restores, grams as CaCO3 of the whole bed. */
+    public double capacityGrams(double saltDoseGramsPerLitre) {
+        return bed.resinLitres() * table.capacityGramsPerLitre(salt, saltDoseGramsPerLitre);
+    }
+
+    /** Salt of one regeneration at a dose, grams. */
+    public double saltGrams(double saltDoseGramsPerLitre) {
+        return bed.resinLitres() * saltDoseGramsPerLitre;
+    }
+
+    /** The regeneration cycle at a dose, in water and brine tank of {@code temperatureCelsius}. */
+    public CycleDesign cycleDesign(double saltDoseGramsPerLitre, double temperatureCelsius) {
+        return new CycleDesign(bed, saltGrams(saltDoseGramsPerLitre), temperatureCelsius, temperatureCelsius, flows, false);
+    }
+}

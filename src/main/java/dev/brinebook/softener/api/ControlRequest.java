@@ -1,0 +1,70 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.water.Hardness;
+import java.time.DayOfWeek;
+import java.util.List;
+
+@About("What starts the regenerations, and how it is set.")
+public record ControlRequest(
+        @Property(value = "The kind: a clock that starts by days whatever was used, a meter that waits for the hour of"
+                + " regeneration, or a meter that starts at once.", required = true, example = "\"clock\"") Kind kind,
+        @Property(value = "Clock: days between regenerations. Give this, or weekdays.", min = 1,
+                max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "4") Integer everyDays,
+        @Property(value = "Clock: weekdays on which it regenerates. Give this, or everyDays.", minItems = 1, maxItems = 7,
+                example = "[\"monday\", \"thursday\"]") List<DayOfWeek> weekdays,
+        @Property(value = "Meter: the hardness set on it.", min = 0, aboveMin = true, max = Hardness.MAX_MG_PER_L,
+                unit = "mg/L", fallback = "the compensated hardness, rounded up to whole gpg")
+        HardnessQuantity hardnessSetting,
+        @Property(value = "Meter: the capacity set on it.", min = 0, aboveMin = true,
+                max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
+        CapacityQuantity capacitySetting,
+        @Property(value = "Delayed meter: what it keeps back.",
+                fallback = "what one day stays below with probability 0.95") ReserveRequest reserve,
+        @Property(value = "Days after which it regenerates whatever was used; 0 for never.", min = 0,
+                max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
+                fallback = "0 for a clock, 14 for a meter, 4 for a meter where iron is above 0.3 mg/L")
+        Integer dayOverride,
+        @Property(value = "Hour of the day at which it regenerates.", min = 0, max = 23, example = "2", fallback = "2")
+        Integer regenerationHour) implements Checked {
+
+    /** A thousand kilograins: above every household bed. */
+    static final double MAX_CAPACITY_GRAMS = 100_000;
+
+    /** What starts a regeneration. */
+    public enum Kind {
+        CLOCK, METERED_DELAYED, METERED_IMMEDIATE
+    }
+
+    @Override
+    public void check(Violations at) {
+        if (kind == Kind.CLOCK) {
+            if (everyDays != null && weekdays != null) {
+                at.add("everyDays", Code.INCONSISTENT, "must be left out when weekdays are given");
+            } else if (everyDays == null && weekdays == null && !at.here()) {
+                at.add("everyDays", Code.MISSING, "everyDays is missing: a clock needs it, or weekdays");
+            }
+            refuse(hardnessSetting, "hardnessSetting", "is metered", at);
+            refuse(capacitySetting, "capacitySetting", "is metered", at);
+        } else if (kind != null) {
+            refuse(everyDays, "everyDays", "is a clock", at);
+            refuse(weekdays, "weekdays", "is a clock", at);
+        }
+        if (kind != null && kind != Kind.METERED_DELAYED) {
+            refuse(reserve, "reserve", "is meteredDelayed", at);
+        }
+    }
+
+    private static void refuse(Object value, String name, String unless, Violations at) {
+        if (value != null) {
+            at.add(name, Code.INCONSISTENT, "must be left out unless the kind " + unless);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.regeneration.CycleFlows;
+import java.util.OptionalDouble;
+
+@About("Flows that the hardware of the valve fixes, as far as known.")
+public record FlowsRequest(
+        @Property(value = "Drain line flow control, which sets the backwash.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
+                fallback = "the next half gallon per minute that lifts the bed by half") FlowQuantity drain,
+        @Property(value = "What the injector sends through the bed while it draws brine, and in the slow rinse.",
+                min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "2.5 bed volumes an hour") FlowQuantity brineDraw,
+        @Property(value = "Fast rinse, where it does not run through the drain line flow control.",
+                min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "as the backwash") FlowQuantity fastRinse,
+        @Property(value = "Refill of the brine tank.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "0.5 gpm") FlowQuantity refill,
+        @Property(value = "The most that the supply can give at the softener.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "unknown, not checked")
+        FlowQuantity supply) {
+
+    static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
+
+    CycleFlows toDomain() {
+        return new CycleFlows(base(drain), base(brineDraw), base(fastRinse), base(refill));
+    }
+
+    static OptionalDouble base(Quantity<?> given) {
+        return given == null ? OptionalDouble.empty() : OptionalDouble.of(given.inBase());
+    }
+}

@@ -1,0 +1,183 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.LengthQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.StandardTank;
+import java.math.BigDecimal;
+
+@About("The softener that stands there. Give its resin volume, or the capacity on its nameplate.")
+public record SoftenerRequest(
+        @Property(value = "Resin in the tank. Give this, or nameplateCapacity.", min = ResinBed.MIN_RESIN_LITRES,
+                max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
+        @Property(value = "Capacity on the nameplate; 30,000 gr stand for a cubic foot of resin.",
+                min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
+        CapacityQuantity nameplateCapacity,
+        @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
+                max = ResinBed.MAX_TANK_DIAMETER_METRES, unit = "m",
+                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankDiameter,
+        @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
+                max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
+                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
+        @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
+        @Property(value = "Salt dose of each regeneration: 3 to 20 lb/ft3 of sodium chloride, or as many equivalents of"
+                + " potassium chloride. Give this, or saltPerRegeneration, or refill minutes and flow.", min = 0,
+                aboveMin = true, max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
+                fallback = "10 lb/ft3, the common setting") SaltDoseQuantity saltDose,
+        @Property(value = "Salt of each regeneration, instead of the dose.", min = 0, aboveMin = true,
+                max = SoftenerRequest.MAX_SALT_KILOGRAMS, unit = "kg") MassQuantity saltPerRegeneration,
+        @Property("What starts its regenerations.") ControlRequest control,
+        @Property("Minutes of each step, as set.") StepMinutesRequest minutes,
+        @Property("Flows of the valve, as far as known.") FlowsRequest flows,
+        @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8", fallback = "unknown")
+        BigDecimal resinAgeYears,
+        @Property(value = "Salt that the brine tank holds when full.", min = SaltStore.MIN_CAPACITY_KILOGRAMS,
+                max = SaltStore.MAX_CAPACITY_KILOGRAMS, unit = "kg", fallback = "100 kg") MassQuantity brineTankCapacity,
+        @Property(value = "Salt in the brine tank at the start.", min = 0, max = SaltStore.MAX_CAPACITY_KILOGRAMS,
+                unit = "kg", fallback = "half of what it holds") MassQuantity saltOnHand) implements Checked {
+
+    static final double MIN_NAMEPLATE_GRAMS = 100;
+    static final double MAX_NAMEPLATE_GRAMS = 40_000;
+    /** 20 lb/ft³ of sodium chloride in equivalents of potassium chloride; the salt decides what is allowed below it. */
+    static final double MAX_ANY_DOSE_GRAMS_PER_LITRE = 409;
+    static final double MAX_SALT_KILOGRAMS = 250;
+    /** The rule of thumb that most softeners found are set by. Source: [CP-NAMEPLATE]. */
+    static final double COMMON_DOSE_POUNDS_PER_CUBIC_FOOT = 10;
+    /** Salt that a brine tank holds when nothing is known of it. */
+    static final double ASSUMED_BRINE_TANK_KILOGRAMS = 100;
+
+    @Override
+    public void check(Violations at) {
+        if (resinVolume != null && nameplateCapacity != null) {
+            at.add("resinVolume", Code.INCONSISTENT, "must be left out when nameplateCapacity is given");
+        } else if (resinVolume == null && nameplateCapacity == null && !at.here()) {
+            at.add("resinVolume", Code.MISSING, "resinVolume is missing: give it, or nameplateCapacity");
+        }
+        if (saltDose != null && saltPerRegeneration != null) {
+            at.add("saltDose", Code.INCONSISTENT, "must be left out when saltPerRegeneration is given");
+        }
+        if (saltOnHand != null && saltOnHand.value() != null && saltOnHand.unit() != null && !at.at("saltOnHand").here()
+                && brineTank() < saltOnHand.inBase()) {
+            at.add("saltOnHand", Code.INCONSISTENT, "must not be more than brineTankCapacity");
+        }
+        if (!at.here()) {
+            checkDose(at);
+            checkTank(at);
+        }
+    }
+
+    private double brineTank() {
+        return brineTankCapacity == null || brineTankCapacity.value() == null || brineTankCapacity.unit() == null
+                ? ASSUMED_BRINE_TANK_KILOGRAMS : brineTankCapacity.inBase();
+    }
+
+    private void checkDose(Violations at) {
+        if (saltDose == null && saltPerRegeneration == null) {
+            return;
+        }
+        Salt used = saltOrDefault();
+        double dose = doseGramsPerLitre();
+        double min = CapacityTable.minSaltDoseGramsPerLitre(used);
+        double max = CapacityTable.maxSaltDoseGramsPerLitre(used);
+        if (!(dose >= min * (1 - 1e-9) && dose <= max * (1 + 1e-9))) {
+            SaltDoseUnit unit = saltDose == null ? SaltDoseUnit.GRAM_PER_LITRE : saltDose.unit();
+            at.add(saltDose == null ? "saltPerRegeneration" : "saltDose", Code.OUT_OF_RANGE, "must make a dose of "
+                    + Text.number(unit.fromBase(min)) + " to " + Text.number(unit.fromBase(max)) + " " + unit.symbol()
+                    + ", makes " + Text.number(unit.fromBase(dose)) + " " + unit.symbol());
+        }
+    }
+
+    private void checkTank(Violations at) {
+        ResinBed bed = new ResinBed(resinLitres(), diameterMetres());
+        if (bed.depthMetres() > heightMetres()) {
+            at.add(tankHeight == null ? "tankDiameter" : "tankHeight", Code.INCONSISTENT, "the resin stands "
+                    + Text.number(bed.depthMetres()) + " m deep in this tank, deeper than its " + Text.number(heightMetres())
+                    + " m");
+        }
+    }
+
+    /** The softener in SI, with every default told to {@code explanation}. */
+    public Softener toDomain(CapacityTable table, Explanation explanation) {
+        if (nameplateCapacity != null) {
+            explanation.assume("softener.resinVolume", Text.number(resinLitres()) + " L, a cubic foot for each 30,000 gr of"
+                    + " the nameplate", Origin.DERIVED);
+        }
+        explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), Text.number(diameterMetres())
+                + " m, a standard tank");
+        explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), Text.number(heightMetres())
+                + " m, a standard tank");
+        explanation.orDefault("softener.salt", salt, Salt.SODIUM_CHLORIDE);
+        return new Softener(new ResinBed(resinLitres(), diameterMetres()), heightMetres(), saltOrDefault(), table,
+                flows == null ? CycleFlows.UNKNOWN : flows.toDomain());
+    }
+
+    /** The dose as found, g/L, with its default told to {@code explanation}. */
+    public double doseGramsPerLitre(Explanation explanation) {
+        if (saltDose == null && saltPerRegeneration == null) {
+            explanation.assume("softener.saltDose", "10 lb/ft3 of sodium chloride, the common setting", Origin.DEFAULT);
+        } else {
+            explanation.assume("softener.saltDose", Text.number(doseGramsPerLitre()) + " g/L", Origin.CALLER);
+        }
+        return doseGramsPerLitre();
+    }
+
+    /** What the brine tank holds, how full it is, and the bags that fill it. */
+    public SaltStore saltStore(double bagKilograms, Explanation explanation) {
+        double capacity = explanation.orDefault("softener.brineTankCapacity", brineTankCapacity,
+                ASSUMED_BRINE_TANK_KILOGRAMS, "100 kg");
+        double start = explanation.orDefault("softener.saltOnHand", saltOnHand, capacity / 2, "half of what it holds");
+        return new SaltStore(capacity, start, bagKilograms);
+    }
+
+    private double doseGramsPerLitre() {
+        if (saltDose != null) {
+            return saltDose.inBase();
+        }
+        if (saltPerRegeneration != null) {
+            return 1000 * saltPerRegeneration.inBase() / resinLitres();
+        }
+        return saltOrDefault().fromSodiumChloride(
+                SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(COMMON_DOSE_POUNDS_PER_CUBIC_FOOT));
+    }
+
+    private Salt saltOrDefault() {
+        return salt == null ? Salt.SODIUM_CHLORIDE : salt;
+    }
+
+    private double resinLitres() {
+        return resinVolume != null ? resinVolume.inBase()
+                : TotalCapacity.resinLitresFromNameplate(nameplateCapacity.inBase());
+    }
+
+    private double diameterMetres() {
+        return tankDiameter != null ? tankDiameter.inBase() : standardTank().diameterMetres();
+    }
+
+    private double heightMetres() {
+        return tankHeight != null ? tankHeight.inBase() : standardTank().heightMetres();
+    }
+
+    /** The smallest standard tank for the resin, or the largest there is. */
+    private StandardTank standardTank() {
+        return StandardTank.smallestFor(resinLitres()).orElseGet(() ->
+                StandardTank.all().get(StandardTank.all().size() - 1));
+    }
+}
