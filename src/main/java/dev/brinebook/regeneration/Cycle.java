@@ -2,8 +2,11 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A regeneration, step by step.
@@ -40,6 +43,26 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
     /** The step of a kind that every cycle has. */
     public CycleStep step(CycleStep.Kind kind) {
         return steps.stream().filter(step -> step.kind() == kind).findFirst().orElseThrow();
+    }
+
+    /**
+     * The same cycle with other minutes, as they are set on a controller: each flow stays, so water follows time. A step
+     * set to 0 minutes is left out; a step that the settings do not name keeps its minutes.
+     *
+     * @param minutes minutes of each step that is set, 0 or above
+     */
+    public Cycle retimed(Map<CycleStep.Kind, Double> minutes) {
+        List<CycleStep> changed = new ArrayList<>();
+        for (CycleStep.Kind kind : CycleStep.Kind.values()) {
+            Optional<CycleStep> designed = steps.stream().filter(step -> step.kind() == kind).findFirst();
+            Double set = minutes.get(kind);
+            if (set == null) {
+                designed.ifPresent(changed::add);
+            } else if (Guard.notNegative(set, "minutes") > 0) {
+                changed.add(designed.orElseGet(() -> step(CycleStep.Kind.BACKWASH).as(kind)).lasting(set));
+            }
+        }
+        return new Cycle(changed, backwashExpansionShare, backwashTargetLitresPerMinute, brine);
     }
 
     /** Time from the start of the backwash to the end of the refill. */

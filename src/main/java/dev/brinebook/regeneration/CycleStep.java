@@ -81,4 +81,16 @@ public record CycleStep(Kind kind, double minutes, double flowLitresPerMinute, d
     public int wholeMinutes() {
         return (int) Math.ceil(minutes);
     }
+
+    /** The same step at the same flow for other minutes: only the water that flows with time changes. */
+    CycleStep lasting(double otherMinutes) {
+        double moreLitres = (Guard.positive(otherMinutes, "minutes") - minutes) * flowLitresPerMinute;
+        return new CycleStep(kind, otherMinutes, flowLitresPerMinute, Math.max(0, lineWaterLitres + moreLitres),
+                kind == Kind.REFILL ? 0 : Math.max(0, drainLitres + moreLitres));
+    }
+
+    /** This step's minutes and flow under another name. */
+    CycleStep as(Kind other) {
+        return new CycleStep(other, minutes, flowLitresPerMinute, lineWaterLitres, drainLitres);
+    }
 }

@@ -1,15 +1,29 @@
 package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.household.Demand;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.ClockOnWeekdays;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Recommendation;
+import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.Hardness;
 import java.time.DayOfWeek;
+import java.util.EnumSet;
 import java.util.List;
 
 @About("What starts the regenerations, and how it is set.")
@@ -60,6 +74,52 @@ public record ControlRequest(
         if (kind != null && kind != Kind.METERED_DELAYED) {
             refuse(reserve, "reserve", "is meteredDelayed", at);
         }
+    }
+
+    /**
+     * The policy in the domain.
+     *
+     * @param dosed the softener at the dose it gets
+     * @param compensated compensated hardness of the water
+     * @param iron whether iron asks for the shorter day override
+     * @param demand the household
+     */
+    public Policy toPolicy(DosedSoftener dosed, CompensatedHardness compensated, boolean iron, Demand demand,
+            Explanation explanation) {
+        int override = dayOverride != null ? dayOverride : defaultOverride(iron);
+        explanation.assume("control.dayOverride", override == 0 ? "none" : override + " days",
+                dayOverride == null ? Origin.DEFAULT : Origin.CALLER);
+        if (kind == Kind.CLOCK) {
+            return everyDays != null ? new ClockEveryDays(everyDays, override)
+                    : new ClockOnWeekdays(EnumSet.copyOf(weekdays), override);
+        }
+        double meterLitres = meterLitres(dosed, compensated, explanation);
+        if (kind == Kind.METERED_IMMEDIATE) {
+            return new MeteredImmediate(meterLitres, override);
+        }
+        Reserve rule = reserve == null ? new Reserve.PercentileDay(ReserveRequest.ASSUMED_PROBABILITY)
+                : reserve.toDomain();
+        explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability 0.95"
+                : WireNames.of(reserve.rule()), reserve == null ? Origin.DEFAULT : Origin.CALLER);
+        return new MeteredDelayed(meterLitres, Math.min(Policy.MAX_METER_LITRES,
+                rule.litres(meterLitres, demand.means(), demand.variation().cv())), override);
+    }
+
+    /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */
+    private int defaultOverride(boolean iron) {
+        if (kind == Kind.CLOCK) {
+            return Policy.NO_OVERRIDE;
+        }
+        return iron ? Recommendation.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS;
+    }
+
+    /** Water that the meter counts down from, by the capacity and the hardness set on it. */
+    private double meterLitres(DosedSoftener dosed, CompensatedHardness compensated, Explanation explanation) {
+        double hardness = explanation.orDefault("control.hardnessSetting", hardnessSetting,
+                HardnessUnit.GPG.toBase(Math.max(1, compensated.settingGpg(0))), "the compensated hardness in whole gpg");
+        double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
+                "the capacity of the dose");
+        return Math.max(Policy.MIN_METER_LITRES, Math.min(Policy.MAX_METER_LITRES, 1000 * capacity / hardness));
     }
 
     private static void refuse(Object value, String name, String unless, Violations at) {

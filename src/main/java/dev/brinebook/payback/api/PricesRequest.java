@@ -1,0 +1,113 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.payback.NominalDiscount;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.api.Money;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+@About("What salt, water and service cost, all in one currency. Prices of the United States stand in where none are given,"
+        + " so with another currency give salt, water and sewer.")
+public record PricesRequest(
+        @Property(value = "Salt by the bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg") SaltBag saltBag,
+        @Property(value = "Water.", fallback = "4.62 USD per 1,000 gal") WaterPrice water,
+        @Property(value = "Sewer; a price of 0 with a septic system.", fallback = "6.38 USD per 1,000 gal") WaterPrice sewer,
+        @Property(value = "A service visit.", fallback = "100 USD; visits are counted only where a request gives them")
+        Money serviceVisit,
+        @Property(value = "Growth of all prices, nominal.", min = 100 * Prices.MIN_GROWTH_SHARE_PER_YEAR,
+                max = 100 * Prices.MAX_GROWTH_SHARE_PER_YEAR, unit = "percent a year", fallback = "4", example = "4")
+        BigDecimal growthPercentPerYear,
+        @Property(value = "Discount rate, nominal: it must not be a real rate while growth is nominal.",
+                min = 100 * Prices.MIN_DISCOUNT_SHARE_PER_YEAR, max = 100 * Prices.MAX_DISCOUNT_SHARE_PER_YEAR,
+                unit = "percent a year", fallback = "5.575", example = "5.575") BigDecimal discountPercentPerYear)
+        implements Checked {
+
+    private static final PricesRequest NONE = new PricesRequest(null, null, null, null, null, null);
+    /** A bag of 40 lb, the usual size of the US trade. Source: [CP-PRICES]. */
+    private static final double DEFAULT_BAG_KILOGRAMS = 40 * Exact.POUND_KILOGRAMS;
+    /** With the least bag and volume accepted, no price passes {@link Prices#MAX_PRICE}. */
+    private static final double MAX_AMOUNT = 1_000_000;
+    private static final Currency DEFAULT_CURRENCY = Currency.getInstance("USD");
+
+    /** {@code given}, or prices left to their defaults. */
+    public static PricesRequest orNone(PricesRequest given) {
+        return given == null ? NONE : given;
+    }
+
+    @Override
+    public void check(Violations at) {
+        Map<String, Money> given = given();
+        String first = given.values().stream().map(Money::unit).findFirst().orElse(null);
+        given.forEach((pointer, money) -> {
+            if (!money.unit().equals(first)) {
+                at.add(pointer, Code.INCONSISTENT, "must be in " + first + " like the other prices");
+            }
+            if (money.value() != null && !(money.value().signum() >= 0 && money.value().doubleValue() <= MAX_AMOUNT)) {
+                at.add(pointer, Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(MAX_AMOUNT));
+            }
+        });
+        boolean whole = saltBag != null && water != null && sewer != null;
+        if (first != null && !first.equals(DEFAULT_CURRENCY.getCurrencyCode()) && !whole && !at.here()) {
+            at.add(Code.INCONSISTENT, "must give saltBag, water and sewer when they are not in USD: the defaults are");
+        }
+    }
+
+    private Map<String, Money> given() {
+        Map<String, Money> given = new LinkedHashMap<>();
+        put(given, "saltBag", saltBag == null ? null : saltBag.price());
+        put(given, "water", water == null ? null : water.price());
+        put(given, "sewer", sewer == null ? null : sewer.price());
+        put(given, "serviceVisit", serviceVisit);
+        return given;
+    }
+
+    private static void put(Map<String, Money> given, String name, Money money) {
+        if (money != null && money.unit() != null) {
+            given.put(name, money);
+        }
+    }
+
+    /** The one currency of all amounts. */
+    public Currency currency() {
+        return given().values().stream().map(Money::currency).findFirst().orElse(DEFAULT_CURRENCY);
+    }
+
+    /** Salt in a bag. */
+    public double bagKilograms() {
+        return saltBag == null ? DEFAULT_BAG_KILOGRAMS : saltBag.mass().inBase();
+    }
+
+    /** The prices per kilogram, cubic metre and visit, with every default told to {@code explanation}. */
+    public Prices toDomain(Explanation explanation) {
+        Prices usual = Prices.unitedStates2023();
+        double salt = saltBag == null ? usual.saltPerKilogram() : saltBag.price().value().doubleValue() / bagKilograms();
+        note("prices.saltBag", salt, "kg", saltBag == null, explanation);
+        double waterPrice = water == null ? usual.waterPerCubicMetre() : water.perCubicMetre();
+        note("prices.water", waterPrice, "m3", water == null, explanation);
+        double sewerPrice = sewer == null ? usual.sewerPerCubicMetre() : sewer.perCubicMetre();
+        note("prices.sewer", sewerPrice, "m3", sewer == null, explanation);
+        double visit = serviceVisit == null ? usual.perServiceVisit() : serviceVisit.value().doubleValue();
+        note("prices.serviceVisit", visit, "visit", serviceVisit == null, explanation);
+        double growth = explanation.orDefault("prices.growthPercentPerYear", growthPercentPerYear,
+                100 * usual.growthSharePerYear(), "percent a year");
+        double discount = explanation.orDefault("prices.discountPercentPerYear", discountPercentPerYear,
+                100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, "percent a year, 3 % real and 2.5 % inflation");
+        return new Prices(salt, waterPrice, sewerPrice, visit, growth / 100, discount / 100);
+    }
+
+    private void note(String name, double price, String per, boolean isDefault, Explanation explanation) {
+        explanation.assume(name, Text.number(price) + " " + currency().getCurrencyCode() + " per " + per
+                + (isDefault ? ", United States, price level of 2023" : ""), isDefault ? Origin.DEFAULT : Origin.CALLER);
+    }
+}

@@ -1,0 +1,17 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.quantity.api.VolumeQuantity;
+
+@About("Price of a volume of water, as on the bill.")
+public record WaterPrice(
+        @Property(value = "The price.", required = true) Money price,
+        @Property(value = "The volume that it buys.", required = true, min = 1, max = 1_000_000, unit = "L")
+        VolumeQuantity per) {
+
+    double perCubicMetre() {
+        return 1000 * price.value().doubleValue() / per.inBase();
+    }
+}
