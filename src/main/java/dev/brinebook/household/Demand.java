@@ -33,7 +33,7 @@ public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> 
     public static final double MAX_DAILY_USE_LITRES = 15_000;
     public static final double MAX_OUTDOOR_USE_LITRES = 5_000;
     /** Highest use of one measured day. */
-    public static final double MAX_MEASURED_DAY_LITRES = 100_000;
+    public static final double MAX_MEASURED_DAY_LITRES = 45_000;
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
 
     public Demand {

@@ -16,7 +16,7 @@ import java.util.List;
 public record SeriesRequest(
         @Property(value = "Date of the first value.", required = true, example = "\"2026-01-01\"") LocalDate firstDate,
         @Property(value = "The unit of the values.", required = true, example = "\"L\"") VolumeUnit unit,
-        @Property(value = "Indoor use of each day, three years at most; 100,000 L a day at most.", required = true,
+        @Property(value = "Indoor use of each day, three years at most; 45,000 L a day at most.", required = true,
                 min = 0, minItems = 1, maxItems = Days.MAX_DAYS, example = "[310, 295, 402]") List<BigDecimal> values)
         implements Checked {
 
