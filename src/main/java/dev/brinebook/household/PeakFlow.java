@@ -75,9 +75,10 @@ public final class PeakFlow {
                 Fixtures.gpm(1, 0.005, 1.3));
     }
 
-    /** Lasting flow taken for a house of which only the bathrooms are known: a shower in each. */
+    /** Lasting flow taken for a house of which only the bathrooms are known: a shower in every second, at least one. */
     public static double assumedContinuousLitresPerMinute(int bathrooms) {
-        return Guard.within(bathrooms, 1, MAX_BATHROOMS, "bathrooms") * 2.0 * Exact.US_GALLON_LITRES;
+        int showers = (Guard.within(bathrooms, 1, MAX_BATHROOMS, "bathrooms") + 1) / 2;
+        return showers * 2.0 * Exact.US_GALLON_LITRES;
     }
 
     /** Bathrooms taken for a number of people: one for each two. */

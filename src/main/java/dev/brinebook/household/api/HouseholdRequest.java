@@ -54,7 +54,7 @@ public record HouseholdRequest(
                 fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw")
         FlowQuantity peakFlow,
         @Property(value = "Flow that lasts, such as of the showers that run at once.", min = 0,
-                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm in each bathroom")
+                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second bathroom")
         FlowQuantity continuousFlow) implements Checked {
 
     @Override

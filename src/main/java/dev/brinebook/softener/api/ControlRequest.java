@@ -19,7 +19,7 @@ import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Reserve;
 import dev.brinebook.softener.DosedSoftener;
-import dev.brinebook.softener.Recommendation;
+import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.Hardness;
 import java.time.DayOfWeek;
@@ -41,7 +41,7 @@ public record ControlRequest(
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
         CapacityQuantity capacitySetting,
         @Property(value = "Delayed meter: what it keeps back.",
-                fallback = "what one day stays below with probability 0.95") ReserveRequest reserve,
+                fallback = "what one day stays below with probability 0.90") ReserveRequest reserve,
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", min = 0,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
                 fallback = "0 for a clock, 14 for a meter, 4 for a meter where iron is above 0.3 mg/L")
@@ -99,7 +99,7 @@ public record ControlRequest(
         }
         Reserve rule = reserve == null ? new Reserve.PercentileDay(ReserveRequest.ASSUMED_PROBABILITY)
                 : reserve.toDomain();
-        explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability 0.95"
+        explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability 0.90"
                 : WireNames.of(reserve.rule()), reserve == null ? Origin.DEFAULT : Origin.CALLER);
         return new MeteredDelayed(meterLitres, Math.min(Policy.MAX_METER_LITRES,
                 rule.litres(meterLitres, demand.means(), demand.variation().cv())), override);
@@ -110,7 +110,7 @@ public record ControlRequest(
         if (kind == Kind.CLOCK) {
             return Policy.NO_OVERRIDE;
         }
-        return iron ? Recommendation.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS;
+        return iron ? MeterSettings.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS;
     }
 
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */

@@ -19,11 +19,11 @@ public record ReserveRequest(
         @Property(value = "With the rule share: the share of the meter volume.", min = 0, max = Reserve.MAX_SHARE,
                 example = "0.2") BigDecimal share,
         @Property(value = "With the rule dayPercentile: the probability.", min = Reserve.MIN_PROBABILITY,
-                max = Reserve.MAX_PROBABILITY, example = "0.95", fallback = "0.95") BigDecimal probability)
+                max = Reserve.MAX_PROBABILITY, example = "0.90", fallback = "0.90") BigDecimal probability)
         implements Checked {
 
-    /** Probability that a reserve covers the next day, when none is given: 19 days of 20. */
-    public static final double ASSUMED_PROBABILITY = 0.95;
+    /** Probability that a reserve covers the next day, when none is given: 9 days of 10, which leaves some two hard days a year. */
+    public static final double ASSUMED_PROBABILITY = 0.90;
 
     /** How the reserve is found. */
     public enum Rule {

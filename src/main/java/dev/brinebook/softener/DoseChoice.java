@@ -1,0 +1,80 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.regeneration.Outcome;
+import dev.brinebook.regeneration.Simulation;
+import dev.brinebook.regeneration.Trial;
+import dev.brinebook.water.WaterCautions;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The salt dose that is cheapest to run for a duty, metered, found by trying every half pound per cubic foot on the same
+ * days.
+ *
+ * <p>A low dose removes more hardness per salt, but regenerates more often, and each time the reserve is thrown away and
+ * the rinse water is used: the cheapest lies where the two balance.
+ *
+ * @param best the dose chosen
+ * @param options every dose tried, lowest first
+ */
+public record DoseChoice(Option best, List<Option> options) {
+
+    /** Lowest dose that is recommended: the lowest published point. Source: [CP-WORKING-TABLE]. */
+    public static final double LOWEST_POUNDS_PER_CUBIC_FOOT = 6;
+    /**
+     * Lowest dose that is recommended for a water on which the lowest do not hold [TRADE-EFFICIENT]: the next published
+     * point of [CP-WORKING-TABLE]; the booklet names no figure.
+     */
+    public static final double ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER = 8;
+    /** Highest dose that is recommended: the highest published point. Source: [CP-WORKING-TABLE]. */
+    public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
+    private static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
+
+    /**
+     * One dose tried.
+     *
+     * @param dosed the softener at the dose
+     * @param settings the meter settings that go with it
+     * @param outcome what happened on the days
+     * @param costPerYear salt and regeneration water of a year
+     * @param intervalDays days of mean use that the capacity lasts; infinite when nothing is used
+     */
+    public record Option(DosedSoftener dosed, MeterSettings settings, Outcome outcome, double costPerYear,
+            double intervalDays) {
+    }
+
+    /**
+     * The cheapest dose whose capacity lasts the fewest days that the duty allows; when none does, the dose that lasts
+     * longest.
+     */
+    public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
+        double lowest = WaterCautions.lowestDosesWillNotHold(duty.water())
+                ? ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER : LOWEST_POUNDS_PER_CUBIC_FOOT;
+        List<Option> options = new ArrayList<>();
+        int steps = (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowest) / STEP_POUNDS_PER_CUBIC_FOOT);
+        for (int i = 0; i <= steps; i++) {
+            double pounds = lowest + i * STEP_POUNDS_PER_CUBIC_FOOT;
+            options.add(option(softener, softener.salt().fromSodiumChloride(
+                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)), duty, cost));
+        }
+        Option best = options.stream().filter(option -> option.intervalDays() >= duty.minimumIntervalDays())
+                .min(Comparator.comparingDouble(Option::costPerYear))
+                .orElseGet(() -> options.get(options.size() - 1));
+        return new DoseChoice(best, List.copyOf(options));
+    }
+
+    /** One dose, metered, on the days of the duty. */
+    public static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost) {
+        DosedSoftener dosed = DosedSoftener.designed(softener, saltDoseGramsPerLitre, duty.water().temperatureCelsius());
+        MeterSettings settings = MeterSettings.of(dosed, duty);
+        Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), dosed.regeneration()),
+                settings.policy());
+        double load = duty.dailyLoadGrams();
+        double interval = load > 0 ? dosed.capacityGrams() / load : Double.POSITIVE_INFINITY;
+        return new Option(dosed, settings, outcome, Guard.notNegative(cost.ofYear(outcome.yearly()), "costPerYear"),
+                interval);
+    }
+}

@@ -1,0 +1,137 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.household.Demand;
+import dev.brinebook.resin.EfficiencyLine;
+import dev.brinebook.resin.PressureDrop;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.ServiceFlow;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Whether a softener at a dose fits its duty.
+ *
+ * @param dosed the softener at the dose
+ * @param dailyLoadGrams hardness that a mean day loads on the resin, grams as CaCO3
+ * @param intervalDays days of mean use that the capacity lasts; none when nothing is used
+ * @param continuous how the lasting flow stands to its limit
+ * @param peak how the short peaks stand to theirs
+ * @param lines how the salt and water stand to the published lines
+ * @param shortcomings why it does not fit, empty when it does
+ */
+public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDays, FlowCheck continuous, FlowCheck peak,
+        List<EfficiencyLine.Verdict> lines, List<Shortcoming> shortcomings) {
+
+    /** Why a softener does not fit. */
+    public enum Shortcoming {
+        INTERVAL_TOO_SHORT("the capacity does not last the fewest days between regenerations that are aimed at"),
+        RESERVE_ABOVE_CAPACITY("a day of high use takes more than the whole capacity"),
+        CONTINUOUS_FLOW_TOO_HIGH("the lasting flow is more than the bed or its rating takes"),
+        PEAK_FLOW_TOO_HIGH("short peaks are more than the bed or its rating takes"),
+        BED_TOO_SHALLOW("the bed is less than 24 inches deep"),
+        NO_ROOM_FOR_BACKWASH("the tank leaves less than half of the bed's depth for the backwash");
+
+        private final String sentence;
+
+        Shortcoming(String sentence) {
+            this.sentence = sentence;
+        }
+
+        /** One plain sentence, without a full stop. */
+        public String sentence() {
+            return sentence;
+        }
+    }
+
+    /**
+     * A flow against the limit that binds first.
+     *
+     * @param flowLitresPerMinute flow of the household
+     * @param limitLitresPerMinute most that the bed takes
+     * @param binding what sets that limit; null when the rating of the maker does
+     * @param velocityMetresPerHour velocity of the flow over the tank's cross-section
+     * @param bedVolumesPerHour the flow per volume of resin
+     * @param pressureDropPascals pressure that the flow loses in the bed
+     */
+    public record FlowCheck(double flowLitresPerMinute, double limitLitresPerMinute, ServiceFlow.Limit binding,
+            double velocityMetresPerHour, double bedVolumesPerHour, double pressureDropPascals) {
+
+        public boolean withinLimit() {
+            return flowLitresPerMinute <= limitLitresPerMinute;
+        }
+
+        static FlowCheck of(ResinBed bed, double flow, ServiceFlow.Bound bound, OptionalDouble rating, double celsius) {
+            boolean rated = rating.isPresent() && rating.getAsDouble() < bound.flowLitresPerMinute();
+            return new FlowCheck(flow, rated ? rating.getAsDouble() : bound.flowLitresPerMinute(),
+                    rated ? null : bound.limit(), bed.velocityMetresPerHour(flow), bed.bedVolumesPerHour(flow),
+                    PressureDrop.pascals(bed, flow, celsius));
+        }
+    }
+
+    /**
+     * Flows that the maker of a softener allows, as far as known.
+     *
+     * @param continuousLitresPerMinute lasting flow
+     * @param peakLitresPerMinute short peaks
+     */
+    public record Ratings(OptionalDouble continuousLitresPerMinute, OptionalDouble peakLitresPerMinute) {
+
+        public static final Ratings UNKNOWN = new Ratings(OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    public Fit {
+        lines = List.copyOf(lines);
+        shortcomings = List.copyOf(shortcomings);
+    }
+
+    /** How {@code dosed} stands to {@code duty}, started by demand or by a clock. */
+    public static Fit of(DosedSoftener dosed, Duty duty, boolean demandStarted, Ratings ratings) {
+        double load = duty.dailyLoadGrams();
+        Figure interval = load > 0 ? Figure.of(dosed.capacityGrams() / load) : Figure.none(NoAnswer.NEVER_REGENERATES);
+        ResinBed bed = dosed.softener().bed();
+        double celsius = duty.water().temperatureCelsius();
+        Demand demand = duty.demand();
+        FlowCheck continuous = FlowCheck.of(bed, demand.continuousLitresPerMinute(),
+                ServiceFlow.continuousBounds(bed, celsius).get(0), ratings.continuousLitresPerMinute(), celsius);
+        FlowCheck peak = FlowCheck.of(bed, demand.peakLitresPerMinute(),
+                ServiceFlow.peakBounds(bed, celsius).get(0), ratings.peakLitresPerMinute(), celsius);
+        var performance = new EfficiencyLine.Performance(dosed.saltEfficiencyGramsPerGram(),
+                dosed.cycle().waterLitresPerKilogram(dosed.capacityGrams()), demandStarted,
+                interval.exists() ? interval.value() : Double.MAX_VALUE);
+        return new Fit(dosed, load, interval, continuous, peak, EfficiencyLine.standings(performance),
+                shortcomings(dosed, duty, interval, continuous, peak));
+    }
+
+    public boolean fits() {
+        return shortcomings.isEmpty();
+    }
+
+    private static List<Shortcoming> shortcomings(DosedSoftener dosed, Duty duty, Figure interval, FlowCheck continuous,
+            FlowCheck peak) {
+        List<Shortcoming> found = new ArrayList<>();
+        ResinBed bed = dosed.softener().bed();
+        if (interval.exists() && !(interval.value() >= duty.minimumIntervalDays())) {
+            found.add(Shortcoming.INTERVAL_TOO_SHORT);
+        }
+        MeterSettings settings = MeterSettings.of(dosed, duty);
+        if (settings.reserveLitres() > settings.meterLitres()) {
+            found.add(Shortcoming.RESERVE_ABOVE_CAPACITY);
+        }
+        if (!continuous.withinLimit()) {
+            found.add(Shortcoming.CONTINUOUS_FLOW_TOO_HIGH);
+        }
+        if (!peak.withinLimit()) {
+            found.add(Shortcoming.PEAK_FLOW_TOO_HIGH);
+        }
+        if (!(bed.depthMetres() >= ResinBed.GUIDE_MIN_DEPTH_METRES)) {
+            found.add(Shortcoming.BED_TOO_SHALLOW);
+        }
+        if (!(bed.freeboardShare(dosed.softener().tankHeightMetres()) >= ResinBed.GUIDE_MIN_FREEBOARD_SHARE)) {
+            found.add(Shortcoming.NO_ROOM_FOR_BACKWASH);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,72 @@
+package dev.brinebook.softener;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/** Finds the softener for a duty among candidates. */
+public final class Sizing {
+
+    /** Years over which the price of a softener is spread; the trade counts on 10 to 15. */
+    public static final double ASSUMED_LIFE_YEARS = 15;
+
+    /**
+     * A softener to choose from.
+     *
+     * @param name what the caller calls it
+     * @param softener the softener
+     * @param ratings flows that its maker allows
+     * @param price its price, if known
+     */
+    public record Candidate(String name, Softener softener, Fit.Ratings ratings, OptionalDouble price) {
+
+        public Candidate {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(softener, "softener");
+        }
+    }
+
+    /**
+     * A candidate, tried.
+     *
+     * @param candidate the candidate
+     * @param option its dose, settings, year and running cost
+     * @param fit whether it fits
+     */
+    public record Ranked(Candidate candidate, DoseChoice.Option option, Fit fit) {
+
+        /** Running cost and the price spread over the life, a year; the running cost alone when the price is unknown. */
+        public double costPerYear() {
+            return option.costPerYear() + candidate.price().orElse(0) / ASSUMED_LIFE_YEARS;
+        }
+    }
+
+    private Sizing() {
+    }
+
+    /**
+     * All candidates, the best first: those that fit before those that do not, then by cost a year where every price is
+     * known, else the smaller bed first, because it costs less to buy.
+     *
+     * @param saltDoseGramsPerLitre the dose for all, or empty for the cheapest of each
+     */
+    public static List<Ranked> rank(List<Candidate> candidates, Duty duty, RunningCost cost,
+            OptionalDouble saltDoseGramsPerLitre) {
+        Comparator<Ranked> byPurse = candidates.stream().allMatch(candidate -> candidate.price().isPresent())
+                ? Comparator.comparingDouble(Ranked::costPerYear)
+                : Comparator.<Ranked>comparingDouble(ranked -> ranked.candidate().softener().bed().resinLitres())
+                        .thenComparingDouble(Ranked::costPerYear);
+        return candidates.stream().map(candidate -> tried(candidate, duty, cost, saltDoseGramsPerLitre))
+                .sorted(Comparator.<Ranked>comparingInt(ranked -> ranked.fit().shortcomings().size())
+                        .thenComparing(byPurse))
+                .toList();
+    }
+
+    private static Ranked tried(Candidate candidate, Duty duty, RunningCost cost, OptionalDouble saltDoseGramsPerLitre) {
+        DoseChoice.Option option = saltDoseGramsPerLitre.isPresent()
+                ? DoseChoice.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost)
+                : DoseChoice.cheapest(candidate.softener(), duty, cost).best();
+        return new Ranked(candidate, option, Fit.of(option.dosed(), duty, true, candidate.ratings()));
+    }
+}

@@ -1,0 +1,59 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.LengthQuantity;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Softener;
+
+@About("A softener to choose from. Give its resin volume, or the capacity on its nameplate.")
+public record CandidateRequest(
+        @Property(value = "The caller's own name for it.", required = true, minItems = 1, maxItems = 64,
+                example = "\"S-150\"") String sku,
+        @Property(value = "Resin in the tank. Give this, or nameplateCapacity.", min = ResinBed.MIN_RESIN_LITRES,
+                max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
+        @Property(value = "Capacity on the nameplate; 30,000 gr stand for a cubic foot of resin.",
+                min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
+        CapacityQuantity nameplateCapacity,
+        @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
+                max = ResinBed.MAX_TANK_DIAMETER_METRES, unit = "m",
+                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankDiameter,
+        @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
+                max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
+                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
+        @Property(value = "Its price.", fallback = "unknown: the candidate is ranked by its size instead") Money price,
+        @Property(value = "Lasting flow that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "unknown: the guides for beds decide alone") FlowQuantity continuousFlowRating,
+        @Property(value = "Short peaks that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "unknown: the guides for beds decide alone") FlowQuantity peakFlowRating,
+        @Property(value = "Its salt efficiency rating, if it is certified.", min = 0, aboveMin = true, max = 6_000,
+                unit = "gr/lb", fallback = "none") SaltEfficiencyQuantity certifiedEfficiency) implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        asSoftener(null).check(at);
+        if (price != null && price.value() != null && price.value().signum() < 0) {
+            at.add("price", Code.OUT_OF_RANGE, "must be 0 or above");
+        }
+    }
+
+    /** The same softener as one that stands there, regenerated with {@code salt}. */
+    SoftenerRequest asSoftener(Salt salt) {
+        return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
+                null, null, null, null);
+    }
+
+    Fit.Ratings ratings() {
+        return new Fit.Ratings(FlowsRequest.base(continuousFlowRating), FlowsRequest.base(peakFlowRating));
+    }
+}

@@ -1,0 +1,139 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.api.PricesRequest;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Sizing;
+import dev.brinebook.softener.Sizing.Candidate;
+import dev.brinebook.softener.Sizing.Ranked;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.StandardTank;
+import dev.brinebook.water.CompensatedHardness;
+import dev.brinebook.water.SoftenedWater;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
+import dev.brinebook.water.api.HardnessLines;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Which softener for a water and a household. */
+public final class SizeSoftener {
+
+    private static final int DAYS = 365;
+
+    public static final Operation<SizingRequest, SizingAnswer> OPERATION = new Operation<>(
+            "sizeSoftener", "/v1/softener-sizing", "Find the softener for a household",
+            "Choose this to recommend a softener, or to see whether one of a shop's own list fits: it tries every candidate"
+                    + " (or the standard sizes of the trade) on a year of the household's days, at the salt dose given or"
+                    + " at the one that is cheapest to run, ranks them with the reason each fits or fails, and says why the"
+                    + " choice beat the next.",
+            SizingRequest.class, SizingAnswer.class, SizeSoftener::answer, List.of(),
+            List.of("well-family", "apartment", "holiday-cabin"));
+
+    private SizeSoftener() {
+    }
+
+    private static SizingAnswer answer(SizingRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        Duty duty = duty(request, explanation);
+        PricesRequest prices = PricesRequest.orNone(request.prices());
+        Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
+        CapacityTable table = PreferencesRequest.orNone(request.preferences()).table(explanation);
+        OptionalDouble dose = FlowsRequest.base(request.saltDose());
+        explanation.assume("saltDose", dose.isPresent() ? Text.number(dose.getAsDouble()) + " g/L"
+                : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
+        List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty, runningCost(prices, explanation), dose);
+        explain(duty, salt, ranked, explanation);
+        Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
+                .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
+        List<SizedSoftener> sized = new ArrayList<>();
+        for (Ranked one : ranked) {
+            sized.add(SizedSoftener.of(sized.size() + 1, one, bySku.get(one.candidate().name()), units,
+                    prices.currency()));
+        }
+        boolean found = ranked.get(0).fit().fits();
+        String why = found ? Choice.why(ranked) : Choice.whyNone(ranked);
+        String choice = found ? ranked.get(0).candidate().name() : null;
+        return new SizingAnswer(found ? "Take " + choice + ": " + why : why,
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static Duty duty(SizingRequest request, Explanation explanation) {
+        WaterAnalysis water = request.water().toDomain(explanation);
+        CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
+        SoftenerCase.requireHardness(hardness);
+        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        return preferences.duty(water, hardness, request.household().toDomain(explanation), DAYS, request.seed(),
+                explanation);
+    }
+
+    private static RunningCost runningCost(PricesRequest request, Explanation explanation) {
+        Prices prices = request.toDomain(explanation);
+        return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
+    }
+
+    private static List<Candidate> candidates(SizingRequest request, Salt salt, CapacityTable table) {
+        if (request.candidates() == null) {
+            return StandardTank.all().stream().map(tank -> new Candidate(name(tank), new Softener(
+                    new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(), salt, table,
+                    CycleFlows.UNKNOWN), Fit.Ratings.UNKNOWN, OptionalDouble.empty())).toList();
+        }
+        return request.candidates().stream().map(candidate -> new Candidate(candidate.sku(),
+                candidate.asSoftener(salt).toDomain(table, new Explanation()), candidate.ratings(),
+                candidate.price() == null ? OptionalDouble.empty()
+                        : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
+    }
+
+    private static String name(StandardTank tank) {
+        return Text.number(tank.diameterMetres() / Exact.INCH_METRES) + " x "
+                + Text.number(tank.heightMetres() / Exact.INCH_METRES) + " in";
+    }
+
+    private static void explain(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
+        explanation.cautions(WaterCautions.of(duty.water()));
+        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
+                salt == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP,
+                Caution.UNSOFTENED_TAPS);
+        if (ranked.get(0).option().outcome().totals().hardDays() > 0) {
+            explanation.caution(Caution.RUNS_HARD);
+        }
+        explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
+        explanation.because("/candidates/*/capacity", "resin volume times the capacity of the salt dose, from the table",
+                ranked.get(0).candidate().softener().table().sourceKey());
+        explanation.because("/candidates/*/daysBetweenRegenerations", "capacity over daily load", "WQP-2009");
+        explanation.because("/candidates/*/saltEfficiency", "capacity over salt of a regeneration", "WQP-2009");
+        explanation.because("/candidates/*/continuousFlow", "the least of 8 gpm per square foot of tank, 5 gpm per cubic"
+                + " foot of resin and the flow that loses 15 psi in the bed", "LIN");
+        explanation.because("/candidates/*/peakFlow", "the lesser of 10 gpm per cubic foot of resin and the flow that loses"
+                + " 15 psi in the bed", "CP-HYDRAULICS");
+        explanation.because("/candidates/*/saltPerYear", "a metered year on the household's days: regenerations times salt",
+                "DAIAD");
+        explanation.because("/candidates/*/waterPerYear", "a metered year on the household's days: regenerations times the"
+                + " water of the cycle", "CP-CYCLE");
+        explanation.because("/candidates/*/hardDaysPerYear", "days of that year on which the bed was exhausted before the"
+                + " night", "DAIAD");
+        explanation.because("/candidates/*/runningCostPerYear", "salt and water of that year at their prices", "CP-PRICES");
+    }
+}

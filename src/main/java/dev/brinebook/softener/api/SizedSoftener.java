@@ -1,0 +1,66 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.LengthQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Sizing;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.List;
+
+@About("A candidate with its numbers, and why it fits or does not.")
+public record SizedSoftener(
+        @Property(value = "Place in the ranking, 1 for the best.", min = 1, max = 500, example = "1") Integer rank,
+        @Property(value = "The caller's name for it, or the size of a standard tank.", example = "\"10 x 54 in\"") String sku,
+        @Property(value = "Whether it fits.", example = "true") Boolean fits,
+        @Property("Why it does not fit, as stable codes; empty when it does.") List<Fit.Shortcoming> shortcomings,
+        @Property(value = "The same in words.", example = "[]") List<String> reasons,
+        @Property("Resin in it.") VolumeQuantity resinVolume,
+        @Property("Inner diameter of its tank.") LengthQuantity tankDiameter,
+        @Property("Salt dose it is tried at.") SaltDoseQuantity saltDose,
+        @Property("Capacity that a regeneration restores at that dose.") CapacityQuantity capacity,
+        @Property(value = "Days of mean use that the capacity lasts.", optional = "when nothing is used", example = "5.2",
+                unit = "days") BigDecimal daysBetweenRegenerations,
+        @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Property(value = "The certified rating given for it.", optional = "when none was given")
+        SaltEfficiencyQuantity certifiedEfficiency,
+        @Property("The lasting flow against what the bed takes.") FlowCheckAnswer continuousFlow,
+        @Property("The short peaks against what the bed takes.") FlowCheckAnswer peakFlow,
+        @Property("Salt of a year, metered.") MassQuantity saltPerYear,
+        @Property("Regeneration water of a year, metered.") VolumeQuantity waterPerYear,
+        @Property(value = "Days of the year on which hard water passes, metered.", example = "1") BigDecimal hardDaysPerYear,
+        @Property("Salt and regeneration water of a year.") Money runningCostPerYear,
+        @Property(value = "The same with its price spread over 15 years.", optional = "when its price is unknown")
+        Money costPerYear) {
+
+    static SizedSoftener of(int rank, Sizing.Ranked ranked, CandidateRequest request, AnswerUnits units,
+            Currency currency) {
+        DosedSoftener dosed = ranked.option().dosed();
+        YearlyTotals year = ranked.option().outcome().yearly();
+        Fit fit = ranked.fit();
+        return new SizedSoftener(rank, ranked.candidate().name(), fit.fits(), fit.shortcomings(),
+                fit.shortcomings().stream().map(Fit.Shortcoming::sentence).toList(),
+                units.resinVolume(dosed.softener().bed().resinLitres()),
+                units.length(dosed.softener().bed().tankDiameterMetres()), units.saltDose(dosed.saltDoseGramsPerLitre()),
+                units.capacity(dosed.capacityGrams()),
+                fit.intervalDays().exists() ? Rounding.answer(fit.intervalDays().value()) : null,
+                units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
+                request == null || request.certifiedEfficiency() == null ? null
+                        : units.saltEfficiency(request.certifiedEfficiency().inBase()),
+                FlowCheckAnswer.of(fit.continuous(), units), FlowCheckAnswer.of(fit.peak(), units),
+                units.mass(year.saltGrams() / 1000), units.volume(year.waterLitres()), Rounding.answer(year.hardDays()),
+                Money.of(ranked.option().costPerYear(), currency),
+                ranked.candidate().price().isPresent() ? Money.of(ranked.costPerYear(), currency) : null);
+    }
+}

@@ -1,0 +1,50 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.payback.api.PricesRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.water.api.WaterRequest;
+import java.util.List;
+
+@About("A water and a household to find a softener for.")
+public record SizingRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property(value = "The softeners to choose from.", minItems = 1, maxItems = 500,
+                fallback = "the standard sizes of the trade") List<CandidateRequest> candidates,
+        @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
+        @Property(value = "The salt dose to run every candidate at.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
+                max = CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE, unit = "g/L",
+                fallback = "the dose that is cheapest to run, found for each candidate") SaltDoseQuantity saltDose,
+        @Property("Prices of salt and water, for the running cost.") PricesRequest prices,
+        @Property("Preferences: the target interval, the reserve, the capacities to count with.")
+        PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        for (int i = 0; candidates != null && i < candidates.size(); i++) {
+            CandidateRequest candidate = candidates.get(i);
+            String currency = candidate == null || candidate.price() == null ? null : candidate.price().unit();
+            if (currency != null && !at.here() && !currency.equals(PricesRequest.orNone(prices).currency()
+                    .getCurrencyCode())) {
+                at.at("candidates").at(i).add("price", Code.INCONSISTENT, "must be in the currency of the prices");
+            }
+        }
+        if (salt == Salt.POTASSIUM_CHLORIDE && saltDose != null && saltDose.value() != null && saltDose.unit() != null
+                && !at.at("saltDose").here()
+                && saltDose.inBase() < CapacityTable.minSaltDoseGramsPerLitre(salt) * (1 - 1e-9)) {
+            at.add("saltDose", Code.OUT_OF_RANGE, "must be at least 61.3 g/L (3.83 lb/ft3) of potassium chloride");
+        }
+    }
+}
