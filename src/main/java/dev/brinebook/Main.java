@@ -3,6 +3,7 @@ package dev.brinebook;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
 import dev.brinebook.water.api.CompensateHardness;
 import dev.brinebook.water.api.ConvertHardness;
@@ -13,7 +14,7 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION);
+            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ReviewSettings.OPERATION);
 
     private Main() {
     }

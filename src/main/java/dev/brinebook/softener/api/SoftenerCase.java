@@ -62,7 +62,8 @@ public record SoftenerCase(WaterAnalysis water, CompensatedHardness hardness, De
         return demand.dailyLoadGrams(hardness.totalMgPerL());
     }
 
-    private static Map<Kind, Double> minutes(StepMinutesRequest set) {
+    /** Minutes of each step that is set. */
+    static Map<Kind, Double> minutes(StepMinutesRequest set) {
         Map<Kind, Double> minutes = new EnumMap<>(Kind.class);
         if (set != null) {
             put(minutes, Kind.BACKWASH, set.backwash());

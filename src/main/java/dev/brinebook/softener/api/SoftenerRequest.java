@@ -14,15 +14,22 @@ import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Found;
+import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import java.math.BigDecimal;
+import java.util.OptionalDouble;
 
 @About("The softener that stands there. Give its resin volume, or the capacity on its nameplate.")
 public record SoftenerRequest(
@@ -39,7 +46,7 @@ public record SoftenerRequest(
                 fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
         @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
         @Property(value = "Salt dose of each regeneration: 3 to 20 lb/ft3 of sodium chloride, or as many equivalents of"
-                + " potassium chloride. Give this, or saltPerRegeneration, or refill minutes and flow.", min = 0,
+                + " potassium chloride. Give this, or saltPerRegeneration.", min = 0,
                 aboveMin = true, max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
                 fallback = "10 lb/ft3, the common setting") SaltDoseQuantity saltDose,
         @Property(value = "Salt of each regeneration, instead of the dose.", min = 0, aboveMin = true,
@@ -145,6 +152,27 @@ public record SoftenerRequest(
                 ASSUMED_BRINE_TANK_KILOGRAMS, "100 kg");
         double start = explanation.orDefault("softener.saltOnHand", saltOnHand, capacity / 2, "half of what it holds");
         return new SaltStore(capacity, start, bagKilograms);
+    }
+
+    /** The softener with its control as found. */
+    public Found found(SoftenerCase given, Duty duty, Explanation explanation) {
+        Policy policy = control.toPolicy(given.found(), duty.hardness(), duty.iron(), duty.demand(), explanation);
+        int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
+                MeterSettings.REGENERATION_HOUR, "o'clock");
+        double stated = given.found().saltDoseGramsPerLitre();
+        double real = refillSaltGrams(duty.water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
+        Setup setup = new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
+        return new Found(setup, stated, new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
+                FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()),
+                flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.supply()));
+    }
+
+    /** Salt that the refill dissolves, when its minutes and its flow are both known and not 0. */
+    private OptionalDouble refillSaltGrams(double celsius) {
+        boolean known = minutes != null && minutes.refill() != null && minutes.refill().signum() > 0
+                && flows != null && flows.refill() != null;
+        return known ? OptionalDouble.of(CycleDesign.saltGramsOfRefill(
+                minutes.refill().doubleValue() * flows.refill().inBase(), celsius)) : OptionalDouble.empty();
     }
 
     private double doseGramsPerLitre() {

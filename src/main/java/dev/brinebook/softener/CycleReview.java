@@ -1,0 +1,68 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Figure;
+import dev.brinebook.household.HourlyProfile;
+import dev.brinebook.regeneration.Cycle;
+import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.CycleFlows;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Looks at the backwash and at the hour of the regeneration. */
+final class CycleReview {
+
+    /** Expansion below which a backwash is called too weak; half of the depth is aimed at. */
+    static final double ASSUMED_WEAK_EXPANSION = 0.30;
+    /** How many times the use of the quietest hours an hour may have without a finding. */
+    private static final double ASSUMED_BUSY_HOURS_RATIO = 4;
+
+    private CycleReview() {
+    }
+
+    static List<Finding> of(Found found, Duty duty) {
+        List<Finding> findings = new ArrayList<>();
+        Cycle cycle = found.setup().cycle(duty.water().temperatureCelsius());
+        backwash(found, duty, cycle, findings);
+        hour(found, duty, cycle, findings);
+        return findings;
+    }
+
+    private static void backwash(Found found, Duty duty, Cycle cycle, List<Finding> findings) {
+        Softener softener = found.setup().softener();
+        double designed = CycleDesign.nextDrainFlowLitresPerMinute(cycle.backwashTargetLitresPerMinute());
+        double flow = softener.flows().drainLitresPerMinute().orElse(designed);
+        if (found.supplyLitresPerMinute().isPresent() && flow > found.supplyLitresPerMinute().getAsDouble()) {
+            findings.add(new Finding(Finding.Code.BACKWASH_ABOVE_SUPPLY, flow, found.supplyLitresPerMinute().getAsDouble(),
+                    Setup.Difference.NONE));
+        }
+        if (softener.flows().drainLitresPerMinute().isEmpty()) {
+            return;
+        }
+        Figure expansion = cycle.backwashExpansionShare();
+        double room = softener.bed().freeboardShare(softener.tankHeightMetres());
+        Finding.Code code = !expansion.exists() || expansion.value() > room ? Finding.Code.BACKWASH_TOO_STRONG
+                : expansion.value() < ASSUMED_WEAK_EXPANSION ? Finding.Code.BACKWASH_TOO_WEAK : null;
+        if (code != null && flow != designed) {
+            findings.add(new Finding(code, flow, designed, Review.difference(found,
+                    found.setup().with(withDrain(softener, designed)), duty)));
+        }
+    }
+
+    private static void hour(Found found, Duty duty, Cycle cycle, List<Finding> findings) {
+        int hour = found.setup().regenerationHour();
+        double minutes = Math.min(HourlyProfile.MAX_MINUTES, cycle.totalMinutes());
+        double quiet = HourlyProfile.share(MeterSettings.REGENERATION_HOUR, minutes);
+        if (HourlyProfile.share(hour, minutes) > ASSUMED_BUSY_HOURS_RATIO * quiet) {
+            findings.add(new Finding(Finding.Code.REGENERATION_IN_USE_HOURS, hour, MeterSettings.REGENERATION_HOUR,
+                    Review.difference(found, found.setup().atHour(MeterSettings.REGENERATION_HOUR), duty)));
+        }
+    }
+
+    private static Softener withDrain(Softener softener, double flowLitresPerMinute) {
+        CycleFlows flows = softener.flows();
+        return new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), softener.table(),
+                new CycleFlows(OptionalDouble.of(flowLitresPerMinute), flows.brineLitresPerMinute(),
+                        flows.fastRinseLitresPerMinute(), flows.refillLitresPerMinute()));
+    }
+}

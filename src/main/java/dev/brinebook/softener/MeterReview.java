@@ -1,0 +1,101 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.MeteredImmediate;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Reserve;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Looks at what is set on a meter: hardness, capacity, reserve and override. */
+final class MeterReview {
+
+    /** Grains per gallon above the hardness needed that are still taken as a margin. */
+    private static final double ASSUMED_HARDNESS_MARGIN_GPG = 2;
+    /** Capacity set may miss the real one by this share without a finding: steps of the setting, and of the table. */
+    private static final double ASSUMED_CAPACITY_SLACK = 0.02;
+    private static final double ASSUMED_CAPACITY_WASTE = 0.10;
+    private static final double ASSUMED_RESERVE_SLACK = 0.10;
+    private static final double ASSUMED_RESERVE_WASTE = 0.50;
+
+    private MeterReview() {
+    }
+
+    static List<Finding> of(Found found, Duty duty) {
+        List<Finding> findings = new ArrayList<>();
+        found.meter().hardnessMgPerL().ifPresent(set -> hardness(set, found, duty, findings));
+        found.meter().capacityGrams().ifPresent(set -> capacity(set, found, duty, findings));
+        if (found.policy() instanceof MeteredDelayed delayed) {
+            reserve(delayed, found, duty, findings);
+        }
+        override(found, duty, findings);
+        return findings;
+    }
+
+    private static void hardness(double set, Found found, Duty duty, List<Finding> findings) {
+        double needed = duty.settingMgPerL();
+        double setGpg = HardnessUnit.GPG.fromBase(set);
+        Finding.Code code = null;
+        if (setGpg < duty.hardness().settingGpg(0) - 1e-6) {
+            boolean tested = set >= duty.hardness().hardnessMgPerL() - HardnessUnit.GPG.toBase(1);
+            code = tested && duty.water().ironAndManganeseMgPerL() > 0 ? Finding.Code.HARDNESS_WITHOUT_IRON
+                    : Finding.Code.HARDNESS_TOO_LOW;
+        } else if (setGpg > duty.settingGpg() + ASSUMED_HARDNESS_MARGIN_GPG) {
+            code = Finding.Code.HARDNESS_TOO_HIGH;
+        }
+        if (code != null) {
+            findings.add(new Finding(code, set, needed, withMeter(found, found.meter().meterLitres() * set / needed, duty)));
+        }
+    }
+
+    private static void capacity(double set, Found found, Duty duty, List<Finding> findings) {
+        double real = found.setup().capacityGrams();
+        Finding.Code code = set > real * (1 + ASSUMED_CAPACITY_SLACK) ? Finding.Code.CAPACITY_ABOVE_DOSE
+                : set < real * (1 - ASSUMED_CAPACITY_WASTE) ? Finding.Code.CAPACITY_BELOW_DOSE : null;
+        if (code != null) {
+            double should = MeterSettings.wholeHundredsDown(real);
+            findings.add(new Finding(code, set, should, withMeter(found, found.meter().meterLitres() * should / set, duty)));
+        }
+    }
+
+    private static void reserve(MeteredDelayed delayed, Found found, Duty duty, List<Finding> findings) {
+        double needed = new Reserve.PercentileDay(duty.reserveProbability()).litres(delayed.meterVolumeLitres(),
+                duty.demand().means(), duty.demand().variation().cv());
+        double set = delayed.reserveLitres();
+        Finding.Code code = set < needed * (1 - ASSUMED_RESERVE_SLACK) ? Finding.Code.RESERVE_TOO_SMALL
+                : set > needed * (1 + ASSUMED_RESERVE_WASTE) ? Finding.Code.RESERVE_LARGER_THAN_NEEDED : null;
+        if (code != null) {
+            Policy better = new MeteredDelayed(delayed.meterVolumeLitres(), Math.min(needed, Policy.MAX_METER_LITRES),
+                    delayed.overrideDays());
+            findings.add(new Finding(code, set, needed, Review.difference(found, found.setup().with(better), duty)));
+        }
+    }
+
+    private static void override(Found found, Duty duty, List<Finding> findings) {
+        int set = found.policy().overrideDays();
+        boolean none = set == Policy.NO_OVERRIDE;
+        if (duty.iron() && (none || set > MeterSettings.OVERRIDE_DAYS_WITH_IRON)) {
+            findings.add(override(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, duty,
+                    MeterSettings.OVERRIDE_DAYS_WITH_IRON));
+        } else if (none) {
+            findings.add(override(Finding.Code.NO_DAY_OVERRIDE, found, duty, Policy.DEFAULT_OVERRIDE_DAYS));
+        }
+    }
+
+    private static Finding override(Finding.Code code, Found found, Duty duty, int days) {
+        Policy better = found.policy() instanceof MeteredDelayed delayed
+                ? new MeteredDelayed(delayed.meterVolumeLitres(), delayed.reserveLitres(), days)
+                : new MeteredImmediate(found.policy().meterVolumeLitres(), days);
+        return new Finding(code, found.policy().overrideDays(), days,
+                Review.difference(found, found.setup().with(better), duty));
+    }
+
+    private static Setup.Difference withMeter(Found found, double litres, Duty duty) {
+        double meter = Math.max(Policy.MIN_METER_LITRES, Math.min(Policy.MAX_METER_LITRES, litres));
+        Policy better = found.policy() instanceof MeteredDelayed delayed
+                ? new MeteredDelayed(meter, delayed.reserveLitres(), delayed.overrideDays())
+                : new MeteredImmediate(meter, found.policy().overrideDays());
+        return Review.difference(found, found.setup().with(better), duty);
+    }
+}

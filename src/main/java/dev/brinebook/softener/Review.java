@@ -1,0 +1,31 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.ClockOnWeekdays;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Holds the settings found on a softener against the water, the bed and the household. */
+public final class Review {
+
+    private Review() {
+    }
+
+    /**
+     * Every setting that should be another, gravest first. What each costs is the year as found less the same year with
+     * that one setting mended; the costs of several do not add up, because one mistake can hide another.
+     */
+    public static List<Finding> of(Found found, Duty duty) {
+        boolean clock = found.policy() instanceof ClockEveryDays || found.policy() instanceof ClockOnWeekdays;
+        List<Finding> findings = new ArrayList<>(clock ? ClockReview.of(found, duty) : MeterReview.of(found, duty));
+        findings.addAll(SaltReview.of(found, duty));
+        findings.addAll(CycleReview.of(found, duty));
+        findings.sort(Finding.ORDER);
+        return List.copyOf(findings);
+    }
+
+    /** What the settings as found cost in a year against {@code better}. */
+    static Setup.Difference difference(Found found, Setup better, Duty duty) {
+        return found.setup().year(duty).minus(better.year(duty));
+    }
+}

@@ -1,0 +1,97 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.MeteredImmediate;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.water.WaterCautions;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** Looks at the salt: whether the refill gives the dose, and whether the dose is needed. */
+final class SaltReview {
+
+    /** Refill and dose may part by this share without a finding: whole minutes and brine that is not quite saturated. */
+    private static final double ASSUMED_REFILL_SLACK = 0.08;
+    /** A dose may stand above the one needed by this share without a finding. */
+    private static final double ASSUMED_DOSE_SLACK = 0.10;
+    private static final double ASSUMED_NAMEPLATE_SLACK = 0.05;
+    /** The rule of thumb: 80 % of the nameplate. Source: [CP-NAMEPLATE]. */
+    private static final double NAMEPLATE_SHARE = 0.80;
+
+    private SaltReview() {
+    }
+
+    static List<Finding> of(Found found, Duty duty) {
+        List<Finding> findings = new ArrayList<>();
+        refill(found, duty, findings);
+        dose(found, duty, findings);
+        return findings;
+    }
+
+    private static void refill(Found found, Duty duty, List<Finding> findings) {
+        Double minutes = found.setup().minutes().get(CycleStep.Kind.REFILL);
+        double stated = found.statedDoseGramsPerLitre();
+        double real = found.setup().saltDoseGramsPerLitre();
+        if (minutes == null || Math.abs(real - stated) <= ASSUMED_REFILL_SLACK * stated) {
+            return;
+        }
+        double celsius = duty.water().temperatureCelsius();
+        double needed = found.setup().softener().cycleDesign(stated, celsius).cycle().step(CycleStep.Kind.REFILL)
+                .minutes();
+        Map<CycleStep.Kind, Double> corrected = new HashMap<>(found.setup().minutes());
+        corrected.put(CycleStep.Kind.REFILL, needed);
+        findings.add(new Finding(real < stated ? Finding.Code.REFILL_BELOW_DOSE : Finding.Code.REFILL_ABOVE_DOSE, minutes,
+                needed, Review.difference(found, found.setup().withDose(stated, corrected), duty)));
+    }
+
+    private static void dose(Found found, Duty duty, List<Finding> findings) {
+        OptionalDouble needed = capacityNeededGrams(found, duty);
+        if (needed.isEmpty()) {
+            return;
+        }
+        Softener softener = found.setup().softener();
+        double litres = softener.bed().resinLitres();
+        Figure dose = softener.table().saltDoseGramsPerLitre(softener.salt(), needed.getAsDouble() / litres);
+        double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
+                WaterCautions.lowestDosesWillNotHold(duty.water()) ? DoseChoice.ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER
+                        : DoseChoice.LOWEST_POUNDS_PER_CUBIC_FOOT));
+        double better = Math.max(lowest, dose.exists() ? dose.value() : tooMuchOrTooLittle(dose, softener));
+        double stated = found.statedDoseGramsPerLitre();
+        if (stated <= better * (1 + ASSUMED_DOSE_SLACK)) {
+            return;
+        }
+        boolean rule = found.meter() != null && found.meter().capacityGrams().isPresent()
+                && Math.abs(needed.getAsDouble() / (NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * litres) - 1)
+                <= ASSUMED_NAMEPLATE_SLACK;
+        Map<CycleStep.Kind, Double> minutes = new HashMap<>(found.setup().minutes());
+        minutes.remove(CycleStep.Kind.REFILL);
+        findings.add(new Finding(rule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED, stated, better,
+                Review.difference(found, found.setup().withDose(better, minutes), duty)));
+    }
+
+    /** Capacity that is used between two regenerations: what the meter counts on, or the worst days of a clock. */
+    private static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
+        Policy policy = found.policy();
+        if (policy instanceof MeteredDelayed || policy instanceof MeteredImmediate) {
+            return found.meter().capacityGrams();
+        }
+        double worst = ClockReview.worstLoadGrams(duty, ClockReview.longestGapDays(policy));
+        return worst > 0 ? OptionalDouble.of(worst) : OptionalDouble.empty();
+    }
+
+    /** Where no dose gives just the capacity: the highest dose when it is out of reach, the lowest when any gives more. */
+    private static double tooMuchOrTooLittle(Figure dose, Softener softener) {
+        return dose.reason() == NoAnswer.CAPACITY_ABOVE_TABLE
+                ? CapacityTable.maxSaltDoseGramsPerLitre(softener.salt())
+                : CapacityTable.minSaltDoseGramsPerLitre(softener.salt());
+    }
+}

@@ -1,0 +1,83 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Found;
+import dev.brinebook.softener.Review;
+import dev.brinebook.softener.Setup;
+import dev.brinebook.water.SoftenedWater;
+import dev.brinebook.water.api.HardnessLines;
+import java.util.List;
+
+/** What is wrong with the settings found on a softener. */
+public final class ReviewSettings {
+
+    private static final int DAYS = 365;
+
+    public static final Operation<SettingsReviewRequest, SettingsReviewAnswer> OPERATION = new Operation<>(
+            "reviewSettings", "/v1/settings-review", "Find what is set wrong on a softener",
+            "Choose this when a softener wastes salt or lets hard water pass: it holds the hardness, capacity, salt, refill,"
+                    + " reserve, override, interval, backwash and hour found on it against the water, the bed and the"
+                    + " household, and says of each setting that should be another what to set, why, and what the"
+                    + " difference costs in salt, water and hard days a year.",
+            SettingsReviewRequest.class, SettingsReviewAnswer.class, ReviewSettings::answer, List.of(),
+            List.of("well-family", "apartment", "holiday-cabin"));
+
+    private ReviewSettings() {
+    }
+
+    private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
+                preferences.table(explanation), explanation);
+        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
+        Found found = request.softener().found(given, duty, explanation);
+        List<SettingFinding> findings = Review.of(found, duty).stream()
+                .map(finding -> SettingFinding.of(finding, units)).toList();
+        Setup.Year year = found.setup().year(duty);
+        explain(given, duty, year, explanation);
+        Review.of(found, duty).stream().map(Finding::code).distinct().forEach(code ->
+                explanation.because("/findings", WireNames.of(code) + ": " + code.why(), code.sourceKey()));
+        return new SettingsReviewAnswer(summary(findings), findings,
+                HardnessLines.of(given.hardness(), given.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
+                units.capacity(found.setup().capacityGrams()), YearTotals.of(year, units), explanation.cautions(),
+                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static String summary(List<SettingFinding> findings) {
+        if (findings.isEmpty()) {
+            return "The settings suit the water, the bed and the household.";
+        }
+        SettingFinding first = findings.get(0);
+        String count = findings.size() == 1 ? "One setting should be changed: "
+                : findings.size() + " settings should be changed; the gravest: ";
+        return count + first.set() + " should be " + first.shouldBe() + ". " + first.why();
+    }
+
+    private static void explain(SoftenerCase given, Duty duty, Setup.Year year, Explanation explanation) {
+        explanation.cautions(SoftenedWater.of(given.hardness(), duty.water().sodiumMgPerL(),
+                given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP);
+        if (year.totals().hardDays() > 0) {
+            explanation.caution(Caution.RUNS_HARD);
+        }
+        explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
+        explanation.because("/saltDose", "refill water times what a litre of water dissolves, over the resin volume; the dose"
+                + " stated where minutes or flow of the refill are unknown", "SALT-INSTITUTE");
+        explanation.because("/capacity", "resin volume times the capacity of that dose, from the table; a dose outside its"
+                + " range counts as the nearest end", given.found().softener().table().sourceKey());
+        explanation.because("/asFound", "a year of the household's days, decided each night, with bed and meter apart: "
+                + Text.number(duty.days().size()) + " days", "DAIAD");
+    }
+}

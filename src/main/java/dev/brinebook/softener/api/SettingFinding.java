@@ -1,0 +1,50 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.caution.Severity;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.Finding;
+import java.math.BigDecimal;
+
+@About("A setting that should be another. What it costs is a year as found less the same year with this one setting"
+        + " mended; the costs of several do not add up.")
+public record SettingFinding(
+        @Property("Stable code of the mistake.") Finding.Code code,
+        @Property("How much it matters.") Severity severity,
+        @Property(value = "What is set.", example = "\"22 gpg\"") String set,
+        @Property(value = "What to set instead.", example = "\"27 gpg\"") String shouldBe,
+        @Property(value = "Why.", example = "\"The hardness set leaves out iron.\"") String why,
+        @Property("Salt that it costs in a year; negative when the better setting takes more.") MassQuantity saltPerYear,
+        @Property("Regeneration water that it costs in a year; negative when the better setting takes more.")
+        VolumeQuantity waterPerYear,
+        @Property(value = "Days of the year on which hard water passes because of it; negative when the better setting has"
+                + " more.", example = "12") BigDecimal hardDaysPerYear,
+        @Property("Hard water that passes in a year because of it, that during regenerations included.")
+        VolumeQuantity hardWaterPerYear) {
+
+    static SettingFinding of(Finding finding, AnswerUnits units) {
+        var difference = finding.difference();
+        return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
+                text(finding, finding.shouldBe(), units), finding.code().why(), units.mass(difference.saltKilograms()),
+                units.volume(difference.waterLitres()), Rounding.answer(difference.hardDays()),
+                units.volume(difference.hardLitres()));
+    }
+
+    private static String text(Finding finding, double value, AnswerUnits units) {
+        return switch (finding.code().measure()) {
+            case HARDNESS -> Text.of(units.hardness(value));
+            case CAPACITY -> Text.of(units.capacity(value));
+            case SALT_DOSE -> Text.of(units.saltDose(value));
+            case MINUTES -> Text.number(value) + " minutes";
+            case DAYS -> value == 0 ? "never" : Text.number(value) + (value == 1 ? " day" : " days");
+            case VOLUME -> Text.of(units.volume(value));
+            case FLOW -> Text.of(units.flow(value));
+            case HOUR -> "%02d:00".formatted((int) value);
+        };
+    }
+}

@@ -1,0 +1,26 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.BasisAnswer;
+import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.water.api.HardnessLines;
+import java.util.List;
+
+@About("What is wrong with the settings found.")
+public record SettingsReviewAnswer(
+        @Property(value = "One sentence to quote.", example = "\"3 settings should be changed.\"") String summary,
+        @Property("Every setting that should be another, gravest first.") List<SettingFinding> findings,
+        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
+        @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,
+        @Property("Salt that really reaches the bed, by the refill where it is known.") SaltDoseQuantity saltDose,
+        @Property("Capacity that it really restores.") CapacityQuantity capacity,
+        @Property("A year with the settings as found.") YearTotals asFound,
+        @Property("What to be careful about.") List<CautionAnswer> cautions,
+        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
+        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+}

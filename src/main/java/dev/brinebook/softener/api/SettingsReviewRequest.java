@@ -1,0 +1,35 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.water.api.WaterRequest;
+
+@About("A softener with the settings found on it, and what it is there to do.")
+public record SettingsReviewRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property(value = "The softener with its control, minutes and flows as found.", required = true)
+        SoftenerRequest softener,
+        @Property("Preferences: the reserve that is wanted, the capacities to count with.")
+        PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        requireControl(softener, at);
+    }
+
+    /** Reports a softener without the control that is to be looked at. */
+    public static void requireControl(SoftenerRequest softener, Violations at) {
+        if (softener != null && softener.control() == null && !at.at("softener").at("control").here()) {
+            at.at("softener").add("control", Code.MISSING, "control is missing: say what starts the regenerations");
+        }
+    }
+}

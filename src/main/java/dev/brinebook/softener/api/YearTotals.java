@@ -1,0 +1,31 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.Setup;
+import java.math.BigDecimal;
+
+@About("What a softener uses and delivers in a year of 365 days.")
+public record YearTotals(
+        @Property(value = "Regenerations.", example = "91") BigDecimal regenerations,
+        @Property("Salt.") MassQuantity salt,
+        @Property("Regeneration water.") VolumeQuantity water,
+        @Property(value = "Days on which the bed was exhausted and hard water passed.", example = "2") BigDecimal hardDays,
+        @Property("Hard water that passed because the bed was exhausted.") VolumeQuantity hardWater,
+        @Property("Hard water drawn while regenerations ran, by the hourly profile of use.")
+        VolumeQuantity hardWaterWhileRegenerating,
+        @Property("Capacity that was still there when it regenerated, and thrown away.") CapacityQuantity capacityThrownAway) {
+
+    /** The totals in the units of the answer. */
+    public static YearTotals of(Setup.Year year, AnswerUnits units) {
+        var totals = year.totals();
+        return new YearTotals(Rounding.answer(totals.regenerations()), units.mass(totals.saltGrams() / 1000),
+                units.volume(totals.waterLitres()), Rounding.answer(totals.hardDays()), units.volume(totals.hardLitres()),
+                units.volume(year.hardWhileRegeneratingLitres()), units.capacity(totals.unusedGrams()));
+    }
+}
