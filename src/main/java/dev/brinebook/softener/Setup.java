@@ -4,6 +4,7 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.Simulation;
@@ -73,26 +74,27 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
         double minutesUsed = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, cycle.totalMinutes()));
         Regeneration regeneration = new Regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre),
                 cycle.waterLitres(), minutesUsed);
-        YearlyTotals totals = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration),
-                policy).yearly();
+        Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration), policy);
         double shareWhileRegenerating = HourlyProfile.share(regenerationHour, minutesUsed);
-        return new Year(totals, totals.regenerations() * shareWhileRegenerating * duty.days().meanLitres());
+        return new Year(outcome, outcome.yearly(),
+                outcome.yearly().regenerations() * shareWhileRegenerating * duty.days().meanLitres());
     }
 
     /**
      * A year with given settings.
      *
-     * @param totals what was used and delivered
+     * @param outcome what happened on the days
+     * @param totals what was used and delivered, for 365 days
      * @param hardWhileRegeneratingLitres hard water drawn while regenerations run, by the hourly profile of use
      */
-    public record Year(YearlyTotals totals, double hardWhileRegeneratingLitres) {
+    public record Year(Outcome outcome, YearlyTotals totals, double hardWhileRegeneratingLitres) {
 
         /** What changes when {@code other} is done instead: this less the other. */
         public Difference minus(Year other) {
             return new Difference((totals.saltGrams() - other.totals.saltGrams()) / 1000,
                     totals.waterLitres() - other.totals.waterLitres(), totals.hardDays() - other.totals.hardDays(),
-                    totals.hardLitres() + hardWhileRegeneratingLitres
-                            - other.totals.hardLitres() - other.hardWhileRegeneratingLitres);
+                    (totals.hardLitres() - other.totals.hardLitres())
+                            + (hardWhileRegeneratingLitres - other.hardWhileRegeneratingLitres));
         }
     }
 

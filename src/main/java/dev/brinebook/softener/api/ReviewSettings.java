@@ -42,11 +42,11 @@ public final class ReviewSettings {
                 preferences.table(explanation), explanation);
         Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
         Found found = request.softener().found(given, duty, explanation);
-        List<SettingFinding> findings = Review.of(found, duty).stream()
-                .map(finding -> SettingFinding.of(finding, units)).toList();
+        List<Finding> faults = Review.of(found, duty);
+        List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding, units)).toList();
         Setup.Year year = found.setup().year(duty);
         explain(given, duty, year, explanation);
-        Review.of(found, duty).stream().map(Finding::code).distinct().forEach(code ->
+        faults.stream().map(Finding::code).distinct().forEach(code ->
                 explanation.because("/findings", WireNames.of(code) + ": " + code.why(), code.sourceKey()));
         return new SettingsReviewAnswer(summary(findings), findings,
                 HardnessLines.of(given.hardness(), given.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),

@@ -1,0 +1,146 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Guard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether a softener is ready to be converted to a metered controller. */
+public final class Readiness {
+
+    /** Age up to which resin is counted as good, years; the trade counts on 10 to 15. */
+    public static final double ASSUMED_GOOD_RESIN_YEARS = 10;
+    /** Age above which resin is counted as worn out, years. */
+    public static final double ASSUMED_WORN_RESIN_YEARS = 15;
+    /** Velocity above which cold-water pipe is noisy and wears, 8 ft/s. Source: [CP-INSTALLATION]. */
+    public static final double MAX_VELOCITY_METRES_PER_SECOND = 2.4;
+
+    /** How a condition stands. */
+    public enum State {
+        MET, NOT_MET, CHECK_ON_SITE
+    }
+
+    /** The conditions of a conversion. Source: [CP-INSTALLATION]. */
+    public enum Condition {
+        BRINE_TANK_AND_LINE("the brine tank is sound, its line tight, and it holds salt for several regenerations",
+                "replace the tank or line first: a leak or a bridge of salt makes every dose wrong"),
+        DRAIN("the drain line takes the backwash, with an air gap",
+                "lay a larger or shorter drain line with an air gap, or use a smaller flow control and a weaker backwash"),
+        VALVE_BORE("the bore of the valve passes the peak flow",
+                "the new valve must have a larger bore, or the pressure falls at peaks"),
+        PLACE_FOR_METER("there is room for the meter where the softened water leaves",
+                "the piping must be changed before a meter fits, which adds to the cost"),
+        POWER_WITHIN_REACH("a grounded outlet that is not switched is within reach",
+                "have an electrician set an outlet: no extension lead"),
+        SURGE_PROTECTION("the outlet is protected against surges",
+                "add a surge protector: an electronic controller does not survive what a clock motor does"),
+        BYPASS("a bypass lets the softener be shut off and opened",
+                "fit a bypass first, so that the house keeps water while the valve is open"),
+        RESIN("the resin is young enough and in good condition",
+                "replace or clean the resin first: no controller gives worn or fouled resin its capacity back");
+
+        private final String wanted;
+        private final String whenNotMet;
+
+        Condition(String wanted, String whenNotMet) {
+            this.wanted = wanted;
+            this.whenNotMet = whenNotMet;
+        }
+
+        /** What is wanted, without a full stop. */
+        public String wanted() {
+            return wanted;
+        }
+
+        /** What it changes when it is not met, without a full stop. */
+        public String whenNotMet() {
+            return whenNotMet;
+        }
+    }
+
+    /** A condition and how it stands. */
+    public record Check(Condition condition, State state) {
+    }
+
+    /**
+     * What was seen on site; absent where nobody looked.
+     *
+     * @param brineTankAndLine sound tank and line
+     * @param drainLitresPerMinute what the drain line takes
+     * @param drain drain line with air gap, large enough
+     * @param valveBoreMetres bore of the valve
+     * @param placeForMeter room for the meter
+     * @param powerWithinReach outlet
+     * @param surgeProtection surge protection
+     * @param bypass bypass
+     * @param resinGood resin in good condition
+     * @param resinYears age of the resin
+     */
+    public record Site(Optional<Boolean> brineTankAndLine, OptionalDouble drainLitresPerMinute, Optional<Boolean> drain,
+            OptionalDouble valveBoreMetres, Optional<Boolean> placeForMeter, Optional<Boolean> powerWithinReach,
+            Optional<Boolean> surgeProtection, Optional<Boolean> bypass, Optional<Boolean> resinGood,
+            OptionalDouble resinYears) {
+    }
+
+    private Readiness() {
+    }
+
+    /**
+     * Every condition and how it stands.
+     *
+     * @param backwashLitresPerMinute flow that the drain has to take
+     * @param peakLitresPerMinute flow that the valve has to pass
+     */
+    public static List<Check> of(Site site, double backwashLitresPerMinute, double peakLitresPerMinute) {
+        List<Check> checks = new ArrayList<>();
+        checks.add(new Check(Condition.BRINE_TANK_AND_LINE, state(site.brineTankAndLine())));
+        checks.add(new Check(Condition.DRAIN, drain(site, backwashLitresPerMinute)));
+        checks.add(new Check(Condition.VALVE_BORE, site.valveBoreMetres().isEmpty() ? State.CHECK_ON_SITE
+                : state(Optional.of(velocityMetresPerSecond(peakLitresPerMinute, site.valveBoreMetres().getAsDouble())
+                        <= MAX_VELOCITY_METRES_PER_SECOND))));
+        checks.add(new Check(Condition.PLACE_FOR_METER, state(site.placeForMeter())));
+        checks.add(new Check(Condition.POWER_WITHIN_REACH, state(site.powerWithinReach())));
+        checks.add(new Check(Condition.SURGE_PROTECTION, state(site.surgeProtection())));
+        checks.add(new Check(Condition.BYPASS, state(site.bypass())));
+        checks.add(new Check(Condition.RESIN, resin(site)));
+        return List.copyOf(checks);
+    }
+
+    /**
+     * Mean velocity of a flow in a round bore.
+     *
+     * <pre>v = 4 Q / (pi d^2)</pre>
+     *
+     * <p>Q flow, L/min, 0 or above; d bore, m, above 0. Source: definition of the mean velocity
+     */
+    public static double velocityMetresPerSecond(double flowLitresPerMinute, double boreMetres) {
+        Guard.notNegative(flowLitresPerMinute, "flowLitresPerMinute");
+        Guard.positive(boreMetres, "boreMetres");
+        return 4 * flowLitresPerMinute / 60_000 / (Math.PI * boreMetres * boreMetres);
+    }
+
+    private static State drain(Site site, double backwashLitresPerMinute) {
+        if (site.drain().isPresent() && !site.drain().get()) {
+            return State.NOT_MET;
+        }
+        if (site.drainLitresPerMinute().isPresent()
+                && !(site.drainLitresPerMinute().getAsDouble() >= backwashLitresPerMinute)) {
+            return State.NOT_MET;
+        }
+        return state(site.drain());
+    }
+
+    private static State resin(Site site) {
+        boolean worn = site.resinYears().isPresent() && site.resinYears().getAsDouble() > ASSUMED_WORN_RESIN_YEARS;
+        if (worn || site.resinGood().isPresent() && !site.resinGood().get()) {
+            return State.NOT_MET;
+        }
+        boolean young = site.resinYears().isPresent() && site.resinYears().getAsDouble() <= ASSUMED_GOOD_RESIN_YEARS;
+        return young && site.resinGood().orElse(false) ? State.MET : State.CHECK_ON_SITE;
+    }
+
+    private static State state(Optional<Boolean> seen) {
+        return seen.map(yes -> yes ? State.MET : State.NOT_MET).orElse(State.CHECK_ON_SITE);
+    }
+}

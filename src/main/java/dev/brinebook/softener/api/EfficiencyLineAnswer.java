@@ -1,0 +1,33 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
+import dev.brinebook.quantity.api.WaterPerCapacityQuantity;
+import dev.brinebook.resin.EfficiencyLine;
+import java.util.List;
+
+@About("A published line between efficient and wasteful softening, and how the softener stands to it.")
+public record EfficiencyLineAnswer(
+        @Property(value = "Name of the line.", example = "\"california-demand-2002\"") String line,
+        @Property("Whether it is met, not met, or not applicable because of what starts the regenerations.")
+        EfficiencyLine.Standing standing,
+        @Property("Least salt efficiency that it asks for.") SaltEfficiencyQuantity leastSaltEfficiency,
+        @Property(value = "Most regeneration water that it allows.", optional = "when it names none")
+        WaterPerCapacityQuantity mostWater,
+        @Property("What it is missed by; empty when met.") List<EfficiencyLine.Shortfall> missedBy) {
+
+    /** Every line, with its source told below {@code pointer}. */
+    public static List<EfficiencyLineAnswer> of(List<EfficiencyLine.Verdict> verdicts, AnswerUnits units, String pointer,
+            Explanation explanation) {
+        verdicts.stream().map(verdict -> verdict.line().sourceKey()).distinct().forEach(key ->
+                explanation.because(pointer, "computed efficiency against the published line", key));
+        return verdicts.stream().map(verdict -> new EfficiencyLineAnswer(verdict.line().code(), verdict.standing(),
+                units.saltEfficiency(verdict.line().minSaltEfficiencyGramsPerGram()),
+                verdict.line().maxWaterLitresPerKilogram().isPresent()
+                        ? units.waterPerCapacity(verdict.line().maxWaterLitresPerKilogram().getAsDouble()) : null,
+                verdict.shortfalls())).toList();
+    }
+}

@@ -1,0 +1,54 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.LengthQuantity;
+import dev.brinebook.softener.Readiness;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+@About("What was seen where the softener stands. Leave out what nobody looked at: it is then to check on site.")
+public record SiteRequest(
+        @Property(value = "The brine tank is sound, its line tight, and it holds salt for several regenerations.",
+                fallback = "to check on site", example = "true") Boolean brineTankAndLine,
+        @Property(value = "The drain line is large enough and has an air gap.", fallback = "to check on site",
+                example = "true") Boolean drain,
+        @Property(value = "What the drain line takes.", min = 0, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "unknown") FlowQuantity drainFlow,
+        @Property(value = "Bore of the valve.", min = 0.005, max = 0.2, unit = "m", fallback = "to check on site")
+        LengthQuantity valveBore,
+        @Property(value = "There is room for the meter where the softened water leaves.", fallback = "to check on site",
+                example = "true") Boolean placeForMeter,
+        @Property(value = "A grounded outlet that is not switched is within reach.", fallback = "to check on site",
+                example = "true") Boolean powerWithinReach,
+        @Property(value = "The outlet is protected against surges.", fallback = "to check on site", example = "false")
+        Boolean surgeProtection,
+        @Property(value = "There is a bypass.", fallback = "to check on site", example = "true") Boolean bypass,
+        @Property(value = "The resin is in good condition: not fouled, broken or short of volume.",
+                fallback = "to check on site", example = "true") Boolean resinGood,
+        @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both", example = "\"sewer\"")
+        WasteWater wasteWater) {
+
+    /** Where waste water goes. */
+    public enum WasteWater {
+        SEWER, SEPTIC_SYSTEM
+    }
+
+    private static final SiteRequest UNSEEN = new SiteRequest(null, null, null, null, null, null, null, null, null, null);
+
+    /** {@code given}, or a site that nobody looked at. */
+    public static SiteRequest orUnseen(SiteRequest given) {
+        return given == null ? UNSEEN : given;
+    }
+
+    /** The site in SI. */
+    public Readiness.Site toDomain(BigDecimal resinAgeYears) {
+        return new Readiness.Site(Optional.ofNullable(brineTankAndLine), FlowsRequest.base(drainFlow),
+                Optional.ofNullable(drain), FlowsRequest.base(valveBore), Optional.ofNullable(placeForMeter),
+                Optional.ofNullable(powerWithinReach), Optional.ofNullable(surgeProtection), Optional.ofNullable(bypass),
+                Optional.ofNullable(resinGood),
+                resinAgeYears == null ? OptionalDouble.empty() : OptionalDouble.of(resinAgeYears.doubleValue()));
+    }
+}
