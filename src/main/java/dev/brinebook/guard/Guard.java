@@ -9,6 +9,12 @@ package dev.brinebook.guard;
  */
 public final class Guard {
 
+    /**
+     * Relative slack of a closed range of numbers, so that a bound that came by way of another unit is not refused by its
+     * last bit.
+     */
+    public static final double ROUNDING = 1e-9;
+
     private Guard() {
     }
 
@@ -36,9 +42,9 @@ public final class Guard {
         return value;
     }
 
-    /** {@code value} if it lies in the closed range. */
+    /** {@code value} if it lies in the closed range, give or take {@link #ROUNDING}. */
     public static double within(double value, double min, double max, String name) {
-        if (!(value >= min && value <= max)) {
+        if (!(value >= min - ROUNDING * Math.abs(min) && value <= max + ROUNDING * Math.abs(max))) {
             throw new IllegalArgumentException(name + " must be from " + min + " to " + max + ", was " + value);
         }
         return value;

@@ -37,7 +37,8 @@ public final class ExpectedRegenerations {
     public static double byMeter(double dailyLoadGrams, double capacityGrams, double reserveGrams) {
         Guard.notNegative(dailyLoadGrams, "dailyLoadGrams");
         Guard.positive(capacityGrams, "capacityGrams");
-        Guard.within(reserveGrams, 0, Math.nextDown(capacityGrams), "reserveGrams");
+        Guard.notNegative(reserveGrams, "reserveGrams");
+        Guard.positive(capacityGrams - reserveGrams, "capacityGrams less reserveGrams");
         return DAYS_PER_YEAR * dailyLoadGrams / (capacityGrams - reserveGrams);
     }
 }

@@ -1,0 +1,66 @@
+package dev.brinebook.softener;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.softener.Readiness.Condition;
+import dev.brinebook.softener.Readiness.Site;
+import dev.brinebook.softener.Readiness.State;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ReadinessTest {
+
+    private static Site site(OptionalDouble drainFlow, Optional<Boolean> seen, OptionalDouble bore, OptionalDouble years) {
+        return new Site(seen, drainFlow, seen, bore, seen, seen, seen, seen, seen, years);
+    }
+
+    private static State state(Condition condition, Site site) {
+        return Readiness.of(site, 13, 20).stream().filter(check -> check.condition() == condition).findFirst()
+                .orElseThrow().state();
+    }
+
+    @Test
+    void whatNobodyLookedAtIsToCheckOnSite() {
+        var unseen = Readiness.of(site(OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty()), 13, 20);
+        assertEquals(Condition.values().length, unseen.size());
+        assertTrue(unseen.stream().allMatch(check -> check.state() == State.CHECK_ON_SITE));
+    }
+
+    @Test
+    void whatWasSeenIsMetOrNot() {
+        assertTrue(Readiness.of(site(OptionalDouble.of(15), Optional.of(true), OptionalDouble.of(0.025),
+                OptionalDouble.of(5)), 13, 20).stream().allMatch(check -> check.state() == State.MET));
+        assertTrue(Readiness.of(site(OptionalDouble.of(10), Optional.of(false), OptionalDouble.of(0.01),
+                OptionalDouble.of(20)), 13, 20).stream().allMatch(check -> check.state() == State.NOT_MET));
+        for (Condition condition : Condition.values()) {
+            assertTrue(!condition.wanted().endsWith(".") && !condition.whenNotMet().isBlank());
+        }
+    }
+
+    @ParameterizedTest(name = "resin of {0} years, good: {1}")
+    @CsvSource({"5, true, MET", "12, true, CHECK_ON_SITE", "16, true, NOT_MET", "5, , CHECK_ON_SITE", "5, false, NOT_MET",
+        ", true, CHECK_ON_SITE"})
+    void resinLastsTenToFifteenYears(Double years, Boolean good, State expected) {
+        Site site = site(OptionalDouble.empty(), Optional.ofNullable(good), OptionalDouble.empty(),
+                years == null ? OptionalDouble.empty() : OptionalDouble.of(years));
+        assertEquals(expected, state(Condition.RESIN, site), "common practice");
+    }
+
+    @Test
+    void aDrainTooSmallForTheBackwashIsNotMet() {
+        assertEquals(State.NOT_MET, state(Condition.DRAIN, site(OptionalDouble.of(12.9), Optional.of(true),
+                OptionalDouble.empty(), OptionalDouble.empty())));
+    }
+
+    @Test
+    void measuresTheVelocityInTheBore() {
+        double gpm = 3.785411784;
+        assertEquals(1.245, Readiness.velocityMetresPerSecond(10 * gpm, 0.0254), 0.001,
+                "10 gpm in a 1 in bore: 0.4085 x 10 / 1 ft/s, Crane Technical Paper 410 (from memory)");
+    }
+}

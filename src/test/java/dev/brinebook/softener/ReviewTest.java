@@ -1,0 +1,245 @@
+package dev.brinebook.softener;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.quantity.CapacityUnit;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.ClockOnWeekdays;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.CycleStep.Kind;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.MeteredImmediate;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.softener.Finding.Code;
+import dev.brinebook.source.Sources;
+import java.time.DayOfWeek;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Each common mistake, found once and not found once it is mended; limits are common practice unless said otherwise. */
+class ReviewTest {
+
+    private static final double LB = Softeners.POUND_PER_CUBIC_FOOT;
+    private static final Duty DUTY = Softeners.duty(20, 0, 240, 0.4);
+    private static final Duty IRON = Softeners.duty(20, 1.5, 240, 0.4);
+    private static final Softener SOFTENER = Softeners.cubicFeet(1.5, 10, 54);
+
+    private static Found found(Policy policy, double pounds, Map<Kind, Double> minutes, OptionalDouble hardnessGpg,
+            OptionalDouble capacityGrains) {
+        return found(new Setup(SOFTENER, pounds * LB, minutes, policy, 2), pounds, hardnessGpg, capacityGrains,
+                OptionalDouble.empty());
+    }
+
+    private static Found found(Setup setup, double statedPounds, OptionalDouble hardnessGpg, OptionalDouble capacityGrains,
+            OptionalDouble supply) {
+        return new Found(setup, statedPounds * LB, new Found.Meter(map(hardnessGpg, HardnessUnit.GPG.toBase(1)),
+                map(capacityGrains, CapacityUnit.GRAIN.toBase(1)), setup.policy().meterVolumeLitres()), supply);
+    }
+
+    private static OptionalDouble map(OptionalDouble value, double factor) {
+        return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
+    }
+
+    /** A delayed meter as it should be set for {@code duty} at a dose, with what is given changed. */
+    private static Found meter(Duty duty, double pounds, double hardnessGpg, double capacityGrains, double reserveShare,
+            int override) {
+        double litres = capacityGrains / hardnessGpg * Exact.US_GALLON_LITRES;
+        MeterSettings right = MeterSettings.of(DosedSoftener.designed(SOFTENER, pounds * LB, 12), duty);
+        return found(new MeteredDelayed(litres, right.reserveLitres() * reserveShare, override), pounds, Map.of(),
+                OptionalDouble.of(hardnessGpg), OptionalDouble.of(capacityGrains));
+    }
+
+    private static Set<Code> codes(Found found, Duty duty) {
+        return Review.of(found, duty).stream().map(Finding::code).collect(Collectors.toCollection(
+                () -> EnumSet.noneOf(Code.class)));
+    }
+
+    private static Finding only(Code code, Found found, Duty duty) {
+        return Review.of(found, duty).stream().filter(finding -> finding.code() == code).findFirst().orElseThrow();
+    }
+
+    @Test
+    void findsNothingWhereTheMeterIsSetRight() {
+        assertEquals(Set.of(), codes(meter(DUTY, 8, 20, 36_000, 1, 14), DUTY));
+        assertEquals(Set.of(), codes(meter(IRON, 8, 26, 36_000, 1, 4), IRON));
+    }
+
+    @ParameterizedTest(name = "{7}")
+    @CsvSource({
+        "1.5, 20, 36000, 1, 4, 8, HARDNESS_WITHOUT_IRON, hardness set without iron",
+        "0, 12, 36000, 1, 14, 8, HARDNESS_TOO_LOW, hardness of another water",
+        "0, 25, 36000, 1, 14, 8, HARDNESS_TOO_HIGH, hardness set too high",
+        "0, 20, 45000, 1, 14, 8, CAPACITY_ABOVE_DOSE, capacity above what 8 lb give",
+        "0, 20, 30000, 1, 14, 8, CAPACITY_BELOW_DOSE MORE_SALT_THAN_NEEDED, capacity far below what 8 lb give",
+        "0, 20, 36000, 1, 14, 10, NAMEPLATE_RULE CAPACITY_BELOW_DOSE, 80 % of nameplate with 10 lb/ft3",
+        "0, 20, 36000, 0.5, 14, 8, RESERVE_TOO_SMALL, half the reserve",
+        "0, 20, 36000, 2, 14, 8, RESERVE_LARGER_THAN_NEEDED, twice the reserve",
+        "1.5, 26, 36000, 1, 14, 8, OVERRIDE_TOO_LONG_FOR_IRON, 14 days with iron",
+        "1.5, 26, 36000, 1, 0, 8, OVERRIDE_TOO_LONG_FOR_IRON, no override with iron",
+        "0, 20, 36000, 1, 0, 8, NO_DAY_OVERRIDE, no override"})
+    void findsTheMistakesOfAMeter(double iron, double hardness, double capacity, double reserve, int override,
+            double pounds, String expected, String name) {
+        Duty duty = iron > 0 ? IRON : DUTY;
+        Set<Code> wanted = Arrays.stream(expected.split(" ")).map(Code::valueOf).collect(Collectors.toSet());
+        assertEquals(wanted, codes(meter(duty, pounds, hardness, capacity, reserve, override), duty));
+    }
+
+    @Test
+    void tellsTheSaltOfTheNameplateRule() {
+        Finding rule = only(Code.NAMEPLATE_RULE, meter(DUTY, 10, 20, 36_000, 1, 14), DUTY);
+        assertEquals(10, rule.set() / LB, 1e-9);
+        assertEquals(8, rule.shouldBe() / LB, 1e-6, "the working table gives 24 kgr/ft3 at 8 lb: common practice");
+        assertTrue(rule.difference().saltKilograms() > 0);
+        assertEquals(0, rule.difference().hardDays(), 3);
+    }
+
+    @Test
+    void hardnessWithoutIronCostsHardDays() {
+        Finding finding = only(Code.HARDNESS_WITHOUT_IRON, meter(IRON, 8, 20, 36_000, 1, 4), IRON);
+        assertEquals(26, HardnessUnit.GPG.fromBase(finding.shouldBe()), 1e-9, "20 + 4 x 1.5: common practice");
+        Finding capacity = only(Code.CAPACITY_ABOVE_DOSE, meter(DUTY, 8, 20, 45_000, 1, 14), DUTY);
+        assertTrue(capacity.difference().hardDays() > 0 && capacity.difference().hardLitres() > 0);
+        assertTrue(capacity.difference().saltKilograms() < 0, "the better setting takes more salt, and says so");
+    }
+
+    @Test
+    void findsTheSameOnAnImmediateMeter() {
+        Found immediate = found(new MeteredImmediate(10_000, 0), 8, Map.of(), OptionalDouble.of(12), OptionalDouble.of(45_000));
+        assertEquals(EnumSet.of(Code.HARDNESS_TOO_LOW, Code.CAPACITY_ABOVE_DOSE, Code.NO_DAY_OVERRIDE),
+                codes(immediate, DUTY));
+    }
+
+    @Test
+    void leavesAMeterAloneWhoseSettingsAreUnknown() {
+        Found unknown = found(new MeteredImmediate(6_000, 14), 8, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
+        assertEquals(Set.of(), codes(unknown, DUTY));
+    }
+
+    @ParameterizedTest(name = "every {0} days: {1}")
+    @CsvSource({"2, CLOCK_INTERVAL_SHORTER_THAN_NEEDED", "12, CLOCK_INTERVAL_TOO_LONG"})
+    void findsAClockThatDoesNotSuitTheWorstDays(int days, Code expected) {
+        assertTrue(codes(found(new ClockEveryDays(days), 8, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY)
+                .contains(expected));
+    }
+
+    @Test
+    void takesTheLongestGapOfAWeekdayClock() {
+        assertEquals(4, ClockReview.longestGapDays(new ClockOnWeekdays(EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY))));
+        assertEquals(7, ClockReview.longestGapDays(new ClockOnWeekdays(EnumSet.of(DayOfWeek.SUNDAY))));
+        assertEquals(5, ClockReview.longestGapDays(new ClockEveryDays(9, 5)));
+    }
+
+    @Test
+    void countsTheDaysThatACapacityLastsAtConstantUse() {
+        Duty constant = Softeners.duty(20, 0, 240, 0);
+        double load = constant.dailyLoadGrams();
+        assertEquals(7, ClockReview.daysThatLast(7.5 * load, constant));
+        assertEquals(7, ClockReview.daysThatLast(7 * load * (1 + 1e-9), constant));
+        assertEquals(1, ClockReview.daysThatLast(0.5 * load, constant), "a clock cannot do better than every day");
+        assertEquals(365, ClockReview.daysThatLast(1, Softeners.duty(20, 0, 0, 0)));
+    }
+
+    @Test
+    void aClockThatLastsIsNeverHardAndWarnsOfIron() {
+        Duty iron = Softeners.duty(20, 1.5, 150, 0.4);
+        Found clock = found(new ClockEveryDays(ClockReview.daysThatLast(SOFTENER.capacityGrams(8 * LB), iron)), 8, Map.of(),
+                OptionalDouble.empty(), OptionalDouble.empty());
+        assertEquals(0, clock.setup().year(iron).totals().hardDays());
+        assertTrue(ClockReview.longestGapDays(clock.policy()) > 4);
+        assertTrue(codes(clock, iron).contains(Code.OVERRIDE_TOO_LONG_FOR_IRON));
+    }
+
+    @Test
+    void findsAClockThatGetsMoreSaltThanItUses() {
+        Finding finding = only(Code.MORE_SALT_THAN_NEEDED,
+                found(new ClockEveryDays(3), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY);
+        assertTrue(finding.shouldBe() < 12 * LB && finding.shouldBe() >= 6 * LB - 1e-9);
+        assertTrue(finding.difference().saltKilograms() > 0);
+        Duty unused = Softeners.duty(20, 0, 0, 0);
+        assertFalse(codes(found(new ClockEveryDays(3), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), unused)
+                .contains(Code.MORE_SALT_THAN_NEEDED));
+        Duty heavy = Softeners.duty(40, 0, 900, 0.4);
+        assertFalse(codes(found(new ClockEveryDays(9), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), heavy)
+                .contains(Code.MORE_SALT_THAN_NEEDED), "no dose gives what nine such days use");
+    }
+
+    @ParameterizedTest(name = "{0} minutes at 0.5 gpm for 10 lb/ft3")
+    @CsvSource({"6, REFILL_BELOW_DOSE", "10, ", "15, REFILL_ABOVE_DOSE"})
+    void findsARefillThatDoesNotGiveTheDose(double minutes, Code expected) {
+        double pounds = minutes * 0.5 * 2.99 / 1.5;
+        Setup setup = new Setup(SOFTENER, pounds * LB, Map.of(Kind.REFILL, minutes), new ClockEveryDays(4), 2);
+        Set<Code> codes = codes(found(setup, 10, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY);
+        assertEquals(expected != null, codes.contains(Code.REFILL_BELOW_DOSE) || codes.contains(Code.REFILL_ABOVE_DOSE),
+                "each gallon of water dissolves 2.99 lb: Salt Institute saturation, 20 degrees Celsius");
+        if (expected != null) {
+            Finding finding = only(expected, found(setup, 10, OptionalDouble.empty(), OptionalDouble.empty(),
+                    OptionalDouble.empty()), DUTY);
+            assertEquals(15 / 0.5 / 2.99, finding.shouldBe(), 0.05, "15 lb at 0.5 gpm");
+        }
+    }
+
+    @ParameterizedTest(name = "drain {0} gpm: {1}")
+    @CsvSource({"1.5, BACKWASH_TOO_WEAK", "3.5, ", "9, BACKWASH_TOO_STRONG", "30, BACKWASH_TOO_STRONG"})
+    void findsABackwashThatDoesNotSuitTheTank(double gpm, Code expected) {
+        Softener drained = Softeners.cubicFeet(1.5, 10, 54, new CycleFlows(OptionalDouble.of(gpm * Exact.US_GALLON_LITRES),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
+        Setup setup = new Setup(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2);
+        Set<Code> codes = codes(found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY);
+        codes.removeIf(code -> !code.name().startsWith("BACKWASH"));
+        assertEquals(expected == null ? Set.of() : Set.of(expected), codes, "10 in tank, 12 degrees Celsius, 6 to 8 gpm/ft2"
+                + " by Ten States Standards would be 3.3 to 4.4 gpm");
+    }
+
+    @Test
+    void findsABackwashThatTheSupplyCannotGive() {
+        Setup setup = new Setup(SOFTENER, 8 * LB, Map.of(), new ClockEveryDays(4), 2);
+        assertTrue(codes(found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(5)), DUTY)
+                .contains(Code.BACKWASH_ABOVE_SUPPLY));
+        assertFalse(codes(found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(40)), DUTY)
+                .contains(Code.BACKWASH_ABOVE_SUPPLY));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, false", "1, false", "3, false", "7, true", "12, true", "19, true"})
+    void findsARegenerationInUseHours(int hour, boolean expected) {
+        Setup setup = new Setup(SOFTENER, 8 * LB, Map.of(), new ClockEveryDays(4), hour);
+        Found found = found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        assertEquals(expected, codes(found, DUTY).contains(Code.REGENERATION_IN_USE_HOURS), "DAIAD hourly multipliers");
+        if (expected) {
+            assertTrue(only(Code.REGENERATION_IN_USE_HOURS, found, DUTY).difference().hardLitres() > 0);
+        }
+    }
+
+    @Test
+    void countsADoseOutsideTheTableAsItsNearestEnd() {
+        Setup flood = new Setup(SOFTENER, 30 * LB, Map.of(), new ClockEveryDays(4), 2);
+        assertEquals(SOFTENER.capacityGrams(20 * LB), flood.capacityGrams(), 1e-9);
+        assertEquals(91 * 30 * LB * SOFTENER.bed().resinLitres(), flood.year(DUTY).totals().saltGrams(), 1e-6,
+                "the salt is used all the same");
+        assertEquals(SOFTENER.capacityGrams(3 * LB), new Setup(SOFTENER, LB, Map.of(), new ClockEveryDays(4), 2)
+                .capacityGrams(), 1e-9);
+    }
+
+    @Test
+    void everyFindingHasASourceAndComesInOrder() {
+        for (Code code : Code.values()) {
+            assertEquals(code.sourceKey(), Sources.get(code.sourceKey()).key());
+            assertTrue(code.why().endsWith("."), code.name());
+        }
+        List<Finding> findings = Review.of(meter(IRON, 15, 12, 48_000, 0.2, 0), IRON);
+        assertEquals(findings.stream().sorted(Finding.ORDER).toList(), findings);
+        assertTrue(findings.size() >= 4);
+    }
+}

@@ -1,0 +1,159 @@
+package dev.brinebook.softener;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.Rows;
+import dev.brinebook.quantity.CapacityUnit;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.SaltEfficiencyUnit;
+import dev.brinebook.softener.Fit.Shortcoming;
+import dev.brinebook.softener.Sizing.Candidate;
+import dev.brinebook.softener.Sizing.Ranked;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SizingTest {
+
+    private static final String TANKS = "/softener/published-standard-tanks.csv";
+    private static final RunningCost COST = new RunningCost(0.45, 2.9);
+
+    @ParameterizedTest
+    @CsvFileSource(resources = TANKS, useHeadersInDisplayName = true)
+    void findsTheStandardTankOfAResinVolume(double diameter, double height, double cubicFeet) {
+        StandardTank tank = StandardTank.smallestFor(cubicFeet * Exact.CUBIC_FOOT_LITRES).orElseThrow();
+        assertEquals(diameter, tank.diameterMetres() / Exact.INCH_METRES, 1e-9);
+        assertEquals(height, tank.heightMetres() / Exact.INCH_METRES, 1e-9);
+    }
+
+    @Test
+    void knowsEveryTankAndNoLarger() {
+        assertEquals(StandardTank.all().size(), Rows.in(TANKS));
+        assertTrue(StandardTank.smallestFor(300).isEmpty());
+    }
+
+    @Test
+    void countsThePublishedCaseOfFivePeople() {
+        Softener softener = Softeners.cubicFeet(32.0 / 30, 9, 48);
+        Duty duty = Softeners.duty(20, 0, 375, 0);
+        Fit fit = Fit.of(DosedSoftener.designed(softener, 15 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, true,
+                Fit.Ratings.UNKNOWN);
+        assertEquals(32_000, CapacityUnit.GRAIN.fromBase(fit.dosed().capacityGrams()), 1e-6, "nameplate end: common practice");
+        assertEquals(7_500, CapacityUnit.GRAIN.fromBase(fit.dailyLoadGrams()), 1e-6, "WQP, Sizing Softeners, 2009");
+        assertEquals(4.27, fit.intervalDays().value(), 0.005, "WQP, Sizing Softeners, 2009");
+        assertEquals(2_000, SaltEfficiencyUnit.GRAIN_PER_POUND.fromBase(fit.dosed().saltEfficiencyGramsPerGram()), 1e-6,
+                "30,000 gr for 15 lb: common practice; WQP prints 2,133 for 32,000 gr of the same 15 lb");
+        assertTrue(fit.fits(), fit.shortcomings().toString());
+    }
+
+    @Test
+    void saysWhyASoftenerDoesNotFit() {
+        Duty duty = Softeners.duty(30, 0, 400, 0.4);
+        Softener shallow = Softeners.cubicFeet(0.5, 12, 20);
+        Fit fit = Fit.of(DosedSoftener.designed(shallow, 10 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, false,
+                new Fit.Ratings(OptionalDouble.of(5), OptionalDouble.of(6)));
+        assertEquals(List.of(Shortcoming.INTERVAL_TOO_SHORT, Shortcoming.RESERVE_ABOVE_CAPACITY,
+                Shortcoming.CONTINUOUS_FLOW_TOO_HIGH, Shortcoming.PEAK_FLOW_TOO_HIGH, Shortcoming.BED_TOO_SHALLOW),
+                fit.shortcomings());
+        assertEquals(5, fit.continuous().limitLitresPerMinute(), "the maker's rating binds below the guide");
+        Softener full = Softeners.cubicFeet(1, 9, 30);
+        assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Ratings.UNKNOWN).shortcomings()
+                .contains(Shortcoming.NO_ROOM_FOR_BACKWASH));
+        assertTrue(Shortcoming.NO_ROOM_FOR_BACKWASH.sentence().contains("half"));
+    }
+
+    @Test
+    void hasNoIntervalWhereNothingIsUsed() {
+        Duty unused = Softeners.duty(20, 0, 0, 0);
+        DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
+        assertEquals(Double.POSITIVE_INFINITY, choice.best().intervalDays());
+        assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Ratings.UNKNOWN).intervalDays().exists());
+        assertEquals(26, choice.best().outcome().totals().regenerations(), "override every 14 days: 365/14");
+    }
+
+    @Test
+    void choosesTheCheapestDoseThatLastsLongEnough() {
+        Duty duty = Softeners.duty(20, 0, 240, 0.4);
+        DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
+        assertEquals(19, choice.options().size(), "6 to 15 lb/ft3 by halves");
+        for (DoseChoice.Option option : choice.options()) {
+            assertTrue(option.intervalDays() < 3 || choice.best().costPerYear() <= option.costPerYear());
+        }
+        Duty heavy = Softeners.duty(40, 0, 600, 0.4);
+        DoseChoice longest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
+        assertEquals(15, longest.best().dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
+                "none lasts three days, so the one that lasts longest");
+    }
+
+    @Test
+    void leavesOutTheLowestDosesOnADifficultWater() {
+        Duty duty = Softeners.duty(Softeners.water(20, 0, 800), 200, 0.4);
+        DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
+        assertEquals(8, choice.options().get(0).dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
+                "trade association booklet: lowest doses do not hold above 750 mg/L");
+    }
+
+    @Test
+    void ranksWhatFitsFirstThenByCostOrSize() {
+        Duty duty = Softeners.duty(20, 0, 240, 0.4);
+        Softener small = Softeners.cubicFeet(1, 9, 48);
+        Softener large = Softeners.cubicFeet(2, 12, 52);
+        Softener shallow = Softeners.cubicFeet(1, 14, 40);
+        List<Ranked> bySize = Sizing.rank(List.of(candidate("large", large, OptionalDouble.empty()),
+                candidate("shallow", shallow, OptionalDouble.empty()), candidate("small", small, OptionalDouble.empty())),
+                duty, COST, OptionalDouble.empty());
+        assertEquals(List.of("small", "large", "shallow"), names(bySize));
+        List<Ranked> byCost = Sizing.rank(List.of(candidate("small", small, OptionalDouble.of(3_000)),
+                candidate("large", large, OptionalDouble.of(500))), duty, COST, OptionalDouble.of(120));
+        assertEquals(List.of("large", "small"), names(byCost));
+        assertEquals(byCost.get(0).option().costPerYear() + 500 / 15.0, byCost.get(0).costPerYear(), 1e-9);
+    }
+
+    private static Candidate candidate(String name, Softener softener, OptionalDouble price) {
+        return new Candidate(name, softener, Fit.Ratings.UNKNOWN, price);
+    }
+
+    private static List<String> names(List<Ranked> ranked) {
+        return ranked.stream().map(one -> one.candidate().name()).toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.75, 1, 1.5, 2})
+    void morePeopleNeverLengthenTheInterval(double cubicFeet) {
+        Softener softener = Softeners.cubicFeet(cubicFeet, 10, 54);
+        double before = Double.POSITIVE_INFINITY;
+        for (int people = 1; people <= 10; people++) {
+            Fit fit = Fit.of(DosedSoftener.designed(softener, 8 * Softeners.POUND_PER_CUBIC_FOOT, 12),
+                    Softeners.duty(20, 0, 60 * people, 0), true, Fit.Ratings.UNKNOWN);
+            assertTrue(fit.intervalDays().value() <= before, people + " people");
+            before = fit.intervalDays().value();
+        }
+    }
+
+    @Test
+    void setsAMeterByWholeGrainsAndHundreds() {
+        Duty duty = Softeners.duty(20.2, 0, 240, 0.4);
+        MeterSettings settings = MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48),
+                7 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty);
+        assertEquals(21, settings.hardnessGpg());
+        assertEquals(0, CapacityUnit.GRAIN.fromBase(settings.capacityGrams()) % 100, 1e-6);
+        assertEquals(22_100, CapacityUnit.GRAIN.fromBase(settings.capacityGrams()), 1e-6);
+        assertEquals(22_100 / 21.0, settings.meterLitres() / Exact.US_GALLON_LITRES, 1e-9);
+        assertEquals(14, settings.overrideDays());
+        assertEquals(4, MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 120, 12),
+                Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "3 to 4 days with iron: common practice");
+        assertEquals(100, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(0.1)), 1e-9);
+    }
+
+    @Test
+    void refusesATankLowerThanItsBed() {
+        assertThrows(IllegalArgumentException.class, () -> Softeners.cubicFeet(2, 9, 40));
+        assertThrows(IllegalArgumentException.class, () -> new RunningCost(-1, 0));
+    }
+}

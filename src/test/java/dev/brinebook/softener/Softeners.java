@@ -1,0 +1,55 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.water.CompensatedHardness;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.water.WaterAnalysis;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Invented softeners and duties to test with. */
+final class Softeners {
+
+    static final double POUND_PER_CUBIC_FOOT = 16.01846337396014;
+    static final LocalDate START = LocalDate.of(2026, 1, 1);
+
+    private Softeners() {
+    }
+
+    static Softener cubicFeet(double cubicFeet, double diameterInches, double heightInches, CycleFlows flows) {
+        return new Softener(new ResinBed(cubicFeet * Exact.CUBIC_FOOT_LITRES, diameterInches * Exact.INCH_METRES),
+                heightInches * Exact.INCH_METRES, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, flows);
+    }
+
+    static Softener cubicFeet(double cubicFeet, double diameterInches, double heightInches) {
+        return cubicFeet(cubicFeet, diameterInches, heightInches, CycleFlows.UNKNOWN);
+    }
+
+    static WaterAnalysis water(double gpg, double ironMgPerL, double solidsMgPerL) {
+        return new WaterAnalysis(HardnessUnit.GPG.toBase(gpg), 0, OptionalDouble.of(ironMgPerL), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(solidsMgPerL), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), 12, WaterAnalysis.IronForm.DISSOLVED,
+                WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+    }
+
+    static Duty duty(double gpg, double ironMgPerL, double gallonsPerDay, double cv) {
+        return duty(water(gpg, ironMgPerL, 300), gallonsPerDay, cv);
+    }
+
+    static Duty duty(WaterAnalysis water, double gallonsPerDay, double cv) {
+        CompensatedHardness hardness = water.compensated(CompensationFactors.STANDARD);
+        DayVariation variation = DayVariation.ofCv(cv);
+        Demand demand = new Demand(WeekdayMeans.everyDay(gallonsPerDay * Exact.US_GALLON_LITRES), variation,
+                Optional.empty(), 20, 8);
+        return new Duty(water, hardness, demand, demand.days(START, 365, 1), 0.9, 3);
+    }
+}
