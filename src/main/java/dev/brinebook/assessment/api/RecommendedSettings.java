@@ -1,0 +1,76 @@
+package dev.brinebook.assessment.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.MeterSettings;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+@About("What to set on the metered controller, with the reason for each.")
+public record RecommendedSettings(
+        @Property("Hardness, a whole number of gpg.") HardnessQuantity hardness,
+        @Property("Capacity, rounded down to a hundred grains.") CapacityQuantity capacity,
+        @Property("Water from one regeneration to the next: capacity over hardness.") VolumeQuantity meterVolume,
+        @Property("Part of it that is kept back for the day after the count is read.") VolumeQuantity reserve,
+        @Property("Salt dose.") SaltDoseQuantity saltDose,
+        @Property("Salt of one regeneration.") MassQuantity saltPerRegeneration,
+        @Property(value = "Days after which it regenerates whatever was used.", unit = "days", example = "14")
+        Integer dayOverride,
+        @Property(value = "Hour of the day at which it regenerates.", example = "2") Integer regenerationHour,
+        @Property(value = "Minutes of refill, to a tenth: a whole minute more is too much salt.", unit = "minutes",
+                example = "6.7") BigDecimal refillMinutes,
+        @Property("Why each is as it is.") List<SettingReason> reasons) {
+
+    /** The settings in the units of the answer. */
+    static RecommendedSettings of(DoseChoice.Option option, Duty duty, AnswerUnits units, Explanation explanation) {
+        MeterSettings settings = option.settings();
+        CycleStep refill = option.dosed().cycle().step(CycleStep.Kind.REFILL);
+        VolumeQuantity meter = units.volume(settings.meterLitres());
+        VolumeQuantity reserve = units.volume(settings.reserveLitres());
+        SaltDoseQuantity dose = units.saltDose(option.dosed().saltDoseGramsPerLitre());
+        HardnessQuantity hardness = new HardnessQuantity(BigDecimal.valueOf(settings.hardnessGpg()), HardnessUnit.GPG);
+        CapacityQuantity capacity = units.capacity(settings.capacityGrams());
+        List<SettingReason> reasons = new ArrayList<>();
+        add(reasons, explanation, "hardness", "The compensated hardness "
+                + Text.of(units.hardness(duty.hardness().totalMgPerL())) + " and the uncertainty of the test, rounded up.",
+                "CP-IRON-FACTORS");
+        add(reasons, explanation, "capacity", "What " + Text.of(dose) + " of salt restores in this bed, rounded down, so that"
+                + " the meter never counts on what is not there.", option.dosed().softener().table().sourceKey());
+        add(reasons, explanation, "meterVolume", Text.of(capacity) + " over " + Text.of(hardness) + ".", "WQP-2009");
+        add(reasons, explanation, "reserve", "A day of the busiest weekday stays below it with probability "
+                + Text.number(duty.reserveProbability()) + "; the meter decides at night and must last the next day.", "DAIAD");
+        add(reasons, explanation, "saltDose", "The cheapest dose on this household's days: less salt regenerates more often"
+                + " and wastes rinse water, more salt removes less hardness a pound.", "TRADE-EFFICIENT");
+        add(reasons, explanation, "saltPerRegeneration", "Dose times resin volume.", "WQP-2009");
+        add(reasons, explanation, "dayOverride", duty.iron() ? "Iron builds up on resin that stands: 3 to 4 days."
+                : "Resin that stands unused fouls and packs: 14 days at the latest.", "CP-CYCLE");
+        add(reasons, explanation, "regenerationHour", "The hours from 2 to 4 carry 1.5 % of a day's use, and the water is hard"
+                + " while it regenerates.", "DAIAD");
+        add(reasons, explanation, "refillMinutes", "The water that dissolves the dose, " + Text.of(
+                units.volume(refill.lineWaterLitres())) + ", at " + Text.of(units.flow(refill.flowLitresPerMinute())) + ".",
+                "SALT-INSTITUTE");
+        return new RecommendedSettings(hardness, capacity, meter, reserve, dose,
+                units.mass(option.dosed().saltGrams() / 1000), settings.overrideDays(), MeterSettings.REGENERATION_HOUR,
+                Rounding.answer(Math.round(refill.minutes() * 10) / 10.0), List.copyOf(reasons));
+    }
+
+    private static void add(List<SettingReason> reasons, Explanation explanation, String setting, String reason,
+            String sourceKey) {
+        reasons.add(new SettingReason(setting, reason));
+        explanation.because("/settings/" + setting, reason, sourceKey);
+    }
+}
