@@ -7,7 +7,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.payback.api.PricesRequest;
+import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.CycleFlows;

@@ -1,4 +1,4 @@
-package dev.brinebook.payback.api;
+package dev.brinebook.prices.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
