@@ -3,6 +3,7 @@ package dev.brinebook;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.regeneration.api.ScheduleRegeneration;
 import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
 import dev.brinebook.water.api.CompensateHardness;
@@ -14,7 +15,7 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ReviewSettings.OPERATION);
+            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, ReviewSettings.OPERATION);
 
     private Main() {
     }

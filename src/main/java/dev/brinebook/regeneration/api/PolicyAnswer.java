@@ -1,0 +1,65 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.Outcome;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.regeneration.YearlyTotals;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+
+@About("What one policy does on the days.")
+public record PolicyAnswer(
+        @Property(value = "The caller's name for it.", example = "\"as found\"") String name,
+        @Property(value = "Water that the meter counts down from.", optional = "when a clock starts it")
+        VolumeQuantity meterVolume,
+        @Property(value = "Part of it that is kept back.", optional = "unless a delayed meter starts it")
+        VolumeQuantity reserve,
+        @Property(value = "Days after which it regenerates whatever was used; 0 for never.", unit = "days", example = "14")
+        Integer dayOverride,
+        @Property(value = "Hour of the day at which it regenerates.", example = "2") Integer regenerationHour,
+        @Property("Over the days looked at.") PolicyTotals totals,
+        @Property("The same for 365 days.") PolicyTotals perYear,
+        @Property(value = "Mean days between regenerations.", optional = "when there are fewer than two", unit = "days",
+                example = "4") BigDecimal meanIntervalDays,
+        @Property(value = "First day on which hard water passes.", optional = "when none does",
+                example = "\"2026-02-11\"") LocalDate firstHardDate,
+        @Property(value = "Next regeneration expected after the days looked at, at mean use.",
+                optional = "when none is to be expected", example = "\"2027-01-03\"") LocalDate nextRegeneration,
+        @Property("Capacity left in the bed at the end.") CapacityQuantity leftAtEnd,
+        @Property("Salt to buy.") SaltPurchases salt,
+        @Property("The regenerations with their dates, 400 at most.") List<RegenerationEventAnswer> events,
+        @Property(value = "How many more there were than are listed.", optional = "when all are listed", min = 1,
+                example = "12") Integer eventsOmitted) {
+
+    private static final int MAX_EVENTS = 400;
+
+    static PolicyAnswer of(PolicyRequest request, int hour, Outcome outcome, SaltStore store, AnswerUnits units,
+            String pointer, Explanation explanation) {
+        Policy policy = outcome.policy();
+        List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_EVENTS)
+                .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
+                .toList();
+        int omitted = outcome.events().size() - events.size();
+        return new PolicyAnswer(request.name(),
+                policy.meterVolumeLitres() > 0 ? units.volume(policy.meterVolumeLitres()) : null,
+                policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
+                policy.overrideDays(), hour,
+                PolicyTotals.of(YearlyTotals.of(outcome.totals(), YearlyTotals.DAYS_PER_YEAR), units),
+                PolicyTotals.of(outcome.yearly(), units),
+                outcome.meanIntervalDays().exists() ? Rounding.answer(outcome.meanIntervalDays().value()) : null,
+                outcome.firstHardDate().orElse(null),
+                outcome.nextRegeneration(outcome.trial().days().meanLitres()).orElse(null),
+                units.capacity(outcome.end().leftGrams()),
+                SaltPurchases.of(outcome, store, units, pointer + "/salt", explanation), events,
+                omitted == 0 ? null : omitted);
+    }
+}

@@ -1,0 +1,29 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.Outcome;
+import dev.brinebook.regeneration.YearlyTotals;
+import java.math.BigDecimal;
+
+@About("A policy less the first one, for 365 days; negative where it takes less.")
+public record PolicyComparison(
+        @Property(value = "The policy.", example = "\"metered\"") String name,
+        @Property(value = "The first policy, that it is compared with.", example = "\"as found\"") String against,
+        @Property(value = "Regenerations.", example = "-30") BigDecimal regenerations,
+        @Property("Salt.") MassQuantity salt,
+        @Property("Regeneration water.") VolumeQuantity water,
+        @Property(value = "Days on which hard water passes.", example = "1") BigDecimal hardDays) {
+
+    static PolicyComparison of(String name, Outcome outcome, String against, Outcome first, AnswerUnits units) {
+        YearlyTotals mine = outcome.yearly();
+        YearlyTotals base = first.yearly();
+        return new PolicyComparison(name, against, Rounding.answer(mine.regenerations() - base.regenerations()),
+                units.mass((mine.saltGrams() - base.saltGrams()) / 1000), units.volume(mine.waterLitres() - base.waterLitres()),
+                Rounding.answer(mine.hardDays() - base.hardDays()));
+    }
+}

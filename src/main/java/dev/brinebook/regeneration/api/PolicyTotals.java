@@ -1,0 +1,32 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.YearlyTotals;
+import java.math.BigDecimal;
+
+@About("What a policy uses and delivers.")
+public record PolicyTotals(
+        @Property(value = "Regenerations.", example = "91") BigDecimal regenerations,
+        @Property(value = "Of these, started by the day override.", example = "0") BigDecimal overrides,
+        @Property("Salt.") MassQuantity salt,
+        @Property("Regeneration water.") VolumeQuantity water,
+        @Property(value = "Days on which the bed was exhausted and hard water passed.", example = "2") BigDecimal hardDays,
+        @Property("Hard water that passed because the bed was exhausted.") VolumeQuantity hardWater,
+        @Property("Hard water that passed by the bed while an immediate regeneration ran.") VolumeQuantity bypassedWater,
+        @Property("Capacity that was still there when it regenerated, and thrown away.") CapacityQuantity capacityThrownAway,
+        @Property("Hardness removed.") CapacityQuantity hardnessRemoved) {
+
+    static PolicyTotals of(YearlyTotals totals, AnswerUnits units) {
+        return new PolicyTotals(Rounding.answer(totals.regenerations()), Rounding.answer(totals.overrides()),
+                units.mass(totals.saltGrams() / 1000), units.volume(totals.waterLitres()),
+                Rounding.answer(totals.hardDays()), units.volume(totals.hardLitres()),
+                units.volume(totals.bypassedLitres()), units.capacity(totals.unusedGrams()),
+                units.capacity(totals.removedGrams()));
+    }
+}

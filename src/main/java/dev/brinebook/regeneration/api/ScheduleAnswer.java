@@ -1,0 +1,32 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.BasisAnswer;
+import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.water.api.HardnessLines;
+import java.time.LocalDate;
+import java.util.List;
+
+@About("When a softener regenerates, what it uses, when it runs hard, and when to buy salt.")
+public record ScheduleAnswer(
+        @Property(value = "One sentence to quote.", example = "\"As found: 91 regenerations a year.\"") String summary,
+        @Property(value = "First day looked at.", example = "\"2026-01-01\"") LocalDate firstDate,
+        @Property(value = "Days looked at.", example = "365") Integer days,
+        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
+        @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
+        @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,
+        @Property("Capacity that a regeneration restores.") CapacityQuantity capacity,
+        @Property("Salt of one regeneration.") MassQuantity saltPerRegeneration,
+        @Property("Water of one regeneration.") VolumeQuantity waterPerRegeneration,
+        @Property("Each policy on these days.") List<PolicyAnswer> policies,
+        @Property("Each policy but the first, less the first.") List<PolicyComparison> comparisons,
+        @Property("What to be careful about.") List<CautionAnswer> cautions,
+        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
+        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+}

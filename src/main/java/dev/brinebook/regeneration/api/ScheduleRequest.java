@@ -1,0 +1,56 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SoftenerRequest;
+import dev.brinebook.water.api.WaterRequest;
+import java.math.BigDecimal;
+import java.util.List;
+
+@About("A softener whose regenerations are to be foreseen, under its own control or under several on the same days.")
+public record ScheduleRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property(value = "The softener.", required = true) SoftenerRequest softener,
+        @Property(value = "Ways of starting regenerations, tried on the same days; the others are compared with the first.",
+                minItems = 1, maxItems = 8, fallback = "the softener's own control") List<PolicyRequest> policies,
+        @Property(value = "How many days to look at, from preferences.startDate on. Must be left out with a dailySeries,"
+                + " which has its own.", min = 1, max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
+        Integer days,
+        @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
+                example = "1") BigDecimal chargeLeftShare,
+        @Property("Prices; of these the size of a bag of salt is used.") PricesRequest prices,
+        @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "Sets the order of high and low days, never their total.", min = 0,
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        boolean measured = household != null && household.dailySeries() != null;
+        if (measured && days != null) {
+            at.add("days", Code.INCONSISTENT, "must be left out with a dailySeries, which has its own days");
+        }
+        if (measured && preferences != null && preferences.startDate() != null) {
+            at.at("preferences").add("startDate", Code.INCONSISTENT,
+                    "must be left out with a dailySeries, which has its own days");
+        }
+        boolean control = softener != null && softener.control() != null;
+        if (policies == null && softener != null && !control && !at.here()) {
+            at.add("policies", Code.MISSING, "policies is missing: give it, or softener.control");
+        }
+    }
+
+    /** The policies asked for. */
+    List<PolicyRequest> policiesOrOwn() {
+        return policies != null ? policies : List.of(new PolicyRequest("as found", softener.control()));
+    }
+}
