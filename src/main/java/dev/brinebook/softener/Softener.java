@@ -21,6 +21,8 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
 
     /** Largest household bed: the largest standard tank, doubled. */
     public static final double MAX_RESIN_LITRES = 600;
+    /** Wider than any household tank. */
+    public static final double MAX_TANK_DIAMETER_METRES = 1;
     public static final double MAX_TANK_HEIGHT_METRES = 3;
     public static final double MIN_TANK_HEIGHT_METRES = 0.2;
 

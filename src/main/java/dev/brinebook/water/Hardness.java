@@ -7,8 +7,8 @@ public final class Hardness {
 
     /** More than sea water, so that any test result fits. */
     public static final double MAX_MG_PER_L = 10_000;
-    /** Highest calcium or magnesium accepted, mg/L. */
-    public static final double MAX_ION_MG_PER_L = 2_400;
+    /** Highest calcium or magnesium accepted, mg/L; both together stay within {@link #MAX_MG_PER_L}. */
+    public static final double MAX_ION_MG_PER_L = 1_500;
 
     private static final double CALCIUM_FACTOR = 2.497;
     private static final double MAGNESIUM_FACTOR = 4.118;

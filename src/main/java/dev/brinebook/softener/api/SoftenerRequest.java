@@ -39,7 +39,7 @@ public record SoftenerRequest(
                 min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
-                max = ResinBed.MAX_TANK_DIAMETER_METRES, unit = "m",
+                max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
                 fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankDiameter,
         @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",

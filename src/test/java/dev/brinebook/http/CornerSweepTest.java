@@ -1,0 +1,59 @@
+package dev.brinebook.http;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.Main;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Violation.Code;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** No request that passes the checks makes a calculation fail, whatever corner of its ranges it comes from. */
+class CornerSweepTest {
+
+    private static final int REQUESTS = 1_500;
+    private static final int REPAIRS = 12;
+
+    private final JsonReader reader = new JsonReader();
+    private final JsonWriter writer = new JsonWriter();
+
+    static Stream<Operation<?, ?>> operations() {
+        return Main.OPERATIONS.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    <Q extends Record, A extends Record> void answersOrSaysWhyNot(Operation<Q, A> operation) {
+        int answered = 0;
+        for (long seed = 1; seed <= REQUESTS; seed++) {
+            RandomRequests random = new RandomRequests(seed);
+            ObjectNode request = random.request(operation.requestType());
+            for (int i = 0; i < REPAIRS; i++) {
+                try {
+                    answer(operation, request);
+                    answered++;
+                    break;
+                } catch (InvalidRequest invalid) {
+                    if (invalid.violations().stream().allMatch(violation -> violation.code() == Code.IMPOSSIBLE)) {
+                        break;
+                    }
+                    random.repair(request, operation.requestType(), invalid.violations());
+                } catch (RuntimeException fault) {
+                    fail(operation.id() + " seed " + seed + " fails on " + request, fault);
+                }
+            }
+        }
+        assertTrue(answered > REQUESTS / 4, operation.id() + ": only " + answered + " of " + REQUESTS + " were answered");
+    }
+
+    private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {
+        Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
+        writer.write(operation.calculate().apply(read));
+    }
+
+}

@@ -1,0 +1,146 @@
+package dev.brinebook.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.Unit;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * Makes requests at random from what each record says of its properties, with a liking for the corners of the ranges,
+ * and repairs what the properties say of each other from the faults that an answer tells.
+ */
+final class RandomRequests {
+
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private final Random random;
+
+    RandomRequests(long seed) {
+        this.random = new Random(seed);
+    }
+
+    ObjectNode request(Class<?> type) {
+        ObjectNode node = JSON.objectNode();
+        for (RecordComponent component : type.getRecordComponents()) {
+            Property property = component.getAnnotation(Property.class);
+            if (property.required() || random.nextInt(5) < 2) {
+                node.set(component.getName(), value(component.getGenericType(), property));
+            }
+        }
+        return node;
+    }
+
+    /** Leaves out what must not stand beside another, adds what is missing, and puts another value for any other fault. */
+    void repair(ObjectNode request, Class<?> type, List<Violation> faults) {
+        for (Violation fault : faults) {
+            String[] path = fault.pointer().substring(Math.min(1, fault.pointer().length())).split("/");
+            repair(request, type, path, 0, fault.code());
+        }
+    }
+
+    private void repair(JsonNode node, Class<?> type, String[] path, int at, Code code) {
+        RecordComponent component = Arrays.stream(type.getRecordComponents())
+                .filter(c -> c.getName().equals(path[at])).findFirst().orElse(null);
+        if (component == null) {
+            return;
+        }
+        ObjectNode owner = (ObjectNode) node;
+        Property property = component.getAnnotation(Property.class);
+        boolean last = at == path.length - 1;
+        Class<?> inner = record(component.getGenericType());
+        if (last && code == Code.INCONSISTENT && !property.required()) {
+            owner.remove(path[at]);
+        } else if (last || inner == null || !owner.has(path[at])) {
+            owner.set(path[at], value(component.getGenericType(), property));
+        } else if (owner.get(path[at]).isArray() && at + 2 < path.length) {
+            repair(owner.get(path[at]).get(Integer.parseInt(path[at + 1])), inner, path, at + 2, code);
+        } else if (owner.get(path[at]).isObject() && !Quantity.class.isAssignableFrom(inner)) {
+            repair(owner.get(path[at]), inner, path, at + 1, code);
+        } else {
+            owner.set(path[at], value(component.getGenericType(), property));
+        }
+    }
+
+    private static Class<?> record(Type type) {
+        Type bare = type instanceof ParameterizedType generic ? generic.getActualTypeArguments()[0] : type;
+        return bare instanceof Class<?> c && c.isRecord() ? c : null;
+    }
+
+    private JsonNode value(Type type, Property property) {
+        if (type instanceof ParameterizedType generic) {
+            ArrayNode list = JSON.arrayNode();
+            int most = Math.min(property.maxItems(), property.minItems() + 3);
+            int count = property.minItems() + random.nextInt(most - property.minItems() + 1);
+            for (int i = 0; i < count; i++) {
+                list.add(value(generic.getActualTypeArguments()[0], property));
+            }
+            return list;
+        }
+        Class<?> c = (Class<?>) type;
+        if (Quantity.class.isAssignableFrom(c)) {
+            return quantity(c.getRecordComponents()[1].getType(), property);
+        }
+        if (c.isRecord()) {
+            return request(c);
+        }
+        if (c.isEnum()) {
+            Object[] constants = c.getEnumConstants();
+            return JSON.textNode(WireNames.of((Enum<?>) constants[random.nextInt(constants.length)]));
+        }
+        if (c == Boolean.class) {
+            return JSON.booleanNode(random.nextBoolean());
+        }
+        if (c == String.class) {
+            return JSON.textNode(property.maxItems() == 3 ? "USD" : "n" + random.nextInt(1_000));
+        }
+        if (c == LocalDate.class) {
+            return JSON.textNode(LocalDate.of(1900, 1, 1).plusDays(random.nextInt(109_000)).toString());
+        }
+        return number(c, property);
+    }
+
+    private JsonNode number(Class<?> type, Property property) {
+        double value = within(property.min(), Math.min(property.max(), 1e6));
+        return type == BigDecimal.class ? JSON.numberNode(rounded(value)) : JSON.numberNode((long) Math.ceil(value));
+    }
+
+    private ObjectNode quantity(Class<?> unitType, Property property) {
+        Object[] units = unitType.getEnumConstants();
+        Unit unit = (Unit) units[random.nextInt(units.length)];
+        Unit stated = Arrays.stream(units).map(Unit.class::cast).filter(u -> u.symbol().equals(property.unit()))
+                .findFirst().orElse(unit);
+        double value = unit.fromBase(stated.toBase(within(property.min(), Math.min(property.max(), 1e6))));
+        return JSON.objectNode().put("value", rounded(value)).put("unit", unit.symbol());
+    }
+
+    /** A corner of the range, or anything inside, small values as likely as large ones. */
+    private double within(double min, double max) {
+        double low = Math.max(min, -1e6);
+        return switch (random.nextInt(6)) {
+            case 0 -> low;
+            case 1 -> max;
+            case 2, 3 -> low + (max - low) * random.nextDouble();
+            default -> low + (max - low) * Math.pow(10, -4 * random.nextDouble());
+        };
+    }
+
+    private static BigDecimal rounded(double value) {
+        return new BigDecimal(value).round(new MathContext(9, RoundingMode.HALF_EVEN));
+    }
+}
