@@ -115,6 +115,13 @@ class CycleDesignTest {
     void wholeMinutesNeverFallShort() {
         Cycle cycle = cubicFoot(10, 15, CycleFlows.UNKNOWN, false);
         assertEquals(List.of(8, 60, 8, 7), cycle.steps().stream().map(CycleStep::wholeMinutes).toList());
+        assertEquals(6.7, cycle.step(Kind.REFILL).nearestTenthMinutes(), "10 lb at 0.5 gpm: common practice");
+        assertEquals(0.1, new CycleStep(Kind.REFILL, 0.02, 500, 10, 0).nearestTenthMinutes());
+        Cycle whole = cycle.inWholeMinutes();
+        assertEquals(8 + 60 + 8 + 7, whole.totalMinutes());
+        double more = cycle.steps().stream().mapToDouble(step -> (step.wholeMinutes() - step.minutes())
+                * step.flowLitresPerMinute()).sum();
+        assertEquals(cycle.waterLitres() + more, whole.waterLitres(), 1e-9);
         assertTrue(Kind.REFILL.guide().isEmpty());
         assertEquals("CP-CYCLE", Kind.BACKWASH.guide().orElseThrow().sourceKey());
         cycle.steps().forEach(step -> assertFalse(step.kind().purpose().isBlank()));
