@@ -42,7 +42,8 @@ class BrineTest {
     void warmBrineIsStrongerAndStrongBrineHeavier(Salt salt) {
         for (int i = 0; i < 100; i++) {
             double celsius = 0.378 * i;
-            assertTrue(Brine.saltKilogramsPerLitreBrine(salt, celsius + 0.378) > Brine.saltKilogramsPerLitreBrine(salt, celsius));
+            assertTrue(Brine.saltKilogramsPerLitreBrine(salt, celsius + 0.378)
+                    > Brine.saltKilogramsPerLitreBrine(salt, celsius));
             assertTrue(Brine.saltKilogramsPerLitreBrine(salt, celsius)
                     < Brine.saltKilogramsPerKilogramWater(salt, celsius), "a litre of brine holds less than one of water");
             double share = 0.04 + 0.0022 * i;

@@ -12,8 +12,8 @@ import java.math.BigDecimal;
 
 @About("A softener whose regeneration is to be worked out step by step.")
 public record CycleDesignRequest(
-        @Property(value = "The softener: its resin, tank, salt, dose and the flows of its valve. Its control, its minutes and"
-                + " its stock of salt are not needed here.", required = true) SoftenerRequest softener,
+        @Property(value = "The softener: its resin, tank, salt, dose and the flows of its valve. Its control, its minutes"
+                + " and its stock of salt are not needed here.", required = true) SoftenerRequest softener,
         @Property(value = "The coldest the water gets in use.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
                 max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", fallback = "12 C")
         TemperatureQuantity waterTemperature,

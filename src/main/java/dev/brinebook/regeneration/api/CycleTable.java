@@ -37,6 +37,8 @@ public record CycleTable(
         explanation.because(pointer + "/steps/0/minutes", "8 minutes, the low end of 8 to 10", "CP-CYCLE");
         explanation.because(pointer + "/steps/1/minutes", "diluted brine and one bed volume of slow rinse over the brine"
                 + " flow", "UFC-3-240-13FN");
+        explanation.because(pointer + "/steps/*/minutes", "a second backwash as the first; fast rinse of three bed volumes"
+                + " over its flow; refill: water that dissolves the salt over its flow", "CP-CYCLE");
         explanation.because(pointer + "/steps/1/guideMaxMinutes", "30 to 60 minutes of brine and slow rinse", "DAVIS");
         explanation.because(pointer + "/steps/*/guideMaxMinutes", "8 to 10 minutes of backwash, 4 to 10 of fast rinse",
                 "CP-CYCLE");

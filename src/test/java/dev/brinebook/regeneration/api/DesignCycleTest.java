@@ -12,7 +12,6 @@ import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Main;
 import dev.brinebook.http.BrinebookServer;
@@ -21,7 +20,6 @@ import io.restassured.RestAssured;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
 import io.restassured.response.ValidatableResponse;
-import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -123,54 +121,9 @@ class DesignCycleTest {
                 .body("errors.pointer", contains("/softener/tankHeight"));
     }
 
-    /** Corners of every allowed range, in units that do not convert evenly, answer or are refused; none is our fault. */
-    @Test
-    void answersOrRefusesEveryCorner() {
-        String[][] values = {
-            {"{\"value\": 1, \"unit\": \"L\"}", "{\"value\": 600, \"unit\": \"L\"}", "{\"value\": 0.0353146667214886, \"unit\": \"ft3\"}",
-                "{\"value\": 1.5, \"unit\": \"ft3\"}", "{\"value\": 158.503231414150, \"unit\": \"gal\"}"},
-            {"{\"value\": 0.1, \"unit\": \"m\"}", "{\"value\": 3.93700787, \"unit\": \"in\"}", "{\"value\": 2, \"unit\": \"m\"}",
-                "{\"value\": 10, \"unit\": \"in\"}", "{\"value\": 78.74015749, \"unit\": \"in\"}"},
-            {"{\"value\": 0.2, \"unit\": \"m\"}", "{\"value\": 7.87401574, \"unit\": \"in\"}", "{\"value\": 3, \"unit\": \"m\"}",
-                "{\"value\": 118.110236224, \"unit\": \"in\"}", "{\"value\": 54, \"unit\": \"in\"}"},
-            {"\"sodiumChloride\"", "\"potassiumChloride\""},
-            {"{\"value\": 20, \"unit\": \"lb/ft3\"}", "{\"value\": 3, \"unit\": \"lb/ft3\"}", "{\"value\": 48.0553801188, \"unit\": \"g/L\"}",
-                "{\"value\": 320.36920079, \"unit\": \"g/L\"}", "{\"value\": 408.674, \"unit\": \"g/L\"}", "{\"value\": 61.3025, \"unit\": \"g/L\"}"},
-            {"{\"value\": 0.1, \"unit\": \"L/min\"}", "{\"value\": 500, \"unit\": \"L/min\"}", "{\"value\": 132.0860262, \"unit\": \"gpm\"}",
-                "{\"value\": 0.0264172052, \"unit\": \"gpm\"}", "{\"value\": 3, \"unit\": \"gpm\"}"},
-            {"{\"value\": 1, \"unit\": \"C\"}", "{\"value\": 33.8, \"unit\": \"F\"}", "{\"value\": 95, \"unit\": \"F\"}",
-                "{\"value\": 35, \"unit\": \"C\"}"},
-            {"{\"value\": 0, \"unit\": \"C\"}", "{\"value\": 32, \"unit\": \"F\"}", "{\"value\": 100.04, \"unit\": \"F\"}",
-                "{\"value\": 37.8, \"unit\": \"C\"}"},
-            {"0", "2000", "0.5"}};
-        long seed = 20_260_101;
-        Random random = new Random(seed);
-        int answered = 0;
-        for (int i = 0; i < 600; i++) {
-            String[] v = new String[values.length];
-            for (int k = 0; k < v.length; k++) {
-                v[k] = values[k][random.nextInt(values[k].length)];
-            }
-            String dose = random.nextInt(3) > 0 ? "\"saltDose\": " + v[4]
-                    : "\"saltPerRegeneration\": {\"value\": " + new int[] {3, 30, 20, 250}[random.nextInt(4)] + ", \"unit\": \"lb\"}";
-            String tank = random.nextInt(3) > 0 ? "\"tankDiameter\": " + v[1] + ", \"tankHeight\": " + v[2] + "," : "";
-            String flows = random.nextBoolean() ? "" : ", \"flows\": {\"drain\": " + v[5] + ", \"brineDraw\": "
-                    + values[5][random.nextInt(5)] + ", \"refill\": " + values[5][random.nextInt(5)] + ", \"fastRinse\": "
-                    + values[5][random.nextInt(5)] + "}";
-            String request = "{\"softener\": {\"resinVolume\": " + v[0] + ", " + tank + "\"salt\": " + v[3] + ", " + dose
-                    + flows + "}, \"waterTemperature\": " + v[6] + ", \"brineTankTemperature\": " + v[7]
-                    + ", \"regenerationsPerYear\": " + v[8] + ", \"secondBackwash\": " + random.nextBoolean()
-                    + ", \"units\": \"" + (random.nextBoolean() ? "us" : "metric") + "\"}";
-            int status = given().port(server.port()).contentType("application/json").body(request)
-                    .post("/v1/regeneration-cycle").statusCode();
-            assertTrue(status == 200 || status == 422, "seed " + seed + ", request " + i + ": " + status + " " + request);
-            answered += status == 200 ? 1 : 0;
-        }
-        assertTrue(answered > 100, answered + " answered");
-    }
-
     private static ValidatableResponse post(String body) {
-        return given().config(DOUBLES).port(server.port()).contentType("application/json").body(body)
+        return given().config(DOUBLES).port(server.port()).contentType("application/json")
+                .header("Connection", "close").body(body)
                 .post("/v1/regeneration-cycle").then();
     }
 }
