@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A regeneration, step by step.
@@ -63,6 +64,11 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
             }
         }
         return new Cycle(changed, backwashExpansionShare, backwashTargetLitresPerMinute, brine);
+    }
+
+    /** The same cycle on a controller that takes whole minutes only: each rounded up, so that no step falls short. */
+    public Cycle inWholeMinutes() {
+        return retimed(steps.stream().collect(Collectors.toMap(CycleStep::kind, step -> (double) step.wholeMinutes())));
     }
 
     /** Time from the start of the backwash to the end of the refill. */

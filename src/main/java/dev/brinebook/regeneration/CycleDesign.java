@@ -6,26 +6,28 @@ import dev.brinebook.regeneration.Cycle.BrineDraw;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
 import dev.brinebook.water.WaterProperties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * Works out the steps of a regeneration with sodium chloride from the bed, the water and the salt dose.
+ * Works out the steps of a regeneration from the bed, the water, the salt and its dose.
  *
  * <p>Where the guides give a band, the default is its frugal end: 8 minutes of backwash, one bed volume of slow rinse,
  * three of fast rinse. With them a cubic foot of resin at 8 to 10 lb of salt and 10 to 15 °C takes 62 to 65 US gallons;
  * 25 to 65 are usual.
  *
  * @param bed the resin in its tank
+ * @param salt what it is regenerated with
  * @param saltDoseGrams salt of one regeneration, for the whole bed
  * @param waterTemperatureCelsius water that backwashes the bed
  * @param brineTankTemperatureCelsius brine over its salt
  * @param flows what the hardware fixes
  * @param secondBackwash whether a second backwash follows the brine
  */
-public record CycleDesign(ResinBed bed, double saltDoseGrams, double waterTemperatureCelsius,
+public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double waterTemperatureCelsius,
         double brineTankTemperatureCelsius, CycleFlows flows, boolean secondBackwash) {
 
     /** Upper limit of the input, about 31 lb/ft³: a setting found on site may be worse than any table covers. */
@@ -48,6 +50,7 @@ public record CycleDesign(ResinBed bed, double saltDoseGrams, double waterTemper
     public static final double ASSUMED_REFILL_LITRES_PER_MINUTE = Exact.US_GALLON_LITRES / 2;
 
     public CycleDesign {
+        Objects.requireNonNull(salt, "salt");
         Guard.within(saltDoseGrams / bed.resinLitres(), MIN_SALT_DOSE_GRAMS_PER_LITRE, MAX_SALT_DOSE_GRAMS_PER_LITRE,
                 "saltDoseGrams per litre of resin");
         Guard.within(waterTemperatureCelsius, WaterProperties.MIN_TEMPERATURE_CELSIUS,
@@ -91,27 +94,31 @@ public record CycleDesign(ResinBed bed, double saltDoseGrams, double waterTemper
      *
      * <p>V litres; m salt, g; s kg of salt per kg of water; ρ density of water, kg/m³ (grams per litre).
      * Validity: enough salt and time in the tank to saturate the water; 0 to 37.8 °C.
-     * Source: [SALT-INSTITUTE] by way of {@link Brine}; [KELL-1975].
+     * Source: [SALT-INSTITUTE] or [CRC-KCL] by way of {@link Brine}; [KELL-1975].
      * Deviation: none.
      */
-    public static double refillLitres(double saltDoseGrams, double brineTankTemperatureCelsius) {
-        return Guard.positive(saltDoseGrams, "saltDoseGrams") / saltGramsPerLitreWater(brineTankTemperatureCelsius);
+    public static double refillLitres(Salt salt, double saltDoseGrams, double brineTankTemperatureCelsius) {
+        return Guard.positive(saltDoseGrams, "saltDoseGrams")
+                / saltGramsPerLitreWater(salt, brineTankTemperatureCelsius);
     }
 
     /** Salt that the water of a refill dissolves: the inverse of {@link #refillLitres}, to judge a setting found. */
-    public static double saltGramsOfRefill(double refillLitres, double brineTankTemperatureCelsius) {
-        return Guard.positive(refillLitres, "refillLitres") * saltGramsPerLitreWater(brineTankTemperatureCelsius);
+    public static double saltGramsOfRefill(Salt salt, double refillLitres, double brineTankTemperatureCelsius) {
+        return Guard.positive(refillLitres, "refillLitres")
+                * saltGramsPerLitreWater(salt, brineTankTemperatureCelsius);
     }
 
-    private static double saltGramsPerLitreWater(double temperatureCelsius) {
-        return Brine.saltKilogramsPerKilogramWater(temperatureCelsius)
+    /** Salt that a litre of water dissolves, more than a litre of the brine holds. */
+    public static double saltGramsPerLitreWater(Salt salt, double temperatureCelsius) {
+        return Brine.saltKilogramsPerKilogramWater(salt, temperatureCelsius)
                 * WaterProperties.densityKilogramsPerCubicMetre(temperatureCelsius);
     }
 
     private BrineDraw brineDraw() {
-        double saturatedLitres = saltDoseGrams / 1000 / Brine.saltKilogramsPerLitreBrine(brineTankTemperatureCelsius);
+        double saturatedLitres = saltDoseGrams / 1000
+                / Brine.saltKilogramsPerLitreBrine(salt, brineTankTemperatureCelsius);
         double dilutedLitres = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
-                / Brine.densityKilogramsPerCubicMetre(ASSUMED_DILUTED_SALT_SHARE);
+                / Brine.densityKilogramsPerCubicMetre(salt, ASSUMED_DILUTED_SALT_SHARE);
         double flow = brineFlowLitresPerMinute();
         return new BrineDraw(saltDoseGrams, saturatedLitres, dilutedLitres, bed.bedVolumesPerHour(flow),
                 dilutedLitres / flow, slowRinseLitres() / flow);
@@ -120,7 +127,7 @@ public record CycleDesign(ResinBed bed, double saltDoseGrams, double waterTemper
     /** The injector adds water by weight: what 10 % brine weighs less what the saturated brine does. */
     private CycleStep brineAndSlowRinse(BrineDraw brine) {
         double injectorGrams = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
-                - saltDoseGrams / Brine.saturatedSaltShare(brineTankTemperatureCelsius);
+                - saltDoseGrams / Brine.saturatedSaltShare(salt, brineTankTemperatureCelsius);
         double injectorLitres = injectorGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius);
         return new CycleStep(Kind.BRINE_AND_SLOW_RINSE, brine.drawMinutes() + brine.slowRinseMinutes(),
                 brineFlowLitresPerMinute(), injectorLitres + slowRinseLitres(),
@@ -128,7 +135,7 @@ public record CycleDesign(ResinBed bed, double saltDoseGrams, double waterTemper
     }
 
     private CycleStep refill() {
-        double litres = refillLitres(saltDoseGrams, brineTankTemperatureCelsius);
+        double litres = refillLitres(salt, saltDoseGrams, brineTankTemperatureCelsius);
         double flow = flows.refillLitresPerMinute().orElse(ASSUMED_REFILL_LITRES_PER_MINUTE);
         return new CycleStep(Kind.REFILL, litres / flow, flow, litres, 0);
     }

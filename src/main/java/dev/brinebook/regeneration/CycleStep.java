@@ -82,6 +82,14 @@ public record CycleStep(Kind kind, double minutes, double flowLitresPerMinute, d
         return (int) Math.ceil(minutes);
     }
 
+    /**
+     * The minutes to set on a controller that takes tenths, to the nearest and at least one tenth: for the refill, whose
+     * every minute puts salt.
+     */
+    public double nearestTenthMinutes() {
+        return Math.max(1, Math.round(10 * minutes)) / 10.0;
+    }
+
     /** The same step at the same flow for other minutes: only the water that flows with time changes. */
     CycleStep lasting(double otherMinutes) {
         double moreLitres = (Guard.positive(otherMinutes, "minutes") - minutes) * flowLitresPerMinute;

@@ -57,10 +57,14 @@ public final class MonotoneCubic {
         return x[x.length - 1];
     }
 
-    /** The value at {@code at}, which must lie between the first and the last knot; exact at a knot. */
+    /**
+     * The value at {@code at}, which must lie between the first and the last knot; exact at a knot. What the guard takes
+     * for a rounding past an end counts as that end.
+     */
     public double value(double at) {
-        int knot = Arrays.binarySearch(x, Guard.within(at, min(), max(), "x"));
-        return knot >= 0 ? y[knot] : curve.value(at);
+        double inside = Math.max(min(), Math.min(max(), Guard.within(at, min(), max(), "x")));
+        int knot = Arrays.binarySearch(x, inside);
+        return knot >= 0 ? y[knot] : curve.value(inside);
     }
 
     /**
@@ -69,14 +73,14 @@ public final class MonotoneCubic {
      * @throws IllegalArgumentException when the curve takes it nowhere
      */
     public double inverse(double value) {
-        Guard.within(value, y[0], y[y.length - 1], "y");
-        int found = Arrays.binarySearch(y, value);
+        double inside = Math.max(y[0], Math.min(y[y.length - 1], Guard.within(value, y[0], y[y.length - 1], "y")));
+        int found = Arrays.binarySearch(y, inside);
         if (found >= 0) {
             return x[found];
         }
         int above = -found - 1;
         BrentSolver solver = new BrentSolver(INVERSE_RELATIVE_ACCURACY, Double.MIN_NORMAL, 0);
-        return solver.solve(MAX_EVALUATIONS, at -> value(at) - value, x[above - 1], x[above]);
+        return solver.solve(MAX_EVALUATIONS, at -> value(at) - inside, x[above - 1], x[above]);
     }
 
     private static double[] slopes(double[] x, double[] y) {

@@ -5,6 +5,7 @@ import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.resin.BackwashEffect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,8 +13,6 @@ import java.util.OptionalDouble;
 /** Looks at the backwash and at the hour of the regeneration. */
 final class CycleReview {
 
-    /** Expansion below which a backwash is called too weak; half of the depth is aimed at. */
-    static final double ASSUMED_WEAK_EXPANSION = 0.30;
     /** How many times the use of the quietest hours an hour may have without a finding. */
     private static final double ASSUMED_BUSY_HOURS_RATIO = 4;
 
@@ -42,7 +41,7 @@ final class CycleReview {
         Figure expansion = cycle.backwashExpansionShare();
         double room = softener.bed().freeboardShare(softener.tankHeightMetres());
         Finding.Code code = !expansion.exists() || expansion.value() > room ? Finding.Code.BACKWASH_TOO_STRONG
-                : expansion.value() < ASSUMED_WEAK_EXPANSION ? Finding.Code.BACKWASH_TOO_WEAK : null;
+                : expansion.value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE ? Finding.Code.BACKWASH_TOO_WEAK : null;
         if (code != null && flow != designed) {
             findings.add(new Finding(code, flow, designed, Review.difference(found,
                     found.setup().with(withDrain(softener, designed)), duty)));

@@ -45,6 +45,13 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
 
     /** The regeneration cycle at a dose, in water and brine tank of {@code temperatureCelsius}. */
     public CycleDesign cycleDesign(double saltDoseGramsPerLitre, double temperatureCelsius) {
-        return new CycleDesign(bed, saltGrams(saltDoseGramsPerLitre), temperatureCelsius, temperatureCelsius, flows, false);
+        return cycleDesign(saltDoseGramsPerLitre, temperatureCelsius, temperatureCelsius, false);
+    }
+
+    /** The regeneration cycle at a dose, with a brine tank that may stand warmer or colder than the water. */
+    public CycleDesign cycleDesign(double saltDoseGramsPerLitre, double waterTemperatureCelsius,
+            double brineTankTemperatureCelsius, boolean secondBackwash) {
+        return new CycleDesign(bed, salt, saltGrams(saltDoseGramsPerLitre), waterTemperatureCelsius,
+                brineTankTemperatureCelsius, flows, secondBackwash);
     }
 }

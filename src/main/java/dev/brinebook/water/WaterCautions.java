@@ -32,7 +32,7 @@ public final class WaterCautions {
     /** Turbidity before ion exchange, NTU. Source: [TEN-STATES]. */
     private static final double TURBIDITY_NTU = 5;
     /** Water that counts as cold, degrees Celsius. Source: [WCP-2023]. */
-    private static final double COLD_CELSIUS = 10;
+    public static final double COLD_CELSIUS = 10;
 
     private WaterCautions() {
     }

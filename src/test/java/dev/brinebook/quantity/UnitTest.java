@@ -25,7 +25,8 @@ class UnitTest {
             Map.entry("Volume", VolumeUnit.values()), Map.entry("Flow", FlowUnit.values()),
             Map.entry("Mass", MassUnit.values()), Map.entry("SaltDose", SaltDoseUnit.values()),
             Map.entry("Capacity", CapacityUnit.values()), Map.entry("Pressure", PressureUnit.values()),
-            Map.entry("Length", LengthUnit.values()), Map.entry("SaltEfficiency", SaltEfficiencyUnit.values()),
+            Map.entry("Length", LengthUnit.values()), Map.entry("Area", AreaUnit.values()),
+            Map.entry("SaltEfficiency", SaltEfficiencyUnit.values()),
             Map.entry("WaterPerCapacity", WaterPerCapacityUnit.values()),
             Map.entry("SurfaceFlow", SurfaceFlowUnit.values()), Map.entry("BedFlow", BedFlowUnit.values())));
 

@@ -12,6 +12,7 @@ import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -30,8 +31,8 @@ class CycleDesignTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "/regeneration/worked-cycle.csv", useHeadersInDisplayName = true)
-    void agreesWithHandArithmetic(String quantity, String expected, String tolerance) {
-        Cycle cycle = cubicFoot(10, 15, CycleFlows.UNKNOWN, false);
+    void agreesWithHandArithmetic(Salt salt, String quantity, String expected, String tolerance) {
+        Cycle cycle = cubicFoot(salt, 10, 15, CycleFlows.UNKNOWN, false);
         CycleStep brineAndSlowRinse = cycle.step(Kind.BRINE_AND_SLOW_RINSE);
         Printed.assertAgrees(expected, tolerance, switch (quantity) {
             case "refillMinutes" -> cycle.step(Kind.REFILL).minutes();
@@ -50,7 +51,7 @@ class CycleDesignTest {
 
     @Test
     void readsEveryRow() {
-        assertEquals(11, Rows.in("/regeneration/worked-cycle.csv"));
+        assertEquals(14, Rows.in("/regeneration/worked-cycle.csv"));
     }
 
     /** Common practice: a cubic foot takes 25 to 65 US gallons, and each step its usual minutes. */
@@ -71,15 +72,16 @@ class CycleDesignTest {
         Random random = new Random(seed);
         ResinBed bed = new ResinBed(10 + 90 * random.nextDouble(), 0.2 + 0.3 * random.nextDouble());
         double brineCelsius = 37.8 * random.nextDouble();
+        Salt salt = random.nextBoolean() ? Salt.SODIUM_CHLORIDE : Salt.POTASSIUM_CHLORIDE;
         double dose = bed.resinLitres() * (48 + 272 * random.nextDouble());
-        Cycle cycle = new CycleDesign(bed, dose, 40 * random.nextDouble(), brineCelsius, CycleFlows.UNKNOWN,
+        Cycle cycle = new CycleDesign(bed, salt, dose, 40 * random.nextDouble(), brineCelsius, CycleFlows.UNKNOWN,
                 random.nextBoolean()).cycle();
         double refilled = cycle.step(Kind.REFILL).lineWaterLitres();
-        assertEquals(dose, CycleDesign.saltGramsOfRefill(refilled, brineCelsius), 1e-9 * dose, "seed " + seed);
+        assertEquals(dose, CycleDesign.saltGramsOfRefill(salt, refilled, brineCelsius), 1e-9 * dose, "seed " + seed);
         // The brine drawn is the water of the refill and its salt: as much mass, though not as much volume.
-        double share = Brine.saturatedSaltShare(brineCelsius);
+        double share = Brine.saturatedSaltShare(salt, brineCelsius);
         assertEquals(dose / share,
-                1000 * cycle.brine().saturatedLitres() * Brine.densityKilogramsPerCubicMetre(share) / 1000,
+                1000 * cycle.brine().saturatedLitres() * Brine.densityKilogramsPerCubicMetre(salt, share) / 1000,
                 1e-9 * dose, "seed " + seed);
         // In the long run the drain gets the water of the line and the room that the salt takes up, 0.3 to 0.5 L/kg.
         double room = (cycle.drainLitres() - cycle.waterLitres()) / (dose / 1000);
@@ -113,6 +115,13 @@ class CycleDesignTest {
     void wholeMinutesNeverFallShort() {
         Cycle cycle = cubicFoot(10, 15, CycleFlows.UNKNOWN, false);
         assertEquals(List.of(8, 60, 8, 7), cycle.steps().stream().map(CycleStep::wholeMinutes).toList());
+        assertEquals(6.7, cycle.step(Kind.REFILL).nearestTenthMinutes(), "10 lb at 0.5 gpm: common practice");
+        assertEquals(0.1, new CycleStep(Kind.REFILL, 0.02, 500, 10, 0).nearestTenthMinutes());
+        Cycle whole = cycle.inWholeMinutes();
+        assertEquals(8 + 60 + 8 + 7, whole.totalMinutes());
+        double more = cycle.steps().stream().mapToDouble(step -> (step.wholeMinutes() - step.minutes())
+                * step.flowLitresPerMinute()).sum();
+        assertEquals(cycle.waterLitres() + more, whole.waterLitres(), 1e-9);
         assertTrue(Kind.REFILL.guide().isEmpty());
         assertEquals("CP-CYCLE", Kind.BACKWASH.guide().orElseThrow().sourceKey());
         cycle.steps().forEach(step -> assertFalse(step.kind().purpose().isBlank()));
@@ -142,14 +151,19 @@ class CycleDesignTest {
         assertThrows(IllegalArgumentException.class, () -> cubicFoot(32, 10, CycleFlows.UNKNOWN, false));
         assertThrows(IllegalArgumentException.class, () -> cubicFoot(10, 61, CycleFlows.UNKNOWN, false));
         assertThrows(IllegalArgumentException.class,
-                () -> new CycleDesign(CUBIC_FOOT, 4000, 10, 38, CycleFlows.UNKNOWN, false));
+                () -> new CycleDesign(CUBIC_FOOT, Salt.SODIUM_CHLORIDE, 4000, 10, 38, CycleFlows.UNKNOWN, false));
         assertThrows(IllegalArgumentException.class, () -> new CycleFlows(OptionalDouble.of(0),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
     }
 
     private static Cycle cubicFoot(double saltDosePounds, double temperatureCelsius, CycleFlows flows,
             boolean secondBackwash) {
-        return new CycleDesign(CUBIC_FOOT, saltDosePounds * POUND_GRAMS, temperatureCelsius, 20, flows, secondBackwash)
-                .cycle();
+        return cubicFoot(Salt.SODIUM_CHLORIDE, saltDosePounds, temperatureCelsius, flows, secondBackwash);
+    }
+
+    private static Cycle cubicFoot(Salt salt, double saltDosePounds, double temperatureCelsius, CycleFlows flows,
+            boolean secondBackwash) {
+        return new CycleDesign(CUBIC_FOOT, salt, saltDosePounds * POUND_GRAMS, temperatureCelsius, 20, flows,
+                secondBackwash).cycle();
     }
 }

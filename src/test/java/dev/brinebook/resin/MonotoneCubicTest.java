@@ -76,4 +76,15 @@ class MonotoneCubicTest {
         assertThrows(IllegalArgumentException.class, () -> curve.value(2.001));
         assertThrows(IllegalArgumentException.class, () -> curve.inverse(-0.001));
     }
+
+    /** 100.04 °F is 37.8 °C, and 37.800000000000004 in double precision. */
+    @Test
+    void takesARoundingPastAnEndForTheEnd() {
+        MonotoneCubic curve = MonotoneCubic.through(new double[] {1, 20, 37.8}, new double[] {1, 2, 3});
+        assertEquals(3, curve.value((100.04 - 32) / 1.8));
+        assertEquals(3, curve.value(Math.nextUp(37.8)));
+        assertEquals(1, curve.value(Math.nextDown(1.0)));
+        assertEquals(37.8, curve.inverse(Math.nextUp(3.0)));
+        assertEquals(1, curve.inverse(Math.nextDown(1.0)));
+    }
 }

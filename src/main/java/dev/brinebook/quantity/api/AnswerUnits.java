@@ -1,5 +1,6 @@
 package dev.brinebook.quantity.api;
 
+import dev.brinebook.quantity.AreaUnit;
 import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.ConcentrationUnit;
@@ -20,12 +21,12 @@ import dev.brinebook.quantity.WaterPerCapacityUnit;
 public enum AnswerUnits {
     US(HardnessUnit.GPG, VolumeUnit.US_GALLON, VolumeUnit.CUBIC_FOOT, FlowUnit.GPM, MassUnit.POUND,
             SaltDoseUnit.POUND_PER_CUBIC_FOOT, CapacityUnit.GRAIN, PressureUnit.PSI, TemperatureUnit.FAHRENHEIT,
-            LengthUnit.INCH, SaltEfficiencyUnit.GRAIN_PER_POUND, WaterPerCapacityUnit.GALLON_PER_KILOGRAIN,
-            SurfaceFlowUnit.GPM_PER_SQUARE_FOOT, BedFlowUnit.GPM_PER_CUBIC_FOOT),
+            LengthUnit.INCH, AreaUnit.SQUARE_FOOT, SaltEfficiencyUnit.GRAIN_PER_POUND,
+            WaterPerCapacityUnit.GALLON_PER_KILOGRAIN, SurfaceFlowUnit.GPM_PER_SQUARE_FOOT, BedFlowUnit.GPM_PER_CUBIC_FOOT),
     METRIC(HardnessUnit.MG_PER_L, VolumeUnit.LITRE, VolumeUnit.LITRE, FlowUnit.LITRE_PER_MINUTE, MassUnit.KILOGRAM,
             SaltDoseUnit.GRAM_PER_LITRE, CapacityUnit.GRAM, PressureUnit.KILOPASCAL, TemperatureUnit.CELSIUS,
-            LengthUnit.METRE, SaltEfficiencyUnit.GRAM_PER_GRAM, WaterPerCapacityUnit.LITRE_PER_KILOGRAM,
-            SurfaceFlowUnit.METRE_PER_HOUR, BedFlowUnit.BED_VOLUMES_PER_HOUR);
+            LengthUnit.METRE, AreaUnit.SQUARE_METRE, SaltEfficiencyUnit.GRAM_PER_GRAM,
+            WaterPerCapacityUnit.LITRE_PER_KILOGRAM, SurfaceFlowUnit.METRE_PER_HOUR, BedFlowUnit.BED_VOLUMES_PER_HOUR);
 
     private final HardnessUnit hardness;
     private final VolumeUnit volume;
@@ -37,6 +38,7 @@ public enum AnswerUnits {
     private final PressureUnit pressure;
     private final TemperatureUnit temperature;
     private final LengthUnit length;
+    private final AreaUnit area;
     private final SaltEfficiencyUnit saltEfficiency;
     private final WaterPerCapacityUnit waterPerCapacity;
     private final SurfaceFlowUnit surfaceFlow;
@@ -44,7 +46,7 @@ public enum AnswerUnits {
 
     AnswerUnits(HardnessUnit hardness, VolumeUnit volume, VolumeUnit resinVolume, FlowUnit flow, MassUnit mass,
             SaltDoseUnit saltDose, CapacityUnit capacity, PressureUnit pressure, TemperatureUnit temperature,
-            LengthUnit length, SaltEfficiencyUnit saltEfficiency, WaterPerCapacityUnit waterPerCapacity,
+            LengthUnit length, AreaUnit area, SaltEfficiencyUnit saltEfficiency, WaterPerCapacityUnit waterPerCapacity,
             SurfaceFlowUnit surfaceFlow, BedFlowUnit bedFlow) {
         this.hardness = hardness;
         this.volume = volume;
@@ -56,6 +58,7 @@ public enum AnswerUnits {
         this.pressure = pressure;
         this.temperature = temperature;
         this.length = length;
+        this.area = area;
         this.saltEfficiency = saltEfficiency;
         this.waterPerCapacity = waterPerCapacity;
         this.surfaceFlow = surfaceFlow;
@@ -111,6 +114,10 @@ public enum AnswerUnits {
 
     public LengthQuantity length(double metres) {
         return new LengthQuantity(Rounding.answer(length.fromBase(metres)), length);
+    }
+
+    public AreaQuantity area(double squareMetres) {
+        return new AreaQuantity(Rounding.answer(area.fromBase(squareMetres)), area);
     }
 
     public SaltEfficiencyQuantity saltEfficiency(double gramsPerGram) {

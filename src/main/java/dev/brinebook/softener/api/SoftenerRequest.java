@@ -171,7 +171,7 @@ public record SoftenerRequest(
     private OptionalDouble refillSaltGrams(double celsius) {
         boolean known = minutes != null && minutes.refill() != null && minutes.refill().signum() > 0
                 && flows != null && flows.refill() != null;
-        return known ? OptionalDouble.of(CycleDesign.saltGramsOfRefill(
+        return known ? OptionalDouble.of(CycleDesign.saltGramsOfRefill(saltOrDefault(),
                 minutes.refill().doubleValue() * flows.refill().inBase(), celsius)) : OptionalDouble.empty();
     }
 

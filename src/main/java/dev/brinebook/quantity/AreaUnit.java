@@ -1,0 +1,18 @@
+package dev.brinebook.quantity;
+
+/** Units of area. Base: square metre. */
+public enum AreaUnit implements Unit {
+    SQUARE_METRE("m2", "m2", 1, "square metres"),
+    SQUARE_FOOT("ft2", "[sft_i]", 144 * Exact.INCH_METRES * Exact.INCH_METRES, "square feet");
+
+    private final Definition definition;
+
+    AreaUnit(String symbol, String ucum, double factor, String meaning) {
+        this.definition = new Definition(symbol, ucum, factor, meaning);
+    }
+
+    @Override
+    public Definition definition() {
+        return definition;
+    }
+}

@@ -1,0 +1,60 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.resin.BackwashEffect;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What is wrong with a cycle on its hardware, with the sentence that says so. */
+public enum CycleFinding {
+    BACKWASH_CARRIES_RESIN_OUT("The drain flow is faster than the resin falls: the backwash carries it out of the tank."),
+    BACKWASH_ABOVE_ROOM("The backwash lifts the resin higher than the tank has room: resin leaves with the water."),
+    BACKWASH_TOO_WEAK("The backwash lifts the bed by less than 30 %, too little to clean all of it: a larger drain line flow"
+            + " control is needed."),
+    FREEBOARD_BELOW_GUIDE("The room above the bed is less than half its depth, the least that the guide asks for."),
+    SUPPLY_BELOW_DRAIN_FLOW("The supply gives less than the drain line flow control lets through: the backwash gets only"
+            + " what the supply gives."),
+    BRINE_TOO_FAST("The brine passes faster than 5 bed volumes an hour: it has too little time with the resin."),
+    BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long.");
+
+    /** The usual band of brining, of which no source is at hand. */
+    public static final double ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR = 2;
+    public static final double ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR = 5;
+
+    private final String sentence;
+
+    CycleFinding(String sentence) {
+        this.sentence = sentence;
+    }
+
+    public String sentence() {
+        return sentence;
+    }
+
+    /**
+     * Everything found, in the order above.
+     *
+     * @param cycle the cycle
+     * @param backwash what its backwash does to the bed
+     * @param supplyLitresPerMinute the most that the supply gives, if known
+     */
+    public static List<CycleFinding> of(Cycle cycle, BackwashEffect backwash, OptionalDouble supplyLitresPerMinute) {
+        List<CycleFinding> found = new ArrayList<>();
+        add(found, !backwash.expansionShare().exists(), BACKWASH_CARRIES_RESIN_OUT);
+        add(found, backwash.expansionShare().exists() && backwash.losesResin(), BACKWASH_ABOVE_ROOM);
+        add(found, backwash.isWeak(), BACKWASH_TOO_WEAK);
+        add(found, !backwash.hasGuideFreeboard(), FREEBOARD_BELOW_GUIDE);
+        add(found, supplyLitresPerMinute.isPresent() && supplyLitresPerMinute.getAsDouble()
+                < cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), SUPPLY_BELOW_DRAIN_FLOW);
+        double brine = cycle.brine().bedVolumesPerHour();
+        add(found, brine > ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_FAST);
+        add(found, brine < ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_SLOW);
+        return found;
+    }
+
+    private static void add(List<CycleFinding> found, boolean applies, CycleFinding finding) {
+        if (applies) {
+            found.add(finding);
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.Cycle;
+import dev.brinebook.regeneration.CycleStep;
+import java.math.BigDecimal;
+import java.util.List;
+
+@About("A regeneration step by step, with its time and water: the sheet that an installer sets.")
+public record CycleTable(
+        @Property("The steps, in their order.") List<CycleStepLine> steps,
+        @Property(value = "Minutes of all steps, not rounded.", example = "82.4", unit = "minutes") BigDecimal totalMinutes,
+        @Property(value = "Minutes of all steps in whole minutes.", min = 1, example = "84", unit = "minutes")
+        Integer totalWholeMinutes,
+        @Property("Water taken from the line, the refill included, in the minutes that are not rounded.")
+        VolumeQuantity water,
+        @Property("The same in whole minutes.") VolumeQuantity waterInWholeMinutes,
+        @Property("Water and brine sent to the drain, in the minutes that are not rounded.") VolumeQuantity drain) {
+
+    /** The cycle in the units of the answer. */
+    public static CycleTable of(Cycle cycle, AnswerUnits units) {
+        return new CycleTable(cycle.steps().stream().map(step -> CycleStepLine.of(step, units)).toList(),
+                Rounding.answer(cycle.totalMinutes()), cycle.steps().stream().mapToInt(CycleStep::wholeMinutes).sum(),
+                units.volume(cycle.waterLitres()), units.volume(cycle.inWholeMinutes().waterLitres()),
+                units.volume(cycle.drainLitres()));
+    }
+
+    /** Says why the numbers of the table are what they are, for a cycle that was worked out and not found. */
+    public static void explain(String pointer, Explanation explanation) {
+        explanation.because(pointer + "/steps/*/waterTaken", "flow times minutes; while brine is drawn, what the injector"
+                + " adds to it by weight", "CP-CYCLE");
+        explanation.because(pointer + "/steps/0/minutes", "8 minutes, the low end of 8 to 10", "CP-CYCLE");
+        explanation.because(pointer + "/steps/1/minutes", "diluted brine and one bed volume of slow rinse over the brine"
+                + " flow", "UFC-3-240-13FN");
+        explanation.because(pointer + "/steps/*/minutes", "a second backwash as the first; fast rinse of three bed volumes"
+                + " over its flow; refill: water that dissolves the salt over its flow", "CP-CYCLE");
+        explanation.because(pointer + "/steps/1/guideMaxMinutes", "30 to 60 minutes of brine and slow rinse", "DAVIS");
+        explanation.because(pointer + "/steps/*/guideMaxMinutes", "8 to 10 minutes of backwash, 4 to 10 of fast rinse",
+                "CP-CYCLE");
+        explanation.because(pointer + "/water", "sum of the water of the steps; 25 to 65 gal are usual for a cubic foot",
+                "CP-CYCLE");
+    }
+}

@@ -1,0 +1,27 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.DosedSoftener;
+import java.math.BigDecimal;
+
+@About("The cycle, as often as it runs in a year.")
+public record CycleYear(
+        @Property(value = "Regenerations, as given.", min = 0, example = "80") BigDecimal regenerations,
+        @Property("Salt of them.") MassQuantity salt,
+        @Property("Water of them.") VolumeQuantity water) {
+
+    /** The year, or null when the request does not ask for it. */
+    static CycleYear of(BigDecimal regenerations, DosedSoftener dosed, AnswerUnits units) {
+        if (regenerations == null) {
+            return null;
+        }
+        double count = regenerations.doubleValue();
+        return new CycleYear(Rounding.answer(count), units.mass(count * dosed.saltGrams() / 1000),
+                units.volume(count * dosed.cycle().waterLitres()));
+    }
+}

@@ -1,0 +1,162 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.regeneration.Cycle;
+import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.CycleFinding;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.CycleStep.Kind;
+import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.EfficiencyLine;
+import dev.brinebook.resin.EfficiencyLine.StartedBy;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.api.EfficiencyLineAnswer;
+import dev.brinebook.softener.api.FlowsRequest;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Which minutes, flows and water a regeneration takes. */
+public final class DesignCycle {
+
+    public static final Operation<CycleDesignRequest, CycleDesignAnswer> OPERATION = new Operation<>(
+            "designCycle", "/v1/regeneration-cycle", "Work out the steps of a regeneration",
+            "Choose this to set up a softener's controller: it works out each step's minutes, flow and water from the"
+                    + " resin, the tank, the salt dose and the temperatures, checks that the backwash lifts the bed enough"
+                    + " and not out of the tank, gives the brine and the refill by water with the salt that rounded minutes"
+                    + " would put, and adds up time, water, capacity and efficiency. To judge minutes that are set already use"
+                    + " reviewSettings.",
+            CycleDesignRequest.class, CycleDesignAnswer.class, DesignCycle::answer, List.of(),
+            List.of("well-family", "apartment", "apartment-potassium"));
+
+    private DesignCycle() {
+    }
+
+    private static CycleDesignAnswer answer(CycleDesignRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        CapacityTable table = PreferencesRequest.orNone(request.preferences()).table(explanation);
+        Softener softener = request.softener().toDomain(table, explanation);
+        double dose = request.softener().doseGramsPerLitre(explanation);
+        CycleDesign design = design(request, softener, dose, explanation);
+        Cycle cycle = design.cycle();
+        DosedSoftener dosed = new DosedSoftener(softener, dose, cycle);
+        BackwashEffect backwash = BackwashEffect.of(softener.bed(), softener.tankHeightMetres(),
+                cycle.step(Kind.BACKWASH).flowLitresPerMinute(), design.waterTemperatureCelsius());
+        CycleTable steps = CycleTable.of(cycle, units);
+        double waterLitresPerKilogram = cycle.waterLitresPerKilogram(dosed.capacityGrams());
+        explain(request, design, explanation, table);
+        List<EfficiencyLineAnswer> efficiency = EfficiencyLineAnswer.of(verdicts(dosed, waterLitresPerKilogram), units,
+                "/efficiency", explanation);
+        return new CycleDesignAnswer(summary(steps, dosed, units), steps, CycleBed.of(softener.bed(), backwash, units),
+                CycleBackwash.of(softener.bed(), cycle, backwash, design.waterTemperatureCelsius(), units),
+                CycleBrine.of(design, cycle, units),
+                RefillSetting.of(cycle.step(Kind.REFILL), design.salt(), design.brineTankTemperatureCelsius(), units),
+                CycleFinding.of(cycle, backwash, supply(request)).stream().map(CycleFindingLine::of).toList(),
+                units.capacity(dosed.capacityGrams()), units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
+                units.waterPerCapacity(waterLitresPerKilogram),
+                efficiency,
+                CycleYear.of(request.regenerationsPerYear(), dosed, units), explanation.cautions(),
+                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static CycleDesign design(CycleDesignRequest request, Softener softener, double doseGramsPerLitre,
+            Explanation explanation) {
+        double water = explanation.orDefault("waterTemperature", request.waterTemperature(),
+                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS, "12 C");
+        double brineTank = explanation.orDefault("brineTankTemperature", request.brineTankTemperature(), water,
+                Text.number(water) + " C, that of the water");
+        boolean secondBackwash = Boolean.TRUE.equals(request.secondBackwash());
+        explanation.assume("secondBackwash", String.valueOf(secondBackwash),
+                request.secondBackwash() == null ? Origin.DEFAULT : Origin.CALLER);
+        return softener.cycleDesign(doseGramsPerLitre, water, brineTank, secondBackwash);
+    }
+
+    private static OptionalDouble supply(CycleDesignRequest request) {
+        FlowsRequest flows = request.softener().flows();
+        return flows == null || flows.supply() == null ? OptionalDouble.empty()
+                : OptionalDouble.of(flows.supply().inBase());
+    }
+
+    /** How salt and water stand to each line, as if what starts the regenerations and their interval suited it. */
+    private static List<EfficiencyLine.Verdict> verdicts(DosedSoftener dosed, double waterLitresPerKilogram) {
+        return EfficiencyLine.all().stream().map(line -> line.verdict(new EfficiencyLine.Performance(
+                dosed.saltEfficiencyGramsPerGram(), waterLitresPerKilogram, line.startedBy() == StartedBy.DEMAND,
+                line.minDaysBetween().orElse(1)))).toList();
+    }
+
+    private static String summary(CycleTable table, DosedSoftener dosed, AnswerUnits units) {
+        String minutes = table.steps().stream().map(step -> words(step.step()) + " " + (step.tenthMinutes() == null
+                ? step.wholeMinutes() : step.tenthMinutes().toPlainString())).collect(Collectors.joining(", "));
+        return "Set in minutes: " + minutes + ". The regeneration takes " + Text.of(table.water()) + " of water and "
+                + Text.of(units.mass(dosed.saltGrams() / 1000)) + " of salt and restores "
+                + Text.of(units.capacity(dosed.capacityGrams())) + ".";
+    }
+
+    private static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
+            CapacityTable table) {
+        assumeFlows(design.flows(), explanation);
+        explanation.assume("brine.dilutedPercent", "10 % by weight", Origin.DEFAULT);
+        explanation.assume("fastRinse", Text.number(CycleDesign.ASSUMED_FAST_RINSE_BED_VOLUMES) + " bed volumes",
+                Origin.DEFAULT);
+        explanation.assume("slowRinse", Text.number(CycleDesign.SLOW_RINSE_BED_VOLUMES) + " bed volume", Origin.DEFAULT);
+        explanation.assume("weakExpansion", "below " + Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)
+                + " % of the depth", Origin.DEFAULT);
+        explanation.assume("usualBrineFlow", Text.number(CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR) + " to "
+                + Text.number(CycleFinding.ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", Origin.DEFAULT);
+        if (request.softener().minutes() != null) {
+            explanation.assume("softener.minutes", "not used: the minutes are worked out", Origin.DERIVED);
+        }
+        CycleTable.explain("/cycle", explanation);
+        CycleBackwash.explain(explanation);
+        CycleBrine.explain(design.salt(), explanation);
+        RefillSetting.explain("/refill", design.salt(), explanation);
+        explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
+                table.sourceKey());
+        explanation.because("/saltEfficiency", "capacity over salt of a regeneration", "WQP-2009");
+        explanation.because("/waterPerCapacity", "water of a regeneration over capacity", "DOE-BASC");
+        cautions(design, explanation);
+    }
+
+    private static void assumeFlows(CycleFlows flows, Explanation explanation) {
+        assumeFlow("drain", flows.drainLitresPerMinute(), "the next half gallon per minute that lifts the bed by half",
+                explanation);
+        assumeFlow("brineDraw", flows.brineLitresPerMinute(),
+                Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", explanation);
+        assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), "as the backwash", explanation);
+        assumeFlow("refill", flows.refillLitresPerMinute(), "0.5 gpm", explanation);
+    }
+
+    private static void assumeFlow(String name, OptionalDouble given, String fallback, Explanation explanation) {
+        explanation.assume("softener.flows." + name, given.isPresent() ? Text.number(given.getAsDouble()) + " L/min"
+                : fallback, given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
+    }
+
+    private static void cautions(CycleDesign design, Explanation explanation) {
+        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.DRAIN_AIR_GAP, Caution.LOCAL_CODE_DECIDES,
+                Caution.SEWER_SALT_LIMITS, Caution.EFFICIENCY_NOT_CERTIFIED);
+        if (design.waterTemperatureCelsius() < WaterCautions.COLD_CELSIUS) {
+            explanation.caution(Caution.COLD_WATER);
+        }
+        if (design.salt() == Salt.POTASSIUM_CHLORIDE) {
+            explanation.caution(Caution.POTASSIUM_KIDNEY_HEART);
+        }
+    }
+}

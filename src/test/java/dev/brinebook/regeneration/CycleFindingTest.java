@@ -1,0 +1,67 @@
+package dev.brinebook.regeneration;
+
+import static dev.brinebook.regeneration.CycleFinding.BACKWASH_ABOVE_ROOM;
+import static dev.brinebook.regeneration.CycleFinding.BACKWASH_CARRIES_RESIN_OUT;
+import static dev.brinebook.regeneration.CycleFinding.BACKWASH_TOO_WEAK;
+import static dev.brinebook.regeneration.CycleFinding.BRINE_TOO_FAST;
+import static dev.brinebook.regeneration.CycleFinding.BRINE_TOO_SLOW;
+import static dev.brinebook.regeneration.CycleFinding.FREEBOARD_BELOW_GUIDE;
+import static dev.brinebook.regeneration.CycleFinding.SUPPLY_BELOW_DRAIN_FLOW;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** One cubic foot in a tank of 10 in: 22 in deep, and 2.5 bed volumes an hour are 0.312 gpm. */
+class CycleFindingTest {
+
+    private static final double GALLON = Exact.US_GALLON_LITRES;
+
+    @Test
+    void findsNothingInWhatIsWorkedOut() {
+        assertEquals(List.of(), found(CycleFlows.UNKNOWN, 44, OptionalDouble.empty()));
+        assertEquals(List.of(), found(CycleFlows.UNKNOWN, 44, OptionalDouble.of(5 * GALLON)));
+    }
+
+    @Test
+    void findsABackwashThatTheTankOrTheSupplyCannotTake() {
+        assertEquals(List.of(BACKWASH_TOO_WEAK), found(drain(2), 44, OptionalDouble.empty()));
+        assertEquals(List.of(BACKWASH_ABOVE_ROOM), found(drain(7), 44, OptionalDouble.empty()));
+        assertEquals(List.of(BACKWASH_ABOVE_ROOM, FREEBOARD_BELOW_GUIDE), found(drain(3.5), 30, OptionalDouble.empty()));
+        assertEquals(List.of(BACKWASH_CARRIES_RESIN_OUT), found(drain(30), 44, OptionalDouble.empty()));
+        assertEquals(List.of(SUPPLY_BELOW_DRAIN_FLOW), found(drain(3.5), 44, OptionalDouble.of(2 * GALLON)));
+    }
+
+    @Test
+    void findsABrineOutsideTheUsualBand() {
+        assertEquals(List.of(BRINE_TOO_FAST), found(brine(0.7), 44, OptionalDouble.empty()));
+        assertEquals(List.of(BRINE_TOO_SLOW), found(brine(0.2), 44, OptionalDouble.empty()));
+        assertEquals(List.of(), found(brine(0.5), 44, OptionalDouble.empty()));
+        for (CycleFinding finding : CycleFinding.values()) {
+            assertTrue(finding.sentence().endsWith("."));
+        }
+    }
+
+    private static List<CycleFinding> found(CycleFlows flows, double heightInches, OptionalDouble supply) {
+        ResinBed bed = new ResinBed(Exact.CUBIC_FOOT_LITRES, 10 * Exact.INCH_METRES);
+        Cycle cycle = new CycleDesign(bed, Salt.SODIUM_CHLORIDE, 4000, 15, 15, flows, false).cycle();
+        return CycleFinding.of(cycle, BackwashEffect.of(bed, heightInches * Exact.INCH_METRES,
+                cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), 15), supply);
+    }
+
+    private static CycleFlows drain(double gallonsPerMinute) {
+        return new CycleFlows(OptionalDouble.of(gallonsPerMinute * GALLON), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static CycleFlows brine(double gallonsPerMinute) {
+        return new CycleFlows(OptionalDouble.empty(), OptionalDouble.of(gallonsPerMinute * GALLON), OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,129 @@
+package dev.brinebook.regeneration.api;
+
+import static io.restassured.RestAssured.given;
+import static io.restassured.config.JsonConfig.jsonConfig;
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
+
+import dev.brinebook.Main;
+import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.Settings;
+import io.restassured.RestAssured;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
+import io.restassured.response.ValidatableResponse;
+import java.util.Set;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class DesignCycleTest {
+
+    private static final RestAssuredConfig DOUBLES =
+            RestAssured.config().jsonConfig(jsonConfig().numberReturnType(NumberReturnType.DOUBLE));
+    private static BrinebookServer server;
+
+    @BeforeAll
+    static void start() {
+        server = new BrinebookServer(new Settings(0, 0, "127.0.0.1", 262144, 1, 0, Set.of()), Main.OPERATIONS).start();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    /** Common practice: a cubic foot at 10 lb takes 60 minutes of brine and slow rinse, and 6.7 of refill at 0.5 gpm. */
+    @Test
+    void setsUpACubicFootInUsUnits() {
+        post("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},
+                  "tankHeight": {"value": 48, "unit": "in"}, "saltDose": {"value": 10, "unit": "lb/ft3"}},
+                 "waterTemperature": {"value": 59, "unit": "F"}, "brineTankTemperature": {"value": 68, "unit": "F"},
+                 "regenerationsPerYear": 50}""").statusCode(200)
+                .body("cycle.steps.step", contains("backwash", "brineAndSlowRinse", "fastRinse", "refill"))
+                .body("cycle.steps.wholeMinutes", contains(8, 60, 8, 7))
+                .body("cycle.steps[3].tenthMinutes", equalTo(6.7))
+                .body("cycle.steps[3].withinGuide", nullValue())
+                .body("cycle.steps[0].flow.value", equalTo(3))
+                .body("cycle.totalWholeMinutes", equalTo(83))
+                .body("cycle.water.value", closeTo(24 + 7.5 + 7.5 + 22.4 + 3.3, 2))
+                .body("refill.saltPerVolumeOfWater.value", closeTo(2.99, 0.005))
+                .body("refill.saltPerVolumeOfBrine.value", closeTo(2.645, 0.005))
+                .body("refill.saltInWholeMinutes.value", closeTo(7 * 0.5 * 2.99, 0.02))
+                .body("refill.note", containsString("13 % too much"))
+                .body("capacity.value", equalTo(27000)).body("capacity.unit", equalTo("gr"))
+                .body("saltEfficiency.value", equalTo(2700))
+                .body("efficiency.findAll { it.standing == 'met' }", empty())
+                .body("efficiency.find { it.mostWater?.value == 5 }.missedBy", contains("salt"))
+                .body("year.salt.value", equalTo(500))
+                .body("findings", empty())
+                .body("summary", startsWith("Set in minutes: backwash 8, brine and slow rinse 60, fast rinse 8, refill 6.7."))
+                .body("cautions.code", hasItems("powerAndPressure", "drainAirGap", "localCodeDecides", "sewerSaltLimits"))
+                .body("cautions.code", not(hasItem("coldWater")));
+    }
+
+    /** CRC Handbook: 100 g of water at 10 C dissolve 30.9 g of potassium chloride, 35.8 g of sodium chloride. */
+    @Test
+    void givesPotassiumChlorideMoreWaterAndItsCautionInMetricUnits() {
+        String request = """
+                {"softener": {"resinVolume": {"value": 12, "unit": "L"}, "tankDiameter": {"value": 0.2, "unit": "m"},
+                  "tankHeight": {"value": 0.9, "unit": "m"}, "saltDose": {"value": 160, "unit": "g/L"}, "salt": "%s"},
+                 "secondBackwash": true, "waterTemperature": {"value": 6, "unit": "C"},
+                 "brineTankTemperature": {"value": 10, "unit": "C"}, "units": "metric"}""";
+        post(request.formatted("potassiumChloride")).statusCode(200)
+                .body("cycle.steps.step", hasItem("secondBackwash"))
+                .body("brine.saturatedPercent", equalTo(23.61))
+                .body("refill.water.value", closeTo(1.92 / 0.30907 / 0.9997, 0.01))
+                .body("refill.note", startsWith("Each litre of water dissolves 0.309 kg"))
+                .body("cautions.code", hasItems("potassiumKidneyHeart", "coldWater"))
+                .body("year", nullValue());
+        post(request.formatted("sodiumChloride")).statusCode(200)
+                .body("refill.water.value", closeTo(1.92 / 0.358 / 0.9997, 0.01))
+                .body("cautions.code", not(hasItem("potassiumKidneyHeart")));
+    }
+
+    @Test
+    void findsADrainFlowThatThisTankCannotTake() {
+        String request = """
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 10, "unit": "in"},
+                  "tankHeight": {"value": 44, "unit": "in"}, "minutes": {"backwash": 10},
+                  "flows": {"drain": {"value": %s, "unit": "gpm"}, "supply": {"value": 8, "unit": "gpm"}}}}""";
+        post(request.formatted("2")).body("findings.code", contains("backwashTooWeak"))
+                .body("assumptions.name", hasItem("softener.minutes"));
+        post(request.formatted("7.5")).body("findings.code", contains("backwashAboveRoom"))
+                .body("bed.roomForBackwash", equalTo(false));
+        post(request.formatted("30")).statusCode(200)
+                .body("findings.code", contains("backwashCarriesResinOut", "supplyBelowDrainFlow"))
+                .body("backwash.expansionShare", nullValue());
+    }
+
+    @Test
+    void tellsEveryFault() {
+        post("{}").statusCode(422).body("errors.pointer", contains("/softener"));
+        post("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 21, "unit": "lb/ft3"}},
+                 "brineTankTemperature": {"value": 45, "unit": "C"}, "waterTemperature": {"value": 0, "unit": "C"},
+                 "regenerationsPerYear": 2001}""").statusCode(422)
+                .body("errors.pointer", contains("/brineTankTemperature/value", "/regenerationsPerYear",
+                        "/softener/saltDose", "/waterTemperature/value"));
+        post("""
+                {"softener": {"resinVolume": {"value": 2, "unit": "ft3"}, "tankDiameter": {"value": 8, "unit": "in"},
+                  "tankHeight": {"value": 44, "unit": "in"}}}""").statusCode(422)
+                .body("errors.pointer", contains("/softener/tankHeight"));
+    }
+
+    private static ValidatableResponse post(String body) {
+        return given().config(DOUBLES).port(server.port()).contentType("application/json")
+                .header("Connection", "close").body(body)
+                .post("/v1/regeneration-cycle").then();
+    }
+}
