@@ -4,6 +4,7 @@ import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
 import io.restassured.RestAssured;
 import io.restassured.builder.RequestSpecBuilder;
+import io.restassured.config.DecoderConfig;
 import io.restassured.config.EncoderConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.specification.RequestSpecification;
@@ -33,7 +34,8 @@ final class Served {
     }
 
     static RequestSpecification given(int port) {
-        RestAssuredConfig exact = RestAssuredConfig.config().encoderConfig(EncoderConfig.encoderConfig()
+        RestAssuredConfig exact = RestAssuredConfig.config()
+                .decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()).encoderConfig(EncoderConfig.encoderConfig()
                 .appendDefaultContentCharsetToContentTypeIfUndefined(false));
         return RestAssured.given(new RequestSpecBuilder().setConfig(exact).setBaseUri("http://127.0.0.1").setPort(port)
                 .setUrlEncodingEnabled(false).build());
