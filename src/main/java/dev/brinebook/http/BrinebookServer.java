@@ -11,6 +11,7 @@ import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
@@ -34,6 +35,9 @@ public final class BrinebookServer implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(BrinebookServer.class);
     private static final int MAX_HEADER_BYTES = 16_384;
     private static final Duration IDLE = Duration.ofSeconds(30);
+
+    /** Kept-alive connections without a request end the stop no later than this. */
+    private static final Duration IDLE_WHEN_STOPPING = Duration.ofMillis(200);
 
     private final Settings settings;
     private final JsonWriter writer = new JsonWriter();
@@ -89,7 +93,11 @@ public final class BrinebookServer implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            LOG.warn("requests still ran after {} s and were cut off", settings.stopSeconds());
+        }
         metrics.close();
     }
 
@@ -206,6 +214,7 @@ public final class BrinebookServer implements AutoCloseable {
         connector.setHost(settings.host());
         connector.setPort(port);
         connector.setIdleTimeout(IDLE.toMillis());
+        connector.setShutdownIdleTimeout(IDLE_WHEN_STOPPING.toMillis());
         return connector;
     }
 }

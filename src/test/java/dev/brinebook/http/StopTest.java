@@ -50,7 +50,7 @@ class StopTest {
             Served.given(each).get("/health/live").then().statusCode(200);
         }
         Served.given(port).get("/version").then().statusCode(200).header("Connection", "close");
-        TimeUnit.MILLISECONDS.sleep(1_200);
+        TimeUnit.MILLISECONDS.sleep(3_000);
         assertFalse(stop.isDone(), "stopped with a request running");
         assertFalse(request.isDone());
         mayEnd.countDown();
@@ -58,5 +58,30 @@ class StopTest {
         stop.get(20, TimeUnit.SECONDS);
         assertThrows(ConnectException.class, () -> new Socket("127.0.0.1", port).close());
         assertThrows(ConnectException.class, () -> new Socket("127.0.0.1", watching).close());
+    }
+
+    @Test
+    void doesNotWaitForConnectionsWithoutARequest() throws Exception {
+        BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 0, Set.of());
+        try (Socket idle = new Socket("127.0.0.1", server.port())) {
+            idle.getOutputStream().write("GET /version HTTP/1.1\r\nHost: localhost\r\n\r\n".getBytes());
+            assertTrue(idle.getInputStream().read() > 0);
+            long start = System.nanoTime();
+            server.close();
+            assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(5));
+        }
+    }
+
+    @Test
+    void endsInTimeEvenWithARequestThatNeverEnds() throws Exception {
+        BrinebookServer server = new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of()),
+                List.of(Trial.doing(this::waiting))).start();
+        int port = server.port();
+        CompletableFuture.runAsync(() -> Served.given(port).contentType("application/json").body("{}").post(Trial.PATH));
+        assertTrue(begun.await(20, TimeUnit.SECONDS));
+        long start = System.nanoTime();
+        server.close();
+        assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(10));
+        mayEnd.countDown();
     }
 }
