@@ -19,14 +19,17 @@ final class Compression {
     private Compression() {
     }
 
-    /** Compresses the whole answer that {@code context} holds, where that is wanted; a streamed one is left alone. */
+    /** Compresses the whole answer that {@code context} holds, where that is wanted, and tells its length. */
     static void apply(Context context) throws IOException {
         context.res().addHeader("Vary", "Accept-Encoding");
         InputStream whole = context.resultInputStream();
-        if (whole == null || !wanted(context, whole.available())) {
-            return;
+        if (whole != null && wanted(context, whole.available())) {
+            byte[] gzip = gzip(whole);
+            context.header("Content-Encoding", "gzip").result(gzip);
+            context.res().setContentLength(gzip.length);
+        } else if (whole != null && whole.available() > 0) {
+            context.res().setContentLength(whole.available());
         }
-        context.header("Content-Encoding", "gzip").result(gzip(whole));
     }
 
     /** Whether an answer of {@code bytes} will be compressed for this caller. */
