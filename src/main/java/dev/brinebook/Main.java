@@ -9,6 +9,7 @@ import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
 import dev.brinebook.water.api.CompensateHardness;
 import dev.brinebook.water.api.ConvertHardness;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /** Composition root: settings, list of operations, start. */
@@ -38,6 +39,11 @@ public final class Main {
         }
         BrinebookServer server = new BrinebookServer(settings, OPERATIONS);
         Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
-        server.start();
+        try {
+            server.start();
+        } catch (UncheckedIOException e) {
+            System.err.println(e.getMessage());
+            System.exit(1);
+        }
     }
 }

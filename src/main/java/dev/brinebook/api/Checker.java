@@ -2,22 +2,23 @@ package dev.brinebook.api;
 
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.quantity.Quantity;
-import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.Unit;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleUnaryOperator;
 
 /** Holds a request record to what the {@link Property} of each component says, and tells every fault at once. */
 public final class Checker {
 
-    /** Relative slack of a bound, so that a bound given in another unit is not refused by its last bit. */
-    private static final double SLACK = 1e-9;
+    private static final int LONGEST_ECHO = 40;
+    private static final MathContext SHORT = new MathContext(6);
 
     private static final Map<Class<?>, List<Component>> PLANS = new ConcurrentHashMap<>();
 
@@ -84,32 +85,31 @@ public final class Checker {
         }
     }
 
+    /** Compares in the base unit, as the calculation will, so that what passes here passes there. */
     private static void checkQuantity(Quantity<?> quantity, Property property, Violations at) {
         if (quantity.value() == null || quantity.unit() == null) {
             return;
         }
         Unit own = quantity.unit();
         Unit stated = property.unit().isEmpty() ? own : unit(property.unit(), own);
-        double min = own.fromBase(stated.toBase(property.min()));
-        double max = own.fromBase(stated.toBase(property.max()));
-        checkRange(quantity.value(), min, max, property.aboveMin(), " " + own.symbol(), at.at("value"));
+        Range range = new Range(stated.toBase(property.min()), stated.toBase(property.max()), property.aboveMin());
+        check(quantity.value(), own::toBase, own::fromBase, range, " " + own.symbol(), at.at("value"));
     }
 
     private static void checkNumber(Number number, Property property, Violations at) {
         BigDecimal value = number instanceof BigDecimal decimal ? decimal : BigDecimal.valueOf(number.longValue());
         String unit = property.unit().isEmpty() ? "" : " " + property.unit();
-        checkRange(value, property.min(), property.max(), property.aboveMin(), unit, at);
+        Range range = new Range(property.min(), property.max(), property.aboveMin());
+        check(value, DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), range, unit, at);
     }
 
-    private static void checkRange(BigDecimal value, double min, double max, boolean aboveMin, String unit,
-            Violations at) {
-        double number = value.doubleValue();
-        boolean low = aboveMin ? !(number > min) : !(number >= min - SLACK * Math.abs(min));
-        boolean high = !(number <= max + SLACK * Math.abs(max));
-        if (low || high) {
-            String allowed = range(min, max, aboveMin, unit);
-            at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, "must be " + allowed + ", was " + plain(number) + unit,
-                    allowed, null, plain(number)));
+    private static void check(BigDecimal value, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase, Range range,
+            String unit, Violations at) {
+        if (!range.holds(toBase.applyAsDouble(value.doubleValue()))) {
+            String allowed = range.inWords(toBase, fromBase) + unit;
+            String received = echo(value);
+            at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, "must be " + allowed + ", was " + received + unit,
+                    allowed, null, received));
         }
     }
 
@@ -122,14 +122,6 @@ public final class Checker {
         }
     }
 
-    private static String range(double min, double max, boolean aboveMin, String unit) {
-        String low = aboveMin ? "above " + plain(min) : "from " + plain(min);
-        if (max == Double.POSITIVE_INFINITY) {
-            return (aboveMin ? low : plain(min) + " or above") + unit;
-        }
-        return low + " to " + plain(max) + unit;
-    }
-
     private static Unit unit(String symbol, Unit sibling) {
         for (Object constant : ((Enum<?>) sibling).getDeclaringClass().getEnumConstants()) {
             if (((Unit) constant).symbol().equals(symbol)) {
@@ -139,8 +131,9 @@ public final class Checker {
         throw new IllegalStateException(symbol + " is no unit like " + sibling);
     }
 
-    private static String plain(double number) {
-        return Rounding.answer(number).toPlainString();
+    private static String echo(BigDecimal number) {
+        String plain = Math.abs(number.scale()) > LONGEST_ECHO ? number.toString() : number.toPlainString();
+        return plain.length() <= LONGEST_ECHO ? plain : number.round(SHORT).toString();
     }
 
     private static String firstSentence(String text) {

@@ -31,6 +31,16 @@ public final class Violations {
         return new Violations(byPointer, base + "/" + index);
     }
 
+    /** The same collection, seen from a property of what stands at the whole pointer {@code owner}. */
+    public Violations at(String owner, String property) {
+        return new Violations(byPointer, owner).at(property);
+    }
+
+    /** Drops what was told of places below this one, which is of no use once this one is refused as a whole. */
+    public void forgetBelow() {
+        byPointer.keySet().removeIf(pointer -> pointer.startsWith(base + "/"));
+    }
+
     /** A fault at this place. */
     public void add(Code code, String message) {
         add(new Violation(base, code, message));

@@ -36,23 +36,21 @@ public final class WireNames {
         return text.toString();
     }
 
-    /** Levenshtein's edit distance, without regard to case. */
+    /** Edits between two names, without regard to case; two letters swapped are one (optimal string alignment). */
     private static int distance(String left, String right) {
         String a = left.toLowerCase(Locale.ROOT);
         String b = right.toLowerCase(Locale.ROOT);
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(replaced, Math.min(row[j], row[j - 1]) + 1);
+        int[][] edits = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                edits[i][j] = i == 0 || j == 0 ? i + j : Math.min(
+                        edits[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1),
+                        Math.min(edits[i - 1][j], edits[i][j - 1]) + 1);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    edits[i][j] = Math.min(edits[i][j], edits[i - 2][j - 2] + 1);
+                }
             }
         }
-        return row[b.length()];
+        return edits[a.length()][b.length()];
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.contract;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.WireNames;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
@@ -21,6 +22,7 @@ import io.swagger.v3.oas.models.responses.ApiResponses;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -74,7 +76,7 @@ final class DocumentBuilder {
                         + " is, whether the softener fits, what to set, what it uses in salt, water and money, whether a"
                         + " metered controller pays, and what to be careful about. Every answer says what it assumed and"
                         + " why each number is what it is. A quantity always carries its unit; an answer's quantity can be"
-                        + " sent back in a request. Local codes and licensed practice decide over any figure given here.")
+                        + " sent back in a request. Every household in the examples is invented. Local codes and licensed practice decide over any figure given here.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
 
@@ -96,7 +98,7 @@ final class DocumentBuilder {
         var get = described(operation, operation.id() + "ByQuery", operation.description()
                 + " This is the short form for links; the POST form takes more.")
                 .responses(responses(operation, ErrorResponses.OF_GET));
-        operation.query().forEach(parameter -> get.addParametersItem(parameter(parameter)));
+        operation.query().forEach(query -> get.addParametersItem(parameter(query, operation.requestType())));
         return get;
     }
 
@@ -113,17 +115,32 @@ final class DocumentBuilder {
     }
 
     private static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {
-        errors.forEach(error -> responses.addApiResponse(error.status(),
+        errors.forEach(error -> responses.addApiResponse(Integer.toString(error.status()),
                 new ApiResponse().$ref("#/components/responses/" + error.name())));
         return responses;
     }
 
-    private static Parameter parameter(QueryParameter query) {
+    private static Parameter parameter(QueryParameter query, Class<?> request) {
         Schema<Object> schema = new JsonSchema();
         schema.setTypes(Set.of(query.number() ? "number" : "string"));
+        Class<?> type = typeAt(query.pointer(), request);
+        if (type.isEnum()) {
+            schema.setEnum(Arrays.stream(type.getEnumConstants())
+                    .map(constant -> (Object) WireNames.of((Enum<?>) constant)).toList());
+        }
         Object example = query.number() ? new BigDecimal(query.example()) : query.example();
         return new Parameter().in("query").name(query.name()).required(query.required()).description(query.description())
                 .schema(schema).example(example);
+    }
+
+    /** The type of the property that a pointer leads to. */
+    private static Class<?> typeAt(String pointer, Class<?> request) {
+        Class<?> type = request;
+        for (String name : pointer.substring(1).split("/")) {
+            type = Arrays.stream(type.getRecordComponents()).filter(component -> component.getName().equals(name))
+                    .findFirst().orElseThrow(() -> new IllegalStateException(pointer + " leads nowhere")).getType();
+        }
+        return type;
     }
 
     private static PathItem item(PageRoute page) {

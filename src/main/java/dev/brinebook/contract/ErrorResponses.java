@@ -1,5 +1,8 @@
 package dev.brinebook.contract;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.MediaType;
@@ -13,22 +16,33 @@ import java.util.List;
  * @param name name of the response in the contract
  * @param status HTTP status
  * @param description when it comes
+ * @param type last part of the path of its page
+ * @param title title of an example of it
+ * @param detail detail of an example of it
  */
-record ErrorResponses(String name, String status, String description) {
+record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
 
-    private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", "400",
-            "The body is not acceptable JSON, or the query is not properly encoded.");
-    private static final ErrorResponses NOT_FOUND = new ErrorResponses("NotFound", "404", "There is nothing at this path.");
-    private static final ErrorResponses NOT_ACCEPTABLE = new ErrorResponses("NotAcceptable", "406",
-            "The Accept header asks for a form that is not made here.");
-    private static final ErrorResponses TOO_LARGE = new ErrorResponses("TooLarge", "413", "The body is too large.");
-    private static final ErrorResponses UNSUPPORTED = new ErrorResponses("UnsupportedMediaType", "415",
-            "The body is not application/json in UTF-8, or is compressed.");
-    private static final ErrorResponses INVALID = new ErrorResponses("Invalid", "422",
-            "Properties are unknown, missing, of the wrong type, out of range or contradict each other: all are listed.");
-    private static final ErrorResponses FAILED = new ErrorResponses("Failed", "500", "A fault of ours.");
-    private static final ErrorResponses UNAVAILABLE = new ErrorResponses("Unavailable", "503",
-            "The service is overloaded or stopping: try again after the seconds of Retry-After.");
+    private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
+            "The body is not acceptable JSON, or the query is not properly encoded.", "malformed-body",
+            "The body is not acceptable JSON", "The JSON is cut off at line 1, column 25.");
+    private static final ErrorResponses NOT_FOUND = new ErrorResponses("NotFound", 404, "There is nothing at this path.",
+            "not-found", "There is nothing at this path", "No operation and no page has this path.");
+    private static final ErrorResponses NOT_ACCEPTABLE = new ErrorResponses("NotAcceptable", 406,
+            "The Accept header asks for a form that is not made here.", "not-acceptable", "No such form of the answer",
+            "The answer is application/json.");
+    private static final ErrorResponses TOO_LARGE = new ErrorResponses("TooLarge", 413, "The body is too large.",
+            "body-too-large", "The body is too large", "The body has more than 262144 bytes.");
+    private static final ErrorResponses UNSUPPORTED = new ErrorResponses("UnsupportedMediaType", 415,
+            "The body is not application/json in UTF-8, or is compressed.", "unsupported-media-type",
+            "The body is of a type not taken here", "The body must be application/json in UTF-8; Content-Type is missing.");
+    private static final ErrorResponses INVALID = new ErrorResponses("Invalid", 422,
+            "Properties are unknown, missing, of the wrong type, out of range or contradict each other: all are listed.",
+            "invalid-request", "The request has faults", "1 fault in the request.");
+    private static final ErrorResponses FAILED = new ErrorResponses("Failed", 500, "A fault of ours.", "internal-error",
+            "The service failed", "A fault of ours. It is logged under the request id.");
+    private static final ErrorResponses UNAVAILABLE = new ErrorResponses("Unavailable", 503,
+            "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
+            "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
     static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID,
             FAILED, UNAVAILABLE);
@@ -40,7 +54,21 @@ record ErrorResponses(String name, String status, String description) {
     ApiResponse response(Class<?> problem) {
         Schema<Object> schema = new JsonSchema();
         schema.set$ref("#/components/schemas/" + problem.getSimpleName());
+        MediaType document = new MediaType().schema(schema);
+        document.addExamples(type, new Example().summary(title).value(example()));
         return new ApiResponse().description(description)
-                .content(new Content().addMediaType("application/problem+json", new MediaType().schema(schema)));
+                .content(new Content().addMediaType("application/problem+json", document));
+    }
+
+    private ObjectNode example() {
+        ObjectNode problem = JsonNodeFactory.instance.objectNode().put("type", "/problems/" + type).put("title", title)
+                .put("status", status).put("detail", detail).put("instance", "/v1/hardness-conversion")
+                .put("requestId", "b1946ac92492d234");
+        if (this == INVALID) {
+            problem.putArray("errors").addObject().put("pointer", "/hardness/value").put("code", "outOfRange")
+                    .put("message", "must be from 0 to 584.178 gpg, was -4 gpg").put("allowed", "from 0 to 584.178 gpg")
+                    .put("received", "-4");
+        }
+        return problem;
     }
 }

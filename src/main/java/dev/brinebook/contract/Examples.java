@@ -19,7 +19,7 @@ final class Examples {
             if (stream == null) {
                 throw new IllegalStateException("no example " + file);
             }
-            return new Example().summary("Invented household: " + name.replace('-', ' '))
+            return new Example().summary("Invented: " + name.replace('-', ' '))
                     .value(json.readTree(stream));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

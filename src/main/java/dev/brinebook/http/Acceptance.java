@@ -1,13 +1,13 @@
 package dev.brinebook.http;
 
 import io.javalin.http.Context;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Stream;
 
-/** Content negotiation where there is one form to choose. */
+/** Content negotiation where there is one form to choose (RFC 9110, section 12.5.1). */
 final class Acceptance {
 
+    /** Ranges that take in the one form, the most specific first: that one decides. */
     private static final List<String> JSON = List.of("application/json", "application/*", "*/*");
 
     private Acceptance() {
@@ -15,20 +15,12 @@ final class Acceptance {
 
     /** Refuses a request that accepts no JSON. */
     static void requireJson(Context context) {
-        if (!accepts(context.header("Accept"))) {
+        List<String> ranges = ListHeader.of(context, "Accept");
+        Stream<String> fitting = JSON.stream().flatMap(form -> ranges.stream()
+                .filter(range -> ListHeader.value(range).equals(form)));
+        boolean accepted = ranges.isEmpty() || fitting.findFirst().filter(range -> !ListHeader.refused(range)).isPresent();
+        if (!accepted) {
             throw new ProblemException(ProblemType.NOT_ACCEPTABLE, "The answer is application/json.");
         }
-    }
-
-    private static boolean accepts(String header) {
-        return header == null || header.isBlank() || Arrays.stream(header.toLowerCase(Locale.ROOT).split(","))
-                .map(String::strip).anyMatch(Acceptance::accepted);
-    }
-
-    private static boolean accepted(String range) {
-        String[] parts = range.split(";");
-        boolean refused = Arrays.stream(parts).skip(1).map(String::strip)
-                .anyMatch(parameter -> parameter.matches("q=0(\\.0{0,3})?"));
-        return JSON.contains(parts[0].strip()) && !refused;
     }
 }

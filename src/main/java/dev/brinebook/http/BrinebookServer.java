@@ -3,12 +3,17 @@ package dev.brinebook.http;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +36,9 @@ public final class BrinebookServer implements AutoCloseable {
     private static final int MAX_HEADER_BYTES = 16_384;
     private static final Duration IDLE = Duration.ofSeconds(30);
 
+    /** Kept-alive connections without a request end the stop no later than this. */
+    private static final Duration IDLE_WHEN_STOPPING = Duration.ofMillis(200);
+
     private final Settings settings;
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems = new Problems(writer);
@@ -51,9 +59,18 @@ public final class BrinebookServer implements AutoCloseable {
         this.javalin = Javalin.create(config -> configure(config, operations));
     }
 
-    /** Opens the ports and becomes ready. */
+    /**
+     * Opens the ports and becomes ready.
+     *
+     * @throws UncheckedIOException when a port cannot be opened
+     */
     public BrinebookServer start() {
-        javalin.start();
+        try {
+            javalin.start();
+        } catch (JavalinBindException e) {
+            throw new UncheckedIOException("cannot listen on " + settings.host() + ", ports " + settings.port() + " and "
+                    + settings.metricsPort(), new IOException(e));
+        }
         ready = true;
         LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
         return this;
@@ -76,7 +93,11 @@ public final class BrinebookServer implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            LOG.warn("requests still ran after {} s and were cut off", settings.stopSeconds());
+        }
         metrics.close();
     }
 
@@ -92,12 +113,15 @@ public final class BrinebookServer implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.router.ignoreTrailingSlashes = false;
         config.jetty.modifyHttpConfiguration(BrinebookServer::restrict);
         config.jetty.modifyServer(this::prepare);
         config.jetty.addConnector((server, http) -> service = connector(server, http, settings.port()));
         config.jetty.addConnector((server, http) -> watching = connector(server, http, settings.metricsPort()));
         config.requestLogger.http(this::log);
         config.routes.before(this::begin);
+        config.routes.after(Compression::apply);
         JsonReader reader = new JsonReader();
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
                 settings.maxBodyBytes()), operation));
@@ -138,7 +162,7 @@ public final class BrinebookServer implements AutoCloseable {
             problems.answer(context, type, type.explanation());
         });
         routes.exception(Exception.class, (fault, context) -> {
-            LOG.error("request {} failed", RequestId.of(context), fault);
+            LOG.error("request {} trace {} failed", RequestId.of(context), TraceParent.of(context), fault);
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
         });
     }
@@ -154,6 +178,9 @@ public final class BrinebookServer implements AutoCloseable {
         RequestId.give(context);
         context.header("X-Content-Type-Options", "nosniff");
         context.header("Link", "</openapi.yaml>; rel=\"service-desc\", </docs>; rel=\"service-doc\"");
+        if (!ready) {
+            context.header("Connection", "close");
+        }
         cors.allow(context);
         boolean onWatchingPort = context.req().getLocalPort() == watching.getLocalPort();
         boolean watchingPath = context.path().equals("/metrics");
@@ -166,8 +193,8 @@ public final class BrinebookServer implements AutoCloseable {
     private void log(Context context, Float milliseconds) {
         metrics.record(context, Duration.ofNanos((long) (milliseconds * 1e6)));
         if (LOG.isDebugEnabled()) {
-            LOG.debug("{} {} {} {} {} ms", RequestId.of(context), context.method(), context.path(), context.statusCode(),
-                    milliseconds);
+            LOG.debug("request {} trace {}: {} {} {} {} ms", RequestId.of(context), TraceParent.of(context),
+                    context.method(), context.path(), context.statusCode(), milliseconds);
         }
     }
 
@@ -187,6 +214,7 @@ public final class BrinebookServer implements AutoCloseable {
         connector.setHost(settings.host());
         connector.setPort(port);
         connector.setIdleTimeout(IDLE.toMillis());
+        connector.setShutdownIdleTimeout(IDLE_WHEN_STOPPING.toMillis());
         return connector;
     }
 }

@@ -6,8 +6,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.List;
 
 /** Lets a GET answer be kept by caches and asked for again without being sent again (RFC 9110, section 13). */
 final class Cached {
@@ -20,9 +20,10 @@ final class Cached {
     /** Gives the answer that {@code context} holds a strong ETag, and turns it into 304 when the caller has it. */
     static void mark(Context context) {
         byte[] body = bytes(context.resultInputStream());
-        String tag = '"' + HexFormat.of().formatHex(digest(body), 0, 12) + '"';
+        String coding = Compression.wanted(context, body.length) ? "-gzip" : "";
+        String tag = '"' + HexFormat.of().formatHex(digest(body), 0, 12) + coding + '"';
         context.header("ETag", tag).header("Cache-Control", MAX_AGE);
-        if (holds(context.header("If-None-Match"), tag)) {
+        if (holds(ListHeader.of(context, "If-None-Match"), tag)) {
             context.status(304).result(new byte[0]);
             context.res().setContentType(null);
         } else {
@@ -31,9 +32,8 @@ final class Cached {
     }
 
     /** Weak comparison, as If-None-Match asks for. */
-    private static boolean holds(String ifNoneMatch, String tag) {
-        return ifNoneMatch != null && Arrays.stream(ifNoneMatch.split(",")).map(String::strip)
-                .anyMatch(given -> given.equals("*") || given.equals(tag) || given.equals("W/" + tag));
+    private static boolean holds(List<String> ifNoneMatch, String tag) {
+        return ifNoneMatch.stream().anyMatch(given -> given.equals("*") || given.equals(tag) || given.equals("W/" + tag));
     }
 
     private static byte[] bytes(InputStream stream) {

@@ -28,9 +28,10 @@ final class Cors {
     /** Answers OPTIONS for a path that takes {@code methods}. */
     void preflight(Context context, String methods) {
         context.header("Allow", methods).status(204);
+        context.res().setContentType(null);
         if (context.res().getHeader("Access-Control-Allow-Origin") != null) {
             context.header("Access-Control-Allow-Methods", methods);
-            context.header("Access-Control-Allow-Headers", "Content-Type, " + RequestId.HEADER + ", traceparent");
+            context.header("Access-Control-Allow-Headers", "Content-Type, " + RequestId.HEADER + ", " + TraceParent.HEADER);
             context.header("Access-Control-Max-Age", "600");
         }
     }

@@ -1,6 +1,7 @@
 package dev.brinebook.http;
 
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JavaType;
@@ -29,11 +30,26 @@ final class FaultCollector extends DeserializationProblemHandler {
         List<String> known = Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName).toList();
         String nearest = WireNames.nearest(name, known).orElse(null);
         String hint = nearest == null ? "known are " + String.join(", ", known) : "did you mean " + nearest + "?";
-        String pointer = parser.getParsingContext().pathAsPointer().toString();
-        violations(context).add(new Violation(pointer, Code.UNKNOWN_FIELD, "is not known here: " + hint,
+        String owner = owner(context.getParser()).pathAsPointer().toString();
+        Violations place = violations(context).at(owner, name);
+        place.forgetBelow();
+        place.add(new Violation(place.pointer(), Code.UNKNOWN_FIELD, "is not known here: " + hint,
                 nearest == null ? String.join(", ", known) : null, nearest, null));
         parser.skipChildren();
         return true;
+    }
+
+    /**
+     * The place of the object that has the unknown property. The library hands such a property over from a buffer, whose
+     * own place is wrong when the value is an object; where the source itself stands tells the right one.
+     */
+    private static JsonStreamContext owner(JsonParser source) {
+        JsonStreamContext here = source.getParsingContext();
+        return switch (source.currentToken()) {
+            case END_OBJECT -> here;
+            case START_OBJECT, START_ARRAY -> here.getParent().getParent();
+            default -> here.getParent();
+        };
     }
 
     @Override

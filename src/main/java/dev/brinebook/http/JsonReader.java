@@ -7,6 +7,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -17,7 +19,9 @@ import dev.brinebook.api.Violations;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
@@ -41,6 +45,7 @@ final class JsonReader {
                 .build();
         this.mapper = JsonMapper.builder(factory)
                 .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                .disable(DeserializationFeature.WRAP_EXCEPTIONS)
                 .disable(MapperFeature.AUTO_DETECT_CREATORS, MapperFeature.AUTO_DETECT_FIELDS,
                         MapperFeature.AUTO_DETECT_SETTERS)
                 .addModule(StrictScalars.module())
@@ -68,44 +73,65 @@ final class JsonReader {
 
     private <Q> Q parse(String text, Class<Q> type, Violations violations) {
         try (JsonParser parser = new NullWatchingParser(mapper.createParser(text), violations)) {
-            if (parser.nextToken() == null) {
-                throw malformed("The body is empty: a JSON object is wanted", parser.currentLocation());
+            try {
+                return parse(parser, type, violations);
+            } catch (JsonProcessingException e) {
+                JsonLocation at = e.getLocation() == null ? parser.currentTokenLocation() : e.getLocation();
+                throw malformed(fault(e), at);
             }
-            Q request = mapper.readerFor(type).withAttribute(FaultCollector.VIOLATIONS, violations).readValue(parser);
-            if (parser.nextToken() != null) {
-                throw malformed("There is text after the end of the JSON object", parser.currentTokenLocation());
-            }
-            if (request == null && violations.isEmpty()) {
-                violations.add(Code.WRONG_TYPE, "must be a JSON object");
-            }
-            return request;
-        } catch (StreamConstraintsException e) {
-            throw malformed("The body passes a limit: nesting " + MAX_DEPTH + ", names " + MAX_NAME_LENGTH
-                    + ", texts " + MAX_STRING_LENGTH + ", numbers " + MAX_NUMBER_LENGTH + " characters", e.getLocation());
-        } catch (JsonProcessingException e) {
-            boolean twice = e.getOriginalMessage() != null && e.getOriginalMessage().startsWith("Duplicate");
-            throw malformed(twice ? "A key stands twice in one object" : "The body is not valid JSON", e.getLocation());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static String decode(byte[] body) {
-        try {
-            String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(body)).toString();
-            if (text.startsWith("\uFEFF")) {
-                throw new ProblemException(ProblemType.MALFORMED_BODY,
-                        "The body starts with a byte order mark at line 1, column 1: send UTF-8 without it.");
-            }
-            return text;
-        } catch (CharacterCodingException e) {
-            throw new ProblemException(ProblemType.MALFORMED_BODY, "The body is not UTF-8.");
+    private <Q> Q parse(JsonParser parser, Class<Q> type, Violations violations) throws IOException {
+        if (parser.nextToken() == null) {
+            throw malformed("The body is empty: a JSON object is wanted", parser.currentLocation());
         }
+        Q request = mapper.readerFor(type).withAttribute(FaultCollector.VIOLATIONS, violations).readValue(parser);
+        if (parser.nextToken() != null) {
+            throw malformed("There is text after the end of the JSON object", parser.currentTokenLocation());
+        }
+        if (request == null && violations.isEmpty()) {
+            violations.add(Code.WRONG_TYPE, "must be a JSON object");
+        }
+        return request;
+    }
+
+    /** Says it in our words: the library's own may quote the body. */
+    private static String fault(JsonProcessingException e) {
+        if (e instanceof StreamConstraintsException) {
+            return "The body passes a limit: nesting " + MAX_DEPTH + ", names " + MAX_NAME_LENGTH + ", texts "
+                    + MAX_STRING_LENGTH + ", numbers " + MAX_NUMBER_LENGTH + " characters,";
+        }
+        if (e instanceof JsonEOFException) {
+            return "The JSON is cut off";
+        }
+        boolean twice = e.getOriginalMessage() != null && e.getOriginalMessage().startsWith("Duplicate");
+        return twice ? "A key stands twice in one object" : "The body is not valid JSON";
+    }
+
+    private static String decode(byte[] body) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CharBuffer text = CharBuffer.allocate(body.length);
+        CoderResult result = decoder.decode(ByteBuffer.wrap(body), text, true);
+        String decoded = text.flip().toString();
+        if (result.isError()) {
+            int line = (int) decoded.chars().filter(c -> c == '\n').count() + 1;
+            throw malformed("The body is not UTF-8", line, decoded.length() - decoded.lastIndexOf('\n'));
+        }
+        if (decoded.startsWith("\uFEFF")) {
+            throw malformed("The body starts with a byte order mark: send UTF-8 without it", 1, 1);
+        }
+        return decoded;
     }
 
     static ProblemException malformed(String what, JsonLocation at) {
-        String where = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
-        return new ProblemException(ProblemType.MALFORMED_BODY, what + where + ".");
+        return malformed(what, at.getLineNr(), at.getColumnNr());
+    }
+
+    private static ProblemException malformed(String what, int line, int column) {
+        return new ProblemException(ProblemType.MALFORMED_BODY, what + " at line " + line + ", column " + column + ".");
     }
 }

@@ -21,7 +21,7 @@ final class NullWatchingParser extends JsonParserDelegate {
     @Override
     public JsonToken nextToken() throws IOException {
         JsonToken token = super.nextToken();
-        if (token == JsonToken.VALUE_NULL) {
+        if (token == JsonToken.VALUE_NULL && !getParsingContext().inRoot()) {
             violations.add(new Violation(getParsingContext().pathAsPointer().toString(), Code.NULL_VALUE,
                     "must not be null: leave it out when it is unknown"));
         }

@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
+import java.util.Objects;
 
 /** Answers one operation: bytes to request, calculation, answer to bytes. The same for every operation. */
 final class OperationHandler<Q extends Record, A extends Record> {
@@ -51,8 +52,16 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private void answer(Context context, Q request) {
-        byte[] answer = writer.write(operation.calculate().apply(request));
-        context.contentType("application/json").result(answer);
+        context.contentType("application/json").result(writer.write(calculate(request)));
+    }
+
+    /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */
+    private A calculate(Q request) {
+        try {
+            return Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+        } catch (Error e) {
+            throw new IllegalStateException("the calculation failed", e);
+        }
     }
 
     private static void requireJson(Context context) {

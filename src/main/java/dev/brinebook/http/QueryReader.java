@@ -20,6 +20,12 @@ import java.util.regex.Pattern;
 final class QueryReader {
 
     private static final Pattern ENCODED = Pattern.compile("(?:[^%]|%[0-9A-Fa-f]{2})*");
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d{1,2})?");
+
+    private static final int LONGEST = JsonReader.MAX_NAME_LENGTH;
+
+    /** What the decoder puts in place of bytes that are no UTF-8. */
+    private static final char REPLACEMENT = '\uFFFD';
 
     private final List<QueryParameter> parameters;
 
@@ -55,7 +61,9 @@ final class QueryReader {
     /** The parameter that a violation of the body belongs to, or null. */
     String parameterOf(Violation violation) {
         return parameters.stream().filter(p -> p.pointer().equals(violation.pointer())
-                || p.pointer().startsWith(violation.pointer() + "/")).map(QueryParameter::name).findFirst().orElse(null);
+                || p.pointer().startsWith(violation.pointer() + "/")).map(QueryParameter::name).findFirst()
+                .orElse(violation.code() == Code.UNKNOWN_FIELD
+                        ? violation.pointer().substring(1).replace("~1", "/").replace("~0", "~") : null);
     }
 
     private Map<String, String> split(String query, Violations violations) {
@@ -70,11 +78,12 @@ final class QueryReader {
             String value = decode(equals < 0 ? "" : pair.substring(equals + 1));
             if (!known.contains(name)) {
                 String nearest = WireNames.nearest(name, known).orElse(null);
-                violations.at(name).add(new Violation("/" + name, Code.UNKNOWN_FIELD, "is not known here: "
+                Violations place = violations.at(name);
+                place.add(new Violation(place.pointer(), Code.UNKNOWN_FIELD, "is not known here: "
                         + (nearest == null ? "known are " + String.join(", ", known) : "did you mean " + nearest + "?"),
                         String.join(", ", known), nearest, null));
             } else if (given.put(name, value) != null) {
-                violations.add(new Violation("/" + name, Code.INCONSISTENT, name + " is given more than once"));
+                violations.add(new Violation(pointer(name), Code.INCONSISTENT, name + " is given more than once"));
             }
         }
         return given;
@@ -87,7 +96,7 @@ final class QueryReader {
             parent = parent.withObject("/" + path[i]);
         }
         String name = path[path.length - 1];
-        if (parameter.number() && text.length() <= JsonReader.MAX_NUMBER_LENGTH && text.matches("-?\\d+(\\.\\d+)?")) {
+        if (parameter.number() && text.length() <= JsonReader.MAX_NUMBER_LENGTH && NUMBER.matcher(text).matches()) {
             parent.put(name, new BigDecimal(text));
         } else {
             parent.put(name, text);
@@ -101,6 +110,15 @@ final class QueryReader {
         if (!ENCODED.matcher(text).matches()) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY, "The query is not properly percent-encoded.");
         }
-        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+        String decoded = URLDecoder.decode(text, StandardCharsets.UTF_8);
+        if (decoded.indexOf(REPLACEMENT) >= 0 || decoded.length() > LONGEST) {
+            throw new ProblemException(ProblemType.MALFORMED_QUERY,
+                    "The query is not UTF-8, or a part of it is longer than " + LONGEST + " characters.");
+        }
+        return decoded;
+    }
+
+    private String pointer(String name) {
+        return parameters.stream().filter(parameter -> parameter.name().equals(name)).findFirst().orElseThrow().pointer();
     }
 }

@@ -10,6 +10,9 @@ import org.eclipse.jetty.util.Callback;
 /** Writes problem documents where the server refuses a request before any handler sees it. */
 final class ServerErrors extends ErrorHandler {
 
+    /** The path that the server puts where it could not read the request line. */
+    private static final String UNREADABLE = "/badMessage";
+
     private final Problems problems;
 
     ServerErrors(Problems problems) {
@@ -21,9 +24,12 @@ final class ServerErrors extends ErrorHandler {
         ProblemType type = ProblemType.byStatus(response.getStatus());
         String id = RequestId.accepted(request.getHeaders().get(RequestId.HEADER));
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
+        path = UNREADABLE.equals(path) ? null : path;
         byte[] document = problems.document(type, type.explanation(), path, id);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
         response.getHeaders().put(RequestId.HEADER, id);
+        response.getHeaders().put("X-Content-Type-Options", "nosniff");
+        response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
         response.write(true, ByteBuffer.wrap(document), callback);
         return true;
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Everything that can be set, each by an environment variable.
@@ -19,6 +20,8 @@ import java.util.Set;
  */
 public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
         Set<String> corsOrigins) {
+
+    private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
 
     private enum Variable {
         PORT("8080", 0, 65_535, "port of the service"),
@@ -77,6 +80,11 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
                 Variable.MAX_BODY_BYTES.number(environment, faults), Variable.STOP_SECONDS.number(environment, faults),
                 Variable.DRAIN_SECONDS.number(environment, faults),
                 origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")));
+        if (settings.port == settings.metricsPort && settings.port != 0) {
+            faults.add("METRICS_PORT must differ from PORT, both are " + settings.port);
+        }
+        settings.corsOrigins.stream().filter(origin -> !ORIGIN.matcher(origin).matches()).sorted()
+                .forEach(origin -> faults.add("CORS_ORIGINS must hold origins such as https://example.org, has " + origin));
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(String.join("; ", faults));
         }

@@ -29,6 +29,9 @@ final class StrictScalars {
     private static final int MAX_EXPONENT = 300;
     private static final int LONGEST_ECHO = 40;
 
+    /** Digits that every long can hold. */
+    private static final int LONGEST_LONG = 18;
+
     private StrictScalars() {
     }
 
@@ -63,12 +66,16 @@ final class StrictScalars {
         if (!parser.currentToken().isNumeric()) {
             return FaultCollector.wrongType(context, "a number", parser);
         }
-        BigDecimal value = parser.getDecimalValue();
-        long exponent = (long) value.precision() - value.scale();
-        if (Math.abs(exponent) > MAX_EXPONENT && value.signum() != 0 || Math.abs((long) value.scale()) > MAX_EXPONENT) {
-            throw JsonReader.malformed("A number is too big or too small", parser.currentTokenLocation());
+        try {
+            BigDecimal value = parser.getDecimalValue();
+            long exponent = (long) value.precision() - value.scale();
+            if (Math.abs(exponent) <= MAX_EXPONENT && Math.abs((long) value.scale()) <= MAX_EXPONENT) {
+                return value;
+            }
+        } catch (NumberFormatException tooManyDigitsOfExponent) {
+            // told below, together with an exponent out of range
         }
-        return value;
+        throw JsonReader.malformed("A number is too big or too small", parser.currentTokenLocation());
     }
 
     private static Integer wholeNumber(JsonParser parser, DeserializationContext context) throws IOException {
@@ -76,7 +83,12 @@ final class StrictScalars {
         if (value == null) {
             return null;
         }
-        return (int) Math.max(Integer.MIN_VALUE, Math.min(Integer.MAX_VALUE, value));
+        if (value != value.intValue()) {
+            FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.OUT_OF_RANGE,
+                    "is far out of range"));
+            return null;
+        }
+        return value.intValue();
     }
 
     private static Long longNumber(JsonParser parser, DeserializationContext context) throws IOException {
@@ -90,7 +102,12 @@ final class StrictScalars {
                     "must be a whole number"));
             return null;
         }
-        return whole.max(BigDecimal.valueOf(Long.MIN_VALUE)).min(BigDecimal.valueOf(Long.MAX_VALUE)).longValue();
+        if (whole.precision() - whole.scale() > LONGEST_LONG) {
+            FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.OUT_OF_RANGE,
+                    "is far out of range"));
+            return null;
+        }
+        return whole.longValueExact();
     }
 
     private static Boolean flag(JsonParser parser, DeserializationContext context) throws IOException {

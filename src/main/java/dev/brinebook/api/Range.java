@@ -1,0 +1,46 @@
+package dev.brinebook.api;
+
+import dev.brinebook.quantity.Rounding;
+import java.math.BigDecimal;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The range that a number must lie in, in the base unit.
+ *
+ * @param min lowest number
+ * @param max highest number
+ * @param aboveMin whether {@code min} itself is refused
+ */
+record Range(double min, double max, boolean aboveMin) {
+
+    boolean holds(double number) {
+        return (aboveMin ? number > min : number >= min) && number <= max;
+    }
+
+    /** The range in the caller's unit. Every bound told is taken when it comes back. */
+    String inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
+        if (min == Double.NEGATIVE_INFINITY) {
+            return bound(max, -1, toBase, fromBase) + " or below";
+        }
+        String low = aboveMin ? plain(Rounding.answer(fromBase.applyAsDouble(min))) : bound(min, 1, toBase, fromBase);
+        if (max == Double.POSITIVE_INFINITY) {
+            return aboveMin ? "above " + low : low + " or above";
+        }
+        return (aboveMin ? "above " : "from ") + low + " to " + bound(max, -1, toBase, fromBase);
+    }
+
+    /** A bound rounded for print, one step of its last digit further in where the rounding left the range. */
+    private String bound(double base, int inwards, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
+        BigDecimal told = Rounding.answer(fromBase.applyAsDouble(base));
+        boolean taken = holds(toBase.applyAsDouble(told.doubleValue()));
+        return plain(taken ? told : told.add(BigDecimal.valueOf(inwards).multiply(step(told))));
+    }
+
+    private static BigDecimal step(BigDecimal told) {
+        return BigDecimal.ONE.scaleByPowerOfTen(told.precision() - told.scale() - Rounding.SIGNIFICANT_DIGITS);
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.toPlainString();
+    }
+}

@@ -1,0 +1,31 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+
+/** Request headers that hold a list, which may stand in several lines (RFC 9110, section 5.3). */
+final class ListHeader {
+
+    private ListHeader() {
+    }
+
+    /** All elements, stripped; none when the header is missing or blank. */
+    static List<String> of(Context context, String name) {
+        return Collections.list(context.req().getHeaders(name)).stream().flatMap(line -> Arrays.stream(line.split(",")))
+                .map(String::strip).filter(element -> !element.isEmpty()).toList();
+    }
+
+    /** The value before any parameter, in lower case. */
+    static String value(String element) {
+        return element.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether the caller gives the element the weight zero, which refuses it. */
+    static boolean refused(String element) {
+        return Arrays.stream(element.split(";")).skip(1).map(String::strip)
+                .anyMatch(parameter -> parameter.matches("(?i)q=0(\\.0{0,3})?"));
+    }
+}

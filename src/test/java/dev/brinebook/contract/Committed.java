@@ -1,0 +1,99 @@
+package dev.brinebook.contract;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.brinebook.Main;
+import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.Settings;
+import io.restassured.RestAssured;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+
+/** The committed files of the contract, held against what the server says; rewritten only by {@code -Dcontract.write=true}. */
+final class Committed {
+
+    static final Path CONTRACT = Path.of("openapi");
+    static final Path EXAMPLES = CONTRACT.resolve("examples");
+    static final boolean WRITE = Boolean.getBoolean("contract.write");
+
+    /** Where the build puts the examples that the contract embeds. */
+    private static final Path EMBEDDED = Path.of("target", "classes", "openapi", "examples");
+
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
+    private static final PrettyPrinter PRETTY = pretty();
+
+    private Committed() {
+    }
+
+    static BrinebookServer server() {
+        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", 262_144, 1, 0, Set.of()), Main.OPERATIONS).start();
+    }
+
+    static byte[] get(BrinebookServer server, String path) {
+        return RestAssured.given().baseUri("http://127.0.0.1").port(server.port()).get(path).then().statusCode(200).extract()
+                .asByteArray();
+    }
+
+    static byte[] post(BrinebookServer server, String path, byte[] body) {
+        return RestAssured.given().baseUri("http://127.0.0.1").port(server.port()).contentType("application/json").body(body)
+                .post(path).then().statusCode(200).contentType("application/json").extract().asByteArray();
+    }
+
+    static JsonNode tree(byte[] json) {
+        try {
+            return JSON.readTree(json);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** JSON with an indent of two spaces, numbers as they came. */
+    static String pretty(byte[] json) {
+        try {
+            return JSON.writer(PRETTY).writeValueAsString(tree(json)) + "\n";
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** Asserts that the file holds the text; in write mode writes it there, and fails so that a person looks at it. */
+    static void assertHolds(Path file, String text) throws IOException {
+        if (WRITE) {
+            write(file, text);
+            fail(file + " is written, look at the diff and commit");
+        }
+        assertEquals(Files.readString(file), text, file + " is not what the service says: see -Dcontract.write=true");
+    }
+
+    static void write(Path file, String text) throws IOException {
+        Files.writeString(file, text);
+        if (file.startsWith(EXAMPLES)) {
+            Files.writeString(EMBEDDED.resolve(file.getFileName()), text);
+        }
+    }
+
+    private static PrettyPrinter pretty() {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        Separators separators = Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("").withArrayEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
+        printer.indentArraysWith(indent);
+        printer.indentObjectsWith(indent);
+        return printer;
+    }
+}

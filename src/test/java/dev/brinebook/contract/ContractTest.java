@@ -1,0 +1,177 @@
+package dev.brinebook.contract;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.brinebook.Main;
+import dev.brinebook.api.Operation;
+import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.ProblemType;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The contract file: what is committed is what is served, and it leaves nothing undescribed (OpenAPI 3.1.0). */
+class ContractTest {
+
+    private static BrinebookServer server;
+    private static JsonNode document;
+
+    @BeforeAll
+    static void start() throws IOException {
+        if (Committed.WRITE) {
+            writeExamples();
+        }
+        server = Committed.server();
+        document = Committed.tree(Committed.get(server, "/openapi.json"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"openapi.yaml", "openapi.json"})
+    void whatIsCommittedIsWhatIsServed(String name) throws IOException {
+        byte[] served = Committed.get(server, "/" + name);
+        Committed.assertHolds(Committed.CONTRACT.resolve(name), new String(served, StandardCharsets.UTF_8));
+        assertArrayEquals(Files.readAllBytes(Committed.CONTRACT.resolve(name)), served);
+    }
+
+    @Test
+    void documentsEveryOperationByItsId() {
+        assertEquals("3.1.0", document.path("openapi").asText());
+        assertTrue(document.at("/info/description").asText().contains("invented"));
+        for (Operation<?, ?> operation : Main.OPERATIONS) {
+            JsonNode path = document.path("paths").path(operation.path());
+            assertEquals(operation.id(), path.at("/post/operationId").asText());
+            assertEquals(operation.query().isEmpty(), path.path("get").isMissingNode());
+            for (String part : List.of("/post/requestBody", "/post/responses/200")) {
+                assertEquals(Set.copyOf(operation.examples()), names(path.at(part + "/content/application~1json/examples")));
+            }
+            for (String error : List.of("400", "406", "413", "415", "422", "500", "503")) {
+                assertTrue(path.at("/post/responses/" + error).has("$ref"), operation.id() + " " + error);
+            }
+        }
+        List<String> ids = document.findValuesAsText("operationId");
+        assertEquals(ids.size(), Set.copyOf(ids).size(), ids.toString());
+    }
+
+    @Test
+    void offersTheClosedListsOfTheQuery() {
+        JsonNode unit = document.at("/paths/~1v1~1hardness-conversion/get/parameters/1");
+        assertEquals("unit", unit.path("name").asText());
+        assertEquals(document.at("/components/schemas/HardnessQuantity/properties/unit/enum"), unit.at("/schema/enum"));
+        assertEquals(7, unit.at("/schema/enum").size());
+    }
+
+    @Test
+    void leavesNoReferenceOpenAndNoSchemaUnused() {
+        Set<String> references = new TreeSet<>(document.findValuesAsText("$ref"));
+        for (String reference : references) {
+            assertFalse(document.at(reference.substring(1)).isMissingNode(), reference);
+        }
+        for (String part : List.of("schemas", "responses")) {
+            Set<String> used = references.stream().filter(reference -> reference.startsWith("#/components/" + part + "/"))
+                    .map(reference -> reference.substring(reference.lastIndexOf('/') + 1))
+                    .collect(Collectors.toCollection(TreeSet::new));
+            assertEquals(names(document.path("components").path(part)), used);
+        }
+        assertTrue(references.size() > 20, "it saw some");
+    }
+
+    @Test
+    void describesEverySchemaPropertyAndParameter() {
+        List<String> bare = new ArrayList<>();
+        document.at("/components/schemas").properties().forEach(schema -> {
+            if (schema.getValue().path("description").asText().isBlank()) {
+                bare.add(schema.getKey());
+            }
+            schema.getValue().path("properties").properties().forEach(property -> {
+                if (!property.getValue().path("description").asText().endsWith(".")) {
+                    bare.add(schema.getKey() + "." + property.getKey());
+                }
+            });
+        });
+        document.findValues("parameters").forEach(parameters -> parameters.forEach(parameter -> {
+            if (parameter.path("description").asText().isBlank() || !parameter.has("example")) {
+                bare.add("parameter " + parameter.path("name"));
+            }
+        }));
+        assertEquals(List.of(), bare);
+    }
+
+    @Test
+    void givesEveryPlainRequestPropertyARangeALimitOrAnExample() {
+        List<String> open = new ArrayList<>();
+        document.at("/components/schemas").properties().forEach(schema -> schema.getValue().path("properties").properties()
+                .forEach(property -> {
+                    JsonNode facts = property.getValue();
+                    boolean plain = Set.of("number", "integer").contains(facts.path("type").asText());
+                    boolean input = schema.getValue().has("additionalProperties");
+                    boolean told = facts.has("examples") || facts.has("default") || facts.has("minimum")
+                            || facts.has("exclusiveMinimum");
+                    if (plain && input && !told) {
+                        open.add(schema.getKey() + "." + property.getKey());
+                    }
+                }));
+        assertEquals(List.of(), open);
+    }
+
+    @Test
+    void showsEveryErrorByAProblemThatTheServiceKnows() {
+        ContractSchemas schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
+        JsonNode responses = document.at("/components/responses");
+        assertEquals(8, responses.size());
+        for (JsonNode response : responses) {
+            JsonNode examples = response.at("/content/application~1problem+json/examples");
+            assertEquals(1, examples.size(), response.toString());
+            JsonNode problem = examples.elements().next().path("value");
+            assertEquals(List.of(), schemas.faults("Problem", problem));
+            ProblemType type = Arrays.stream(ProblemType.values())
+                    .filter(known -> known.path().equals(problem.path("type").asText())).findFirst().orElseThrow();
+            assertEquals(type.title(), problem.path("title").asText());
+            assertEquals(type.status(), problem.path("status").asInt());
+        }
+    }
+
+    @Test
+    void refusesUnknownPropertiesInRequestsOnly() {
+        assertFalse(document.at("/components/schemas/HardnessConversionRequest/additionalProperties").asBoolean(true));
+        assertTrue(document.at("/components/schemas/HardnessConversionAnswer/additionalProperties").isMissingNode());
+    }
+
+    private static Set<String> names(JsonNode object) {
+        Set<String> names = new TreeSet<>();
+        object.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    /** The contract embeds the answers, so they are written first. */
+    private static void writeExamples() throws IOException {
+        try (BrinebookServer answering = Committed.server()) {
+            for (Operation<?, ?> operation : Main.OPERATIONS) {
+                for (String name : operation.examples()) {
+                    byte[] request = Files.readAllBytes(Committed.EXAMPLES.resolve(operation.exampleFile(name, "request")));
+                    Committed.write(Committed.EXAMPLES.resolve(operation.exampleFile(name, "response")),
+                            Committed.pretty(Committed.post(answering, operation.path(), request)));
+                }
+            }
+        }
+    }
+}

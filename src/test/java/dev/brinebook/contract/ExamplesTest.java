@@ -1,0 +1,101 @@
+package dev.brinebook.contract;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.brinebook.Main;
+import dev.brinebook.api.Operation;
+import dev.brinebook.http.BrinebookServer;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The examples are regressions: our own answers, which prove nothing but that a caller gets what the contract shows. The
+ * schemas they are held to are read by another's validator (JSON Schema draft 2020-12).
+ */
+class ExamplesTest {
+
+    private static BrinebookServer server;
+    private static ContractSchemas schemas;
+
+    @BeforeAll
+    static void start() {
+        server = Committed.server();
+        schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    static Stream<Arguments> examples() {
+        return Main.OPERATIONS.stream().flatMap(operation -> operation.examples().stream()
+                .map(name -> Arguments.of(operation.id(), name, operation)));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("examples")
+    void theServiceAnswersWhatIsCommitted(String id, String name, Operation<?, ?> operation) throws IOException {
+        byte[] request = Files.readAllBytes(file(operation, name, "request"));
+        schemas.assertValid(operation.requestType(), request);
+        byte[] answer = Committed.post(server, operation.path(), request);
+        schemas.assertValid(operation.answerType(), answer);
+        Committed.assertHolds(file(operation, name, "response"), Committed.pretty(answer));
+    }
+
+    static Stream<Operation<?, ?>> operations() {
+        return Main.OPERATIONS.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void everyOperationHasExamplesInBothSystemsOfUnits(Operation<?, ?> operation) throws IOException {
+        assertTrue(operation.examples().size() >= 2, operation.id());
+        boolean choosesUnits = Arrays.stream(operation.requestType().getRecordComponents())
+                .anyMatch(component -> component.getName().equals("units"));
+        if (choosesUnits) {
+            Set<String> systems = new TreeSet<>();
+            for (String name : operation.examples()) {
+                JsonNode request = Committed.tree(Files.readAllBytes(file(operation, name, "request")));
+                systems.add(request.path("units").asText("us"));
+            }
+            assertEquals(Set.of("metric", "us"), systems, operation.id());
+        }
+    }
+
+    /** The oracle itself: it must refuse what is wrong, two references deep. */
+    @Test
+    void theValidatorSeesFaults() {
+        byte[] faulty = "{\"hardness\": {\"value\": \"x\", \"unit\": \"lb\"}, \"z\": 1}".getBytes(StandardCharsets.UTF_8);
+        assertEquals(3, schemas.faults("HardnessConversionRequest", Committed.tree(faulty)).size());
+    }
+
+    @Test
+    void noFileIsLeftOver() throws IOException {
+        Set<String> wanted = Main.OPERATIONS.stream().flatMap(operation -> operation.examples().stream().flatMap(
+                name -> Stream.of(operation.exampleFile(name, "request"), operation.exampleFile(name, "response"))))
+                .collect(Collectors.toCollection(TreeSet::new));
+        try (Stream<Path> files = Files.list(Committed.EXAMPLES)) {
+            assertEquals(wanted, files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)));
+        }
+    }
+
+    private static Path file(Operation<?, ?> operation, String name, String part) {
+        return Committed.EXAMPLES.resolve(operation.exampleFile(name, part));
+    }
+}

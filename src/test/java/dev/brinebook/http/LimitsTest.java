@@ -1,0 +1,82 @@
+package dev.brinebook.http;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is too large, or no HTTP at all: RFC 9110 sections 15.5.14 (413) and 15.5.15 (414), RFC 6585 section 5 (431). */
+class LimitsTest {
+
+    private static final String PADDED = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}";
+    private static final String POST = "POST " + Served.CONVERSION + " HTTP/1.1";
+    private static final String JSON = "Content-Type: application/json\r\n";
+
+    private final int port = Served.SERVER.port();
+
+    @Test
+    void takesABodyOfExactlyTheLimit() {
+        String body = PADDED + " ".repeat(Served.MAX_BODY_BYTES - PADDED.length() - 1) + "}";
+        Served.posting(body).post(Served.CONVERSION).then().statusCode(200);
+    }
+
+    @Test
+    void refusesALargerBody() {
+        String body = PADDED + " ".repeat(Served.MAX_BODY_BYTES - PADDED.length()) + "}";
+        Served.posting(body).post(Served.CONVERSION).then().statusCode(413).header("Connection", "close")
+                .body("type", equalTo("/problems/body-too-large"))
+                .body("detail", containsString(Integer.toString(Served.MAX_BODY_BYTES)));
+    }
+
+    @Test
+    void refusesByContentLengthBeforeTheBodyComes() throws IOException {
+        String answer = RawHttp.send(port, POST, JSON + "Content-Length: 99999999999\r\n", "");
+        HttpText.assertProblem(answer, 413, "body-too-large");
+    }
+
+    @Test
+    void countsABodyThatComesInChunks() throws IOException {
+        String chunk = " ".repeat(0x10000);
+        String body = ("10000\r\n" + chunk + "\r\n").repeat(4) + "1\r\n \r\n0\r\n\r\n";
+        String answer = RawHttp.send(port, POST, JSON + "Transfer-Encoding: chunked\r\n", body);
+        HttpText.assertProblem(answer, 413, "body-too-large");
+        String small = Integer.toHexString(Served.SMALLEST.length()) + "\r\n" + Served.SMALLEST + "\r\n0\r\n\r\n";
+        assertTrue(RawHttp.send(port, POST, JSON + "Transfer-Encoding: chunked\r\n", small).startsWith("HTTP/1.1 200 "));
+    }
+
+    @Test
+    void refusesALongUri() throws IOException {
+        String answer = RawHttp.send(port, "GET /" + "x".repeat(20_000) + " HTTP/1.1", "", "");
+        HttpText.assertProblem(answer, 414, "uri-too-long");
+    }
+
+    @Test
+    void refusesLargeHeaders() throws IOException {
+        String answer = RawHttp.send(port, "GET /version HTTP/1.1", "X-Long: " + "x".repeat(20_000) + "\r\n", "");
+        HttpText.assertProblem(answer, 431, "headers-too-large");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"GET /%zz HTTP/1.1", "GET /v1/%2e%2e/metrics HTTP/1.1", "GET /v1//hardness-conversion HTTP/1.1",
+        "GET /v1/a%2fb HTTP/1.1", "GET /%c0%ae HTTP/1.1", "GET / HTTP/9.9", "GET /docs/assets/../../../pom.xml HTTP/1.1"})
+    void refusesWhatIsNoProperRequest(String requestLine) throws IOException {
+        String answer = RawHttp.send(port, requestLine, "", "");
+        int status = requestLine.endsWith("9.9") ? 505 : 400;
+        if (status == 400) {
+            HttpText.assertProblem(answer, 400, "bad-request");
+        } else {
+            assertTrue(answer.startsWith("HTTP/1.1 505 "), answer);
+        }
+    }
+
+    @Test
+    void echoesNoPathThatItCouldNotRead() throws IOException {
+        String answer = RawHttp.send(port, "GET /%zz HTTP/1.1", "X-Request-Id: mine\r\n", "");
+        HttpText.assertProblem(answer, 400, "bad-request");
+        assertTrue(!HttpText.body(answer).contains("instance"), answer);
+    }
+}

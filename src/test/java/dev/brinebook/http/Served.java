@@ -1,0 +1,48 @@
+package dev.brinebook.http;
+
+import dev.brinebook.Main;
+import dev.brinebook.api.Operation;
+import io.restassured.RestAssured;
+import io.restassured.builder.RequestSpecBuilder;
+import io.restassured.config.DecoderConfig;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.specification.RequestSpecification;
+import java.util.List;
+import java.util.Set;
+
+/** The real server on free ports, one for all tests that leave it as it is. */
+final class Served {
+
+    static final String CONVERSION = "/v1/hardness-conversion";
+    static final String SMALLEST = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}";
+    static final int MAX_BODY_BYTES = 262_144;
+
+    static final BrinebookServer SERVER = start(Main.OPERATIONS, 0, Set.of());
+
+    private Served() {
+    }
+
+    static BrinebookServer start(List<Operation<?, ?>> operations, int drainSeconds, Set<String> corsOrigins) {
+        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, drainSeconds, corsOrigins), operations)
+                .start();
+    }
+
+    /** A request to the shared server that sends exactly what it is told to. */
+    static RequestSpecification given() {
+        return given(SERVER.port());
+    }
+
+    static RequestSpecification given(int port) {
+        RestAssuredConfig exact = RestAssuredConfig.config()
+                .decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()).encoderConfig(EncoderConfig.encoderConfig()
+                .appendDefaultContentCharsetToContentTypeIfUndefined(false));
+        return RestAssured.given(new RequestSpecBuilder().setConfig(exact).setBaseUri("http://127.0.0.1").setPort(port)
+                .setUrlEncodingEnabled(false).build());
+    }
+
+    /** A POST of JSON to the smallest operation. */
+    static RequestSpecification posting(String body) {
+        return given().contentType("application/json").body(body.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+}

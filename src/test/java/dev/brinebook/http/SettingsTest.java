@@ -1,0 +1,59 @@
+package dev.brinebook.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SettingsTest {
+
+    @Test
+    void hasADefaultForEverything() {
+        assertEquals(new Settings(8080, 9090, "0.0.0.0", 262_144, 20, 0, Set.of()), Settings.from(Map.of("HOME", "/")));
+    }
+
+    @Test
+    void readsEveryVariable() {
+        assertEquals(new Settings(1, 2, "127.0.0.1", 2_048, 3, 4, Set.of("https://a.example", "http://b.example:8081")),
+                Settings.from(Map.of("PORT", " 1 ", "METRICS_PORT", "2", "HOST", "127.0.0.1", "MAX_BODY_BYTES", "2048",
+                        "STOP_SECONDS", "3", "DRAIN_SECONDS", "4", "CORS_ORIGINS", "https://a.example , http://b.example:8081")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            PORT           | 65536      | PORT must be a whole number from 0 to 65535, was 65536
+            PORT           | -1         | PORT must be a whole number from 0 to 65535, was -1
+            PORT           | http       | PORT must be a whole number from 0 to 65535, was http
+            PORT           | 1e3        | PORT must be a whole number from 0 to 65535, was 1e3
+            PORT           | 9090       | METRICS_PORT must differ from PORT, both are 9090
+            MAX_BODY_BYTES | 1023       | MAX_BODY_BYTES must be a whole number from 1024 to 16777216, was 1023
+            CORS_ORIGINS   | *          | CORS_ORIGINS must hold origins such as https://example.org, has *
+            CORS_ORIGINS   | https://a.example/ | CORS_ORIGINS must hold origins such as https://example.org, has https://a.example/
+            """)
+    void saysWhatIsWrong(String name, String value, String fault) {
+        assertEquals(fault, assertThrows(IllegalArgumentException.class, () -> Settings.from(Map.of(name, value)))
+                .getMessage());
+    }
+
+    @Test
+    void namesEveryFaultAtOnce() {
+        String message = assertThrows(IllegalArgumentException.class, () -> Settings.from(Map.of("PORT", "x",
+                "STOP_SECONDS", "301", "CORS_ORIGINS", "ftp://a.example"))).getMessage();
+        assertEquals("PORT must be a whole number from 0 to 65535, was x; STOP_SECONDS must be a whole number from 0 to 300,"
+                + " was 301; CORS_ORIGINS must hold origins such as https://example.org, has ftp://a.example", message);
+    }
+
+    @Test
+    void helpListsEveryVariableWithItsDefault() {
+        for (String name : Settings.names()) {
+            assertTrue(Settings.help().lines().anyMatch(line -> line.strip().startsWith(name + " ")
+                    && line.contains("(default ")), name);
+        }
+        assertEquals(Settings.class.getRecordComponents().length, Settings.names().size());
+    }
+}

@@ -1,0 +1,87 @@
+package dev.brinebook.http;
+
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.ConnectException;
+import java.net.Socket;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** A stop cuts nobody off: readiness goes first, running requests finish, then the port closes. */
+@Timeout(60)
+class StopTest {
+
+    private final CountDownLatch begun = new CountDownLatch(1);
+    private final CountDownLatch mayEnd = new CountDownLatch(1);
+
+    private Trial.Answer waiting(Trial.Request request) {
+        begun.countDown();
+        try {
+            assertTrue(mayEnd.await(30, TimeUnit.SECONDS));
+        } catch (InterruptedException e) {
+            throw new IllegalStateException("cut off", e);
+        }
+        return new Trial.Answer("finished");
+    }
+
+    @Test
+    void finishesTheRequestThatRunsAndTellsThatItIsStopping() throws Exception {
+        BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 1, Set.of());
+        int port = server.port();
+        int watching = server.metricsPort();
+        CompletableFuture<Integer> request = CompletableFuture.supplyAsync(() -> Served.given(port)
+                .contentType("application/json").body("{}").post(Trial.PATH).then().body("got", equalTo("finished"))
+                .extract().statusCode());
+        assertTrue(begun.await(20, TimeUnit.SECONDS));
+        Served.given(port).get("/health/ready").then().statusCode(200);
+        CompletableFuture<Void> stop = CompletableFuture.runAsync(server::close);
+        TimeUnit.MILLISECONDS.sleep(200);
+        for (int each : List.of(port, watching)) {
+            Served.given(each).get("/health/ready").then().statusCode(503).body("status", equalTo("stopping"));
+            Served.given(each).get("/health/live").then().statusCode(200);
+        }
+        Served.given(port).get("/version").then().statusCode(200).header("Connection", "close");
+        TimeUnit.MILLISECONDS.sleep(3_000);
+        assertFalse(stop.isDone(), "stopped with a request running");
+        assertFalse(request.isDone());
+        mayEnd.countDown();
+        assertEquals(200, request.get(20, TimeUnit.SECONDS));
+        stop.get(20, TimeUnit.SECONDS);
+        assertThrows(ConnectException.class, () -> new Socket("127.0.0.1", port).close());
+        assertThrows(ConnectException.class, () -> new Socket("127.0.0.1", watching).close());
+    }
+
+    @Test
+    void doesNotWaitForConnectionsWithoutARequest() throws Exception {
+        BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 0, Set.of());
+        try (Socket idle = new Socket("127.0.0.1", server.port())) {
+            idle.getOutputStream().write("GET /version HTTP/1.1\r\nHost: localhost\r\n\r\n".getBytes());
+            assertTrue(idle.getInputStream().read() > 0);
+            long start = System.nanoTime();
+            server.close();
+            assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(5));
+        }
+    }
+
+    @Test
+    void endsInTimeEvenWithARequestThatNeverEnds() throws Exception {
+        BrinebookServer server = new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of()),
+                List.of(Trial.doing(this::waiting))).start();
+        int port = server.port();
+        CompletableFuture.runAsync(() -> Served.given(port).contentType("application/json").body("{}").post(Trial.PATH));
+        assertTrue(begun.await(20, TimeUnit.SECONDS));
+        long start = System.nanoTime();
+        server.close();
+        assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(10));
+        mayEnd.countDown();
+    }
+}

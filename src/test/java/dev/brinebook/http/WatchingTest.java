@@ -1,0 +1,94 @@
+package dev.brinebook.http;
+
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.Main;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What operators look at: metrics (Prometheus text format 0.0.4), health, version, pages of problems, RFC 9727 catalogue. */
+class WatchingTest {
+
+    @Test
+    void countsByTemplateAndNeverByWhatCallersMakeUp() {
+        try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
+            for (int i = 0; i < 5; i++) {
+                Served.given(server.port()).get("/nothing/" + i).then().statusCode(404);
+                Served.given(server.port()).request("ODD" + i, "/version").then().statusCode(405);
+                Served.given(server.port()).get("/problems/made-up-" + i).then().statusCode(404);
+            }
+            Served.given(server.port()).get("/problems/not-found").then().statusCode(200);
+            Served.given(server.port()).contentType("application/json").body(Served.SMALLEST).post(Served.CONVERSION);
+            String metrics = Served.given(server.metricsPort()).get("/metrics").then().statusCode(200)
+                    .contentType("text/plain; version=0.0.4; charset=utf-8").extract().asString();
+            List<String> counts = metrics.lines().filter(line -> line.startsWith("http_server_requests_seconds_count"))
+                    .map(line -> line.substring(line.indexOf('{'))).sorted().toList();
+            assertEquals(List.of("{method=\"GET\",route=\"/problems/{kind}\",status=\"200\"} 1",
+                    "{method=\"GET\",route=\"/problems/{kind}\",status=\"404\"} 5",
+                    "{method=\"GET\",route=\"unmatched\",status=\"404\"} 5",
+                    "{method=\"POST\",route=\"/v1/hardness-conversion\",status=\"200\"} 1",
+                    "{method=\"other\",route=\"unmatched\",status=\"405\"} 5"), counts);
+            assertTrue(metrics.contains("http_server_requests_seconds_bucket") && metrics.contains("le=\"5.0E-4\""));
+            assertTrue(metrics.contains("jvm_memory_used_bytes"));
+        }
+    }
+
+    @Test
+    void metricsAndServiceKeepToTheirPorts() {
+        int watching = Served.SERVER.metricsPort();
+        Served.given().get("/metrics").then().statusCode(404);
+        Served.given(watching).get("/metrics").then().statusCode(200).header("Cache-Control", "no-store");
+        for (String path : List.of("/version", "/docs", "/openapi.json", Served.CONVERSION + "?value=1&unit=gpg")) {
+            Served.given(watching).get(path).then().statusCode(404);
+        }
+        for (String path : List.of("/health/live", "/health/ready")) {
+            Served.given().get(path).then().statusCode(200).body("status", equalTo("up")).header("Cache-Control", "no-store");
+            Served.given(watching).get(path).then().statusCode(200).body("status", equalTo("up"));
+        }
+    }
+
+    @Test
+    void tellsItsVersions() {
+        Served.given().get("/version").then().statusCode(200).body("version", startsWith("1."))
+                .body("modelVersion", equalTo(dev.brinebook.api.ModelVersion.CURRENT));
+    }
+
+    @ParameterizedTest
+    @EnumSource(ProblemType.class)
+    void explainsEveryKindOfProblemOnAPage(ProblemType type) {
+        String page = Served.given().get(type.path()).then().statusCode(200).contentType("text/html; charset=utf-8")
+                .extract().asString();
+        assertTrue(page.contains("<h1>" + type.title() + "</h1>") && page.contains("HTTP status " + type.status())
+                && page.contains(type.explanation()) && page.contains(type.mend()), page);
+        assertFalse(page.contains("{"), page);
+        assertEquals(type, ProblemType.bySlug(type.slug()).orElseThrow());
+    }
+
+    @Test
+    void listsItselfInTheCatalogueOfApis() {
+        Served.given().get("/.well-known/api-catalog").then().statusCode(200).contentType("application/linkset+json")
+                .body("linkset[0].'service-desc'[0].href", equalTo("/openapi.yaml"))
+                .body("linkset[0].'service-doc'[0].href", equalTo("/docs"));
+        Set<String> paths = Served.given().get("/.well-known/api-catalog").jsonPath()
+                .<String>getList("linkset[0].collect { it.value instanceof List ? it.value.href : [] }.flatten()").stream()
+                .collect(Collectors.toSet());
+        assertEquals(4, paths.size());
+        paths.forEach(path -> Served.given().get(path).then().statusCode(200));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/docs", "/docs/start.js", "/docs/page.css", "/docs/assets/swagger-ui.css",
+        "/docs/assets/swagger-ui-bundle.js"})
+    void servesTheDocsFromItself(String path) {
+        assertTrue(Served.given().get(path).then().statusCode(200).extract().asByteArray().length > 100);
+    }
+}
