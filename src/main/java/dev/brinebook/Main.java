@@ -3,6 +3,7 @@ package dev.brinebook;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
 import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
@@ -15,7 +16,8 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, ReviewSettings.OPERATION);
+            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION,
+            EstimatePayback.OPERATION, ReviewSettings.OPERATION);
 
     private Main() {
     }
