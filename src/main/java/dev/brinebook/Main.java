@@ -3,6 +3,7 @@ package dev.brinebook;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
 import dev.brinebook.softener.api.ReviewSettings;
@@ -18,7 +19,7 @@ public final class Main {
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
             CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, DesignCycle.OPERATION,
-            ReviewSettings.OPERATION);
+            EstimatePayback.OPERATION, ReviewSettings.OPERATION);
 
     private Main() {
     }

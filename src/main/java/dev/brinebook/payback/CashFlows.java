@@ -50,6 +50,22 @@ public final class CashFlows {
     }
 
     /**
+     * Each flow in today's worth.
+     * <pre>P(t) = F(t) / (1 + d)^t</pre>
+     * P(t) present value, F(t) flow at the end of year t, any currency; d discount rate, share per year.
+     * <p>Valid as {@link #netPresentValue}, which is their sum.
+     * <p>Source: [NIST-HB135] present value of future amounts
+     */
+    public static double[] discounted(double rateSharePerYear, double... flows) {
+        Guard.within(rateSharePerYear, MIN_RATE_SHARE_PER_YEAR, MAX_RATE_SHARE_PER_YEAR, "rateSharePerYear");
+        double[] present = new double[flows.length];
+        for (int year = 0; year < flows.length; year++) {
+            present[year] = Guard.finite(flows[year], "flow of year " + year) / StrictMath.pow(1 + rateSharePerYear, year);
+        }
+        return present;
+    }
+
+    /**
      * Savings that grow by the same share every year.
      * <pre>S(t) = S(1) (1 + g)^(t - 1)</pre>
      * S(1) saving of the first year, any currency, at today's prices; g growth, share per year, above -1; t year, 1 to

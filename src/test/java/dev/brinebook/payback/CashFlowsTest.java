@@ -57,6 +57,24 @@ class CashFlowsTest {
         }
     }
 
+    /** Source: arithmetic, 110 and 121 a year and two years from now are 100 today at 10 %. */
+    @Test
+    void discountsEachFlowByItsOwnYears() {
+        assertArrayEquals(new double[] {-350, 100, 100}, CashFlows.discounted(0.1, -350, 110, 121), 1e-12);
+        assertEquals(0, CashFlows.discounted(0.1).length);
+    }
+
+    @Test
+    void addsDiscountedFlowsUpToTheNetPresentValue() {
+        for (int seed = 0; seed < 100; seed++) {
+            Random random = new Random(seed);
+            double[] flows = Flows.ordinary(random);
+            double rate = 0.5 * random.nextDouble();
+            assertEquals(CashFlows.netPresentValue(rate, flows),
+                    Arrays.stream(CashFlows.discounted(rate, flows)).sum(), 1e-8, "seed " + seed);
+        }
+    }
+
     @Test
     void growsSavingsFromTheSecondYearOn() {
         assertArrayEquals(new double[] {90, 90 * 1.03, 90 * 1.03 * 1.03}, CashFlows.growing(90, 0.03, 3), 1e-12);
@@ -90,6 +108,8 @@ class CashFlowsTest {
         assertThrows(IllegalArgumentException.class, () -> CashFlows.netPresentValue(-1, 1));
         assertThrows(IllegalArgumentException.class, () -> CashFlows.netPresentValue(Double.NaN, 1));
         assertThrows(IllegalArgumentException.class, () -> CashFlows.netPresentValue(0.1, 1, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> CashFlows.discounted(-1, 1));
+        assertThrows(IllegalArgumentException.class, () -> CashFlows.discounted(0.1, Double.POSITIVE_INFINITY));
         assertThrows(IllegalArgumentException.class, () -> CashFlows.growing(1, -1, 3));
         assertThrows(IllegalArgumentException.class, () -> CashFlows.growing(1, 0, 41));
         assertThrows(IllegalArgumentException.class, () -> CashFlows.of(-1, 3));

@@ -64,7 +64,7 @@ public record SoftenerRequest(
     static final double MIN_NAMEPLATE_GRAMS = 100;
     static final double MAX_NAMEPLATE_GRAMS = 40_000;
     /** 20 lb/ft³ of sodium chloride in equivalents of potassium chloride; the salt decides what is allowed below it. */
-    static final double MAX_ANY_DOSE_GRAMS_PER_LITRE = 409;
+    public static final double MAX_ANY_DOSE_GRAMS_PER_LITRE = 409;
     static final double MAX_SALT_KILOGRAMS = 250;
     /** The rule of thumb that most softeners found are set by. Source: [CP-NAMEPLATE]. */
     static final double COMMON_DOSE_POUNDS_PER_CUBIC_FOOT = 10;

@@ -1,0 +1,121 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.api.ControlRequest;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SettingsReviewRequest;
+import dev.brinebook.softener.api.SoftenerRequest;
+import dev.brinebook.water.api.WaterRequest;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+@About("A conversion and what it is to be judged by: either a year's use before and after (asFound, converted), or a softener"
+        + " whose control as found and metered control are tried here on the same days (water, household, softener,"
+        + " metered).")
+public record ConversionPaybackRequest(
+        @Property("A year as it stands. Give this and converted, or the four parts to try.") AnnualUseRequest asFound,
+        @Property("A year after the change, for the same people and water.") AnnualUseRequest converted,
+        @Property("The water test.") WaterRequest water,
+        @Property("The household.") HouseholdRequest household,
+        @Property("The softener, its control and its salt dose as found.") SoftenerRequest softener,
+        @Property("The metered control that the conversion would give it.") ControlRequest metered,
+        @Property(value = "Salt dose after the change, within the range of softener.saltDose.", min = 0, aboveMin = true,
+                max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
+                fallback = "the dose as found, so that only the control changes") SaltDoseQuantity meteredSaltDose,
+        @Property(value = "What the conversion costs.", required = true) ConversionRequest conversion,
+        @Property("Prices of salt, water and visits, their growth and the discount rate.") PricesRequest prices,
+        @Property("Preferences: the first day of the year tried, the capacities to count with, the reserve of a meter that"
+                + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+
+    private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");
+    /** As wide as the check of a quantity, so that a bound is not refused by its last bit. */
+    private static final double SLACK = 1e-9;
+
+    @Override
+    public void check(Violations at) {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put("asFound", asFound);
+        figures.put("converted", converted);
+        Map<String, Object> parts = new LinkedHashMap<>();
+        parts.put("water", water);
+        parts.put("household", household);
+        parts.put("softener", softener);
+        parts.put("metered", metered);
+        boolean anyFigures = any(figures, at);
+        if (anyFigures) {
+            parts.put("meteredSaltDose", meteredSaltDose);
+            refuse(parts, at);
+            require(figures, "a year's use is given for both sides", at);
+        } else if (any(parts, at) || meteredSaltDose != null) {
+            require(parts, String.join(", ", TO_TRY) + " are tried together", at);
+            checkTrial(at);
+        } else {
+            at.add("asFound", Code.MISSING, "asFound is missing: give it and converted, or " + String.join(", ", TO_TRY));
+        }
+        ConversionRequest.checkCurrency(conversion, prices, at);
+    }
+
+    /** Whether two controls are to be tried, rather than two years' use compared. */
+    boolean isTrial() {
+        return asFound == null;
+    }
+
+    private void checkTrial(Violations at) {
+        SettingsReviewRequest.requireControl(softener, at);
+        if (metered != null && metered.kind() == ControlRequest.Kind.CLOCK) {
+            at.at("metered").add("kind", Code.INCONSISTENT, "must be meteredDelayed or meteredImmediate");
+        }
+        if (softener != null && meteredSaltDose != null && meteredSaltDose.value() != null
+                && meteredSaltDose.unit() != null && !at.at("meteredSaltDose").here()) {
+            checkDose(softener.salt() == null ? Salt.SODIUM_CHLORIDE : softener.salt(), at);
+        }
+    }
+
+    private void checkDose(Salt salt, Violations at) {
+        double dose = meteredSaltDose.inBase();
+        double min = CapacityTable.minSaltDoseGramsPerLitre(salt);
+        double max = CapacityTable.maxSaltDoseGramsPerLitre(salt);
+        if (!(dose >= min * (1 - SLACK) && dose <= max * (1 + SLACK))) {
+            SaltDoseUnit unit = meteredSaltDose.unit();
+            at.add("meteredSaltDose", Code.OUT_OF_RANGE, "must be from " + Text.number(unit.fromBase(min)) + " to "
+                    + Text.number(unit.fromBase(max)) + " " + unit.symbol());
+        }
+    }
+
+    /** Whether any is there, be it faulty. */
+    private static boolean any(Map<String, Object> parts, Violations at) {
+        return parts.entrySet().stream().anyMatch(part -> part.getValue() != null || at.at(part.getKey()).here());
+    }
+
+    private static void require(Map<String, Object> parts, String because, Violations at) {
+        parts.forEach((name, part) -> {
+            if (part == null && !at.at(name).here()) {
+                at.add(name, Code.MISSING, name + " is missing: " + because);
+            }
+        });
+    }
+
+    private static void refuse(Map<String, Object> parts, Violations at) {
+        parts.forEach((name, part) -> {
+            if (part != null && !at.at(name).here()) {
+                at.add(name, Code.INCONSISTENT, "must be left out when a year's use is given by asFound and converted");
+            }
+        });
+    }
+}

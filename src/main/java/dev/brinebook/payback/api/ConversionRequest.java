@@ -1,0 +1,77 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.YearlyUse;
+import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.api.Money;
+import java.math.BigDecimal;
+
+@About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
+public record ConversionRequest(
+        @Property(value = "Cost of the change, parts and work.", required = true) Money cost,
+        @Property(value = "Rebate on the cost, at most the cost.", fallback = "none") Money rebate,
+        @Property(value = "Years of savings that count.", min = Conversion.MIN_HORIZON_YEARS,
+                max = Conversion.MAX_HORIZON_YEARS, unit = "years", fallback = "10", example = "10")
+        Integer horizonYears) implements Checked {
+
+    /** ISO 4217 has no currency with a smaller unit; it also keeps ratios to the investment finite. */
+    private static final int MOST_DECIMALS = 4;
+
+    @Override
+    public void check(Violations at) {
+        checkAmount(cost, "cost", at);
+        checkAmount(rebate, "rebate", at);
+        if (!complete(cost) || !complete(rebate) || at.at("cost").here() || at.at("rebate").here()) {
+            return;
+        }
+        if (!rebate.unit().equals(cost.unit())) {
+            at.add("rebate", Code.INCONSISTENT, "must be in " + cost.unit() + " like the cost");
+        } else if (rebate.value().compareTo(cost.value()) > 0) {
+            at.add("rebate", Code.INCONSISTENT, "must not be more than the cost");
+        }
+    }
+
+    /** Reports a cost that the prices cannot be set against. {@code at} is the request that holds both parts. */
+    public static void checkCurrency(ConversionRequest conversion, PricesRequest prices, Violations at) {
+        if (conversion == null || !complete(conversion.cost) || at.at("conversion").here() || at.at("prices").here()) {
+            return;
+        }
+        String currency = PricesRequest.orNone(prices).currency().getCurrencyCode();
+        if (!conversion.cost.unit().equals(currency)) {
+            at.at("conversion").add("cost", Code.INCONSISTENT, "must be in " + currency + ", the currency of the prices;"
+                    + " where prices are left out they are in USD");
+        }
+    }
+
+    /** The conversion in the domain, with every default told to {@code explanation}. */
+    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Explanation explanation) {
+        explanation.orDefault("conversion.cost", cost.value(), 0, cost.unit());
+        double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0, cost.unit());
+        int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
+                "years");
+        return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
+    }
+
+    private static void checkAmount(Money amount, String name, Violations at) {
+        if (amount == null || amount.value() == null || at.at(name).here()) {
+            return;
+        }
+        BigDecimal value = amount.value();
+        if (!(value.signum() >= 0 && value.doubleValue() <= Conversion.MAX_COST)) {
+            at.add(name, Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(Conversion.MAX_COST));
+        } else if (value.stripTrailingZeros().scale() > MOST_DECIMALS) {
+            at.add(name, Code.OUT_OF_RANGE, "must have at most " + MOST_DECIMALS + " decimals");
+        }
+    }
+
+    private static boolean complete(Money amount) {
+        return amount != null && amount.value() != null && amount.unit() != null;
+    }
+}
