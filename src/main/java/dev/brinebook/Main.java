@@ -1,6 +1,7 @@
 package dev.brinebook;
 
 import dev.brinebook.api.Operation;
+import dev.brinebook.assessment.api.Assess;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
@@ -19,7 +20,7 @@ public final class Main {
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
             CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, DesignCycle.OPERATION,
-            EstimatePayback.OPERATION, ReviewSettings.OPERATION);
+            EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
     }

@@ -1,7 +1,5 @@
 package dev.brinebook.assessment;
 
-import dev.brinebook.payback.Conversion;
-import dev.brinebook.payback.ConversionPayback;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyCost;
 import dev.brinebook.payback.YearlyUse;
@@ -83,9 +81,14 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         return found.policy() instanceof ClockEveryDays || found.policy() instanceof ClockOnWeekdays;
     }
 
-    /** What the conversion to the recommended settings is worth. */
-    public ConversionPayback payback(double cost, double rebate, int horizonYears, Prices prices) {
-        return ConversionPayback.of(new Conversion(use(asFound), use(metered), cost, rebate, horizonYears), prices);
+    /** What a year uses as found. */
+    public YearlyUse useAsFound() {
+        return use(asFound);
+    }
+
+    /** What a year uses with the recommended settings. */
+    public YearlyUse useMetered() {
+        return use(metered);
     }
 
     /** What is saved in the first year by metering alone, at the dose as found. */

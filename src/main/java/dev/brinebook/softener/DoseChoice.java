@@ -31,6 +31,8 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER = 8;
     /** Highest dose that is recommended: the highest published point. Source: [CP-WORKING-TABLE]. */
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
+    /** Costs that part by less come from the order of the days, not from the dose; the lower dose then wastes less salt. */
+    public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
     private static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
 
     /**
@@ -47,8 +49,8 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /**
-     * The cheapest dose whose capacity lasts the fewest days that the duty allows; when none does, the dose that lasts
-     * longest.
+     * The cheapest dose whose capacity lasts the fewest days that the duty allows, or the lowest of the doses that cost
+     * the same within {@link #ASSUMED_EQUAL_COST_SHARE}; when none lasts so long, the dose that lasts longest.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = WaterCautions.lowestDosesWillNotHold(duty.water())
@@ -60,8 +62,11 @@ public record DoseChoice(Option best, List<Option> options) {
             options.add(option(softener, softener.salt().fromSodiumChloride(
                     SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)), duty, cost));
         }
-        Option best = options.stream().filter(option -> option.intervalDays() >= duty.minimumIntervalDays())
-                .min(Comparator.comparingDouble(Option::costPerYear))
+        List<Option> lasting = options.stream().filter(option -> option.intervalDays() >= duty.minimumIntervalDays())
+                .toList();
+        double least = lasting.stream().mapToDouble(Option::costPerYear).min().orElse(0);
+        Option best = lasting.stream().filter(option -> option.costPerYear() <= least * (1 + ASSUMED_EQUAL_COST_SHARE))
+                .min(Comparator.comparingDouble(option -> option.dosed().saltDoseGramsPerLitre()))
                 .orElseGet(() -> options.get(options.size() - 1));
         return new DoseChoice(best, List.copyOf(options));
     }

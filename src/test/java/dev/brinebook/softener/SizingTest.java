@@ -83,7 +83,7 @@ class SizingTest {
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(19, choice.options().size(), "6 to 15 lb/ft3 by halves");
         for (DoseChoice.Option option : choice.options()) {
-            assertTrue(option.intervalDays() < 3 || choice.best().costPerYear() <= option.costPerYear());
+            assertTrue(option.intervalDays() < 3 || choice.best().costPerYear() <= 1.02 * option.costPerYear());
         }
         Duty heavy = Softeners.duty(40, 0, 600, 0.4);
         DoseChoice longest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);

@@ -53,7 +53,7 @@ public record RecommendedSettings(
         add(reasons, explanation, "meterVolume", Text.of(capacity) + " over " + Text.of(hardness) + ".", "WQP-2009");
         add(reasons, explanation, "reserve", "A day of the busiest weekday stays below it with probability "
                 + Text.number(duty.reserveProbability()) + "; the meter decides at night and must last the next day.", "DAIAD");
-        add(reasons, explanation, "saltDose", "The cheapest dose on this household's days: less salt regenerates more often"
+        add(reasons, explanation, "saltDose", "The cheapest dose on this household's days, or the lowest that costs as little: less salt regenerates more often"
                 + " and wastes rinse water, more salt removes less hardness a pound.", "TRADE-EFFICIENT");
         add(reasons, explanation, "saltPerRegeneration", "Dose times resin volume.", "WQP-2009");
         add(reasons, explanation, "dayOverride", duty.iron() ? "Iron builds up on resin that stands: 3 to 4 days."

@@ -49,7 +49,7 @@ public final class ControlTrial {
         Explanation own = new Explanation();
         DosedSoftener dosed = DosedSoftener.designed(setup.softener(), setup.countedDoseGramsPerLitre(),
                 duty.water().temperatureCelsius());
-        Policy policy = control.toPolicy(dosed, duty.hardness(), duty.iron(), duty.demand(), own);
+        Policy policy = control.toPolicy(dosed, duty, own);
         own.assumptions().forEach(taken -> explanation.assume(taken.name().replaceFirst("^control\\.", "metered."),
                 taken.value(), taken.origin()));
         return policy;

@@ -17,6 +17,7 @@ import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.SoftenedWater;
+import dev.brinebook.water.WaterAnalysis;
 import java.util.Currency;
 import java.util.List;
 
@@ -51,7 +52,7 @@ public final class EstimatePayback {
         Explanation explanation = new Explanation();
         PricesRequest pricesRequest = PricesRequest.orNone(request.prices());
         Currency currency = pricesRequest.currency();
-        Prices prices = pricesRequest.toDomain(explanation);
+        Prices prices = pricesRequest.toDomain(ownWell(request), false, explanation);
         Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
                 : given(request, units, explanation);
         ConversionPayback payback = ConversionPayback.of(
@@ -112,6 +113,10 @@ public final class EstimatePayback {
     }
 
     /** A sewer price tells where the brine goes: 0 a septic system, more a sewer. Without one both may be. */
+    private static boolean ownWell(ConversionPaybackRequest request) {
+        return request.water() != null && request.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
+    }
+
     private static void cautionOfDischarge(PricesRequest prices, Explanation explanation) {
         boolean known = prices != null && prices.sewer() != null;
         boolean septic = known && prices.sewer().price().value().signum() == 0;

@@ -21,8 +21,9 @@ import java.util.Map;
         + " so with another currency give salt, water and sewer.")
 public record PricesRequest(
         @Property(value = "Salt by the bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg") SaltBag saltBag,
-        @Property(value = "Water.", fallback = "4.62 USD per 1,000 gal") WaterPrice water,
-        @Property(value = "Sewer; a price of 0 with a septic system.", fallback = "6.38 USD per 1,000 gal") WaterPrice sewer,
+        @Property(value = "Water.", fallback = "4.62 USD per 1,000 gal; 0 from a private well") WaterPrice water,
+        @Property(value = "Sewer.",
+                fallback = "6.38 USD per 1,000 gal; 0 where the request says that there is a septic system") WaterPrice sewer,
         @Property(value = "A service visit.", fallback = "100 USD; visits are counted only where a request gives them")
         Money serviceVisit,
         @Property(value = "Growth of all prices, nominal.", min = 100 * Prices.MIN_GROWTH_SHARE_PER_YEAR,
@@ -88,15 +89,20 @@ public record PricesRequest(
         return saltBag == null ? DEFAULT_BAG_KILOGRAMS : saltBag.mass().inBase();
     }
 
-    /** The prices per kilogram, cubic metre and visit, with every default told to {@code explanation}. */
-    public Prices toDomain(Explanation explanation) {
+    /**
+     * The prices per kilogram, cubic metre and visit, with every default told to {@code explanation}.
+     *
+     * @param ownWell whether the water comes from a well, so that none is billed unless a price is given
+     * @param ownSewage whether the waste water stays on the ground, so that none is billed unless a price is given
+     */
+    public Prices toDomain(boolean ownWell, boolean ownSewage, Explanation explanation) {
         Prices usual = Prices.unitedStates2023();
         double salt = saltBag == null ? usual.saltPerKilogram() : saltBag.price().value().doubleValue() / bagKilograms();
         note("prices.saltBag", salt, "kg", saltBag == null, explanation);
-        double waterPrice = water == null ? usual.waterPerCubicMetre() : water.perCubicMetre();
-        note("prices.water", waterPrice, "m3", water == null, explanation);
-        double sewerPrice = sewer == null ? usual.sewerPerCubicMetre() : sewer.perCubicMetre();
-        note("prices.sewer", sewerPrice, "m3", sewer == null, explanation);
+        double waterPrice = perCubicMetre("prices.water", water, ownWell, "a well of one's own; pumping is left out",
+                usual.waterPerCubicMetre(), explanation);
+        double sewerPrice = perCubicMetre("prices.sewer", sewer, ownSewage, "a septic system of one's own",
+                usual.sewerPerCubicMetre(), explanation);
         double visit = serviceVisit == null ? usual.perServiceVisit() : serviceVisit.value().doubleValue();
         note("prices.serviceVisit", visit, "visit", serviceVisit == null, explanation);
         double growth = explanation.orDefault("prices.growthPercentPerYear", growthPercentPerYear,
@@ -104,6 +110,17 @@ public record PricesRequest(
         double discount = explanation.orDefault("prices.discountPercentPerYear", discountPercentPerYear,
                 100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, "percent a year, 3 % real and 2.5 % inflation");
         return new Prices(salt, waterPrice, sewerPrice, visit, growth / 100, discount / 100);
+    }
+
+    private double perCubicMetre(String name, WaterPrice given, boolean own, String why, double usual,
+            Explanation explanation) {
+        if (given == null && own) {
+            explanation.assume(name, "0, " + why, Origin.DERIVED);
+            return 0;
+        }
+        double price = given == null ? usual : given.perCubicMetre();
+        note(name, price, "m3", given == null, explanation);
+        return price;
     }
 
     private void note(String name, double price, String per, boolean isDefault, Explanation explanation) {

@@ -79,7 +79,7 @@ public final class ScheduleRegeneration {
     private static Policy policy(ControlRequest control, SoftenerCase given, Duty duty, int index,
             Explanation explanation) {
         Explanation own = new Explanation();
-        Policy policy = control.toPolicy(given.found(), duty.hardness(), duty.iron(), duty.demand(), own);
+        Policy policy = control.toPolicy(given.found(), duty, own);
         own.assumptions().forEach(taken -> explanation.assume("policies/" + index + "/" + taken.name(), taken.value(),
                 taken.origin()));
         return policy;

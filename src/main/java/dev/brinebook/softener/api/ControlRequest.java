@@ -8,8 +8,6 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.household.Demand;
-import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.regeneration.ClockEveryDays;
@@ -19,8 +17,8 @@ import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Reserve;
 import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
-import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.Hardness;
 import java.time.DayOfWeek;
 import java.util.EnumSet;
@@ -35,7 +33,7 @@ public record ControlRequest(
         @Property(value = "Clock: weekdays on which it regenerates. Give this, or everyDays.", minItems = 1, maxItems = 7,
                 example = "[\"monday\", \"thursday\"]") List<DayOfWeek> weekdays,
         @Property(value = "Meter: the hardness set on it.", min = 0, aboveMin = true, max = Hardness.MAX_MG_PER_L,
-                unit = "mg/L", fallback = "the compensated hardness, rounded up to whole gpg")
+                unit = "mg/L", fallback = "the compensated hardness and the uncertainty of the test, in whole gpg")
         HardnessQuantity hardnessSetting,
         @Property(value = "Meter: the capacity set on it.", min = 0, aboveMin = true,
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
@@ -80,20 +78,17 @@ public record ControlRequest(
      * The policy in the domain.
      *
      * @param dosed the softener at the dose it gets
-     * @param compensated compensated hardness of the water
-     * @param iron whether iron asks for the shorter day override
-     * @param demand the household
+     * @param duty what it is there to do
      */
-    public Policy toPolicy(DosedSoftener dosed, CompensatedHardness compensated, boolean iron, Demand demand,
-            Explanation explanation) {
-        int override = dayOverride != null ? dayOverride : defaultOverride(iron);
+    public Policy toPolicy(DosedSoftener dosed, Duty duty, Explanation explanation) {
+        int override = dayOverride != null ? dayOverride : defaultOverride(duty.iron());
         explanation.assume("control.dayOverride", override == 0 ? "none" : override + " days",
                 dayOverride == null ? Origin.DEFAULT : Origin.CALLER);
         if (kind == Kind.CLOCK) {
             return everyDays != null ? new ClockEveryDays(everyDays, override)
                     : new ClockOnWeekdays(EnumSet.copyOf(weekdays), override);
         }
-        double meterLitres = meterLitres(dosed, compensated, explanation);
+        double meterLitres = meterLitres(dosed, duty, explanation);
         if (kind == Kind.METERED_IMMEDIATE) {
             return new MeteredImmediate(meterLitres, override);
         }
@@ -102,7 +97,7 @@ public record ControlRequest(
         explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability 0.90"
                 : WireNames.of(reserve.rule()), reserve == null ? Origin.DEFAULT : Origin.CALLER);
         return new MeteredDelayed(meterLitres, Math.min(Policy.MAX_METER_LITRES,
-                rule.litres(meterLitres, demand.means(), demand.variation().cv())), override);
+                rule.litres(meterLitres, duty.demand().means(), duty.demand().variation().cv())), override);
     }
 
     /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */
@@ -114,9 +109,9 @@ public record ControlRequest(
     }
 
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */
-    private double meterLitres(DosedSoftener dosed, CompensatedHardness compensated, Explanation explanation) {
+    private double meterLitres(DosedSoftener dosed, Duty duty, Explanation explanation) {
         double hardness = explanation.orDefault("control.hardnessSetting", hardnessSetting,
-                HardnessUnit.GPG.toBase(Math.max(1, compensated.settingGpg(0))), "the compensated hardness in whole gpg");
+                duty.settingMgPerL(), duty.settingGpg() + " gpg, the compensated hardness and the uncertainty of the test");
         double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
                 "the capacity of the dose");
         return Math.max(Policy.MIN_METER_LITRES, Math.min(Policy.MAX_METER_LITRES, 1000 * capacity / hardness));

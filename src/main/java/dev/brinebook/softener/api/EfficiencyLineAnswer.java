@@ -11,7 +11,7 @@ import java.util.List;
 
 @About("A published line between efficient and wasteful softening, and how the softener stands to it.")
 public record EfficiencyLineAnswer(
-        @Property(value = "Name of the line.", example = "\"california-demand-2002\"") String line,
+        @Property(value = "Name of the line.", example = "\"california2002\"") String line,
         @Property("Whether it is met, not met, or not applicable because of what starts the regenerations.")
         EfficiencyLine.Standing standing,
         @Property("Least salt efficiency that it asks for.") SaltEfficiencyQuantity leastSaltEfficiency,

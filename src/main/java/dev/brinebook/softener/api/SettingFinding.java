@@ -27,7 +27,8 @@ public record SettingFinding(
         @Property("Hard water that passes in a year because of it, that during regenerations included.")
         VolumeQuantity hardWaterPerYear) {
 
-    static SettingFinding of(Finding finding, AnswerUnits units) {
+    /** The finding in the units of the answer. */
+    public static SettingFinding of(Finding finding, AnswerUnits units) {
         var difference = finding.difference();
         return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
                 text(finding, finding.shouldBe(), units), finding.code().why(), units.mass(difference.saltKilograms()),

@@ -2,10 +2,12 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.softener.Readiness;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -41,6 +43,14 @@ public record SiteRequest(
     /** {@code given}, or a site that nobody looked at. */
     public static SiteRequest orUnseen(SiteRequest given) {
         return given == null ? UNSEEN : given;
+    }
+
+    /** What to be careful about where the waste water goes; of both ways when nobody said. */
+    public List<Caution> wasteWaterCautions() {
+        if (wasteWater == null) {
+            return List.of(Caution.SEPTIC_SYSTEM, Caution.SEWER_SALT_LIMITS);
+        }
+        return List.of(wasteWater == WasteWater.SEPTIC_SYSTEM ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
     }
 
     /** The site in SI. */

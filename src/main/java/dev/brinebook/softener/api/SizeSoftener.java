@@ -61,7 +61,7 @@ public final class SizeSoftener {
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.number(dose.getAsDouble()) + " g/L"
                 : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
-        List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty, runningCost(prices, explanation), dose);
+        List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty, runningCost(prices, duty.water(), explanation), dose);
         explain(duty, salt, ranked, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
@@ -88,8 +88,8 @@ public final class SizeSoftener {
                 explanation);
     }
 
-    private static RunningCost runningCost(PricesRequest request, Explanation explanation) {
-        Prices prices = request.toDomain(explanation);
+    private static RunningCost runningCost(PricesRequest request, WaterAnalysis water, Explanation explanation) {
+        Prices prices = request.toDomain(water.supply() == WaterAnalysis.Supply.PRIVATE_WELL, false, explanation);
         return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
     }
 

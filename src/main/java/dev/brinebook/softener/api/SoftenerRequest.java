@@ -156,7 +156,7 @@ public record SoftenerRequest(
 
     /** The softener with its control as found. */
     public Found found(SoftenerCase given, Duty duty, Explanation explanation) {
-        Policy policy = control.toPolicy(given.found(), duty.hardness(), duty.iron(), duty.demand(), explanation);
+        Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, "o'clock");
         double stated = given.found().saltDoseGramsPerLitre();

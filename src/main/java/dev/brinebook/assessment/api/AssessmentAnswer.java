@@ -1,0 +1,37 @@
+package dev.brinebook.assessment.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.BasisAnswer;
+import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.regeneration.api.CycleTable;
+import dev.brinebook.regeneration.api.RefillSetting;
+import dev.brinebook.softener.api.FitAnswer;
+import dev.brinebook.softener.api.ReadinessCheck;
+import dev.brinebook.softener.api.SettingFinding;
+import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.water.api.SoftenedWaterAnswer;
+import java.util.List;
+
+@About("The whole job on one case, every part from the same water, days and bed.")
+public record AssessmentAnswer(
+        @Property(value = "One sentence to quote.", example = "\"Set 28 gpg.\"") String summary,
+        @Property("Hardness once iron and manganese count, line by line.") HardnessLines hardness,
+        @Property("What the household asks of the softener.") DemandAnswer demand,
+        @Property("Whether the softener that stands there fits, at the dose it gets.") FitAnswer fit,
+        @Property("Settings as found that should be others, gravest first.") List<SettingFinding> findings,
+        @Property("What to set on the metered controller, with the reason for each.") RecommendedSettings settings,
+        @Property("The steps of the regeneration to set.") CycleTable cycle,
+        @Property("The refill to set, by water.") RefillSetting refill,
+        @Property("What the conversion needs, and how that stands.") List<ReadinessCheck> readiness,
+        @Property(value = "What to do, in order, when the controller is put into service.",
+                example = "[\"Run a tap and see that the meter counts.\"]") List<String> commissioning,
+        @Property("A year as found against a year metered, on the same days.") YearComparison year,
+        @Property("What converting is worth.") ConversionWorth conversion,
+        @Property("What softening adds to the water.") SoftenedWaterAnswer softenedWater,
+        @Property("What to be careful about.") List<CautionAnswer> cautions,
+        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
+        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+}

@@ -1,0 +1,37 @@
+package dev.brinebook.assessment.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.payback.api.ConversionRequest;
+import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SettingsReviewRequest;
+import dev.brinebook.softener.api.SiteRequest;
+import dev.brinebook.softener.api.SoftenerRequest;
+import dev.brinebook.water.api.WaterRequest;
+
+@About("The whole case: the water, the household, the softener that stands there, and what converting it would cost.")
+public record AssessmentRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property(value = "The softener that stands there, with its control.", required = true) SoftenerRequest softener,
+        @Property(value = "What converting it to a metered controller would cost.",
+                fallback = "unknown: the saving is told, but no payback") ConversionRequest conversion,
+        @Property(value = "What was seen where it stands.", fallback = "nothing: every condition is to check on site")
+        SiteRequest site,
+        @Property("Prices of salt, water and service.") PricesRequest prices,
+        @Property("Preferences where there is a choice.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        SettingsReviewRequest.requireControl(softener, at);
+        ConversionRequest.checkCurrency(conversion, prices, at);
+    }
+}

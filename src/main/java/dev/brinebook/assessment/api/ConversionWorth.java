@@ -1,0 +1,34 @@
+package dev.brinebook.assessment.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.assessment.Assessment;
+import dev.brinebook.payback.ConversionPayback;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.api.ConversionRequest;
+import dev.brinebook.payback.api.MoneyLines;
+import dev.brinebook.payback.api.PaybackFigures;
+import java.util.Currency;
+
+@About("What converting is worth.")
+public record ConversionWorth(
+        @Property("Saving of the first year by the recommended settings, at today's prices.") MoneyLines firstYearSaving,
+        @Property("What metering alone saves, with the salt dose as found; the rest is the dose.")
+        MoneyLines savedByMeteringAlone,
+        @Property(value = "Payback of the conversion.", optional = "when the cost of the conversion is not given")
+        PaybackFigures payback) {
+
+    static ConversionWorth of(Assessment assessment, ConversionRequest request, Prices prices, Currency currency,
+            Explanation explanation) {
+        explanation.because("/conversion/firstYearSaving", "salt and water as found less salt and water with the recommended"
+                + " settings, at today's prices", "NIST-HB135");
+        explanation.because("/conversion/savedByMeteringAlone", "the same with a meter at the salt dose as found",
+                "NIST-HB135");
+        PaybackFigures figures = request == null ? null : PaybackFigures.of(ConversionPayback.of(
+                request.toDomain(assessment.useAsFound(), assessment.useMetered(), explanation), prices), prices, currency,
+                "/conversion/payback", explanation);
+        return new ConversionWorth(MoneyLines.of(assessment.saved(prices), currency),
+                MoneyLines.of(assessment.savedByMeteringAlone(prices), currency), figures);
+    }
+}
