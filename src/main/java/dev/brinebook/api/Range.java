@@ -1,5 +1,6 @@
 package dev.brinebook.api;
 
+import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 import java.util.function.DoubleUnaryOperator;
@@ -13,8 +14,14 @@ import java.util.function.DoubleUnaryOperator;
  */
 record Range(double min, double max, boolean aboveMin) {
 
+    /** As {@link Guard#within}, so that what passes here passes there. */
     boolean holds(double number) {
-        return (aboveMin ? number > min : number >= min) && number <= max;
+        boolean low = aboveMin ? number > min : number >= min - slack(min);
+        return low && number <= max + slack(max);
+    }
+
+    private static double slack(double bound) {
+        return Double.isInfinite(bound) ? 0 : Guard.ROUNDING * Math.abs(bound);
     }
 
     /** The range in the caller's unit. Every bound told is taken when it comes back. */

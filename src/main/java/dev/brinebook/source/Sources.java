@@ -8,7 +8,7 @@ import java.util.Map;
 /** The register of sources, read once from {@code sources.csv}. */
 public final class Sources {
 
-    private static final Map<String, Source> BY_KEY = read();
+    private static final Map<String, Source> BY_KEY = read("/sources.csv");
 
     private Sources() {
     }
@@ -31,9 +31,9 @@ public final class Sources {
         return BY_KEY;
     }
 
-    private static Map<String, Source> read() {
+    static Map<String, Source> read(String register) {
         Map<String, Source> sources = new LinkedHashMap<>();
-        for (String[] row : Table.read("/sources.csv", '|', 5)) {
+        for (String[] row : Table.read(register, '|', 5)) {
             String constant = row[1].replaceAll("([A-Z])", "_$1").toUpperCase(Locale.ROOT);
             Source source = new Source(row[0], Source.Kind.valueOf(constant), row[2], row[3], row[4]);
             if (sources.put(source.key(), source) != null) {

@@ -2,6 +2,7 @@ package dev.brinebook.source;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +27,8 @@ public final class Table {
      */
     public static List<String[]> read(String resource, char separator, int columns) {
         Pattern split = Pattern.compile(" *" + Pattern.quote(String.valueOf(separator)) + " *");
-        List<String[]> rows = lines(resource).stream().skip(1).map(line -> split.split(line.strip(), -1)).toList();
+        InputStream stream = Objects.requireNonNull(Table.class.getResourceAsStream(resource), resource);
+        List<String[]> rows = lines(stream).stream().skip(1).map(line -> split.split(line.strip(), -1)).toList();
         for (String[] row : rows) {
             if (row.length != columns) {
                 throw new IllegalStateException(resource + ": " + columns + " cells wanted in " + String.join("|", row));
@@ -38,9 +40,8 @@ public final class Table {
         return rows;
     }
 
-    private static List<String> lines(String resource) {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(Table.class.getResourceAsStream(resource), resource), StandardCharsets.UTF_8))) {
+    static List<String> lines(InputStream stream) {
+        try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return reader.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

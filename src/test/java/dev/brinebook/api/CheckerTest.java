@@ -3,6 +3,7 @@ package dev.brinebook.api;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.TemperatureUnit;
 import dev.brinebook.quantity.api.FlowQuantity;
@@ -30,14 +31,31 @@ class CheckerTest {
     }
 
     @RepeatedTest(300)
-    void passesExactlyWhatLiesInTheRangeOnceConverted(RepetitionInfo repetition) {
+    void passesExactlyWhatPassesTheGuardOnceConverted(RepetitionInfo repetition) {
         Random random = new Random(repetition.getCurrentRepetition());
         FlowUnit unit = FlowUnit.values()[random.nextInt(FlowUnit.values().length)];
         double edge = unit.fromBase(random.nextBoolean() ? MIN : MAX);
-        FlowQuantity flow = new FlowQuantity(BigDecimal.valueOf(edge + random.nextInt(-3, 4) * Math.ulp(edge)), unit);
-        boolean inside = flow.inBase() >= MIN && flow.inBase() <= MAX;
-        assertEquals(inside, check(new Bounded(flow, null, null)).isEmpty(), flow + " of seed "
+        double off = random.nextInt(-3, 4) * (random.nextBoolean() ? Math.ulp(edge) : Guard.ROUNDING * edge / 2.5);
+        FlowQuantity flow = new FlowQuantity(BigDecimal.valueOf(edge + off), unit);
+        assertEquals(passesTheGuard(flow.inBase()), check(new Bounded(flow, null, null)).isEmpty(), flow + " of seed "
                 + repetition.getCurrentRepetition());
+    }
+
+    private static boolean passesTheGuard(double litresPerMinute) {
+        try {
+            Guard.within(litresPerMinute, MIN, MAX, "flow");
+            return true;
+        } catch (IllegalArgumentException refused) {
+            return false;
+        }
+    }
+
+    @Test
+    void takesABoundThatIsARoundNumberInAnotherUnit() {
+        TemperatureQuantity temperature = new TemperatureQuantity(new BigDecimal("37.4"), TemperatureUnit.FAHRENHEIT);
+        assertEquals(List.of(), check(new Bounded(null, temperature, null)), "37.4 F is 3 C");
+        FlowQuantity flow = new FlowQuantity(new BigDecimal("0.42"), FlowUnit.CUBIC_METRE_PER_HOUR);
+        assertEquals(List.of(), check(new Bounded(flow, null, null)), "0.42 m3/h is 7 L/min");
     }
 
     @Test

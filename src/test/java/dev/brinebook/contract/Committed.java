@@ -1,6 +1,5 @@
 package dev.brinebook.contract;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import com.fasterxml.jackson.core.PrettyPrinter;
@@ -20,6 +19,7 @@ import io.restassured.RestAssured;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 
 /** The committed files of the contract, held against what the server says; rewritten only by {@code -Dcontract.write=true}. */
@@ -77,7 +77,22 @@ final class Committed {
             write(file, text);
             fail(file + " is written, look at the diff and commit");
         }
-        assertEquals(Files.readString(file), text, file + " is not what the service says: see -Dcontract.write=true");
+        String committed = Files.exists(file) ? Files.readString(file) : "";
+        if (!committed.equals(text)) {
+            fail(file + " is not what the service says, from line " + firstDifference(committed, text)
+                    + ": write it with -Dcontract.write=true, look at the diff and commit");
+        }
+    }
+
+    private static String firstDifference(String committed, String text) {
+        List<String> old = committed.lines().toList();
+        List<String> now = text.lines().toList();
+        int line = 0;
+        while (line < Math.min(old.size(), now.size()) && old.get(line).equals(now.get(line))) {
+            line++;
+        }
+        return line + 1 + ", which was " + (line < old.size() ? old.get(line).strip() : "not there") + " and is "
+                + (line < now.size() ? now.get(line).strip() : "not there");
     }
 
     static void write(Path file, String text) throws IOException {
