@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** No request that passes the checks makes a calculation fail, whatever corner of its ranges it comes from. */
 class CornerSweepTest {
 
-    private static final int REQUESTS = 1_500;
+    private static final int REQUESTS = 600;
     private static final int REPAIRS = 12;
 
     private final JsonReader reader = new JsonReader();
