@@ -7,7 +7,6 @@ import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
 import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -49,8 +48,9 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /**
-     * The cheapest dose whose capacity lasts the fewest days that the duty allows, or the lowest of the doses that cost
-     * the same within {@link #ASSUMED_EQUAL_COST_SHARE}; when none lasts so long, the dose that lasts longest.
+     * The cheapest dose at which the fewest days that the duty asks for lie between two regenerations on the mean, or the
+     * lowest of the doses that cost the same within {@link #ASSUMED_EQUAL_COST_SHARE}. When no dose lasts so long, the
+     * cheapest that covers a day of high use; when none does that either, the highest.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = WaterCautions.lowestDosesWillNotHold(duty.water())
@@ -62,13 +62,22 @@ public record DoseChoice(Option best, List<Option> options) {
             options.add(option(softener, softener.salt().fromSodiumChloride(
                     SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)), duty, cost));
         }
-        List<Option> lasting = options.stream().filter(option -> option.intervalDays() >= duty.minimumIntervalDays())
-                .toList();
-        double least = lasting.stream().mapToDouble(Option::costPerYear).min().orElse(0);
-        Option best = lasting.stream().filter(option -> option.costPerYear() <= least * (1 + ASSUMED_EQUAL_COST_SHARE))
-                .min(Comparator.comparingDouble(option -> option.dosed().saltDoseGramsPerLitre()))
-                .orElseGet(() -> options.get(options.size() - 1));
+        List<Option> lasting = options.stream().filter(option -> lasts(option, duty.minimumIntervalDays())).toList();
+        List<Option> covering = options.stream().filter(DoseChoice::coversADay).toList();
+        List<Option> choice = !lasting.isEmpty() ? lasting
+                : !covering.isEmpty() ? covering : List.of(options.get(options.size() - 1));
+        double least = choice.stream().mapToDouble(Option::costPerYear).min().orElseThrow();
+        Option best = choice.stream().filter(option -> option.costPerYear() <= least * (1 + ASSUMED_EQUAL_COST_SHARE))
+                .findFirst().orElseThrow();
         return new DoseChoice(best, List.copyOf(options));
+    }
+
+    private static boolean lasts(Option option, double minimumIntervalDays) {
+        return option.outcome().meanIntervalDays().asOptional().orElse(Double.POSITIVE_INFINITY) >= minimumIntervalDays;
+    }
+
+    private static boolean coversADay(Option option) {
+        return option.settings().reserveLitres() <= option.settings().meterLitres();
     }
 
     /** One dose, metered, on the days of the duty. */

@@ -83,12 +83,18 @@ class SizingTest {
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(19, choice.options().size(), "6 to 15 lb/ft3 by halves");
         for (DoseChoice.Option option : choice.options()) {
-            assertTrue(option.intervalDays() < 3 || choice.best().costPerYear() <= 1.02 * option.costPerYear());
+            assertTrue(option.outcome().meanIntervalDays().value() < 3
+                    || choice.best().costPerYear() <= 1.02 * option.costPerYear());
         }
         Duty heavy = Softeners.duty(40, 0, 600, 0.4);
         DoseChoice longest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
         assertEquals(15, longest.best().dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
-                "none lasts three days, so the one that lasts longest");
+                "none covers a day of high use, so the highest");
+        Duty busy = Softeners.duty(26, 0, 300, 0.4);
+        DoseChoice covering = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), busy, COST);
+        assertTrue(covering.best().outcome().meanIntervalDays().value() < 3, "none lasts three days");
+        assertTrue(covering.best().dosed().saltDoseGramsPerLitre() < 12 * Softeners.POUND_PER_CUBIC_FOOT,
+                "so the cheapest that covers a day, not the highest");
     }
 
     @Test
