@@ -3,27 +3,34 @@ package dev.brinebook.http;
 import static io.restassured.config.JsonConfig.jsonConfig;
 import static io.restassured.path.json.config.JsonPathConfig.NumberReturnType.DOUBLE;
 
-import dev.brinebook.Main;
 import io.restassured.RestAssured;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
-import io.restassured.response.Response;
-import java.util.Set;
+import io.restassured.response.ValidatableResponse;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
-/** The real service on free ports, with all its operations. */
-public final class TestServer implements AutoCloseable {
+/** Asks the real service, one for all tests that leave it as it is, as a caller would. */
+public final class TestServer {
 
-    private final BrinebookServer server = new BrinebookServer(
-            new Settings(0, 0, "127.0.0.1", 262_144, 1, 0, Set.of()), Main.OPERATIONS).start();
-
-    /** Posts {@code json}; decimals of the answer are read as double. */
-    public Response post(String path, String json) {
-        return RestAssured.given().config(RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(DOUBLE)))
-                .port(server.port()).contentType(ContentType.JSON).body(json).post(path);
+    private TestServer() {
     }
 
-    @Override
-    public void close() {
-        server.close();
+    /** Posts {@code json}; decimals of the answer are read as double. */
+    public static ValidatableResponse post(String path, String json) {
+        return RestAssured.given().config(RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(DOUBLE)))
+                .baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON).body(json).post(path)
+                .then();
+    }
+
+    /** The request of a committed example. */
+    public static String example(String name) {
+        try {
+            return Files.readString(Path.of("openapi", "examples", name + ".request.json"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -12,8 +12,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.brinebook.http.TestServer;
 import io.restassured.response.ValidatableResponse;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,20 +25,8 @@ class ScheduleRegenerationTest {
              "softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 8, "unit": "lb/ft3"}},
              "policies": [%s], "days": %d}""";
 
-    private static TestServer server;
-
-    @BeforeAll
-    static void start() {
-        server = new TestServer();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
-
     private static ValidatableResponse schedule(String body) {
-        return server.post("/v1/regeneration-schedule", body).then();
+        return TestServer.post("/v1/regeneration-schedule", body);
     }
 
     private static String policy(String name, String control) {

@@ -1,0 +1,55 @@
+package dev.brinebook.household.api;
+
+import static dev.brinebook.http.Near.near;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+
+import dev.brinebook.http.TestServer;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The ways of telling a household, over HTTP. */
+class HouseholdRequestTest {
+
+    private static final String BODY = """
+            {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": %s, "units": "metric",
+             "candidates": [{"sku": "x", "resinVolume": {"value": 40, "unit": "L"}}]}""";
+
+    @ParameterizedTest(name = "{2}")
+    @CsvSource(delimiter = '|', value = {
+        "{\"people\": 2} | 454.249 | 2 people x 60 gal: Residential End Uses of Water v2",
+        "{\"people\": 2, \"usePerPerson\": {\"value\": 121, \"unit\": \"L\"}} | 242 | BDEW 2023",
+        "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}} | 300 | measured",
+        "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"leftHard\": [\"toilets\"]} | 228.261 | 105 of 138: REU v2",
+        "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"leftHard\": [\"allCold\"]} | 99 | hot share 0.33: REU v2",
+        "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"outdoorUse\": {\"value\": 50, \"unit\": \"L\"}} | 350 | sum",
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0.1, 0.3]}} | 200 | mean of two"})
+    void toldManyWays(String household, double expectedLitres, String source) {
+        TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
+                .body("dailyUse.value", near(expectedLitres, 0.4, source));
+    }
+
+    @ParameterizedTest(name = "{1} {2}")
+    @CsvSource(delimiter = '|', value = {
+        "{} | /household/people | missing",
+        "{\"people\": 16} | /household/people | outOfRange",
+        "{\"people\": 2.5} | /household/people | wrongType",
+        "{\"usePerPerson\": {\"value\": 50, \"unit\": \"gal\"}, \"dailyUse\": {\"value\": 3, \"unit\": \"m3\"}}"
+            + " | /household/usePerPerson | inconsistent",
+        "{\"dailyUse\": {\"value\": 3, \"unit\": \"m3\"}, \"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\","
+            + " \"values\": [1]}} | /household/dailyUse | inconsistent",
+        "{\"weeklyUse\": [{\"value\": 1, \"unit\": \"L\"}]} | /household/weeklyUse | wrongCount",
+        "{\"dailySeries\": {\"firstDate\": \"2026-02-30\", \"unit\": \"L\", \"values\": [1]}}"
+            + " | /household/dailySeries/firstDate | unknownValue",
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [1, 46]}}"
+            + " | /household/dailySeries/values/1 | outOfRange",
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [1, -1]}}"
+            + " | /household/dailySeries/values/1 | outOfRange",
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [1, null]}}"
+            + " | /household/dailySeries/values/1 | nullValue"})
+    void refusesWhatIsNoHousehold(String household, String pointer, String code) {
+        TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(422)
+                .body("errors[0].pointer", equalTo(pointer)).body("errors[0].code", equalTo(code))
+                .body("errors[0].message", containsString(" "));
+    }
+}
