@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** What the code and the tables cite stands in the register of sources. */
+/** What the code and the tables cite stands in the register of sources, and nothing else does. */
 class SourcesUsedTest {
 
     private static final Path CODE = Path.of("src/main/java");
@@ -50,6 +50,18 @@ class SourcesUsedTest {
                 } while (citation.find());
             }
         }
+    }
+
+    /** Cited in a comment as [KEY], or named in the code as a text, such as for the basis of an answer. */
+    @Test
+    void everySourceOfTheRegisterIsCited() throws IOException {
+        StringBuilder code = new StringBuilder();
+        for (Path file : files(CODE, ".java")) {
+            code.append(Files.readString(file));
+        }
+        Set<String> unused = new TreeSet<>(Sources.all().keySet());
+        unused.removeIf(key -> code.indexOf("[" + key + "]") >= 0 || code.indexOf('"' + key + '"') >= 0);
+        assertEquals(Set.of(), unused);
     }
 
     private static String headerOf(Path table) throws IOException {
