@@ -48,6 +48,16 @@ class UnitTest {
         Printed.assertAgrees(celsius, tolerance, TemperatureUnit.FAHRENHEIT.toBase(fahrenheit));
     }
 
+    @ParameterizedTest
+    @CsvFileSource(resources = "/quantity/published-salt-per-year.csv", useHeadersInDisplayName = true)
+    void countsTheSaltOfAYearAsPublished(double grainsPerPound, String expectedPounds, String tolerance) {
+        double litres = VolumeUnit.US_GALLON.toBase(120_000);
+        double loadGrams = litres * HardnessUnit.GPG.toBase(20) / 1000;
+        assertEquals(2_400_000, CapacityUnit.GRAIN.fromBase(loadGrams), 1e-6, "Michaud 2015");
+        double saltGrams = loadGrams / SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(grainsPerPound);
+        Printed.assertAgrees(expectedPounds, tolerance, MassUnit.POUND.fromBase(saltGrams / 1000));
+    }
+
     static Stream<Unit> everyUnit() {
         return Stream.concat(KINDS.values().stream().flatMap(Arrays::stream), Arrays.stream(TemperatureUnit.values()));
     }
