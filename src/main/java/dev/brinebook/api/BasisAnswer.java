@@ -5,7 +5,8 @@ import dev.brinebook.source.Sources;
 
 @About("Why a number is what it is.")
 public record BasisAnswer(
-        @Property(value = "JSON pointer to the result, or to the part of the answer, that it explains.",
+        @Property(value = "JSON pointer to the result, or to the part of the answer, that it explains; a * in it"
+                + " stands for every element of a list.",
                 example = "\"/total\"") String pointer,
         @Property(value = "The formula, in words.", example = "\"hardness plus 4 gpg for each mg/L of iron\"")
         String formula,
