@@ -62,7 +62,7 @@ public final class Assess {
                 site.wasteWater() == WasteWater.SEPTIC_SYSTEM, explanation);
         Assessment assessment = Assessment.of(request.softener().found(given, duty, explanation), duty, prices,
                 site.toDomain(request.softener().resinAgeYears()));
-        SaltStore store = request.softener().saltStore(priced.bagKilograms(), explanation);
+        SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Salt salt = given.found().softener().salt();
         Cycle cycle = assessment.recommended().dosed().cycle();
         warn(assessment, site, explanation);

@@ -11,8 +11,6 @@ import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.ControlRequest;
-import dev.brinebook.softener.api.ReserveRequest;
-import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -32,15 +30,14 @@ public final class ControlTrial {
      */
     public static ConvertedYears of(Setup asFound, Duty duty, ControlRequest metered, SaltDoseQuantity saltDose,
             Explanation explanation) {
-        ControlRequest control = withReserve(metered, duty);
         explanation.assume("meteredSaltDose", saltDose == null ? "the dose as found" : Text.of(saltDose),
                 saltDose == null ? Origin.DEFAULT : Origin.CALLER);
         if (saltDose == null) {
-            return ConvertedYears.of(asFound, meter(control, asFound, duty, explanation), duty);
+            return ConvertedYears.of(asFound, meter(metered, asFound, duty, explanation), duty);
         }
         Setup redosed = asFound.withDose(saltDose.inBase(), withoutRefill(asFound.minutes()));
-        Setup converted = redosed.with(meter(control, redosed, duty, explanation));
-        Policy atOldDose = meter(withoutCapacity(control), asFound, duty, new Explanation());
+        Setup converted = redosed.with(meter(metered, redosed, duty, explanation));
+        Policy atOldDose = meter(withoutCapacity(metered), asFound, duty, new Explanation());
         return ConvertedYears.of(asFound, atOldDose, converted, duty);
     }
 
@@ -66,18 +63,6 @@ public final class ControlTrial {
     /** A capacity set for the new dose says nothing of the old one: there the meter is set to what the old dose restores. */
     private static ControlRequest withoutCapacity(ControlRequest c) {
         return new ControlRequest(c.kind(), c.everyDays(), c.weekdays(), c.hardnessSetting(), null, c.reserve(),
-                c.dayOverride(), c.regenerationHour());
-    }
-
-    /** The preferred probability stands in for a reserve that is not set. */
-    private static ControlRequest withReserve(ControlRequest c, Duty duty) {
-        boolean preferred = duty.reserveProbability() != ReserveRequest.ASSUMED_PROBABILITY;
-        if (c.kind() != ControlRequest.Kind.METERED_DELAYED || c.reserve() != null || !preferred) {
-            return c;
-        }
-        ReserveRequest reserve = new ReserveRequest(ReserveRequest.Rule.DAY_PERCENTILE, null, null,
-                BigDecimal.valueOf(duty.reserveProbability()));
-        return new ControlRequest(c.kind(), c.everyDays(), c.weekdays(), c.hardnessSetting(), c.capacitySetting(), reserve,
                 c.dayOverride(), c.regenerationHour());
     }
 }

@@ -84,8 +84,13 @@ public record PricesRequest(
         return given().values().stream().map(Money::currency).findFirst().orElse(DEFAULT_CURRENCY);
     }
 
-    /** Salt in a bag. */
-    public double bagKilograms() {
+    /** Salt in a bag, with its default told to {@code explanation}. */
+    public double bagKilograms(Explanation explanation) {
+        return explanation.orDefault("prices.saltBag.mass", saltBag == null ? null : saltBag.mass(), DEFAULT_BAG_KILOGRAMS,
+                "40 lb");
+    }
+
+    private double bagKilograms() {
         return saltBag == null ? DEFAULT_BAG_KILOGRAMS : saltBag.mass().inBase();
     }
 

@@ -7,18 +7,24 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.ClockOnWeekdays;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.SaltStore;
-import dev.brinebook.regeneration.YearlyTotals;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 
 @About("What one policy does on the days.")
 public record PolicyAnswer(
         @Property(value = "The caller's name for it.", example = "\"as found\"") String name,
+        @Property(value = "Days between its regenerations, as set.", optional = "unless a clock starts it every so many days",
+                unit = "days", example = "4") Integer everyDays,
+        @Property(value = "Weekdays on which it regenerates, as set.", optional = "unless a clock starts it on weekdays",
+                example = "[\"monday\", \"thursday\"]") List<DayOfWeek> weekdays,
         @Property(value = "Water that the meter counts down from.", optional = "when a clock starts it")
         VolumeQuantity meterVolume,
         @Property(value = "Part of it that is kept back.", optional = "unless a delayed meter starts it")
@@ -40,21 +46,22 @@ public record PolicyAnswer(
         @Property(value = "How many more there were than are listed.", optional = "when all are listed", min = 1,
                 example = "12") Integer eventsOmitted) {
 
-    private static final int MAX_EVENTS = 400;
+    /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
+    static final int MAX_LISTED = 400;
 
     static PolicyAnswer of(PolicyRequest request, int hour, Outcome outcome, SaltStore store, AnswerUnits units,
             String pointer, Explanation explanation) {
         Policy policy = outcome.policy();
-        List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_EVENTS)
+        List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_LISTED)
                 .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
                 .toList();
         int omitted = outcome.events().size() - events.size();
-        return new PolicyAnswer(request.name(),
+        return new PolicyAnswer(request.name(), policy instanceof ClockEveryDays clock ? clock.days() : null,
+                policy instanceof ClockOnWeekdays clock ? clock.weekdays().stream().sorted().toList() : null,
                 policy.meterVolumeLitres() > 0 ? units.volume(policy.meterVolumeLitres()) : null,
                 policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
                 policy.overrideDays(), hour,
-                PolicyTotals.of(YearlyTotals.of(outcome.totals(), YearlyTotals.DAYS_PER_YEAR), units),
-                PolicyTotals.of(outcome.yearly(), units),
+                PolicyTotals.ofDays(outcome, units), PolicyTotals.ofYear(outcome, units),
                 outcome.meanIntervalDays().exists() ? Rounding.answer(outcome.meanIntervalDays().value()) : null,
                 outcome.firstHardDate().orElse(null),
                 outcome.nextRegeneration(outcome.trial().days().meanLitres()).orElse(null),

@@ -7,6 +7,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.YearlyTotals;
 import java.math.BigDecimal;
 
@@ -22,7 +23,17 @@ public record PolicyTotals(
         @Property("Capacity that was still there when it regenerated, and thrown away.") CapacityQuantity capacityThrownAway,
         @Property("Hardness removed.") CapacityQuantity hardnessRemoved) {
 
-    static PolicyTotals of(YearlyTotals totals, AnswerUnits units) {
+    /** What an outcome came to on its days, unscaled. */
+    public static PolicyTotals ofDays(Outcome outcome, AnswerUnits units) {
+        return of(YearlyTotals.of(outcome.totals(), YearlyTotals.DAYS_PER_YEAR), units);
+    }
+
+    /** What an outcome comes to in 365 such days. */
+    public static PolicyTotals ofYear(Outcome outcome, AnswerUnits units) {
+        return of(outcome.yearly(), units);
+    }
+
+    private static PolicyTotals of(YearlyTotals totals, AnswerUnits units) {
         return new PolicyTotals(Rounding.answer(totals.regenerations()), Rounding.answer(totals.overrides()),
                 units.mass(totals.saltGrams() / 1000), units.volume(totals.waterLitres()),
                 Rounding.answer(totals.hardDays()), units.volume(totals.hardLitres()),

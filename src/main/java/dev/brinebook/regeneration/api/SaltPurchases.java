@@ -16,9 +16,16 @@ import java.util.Optional;
 @About("Bags of salt to buy, and when.")
 public record SaltPurchases(
         @Property(value = "Bags in all.", example = "24") Integer bags,
-        @Property("Each purchase.") List<SaltPurchase> purchases,
+        @Property("Salt in a bag.") MassQuantity bag,
+        @Property("Each purchase, 400 at most.") List<SaltPurchase> purchases,
+        @Property(value = "How many more purchases there were than are listed.", optional = "when all are listed", min = 1,
+                example = "12") Integer purchasesOmitted,
+        @Property(value = "Salt left in the brine tank after the last regeneration.", optional = "when no purchases are told")
+        MassQuantity leftAtEnd,
         @Property(value = "Why no purchases are told.", optional = "when they are",
-                example = "\"The brine tank is too small.\"") String missingBecause) {
+                example = "\"The brine tank is too small.\"") String missingBecause,
+        @Property(value = "Salt that the brine tank would have to hold.", optional = "when purchases are told")
+        MassQuantity leastBrineTankCapacity) {
 
     @About("A purchase of salt.")
     public record SaltPurchase(
@@ -30,14 +37,18 @@ public record SaltPurchases(
     public static SaltPurchases of(Outcome outcome, SaltStore store, AnswerUnits units, String pointer, Explanation explanation) {
         explanation.because(pointer, "whole bags, bought when less than two doses are left, as many as the brine tank takes",
                 "CP-CYCLE");
+        MassQuantity bag = units.mass(store.bagKilograms());
         double saltGrams = outcome.trial().regeneration().saltGrams();
         Optional<SaltPlan> plan = SaltPlan.of(outcome.trial().days().firstDate(), outcome.events(), saltGrams, store);
         if (plan.isEmpty()) {
             MassQuantity least = units.mass(store.leastCapacityKilograms(saltGrams));
-            return new SaltPurchases(0, List.of(), "The brine tank cannot take a whole bag beside the salt of a"
-                    + " regeneration: it would have to hold at least " + Text.of(least) + ".");
+            return new SaltPurchases(0, bag, List.of(), null, null, "The brine tank cannot take a whole bag beside the salt of a"
+                    + " regeneration: it would have to hold at least " + Text.of(least) + ".", least);
         }
-        return new SaltPurchases(plan.get().bags(), plan.get().purchases().stream()
-                .map(purchase -> new SaltPurchase(purchase.date(), purchase.bags())).toList(), null);
+        List<SaltPurchase> listed = plan.get().purchases().stream().limit(PolicyAnswer.MAX_LISTED)
+                .map(purchase -> new SaltPurchase(purchase.date(), purchase.bags())).toList();
+        int omitted = plan.get().purchases().size() - listed.size();
+        return new SaltPurchases(plan.get().bags(), bag, listed, omitted == 0 ? null : omitted,
+                units.mass(plan.get().leftKilograms()), null, null);
     }
 }

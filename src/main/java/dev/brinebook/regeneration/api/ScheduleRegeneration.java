@@ -7,8 +7,8 @@ import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
-import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.Simulation;
@@ -21,7 +21,10 @@ import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.api.HardnessLines;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /** When a softener regenerates. */
@@ -53,20 +56,24 @@ public final class ScheduleRegeneration {
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
         Regeneration regeneration = given.found().regeneration();
         Trial trial = new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left);
-        SaltStore store = request.softener().saltStore(PricesRequest.orNone(request.prices()).bagKilograms(), explanation);
+        SaltStore store = request.softener().saltStore(
+                PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
         List<Outcome> outcomes = new ArrayList<>();
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
-            Outcome outcome = Simulation.simulate(trial, policy(asked.control(), given, duty, policies.size(), explanation));
+            Explanation own = new Explanation();
+            Outcome outcome = Simulation.simulate(trial, asked.control().toPolicy(given.found(), duty, own));
             outcomes.add(outcome);
-            policies.add(PolicyAnswer.of(asked, hour(asked.control()), outcome, store, units,
+            policies.add(PolicyAnswer.of(asked, hour(asked.control(), own), outcome, store, units,
                     "/policies/" + policies.size(), explanation));
+            tell(own, "policies/" + (policies.size() - 1) + "/", explanation);
             if (outcomes.size() > 1) {
                 comparisons.add(PolicyComparison.of(asked.name(), outcome, policies.get(0).name(), outcomes.get(0), units));
             }
         }
-        explain(given, outcomes, explanation);
+        warn(given, outcomes, explanation);
+        explain(given, explanation);
         return new ScheduleAnswer(summary(policies, comparisons), duty.days().firstDate(), duty.days().size(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()),
@@ -75,18 +82,14 @@ public final class ScheduleRegeneration {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    /** The policy; the assumptions of each stand below its own place in the list. */
-    private static Policy policy(ControlRequest control, SoftenerCase given, Duty duty, int index,
-            Explanation explanation) {
-        Explanation own = new Explanation();
-        Policy policy = control.toPolicy(given.found(), duty, own);
-        own.assumptions().forEach(taken -> explanation.assume("policies/" + index + "/" + taken.name(), taken.value(),
-                taken.origin()));
-        return policy;
+    /** The assumptions of each policy stand below its own place in the list. */
+    private static void tell(Explanation own, String place, Explanation explanation) {
+        own.assumptions().forEach(taken -> explanation.assume(place + taken.name(), taken.value(), taken.origin()));
     }
 
-    private static int hour(ControlRequest control) {
-        return control.regenerationHour() == null ? MeterSettings.REGENERATION_HOUR : control.regenerationHour();
+    private static int hour(ControlRequest control, Explanation explanation) {
+        return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
+                MeterSettings.REGENERATION_HOUR, "o'clock");
     }
 
     private static String summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {
@@ -98,20 +101,32 @@ public final class ScheduleRegeneration {
         if (comparisons.isEmpty()) {
             return text + ".";
         }
-        PolicyComparison best = comparisons.stream().min((a, b) -> a.salt().value().compareTo(b.salt().value())).get();
-        boolean less = best.salt().value().signum() < 0;
-        return text + "; " + best.name() + (less ? " uses " : " uses no less salt, ")
-                + Text.number(Math.abs(best.salt().value().doubleValue())) + " " + best.salt().unit().symbol()
-                + (less ? " less salt a year." : " more a year.");
+        PolicyComparison thriftiest = Collections.min(comparisons, Comparator.comparing(one -> one.salt().value()));
+        return text + "; " + thriftiest.name() + " takes " + difference(thriftiest.salt()) + " salt a year and has "
+                + difference(thriftiest.hardDays()) + " hard days"
+                + (comparisons.size() == 1 ? "." : ", the least salt of the others.");
     }
 
-    private static void explain(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
+    private static String difference(MassQuantity salt) {
+        return salt.value().signum() == 0 ? "as much" : Text.number(salt.value().abs().doubleValue()) + " "
+                + salt.unit().symbol() + (salt.value().signum() < 0 ? " less" : " more");
+    }
+
+    private static String difference(BigDecimal hardDays) {
+        return hardDays.signum() == 0 ? "as many" : Text.number(hardDays.abs().doubleValue())
+                + (hardDays.signum() < 0 ? " fewer" : " more");
+    }
+
+    private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
         explanation.cautions(SoftenedWater.of(given.hardness(), given.water().sodiumMgPerL(),
                 given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
         explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP, Caution.SEWER_SALT_LIMITS);
         if (outcomes.stream().anyMatch(outcome -> outcome.totals().hardDays() > 0)) {
             explanation.caution(Caution.RUNS_HARD);
         }
+    }
+
+    private static void explain(SoftenerCase given, Explanation explanation) {
         explanation.because("/dailyUse", "indoor use times the share that is softened, over the days looked at", "REU-2016");
         explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
         explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
@@ -121,6 +136,15 @@ public final class ScheduleRegeneration {
         explanation.because("/policies/*/totals", "whole days: each day draws its use through the bed, and in the night after"
                 + " it the control decides. A clock counts days; a delayed meter regenerates when what is left is no more than"
                 + " its reserve; an immediate meter at once when nothing is left; the override after its days", "CP-CYCLE");
+        explanation.because("/policies/*/meterVolume", "capacity set over hardness set", "WQP-2009");
+        explanation.because("/policies/*/reserve", "by its rule: a volume, a share of the meter volume, a mean day, or the"
+                + " part of a gamma distribution of the busiest weekday that the probability asks for", "DAIAD");
+        explanation.because("/policies/*/meanIntervalDays", "days from the first regeneration to the last, over one less than"
+                + " their number", "CP-CYCLE");
+        explanation.because("/policies/*/nextRegeneration", "the control asked on, night after night at mean use, for three"
+                + " years at most", "CP-CYCLE");
+        explanation.because("/policies/*/leftAtEnd", "what was left at the start and driven off by regenerations, less what"
+                + " was removed", "CP-CYCLE");
         explanation.because("/policies/*/perYear", "the totals times 365 over the days looked at", "CP-CYCLE");
         explanation.because("/policies/*/events", "days as measured, or a typical year: equally likely parts of a gamma"
                 + " distribution, in an order set by the seed", "DAIAD");

@@ -43,10 +43,21 @@ public record ScheduleRequest(
             at.at("preferences").add("startDate", Code.INCONSISTENT,
                     "must be left out with a dailySeries, which has its own days");
         }
+        for (int i = 1; policies != null && i < policies.size(); i++) {
+            if (repeated(i, policies.subList(0, i))) {
+                at.at("policies").at(i).add("name", Code.INCONSISTENT, "must differ from the names before it");
+            }
+        }
         boolean control = softener != null && softener.control() != null;
         if (policies == null && softener != null && !control && !at.here()) {
             at.add("policies", Code.MISSING, "policies is missing: give it, or softener.control");
         }
+    }
+
+    private boolean repeated(int index, List<PolicyRequest> before) {
+        PolicyRequest asked = policies.get(index);
+        return asked != null && asked.name() != null
+                && before.stream().anyMatch(other -> other != null && asked.name().equals(other.name()));
     }
 
     /** The policies asked for. */

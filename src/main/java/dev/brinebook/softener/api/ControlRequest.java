@@ -5,6 +5,7 @@ import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
@@ -39,7 +40,8 @@ public record ControlRequest(
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
         CapacityQuantity capacitySetting,
         @Property(value = "Delayed meter: what it keeps back.",
-                fallback = "what one day stays below with probability 0.90") ReserveRequest reserve,
+                fallback = "what one day stays below with the probability of preferences.reserveProbability")
+        ReserveRequest reserve,
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", min = 0,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
                 fallback = "0 for a clock, 14 for a meter, 4 for a meter where iron is above 0.3 mg/L")
@@ -92,10 +94,10 @@ public record ControlRequest(
         if (kind == Kind.METERED_IMMEDIATE) {
             return new MeteredImmediate(meterLitres, override);
         }
-        Reserve rule = reserve == null ? new Reserve.PercentileDay(ReserveRequest.ASSUMED_PROBABILITY)
-                : reserve.toDomain();
-        explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability 0.90"
-                : WireNames.of(reserve.rule()), reserve == null ? Origin.DEFAULT : Origin.CALLER);
+        Reserve rule = reserve == null ? new Reserve.PercentileDay(duty.reserveProbability()) : reserve.toDomain();
+        explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability "
+                + Text.number(duty.reserveProbability()) : WireNames.of(reserve.rule()),
+                reserve == null ? Origin.DEFAULT : Origin.CALLER);
         return new MeteredDelayed(meterLitres, Math.min(Policy.MAX_METER_LITRES,
                 rule.litres(meterLitres, duty.demand().means(), duty.demand().variation().cv())), override);
     }

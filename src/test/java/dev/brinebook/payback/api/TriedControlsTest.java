@@ -107,7 +107,8 @@ class TriedControlsTest {
         assertEquals("14 days", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.value"));
         assertEquals("default", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.origin"));
         assertEquals("none", answer.getString("assumptions.find {it.name == 'control.dayOverride'}.value"));
-        assertEquals("dayPercentile", answer.getString("assumptions.find {it.name == 'metered.reserve'}.value"));
+        assertEquals("what a day stays below with probability 0.75",
+                answer.getString("assumptions.find {it.name == 'metered.reserve'}.value"));
         assertEquals("the dose as found", answer.getString("assumptions.find {it.name == 'meteredSaltDose'}.value"));
     }
 
