@@ -85,12 +85,15 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private byte[] body(Context context) throws IOException {
-        if (context.req().getContentLengthLong() > maxBodyBytes) {
+        long length = context.req().getContentLengthLong();
+        if (length > 2L * maxBodyBytes) {
             throw tooLarge(context);
         }
         InputStream stream = context.req().getInputStream();
         byte[] body = stream.readNBytes(maxBodyBytes + 1);
         if (body.length > maxBodyBytes) {
+            // A caller still sending does not read: a body a little too large is taken in, so that the answer is seen.
+            stream.readNBytes(maxBodyBytes);
             throw tooLarge(context);
         }
         return body;
