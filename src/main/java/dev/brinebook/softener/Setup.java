@@ -68,14 +68,19 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
         return softener.cycleDesign(countedDoseGramsPerLitre(), celsius).cycle().retimed(minutes);
     }
 
+    /** What one regeneration really restores and uses. */
+    public Regeneration regeneration(double celsius) {
+        Cycle cycle = cycle(celsius);
+        double minutesUsed = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, cycle.totalMinutes()));
+        return new Regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre), cycle.waterLitres(),
+                minutesUsed);
+    }
+
     /** A year of the duty's days with these settings. */
     public Year year(Duty duty) {
-        Cycle cycle = cycle(duty.water().temperatureCelsius());
-        double minutesUsed = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, cycle.totalMinutes()));
-        Regeneration regeneration = new Regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre),
-                cycle.waterLitres(), minutesUsed);
+        Regeneration regeneration = regeneration(duty.water().temperatureCelsius());
         Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration), policy);
-        double shareWhileRegenerating = HourlyProfile.share(regenerationHour, minutesUsed);
+        double shareWhileRegenerating = HourlyProfile.share(regenerationHour, regeneration.minutes());
         return new Year(outcome, outcome.yearly(),
                 outcome.yearly().regenerations() * shareWhileRegenerating * duty.days().meanLitres());
     }

@@ -9,6 +9,7 @@ import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
+import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.Simulation;
@@ -54,8 +55,6 @@ public final class ScheduleRegeneration {
                 ? given.demand().measured().get().size() : DEFAULT_DAYS, "");
         Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), days, request.seed(), explanation);
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
-        Regeneration regeneration = given.found().regeneration();
-        Trial trial = new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left);
         SaltStore store = request.softener().saltStore(
                 PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
         List<Outcome> outcomes = new ArrayList<>();
@@ -63,15 +62,21 @@ public final class ScheduleRegeneration {
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
             Explanation own = new Explanation();
-            Outcome outcome = Simulation.simulate(trial, asked.control().toPolicy(given.found(), duty, own));
+            Policy policy = asked.control().toPolicy(given.found(), duty, own);
+            int hour = hour(asked.control(), own);
+            Regeneration regeneration = request.softener().setup(given, policy, hour)
+                    .regeneration(duty.water().temperatureCelsius());
+            Outcome outcome = Simulation.simulate(
+                    new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy);
             outcomes.add(outcome);
-            policies.add(PolicyAnswer.of(asked, hour(asked.control(), own), outcome, store, units,
+            policies.add(PolicyAnswer.of(asked, hour, outcome, store, units,
                     "/policies/" + policies.size(), explanation));
             tell(own, "policies/" + (policies.size() - 1) + "/", explanation);
             if (outcomes.size() > 1) {
                 comparisons.add(PolicyComparison.of(asked.name(), outcome, policies.get(0).name(), outcomes.get(0), units));
             }
         }
+        Regeneration regeneration = outcomes.get(0).trial().regeneration();
         warn(given, outcomes, explanation);
         explain(given, explanation);
         return new ScheduleAnswer(summary(policies, comparisons), duty.days().firstDate(), duty.days().size(),

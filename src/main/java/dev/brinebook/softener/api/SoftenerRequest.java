@@ -159,12 +159,16 @@ public record SoftenerRequest(
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, "o'clock");
-        double stated = given.found().saltDoseGramsPerLitre();
-        double real = refillSaltGrams(duty.water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
-        Setup setup = new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
-        return new Found(setup, stated, new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
+        return new Found(setup(given, policy, hour), given.found().saltDoseGramsPerLitre(), new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
                 FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()),
                 flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.supply()));
+    }
+
+    /** The softener under a policy, with the salt that its refill really dissolves where that is known. */
+    public Setup setup(SoftenerCase given, Policy policy, int hour) {
+        double stated = given.found().saltDoseGramsPerLitre();
+        double real = refillSaltGrams(given.water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
+        return new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
     }
 
     /** Salt that the refill dissolves, when its minutes and its flow are both known and not 0. */

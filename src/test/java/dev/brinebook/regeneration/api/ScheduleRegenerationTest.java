@@ -155,4 +155,14 @@ class ScheduleRegenerationTest {
                  "softener": {"resinVolume": {"value": 20, "unit": "L"}, "control": {"kind": "clock", "everyDays": 3}}}""")
                 .statusCode(422).body("errors[0].pointer", equalTo("/water")).body("errors[0].code", equalTo("impossible"));
     }
+
+    @Test
+    void countsTheSaltThatTheRefillReallyDissolves() {
+        schedule("""
+                {"water": {"hardness": {"value": 20, "unit": "gpg"}, "temperature": {"value": 20, "unit": "C"}},
+                 "household": {"people": 3}, "softener": {"resinVolume": {"value": 1, "unit": "ft3"},
+                   "saltDose": {"value": 8, "unit": "lb/ft3"}, "control": {"kind": "clock", "everyDays": 4},
+                   "minutes": {"refill": 10}, "flows": {"refill": {"value": 0.5, "unit": "gpm"}}}}""").statusCode(200)
+                .body("saltPerRegeneration.value", near(5 * 2.99, 0.03, "5 gal of water, 2.99 lb a gallon: Salt Institute"));
+    }
 }
