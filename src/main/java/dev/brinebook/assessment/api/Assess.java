@@ -86,7 +86,8 @@ public final class Assess {
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.DRAIN_AIR_GAP, Caution.POWER_AND_PRESSURE,
                 Caution.UNSOFTENED_TAPS, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         explanation.cautions(site.wasteWaterCautions());
-        if (assessment.asFound().totals().hardDays() > 0 || assessment.metered().totals().hardDays() > 0) {
+        if (assessment.years().asFound().totals().hardDays() > 0
+                || assessment.years().converted().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
     }
