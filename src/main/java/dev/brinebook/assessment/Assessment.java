@@ -4,7 +4,6 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.ClockOnWeekdays;
-import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.Salt;
@@ -59,7 +58,7 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
                 setup.cycle(duty.water().temperatureCelsius()));
         Fit fit = Fit.of(dosed, duty, !startedByClock(found), Fit.Ratings.UNKNOWN);
         Softener better = findings.stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
-                ? withFlows(setup.softener(), withoutDrain(setup.softener().flows())) : setup.softener();
+                ? setup.softener().withDrain(OptionalDouble.empty()) : setup.softener();
         DoseChoice.Option recommended = DoseChoice.cheapest(better, duty, new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre())).best();
         Setup converted = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
@@ -77,14 +76,5 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
     /** Whether a clock starts the regenerations as found. */
     public static boolean startedByClock(Found found) {
         return found.policy() instanceof ClockEveryDays || found.policy() instanceof ClockOnWeekdays;
-    }
-
-    private static Softener withFlows(Softener softener, CycleFlows flows) {
-        return new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), softener.table(), flows);
-    }
-
-    private static CycleFlows withoutDrain(CycleFlows flows) {
-        return new CycleFlows(OptionalDouble.empty(), flows.brineLitresPerMinute(), flows.fastRinseLitresPerMinute(),
-                flows.refillLitresPerMinute());
     }
 }
