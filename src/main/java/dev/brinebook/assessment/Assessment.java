@@ -2,8 +2,6 @@ package dev.brinebook.assessment;
 
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.ClockOnWeekdays;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.Salt;
@@ -56,7 +54,7 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         List<Finding> findings = Review.of(found, duty);
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
-        Fit fit = Fit.of(dosed, duty, !startedByClock(found), Fit.Ratings.UNKNOWN);
+        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN);
         Softener better = findings.stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
                 ? setup.softener().withDrain(OptionalDouble.empty()) : setup.softener();
         DoseChoice.Option recommended = DoseChoice.cheapest(better, duty, new RunningCost(prices.saltPerKilogram(),
@@ -71,10 +69,5 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty),
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
                 SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(), potassium));
-    }
-
-    /** Whether a clock starts the regenerations as found. */
-    public static boolean startedByClock(Found found) {
-        return found.policy() instanceof ClockEveryDays || found.policy() instanceof ClockOnWeekdays;
     }
 }

@@ -4,8 +4,6 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleStep;
-import dev.brinebook.regeneration.MeteredDelayed;
-import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.TotalCapacity;
@@ -81,7 +79,7 @@ final class SaltReview {
     /** Capacity that is used between two regenerations: what the meter counts on, or the worst days of a clock. */
     private static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
         Policy policy = found.policy();
-        if (policy instanceof MeteredDelayed || policy instanceof MeteredImmediate) {
+        if (!policy.byClock()) {
             return found.meter().capacityGrams();
         }
         double worst = ClockReview.worstLoadGrams(duty, ClockReview.longestGapDays(policy));
