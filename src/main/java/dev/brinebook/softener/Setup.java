@@ -70,12 +70,10 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
 
     /** A year of the duty's days with these settings. */
     public Year year(Duty duty) {
-        Cycle cycle = cycle(duty.water().temperatureCelsius());
-        double minutesUsed = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, cycle.totalMinutes()));
-        Regeneration regeneration = new Regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre),
-                cycle.waterLitres(), minutesUsed);
+        Regeneration regeneration = cycle(duty.water().temperatureCelsius()).regeneration(capacityGrams(),
+                softener.saltGrams(saltDoseGramsPerLitre));
         Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration), policy);
-        double shareWhileRegenerating = HourlyProfile.share(regenerationHour, minutesUsed);
+        double shareWhileRegenerating = HourlyProfile.share(regenerationHour, regeneration.minutes());
         return new Year(outcome, outcome.yearly(),
                 outcome.yearly().regenerations() * shareWhileRegenerating * duty.days().meanLitres());
     }
