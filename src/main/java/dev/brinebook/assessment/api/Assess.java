@@ -8,6 +8,7 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.Commissioning;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -34,8 +35,6 @@ import java.util.List;
 /** The whole job in one call. */
 public final class Assess {
 
-    private static final int DAYS = 365;
-
     public static final Operation<AssessmentRequest, AssessmentAnswer> OPERATION = new Operation<>(
             "assess", "/v1/assessment", "Do the whole job on one case",
             "Choose this when the softener that stands there and the household are known and the whole answer is wanted:"
@@ -55,7 +54,7 @@ public final class Assess {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
                 preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
+        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), Days.PER_YEAR, request.seed(), explanation);
         PricesRequest priced = PricesRequest.orNone(request.prices());
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(given.water().supply() == Supply.PRIVATE_WELL,

@@ -4,6 +4,7 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
 import dev.brinebook.payback.ConversionPayback;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
@@ -26,8 +27,6 @@ import java.util.List;
  * alone do much of it [WCP-2016], and a programme that paid for conversions was not worth scaling up [EEG-31].
  */
 public final class EstimatePayback {
-
-    private static final int DAYS = 365;
 
     public static final Operation<ConversionPaybackRequest, ConversionPaybackAnswer> OPERATION = new Operation<>(
             "estimatePayback", "/v1/conversion-payback", "Find whether a metered control pays back",
@@ -85,7 +84,7 @@ public final class EstimatePayback {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
                 preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
+        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), Days.PER_YEAR, request.seed(), explanation);
         Setup found = request.softener().found(given, duty, explanation).setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
         String how = "regenerations times the salt and water of one, counted night by night on " + duty.days().size()

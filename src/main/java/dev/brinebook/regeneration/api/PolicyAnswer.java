@@ -3,6 +3,7 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.household.Days;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
@@ -53,7 +54,7 @@ public record PolicyAnswer(
                 policy.meterVolumeLitres() > 0 ? units.volume(policy.meterVolumeLitres()) : null,
                 policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
                 policy.overrideDays(), hour,
-                PolicyTotals.of(YearlyTotals.of(outcome.totals(), YearlyTotals.DAYS_PER_YEAR), units),
+                PolicyTotals.of(YearlyTotals.of(outcome.totals(), Days.PER_YEAR), units),
                 PolicyTotals.of(outcome.yearly(), units),
                 outcome.meanIntervalDays().exists() ? Rounding.answer(outcome.meanIntervalDays().value()) : null,
                 outcome.firstHardDate().orElse(null),

@@ -5,6 +5,7 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Outcome;
@@ -27,8 +28,6 @@ import java.util.List;
 /** When a softener regenerates. */
 public final class ScheduleRegeneration {
 
-    private static final int DEFAULT_DAYS = 365;
-
     public static final Operation<ScheduleRequest, ScheduleAnswer> OPERATION = new Operation<>(
             "scheduleRegeneration", "/v1/regeneration-schedule", "Foresee regenerations, salt and hard days",
             "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them (clock by"
@@ -48,7 +47,7 @@ public final class ScheduleRegeneration {
         SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
                 preferences.table(explanation), explanation);
         int days = (int) explanation.orDefault("days", request.days(), given.demand().measured().isPresent()
-                ? given.demand().measured().get().size() : DEFAULT_DAYS, "");
+                ? given.demand().measured().get().size() : Days.PER_YEAR, "");
         Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), days, request.seed(), explanation);
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
         Regeneration regeneration = given.found().regeneration();

@@ -6,6 +6,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
@@ -19,8 +20,6 @@ import java.util.List;
 
 /** What is wrong with the settings found on a softener. */
 public final class ReviewSettings {
-
-    private static final int DAYS = 365;
 
     public static final Operation<SettingsReviewRequest, SettingsReviewAnswer> OPERATION = new Operation<>(
             "reviewSettings", "/v1/settings-review", "Find what is set wrong on a softener",
@@ -40,7 +39,7 @@ public final class ReviewSettings {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
                 preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
+        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), Days.PER_YEAR, request.seed(), explanation);
         Found found = request.softener().found(given, duty, explanation);
         List<Finding> faults = Review.of(found, duty);
         List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding, units)).toList();

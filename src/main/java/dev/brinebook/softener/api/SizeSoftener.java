@@ -6,6 +6,7 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.Exact;
@@ -36,8 +37,6 @@ import java.util.stream.Collectors;
 
 /** Which softener for a water and a household. */
 public final class SizeSoftener {
-
-    private static final int DAYS = 365;
 
     public static final Operation<SizingRequest, SizingAnswer> OPERATION = new Operation<>(
             "sizeSoftener", "/v1/softener-sizing", "Find the softener for a household",
@@ -84,7 +83,7 @@ public final class SizeSoftener {
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        return preferences.duty(water, hardness, request.household().toDomain(explanation), DAYS, request.seed(),
+        return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
                 explanation);
     }
 
