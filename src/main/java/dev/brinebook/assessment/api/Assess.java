@@ -8,7 +8,6 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.Commissioning;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.household.Days;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -21,7 +20,6 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.api.FitAnswer;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SiteRequest;
@@ -51,15 +49,13 @@ public final class Assess {
     private static AssessmentAnswer answer(AssessmentRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
         Explanation explanation = new Explanation();
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), Days.PER_YEAR, request.seed(), explanation);
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
         SiteRequest site = SiteRequest.orUnseen(request.site());
-        Prices prices = priced.toDomain(given.water().supply() == Supply.PRIVATE_WELL,
+        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.wasteWater() == WasteWater.SEPTIC_SYSTEM, explanation);
-        Assessment assessment = Assessment.of(request.softener().found(given, duty, explanation), duty, prices,
+        Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, prices,
                 site.toDomain(request.softener().resinAgeYears()));
         SaltStore store = request.softener().saltStore(priced.bagKilograms(), explanation);
         Salt salt = given.found().softener().salt();

@@ -13,6 +13,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SettingsReviewRequest;
@@ -41,7 +42,7 @@ public record ConversionPaybackRequest(
                 + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");
     /** As wide as the check of a quantity, so that a bound is not refused by its last bit. */

@@ -4,7 +4,6 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.household.Days;
 import dev.brinebook.payback.ConversionPayback;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
@@ -15,7 +14,6 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
@@ -81,18 +79,16 @@ public final class EstimatePayback {
 
     private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
             Explanation explanation) {
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), Days.PER_YEAR, request.seed(), explanation);
-        Setup found = request.softener().found(given, duty, explanation).setup();
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
+        Setup found = request.softener().found(given, explanation).setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
         String how = "regenerations times the salt and water of one, counted night by night on " + duty.days().size()
                 + " whole days, the same for both, and scaled to 365";
         explanation.because("/asFound", how, "DAIAD");
         explanation.because("/converted", how, "DAIAD");
         explanation.because("/difference", "as found less converted", "DAIAD");
-        explanation.cautions(SoftenedWater.of(given.hardness(), given.water().sodiumMgPerL(),
+        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
                 found.softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
         if (years.asFound().totals().hardDays() > 0 || years.converted().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);

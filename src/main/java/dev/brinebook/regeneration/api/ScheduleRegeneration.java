@@ -6,6 +6,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
+import dev.brinebook.household.Demand;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Outcome;
@@ -18,7 +19,6 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.ControlRequest;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.api.HardnessLines;
@@ -43,12 +43,8 @@ public final class ScheduleRegeneration {
     private static ScheduleAnswer answer(ScheduleRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
         Explanation explanation = new Explanation();
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        int days = (int) explanation.orDefault("days", request.days(), given.demand().measured().isPresent()
-                ? given.demand().measured().get().size() : Days.PER_YEAR, "");
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), days, request.seed(), explanation);
+        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
+        Duty duty = given.duty();
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
         Regeneration regeneration = given.found().regeneration();
         Trial trial = new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left);
@@ -57,7 +53,7 @@ public final class ScheduleRegeneration {
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
-            Outcome outcome = Simulation.simulate(trial, policy(asked.control(), given, duty, policies.size(), explanation));
+            Outcome outcome = Simulation.simulate(trial, policy(asked.control(), given, policies.size(), explanation));
             outcomes.add(outcome);
             policies.add(PolicyAnswer.of(asked, hour(asked.control()), outcome, store, units,
                     "/policies/" + policies.size(), explanation));
@@ -74,11 +70,15 @@ public final class ScheduleRegeneration {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
+    private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
+        return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
+                "");
+    }
+
     /** The policy; the assumptions of each stand below its own place in the list. */
-    private static Policy policy(ControlRequest control, SoftenerCase given, Duty duty, int index,
-            Explanation explanation) {
+    private static Policy policy(ControlRequest control, SoftenerCase given, int index, Explanation explanation) {
         Explanation own = new Explanation();
-        Policy policy = control.toPolicy(given.found(), duty, own);
+        Policy policy = control.toPolicy(given.found(), given.duty(), own);
         own.assumptions().forEach(taken -> explanation.assume("policies/" + index + "/" + taken.name(), taken.value(),
                 taken.origin()));
         return policy;
@@ -105,7 +105,8 @@ public final class ScheduleRegeneration {
     }
 
     private static void explain(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
-        explanation.cautions(SoftenedWater.of(given.hardness(), given.water().sodiumMgPerL(),
+        Duty duty = given.duty();
+        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
                 given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
         explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP, Caution.SEWER_SALT_LIMITS);
         if (outcomes.stream().anyMatch(outcome -> outcome.totals().hardDays() > 0)) {

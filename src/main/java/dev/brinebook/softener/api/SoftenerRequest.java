@@ -155,7 +155,8 @@ public record SoftenerRequest(
     }
 
     /** The softener with its control as found. */
-    public Found found(SoftenerCase given, Duty duty, Explanation explanation) {
+    public Found found(SoftenerCase given, Explanation explanation) {
+        Duty duty = given.duty();
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, "o'clock");
