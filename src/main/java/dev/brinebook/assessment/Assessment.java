@@ -4,7 +4,6 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
@@ -62,12 +61,11 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         Setup converted = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
         Policy meterAtFoundDose = MeterSettings.of(dosed, duty).policy();
-        boolean potassium = setup.softener().salt() == Salt.POTASSIUM_CHLORIDE;
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
         return new Assessment(duty, found, fit, findings, recommended,
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty),
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
-                SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(), potassium));
+                duty.softenedWith(setup.softener().salt()));
     }
 }

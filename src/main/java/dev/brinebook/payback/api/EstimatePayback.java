@@ -11,11 +11,9 @@ import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.SoftenerCase;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import java.util.Currency;
 import java.util.List;
@@ -88,8 +86,7 @@ public final class EstimatePayback {
         explanation.because("/asFound", how, "DAIAD");
         explanation.because("/converted", how, "DAIAD");
         explanation.because("/difference", "as found less converted", "DAIAD");
-        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
-                found.softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(duty.softenedWith(found.softener().salt()).cautions());
         if (years.asFound().totals().hardDays() > 0 || years.converted().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }

@@ -15,12 +15,10 @@ import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.SoftenerCase;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.api.HardnessLines;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,8 +104,7 @@ public final class ScheduleRegeneration {
 
     private static void explain(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
         Duty duty = given.duty();
-        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
-                given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP, Caution.SEWER_SALT_LIMITS);
         if (outcomes.stream().anyMatch(outcome -> outcome.totals().hardDays() > 0)) {
             explanation.caution(Caution.RUNS_HARD);

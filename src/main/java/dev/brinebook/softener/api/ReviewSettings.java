@@ -7,13 +7,11 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.api.HardnessLines;
 import java.util.List;
 
@@ -63,8 +61,7 @@ public final class ReviewSettings {
 
     private static void explain(SoftenerCase given, Setup.Year year, Explanation explanation) {
         Duty duty = given.duty();
-        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
-                given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP);
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);

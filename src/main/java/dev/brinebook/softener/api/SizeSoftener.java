@@ -24,7 +24,6 @@ import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.CompensatedHardness;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
@@ -111,8 +110,7 @@ public final class SizeSoftener {
 
     private static void explain(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
         explanation.cautions(WaterCautions.of(duty.water()));
-        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
-                salt == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP,
                 Caution.UNSOFTENED_TAPS);
         if (ranked.get(0).option().outcome().totals().hardDays() > 0) {
