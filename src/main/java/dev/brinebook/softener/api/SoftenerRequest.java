@@ -8,6 +8,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
@@ -104,7 +105,7 @@ public record SoftenerRequest(
         double dose = doseGramsPerLitre();
         double min = CapacityTable.minSaltDoseGramsPerLitre(used);
         double max = CapacityTable.maxSaltDoseGramsPerLitre(used);
-        if (!(dose >= min * (1 - 1e-9) && dose <= max * (1 + 1e-9))) {
+        if (!Guard.isWithin(dose, min, max)) {
             SaltDoseUnit unit = saltDose == null ? SaltDoseUnit.GRAM_PER_LITRE : saltDose.unit();
             at.add(saltDose == null ? "saltPerRegeneration" : "saltDose", Code.OUT_OF_RANGE, "must make a dose of "
                     + Text.number(unit.fromBase(min)) + " to " + Text.number(unit.fromBase(max)) + " " + unit.symbol()
