@@ -16,12 +16,7 @@ record Range(double min, double max, boolean aboveMin) {
 
     /** As {@link Guard#within}, so that what passes here passes there. */
     boolean holds(double number) {
-        boolean low = aboveMin ? number > min : number >= min - slack(min);
-        return low && number <= max + slack(max);
-    }
-
-    private static double slack(double bound) {
-        return Double.isInfinite(bound) ? 0 : Guard.ROUNDING * Math.abs(bound);
+        return Guard.isWithin(number, min, max) && !(aboveMin && number <= min);
     }
 
     /** The range in the caller's unit. Every bound told is taken when it comes back. */

@@ -1,13 +1,9 @@
 package dev.brinebook.assessment;
 
+import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.payback.YearlyCost;
-import dev.brinebook.payback.YearlyUse;
-import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.ClockOnWeekdays;
-import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep;
-import dev.brinebook.resin.Salt;
+import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
@@ -36,15 +32,12 @@ import java.util.Set;
  * @param fit whether it fits, at the dose it gets
  * @param findings settings that should be others
  * @param recommended the dose and meter settings to set, with their year
- * @param asFound a year as found
- * @param meteredAtFoundDose the same days, metered, with the dose as found: what metering alone changes
- * @param metered the same days, metered, with the recommended settings
+ * @param years a year as found, metered at the dose as found, and with the recommended settings
  * @param readiness what the conversion needs
  * @param softened what softening adds to the water
  */
 public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, DoseChoice.Option recommended,
-        Setup.Year asFound, Setup.Year meteredAtFoundDose, Setup.Year metered, List<Readiness.Check> readiness,
-        SoftenedWater softened) {
+        ConvertedYears years, List<Readiness.Check> readiness, SoftenedWater softened) {
 
     private static final Set<Finding.Code> WRONG_DRAIN = EnumSet.of(Finding.Code.BACKWASH_TOO_STRONG,
             Finding.Code.BACKWASH_TOO_WEAK);
@@ -60,58 +53,19 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         List<Finding> findings = Review.of(found, duty);
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
-        Fit fit = Fit.of(dosed, duty, !startedByClock(found), Fit.Ratings.UNKNOWN);
+        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN);
         Softener better = findings.stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
-                ? withFlows(setup.softener(), withoutDrain(setup.softener().flows())) : setup.softener();
+                ? setup.softener().withDrain(OptionalDouble.empty()) : setup.softener();
         DoseChoice.Option recommended = DoseChoice.cheapest(better, duty, new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre())).best();
-        Setup metered = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
+        Setup converted = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
-        Setup meteredAtFoundDose = setup.with(MeterSettings.of(dosed, duty).policy());
-        boolean potassium = setup.softener().salt() == Salt.POTASSIUM_CHLORIDE;
+        Policy meterAtFoundDose = MeterSettings.of(dosed, duty).policy();
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
-        return new Assessment(duty, found, fit, findings, recommended, setup.year(duty), meteredAtFoundDose.year(duty),
-                metered.year(duty), Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
-                SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(), potassium));
-    }
-
-    /** Whether a clock starts the regenerations as found. */
-    public static boolean startedByClock(Found found) {
-        return found.policy() instanceof ClockEveryDays || found.policy() instanceof ClockOnWeekdays;
-    }
-
-    /** What a year uses as found. */
-    public YearlyUse useAsFound() {
-        return use(asFound);
-    }
-
-    /** What a year uses with the recommended settings. */
-    public YearlyUse useMetered() {
-        return use(metered);
-    }
-
-    /** What is saved in the first year by metering alone, at the dose as found. */
-    public YearlyCost savedByMeteringAlone(Prices prices) {
-        return YearlyCost.of(use(asFound), prices).minus(YearlyCost.of(use(meteredAtFoundDose), prices));
-    }
-
-    /** What is saved in the first year by the recommended settings. */
-    public YearlyCost saved(Prices prices) {
-        return YearlyCost.of(use(asFound), prices).minus(YearlyCost.of(use(metered), prices));
-    }
-
-    private static YearlyUse use(Setup.Year year) {
-        return new YearlyUse(year.totals().regenerations(), year.totals().saltGrams() / 1000, year.totals().waterLitres(),
-                0);
-    }
-
-    private static Softener withFlows(Softener softener, CycleFlows flows) {
-        return new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), softener.table(), flows);
-    }
-
-    private static CycleFlows withoutDrain(CycleFlows flows) {
-        return new CycleFlows(OptionalDouble.empty(), flows.brineLitresPerMinute(), flows.fastRinseLitresPerMinute(),
-                flows.refillLitresPerMinute());
+        return new Assessment(duty, found, fit, findings, recommended,
+                ConvertedYears.of(setup, meterAtFoundDose, converted, duty),
+                Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
+                duty.softenedWith(setup.softener().salt()));
     }
 }

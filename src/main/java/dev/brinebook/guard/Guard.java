@@ -42,9 +42,14 @@ public final class Guard {
         return value;
     }
 
+    /** Whether {@code value} lies in the closed range, give or take {@link #ROUNDING}; a NaN does not. */
+    public static boolean isWithin(double value, double min, double max) {
+        return value >= min - ROUNDING * Math.abs(min) && value <= max + ROUNDING * Math.abs(max);
+    }
+
     /** {@code value} if it lies in the closed range, give or take {@link #ROUNDING}. */
     public static double within(double value, double min, double max, String name) {
-        if (!(value >= min - ROUNDING * Math.abs(min) && value <= max + ROUNDING * Math.abs(max))) {
+        if (!isWithin(value, min, max)) {
             throw new IllegalArgumentException(name + " must be from " + min + " to " + max + ", was " + value);
         }
         return value;

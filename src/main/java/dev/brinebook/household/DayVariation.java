@@ -31,7 +31,6 @@ public final class DayVariation {
     /** Source: [DAIAD] the same, where the number of persons is not known. */
     public static final DayVariation UNKNOWN_PERSONS = new DayVariation(0.45);
 
-    private static final int YEAR = 365;
     /** Below this the iteration of the gamma distribution grows long and its normal limit is as good. */
     private static final double NARROW_CV = 0.01;
     private static final double QUANTILE_ACCURACY = 1e-13;
@@ -41,9 +40,9 @@ public final class DayVariation {
 
     private DayVariation(double cv) {
         this.cv = Guard.within(cv, MIN_CV, MAX_CV, "cv");
-        this.quantiles = new double[YEAR];
-        for (int i = 0; i < YEAR; i++) {
-            quantiles[i] = gammaQuantile(cv, (i + 0.5) / YEAR);
+        this.quantiles = new double[Days.PER_YEAR];
+        for (int i = 0; i < Days.PER_YEAR; i++) {
+            quantiles[i] = gammaQuantile(cv, (i + 0.5) / Days.PER_YEAR);
         }
     }
 
@@ -94,8 +93,8 @@ public final class DayVariation {
     public Days typicalDays(LocalDate firstDate, int size, WeekdayMeans means, long seed) {
         double[] uses = means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days"));
         Random random = new Random(seed);
-        for (int start = 0; start < size; start += YEAR) {
-            vary(uses, start, Math.min(YEAR, size - start), random);
+        for (int start = 0; start < size; start += Days.PER_YEAR) {
+            vary(uses, start, Math.min(Days.PER_YEAR, size - start), random);
         }
         return Days.series(firstDate, uses);
     }
@@ -118,7 +117,7 @@ public final class DayVariation {
     private double[] shuffled(int length, Random random) {
         double[] factors = new double[length];
         for (int i = 0; i < length; i++) {
-            factors[i] = quantiles[(int) ((i + 0.5) * YEAR / length)];
+            factors[i] = quantiles[(int) ((i + 0.5) * Days.PER_YEAR / length)];
         }
         for (int i = length - 1; i > 0; i--) {
             int j = random.nextInt(i + 1);

@@ -12,6 +12,9 @@ import java.util.Arrays;
  */
 public final class Days {
 
+    /** Days of the year that yearly figures are told for; the leap day is left out. */
+    public static final int PER_YEAR = 365;
+
     /** Three years, one of them a leap year. */
     public static final int MAX_DAYS = 1096;
     /** Holds the largest day of a typical year made from the largest means and the widest scatter. */

@@ -38,6 +38,9 @@ final class Pages {
         json("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, 503 when stopping.",
                 JSON, HealthAnswer.class, context -> {
                     boolean up = ready.getAsBoolean();
+                    if (!up) {
+                        context.header("Retry-After", Problems.RETRY_AFTER_SECONDS);
+                    }
                     context.status(up ? 200 : 503).result(writer.write(new HealthAnswer(up ? "up" : "stopping")));
                 }, false);
         json("readVersion", "/version", "Versions", "Version of the service and of its formulas and data.", JSON,

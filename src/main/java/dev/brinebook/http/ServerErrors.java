@@ -30,6 +30,9 @@ final class ServerErrors extends ErrorHandler {
         response.getHeaders().put(RequestId.HEADER, id);
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
+        if (type == ProblemType.OVERLOADED) {
+            response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_SECONDS);
+        }
         response.write(true, ByteBuffer.wrap(document), callback);
         return true;
     }

@@ -44,6 +44,11 @@ public record ConvertedYears(Setup.Year asFound, Setup.Year metered, Setup.Year 
         return new YearlyUse(totals.regenerations(), totals.saltGrams() / 1000, totals.waterLitres(), 0);
     }
 
+    /** What is saved in the first year, by the control and the dose together. */
+    public YearlyCost saved(Prices prices) {
+        return YearlyCost.of(use(asFound), prices).minus(YearlyCost.of(use(converted), prices));
+    }
+
     /** Part of the first year's saving that the new control brings at the dose as found. */
     public YearlyCost savedByMetering(Prices prices) {
         return YearlyCost.of(use(asFound), prices).minus(YearlyCost.of(use(metered), prices));

@@ -1,6 +1,7 @@
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.household.Days;
 
 /**
  * How often a softener regenerates in a year on yearly averages alone. Not for a household whose days are known: a
@@ -8,7 +9,6 @@ import dev.brinebook.guard.Guard;
  */
 public final class ExpectedRegenerations {
 
-    public static final double DAYS_PER_YEAR = 365;
     public static final double MIN_INTERVAL_DAYS = 1;
     public static final double MAX_INTERVAL_DAYS = 365;
 
@@ -22,7 +22,7 @@ public final class ExpectedRegenerations {
      * <p>Source: what a time clock is, by definition
      */
     public static double byClock(double intervalDays) {
-        return DAYS_PER_YEAR / Guard.within(intervalDays, MIN_INTERVAL_DAYS, MAX_INTERVAL_DAYS, "intervalDays");
+        return Days.PER_YEAR / Guard.within(intervalDays, MIN_INTERVAL_DAYS, MAX_INTERVAL_DAYS, "intervalDays");
     }
 
     /**
@@ -39,6 +39,6 @@ public final class ExpectedRegenerations {
         Guard.positive(capacityGrams, "capacityGrams");
         Guard.notNegative(reserveGrams, "reserveGrams");
         Guard.positive(capacityGrams - reserveGrams, "capacityGrams less reserveGrams");
-        return DAYS_PER_YEAR * dailyLoadGrams / (capacityGrams - reserveGrams);
+        return Days.PER_YEAR * dailyLoadGrams / (capacityGrams - reserveGrams);
     }
 }

@@ -76,6 +76,18 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
         return steps.stream().mapToDouble(CycleStep::minutes).sum();
     }
 
+    /**
+     * What the cycle restores and uses, for a simulation. Minutes set far too short or too long on a controller are
+     * counted as the shortest and the longest that a {@link Regeneration} knows.
+     *
+     * @param capacityGrams capacity that it restores, as CaCO3
+     * @param saltGrams salt that it dissolves
+     */
+    public Regeneration regeneration(double capacityGrams, double saltGrams) {
+        double minutes = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, totalMinutes()));
+        return new Regeneration(capacityGrams, saltGrams, waterLitres(), minutes);
+    }
+
     /** Water taken from the line, the refill included. */
     public double waterLitres() {
         return steps.stream().mapToDouble(CycleStep::lineWaterLitres).sum();

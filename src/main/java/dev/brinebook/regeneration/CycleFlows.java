@@ -28,6 +28,12 @@ public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble bri
         check(refillLitresPerMinute, "refillLitresPerMinute");
     }
 
+    /** The same valve with another drain line flow control, or with one that is still to be chosen. */
+    public CycleFlows withDrain(OptionalDouble otherLitresPerMinute) {
+        return new CycleFlows(otherLitresPerMinute, brineLitresPerMinute, fastRinseLitresPerMinute,
+                refillLitresPerMinute);
+    }
+
     private static void check(OptionalDouble flow, String name) {
         flow.ifPresent(known -> Guard.within(known, MIN_FLOW_LITRES_PER_MINUTE, MAX_FLOW_LITRES_PER_MINUTE, name));
     }

@@ -40,6 +40,11 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
     /** What the rule itself gives as its reason. */
     Reason reason();
 
+    /** Whether a clock starts the regenerations, whatever was used. */
+    default boolean byClock() {
+        return this instanceof ClockEveryDays || this instanceof ClockOnWeekdays;
+    }
+
     /** Whether the override regenerates in the night now beginning. */
     default boolean overridesTonight(int nightsSinceLast) {
         return overrideDays() != NO_OVERRIDE && nightsSinceLast >= overrideDays();

@@ -10,11 +10,9 @@ public record YearlyTotals(double regenerations, double overrides, double saltGr
                            double throughBedLitres, double bypassedLitres, double hardDays, double hardLitres,
                            double removedGrams, double regeneratedGrams, double unusedGrams) {
 
-    public static final int DAYS_PER_YEAR = 365;
-
     /** Every total times 365 over the {@code days} it was counted on. */
     public static YearlyTotals of(Totals totals, int days) {
-        double scale = (double) DAYS_PER_YEAR / Guard.within(days, 1, Days.MAX_DAYS, "days");
+        double scale = (double) Days.PER_YEAR / Guard.within(days, 1, Days.MAX_DAYS, "days");
         return new YearlyTotals(scale * totals.regenerations(), scale * totals.overrides(), scale * totals.saltGrams(),
                 scale * totals.waterLitres(), scale * totals.throughBedLitres(), scale * totals.bypassedLitres(),
                 scale * totals.hardDays(), scale * totals.hardLitres(), scale * totals.removedGrams(),

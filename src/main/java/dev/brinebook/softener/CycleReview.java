@@ -4,7 +4,6 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
-import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.BackwashEffect;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +43,7 @@ final class CycleReview {
                 : expansion.value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE ? Finding.Code.BACKWASH_TOO_WEAK : null;
         if (code != null && flow != designed) {
             findings.add(new Finding(code, flow, designed, Review.difference(found,
-                    found.setup().with(withDrain(softener, designed)), duty)));
+                    found.setup().with(softener.withDrain(OptionalDouble.of(designed))), duty)));
         }
     }
 
@@ -56,12 +55,5 @@ final class CycleReview {
             findings.add(new Finding(Finding.Code.REGENERATION_IN_USE_HOURS, hour, MeterSettings.REGENERATION_HOUR,
                     Review.difference(found, found.setup().atHour(MeterSettings.REGENERATION_HOUR), duty)));
         }
-    }
-
-    private static Softener withDrain(Softener softener, double flowLitresPerMinute) {
-        CycleFlows flows = softener.flows();
-        return new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), softener.table(),
-                new CycleFlows(OptionalDouble.of(flowLitresPerMinute), flows.brineLitresPerMinute(),
-                        flows.fastRinseLitresPerMinute(), flows.refillLitresPerMinute()));
     }
 }

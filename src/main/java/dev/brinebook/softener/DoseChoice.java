@@ -5,6 +5,7 @@ import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
+import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,8 +54,7 @@ public record DoseChoice(Option best, List<Option> options) {
      * cheapest that covers a day of high use; when none does that either, the highest.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
-        double lowest = WaterCautions.lowestDosesWillNotHold(duty.water())
-                ? ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER : LOWEST_POUNDS_PER_CUBIC_FOOT;
+        double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
         int steps = (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowest) / STEP_POUNDS_PER_CUBIC_FOOT);
         for (int i = 0; i <= steps; i++) {
@@ -70,6 +70,12 @@ public record DoseChoice(Option best, List<Option> options) {
         Option best = choice.stream().filter(option -> option.costPerYear() <= least * (1 + ASSUMED_EQUAL_COST_SHARE))
                 .findFirst().orElseThrow();
         return new DoseChoice(best, List.copyOf(options));
+    }
+
+    /** Lowest dose of sodium chloride that is recommended for {@code water}, pounds per cubic foot. */
+    static double lowestPoundsPerCubicFoot(WaterAnalysis water) {
+        return WaterCautions.lowestDosesWillNotHold(water)
+                ? ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER : LOWEST_POUNDS_PER_CUBIC_FOOT;
     }
 
     private static boolean lasts(Option option, double minimumIntervalDays) {

@@ -43,8 +43,7 @@ public record DosedSoftener(Softener softener, double saltDoseGramsPerLitre, Cyc
 
     /** What one regeneration restores and uses, for a simulation. */
     public Regeneration regeneration() {
-        double minutes = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, cycle.totalMinutes()));
-        return new Regeneration(capacityGrams(), saltGrams(), cycle.waterLitres(), minutes);
+        return cycle.regeneration(capacityGrams(), saltGrams());
     }
 
     /** Water that the bed softens between two regenerations at a hardness, litres. */

@@ -4,7 +4,9 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.resin.Salt;
 import dev.brinebook.water.CompensatedHardness;
+import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.Objects;
@@ -43,6 +45,11 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
     /** {@link #settingGpg} in mg/L as CaCO3. */
     public double settingMgPerL() {
         return HardnessUnit.GPG.toBase(settingGpg());
+    }
+
+    /** The water after a softener that is regenerated with {@code salt}. */
+    public SoftenedWater softenedWith(Salt salt) {
+        return SoftenedWater.of(hardness, water.sodiumMgPerL(), salt == Salt.POTASSIUM_CHLORIDE);
     }
 
     /** Whether iron asks for a shorter day override: above the staining level, where it builds up on idle resin. */

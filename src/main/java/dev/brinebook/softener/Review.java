@@ -1,7 +1,5 @@
 package dev.brinebook.softener;
 
-import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.ClockOnWeekdays;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,8 +14,7 @@ public final class Review {
      * that one setting mended; the costs of several do not add up, because one mistake can hide another.
      */
     public static List<Finding> of(Found found, Duty duty) {
-        boolean clock = found.policy() instanceof ClockEveryDays || found.policy() instanceof ClockOnWeekdays;
-        List<Finding> findings = new ArrayList<>(clock ? ClockReview.of(found, duty) : MeterReview.of(found, duty));
+        List<Finding> findings = new ArrayList<>(found.policy().byClock() ? ClockReview.of(found, duty) : MeterReview.of(found, duty));
         findings.addAll(SaltReview.of(found, duty));
         findings.addAll(CycleReview.of(found, duty));
         findings.sort(Finding.ORDER);

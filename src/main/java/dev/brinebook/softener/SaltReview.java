@@ -4,12 +4,9 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleStep;
-import dev.brinebook.regeneration.MeteredDelayed;
-import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.TotalCapacity;
-import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -62,8 +59,7 @@ final class SaltReview {
         double litres = softener.bed().resinLitres();
         Figure dose = softener.table().saltDoseGramsPerLitre(softener.salt(), needed.getAsDouble() / litres);
         double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
-                WaterCautions.lowestDosesWillNotHold(duty.water()) ? DoseChoice.ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER
-                        : DoseChoice.LOWEST_POUNDS_PER_CUBIC_FOOT));
+                DoseChoice.lowestPoundsPerCubicFoot(duty.water())));
         double better = Math.max(lowest, dose.exists() ? dose.value() : tooMuchOrTooLittle(dose, softener));
         double stated = found.statedDoseGramsPerLitre();
         if (stated <= better * (1 + ASSUMED_DOSE_SLACK)) {
@@ -81,7 +77,7 @@ final class SaltReview {
     /** Capacity that is used between two regenerations: what the meter counts on, or the worst days of a clock. */
     private static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
         Policy policy = found.policy();
-        if (policy instanceof MeteredDelayed || policy instanceof MeteredImmediate) {
+        if (!policy.byClock()) {
             return found.meter().capacityGrams();
         }
         double worst = ClockReview.worstLoadGrams(duty, ClockReview.longestGapDays(policy));

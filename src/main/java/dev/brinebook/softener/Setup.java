@@ -70,10 +70,7 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
 
     /** What one regeneration really restores and uses. */
     public Regeneration regeneration(double celsius) {
-        Cycle cycle = cycle(celsius);
-        double minutesUsed = Math.min(Regeneration.MAX_MINUTES, Math.max(Regeneration.MIN_MINUTES, cycle.totalMinutes()));
-        return new Regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre), cycle.waterLitres(),
-                minutesUsed);
+        return cycle(celsius).regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre));
     }
 
     /** A year of the duty's days with these settings. */

@@ -7,6 +7,7 @@ import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * A softener without its controller: the bed in its tank, and how it is regenerated.
@@ -31,6 +32,11 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
         Objects.requireNonNull(table, "table");
         Objects.requireNonNull(flows, "flows");
         Guard.within(tankHeightMetres, bed.depthMetres(), MAX_TANK_HEIGHT_METRES, "tankHeightMetres");
+    }
+
+    /** The same softener with another drain line flow control, or with one that is still to be chosen. */
+    public Softener withDrain(OptionalDouble otherLitresPerMinute) {
+        return new Softener(bed, tankHeightMetres, salt, table, flows.withDrain(otherLitresPerMinute));
     }
 
     /** Capacity that a dose restores, grams as CaCO3 of the whole bed. */

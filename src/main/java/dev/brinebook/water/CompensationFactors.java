@@ -30,7 +30,7 @@ public record CompensationFactors(double ironMgPerMg, double manganeseMgPerMg) {
     public static final CompensationFactors CONSERVATIVE = ofGpg(5, 2);
 
     public CompensationFactors {
-        double max = HardnessUnit.GPG.toBase(MAX_GPG_PER_MG) * (1 + 1e-12);
+        double max = HardnessUnit.GPG.toBase(MAX_GPG_PER_MG);
         Guard.within(ironMgPerMg, 0, max, "ironMgPerMg");
         Guard.within(manganeseMgPerMg, 0, max, "manganeseMgPerMg");
     }

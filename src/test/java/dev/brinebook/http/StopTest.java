@@ -46,7 +46,8 @@ class StopTest {
         CompletableFuture<Void> stop = CompletableFuture.runAsync(server::close);
         TimeUnit.MILLISECONDS.sleep(200);
         for (int each : List.of(port, watching)) {
-            Served.given(each).get("/health/ready").then().statusCode(503).body("status", equalTo("stopping"));
+            Served.given(each).get("/health/ready").then().statusCode(503).body("status", equalTo("stopping"))
+                    .header("Retry-After", "2");
             Served.given(each).get("/health/live").then().statusCode(200);
         }
         Served.given(port).get("/version").then().statusCode(200).header("Connection", "close");

@@ -20,7 +20,6 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.api.FitAnswer;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SiteRequest;
@@ -33,8 +32,6 @@ import java.util.List;
 
 /** The whole job in one call. */
 public final class Assess {
-
-    private static final int DAYS = 365;
 
     public static final Operation<AssessmentRequest, AssessmentAnswer> OPERATION = new Operation<>(
             "assess", "/v1/assessment", "Do the whole job on one case",
@@ -52,15 +49,13 @@ public final class Assess {
     private static AssessmentAnswer answer(AssessmentRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
         Explanation explanation = new Explanation();
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
         SiteRequest site = SiteRequest.orUnseen(request.site());
-        Prices prices = priced.toDomain(given.water().supply() == Supply.PRIVATE_WELL,
+        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.wasteWater() == WasteWater.SEPTIC_SYSTEM, explanation);
-        Assessment assessment = Assessment.of(request.softener().found(given, duty, explanation), duty, prices,
+        Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, prices,
                 site.toDomain(request.softener().resinAgeYears()));
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Salt salt = given.found().softener().salt();
@@ -86,7 +81,8 @@ public final class Assess {
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.DRAIN_AIR_GAP, Caution.POWER_AND_PRESSURE,
                 Caution.UNSOFTENED_TAPS, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         explanation.cautions(site.wasteWaterCautions());
-        if (assessment.asFound().totals().hardDays() > 0 || assessment.metered().totals().hardDays() > 0) {
+        if (assessment.years().asFound().totals().hardDays() > 0
+                || assessment.years().converted().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
     }

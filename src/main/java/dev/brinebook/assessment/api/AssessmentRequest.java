@@ -8,6 +8,7 @@ import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.payback.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SiteRequest;
@@ -27,7 +28,7 @@ public record AssessmentRequest(
         @Property("Preferences where there is a choice.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

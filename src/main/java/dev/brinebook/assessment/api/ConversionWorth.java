@@ -5,6 +5,7 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.payback.ConversionPayback;
+import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.api.ConversionRequest;
 import dev.brinebook.payback.api.MoneyLines;
@@ -25,10 +26,11 @@ public record ConversionWorth(
                 + " settings, at today's prices", "NIST-HB135");
         explanation.because("/conversion/savedByMeteringAlone", "the same with a meter at the salt dose as found",
                 "NIST-HB135");
+        ConvertedYears years = assessment.years();
         PaybackFigures figures = request == null ? null : PaybackFigures.of(ConversionPayback.of(
-                request.toDomain(assessment.useAsFound(), assessment.useMetered(), explanation), prices), prices, currency,
-                "/conversion/payback", explanation);
-        return new ConversionWorth(MoneyLines.of(assessment.saved(prices), currency),
-                MoneyLines.of(assessment.savedByMeteringAlone(prices), currency), figures);
+                request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), explanation),
+                prices), prices, currency, "/conversion/payback", explanation);
+        return new ConversionWorth(MoneyLines.of(years.saved(prices), currency),
+                MoneyLines.of(years.savedByMetering(prices), currency), figures);
     }
 }

@@ -26,8 +26,8 @@ public record YearComparison(
         @Property("Salt to buy with the recommended settings.") SaltPurchases saltMetered) {
 
     static YearComparison of(Assessment assessment, SaltStore store, AnswerUnits units, Explanation explanation) {
-        Setup.Year found = assessment.asFound();
-        Setup.Year metered = assessment.metered();
+        Setup.Year found = assessment.years().asFound();
+        Setup.Year metered = assessment.years().converted();
         explanation.because("/year/asFound", "every night the control decides by what it knows; the bed, counted apart, is"
                 + " exhausted or not", "DAIAD");
         explanation.because("/year/meteredAtFoundDose", "the same days and dose under a meter with the recommended reserve"
@@ -36,7 +36,7 @@ public record YearComparison(
         explanation.because("/year/saltSaved", "salt as found less salt metered", "DAIAD");
         explanation.because("/year/waterSaved", "regeneration water as found less metered", "DAIAD");
         return new YearComparison(assessment.duty().days().firstDate(), assessment.duty().days().size(),
-                YearTotals.of(found, units), YearTotals.of(assessment.meteredAtFoundDose(), units),
+                YearTotals.of(found, units), YearTotals.of(assessment.years().metered(), units),
                 YearTotals.of(metered, units),
                 units.mass((found.totals().saltGrams() - metered.totals().saltGrams()) / 1000),
                 units.volume(found.totals().waterLitres() - metered.totals().waterLitres()),

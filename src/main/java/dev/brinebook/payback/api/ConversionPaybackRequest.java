@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.guard.Guard;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -13,6 +14,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SettingsReviewRequest;
@@ -41,11 +43,9 @@ public record ConversionPaybackRequest(
                 + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");
-    /** As wide as the check of a quantity, so that a bound is not refused by its last bit. */
-    private static final double SLACK = 1e-9;
 
     @Override
     public void check(Violations at) {
@@ -91,7 +91,7 @@ public record ConversionPaybackRequest(
         double dose = meteredSaltDose.inBase();
         double min = CapacityTable.minSaltDoseGramsPerLitre(salt);
         double max = CapacityTable.maxSaltDoseGramsPerLitre(salt);
-        if (!(dose >= min * (1 - SLACK) && dose <= max * (1 + SLACK))) {
+        if (!Guard.isWithin(dose, min, max)) {
             SaltDoseUnit unit = meteredSaltDose.unit();
             at.add("meteredSaltDose", Code.OUT_OF_RANGE, "must be from " + Text.number(unit.fromBase(min)) + " to "
                     + Text.number(unit.fromBase(max)) + " " + unit.symbol());

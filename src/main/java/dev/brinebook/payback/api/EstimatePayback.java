@@ -11,12 +11,9 @@ import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import java.util.Currency;
 import java.util.List;
@@ -26,8 +23,6 @@ import java.util.List;
  * alone do much of it [WCP-2016], and a programme that paid for conversions was not worth scaling up [EEG-31].
  */
 public final class EstimatePayback {
-
-    private static final int DAYS = 365;
 
     public static final Operation<ConversionPaybackRequest, ConversionPaybackAnswer> OPERATION = new Operation<>(
             "estimatePayback", "/v1/conversion-payback", "Find whether a metered control pays back",
@@ -82,19 +77,16 @@ public final class EstimatePayback {
 
     private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
             Explanation explanation) {
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
-        Setup found = request.softener().found(given, duty, explanation).setup();
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
+        Setup found = request.softener().found(given, explanation).setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
         String how = "regenerations times the salt and water of one, counted night by night on " + duty.days().size()
                 + " whole days, the same for both, and scaled to 365";
         explanation.because("/asFound", how, "DAIAD");
         explanation.because("/converted", how, "DAIAD");
         explanation.because("/difference", "as found less converted", "DAIAD");
-        explanation.cautions(SoftenedWater.of(given.hardness(), given.water().sodiumMgPerL(),
-                found.softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(duty.softenedWith(found.softener().salt()).cautions());
         if (years.asFound().totals().hardDays() > 0 || years.converted().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }

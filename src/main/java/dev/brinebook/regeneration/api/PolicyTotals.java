@@ -2,6 +2,7 @@ package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.household.Days;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
@@ -25,7 +26,7 @@ public record PolicyTotals(
 
     /** What an outcome came to on its days, unscaled. */
     public static PolicyTotals ofDays(Outcome outcome, AnswerUnits units) {
-        return of(YearlyTotals.of(outcome.totals(), YearlyTotals.DAYS_PER_YEAR), units);
+        return of(YearlyTotals.of(outcome.totals(), Days.PER_YEAR), units);
     }
 
     /** What an outcome comes to in 365 such days. */

@@ -5,6 +5,8 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.Demand;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
@@ -14,13 +16,10 @@ import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.ControlRequest;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.api.HardnessLines;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -30,8 +29,6 @@ import java.util.List;
 
 /** When a softener regenerates. */
 public final class ScheduleRegeneration {
-
-    private static final int DEFAULT_DAYS = 365;
 
     public static final Operation<ScheduleRequest, ScheduleAnswer> OPERATION = new Operation<>(
             "scheduleRegeneration", "/v1/regeneration-schedule", "Foresee regenerations, salt and hard days",
@@ -48,12 +45,8 @@ public final class ScheduleRegeneration {
     private static ScheduleAnswer answer(ScheduleRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
         Explanation explanation = new Explanation();
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        int days = (int) explanation.orDefault("days", request.days(), given.demand().measured().isPresent()
-                ? given.demand().measured().get().size() : DEFAULT_DAYS, "");
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), days, request.seed(), explanation);
+        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
+        Duty duty = given.duty();
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
         SaltStore store = request.softener().saltStore(
                 PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
@@ -92,6 +85,11 @@ public final class ScheduleRegeneration {
         own.assumptions().forEach(taken -> explanation.assume(place + taken.name(), taken.value(), taken.origin()));
     }
 
+    private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
+        return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
+                "");
+    }
+
     private static int hour(ControlRequest control, Explanation explanation) {
         return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, "o'clock");
@@ -123,8 +121,7 @@ public final class ScheduleRegeneration {
     }
 
     private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
-        explanation.cautions(SoftenedWater.of(given.hardness(), given.water().sodiumMgPerL(),
-                given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP, Caution.SEWER_SALT_LIMITS);
         if (outcomes.stream().anyMatch(outcome -> outcome.totals().hardDays() > 0)) {
             explanation.caution(Caution.RUNS_HARD);

@@ -9,6 +9,7 @@ import dev.brinebook.household.Days;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
@@ -31,7 +32,7 @@ public record ScheduleRequest(
         @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets the order of high and low days, never their total.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

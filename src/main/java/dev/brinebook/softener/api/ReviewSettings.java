@@ -7,20 +7,16 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.api.HardnessLines;
 import java.util.List;
 
 /** What is wrong with the settings found on a softener. */
 public final class ReviewSettings {
-
-    private static final int DAYS = 365;
 
     public static final Operation<SettingsReviewRequest, SettingsReviewAnswer> OPERATION = new Operation<>(
             "reviewSettings", "/v1/settings-review", "Find what is set wrong on a softener",
@@ -37,19 +33,17 @@ public final class ReviewSettings {
     private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
         Explanation explanation = new Explanation();
-        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        SoftenerCase given = SoftenerCase.of(request.water(), request.household(), request.softener(),
-                preferences.table(explanation), explanation);
-        Duty duty = preferences.duty(given.water(), given.hardness(), given.demand(), DAYS, request.seed(), explanation);
-        Found found = request.softener().found(given, duty, explanation);
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
+        Found found = request.softener().found(given, explanation);
         List<Finding> faults = Review.of(found, duty);
         List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding, units)).toList();
         Setup.Year year = found.setup().year(duty);
-        explain(given, duty, year, explanation);
+        explain(given, year, explanation);
         faults.stream().map(Finding::code).distinct().forEach(code ->
                 explanation.because("/findings", WireNames.of(code) + ": " + code.why(), code.sourceKey()));
         return new SettingsReviewAnswer(summary(findings), findings,
-                HardnessLines.of(given.hardness(), given.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(year, units), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -65,9 +59,9 @@ public final class ReviewSettings {
         return count + first.set() + " should be " + first.shouldBe() + ". " + first.why();
     }
 
-    private static void explain(SoftenerCase given, Duty duty, Setup.Year year, Explanation explanation) {
-        explanation.cautions(SoftenedWater.of(given.hardness(), duty.water().sodiumMgPerL(),
-                given.found().softener().salt() == Salt.POTASSIUM_CHLORIDE).cautions());
+    private static void explain(SoftenerCase given, Setup.Year year, Explanation explanation) {
+        Duty duty = given.duty();
+        explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP);
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);

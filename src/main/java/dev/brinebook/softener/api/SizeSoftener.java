@@ -6,6 +6,7 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.Exact;
@@ -23,7 +24,6 @@ import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.CompensatedHardness;
-import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
@@ -36,8 +36,6 @@ import java.util.stream.Collectors;
 
 /** Which softener for a water and a household. */
 public final class SizeSoftener {
-
-    private static final int DAYS = 365;
 
     public static final Operation<SizingRequest, SizingAnswer> OPERATION = new Operation<>(
             "sizeSoftener", "/v1/softener-sizing", "Find the softener for a household",
@@ -84,7 +82,7 @@ public final class SizeSoftener {
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        return preferences.duty(water, hardness, request.household().toDomain(explanation), DAYS, request.seed(),
+        return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
                 explanation);
     }
 
@@ -112,8 +110,7 @@ public final class SizeSoftener {
 
     private static void explain(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
         explanation.cautions(WaterCautions.of(duty.water()));
-        explanation.cautions(SoftenedWater.of(duty.hardness(), duty.water().sodiumMgPerL(),
-                salt == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP,
                 Caution.UNSOFTENED_TAPS);
         if (ranked.get(0).option().outcome().totals().hardDays() > 0) {

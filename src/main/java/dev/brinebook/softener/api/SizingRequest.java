@@ -5,6 +5,7 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.guard.Guard;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -43,7 +44,8 @@ public record SizingRequest(
         }
         if (salt == Salt.POTASSIUM_CHLORIDE && saltDose != null && saltDose.value() != null && saltDose.unit() != null
                 && !at.at("saltDose").here()
-                && saltDose.inBase() < CapacityTable.minSaltDoseGramsPerLitre(salt) * (1 - 1e-9)) {
+                && !Guard.isWithin(saltDose.inBase(), CapacityTable.minSaltDoseGramsPerLitre(salt),
+                        Double.POSITIVE_INFINITY)) {
             at.add("saltDose", Code.OUT_OF_RANGE, "must be at least 61.3 g/L (3.83 lb/ft3) of potassium chloride");
         }
     }

@@ -2,46 +2,57 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
-import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.water.api.WaterRequest;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 
 /**
- * The parts of a request that most calculators share, in the domain: the water, its hardness, the demand, and the
- * softener that stands there at the dose it gets.
+ * What most calculators start from, in the domain.
+ *
+ * @param duty what the softener is there to do
+ * @param found the softener that stands there, at the dose it gets
  */
-public record SoftenerCase(WaterAnalysis water, CompensatedHardness hardness, Demand demand, DosedSoftener found) {
+public record SoftenerCase(Duty duty, DosedSoftener found) {
 
     /** Hardness below which there is nothing to soften, mg/L as CaCO3. */
     public static final double LEAST_HARDNESS_MG_PER_L = 1;
 
+    /** The case that {@code request} makes, tried on a year, or on the days that were measured. */
+    public static SoftenerCase of(CaseRequest request, Explanation explanation) {
+        return of(request, demand -> Days.PER_YEAR, explanation);
+    }
+
     /**
-     * The case that the parts of a request make, with every default told to {@code explanation}, and the cautions of
-     * the water.
+     * The case that {@code request} makes, with every default told to {@code explanation}, and the cautions of the
+     * water.
      *
+     * @param days how many days to try it on, unless they were measured
      * @throws InvalidRequest when the water has no hardness to remove
      */
-    public static SoftenerCase of(WaterRequest waterRequest, HouseholdRequest householdRequest,
-            SoftenerRequest softenerRequest, CapacityTable table, Explanation explanation) {
-        WaterAnalysis water = waterRequest.toDomain(explanation);
-        CompensatedHardness hardness = water.compensated(waterRequest.factors(explanation));
+    public static SoftenerCase of(CaseRequest request, ToIntFunction<Demand> days, Explanation explanation) {
+        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        CapacityTable table = preferences.table(explanation);
+        WaterAnalysis water = request.water().toDomain(explanation);
+        CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         requireHardness(hardness);
-        Demand demand = householdRequest.toDomain(explanation);
-        Softener softener = softenerRequest.toDomain(table, explanation);
-        DosedSoftener found = DosedSoftener.designed(softener, softenerRequest.doseGramsPerLitre(explanation),
-                water.temperatureCelsius()).withMinutes(minutes(softenerRequest.minutes()));
+        Demand demand = request.household().toDomain(explanation);
+        Softener softener = request.softener().toDomain(table, explanation);
+        DosedSoftener found = DosedSoftener.designed(softener, request.softener().doseGramsPerLitre(explanation),
+                water.temperatureCelsius()).withMinutes(minutes(request.softener().minutes()));
         explanation.cautions(WaterCautions.of(water));
-        return new SoftenerCase(water, hardness, demand, found);
+        Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), explanation);
+        return new SoftenerCase(duty, found);
     }
 
     /** Refuses a water that a softener can do nothing for. */
@@ -50,16 +61,6 @@ public record SoftenerCase(WaterAnalysis water, CompensatedHardness hardness, De
             throw InvalidRequest.impossible("/water", "the water has less than 1 mg/L of hardness: there is nothing to"
                     + " soften");
         }
-    }
-
-    /** Whether iron asks for the shorter day override. */
-    public boolean iron() {
-        return water.ironMgPerL().orElse(0) > WaterCautions.IRON_STAINS_MG_PER_L;
-    }
-
-    /** Hardness that a mean day loads on the resin, grams as CaCO3. */
-    public double dailyLoadGrams() {
-        return demand.dailyLoadGrams(hardness.totalMgPerL());
     }
 
     /** Minutes of each step that is set. */

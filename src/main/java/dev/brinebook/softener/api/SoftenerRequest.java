@@ -8,6 +8,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
@@ -104,7 +105,7 @@ public record SoftenerRequest(
         double dose = doseGramsPerLitre();
         double min = CapacityTable.minSaltDoseGramsPerLitre(used);
         double max = CapacityTable.maxSaltDoseGramsPerLitre(used);
-        if (!(dose >= min * (1 - 1e-9) && dose <= max * (1 + 1e-9))) {
+        if (!Guard.isWithin(dose, min, max)) {
             SaltDoseUnit unit = saltDose == null ? SaltDoseUnit.GRAM_PER_LITRE : saltDose.unit();
             at.add(saltDose == null ? "saltPerRegeneration" : "saltDose", Code.OUT_OF_RANGE, "must make a dose of "
                     + Text.number(unit.fromBase(min)) + " to " + Text.number(unit.fromBase(max)) + " " + unit.symbol()
@@ -155,7 +156,8 @@ public record SoftenerRequest(
     }
 
     /** The softener with its control as found. */
-    public Found found(SoftenerCase given, Duty duty, Explanation explanation) {
+    public Found found(SoftenerCase given, Explanation explanation) {
+        Duty duty = given.duty();
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, "o'clock");
@@ -167,7 +169,7 @@ public record SoftenerRequest(
     /** The softener under a policy, with the salt that its refill really dissolves where that is known. */
     public Setup setup(SoftenerCase given, Policy policy, int hour) {
         double stated = given.found().saltDoseGramsPerLitre();
-        double real = refillSaltGrams(given.water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
+        double real = refillSaltGrams(given.duty().water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
         return new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
     }
 

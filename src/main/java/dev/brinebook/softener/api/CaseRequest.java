@@ -1,0 +1,18 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.water.api.WaterRequest;
+
+/** A request about a softener that stands there; its parts make a {@link SoftenerCase}. */
+public interface CaseRequest {
+
+    WaterRequest water();
+
+    HouseholdRequest household();
+
+    SoftenerRequest softener();
+
+    PreferencesRequest preferences();
+
+    Long seed();
+}
