@@ -73,7 +73,7 @@ public final class SizeSoftener {
         boolean found = ranked.get(0).fit().fits();
         String why = found ? Choice.why(ranked) : Choice.whyNone(ranked);
         String choice = found ? ranked.get(0).candidate().name() : null;
-        return new SizingAnswer(found ? "Take " + choice + ": " + why : why,
+        return new SizingAnswer(explanation.behindStops(found ? "Take " + choice + ": " + why : why),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);

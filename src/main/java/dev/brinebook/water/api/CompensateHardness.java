@@ -52,7 +52,7 @@ public final class CompensateHardness {
         String summary = "Set " + Text.of(lines.controllerSetting()) + ": " + Text.of(lines.tested()) + " tested, "
                 + Text.of(lines.iron()) + " for iron and " + Text.of(lines.manganese()) + " for manganese make "
                 + Text.of(lines.compensated()) + ".";
-        return new CompensatedHardnessAnswer(summary, lines, bySet, explanation.cautions(), explanation.assumptions(),
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary), lines, bySet, explanation.cautions(), explanation.assumptions(),
                 explanation.basis(), ModelVersion.CURRENT);
     }
 }
