@@ -99,6 +99,9 @@ public final class ScheduleRegeneration {
             return text + ".";
         }
         PolicyComparison best = comparisons.stream().min((a, b) -> a.salt().value().compareTo(b.salt().value())).get();
+        if (best.salt().value().signum() == 0) {
+            return text + "; " + best.name() + " uses as much salt.";
+        }
         boolean less = best.salt().value().signum() < 0;
         return text + "; " + best.name() + (less ? " uses " : " uses no less salt, ")
                 + Text.number(Math.abs(best.salt().value().doubleValue())) + " " + best.salt().unit().symbol()

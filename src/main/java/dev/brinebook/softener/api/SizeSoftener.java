@@ -59,7 +59,7 @@ public final class SizeSoftener {
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         CapacityTable table = PreferencesRequest.orNone(request.preferences()).table(explanation);
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
-        explanation.assume("saltDose", dose.isPresent() ? Text.number(dose.getAsDouble()) + " g/L"
+        explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
                 : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty, runningCost(prices, duty.water(), explanation), dose);
         explain(duty, salt, ranked, explanation);

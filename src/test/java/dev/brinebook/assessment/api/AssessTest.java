@@ -61,6 +61,12 @@ class AssessTest {
     }
 
     @Test
+    void doesNotPassADollarPriceOffAsTheCallersOwn() {
+        assess(TestServer.example("assess.apartment")).statusCode(200)
+                .body("assumptions.find { it.name == 'prices.serviceVisit' }.value", containsString("in USD, not converted"));
+    }
+
+    @Test
     void isOfOnePiece() {
         JsonPath answer = assess(WELL).statusCode(200).extract().jsonPath();
         double dose = answer.getDouble("settings.saltPerRegeneration.value");

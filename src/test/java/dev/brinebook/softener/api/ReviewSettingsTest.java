@@ -40,6 +40,12 @@ class ReviewSettingsTest {
     }
 
     @Test
+    void repeatsWhatTheCallerGaveInTheCallersUnits() {
+        review(TestServer.example("reviewSettings.well-family")).statusCode(200)
+                .body("assumptions.find { it.name == 'softener.saltDose' }.value", equalTo("10 lb/ft3"));
+    }
+
+    @Test
     void speaksMetric() {
         review(TestServer.example("reviewSettings.apartment")).statusCode(200)
                 .body("findings.find { it.code == 'moreSaltThanNeeded' }.set", equalTo("160 g/L"))
