@@ -2,6 +2,7 @@ package dev.brinebook.api;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -10,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Gathers, while a request is mapped and answered, what the answer must say about itself. */
 public final class Explanation {
@@ -70,6 +72,12 @@ public final class Explanation {
 
     public List<BasisAnswer> basis() {
         return List.copyOf(basis);
+    }
+
+    /** {@code summary}, after the cautions that forbid what it advises: it may be quoted alone. */
+    public String behindStops(String summary) {
+        return Caution.ordered(cautions).stream().filter(caution -> caution.severity() == Severity.STOP)
+                .map(caution -> "Stop: " + caution.message() + " ").collect(Collectors.joining()) + summary;
     }
 
     public List<CautionAnswer> cautions() {

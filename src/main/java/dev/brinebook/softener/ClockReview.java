@@ -15,19 +15,21 @@ final class ClockReview {
     private ClockReview() {
     }
 
-    static List<Finding> of(Found found, Duty duty) {
+    /** The last bit of a dose that was looked up for a capacity. */
+    private static final double SAME_SHARE = 1e-9;
+
+    static List<Finding> of(Found found, Duty duty, double capacityGrams) {
         int days = longestGapDays(found.policy());
-        int lasting = daysThatLast(found.setup().capacityGrams(), duty);
+        int lasting = daysThatLast(capacityGrams * (1 + SAME_SHARE), duty);
         int longest = Math.min(lasting, duty.iron() ? MeterSettings.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS);
         List<Finding> findings = new ArrayList<>();
         if (days > lasting) {
-            findings.add(finding(Finding.Code.CLOCK_INTERVAL_TOO_LONG, found, days, lasting, duty));
+            findings.add(finding(Finding.Code.CLOCK_INTERVAL_TOO_LONG, found, days, longest, duty));
         } else if (days < longest) {
             findings.add(finding(Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED, found, days, longest, duty));
         }
         if (duty.iron() && days > MeterSettings.OVERRIDE_DAYS_WITH_IRON) {
-            findings.add(finding(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, days,
-                    MeterSettings.OVERRIDE_DAYS_WITH_IRON, duty));
+            findings.add(finding(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, days, longest, duty));
         }
         return findings;
     }

@@ -37,8 +37,8 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
                 + " so the meter waits too long."),
         OVERRIDE_TOO_LONG_FOR_IRON(Severity.WARNING, Measure.DAYS, "CP-CYCLE", "With iron in the water the resin must be"
                 + " regenerated every 3 to 4 days, whatever was used, or iron builds up on it."),
-        NAMEPLATE_RULE(Severity.WARNING, Measure.SALT_DOSE, "CP-NAMEPLATE", "The capacity is 80 % of the nameplate and the"
-                + " dose that of the rule of thumb: the same capacity takes less salt."),
+        NAMEPLATE_RULE(Severity.WARNING, Measure.SALT_DOSE, "CP-NAMEPLATE", "The capacity is 80 % of the nameplate, by"
+                + " the rule of thumb, and the dose is higher than that capacity takes: less salt does the same."),
         REFILL_BELOW_DOSE(Severity.WARNING, Measure.MINUTES, "SALT-INSTITUTE", "The refill dissolves less salt than the dose"
                 + " asks for, so the bed gets less capacity than is counted on. A gallon of water dissolves about 3 lb."),
         REFILL_ABOVE_DOSE(Severity.WARNING, Measure.MINUTES, "SALT-INSTITUTE", "The refill dissolves more salt than the dose"

@@ -22,10 +22,11 @@ final class MeterReview {
     private MeterReview() {
     }
 
-    static List<Finding> of(Found found, Duty duty) {
+    static List<Finding> of(Found found, Duty duty, double realCapacityGrams) {
         List<Finding> findings = new ArrayList<>();
         found.meter().hardnessMgPerL().ifPresent(set -> hardness(set, found, duty, findings));
-        found.meter().capacityGrams().ifPresent(set -> capacity(set, found, duty, findings));
+        found.meter().capacityGrams().ifPresent(set -> capacity(set, realCapacityGrams, found, duty,
+                findings));
         if (found.policy() instanceof MeteredDelayed delayed) {
             reserve(delayed, found, duty, findings);
         }
@@ -49,8 +50,7 @@ final class MeterReview {
         }
     }
 
-    private static void capacity(double set, Found found, Duty duty, List<Finding> findings) {
-        double real = found.setup().capacityGrams();
+    private static void capacity(double set, double real, Found found, Duty duty, List<Finding> findings) {
         Finding.Code code = set > real * (1 + ASSUMED_CAPACITY_SLACK) ? Finding.Code.CAPACITY_ABOVE_DOSE
                 : set < real * (1 - ASSUMED_CAPACITY_WASTE) ? Finding.Code.CAPACITY_BELOW_DOSE : null;
         if (code != null) {

@@ -11,10 +11,13 @@ public final class Review {
 
     /**
      * Every setting that should be another, gravest first. What each costs is the year as found less the same year with
-     * that one setting mended; the costs of several do not add up, because one mistake can hide another.
+     * that one setting mended; the costs of several do not add up, because one mistake can hide another. What to set
+     * instead holds together: capacity and interval are those of the salt that reaches the bed once the salt is mended.
      */
     public static List<Finding> of(Found found, Duty duty) {
-        List<Finding> findings = new ArrayList<>(found.policy().byClock() ? ClockReview.of(found, duty) : MeterReview.of(found, duty));
+        double capacity = SaltReview.mendedCapacityGrams(found, duty);
+        List<Finding> findings = new ArrayList<>(found.policy().byClock() ? ClockReview.of(found, duty, capacity)
+                : MeterReview.of(found, duty, capacity));
         findings.addAll(SaltReview.of(found, duty));
         findings.addAll(CycleReview.of(found, duty));
         findings.sort(Finding.ORDER);

@@ -34,13 +34,28 @@ final class SaltReview {
         return findings;
     }
 
-    private static void refill(Found found, Duty duty, List<Finding> findings) {
-        Double minutes = found.setup().minutes().get(CycleStep.Kind.REFILL);
+    /** Capacity of the bed once refill and dose are as the findings ask, grams as CaCO3. */
+    static double mendedCapacityGrams(Found found, Duty duty) {
+        Setup setup = found.setup();
+        OptionalDouble better = betterDose(found, duty);
+        double dose = better.isPresent() ? better.getAsDouble()
+                : refillMissesDose(found) ? found.statedDoseGramsPerLitre() : setup.saltDoseGramsPerLitre();
+        return setup.withDose(dose, setup.minutes()).capacityGrams();
+    }
+
+    private static boolean refillMissesDose(Found found) {
         double stated = found.statedDoseGramsPerLitre();
-        double real = found.setup().saltDoseGramsPerLitre();
-        if (minutes == null || Math.abs(real - stated) <= ASSUMED_REFILL_SLACK * stated) {
+        return found.setup().minutes().get(CycleStep.Kind.REFILL) != null
+                && Math.abs(found.setup().saltDoseGramsPerLitre() - stated) > ASSUMED_REFILL_SLACK * stated;
+    }
+
+    private static void refill(Found found, Duty duty, List<Finding> findings) {
+        if (!refillMissesDose(found)) {
             return;
         }
+        double minutes = found.setup().minutes().get(CycleStep.Kind.REFILL);
+        double stated = found.statedDoseGramsPerLitre();
+        double real = found.setup().saltDoseGramsPerLitre();
         double celsius = duty.water().temperatureCelsius();
         double needed = found.setup().softener().cycleDesign(stated, celsius).cycle().step(CycleStep.Kind.REFILL)
                 .minutes();
@@ -51,27 +66,36 @@ final class SaltReview {
     }
 
     private static void dose(Found found, Duty duty, List<Finding> findings) {
-        OptionalDouble needed = capacityNeededGrams(found, duty);
-        if (needed.isEmpty()) {
+        OptionalDouble better = betterDose(found, duty);
+        if (better.isEmpty()) {
             return;
         }
-        Softener softener = found.setup().softener();
-        double litres = softener.bed().resinLitres();
-        Figure dose = softener.table().saltDoseGramsPerLitre(softener.salt(), needed.getAsDouble() / litres);
-        double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
-                DoseChoice.lowestPoundsPerCubicFoot(duty.water())));
-        double better = Math.max(lowest, dose.exists() ? dose.value() : tooMuchOrTooLittle(dose, softener));
-        double stated = found.statedDoseGramsPerLitre();
-        if (stated <= better * (1 + ASSUMED_DOSE_SLACK)) {
-            return;
-        }
+        double needed = capacityNeededGrams(found, duty).getAsDouble();
+        double litres = found.setup().softener().bed().resinLitres();
         boolean rule = found.meter() != null && found.meter().capacityGrams().isPresent()
-                && Math.abs(needed.getAsDouble() / (NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * litres) - 1)
+                && Math.abs(needed / (NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * litres) - 1)
                 <= ASSUMED_NAMEPLATE_SLACK;
         Map<CycleStep.Kind, Double> minutes = new HashMap<>(found.setup().minutes());
         minutes.remove(CycleStep.Kind.REFILL);
-        findings.add(new Finding(rule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED, stated, better,
-                Review.difference(found, found.setup().withDose(better, minutes), duty)));
+        findings.add(new Finding(rule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED,
+                found.statedDoseGramsPerLitre(), better.getAsDouble(),
+                Review.difference(found, found.setup().withDose(better.getAsDouble(), minutes), duty)));
+    }
+
+    /** The dose for the capacity that is used, g/L, where the one meant is clearly higher. */
+    private static OptionalDouble betterDose(Found found, Duty duty) {
+        OptionalDouble needed = capacityNeededGrams(found, duty);
+        if (needed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Softener softener = found.setup().softener();
+        Figure dose = softener.table().saltDoseGramsPerLitre(softener.salt(),
+                needed.getAsDouble() / softener.bed().resinLitres());
+        double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
+                DoseChoice.lowestPoundsPerCubicFoot(duty.water())));
+        double better = Math.max(lowest, dose.exists() ? dose.value() : tooMuchOrTooLittle(dose, softener));
+        return found.statedDoseGramsPerLitre() > better * (1 + ASSUMED_DOSE_SLACK) ? OptionalDouble.of(better)
+                : OptionalDouble.empty();
     }
 
     /** Capacity that is used between two regenerations: what the meter counts on, or the worst days of a clock. */

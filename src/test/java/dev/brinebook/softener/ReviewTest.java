@@ -82,8 +82,9 @@ class ReviewTest {
         "0, 12, 36000, 1, 14, 8, HARDNESS_TOO_LOW, hardness of another water",
         "0, 25, 36000, 1, 14, 8, HARDNESS_TOO_HIGH, hardness set too high",
         "0, 20, 45000, 1, 14, 8, CAPACITY_ABOVE_DOSE, capacity above what 8 lb give",
-        "0, 20, 30000, 1, 14, 8, CAPACITY_BELOW_DOSE MORE_SALT_THAN_NEEDED, capacity far below what 8 lb give",
-        "0, 20, 36000, 1, 14, 10, NAMEPLATE_RULE CAPACITY_BELOW_DOSE, 80 % of nameplate with 10 lb/ft3",
+        "0, 20, 30000, 1, 14, 8, MORE_SALT_THAN_NEEDED, capacity far below what 8 lb give",
+        "0, 20, 24000, 1, 14, 10, CAPACITY_BELOW_DOSE MORE_SALT_THAN_NEEDED, less capacity than the lowest dose gives",
+        "0, 20, 36000, 1, 14, 10, NAMEPLATE_RULE, 80 % of nameplate with 10 lb/ft3",
         "0, 20, 36000, 0.5, 14, 8, RESERVE_TOO_SMALL, half the reserve",
         "0, 20, 36000, 2, 14, 8, RESERVE_LARGER_THAN_NEEDED, twice the reserve",
         "1.5, 26, 36000, 1, 14, 8, OVERRIDE_TOO_LONG_FOR_IRON, 14 days with iron",
@@ -173,6 +174,38 @@ class ReviewTest {
         Duty heavy = Softeners.duty(40, 0, 900, 0.4);
         assertFalse(codes(found(new ClockEveryDays(9), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), heavy)
                 .contains(Code.MORE_SALT_THAN_NEEDED), "no dose gives what nine such days use");
+    }
+
+    /** Whoever mends the refill, the dose, the capacity and the interval at once must not get hard water from it. */
+    @ParameterizedTest(name = "refill {0} minutes, {1} lb/ft3")
+    @CsvSource({"30, 8", "3, 8", "15, 10", "0, 10", "0, 15"})
+    void asksForCapacityAndSaltThatBelongTogether(double minutes, double pounds) {
+        Map<Kind, Double> refill = minutes == 0 ? Map.of() : Map.of(Kind.REFILL, minutes);
+        double real = minutes == 0 ? pounds : minutes * 0.5 * 2.99 / 1.5;
+        Setup meter = new Setup(SOFTENER, real * LB, refill, meter(DUTY, 8, 20, 36_000, 1, 14).policy(), 2);
+        for (Finding finding : Review.of(found(meter, pounds, OptionalDouble.of(20), OptionalDouble.of(36_000),
+                OptionalDouble.empty()), DUTY)) {
+            assertTrue(finding.code().measure() != Finding.Measure.CAPACITY, "8 lb/ft3 give 36,000 gr in 1.5 ft3, and the"
+                    + " salt is to come down or up to that: working table, common practice");
+        }
+        Setup clock = new Setup(SOFTENER, real * LB, refill, new ClockEveryDays(2), 2);
+        List<Finding> findings = Review.of(found(clock, pounds, OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty()), DUTY);
+        double dose = findings.stream().filter(finding -> finding.code().measure() == Finding.Measure.SALT_DOSE)
+                .mapToDouble(Finding::shouldBe).findFirst().orElse(pounds * LB);
+        int days = (int) findings.stream().filter(finding -> finding.code().measure() == Finding.Measure.DAYS)
+                .mapToDouble(Finding::shouldBe).findFirst().orElse(2);
+        assertEquals(0, new Setup(SOFTENER, dose, Map.of(), new ClockEveryDays(days), 2).year(DUTY).totals().hardDays());
+    }
+
+    @Test
+    void namesOneIntervalWhereTheClockIsTooLongForTheDaysAndForIron() {
+        for (double gallons : new double[] {100, 400}) {
+            Duty iron = Softeners.duty(25, 1, gallons, 0.4);
+            Found clock = found(new ClockEveryDays(20), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
+            assertEquals(only(Code.CLOCK_INTERVAL_TOO_LONG, clock, iron).shouldBe(),
+                    only(Code.OVERRIDE_TOO_LONG_FOR_IRON, clock, iron).shouldBe());
+        }
     }
 
     @ParameterizedTest(name = "{0} minutes at 0.5 gpm for 10 lb/ft3")

@@ -64,7 +64,7 @@ public final class Assess {
         explain(assessment, salt, explanation);
         ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), explanation);
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), duty, units, explanation);
-        return new AssessmentAnswer(summary(assessment, settings, worth, units),
+        return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, worth, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList(), settings,

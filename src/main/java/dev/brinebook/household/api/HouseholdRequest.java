@@ -14,6 +14,7 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import java.math.BigDecimal;
@@ -51,7 +52,7 @@ public record HouseholdRequest(
         @Property(value = "Bathrooms, to estimate the flows from.", min = 1, max = PeakFlow.MAX_BATHROOMS, example = "2",
                 fallback = "one for each two people") Integer bathrooms,
         @Property(value = "Flow of short peaks.", min = 0, max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
-                fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw")
+                fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw, or the lasting flow if that is more")
         FlowQuantity peakFlow,
         @Property(value = "Flow that lasts, such as of the showers that run at once.", min = 0,
                 max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second bathroom")
@@ -76,10 +77,10 @@ public record HouseholdRequest(
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, "0 L");
         int rooms = (int) explanation.orDefault("household.bathrooms", bathrooms,
                 people == null ? 2 : PeakFlow.assumedBathrooms(people), "");
-        double peak = flow("household.peakFlow", peakFlow,
-                PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms)), explanation);
         double lasting = flow("household.continuousFlow", continuousFlow,
                 PeakFlow.assumedContinuousLitresPerMinute(rooms), explanation);
+        double peak = flow("household.peakFlow", peakFlow, Math.max(lasting,
+                PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms))), explanation);
         if (dailySeries != null) {
             var days = dailySeries.toDays(share, outdoorLitres);
             double scatter = Math.min(DayVariation.MAX_CV, Demand.coefficientOfVariation(days));
@@ -93,7 +94,8 @@ public record HouseholdRequest(
 
     private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
         return explanation.orDefault(name, given, estimate,
-                Text.number(estimate) + " L/min, estimated from the fixtures");
+                Text.number(FlowUnit.GPM.fromBase(estimate)) + " gpm or " + Text.number(estimate)
+                        + " L/min, estimated from the fixtures");
     }
 
     private double softenedShare(Explanation explanation) {

@@ -56,7 +56,7 @@ public final class EstimatePayback {
         tellEvidence(explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         cautionOfDischarge(request.prices(), explanation);
-        return new ConversionPaybackAnswer(figures.sentence(), sides.comparedBy(), sides.asFoundAnswer(),
+        return new ConversionPaybackAnswer(explanation.behindStops(figures.sentence()), sides.comparedBy(), sides.asFoundAnswer(),
                 sides.convertedAnswer(),
                 YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures, sides.byChange(),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);

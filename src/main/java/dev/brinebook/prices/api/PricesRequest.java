@@ -130,6 +130,7 @@ public record PricesRequest(
 
     private void note(String name, double price, String per, boolean isDefault, Explanation explanation) {
         explanation.assume(name, Text.number(price) + " " + currency().getCurrencyCode() + " per " + per
-                + (isDefault ? ", United States, price level of 2023" : ""), isDefault ? Origin.DEFAULT : Origin.CALLER);
+                + (!isDefault ? "" : currency().equals(DEFAULT_CURRENCY) ? ", United States, price level of 2023"
+                        : ", the number of the United States in USD, not converted"), isDefault ? Origin.DEFAULT : Origin.CALLER);
     }
 }

@@ -6,6 +6,7 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
@@ -145,7 +146,8 @@ public final class DesignCycle {
     }
 
     private static void assumeFlow(String name, OptionalDouble given, String fallback, Explanation explanation) {
-        explanation.assume("softener.flows." + name, given.isPresent() ? Text.number(given.getAsDouble()) + " L/min"
+        explanation.assume("softener.flows." + name, given.isPresent() ? Text.number(FlowUnit.GPM.fromBase(
+                        given.getAsDouble())) + " gpm or " + Text.number(given.getAsDouble()) + " L/min"
                 : fallback, given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
     }
 

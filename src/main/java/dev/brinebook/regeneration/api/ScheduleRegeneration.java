@@ -72,7 +72,8 @@ public final class ScheduleRegeneration {
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
         warn(given, outcomes, explanation);
         explain(given, explanation);
-        return new ScheduleAnswer(summary(policies, comparisons), duty.days().firstDate(), duty.days().size(),
+        return new ScheduleAnswer(explanation.behindStops(summary(policies, comparisons)), duty.days().firstDate(),
+                duty.days().size(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()),
                 units.capacity(regeneration.capacityGrams()), units.mass(regeneration.saltGrams() / 1000),

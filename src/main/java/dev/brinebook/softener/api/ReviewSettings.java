@@ -42,7 +42,7 @@ public final class ReviewSettings {
         explain(given, year, explanation);
         faults.stream().map(Finding::code).distinct().forEach(code ->
                 explanation.because("/findings", WireNames.of(code) + ": " + code.why(), code.sourceKey()));
-        return new SettingsReviewAnswer(summary(findings), findings,
+        return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), findings,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(year, units), explanation.cautions(),

@@ -57,7 +57,7 @@ public final class SizeSoftener {
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         CapacityTable table = PreferencesRequest.orNone(request.preferences()).table(explanation);
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
-        explanation.assume("saltDose", dose.isPresent() ? Text.number(dose.getAsDouble()) + " g/L"
+        explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
                 : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty, runningCost(prices, duty.water(), explanation), dose);
         explain(duty, salt, ranked, explanation);
@@ -71,7 +71,7 @@ public final class SizeSoftener {
         boolean found = ranked.get(0).fit().fits();
         String why = found ? Choice.why(ranked) : Choice.whyNone(ranked);
         String choice = found ? ranked.get(0).candidate().name() : null;
-        return new SizingAnswer(found ? "Take " + choice + ": " + why : why,
+        return new SizingAnswer(explanation.behindStops(found ? "Take " + choice + ": " + why : why),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);

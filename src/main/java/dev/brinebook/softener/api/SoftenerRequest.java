@@ -9,6 +9,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.LengthUnit;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
@@ -128,10 +129,8 @@ public record SoftenerRequest(
             explanation.assume("softener.resinVolume", Text.number(resinLitres()) + " L, a cubic foot for each 30,000 gr of"
                     + " the nameplate", Origin.DERIVED);
         }
-        explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), Text.number(diameterMetres())
-                + " m, a standard tank");
-        explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), Text.number(heightMetres())
-                + " m, a standard tank");
+        explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), standardTank(diameterMetres()));
+        explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres()));
         explanation.orDefault("softener.salt", salt, Salt.SODIUM_CHLORIDE);
         return new Softener(new ResinBed(resinLitres(), diameterMetres()), heightMetres(), saltOrDefault(), table,
                 flows == null ? CycleFlows.UNKNOWN : flows.toDomain());
@@ -142,7 +141,9 @@ public record SoftenerRequest(
         if (saltDose == null && saltPerRegeneration == null) {
             explanation.assume("softener.saltDose", "10 lb/ft3 of sodium chloride, the common setting", Origin.DEFAULT);
         } else {
-            explanation.assume("softener.saltDose", Text.number(doseGramsPerLitre()) + " g/L", Origin.CALLER);
+            explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose) : Text.of(saltPerRegeneration)
+                    + " over the resin, which is " + Text.number(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(
+                            doseGramsPerLitre())) + " lb/ft3 or " + Text.number(doseGramsPerLitre()) + " g/L", Origin.CALLER);
         }
         return doseGramsPerLitre();
     }
@@ -199,6 +200,10 @@ public record SoftenerRequest(
     private double resinLitres() {
         return resinVolume != null ? resinVolume.inBase()
                 : TotalCapacity.resinLitresFromNameplate(nameplateCapacity.inBase());
+    }
+
+    private static String standardTank(double metres) {
+        return Text.number(LengthUnit.INCH.fromBase(metres)) + " in or " + Text.number(metres) + " m, a standard tank";
     }
 
     private double diameterMetres() {

@@ -50,9 +50,11 @@ public final class CompensateHardness {
                 .map(set -> new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())))
                 .toList();
         String summary = "Set " + Text.of(lines.controllerSetting()) + ": " + Text.of(lines.tested()) + " tested, "
-                + Text.of(lines.iron()) + " for iron and " + Text.of(lines.manganese()) + " for manganese make "
-                + Text.of(lines.compensated()) + ".";
-        return new CompensatedHardnessAnswer(summary, lines, bySet, explanation.cautions(), explanation.assumptions(),
+                + (water.ironMgPerL().isPresent() ? Text.of(lines.iron()) + " for iron" : "none for iron, which was not tested,")
+                + " and " + (water.manganeseMgPerL().isPresent() ? Text.of(lines.manganese()) + " for manganese"
+                        : "none for manganese, which was not tested,") + " make " + Text.of(lines.compensated()) + "."
+                + (water.hardnessUncertaintyMgPerL() > 0 ? " The setting covers the uncertainty of the test too." : "");
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary), lines, bySet, explanation.cautions(), explanation.assumptions(),
                 explanation.basis(), ModelVersion.CURRENT);
     }
 }

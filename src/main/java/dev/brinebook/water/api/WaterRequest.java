@@ -49,7 +49,7 @@ public record WaterRequest(
                 fallback = "not tested") BigDecimal turbidityNtu,
         @Property(value = "The coldest the water gets in use. Cold water is thicker: it needs a gentler backwash.",
                 min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS, max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C",
-                fallback = "12 C") TemperatureQuantity temperature,
+                fallback = "12 C or 53.6 F") TemperatureQuantity temperature,
         @Property(value = "Where the water comes from.", fallback = "publicSupply", example = "\"privateWell\"")
         Supply supply,
         @Property(value = "Whether a bacteria test of the water was made and passed.", fallback = "false",
@@ -73,7 +73,8 @@ public record WaterRequest(
                 explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, "0 gpg"),
                 base(iron), base(manganese), base(sodium), plain(ph), base(dissolvedSolids), base(freeChlorine),
                 base(hydrogenSulfide), plain(turbidityNtu),
-                explanation.orDefault("water.temperature", temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS, "12 C"),
+                explanation.orDefault("water.temperature", temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
+                        "12 C or 53.6 F"),
                 explanation.orDefault("water.ironForm", ironForm, IronForm.DISSOLVED),
                 explanation.orDefault("water.supply", supply, Supply.PUBLIC_SUPPLY),
                 Boolean.TRUE.equals(bacteriaTested));

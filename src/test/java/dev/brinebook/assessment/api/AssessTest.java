@@ -11,6 +11,7 @@ import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -50,6 +51,19 @@ class AssessTest {
                 .body("cautions.code", hasItems("septicSystem", "wellWithoutBacteriaTest", "sodiumRestrictedDiet"))
                 .body("cautions.code", not(hasItem("sewerSaltLimits"))).body("basis.source", everyItem(notNullValue()))
                 .body("modelVersion", notNullValue());
+    }
+
+    @Test
+    void neverAdvisesSettingsWithoutTheStopBeforeThem() {
+        assess(WELL.replace("\"value\": 1.2", "\"value\": 12")).statusCode(200)
+                .body("cautions[0].severity", equalTo("stop"))
+                .body("summary", startsWith("Stop: Iron and manganese together are above 10 mg/L")); // NDSU WQ1031, 2017
+    }
+
+    @Test
+    void doesNotPassADollarPriceOffAsTheCallersOwn() {
+        assess(TestServer.example("assess.apartment")).statusCode(200)
+                .body("assumptions.find { it.name == 'prices.serviceVisit' }.value", containsString("in USD, not converted"));
     }
 
     @Test

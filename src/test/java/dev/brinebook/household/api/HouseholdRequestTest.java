@@ -3,10 +3,15 @@ package dev.brinebook.household.api;
 import static dev.brinebook.http.Near.near;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The ways of telling a household, over HTTP. */
 class HouseholdRequestTest {
@@ -27,6 +32,23 @@ class HouseholdRequestTest {
     void toldManyWays(String household, double expectedLitres, String source) {
         TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
                 .body("dailyUse.value", near(expectedLitres, 0.4, source));
+    }
+
+    /** Three showers of 2 gpm are 22.7 L/min, while the 99th percentile of five bathrooms is 21.3: a peak is not below it. */
+    @ParameterizedTest(name = "{0} bathrooms")
+    @ValueSource(ints = {1, 2, 3, 4, 5, 8, 12})
+    void shortPeaksAreNeverBelowTheLastingFlow(int bathrooms) {
+        JsonPath answer = TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"bathrooms\": " + bathrooms
+                + "}")).statusCode(200).extract().jsonPath();
+        assertTrue(answer.getDouble("candidates[0].peakFlow.flow.value")
+                >= answer.getDouble("candidates[0].continuousFlow.flow.value"));
+    }
+
+    @Test
+    void tellsDefaultsInTheUnitsOfBothTrades() {
+        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"bathrooms\": 1}")).statusCode(200)
+                .body("assumptions.find { it.name == 'household.continuousFlow' }.value", startsWith("2 gpm or 7.571 L/min"))
+                .body("assumptions.find { it.name == 'water.temperature' }.value", equalTo("12 C or 53.6 F"));
     }
 
     @ParameterizedTest(name = "{1} {2}")
