@@ -25,6 +25,9 @@ import java.util.OptionalDouble;
 public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDays, FlowCheck continuous, FlowCheck peak,
         List<EfficiencyLine.Verdict> lines, List<Shortcoming> shortcomings) {
 
+    /** Days of mean use beyond which a bed stands too long: twice the usual day override. */
+    public static final int ASSUMED_LONGEST_INTERVAL_DAYS = 28;
+
     /** Why a softener does not fit. */
     public enum Shortcoming {
         INTERVAL_TOO_SHORT("the capacity does not last the fewest days between regenerations that are aimed at"),
@@ -103,6 +106,15 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
                 interval.exists() ? interval.value() : Double.MAX_VALUE);
         return new Fit(dosed, load, interval, continuous, peak, EfficiencyLine.standings(performance),
                 shortcomings(dosed, duty, interval, continuous, peak));
+    }
+
+    /**
+     * Whether the bed is so large that its lasting flow is slower than 1 gpm per cubic foot of resin, or that its capacity
+     * lasts more than {@value #ASSUMED_LONGEST_INTERVAL_DAYS} days.
+     */
+    public boolean largerThanNeeded() {
+        return continuous.bedVolumesPerHour() < ServiceFlow.GUIDE_LOW_BED_VOLUMES_PER_HOUR
+                || intervalDays.exists() && intervalDays.value() > ASSUMED_LONGEST_INTERVAL_DAYS;
     }
 
     public boolean fits() {

@@ -162,4 +162,16 @@ class SizingTest {
         assertThrows(IllegalArgumentException.class, () -> Softeners.cubicFeet(2, 9, 40));
         assertThrows(IllegalArgumentException.class, () -> new RunningCost(-1, 0));
     }
+
+    @Test
+    void tellsABedThatIsLargerThanNeeded() {
+        Duty small = Softeners.duty(10, 0, 100, 0.4);
+        assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(2, 12, 52), 130, 12), small, true, Fit.Ratings.UNKNOWN)
+                .largerThanNeeded(), "48,000 gr for 1,000 gr a day");
+        Duty slow = Softeners.duty(20, 0, 500, 0.4);
+        assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(4, 16, 65), 130, 12), slow, true, Fit.Ratings.UNKNOWN)
+                .largerThanNeeded(), "8 L/min are 0.5 gpm/ft3, below the 1 gpm/ft3 of Davis T8-2");
+        assertFalse(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 130, 12), Softeners.duty(20, 0, 240, 0.4),
+                true, Fit.Ratings.UNKNOWN).largerThanNeeded());
+    }
 }

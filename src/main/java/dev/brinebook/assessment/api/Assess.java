@@ -78,8 +78,11 @@ public final class Assess {
 
     private static void warn(Assessment assessment, SiteRequest site, Explanation explanation) {
         explanation.cautions(assessment.softened().cautions());
-        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.DRAIN_AIR_GAP, Caution.POWER_AND_PRESSURE,
-                Caution.UNSOFTENED_TAPS, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
+        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS);
+        explanation.cautions(Caution.OF_INSTALLATION);
+        if (assessment.fit().largerThanNeeded()) {
+            explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
+        }
         explanation.cautions(site.wasteWaterCautions());
         if (assessment.years().asFound().totals().hardDays() > 0
                 || assessment.years().converted().totals().hardDays() > 0) {

@@ -40,7 +40,8 @@ public record RecommendedSettings(
         MeterSettings settings = option.settings();
         CycleStep refill = option.dosed().cycle().step(CycleStep.Kind.REFILL);
         VolumeQuantity meter = units.volume(settings.meterLitres());
-        VolumeQuantity reserve = units.volume(settings.reserveLitres());
+        boolean everyNight = settings.reserveLitres() >= settings.meterLitres();
+        VolumeQuantity reserve = units.volume(Math.min(settings.reserveLitres(), settings.meterLitres()));
         SaltDoseQuantity dose = units.saltDose(option.dosed().saltDoseGramsPerLitre());
         HardnessQuantity hardness = new HardnessQuantity(BigDecimal.valueOf(settings.hardnessGpg()), HardnessUnit.GPG);
         CapacityQuantity capacity = units.capacity(settings.capacityGrams());
@@ -51,8 +52,10 @@ public record RecommendedSettings(
         add(reasons, explanation, "capacity", "What " + Text.of(dose) + " of salt restores in this bed, rounded down, so that"
                 + " the meter never counts on what is not there.", option.dosed().softener().table().sourceKey());
         add(reasons, explanation, "meterVolume", Text.of(capacity) + " over " + Text.of(hardness) + ".", "WQP-2009");
-        add(reasons, explanation, "reserve", "A day of the busiest weekday stays below it with probability "
-                + Text.number(duty.reserveProbability()) + "; the meter decides at night and must last the next day.", "DAIAD");
+        add(reasons, explanation, "reserve", everyNight ? "A day of high use takes more than the whole capacity, so all of it"
+                + " is kept back and the softener regenerates every night: it is too small for this household."
+                : "A day of the busiest weekday stays below it with probability " + Text.number(duty.reserveProbability())
+                + "; the meter decides at night and must last the next day.", "DAIAD");
         add(reasons, explanation, "saltDose", "The cheapest dose on this household's days, or the lowest that costs as little: less salt regenerates more often"
                 + " and wastes rinse water, more salt removes less hardness a pound.", "TRADE-EFFICIENT");
         add(reasons, explanation, "saltPerRegeneration", "Dose times resin volume.", "WQP-2009");

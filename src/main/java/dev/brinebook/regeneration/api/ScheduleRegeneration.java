@@ -123,7 +123,8 @@ public final class ScheduleRegeneration {
 
     private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
-        explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP, Caution.SEWER_SALT_LIMITS);
+        explanation.cautions(Caution.OF_INSTALLATION);
+        explanation.cautions(Caution.OF_DISCHARGE);
         if (outcomes.stream().anyMatch(outcome -> outcome.totals().hardDays() > 0)) {
             explanation.caution(Caution.RUNS_HARD);
         }

@@ -62,7 +62,8 @@ public final class ReviewSettings {
     private static void explain(SoftenerCase given, Setup.Year year, Explanation explanation) {
         Duty duty = given.duty();
         explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
-        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP);
+        explanation.cautions(Caution.OF_INSTALLATION);
+        explanation.cautions(Caution.OF_DISCHARGE);
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }

@@ -5,6 +5,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
@@ -31,9 +32,18 @@ public record SettingFinding(
     public static SettingFinding of(Finding finding, AnswerUnits units) {
         var difference = finding.difference();
         return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
-                text(finding, finding.shouldBe(), units), finding.code().why(), units.mass(difference.saltKilograms()),
+                text(finding, settable(finding), units), finding.code().why(), units.mass(difference.saltKilograms()),
                 units.volume(difference.waterLitres()), Rounding.answer(difference.hardDays()),
                 units.volume(difference.hardLitres()));
+    }
+
+    /** The better value in the steps that a controller takes: tenths of a minute, half pounds of salt per cubic foot. */
+    private static double settable(Finding finding) {
+        return switch (finding.code().measure()) {
+            case MINUTES -> Math.round(finding.shouldBe() * 10) / 10.0;
+            case SALT_DOSE -> SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Math.ceil(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(finding.shouldBe()) * 2 - 1e-6) / 2);
+            default -> finding.shouldBe();
+        };
     }
 
     private static String text(Finding finding, double value, AnswerUnits units) {

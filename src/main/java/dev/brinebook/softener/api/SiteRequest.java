@@ -48,7 +48,7 @@ public record SiteRequest(
     /** What to be careful about where the waste water goes; of both ways when nobody said. */
     public List<Caution> wasteWaterCautions() {
         if (wasteWater == null) {
-            return List.of(Caution.SEPTIC_SYSTEM, Caution.SEWER_SALT_LIMITS);
+            return Caution.OF_DISCHARGE;
         }
         return List.of(wasteWater == WasteWater.SEPTIC_SYSTEM ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
     }

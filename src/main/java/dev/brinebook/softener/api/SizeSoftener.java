@@ -111,8 +111,12 @@ public final class SizeSoftener {
     private static void explain(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
         explanation.cautions(WaterCautions.of(duty.water()));
         explanation.cautions(duty.softenedWith(salt).cautions());
-        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES, Caution.DRAIN_AIR_GAP,
-                Caution.UNSOFTENED_TAPS);
+        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED);
+        explanation.cautions(Caution.OF_INSTALLATION);
+        explanation.cautions(Caution.OF_DISCHARGE);
+        if (ranked.get(0).fit().largerThanNeeded()) {
+            explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
+        }
         if (ranked.get(0).option().outcome().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }

@@ -174,9 +174,9 @@ public record SoftenerRequest(
         return new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
     }
 
-    /** Salt that the refill dissolves, when its minutes and its flow are both known and not 0. */
+    /** Salt that the refill dissolves, when its minutes and its flow are both known. */
     private OptionalDouble refillSaltGrams(double celsius) {
-        boolean known = minutes != null && minutes.refill() != null && minutes.refill().signum() > 0
+        boolean known = minutes != null && minutes.refill() != null
                 && flows != null && flows.refill() != null;
         return known ? OptionalDouble.of(CycleDesign.saltGramsOfRefill(saltOrDefault(),
                 minutes.refill().doubleValue() * flows.refill().inBase(), celsius)) : OptionalDouble.empty();

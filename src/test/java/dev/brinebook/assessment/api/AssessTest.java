@@ -174,4 +174,19 @@ class AssessTest {
                  "conversion": {"cost": {"value": 100, "unit": "EUR"}}}""").statusCode(422)
                 .body("errors.pointer", hasItems("/softener/control", "/conversion/cost"));
     }
+
+    @Test
+    void keepsNoMoreBackThanTheMeterHolds() {
+        assess("""
+                {"water": {"hardness": {"value": 30, "unit": "gpg"}}, "household": {"people": 9},
+                 "softener": {"resinVolume": {"value": 12, "unit": "L"}, "control": {"kind": "clock", "everyDays": 1}}}""")
+                .statusCode(200).body("fit.shortcomings", hasItem("reserveAboveCapacity"))
+                .body("settings.reasons.find { it.setting == 'reserve' }.reason", containsString("every night"));
+    }
+
+    @Test
+    void refusesARefillOfNoMinutes() {
+        assess(WELL.replaceFirst("\"refill\": 15", "\"refill\": 0")).statusCode(422)
+                .body("errors.pointer", hasItem("/softener/minutes/refill"));
+    }
 }
