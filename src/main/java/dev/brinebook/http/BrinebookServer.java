@@ -190,12 +190,12 @@ public final class BrinebookServer implements AutoCloseable {
         }
     }
 
+    /** Says of each request what it was and how it ended, and nothing of what the caller sent. */
     private void log(Context context, Float milliseconds) {
-        metrics.record(context, Duration.ofNanos((long) (milliseconds * 1e6)));
-        if (LOG.isDebugEnabled()) {
-            LOG.debug("request {} trace {}: {} {} {} {} ms", RequestId.of(context), TraceParent.of(context),
-                    context.method(), context.path(), context.statusCode(), milliseconds);
-        }
+        RequestLabel label = RequestLabel.of(context);
+        metrics.record(label, Duration.ofNanos((long) (milliseconds * 1e6)));
+        LOG.info("request {} trace {}: {} {} {} in {} ms", RequestId.of(context), TraceParent.of(context), label.method(),
+                label.route(), label.status(), milliseconds);
     }
 
     private void prepare(Server server) {
