@@ -123,8 +123,9 @@ public final class BrinebookServer implements AutoCloseable {
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         JsonReader reader = new JsonReader();
+        Turns turns = new Turns();
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
-                settings.maxBodyBytes()), operation));
+                turns, settings.maxBodyBytes()), operation));
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
