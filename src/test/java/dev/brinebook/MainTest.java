@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.http.Settings;
 import io.restassured.RestAssured;
+import io.restassured.specification.RequestSpecification;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.ServerSocket;
+import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 class MainTest {
 
     private static final Pattern READY = Pattern.compile(".*answers on port (\\d+), metrics on port (\\d+).*");
+
+    private static final String TRACE = "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01";
 
     @TempDir
     Path directory;
@@ -66,11 +70,34 @@ class MainTest {
             Matcher ready = awaitReady(log, process);
             RestAssured.given().get("http://127.0.0.1:" + ready.group(1) + "/health/ready").then().statusCode(200);
             RestAssured.given().get("http://127.0.0.1:" + ready.group(2) + "/metrics").then().statusCode(200);
+            ask(ready.group(1), "asked-1").header("traceparent", TRACE).contentType("application/json")
+                    .body("{\"hardness\": {\"value\": 4711, \"unit\": \"gpg\"}}").post("/v1/hardness-conversion");
+            ask(ready.group(1), "asked-2").get("/v1/hardness-conversion?value=4711&unit=gpg");
+            ask(ready.group(1), "asked-3").get("/4711");
+            try (Socket socket = new Socket("127.0.0.1", Integer.parseInt(ready.group(1)))) {
+                socket.getOutputStream().write(("GET /4711%zz HTTP/1.1\r\nHost: localhost\r\n"
+                        + "Connection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+                socket.getInputStream().readAllBytes();
+            }
             process.destroy();
             assertEquals(128 + 15, exitOf(process), "ended by SIGTERM");
+            assertLogged("request asked-1 trace " + TRACE + ": POST /v1/hardness-conversion 422 in ");
+            assertLogged("request asked-2 trace -: GET /v1/hardness-conversion 422 in ");
+            assertLogged("request asked-3 trace -: GET unmatched 404 in ");
+            assertLogged(" trace -: refused with 400 before it was read");
+            assertFalse(output().contains("4711"), "what callers send is not logged");
         } finally {
             process.destroyForcibly();
         }
+    }
+
+    private static RequestSpecification ask(String port, String id) {
+        return RestAssured.given().baseUri("http://127.0.0.1").port(Integer.parseInt(port)).header("X-Request-Id", id);
+    }
+
+    private void assertLogged(String begin) throws IOException {
+        Pattern line = Pattern.compile(".*INFO.*" + Pattern.quote(begin) + "(\\d+\\.\\d+ ms)?");
+        assertEquals(1, output().lines().filter(each -> line.matcher(each).matches()).count(), begin + "\n" + output());
     }
 
     private static Matcher awaitReady(BufferedReader log, Process process) throws IOException, InterruptedException {

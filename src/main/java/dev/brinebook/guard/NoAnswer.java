@@ -14,8 +14,7 @@ public enum NoAnswer {
     CAPACITY_BELOW_TABLE("even 3 lb/ft3 of salt, the lowest dose known, gives more capacity"),
     NOTHING_TO_SOFTEN("the water is less than twice as hard as the end point, so there is hardly anything to soften"),
     END_POINT_NOT_HELD("at this salt dose more hardness leaks through than the end point allows, from the first litre on"),
-    CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state"),
-    NOT_ASKED("the request does not ask for it");
+    CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state");
 
     private final String sentence;
 

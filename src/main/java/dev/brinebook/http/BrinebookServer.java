@@ -123,8 +123,9 @@ public final class BrinebookServer implements AutoCloseable {
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         JsonReader reader = new JsonReader();
+        Turns turns = new Turns();
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
-                settings.maxBodyBytes()), operation));
+                turns, settings.maxBodyBytes()), operation));
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
@@ -190,12 +191,12 @@ public final class BrinebookServer implements AutoCloseable {
         }
     }
 
+    /** Says of each request what it was and how it ended, and nothing of what the caller sent. */
     private void log(Context context, Float milliseconds) {
-        metrics.record(context, Duration.ofNanos((long) (milliseconds * 1e6)));
-        if (LOG.isDebugEnabled()) {
-            LOG.debug("request {} trace {}: {} {} {} {} ms", RequestId.of(context), TraceParent.of(context),
-                    context.method(), context.path(), context.statusCode(), milliseconds);
-        }
+        RequestLabel label = RequestLabel.of(context);
+        metrics.record(label, Duration.ofNanos((long) (milliseconds * 1e6)));
+        LOG.info("request {} trace {}: {} {} {} in {} ms", RequestId.of(context), TraceParent.of(context), label.method(),
+                label.route(), label.status(), milliseconds);
     }
 
     private void prepare(Server server) {

@@ -16,15 +16,17 @@ final class OperationHandler<Q extends Record, A extends Record> {
     private final JsonWriter writer;
     private final Problems problems;
     private final QueryReader query;
+    private final Turns turns;
     private final int maxBodyBytes;
 
     OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
-            int maxBodyBytes) {
+            Turns turns, int maxBodyBytes) {
         this.operation = operation;
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
         this.query = new QueryReader(operation.query());
+        this.turns = turns;
         this.maxBodyBytes = maxBodyBytes;
     }
 
@@ -52,7 +54,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private void answer(Context context, Q request) {
-        context.contentType("application/json").result(writer.write(calculate(request)));
+        context.contentType("application/json").result(turns.take(() -> writer.write(calculate(request))));
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */

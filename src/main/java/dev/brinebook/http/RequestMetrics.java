@@ -1,7 +1,5 @@
 package dev.brinebook.http;
 
-import io.javalin.http.Context;
-import io.javalin.router.Endpoint;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
@@ -11,20 +9,14 @@ import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Duration;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Counts and times requests by route template, method and status; whatever is sent, the labels stay few. */
 final class RequestMetrics implements AutoCloseable {
 
-    private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST", "OPTIONS");
-
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final JvmGcMetrics garbageCollection = new JvmGcMetrics();
-    private final Map<Label, Timer> timers = new ConcurrentHashMap<>();
-
-    private record Label(String route, String method, int status) {
-    }
+    private final Map<RequestLabel, Timer> timers = new ConcurrentHashMap<>();
 
     RequestMetrics() {
         new JvmMemoryMetrics().bindTo(registry);
@@ -33,12 +25,7 @@ final class RequestMetrics implements AutoCloseable {
         garbageCollection.bindTo(registry);
     }
 
-    void record(Context context, Duration duration) {
-        Endpoint endpoint = context.endpoints().lastHttpEndpoint();
-        boolean matched = endpoint != null && endpoint.method.isHttpMethod();
-        String method = context.req().getMethod();
-        Label label = new Label(matched ? endpoint.path : "unmatched", METHODS.contains(method) ? method : "other",
-                context.statusCode());
+    void record(RequestLabel label, Duration duration) {
         timers.computeIfAbsent(label, this::timer).record(duration);
     }
 
@@ -46,7 +33,7 @@ final class RequestMetrics implements AutoCloseable {
         return registry.scrape();
     }
 
-    private Timer timer(Label label) {
+    private Timer timer(RequestLabel label) {
         return Timer.builder("http.server.requests").description("Requests by route, method and status.")
                 .tag("route", label.route()).tag("method", label.method()).tag("status", Integer.toString(label.status()))
                 .serviceLevelObjectives(Duration.ofNanos(500_000), Duration.ofMillis(1), Duration.ofMillis(2),

@@ -6,10 +6,13 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Writes problem documents where the server refuses a request before any handler sees it. */
 final class ServerErrors extends ErrorHandler {
 
+    private static final Logger LOG = LoggerFactory.getLogger(ServerErrors.class);
     /** The path that the server puts where it could not read the request line. */
     private static final String UNREADABLE = "/badMessage";
 
@@ -33,6 +36,8 @@ final class ServerErrors extends ErrorHandler {
         if (type == ProblemType.OVERLOADED) {
             response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_SECONDS);
         }
+        LOG.info("request {} trace {}: refused with {} before it was read", id,
+                TraceParent.of(request.getHeaders().get(TraceParent.HEADER)), response.getStatus());
         response.write(true, ByteBuffer.wrap(document), callback);
         return true;
     }

@@ -15,7 +15,10 @@ final class TraceParent {
 
     /** The header as it came, or {@code -} when there is none or it is not safe to log. */
     static String of(Context context) {
-        String given = context.header(HEADER);
+        return of(context.header(HEADER));
+    }
+
+    static String of(String given) {
         return given != null && VALID.matcher(given).matches() ? given : "-";
     }
 }

@@ -20,8 +20,6 @@ public record ResinBed(double resinLitres, double tankDiameterMetres, ResinBead 
     public static final double MAX_TANK_DIAMETER_METRES = 2;
     /** Least depth of a bed by [CP-HYDRAULICS]: 24 in. */
     public static final double GUIDE_MIN_DEPTH_METRES = 24 * Exact.INCH_METRES;
-    /** Preferred depth of a bed by [CP-HYDRAULICS]: 30 in. */
-    public static final double GUIDE_PREFERRED_DEPTH_METRES = 30 * Exact.INCH_METRES;
     /** Least room above the bed by [CP-HYDRAULICS], as a share of its depth. */
     public static final double GUIDE_MIN_FREEBOARD_SHARE = 0.5;
 

@@ -1,11 +1,12 @@
 package dev.brinebook.http;
 
 import static io.restassured.config.JsonConfig.jsonConfig;
-import static io.restassured.path.json.config.JsonPathConfig.NumberReturnType.DOUBLE;
 
 import io.restassured.RestAssured;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
+import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
+import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -20,9 +21,13 @@ public final class TestServer {
 
     /** Posts {@code json}; decimals of the answer are read as double. */
     public static ValidatableResponse post(String path, String json) {
-        return RestAssured.given().config(RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(DOUBLE)))
-                .baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON).body(json).post(path)
-                .then();
+        return post(path, json, NumberReturnType.DOUBLE).then();
+    }
+
+    /** Posts {@code json}; decimals of the answer are read as {@code decimals}. */
+    public static Response post(String path, String json, NumberReturnType decimals) {
+        return RestAssured.given().config(RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(decimals)))
+                .baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON).body(json).post(path);
     }
 
     /** The request of a committed example. */

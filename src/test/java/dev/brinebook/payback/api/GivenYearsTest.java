@@ -13,8 +13,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -31,17 +29,6 @@ class GivenYearsTest {
             "converted.water.value", "savingPerYear", "payback.firstYearSaving.total.value", "simplePaybackYears",
             "payback.simplePaybackYears.value");
     private static final double METERED_REGENERATIONS = 365 * 3000.0 / 17_000;
-    private static PaybackServer server;
-
-    @BeforeAll
-    static void start() {
-        server = new PaybackServer();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
 
     @ParameterizedTest
     @CsvFileSource(resources = CLOCK_AGAINST_METER, useHeadersInDisplayName = true)
@@ -100,7 +87,7 @@ class GivenYearsTest {
     /** Source: Apache POI 5.5.1, see cross-conversion.csv: 350 invested, 90 saved, 10 years, no growth, 5 %. */
     @Test
     void agreesWithASpreadsheet() {
-        JsonPath answer = server.answer(body("90", "0", "400", "50", "USD").replace("\"prices\": {",
+        JsonPath answer = Paybacks.answer(body("90", "0", "400", "50", "USD").replace("\"prices\": {",
                 "\"prices\": {\"growthPercentPerYear\": 0, \"discountPercentPerYear\": 5, "));
         assertEquals(new BigDecimal("344.96"), decimal(answer, "payback.netPresentValue.value"));
         Printed.assertAgrees("3.8889", null, decimal(answer, "payback.simplePaybackYears.value").doubleValue());
@@ -120,7 +107,7 @@ class GivenYearsTest {
             100 | 112 | Converting costs 12.00 USD more in the first year: nothing is saved, so the cost is never paid back.
             """)
     void hasNoPaybackWhereNothingIsSaved(String before, String after, String summary) {
-        JsonPath answer = server.answer(body(before, after, "350", "0", "USD"));
+        JsonPath answer = Paybacks.answer(body(before, after, "350", "0", "USD"));
         assertEquals(summary, answer.getString("summary"));
         for (String figure : List.of("simplePaybackYears", "discountedPaybackYears", "adjustedRateOfReturnPercent")) {
             assertNull(answer.get("payback." + figure + ".value"), figure);
@@ -164,7 +151,7 @@ class GivenYearsTest {
     void countsServiceVisitsAtTheirPrice() {
         String body = body("0", "0", "350", "0", "USD")
                 .replaceFirst("\"unit\": \"L\"}", "\"unit\": \"L\"}, \"serviceVisitsPerYear\": 1.5");
-        JsonPath answer = server.answer(body);
+        JsonPath answer = Paybacks.answer(body);
         assertEquals(new BigDecimal("150.00"), decimal(answer, "payback.firstYearSaving.service.value"));
         assertEquals(new BigDecimal("1.5"), decimal(answer, "difference.serviceVisits"));
         assertNull(answer.get("difference.regenerations"));
@@ -173,14 +160,14 @@ class GivenYearsTest {
     @ParameterizedTest
     @CsvSource({"0, true, false", "2, false, true"})
     void warnsOfTheDischargeThatTheSewerPriceShows(String sewer, boolean septicSystem, boolean sewerLimits) {
-        List<String> codes = server.answer(body("84", "0", "200", "0", "USD").replace("\"sewer\": {\"price\": {\"value\": 0",
+        List<String> codes = Paybacks.answer(body("84", "0", "200", "0", "USD").replace("\"sewer\": {\"price\": {\"value\": 0",
                 "\"sewer\": {\"price\": {\"value\": " + sewer)).getList("cautions.code");
         assertEquals(septicSystem, codes.contains("septicSystem"));
         assertEquals(sewerLimits, codes.contains("sewerSaltLimits"));
     }
 
     private static JsonPath workedCase() {
-        return server.answer(String.format(Locale.ROOT, """
+        return Paybacks.answer(String.format(Locale.ROOT, """
                 {"asFound": {"saltPerYear": {"value": 912.5, "unit": "lb"}, "waterPerYear": {"value": 4562.5, "unit": "gal"},
                   "regenerationsPerYear": 91.25},
                 "converted": {"saltPerYear": {"value": %.9f, "unit": "lb"}, "waterPerYear": {"value": %.9f, "unit": "gal"},
@@ -193,7 +180,7 @@ class GivenYearsTest {
     }
 
     private static JsonPath savingOf(String amount, String cost, String rebate, String currency) {
-        return server.answer(body(amount, "0", cost, rebate, currency));
+        return Paybacks.answer(body(amount, "0", cost, rebate, currency));
     }
 
     /** Two uses of salt, at one unit of currency per kilogram. */

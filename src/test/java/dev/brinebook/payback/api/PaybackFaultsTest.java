@@ -3,8 +3,6 @@ package dev.brinebook.payback.api;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.restassured.path.json.JsonPath;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -18,17 +16,6 @@ class PaybackFaultsTest {
     private static final String TRIAL = "\"water\": {\"hardness\": {\"value\": 20, \"unit\": \"gpg\"}},"
             + " \"household\": {\"people\": 4}, \"softener\": {\"resinVolume\": {\"value\": 1, \"unit\": \"ft3\"},"
             + " \"control\": {\"kind\": \"clock\", \"everyDays\": 4}}, \"metered\": {\"kind\": \"meteredDelayed\"}";
-    private static PaybackServer server;
-
-    @BeforeAll
-    static void start() {
-        server = new PaybackServer();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
@@ -92,7 +79,7 @@ class PaybackFaultsTest {
 
     private static void assertFaults(String template, String faults) {
         String body = template.replace("#cost", COST).replace("#years", YEARS).replace("#use", USE).replace("#trial", TRIAL);
-        JsonPath problem = server.post(body).then().statusCode(422).extract().jsonPath();
+        JsonPath problem = Paybacks.post(body).then().statusCode(422).extract().jsonPath();
         assertEquals(faults, String.join(" ", problem.getList("errors.collect {it.pointer + ':' + it.code}", String.class)));
     }
 }

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.restassured.path.json.JsonPath;
 import java.math.BigDecimal;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Two controls tried on the same days, over HTTP. The households are invented. */
@@ -28,17 +26,6 @@ class TriedControlsTest {
               "sewer": {"price": {"value": 3, "unit": "EUR"}, "per": {"value": 1, "unit": "m3"}}},
             "units": "metric"}
             """;
-    private static PaybackServer server;
-
-    @BeforeAll
-    static void start() {
-        server = new PaybackServer();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
 
     /**
      * Source: arithmetic on constant use. The clock of 4 nights runs 365 / 4 times, rounded down: 91. The meter of 1,500 g
@@ -46,7 +33,7 @@ class TriedControlsTest {
      */
     @Test
     void agreesWithTheArithmeticOfConstantUse() {
-        JsonPath answer = server.answer(STEADY);
+        JsonPath answer = Paybacks.answer(STEADY);
         assertEquals("wholeDays", answer.getString("comparedBy"));
         assertEquals(91, answer.getInt("asFound.regenerations"));
         assertEquals(40, answer.getInt("converted.regenerations"));
@@ -63,7 +50,7 @@ class TriedControlsTest {
     /** Source: arithmetic, 91 runs of the clock and 40 of the meter; 120 g/L in 30 L are 3.6 kg a run, 1.2 less. */
     @Test
     void tellsWhatMeteringAloneSaves() {
-        JsonPath answer = server.answer(STEADY.replace("\"conversion\"",
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"conversion\"",
                 "\"meteredSaltDose\": {\"value\": 120, \"unit\": \"g/L\"}, \"conversion\"")
                 .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", "\"capacitySetting\": {\"value\": 1200,"
                         + " \"unit\": \"g\"},"));
@@ -82,7 +69,7 @@ class TriedControlsTest {
 
     @Test
     void putsNothingToADoseThatStays() {
-        JsonPath answer = server.answer(STEADY.replace("\"conversion\"",
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"conversion\"",
                 "\"meteredSaltDose\": {\"value\": 160, \"unit\": \"g/L\"}, \"conversion\"")
                 .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", ""));
         assertEquals(new BigDecimal("0.00"), decimal(answer, "savingByChange.byDose.total.value"));
@@ -92,7 +79,7 @@ class TriedControlsTest {
     /** A clock tuned to the use beats a meter that holds back a day: it may be so, and is told as it is. */
     @Test
     void findsNothingToSaveOnAClockThatIsSetWell() {
-        JsonPath answer = server.answer(STEADY.replace("\"everyDays\": 4", "\"everyDays\": 10"));
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"everyDays\": 4", "\"everyDays\": 10"));
         assertEquals(36, answer.getInt("asFound.regenerations"));
         assertTrue(decimal(answer, "payback.firstYearSaving.total.value").signum() < 0);
         assertEquals("nothingSaved", answer.getString("payback.simplePaybackYears.reason"));
@@ -101,7 +88,7 @@ class TriedControlsTest {
 
     @Test
     void tellsWhatTheMeterWasSetTo() {
-        JsonPath answer = server.answer(STEADY.replace("\"dayOverride\": 0, ", "").replace(
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"dayOverride\": 0, ", "").replace(
                 ", \"reserve\": {\"rule\": \"meanDay\"}", "").replace("\"units\"",
                 "\"preferences\": {\"reserveProbability\": 0.75}, \"units\""));
         assertEquals("14 days", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.value"));
@@ -117,9 +104,9 @@ class TriedControlsTest {
     void keepsBackWhatThePreferredProbabilityAsks() {
         String scattered = STEADY.replace("\"dayToDayVariation\": 0", "\"dayToDayVariation\": 0.6")
                 .replace(", \"reserve\": {\"rule\": \"meanDay\"}", "");
-        int careful = server.answer(scattered.replace("\"units\"",
+        int careful = Paybacks.answer(scattered.replace("\"units\"",
                 "\"preferences\": {\"reserveProbability\": 0.99}, \"units\"")).getInt("converted.regenerations");
-        int bold = server.answer(scattered.replace("\"units\"",
+        int bold = Paybacks.answer(scattered.replace("\"units\"",
                 "\"preferences\": {\"reserveProbability\": 0.5}, \"units\"")).getInt("converted.regenerations");
         assertTrue(bold < careful, bold + " and " + careful);
     }
@@ -127,7 +114,7 @@ class TriedControlsTest {
     /** Ten measured days of 300 L: a clock of 4 nights runs twice, 73 times when scaled to 365 days. */
     @Test
     void takesMeasuredDaysAndScalesThemToAYear() {
-        JsonPath answer = server.answer(STEADY.replace("\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}",
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}",
                 "\"dailySeries\": {\"firstDate\": \"2026-03-02\", \"unit\": \"L\", \"values\":"
                         + " [300, 300, 300, 300, 300, 300, 300, 300, 300, 300]}"));
         assertEquals(73, answer.getInt("asFound.regenerations"));
@@ -136,14 +123,14 @@ class TriedControlsTest {
 
     @Test
     void saysWhenASideRunsHard() {
-        JsonPath answer = server.answer(STEADY.replace("\"everyDays\": 4", "\"everyDays\": 30"));
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"everyDays\": 4", "\"everyDays\": 30"));
         assertTrue(answer.getInt("asFound.hardDays") > 100);
         assertTrue(answer.getList("cautions.code", String.class).contains("runsHard"));
     }
 
     @Test
     void answersInUsUnitsByDefault() {
-        JsonPath answer = server.answer(STEADY.replace(",\n\"units\": \"metric\"", ""));
+        JsonPath answer = Paybacks.answer(STEADY.replace(",\n\"units\": \"metric\"", ""));
         assertEquals(List.of("lb", "gal", "gr"), List.of(answer.getString("asFound.salt.unit"),
                 answer.getString("asFound.water.unit"), answer.getString("asFound.capacityThrownAway.unit")));
         assertEquals(539.7, decimal(answer, "difference.salt.value").doubleValue(), 0.05, "244.8 kg");
@@ -152,7 +139,7 @@ class TriedControlsTest {
     @Test
     void answersTheSameRequestWithTheSameBytes() {
         String body = STEADY.replace("\"dayToDayVariation\": 0", "\"dayToDayVariation\": 0.5");
-        assertEquals(server.post(body).asString(), server.post(body).asString());
+        assertEquals(Paybacks.post(body).asString(), Paybacks.post(body).asString());
     }
 
     private static BigDecimal decimal(JsonPath answer, String path) {

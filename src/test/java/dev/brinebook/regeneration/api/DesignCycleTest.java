@@ -1,7 +1,5 @@
 package dev.brinebook.regeneration.api;
 
-import static io.restassured.RestAssured.given;
-import static io.restassured.config.JsonConfig.jsonConfig;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
@@ -13,33 +11,11 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
-import dev.brinebook.Main;
-import dev.brinebook.http.BrinebookServer;
-import dev.brinebook.http.Settings;
-import io.restassured.RestAssured;
-import io.restassured.config.RestAssuredConfig;
-import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
+import dev.brinebook.http.TestServer;
 import io.restassured.response.ValidatableResponse;
-import java.util.Set;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class DesignCycleTest {
-
-    private static final RestAssuredConfig DOUBLES =
-            RestAssured.config().jsonConfig(jsonConfig().numberReturnType(NumberReturnType.DOUBLE));
-    private static BrinebookServer server;
-
-    @BeforeAll
-    static void start() {
-        server = new BrinebookServer(new Settings(0, 0, "127.0.0.1", 262144, 1, 0, Set.of()), Main.OPERATIONS).start();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
 
     /** Common practice: a cubic foot at 10 lb takes 60 minutes of brine and slow rinse, and 6.7 of refill at 0.5 gpm. */
     @Test
@@ -122,8 +98,6 @@ class DesignCycleTest {
     }
 
     private static ValidatableResponse post(String body) {
-        return given().config(DOUBLES).port(server.port()).contentType("application/json")
-                .header("Connection", "close").body(body)
-                .post("/v1/regeneration-cycle").then();
+        return TestServer.post("/v1/regeneration-cycle", body);
     }
 }

@@ -1,0 +1,25 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import io.javalin.router.Endpoint;
+import java.util.Set;
+
+/**
+ * What metrics and the log call a request; whatever is sent, there are few of them.
+ *
+ * @param route template of the route, such as {@code /problems/{kind}}
+ * @param method its method, or {@code other}
+ * @param status status of the answer
+ */
+record RequestLabel(String route, String method, int status) {
+
+    private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST", "OPTIONS");
+
+    static RequestLabel of(Context context) {
+        Endpoint endpoint = context.endpoints().lastHttpEndpoint();
+        boolean matched = endpoint != null && endpoint.method.isHttpMethod();
+        String method = context.req().getMethod();
+        return new RequestLabel(matched ? endpoint.path : "unmatched", METHODS.contains(method) ? method : "other",
+                context.statusCode());
+    }
+}

@@ -1,0 +1,62 @@
+package dev.brinebook.http;
+
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** More calculations than the service can run: RFC 9110 sections 15.6.4 (503) and 10.2.3 (Retry-After). */
+@Timeout(60)
+class OverloadTest {
+
+    private final CountDownLatch begun = new CountDownLatch(Turns.AT_ONCE);
+    private final CountDownLatch mayEnd = new CountDownLatch(1);
+
+    private Trial.Answer waiting(Trial.Request request) {
+        begun.countDown();
+        try {
+            assertTrue(mayEnd.await(30, TimeUnit.SECONDS));
+        } catch (InterruptedException e) {
+            throw new IllegalStateException("cut off", e);
+        }
+        return new Trial.Answer("finished");
+    }
+
+    @Test
+    void asksToComeBackAndStaysHealthyUntilATurnIsFree() throws Exception {
+        ExecutorService callers = Executors.newCachedThreadPool();
+        try (BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 0, Set.of())) {
+            List<CompletableFuture<Integer>> running = new ArrayList<>();
+            for (int i = 0; i < Turns.AT_ONCE; i++) {
+                running.add(CompletableFuture.supplyAsync(() -> status(server.port()), callers));
+            }
+            assertTrue(begun.await(20, TimeUnit.SECONDS));
+            Served.given(server.port()).contentType("application/json").body("{}").post(Trial.PATH).then().statusCode(503)
+                    .contentType("application/problem+json").body("type", equalTo("/problems/overloaded"))
+                    .header("Retry-After", "2");
+            Served.given(server.port()).get("/health/ready").then().statusCode(200);
+            mayEnd.countDown();
+            for (CompletableFuture<Integer> each : running) {
+                assertEquals(200, each.get(20, TimeUnit.SECONDS));
+            }
+            assertEquals(200, status(server.port()));
+        } finally {
+            mayEnd.countDown();
+            callers.shutdown();
+        }
+    }
+
+    private static int status(int port) {
+        return Served.given(port).contentType("application/json").body("{}").post(Trial.PATH).statusCode();
+    }
+}
