@@ -19,8 +19,8 @@ import java.util.function.Function;
  * @param <Q> request
  * @param <A> answer
  */
-public record Operation<Q extends Record, A extends Record>(String id, String path, String summary, String description,
-        Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+public record Operation<Q extends Record, A extends Record>(String id, String path, String summary,
+        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
 
     public Operation {
         query = List.copyOf(query);

@@ -3,12 +3,14 @@ package dev.brinebook.contract;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.List;
+import java.util.Set;
 
 /**
  * An error that answers can have, as the contract names it.
@@ -56,8 +58,15 @@ record ErrorResponses(String name, int status, String description, String type, 
         schema.set$ref("#/components/schemas/" + problem.getSimpleName());
         MediaType document = new MediaType().schema(schema);
         document.addExamples(type, new Example().summary(title).value(example()));
-        return new ApiResponse().description(description)
+        ApiResponse response = new ApiResponse().description(description)
                 .content(new Content().addMediaType("application/problem+json", document));
+        return this == UNAVAILABLE ? response.addHeaderObject("Retry-After", seconds()) : response;
+    }
+
+    private static Header seconds() {
+        Schema<Object> whole = new JsonSchema();
+        whole.setTypes(Set.of("integer"));
+        return new Header().description("Seconds to wait before trying again.").schema(whole);
     }
 
     private ObjectNode example() {

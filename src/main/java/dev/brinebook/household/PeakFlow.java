@@ -2,6 +2,7 @@ package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.source.Table;
 import java.util.List;
 
 /** How much water a house draws at once. */
@@ -10,6 +11,9 @@ public final class PeakFlow {
     /** 99th percentile of the standard normal distribution. */
     private static final double Z_99 = 2.326348;
     public static final int MAX_BATHROOMS = 12;
+    /** Flow of the shower that a lasting flow is counted in, gpm. Source: [BUCHBERGER-2017]. */
+    private static final double SHOWER_GPM = 2.0;
+    private static final List<String[]> HOUSE = Table.read("/household/fixtures.csv", ',', 4);
 
     /**
      * Fixtures of one kind.
@@ -70,15 +74,14 @@ public final class PeakFlow {
      */
     public static List<Fixtures> assumedFixtures(int bathrooms) {
         Guard.within(bathrooms, 1, MAX_BATHROOMS, "bathrooms");
-        return List.of(Fixtures.gpm(bathrooms, 0.045, 2.0), Fixtures.gpm(bathrooms, 0.020, 1.5),
-                Fixtures.gpm(bathrooms, 0.010, 3.0), Fixtures.gpm(1, 0.020, 2.2), Fixtures.gpm(1, 0.055, 3.5),
-                Fixtures.gpm(1, 0.005, 1.3));
+        return HOUSE.stream().map(row -> Fixtures.gpm(row[3].equals("bathroom") ? bathrooms : 1,
+                Double.parseDouble(row[1]), Double.parseDouble(row[2]))).toList();
     }
 
     /** Lasting flow taken for a house of which only the bathrooms are known: a shower in every second, at least one. */
     public static double assumedContinuousLitresPerMinute(int bathrooms) {
         int showers = (Guard.within(bathrooms, 1, MAX_BATHROOMS, "bathrooms") + 1) / 2;
-        return showers * 2.0 * Exact.US_GALLON_LITRES;
+        return showers * SHOWER_GPM * Exact.US_GALLON_LITRES;
     }
 
     /** Bathrooms taken for a number of people: one for each two. */

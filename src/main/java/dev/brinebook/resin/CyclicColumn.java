@@ -9,7 +9,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * The equilibrium-stage column in use: service to an end point, brine, slow rinse, fast rinse, again and again until one
  * cycle is like the one before. That is the working state, and it holds less than a fresh bed.
  *
- * <p>The fresh bed holds nothing but the cation of the salt. Each stage is a stirred vessel in which resin and water are in exchange equilibrium (see {@link Selectivity}).
+ * <p>The fresh bed holds nothing but the cation of the salt. Each stage is a stirred vessel
+ * in which resin and water are in exchange equilibrium (see {@link Selectivity}).
  *
  * <p>Validity: equilibrium only. Film and pores slow the exchange, water finds channels, resin ages: a real bed gives a
  * share of this, {@link ResinEfficiency}.

@@ -56,7 +56,8 @@ public record RecommendedSettings(
                 + " is kept back and the softener regenerates every night: it is too small for this household."
                 : "A day of the busiest weekday stays below it with probability " + Text.number(duty.reserveProbability())
                 + "; the meter decides at night and must last the next day.", "DAIAD");
-        add(reasons, explanation, "saltDose", "The cheapest dose on this household's days, or the lowest that costs as little: less salt regenerates more often"
+        add(reasons, explanation, "saltDose", "The cheapest dose on this household's days, or the lowest that"
+                + " costs as little: less salt regenerates more often"
                 + " and wastes rinse water, more salt removes less hardness a pound.", "TRADE-EFFICIENT");
         add(reasons, explanation, "saltPerRegeneration", "Dose times resin volume.", "WQP-2009");
         add(reasons, explanation, "dayOverride", duty.iron() ? "Iron builds up on resin that stands: 3 to 4 days."

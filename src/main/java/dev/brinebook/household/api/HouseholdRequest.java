@@ -52,7 +52,8 @@ public record HouseholdRequest(
         @Property(value = "Bathrooms, to estimate the flows from.", min = 1, max = PeakFlow.MAX_BATHROOMS, example = "2",
                 fallback = "one for each two people") Integer bathrooms,
         @Property(value = "Flow of short peaks.", min = 0, max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
-                fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw, or the lasting flow if that is more")
+                fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw, or"
+                        + " the lasting flow if that is more")
         FlowQuantity peakFlow,
         @Property(value = "Flow that lasts, such as of the showers that run at once.", min = 0,
                 max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second bathroom")

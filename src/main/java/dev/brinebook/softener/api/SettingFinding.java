@@ -41,9 +41,14 @@ public record SettingFinding(
     private static double settable(Finding finding) {
         return switch (finding.code().measure()) {
             case MINUTES -> Math.round(finding.shouldBe() * 10) / 10.0;
-            case SALT_DOSE -> SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Math.ceil(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(finding.shouldBe()) * 2 - 1e-6) / 2);
+            case SALT_DOSE -> halfPoundsUp(finding.shouldBe());
             default -> finding.shouldBe();
         };
+    }
+
+    private static double halfPoundsUp(double gramsPerLitre) {
+        double pounds = SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(gramsPerLitre);
+        return SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Math.ceil(pounds * 2 - 1e-6) / 2);
     }
 
     private static String text(Finding finding, double value, AnswerUnits units) {

@@ -59,7 +59,8 @@ public final class SizeSoftener {
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
                 : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
-        List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty, runningCost(prices, duty.water(), explanation), dose);
+        List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty,
+                runningCost(prices, duty.water(), explanation), dose);
         explain(duty, salt, ranked, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));

@@ -162,7 +162,8 @@ public record SoftenerRequest(
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, "o'clock");
-        return new Found(setup(given, policy, hour), given.found().saltDoseGramsPerLitre(), new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
+        return new Found(setup(given, policy, hour), given.found().saltDoseGramsPerLitre(), new Found.Meter(
+                FlowsRequest.base(control.hardnessSetting()),
                 FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()),
                 flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.supply()));
     }

@@ -54,7 +54,8 @@ public final class CompensateHardness {
                 + " and " + (water.manganeseMgPerL().isPresent() ? Text.of(lines.manganese()) + " for manganese"
                         : "none for manganese, which was not tested,") + " make " + Text.of(lines.compensated()) + "."
                 + (water.hardnessUncertaintyMgPerL() > 0 ? " The setting covers the uncertainty of the test too." : "");
-        return new CompensatedHardnessAnswer(explanation.behindStops(summary), lines, bySet, explanation.cautions(), explanation.assumptions(),
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary), lines, bySet, explanation.cautions(),
+                explanation.assumptions(),
                 explanation.basis(), ModelVersion.CURRENT);
     }
 }

@@ -42,7 +42,8 @@ public record CompensationRequest(
 
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
-        explanation.assume("water.compensation.set", WireNames.of(used) + ": " + used.meaning(), set == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("water.compensation.set", WireNames.of(used) + ": " + used.meaning(),
+                set == null ? Origin.DEFAULT : Origin.CALLER);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())
                 : used.factors();
