@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -19,6 +20,9 @@ import org.junit.jupiter.api.Timeout;
 /** A stop cuts nobody off: readiness goes first, running requests finish, then the port closes. */
 @Timeout(60)
 class StopTest {
+
+    /** The common pool may have one thread, which a waiting request would hold. */
+    private static final Executor OWN_THREAD = task -> new Thread(task).start();
 
     private final CountDownLatch begun = new CountDownLatch(1);
     private final CountDownLatch mayEnd = new CountDownLatch(1);
@@ -40,10 +44,10 @@ class StopTest {
         int watching = server.metricsPort();
         CompletableFuture<Integer> request = CompletableFuture.supplyAsync(() -> Served.given(port)
                 .contentType("application/json").body("{}").post(Trial.PATH).then().body("got", equalTo("finished"))
-                .extract().statusCode());
+                .extract().statusCode(), OWN_THREAD);
         assertTrue(begun.await(20, TimeUnit.SECONDS));
         Served.given(port).get("/health/ready").then().statusCode(200);
-        CompletableFuture<Void> stop = CompletableFuture.runAsync(server::close);
+        CompletableFuture<Void> stop = CompletableFuture.runAsync(server::close, OWN_THREAD);
         TimeUnit.MILLISECONDS.sleep(200);
         for (int each : List.of(port, watching)) {
             Served.given(each).get("/health/ready").then().statusCode(503).body("status", equalTo("stopping"))
@@ -89,7 +93,8 @@ class StopTest {
         BrinebookServer server = new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of()),
                 List.of(Trial.doing(this::waiting))).start();
         int port = server.port();
-        CompletableFuture.runAsync(() -> Served.given(port).contentType("application/json").body("{}").post(Trial.PATH));
+        CompletableFuture.runAsync(() -> Served.given(port).contentType("application/json").body("{}").post(Trial.PATH),
+                OWN_THREAD);
         assertTrue(begun.await(20, TimeUnit.SECONDS));
         long start = System.nanoTime();
         server.close();
