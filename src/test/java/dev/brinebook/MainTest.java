@@ -9,6 +9,7 @@ import io.restassured.RestAssured;
 import io.restassured.specification.RequestSpecification;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
@@ -56,8 +57,9 @@ class MainTest {
 
     @Test
     void saysThatAPortIsTaken() throws Exception {
-        try (ServerSocket taken = new ServerSocket(0)) {
-            assertEquals(1, exitOf(start(Map.of("PORT", Integer.toString(taken.getLocalPort()), "METRICS_PORT", "0"))));
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            assertEquals(1, exitOf(start(Map.of("PORT", Integer.toString(taken.getLocalPort()), "METRICS_PORT", "0", "HOST",
+                    "127.0.0.1"))));
             assertTrue(output().contains("cannot listen"), output());
             assertFalse(output().contains("\tat "), output());
         }

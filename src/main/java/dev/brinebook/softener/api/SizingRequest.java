@@ -3,6 +3,7 @@ package dev.brinebook.softener.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.guard.Guard;
@@ -46,7 +47,9 @@ public record SizingRequest(
                 && !at.at("saltDose").here()
                 && !Guard.isWithin(saltDose.inBase(), CapacityTable.minSaltDoseGramsPerLitre(salt),
                         Double.POSITIVE_INFINITY)) {
-            at.add("saltDose", Code.OUT_OF_RANGE, "must be at least 61.3 g/L (3.83 lb/ft3) of potassium chloride");
+            double least = saltDose.unit().fromBase(CapacityTable.minSaltDoseGramsPerLitre(salt));
+            at.add("saltDose", Code.OUT_OF_RANGE, "must be at least " + Text.number(least) + " " + saltDose.unit().symbol()
+                    + " of potassium chloride");
         }
     }
 }
