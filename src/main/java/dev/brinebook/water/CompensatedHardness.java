@@ -17,7 +17,7 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
         double realMgPerL) {
 
     /** Tolerance of the ceiling, so that 34 gpg that came as 34.0000000001 is not set as 35. */
-    private static final double WHOLE_GRAIN_TOLERANCE = 1e-6;
+    private static final double WHOLE_TOLERANCE = 1e-6;
 
     /**
      * Adds iron and manganese to a hardness.
@@ -46,16 +46,23 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
     }
 
     /**
-     * The whole number to set on a controller: the sum and the test's uncertainty, rounded up, never down.
-     *
-     * @param uncertaintyMgPerL what the test cannot tell, 0 or above; a drop-count kit resolves 1 gpg
-     * @return whole grains per US gallon
+     * The whole number to set on a controller in grains per US gallon: {@link #setting} in that unit.
      */
     public int settingGpg(double uncertaintyMgPerL) {
-        return (int) wholeUp(HardnessUnit.GPG.fromBase(totalMgPerL() + Guard.notNegative(uncertaintyMgPerL, "uncertainty")));
+        return setting(HardnessUnit.GPG, uncertaintyMgPerL);
+    }
+
+    /**
+     * The whole number to set on a controller: the sum and the test's uncertainty, rounded up, never down.
+     *
+     * @param unit unit that the controller is set in
+     * @param uncertaintyMgPerL what the test cannot tell, 0 or above; a drop-count kit resolves 1 gpg
+     */
+    public int setting(HardnessUnit unit, double uncertaintyMgPerL) {
+        return (int) wholeUp(unit.fromBase(totalMgPerL() + Guard.notNegative(uncertaintyMgPerL, "uncertaintyMgPerL")));
     }
 
     private static double wholeUp(double value) {
-        return Math.ceil(value - WHOLE_GRAIN_TOLERANCE);
+        return Math.ceil(value - WHOLE_TOLERANCE);
     }
 }

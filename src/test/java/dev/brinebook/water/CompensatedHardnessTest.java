@@ -44,6 +44,13 @@ class CompensatedHardnessTest {
     }
 
     @Test
+    void setsWholeDegreesToo() {
+        var compensated = CompensatedHardness.of(HardnessUnit.GPG.toBase(25), 0, 0, CompensationFactors.STANDARD);
+        assertEquals(24, compensated.setting(HardnessUnit.GERMAN_DEGREE, 0), "427.95 mg/L / 17.848: DIN 38409-6, 23.98");
+        assertEquals(43, compensated.setting(HardnessUnit.FRENCH_DEGREE, 0), "427.95 mg/L / 10, 42.8");
+    }
+
+    @Test
     void neverSetsLessThanTheSumNorAWholeGrainMore() {
         long seed = 7;
         Random random = new Random(seed);

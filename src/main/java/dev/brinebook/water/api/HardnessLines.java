@@ -8,6 +8,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.water.CompensatedHardness;
 import java.math.BigDecimal;
+import java.util.List;
 
 @About("Compensated hardness, line by line.")
 public record HardnessLines(
@@ -18,7 +19,9 @@ public record HardnessLines(
         @Property("Hardness with iron and manganese at their chemical equivalents only: it sets the sodium added.")
         HardnessQuantity real,
         @Property("The whole number to set on a controller, in gpg: the sum plus the uncertainty of the test, rounded up.")
-        HardnessQuantity controllerSetting) {
+        HardnessQuantity controllerSetting,
+        @Property("The same for controllers that are set in whole German or French degrees.")
+        List<HardnessQuantity> otherControllerSettings) {
 
     /** The lines in the units of the answer, with their basis told below {@code pointer}. */
     public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, AnswerUnits units, String pointer,
@@ -32,9 +35,16 @@ public record HardnessLines(
                 + " atomic weights", "CIAAW");
         explanation.because(pointer + "/controllerSetting", "the sum and the uncertainty of the test, rounded up to whole"
                 + " grains per gallon, never down", "CP-IRON-FACTORS");
+        explanation.because(pointer + "/otherControllerSettings", "the same, rounded up to whole degrees", "DIN38409-6");
         return new HardnessLines(units.hardness(sum.hardnessMgPerL()), units.hardness(sum.ironLineMgPerL()),
                 units.hardness(sum.manganeseLineMgPerL()), units.hardness(sum.totalMgPerL()),
                 units.hardness(sum.realMgPerL()),
-                new HardnessQuantity(BigDecimal.valueOf(sum.settingGpg(uncertaintyMgPerL)), HardnessUnit.GPG));
+                setting(sum, HardnessUnit.GPG, uncertaintyMgPerL),
+                List.of(setting(sum, HardnessUnit.GERMAN_DEGREE, uncertaintyMgPerL),
+                        setting(sum, HardnessUnit.FRENCH_DEGREE, uncertaintyMgPerL)));
+    }
+
+    private static HardnessQuantity setting(CompensatedHardness sum, HardnessUnit unit, double uncertaintyMgPerL) {
+        return new HardnessQuantity(BigDecimal.valueOf(sum.setting(unit, uncertaintyMgPerL)), unit);
     }
 }
