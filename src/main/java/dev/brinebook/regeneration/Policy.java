@@ -55,6 +55,11 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
         return Guard.within(overrideDays, NO_OVERRIDE, MAX_INTERVAL_DAYS, "overrideDays");
     }
 
+    /** The volume nearest to {@code litres} that a meter can count down from. */
+    static double nearestMeterLitres(double litres) {
+        return Math.max(MIN_METER_LITRES, Math.min(MAX_METER_LITRES, litres));
+    }
+
     /** {@code meterVolumeLitres} if it lies in the range allowed. */
     static double checkedMeter(double meterVolumeLitres) {
         return Guard.within(meterVolumeLitres, MIN_METER_LITRES, MAX_METER_LITRES, "meterVolumeLitres");

@@ -1,6 +1,5 @@
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Guard;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Regeneration;
@@ -44,10 +43,5 @@ public record DosedSoftener(Softener softener, double saltDoseGramsPerLitre, Cyc
     /** What one regeneration restores and uses, for a simulation. */
     public Regeneration regeneration() {
         return cycle.regeneration(capacityGrams(), saltGrams());
-    }
-
-    /** Water that the bed softens between two regenerations at a hardness, litres. */
-    public double meterVolumeLitres(double hardnessMgPerL) {
-        return 1000 * capacityGrams() / Guard.positive(hardnessMgPerL, "hardnessMgPerL");
     }
 }

@@ -141,7 +141,7 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
         if (!(bed.depthMetres() >= ResinBed.GUIDE_MIN_DEPTH_METRES)) {
             found.add(Shortcoming.BED_TOO_SHALLOW);
         }
-        if (!(bed.freeboardShare(dosed.softener().tankHeightMetres()) >= ResinBed.GUIDE_MIN_FREEBOARD_SHARE)) {
+        if (!bed.hasFreeboardFor(ResinBed.GUIDE_MIN_FREEBOARD_SHARE, dosed.softener().tankHeightMetres())) {
             found.add(Shortcoming.NO_ROOM_FOR_BACKWASH);
         }
         return found;

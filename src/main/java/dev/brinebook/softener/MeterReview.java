@@ -92,7 +92,7 @@ final class MeterReview {
     }
 
     private static Setup.Difference withMeter(Found found, double litres, Duty duty) {
-        double meter = Math.max(Policy.MIN_METER_LITRES, Math.min(Policy.MAX_METER_LITRES, litres));
+        double meter = Policy.nearestMeterLitres(litres);
         Policy better = found.policy() instanceof MeteredDelayed delayed
                 ? new MeteredDelayed(meter, delayed.reserveLitres(), delayed.overrideDays())
                 : new MeteredImmediate(meter, found.policy().overrideDays());

@@ -32,7 +32,7 @@ public record MeterSettings(int hardnessGpg, double capacityGrams, double meterL
      */
     public static MeterSettings of(DosedSoftener dosed, Duty duty) {
         double capacity = wholeHundredsDown(dosed.capacityGrams());
-        double meterLitres = Math.max(Policy.MIN_METER_LITRES, 1000 * capacity / duty.settingMgPerL());
+        double meterLitres = Policy.nearestMeterLitres(1000 * capacity / duty.settingMgPerL());
         double reserveLitres = new Reserve.PercentileDay(duty.reserveProbability())
                 .litres(meterLitres, duty.demand().means(), duty.demand().variation().cv());
         return new MeterSettings(duty.settingGpg(), capacity, meterLitres, reserveLitres,

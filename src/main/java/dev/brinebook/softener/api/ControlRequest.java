@@ -116,7 +116,7 @@ public record ControlRequest(
                 duty.settingMgPerL(), duty.settingGpg() + " gpg, the compensated hardness and the uncertainty of the test");
         double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
                 "the capacity of the dose");
-        return Math.max(Policy.MIN_METER_LITRES, Math.min(Policy.MAX_METER_LITRES, 1000 * capacity / hardness));
+        return Policy.nearestMeterLitres(1000 * capacity / hardness);
     }
 
     private static void refuse(Object value, String name, String unless, Violations at) {
