@@ -2,13 +2,11 @@ package dev.brinebook.http;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -19,39 +17,28 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(60)
 class OverloadTest {
 
-    private final CountDownLatch begun = new CountDownLatch(Turns.AT_ONCE);
-    private final CountDownLatch mayEnd = new CountDownLatch(1);
-
-    private Trial.Answer waiting(Trial.Request request) {
-        begun.countDown();
-        try {
-            assertTrue(mayEnd.await(30, TimeUnit.SECONDS));
-        } catch (InterruptedException e) {
-            throw new IllegalStateException("cut off", e);
-        }
-        return new Trial.Answer("finished");
-    }
+    private final Held held = new Held(Turns.AT_ONCE);
 
     @Test
     void asksToComeBackAndStaysHealthyUntilATurnIsFree() throws Exception {
         ExecutorService callers = Executors.newCachedThreadPool();
-        try (BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 0, Set.of())) {
+        try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
             List<CompletableFuture<Integer>> running = new ArrayList<>();
             for (int i = 0; i < Turns.AT_ONCE; i++) {
                 running.add(CompletableFuture.supplyAsync(() -> status(server.port()), callers));
             }
-            assertTrue(begun.await(20, TimeUnit.SECONDS));
+            held.awaitBegun();
             Served.given(server.port()).contentType("application/json").body("{}").post(Trial.PATH).then().statusCode(503)
                     .contentType("application/problem+json").body("type", equalTo("/problems/overloaded"))
                     .header("Retry-After", "2");
             Served.given(server.port()).get("/health/ready").then().statusCode(200);
-            mayEnd.countDown();
+            held.letEnd();
             for (CompletableFuture<Integer> each : running) {
                 assertEquals(200, each.get(20, TimeUnit.SECONDS));
             }
             assertEquals(200, status(server.port()));
         } finally {
-            mayEnd.countDown();
+            held.letEnd();
             callers.shutdown();
         }
     }

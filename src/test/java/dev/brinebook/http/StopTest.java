@@ -11,7 +11,6 @@ import java.net.Socket;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -24,28 +23,17 @@ class StopTest {
     /** The common pool may have one thread, which a waiting request would hold. */
     private static final Executor OWN_THREAD = task -> new Thread(task).start();
 
-    private final CountDownLatch begun = new CountDownLatch(1);
-    private final CountDownLatch mayEnd = new CountDownLatch(1);
-
-    private Trial.Answer waiting(Trial.Request request) {
-        begun.countDown();
-        try {
-            assertTrue(mayEnd.await(30, TimeUnit.SECONDS));
-        } catch (InterruptedException e) {
-            throw new IllegalStateException("cut off", e);
-        }
-        return new Trial.Answer("finished");
-    }
+    private final Held held = new Held(1);
 
     @Test
     void finishesTheRequestThatRunsAndTellsThatItIsStopping() throws Exception {
-        BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 5, Set.of());
+        BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 5, Set.of());
         int port = server.port();
         int watching = server.metricsPort();
         CompletableFuture<Integer> request = CompletableFuture.supplyAsync(() -> Served.given(port)
                 .contentType("application/json").body("{}").post(Trial.PATH).then().body("got", equalTo("finished"))
                 .extract().statusCode(), OWN_THREAD);
-        assertTrue(begun.await(20, TimeUnit.SECONDS));
+        held.awaitBegun();
         Served.given(port).get("/health/ready").then().statusCode(200);
         CompletableFuture<Void> stop = CompletableFuture.runAsync(server::close, OWN_THREAD);
         TimeUnit.MILLISECONDS.sleep(200);
@@ -58,7 +46,7 @@ class StopTest {
         awaitClosed(port);
         assertFalse(stop.isDone(), "stopped with a request running");
         assertFalse(request.isDone());
-        mayEnd.countDown();
+        held.letEnd();
         assertEquals(200, request.get(20, TimeUnit.SECONDS));
         stop.get(20, TimeUnit.SECONDS);
         assertThrows(ConnectException.class, () -> new Socket("127.0.0.1", port).close());
@@ -78,7 +66,7 @@ class StopTest {
 
     @Test
     void doesNotWaitForConnectionsWithoutARequest() throws Exception {
-        BrinebookServer server = Served.start(List.of(Trial.doing(this::waiting)), 0, Set.of());
+        BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of());
         try (Socket idle = new Socket("127.0.0.1", server.port())) {
             idle.getOutputStream().write("GET /version HTTP/1.1\r\nHost: localhost\r\n\r\n".getBytes());
             assertTrue(idle.getInputStream().read() > 0);
@@ -91,14 +79,14 @@ class StopTest {
     @Test
     void endsInTimeEvenWithARequestThatNeverEnds() throws Exception {
         BrinebookServer server = new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of()),
-                List.of(Trial.doing(this::waiting))).start();
+                List.of(Trial.doing(held::hold))).start();
         int port = server.port();
         CompletableFuture.runAsync(() -> Served.given(port).contentType("application/json").body("{}").post(Trial.PATH),
                 OWN_THREAD);
-        assertTrue(begun.await(20, TimeUnit.SECONDS));
+        held.awaitBegun();
         long start = System.nanoTime();
         server.close();
         assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(10));
-        mayEnd.countDown();
+        held.letEnd();
     }
 }
