@@ -1,7 +1,6 @@
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.quantity.AtomicWeights;
 import java.util.Objects;
 
 /**
@@ -25,16 +24,12 @@ public record Brining(Salt salt, double saltDoseGramsPerLitre, double brineEquiv
     public static final double MIN_SLOW_RINSE_BED_VOLUMES = ResinBead.MAX_VOID_SHARE;
     public static final double MAX_RINSE_BED_VOLUMES = 20;
 
-    /**
-     * Equivalents in a litre of 10 % brine: 100 g/kg · 1.0707 kg/L / 58.44 g. Source: [CP-CYCLE] for about 10 %,
-     * [PORADNIK] for its density.
-     */
-    public static final double DILUTED_BRINE_EQUIVALENTS_PER_LITRE =
-            100 * 1.0707 / AtomicWeights.SODIUM_CHLORIDE;
-    /** Between the 7.5 and 22.5 gal/ft³, one to three bed volumes, of [UFC-3-240-13FN]. */
-    public static final double DEFAULT_SLOW_RINSE_BED_VOLUMES = 2;
-    /** A household's fast rinse, less than the 4.7 that [UFC-3-240-13FN] asks of plants. */
-    public static final double ASSUMED_FAST_RINSE_BED_VOLUMES = 2;
+    /** Strength of the brine behind the injector, by weight. Source: [CP-CYCLE] about 10 %. */
+    public static final double DILUTED_SALT_SHARE = 0.10;
+    /** Low end of [UFC-3-240-13FN], 7.5 gal/ft³ of slow rinse. */
+    public static final double SLOW_RINSE_BED_VOLUMES = 1;
+    /** Low end of 3 to 5; [UFC-3-240-13FN] has 4.7 to 13 for plants, too much for a household. */
+    public static final double ASSUMED_FAST_RINSE_BED_VOLUMES = 3;
 
     /** The way of the brine through the bed. */
     public enum Direction {
@@ -55,10 +50,28 @@ public record Brining(Salt salt, double saltDoseGramsPerLitre, double brineEquiv
         Guard.within(fastRinseBedVolumes, 0, MAX_RINSE_BED_VOLUMES, "fastRinseBedVolumes");
     }
 
-    /** An ordinary regeneration with 10 % brine and two bed volumes of either rinse. */
+    /** An ordinary regeneration: 10 % brine, one bed volume of slow rinse, three of fast rinse. */
     public static Brining of(Salt salt, double saltDoseGramsPerLitre, Direction direction) {
-        return new Brining(salt, saltDoseGramsPerLitre, DILUTED_BRINE_EQUIVALENTS_PER_LITRE, direction,
-                DEFAULT_SLOW_RINSE_BED_VOLUMES, ASSUMED_FAST_RINSE_BED_VOLUMES);
+        return new Brining(salt, saltDoseGramsPerLitre, dilutedEquivalentsPerLitre(salt), direction,
+                SLOW_RINSE_BED_VOLUMES, ASSUMED_FAST_RINSE_BED_VOLUMES);
+    }
+
+    /**
+     * Equivalents in a litre of brine as it comes from the injector.
+     *
+     * <pre>c = w ρ / M</pre>
+     *
+     * <p>c eq/L; w {@link #DILUTED_SALT_SHARE}; ρ density of that brine at 20 °C, g/L; M molar mass of the salt, g/mol.
+     * Validity: 10 % by weight.
+     * Source: [PORADNIK] 1070.7 g/L for sodium chloride, [CRC-KCL] 1063.3 g/L for potassium chloride.
+     * Deviation: none.
+     */
+    static double dilutedEquivalentsPerLitre(Salt salt) {
+        double densityGramsPerLitre = switch (salt) {
+            case SODIUM_CHLORIDE -> 1070.7;
+            case POTASSIUM_CHLORIDE -> 1063.3;
+        };
+        return DILUTED_SALT_SHARE * densityGramsPerLitre / salt.molarMassGramsPerMole();
     }
 
     /** Equivalents of salt per litre of resin. */

@@ -176,9 +176,9 @@ class CyclicColumnTest {
         Resin resin = new Resin(2, 0.38, 15, new Selectivity(2.6, 1.65, 1));
         double dose = SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8);
         ColumnResult sodium = CyclicColumn.of(resin, water(300, 1),
-                Brining.of(Salt.SODIUM_CHLORIDE, dose, Direction.CO_CURRENT), END_POINT);
-        ColumnResult potassium = CyclicColumn.of(resin, water(300, 1), Brining.of(Salt.POTASSIUM_CHLORIDE,
-                Salt.POTASSIUM_CHLORIDE.fromSodiumChloride(dose), Direction.CO_CURRENT), END_POINT);
+                new Brining(Salt.SODIUM_CHLORIDE, dose, 1.8, Direction.CO_CURRENT, 1, 3), END_POINT);
+        ColumnResult potassium = CyclicColumn.of(resin, water(300, 1), new Brining(Salt.POTASSIUM_CHLORIDE,
+                Salt.POTASSIUM_CHLORIDE.fromSodiumChloride(dose), 1.8, Direction.CO_CURRENT, 1, 3), END_POINT);
         assertEquals(((Settled) sodium).capacityEquivalentsPerLitre(), ((Settled) potassium)
                 .capacityEquivalentsPerLitre(), 1e-4);
     }
