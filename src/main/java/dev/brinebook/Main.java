@@ -7,10 +7,13 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
+import dev.brinebook.softener.api.RememberedColumns;
 import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
 import dev.brinebook.water.api.CompensateHardness;
 import dev.brinebook.water.api.ConvertHardness;
+import io.micrometer.core.instrument.Tags;
+import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
 import java.io.UncheckedIOException;
 import java.util.List;
 
@@ -23,6 +26,12 @@ public final class Main {
             EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
+    }
+
+    /** The service, not yet started. */
+    public static BrinebookServer server(Settings settings) {
+        return new BrinebookServer(settings, OPERATIONS)
+                .watch(new CaffeineCacheMetrics<>(RememberedColumns.cache(), "columns", Tags.empty()));
     }
 
     public static void main(String[] arguments) {
@@ -39,7 +48,7 @@ public final class Main {
             System.exit(2);
             return;
         }
-        BrinebookServer server = new BrinebookServer(settings, OPERATIONS);
+        BrinebookServer server = server(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
         try {
             server.start();

@@ -31,13 +31,14 @@ import java.util.Set;
  * @param found what stands there
  * @param fit whether it fits, at the dose it gets
  * @param findings settings that should be others
- * @param recommended the dose and meter settings to set, with their year
+ * @param choice how the dose to set was chosen
+ * @param cost what salt and water cost
  * @param years a year as found, metered at the dose as found, and with the recommended settings
  * @param readiness what the conversion needs
  * @param softened what softening adds to the water
  */
-public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, DoseChoice.Option recommended,
-        ConvertedYears years, List<Readiness.Check> readiness, SoftenedWater softened) {
+public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, DoseChoice choice,
+        RunningCost cost, ConvertedYears years, List<Readiness.Check> readiness, SoftenedWater softened) {
 
     private static final Set<Finding.Code> WRONG_DRAIN = EnumSet.of(Finding.Code.BACKWASH_TOO_STRONG,
             Finding.Code.BACKWASH_TOO_WEAK);
@@ -45,6 +46,11 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
     public Assessment {
         findings = List.copyOf(findings);
         readiness = List.copyOf(readiness);
+    }
+
+    /** The dose and meter settings to set, with their year. */
+    public DoseChoice.Option recommended() {
+        return choice.best();
     }
 
     /** The case, worked out. */
@@ -56,14 +62,16 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN);
         Softener better = findings.stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
                 ? setup.softener().withDrain(OptionalDouble.empty()) : setup.softener();
-        DoseChoice.Option recommended = DoseChoice.cheapest(better, duty, new RunningCost(prices.saltPerKilogram(),
-                prices.waterPerCubicMetre() + prices.sewerPerCubicMetre())).best();
+        RunningCost cost = new RunningCost(prices.saltPerKilogram(),
+                prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
+        DoseChoice choice = DoseChoice.cheapest(better, duty, cost);
+        DoseChoice.Option recommended = choice.best();
         Setup converted = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
         Policy meterAtFoundDose = MeterSettings.of(dosed, duty).policy();
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
-        return new Assessment(duty, found, fit, findings, recommended,
+        return new Assessment(duty, found, fit, findings, choice, cost,
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty),
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
                 duty.softenedWith(setup.softener().salt()));

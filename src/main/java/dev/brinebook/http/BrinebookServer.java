@@ -12,6 +12,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
+import io.micrometer.core.instrument.binder.MeterBinder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
@@ -73,6 +74,12 @@ public final class BrinebookServer implements AutoCloseable {
         }
         ready = true;
         LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
+        return this;
+    }
+
+    /** Shows something else that counts, beside the requests, in the metrics. */
+    public BrinebookServer watch(MeterBinder counting) {
+        metrics.watch(counting);
         return this;
     }
 

@@ -1,6 +1,7 @@
 package dev.brinebook.http;
 
 import io.micrometer.core.instrument.Timer;
+import io.micrometer.core.instrument.binder.MeterBinder;
 import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
@@ -23,6 +24,10 @@ final class RequestMetrics implements AutoCloseable {
         new JvmThreadMetrics().bindTo(registry);
         new ProcessorMetrics().bindTo(registry);
         garbageCollection.bindTo(registry);
+    }
+
+    void watch(MeterBinder other) {
+        other.bindTo(registry);
     }
 
     void record(RequestLabel label, Duration duration) {

@@ -5,6 +5,7 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.source.Source;
+import java.util.Optional;
 
 /**
  * Hardness that a litre of resin takes up between two regenerations, by the salt dose that regenerates it.
@@ -20,7 +21,7 @@ import dev.brinebook.source.Source;
  * <li>NEW_RESIN: 29 kgr/ft³ at the same dose.
  * </ul>
  */
-public enum CapacityTable {
+public enum CapacityTable implements CapacityModel {
     /** Source: [CP-WORKING-TABLE]; [IL-604] counts no more than its 20 kgr/ft³ at 0.3 lb per kilograin. */
     WORKING("/resin/capacity-working.csv", "CP-WORKING-TABLE"),
     /** Source: [RESIN-DATA-SHEET]. */
@@ -44,6 +45,7 @@ public enum CapacityTable {
     }
 
     /** Key of the source of the published points. */
+    @Override
     public String sourceKey() {
         return sourceKey;
     }
@@ -66,6 +68,7 @@ public enum CapacityTable {
      * @throws IllegalArgumentException when the dose lies outside {@link #minSaltDoseGramsPerLitre} to
      *     {@link #maxSaltDoseGramsPerLitre}
      */
+    @Override
     public double capacityGramsPerLitre(Salt salt, double saltDoseGramsPerLitre) {
         Guard.within(saltDoseGramsPerLitre, minSaltDoseGramsPerLitre(salt), maxSaltDoseGramsPerLitre(salt),
                 "saltDoseGramsPerLitre");
@@ -81,6 +84,7 @@ public enum CapacityTable {
     }
 
     /** Dose of a salt for a capacity, or the reason why none in the range gives just that much. */
+    @Override
     public Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
         Guard.positive(capacityGramsPerLitre, "capacityGramsPerLitre");
         if (capacityGramsPerLitre > curve.value(MAX_SALT_DOSE_GRAMS_PER_LITRE)) {
@@ -94,9 +98,24 @@ public enum CapacityTable {
         return Figure.of(salt.fromSodiumChloride(dose));
     }
 
-    /** Hardness removed per salt used, grams as CaCO₃ per gram: falls as the dose rises. */
-    public double saltEfficiencyGramsPerGram(Salt salt, double saltDoseGramsPerLitre) {
-        return capacityGramsPerLitre(salt, saltDoseGramsPerLitre) / saltDoseGramsPerLitre;
+    @Override
+    public boolean isKnownAt(Salt salt, double saltDoseGramsPerLitre) {
+        return Guard.isWithin(saltDoseGramsPerLitre, minSaltDoseGramsPerLitre(salt), maxSaltDoseGramsPerLitre(salt));
+    }
+
+    @Override
+    public boolean holdsEndPoint(Salt salt, double saltDoseGramsPerLitre) {
+        return isKnownAt(salt, saltDoseGramsPerLitre);
+    }
+
+    @Override
+    public Figure leastSaltDoseGramsPerLitre(Salt salt) {
+        return Figure.of(minSaltDoseGramsPerLitre(salt));
+    }
+
+    @Override
+    public Optional<ColumnResult.Settled> cycle(Salt salt, double saltDoseGramsPerLitre) {
+        return Optional.empty();
     }
 
     /** The lowest dose of a salt that the tables cover: 3 lb/ft³ of sodium chloride or as many equivalents. */

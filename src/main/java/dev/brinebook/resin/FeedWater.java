@@ -37,11 +37,12 @@ public record FeedWater(double calciumEquivalentsPerLitre, double magnesiumEquiv
                 + potassiumEquivalentsPerLitre, 0, MAX_EQUIVALENTS_PER_LITRE, "all equivalents");
     }
 
-    /** The cations of an analysed water, without potassium, which household tests do not tell. */
-    public static FeedWater of(WaterAnalysis water, double calciumShare) {
+    /** The cations of an analysed water; potassium, which household tests do not tell, is 0 where it is not known. */
+    public static FeedWater of(WaterAnalysis water, double calciumShare, double potassiumMgPerL) {
         Guard.within(calciumShare, 0, 1, "calciumShare");
         double hardness = water.hardnessMgPerL() / MG_PER_EQUIVALENT;
-        return new FeedWater(hardness * calciumShare, hardness * (1 - calciumShare), sodiumEquivalentsPerLitre(water), 0);
+        return new FeedWater(hardness * calciumShare, hardness * (1 - calciumShare), sodiumEquivalentsPerLitre(water),
+                Guard.notNegative(potassiumMgPerL, "potassiumMgPerL") / (1000 * AtomicWeights.POTASSIUM));
     }
 
     /**

@@ -9,6 +9,7 @@ import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * The salt dose that is cheapest to run for a duty, metered, found by trying every half pound per cubic foot on the same
@@ -46,24 +47,65 @@ public record DoseChoice(Option best, List<Option> options) {
      */
     public record Option(DosedSoftener dosed, MeterSettings settings, Outcome outcome, double costPerYear,
             double intervalDays) {
+
+        /** Whether the water keeps below the end point of hardness. */
+        public boolean holdsEndPoint() {
+            return dosed.softener().holdsEndPoint(dosed.saltDoseGramsPerLitre());
+        }
+
+        boolean isEfficient(Duty duty) {
+            return dosed.saltEfficiencyGramsPerGram() >= duty.minimumSaltEfficiencyGramsPerGram();
+        }
+
+        boolean lasts(Duty duty) {
+            return outcome.meanIntervalDays().asOptional().orElse(Double.POSITIVE_INFINITY) >= duty.minimumIntervalDays();
+        }
+
+        boolean coversADay() {
+            return settings.reserveLitres() <= settings.meterLitres();
+        }
+    }
+
+    /** What a dose should keep to. */
+    public enum Limit {
+        LEAKAGE("more hardness leaks through than the end point allows"),
+        INTERVAL("the capacity does not last the fewest days between regenerations"),
+        SALT_EFFICIENCY("less hardness is removed a pound of salt than is asked for");
+
+        private final String words;
+
+        Limit(String words) {
+            this.words = words;
+        }
+
+        /** What it means not to keep to it. */
+        public String words() {
+            return words;
+        }
     }
 
     /**
-     * The cheapest dose at which the fewest days that the duty asks for lie between two regenerations on the mean, or the
-     * lowest of the doses that cost the same within {@link #ASSUMED_EQUAL_COST_SHARE}. When no dose lasts so long, the
-     * cheapest that covers a day of high use; when none does that either, the highest.
+     * The cheapest dose that holds the end point of hardness, has the salt efficiency that the duty asks for, and at which
+     * the fewest days that it asks for lie between two regenerations on the mean; or the lowest of the doses that cost the
+     * same within {@link #ASSUMED_EQUAL_COST_SHARE}. When none has the efficiency, that limit is dropped; when none lasts so
+     * long, the cheapest that covers a day of high use; when none does that either, or none holds the end point, the
+     * highest. {@link #unmet} tells what was dropped.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
         int steps = (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowest) / STEP_POUNDS_PER_CUBIC_FOOT);
         for (int i = 0; i <= steps; i++) {
-            double pounds = lowest + i * STEP_POUNDS_PER_CUBIC_FOOT;
-            options.add(option(softener, softener.salt().fromSodiumChloride(
-                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)), duty, cost));
+            double dose = softener.salt().fromSodiumChloride(
+                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(lowest + i * STEP_POUNDS_PER_CUBIC_FOOT));
+            if (softener.capacity().isKnownAt(softener.salt(), dose)) {
+                options.add(option(softener, dose, duty, cost));
+            }
         }
-        List<Option> lasting = options.stream().filter(option -> lasts(option, duty.minimumIntervalDays())).toList();
-        List<Option> covering = options.stream().filter(DoseChoice::coversADay).toList();
+        List<Option> held = options.stream().filter(Option::holdsEndPoint).toList();
+        List<Option> efficient = orAll(held, option -> option.isEfficient(duty));
+        List<Option> lasting = efficient.stream().filter(option -> option.lasts(duty)).toList();
+        List<Option> covering = efficient.stream().filter(Option::coversADay).toList();
         List<Option> choice = !lasting.isEmpty() ? lasting
                 : !covering.isEmpty() ? covering : List.of(options.get(options.size() - 1));
         double least = choice.stream().mapToDouble(Option::costPerYear).min().orElseThrow();
@@ -72,18 +114,35 @@ public record DoseChoice(Option best, List<Option> options) {
         return new DoseChoice(best, List.copyOf(options));
     }
 
+    /** Limits of the duty that the dose chosen does not keep to, because none that keeps to the others does. */
+    public List<Limit> unmet(Duty duty) {
+        List<Limit> unmet = new ArrayList<>();
+        if (!best.holdsEndPoint()) {
+            unmet.add(Limit.LEAKAGE);
+        }
+        if (!best.lasts(duty)) {
+            unmet.add(Limit.INTERVAL);
+        }
+        if (!best.isEfficient(duty)) {
+            unmet.add(Limit.SALT_EFFICIENCY);
+        }
+        return unmet;
+    }
+
+    /** The options at every other step, which are whole pounds per cubic foot, and the best. */
+    public List<Option> shown() {
+        return options.stream().filter(option -> option == best || options.indexOf(option) % 2 == 0).toList();
+    }
+
+    private static List<Option> orAll(List<Option> options, Predicate<Option> limit) {
+        List<Option> within = options.stream().filter(limit).toList();
+        return within.isEmpty() ? options : within;
+    }
+
     /** Lowest dose of sodium chloride that is recommended for {@code water}, pounds per cubic foot. */
     static double lowestPoundsPerCubicFoot(WaterAnalysis water) {
         return WaterCautions.lowestDosesWillNotHold(water)
                 ? ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER : LOWEST_POUNDS_PER_CUBIC_FOOT;
-    }
-
-    private static boolean lasts(Option option, double minimumIntervalDays) {
-        return option.outcome().meanIntervalDays().asOptional().orElse(Double.POSITIVE_INFINITY) >= minimumIntervalDays;
-    }
-
-    private static boolean coversADay(Option option) {
-        return option.settings().reserveLitres() <= option.settings().meterLitres();
     }
 
     /** One dose, metered, on the days of the duty. */

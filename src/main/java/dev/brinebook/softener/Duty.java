@@ -20,9 +20,10 @@ import java.util.Objects;
  * @param days the days that every choice is tried on
  * @param reserveProbability probability that the reserve of a meter covers the next day
  * @param minimumIntervalDays fewest days of mean use that the capacity should last
+ * @param minimumSaltEfficiencyGramsPerGram least hardness removed per salt that a dose should have, 0 for none
  */
 public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days,
-        double reserveProbability, double minimumIntervalDays) {
+        double reserveProbability, double minimumIntervalDays, double minimumSaltEfficiencyGramsPerGram) {
 
     public Duty {
         Objects.requireNonNull(water, "water");
@@ -30,6 +31,8 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
         Objects.requireNonNull(days, "days");
         Guard.positive(hardness.totalMgPerL(), "compensated hardness");
         Guard.positive(minimumIntervalDays, "minimumIntervalDays");
+        Guard.within(minimumSaltEfficiencyGramsPerGram, 0, Salt.SODIUM_CHLORIDE.ceilingGramsPerGram(),
+                "minimumSaltEfficiencyGramsPerGram");
     }
 
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */

@@ -31,6 +31,8 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
                 + " the salt restores, so it waits too long and hard water passes."),
         CLOCK_INTERVAL_TOO_LONG(Severity.WARNING, Measure.DAYS, "WQP-2009", "In the days of highest use the bed is exhausted"
                 + " before the clock regenerates it."),
+        DOSE_DOES_NOT_HOLD_END_POINT(Severity.WARNING, Measure.SALT_DOSE, "HELFFERICH", "In this water so little salt leaves"
+                + " so much hardness on the resin that the softened water is above the end point from the first litre on."),
         HARDNESS_WITHOUT_IRON(Severity.WARNING, Measure.HARDNESS, "CP-IRON-FACTORS", "The hardness set leaves out what iron,"
                 + " manganese and the uncertainty of the test count for, so the meter waits too long."),
         HARDNESS_TOO_LOW(Severity.WARNING, Measure.HARDNESS, "CP-IRON-FACTORS", "The hardness set is below that of the water,"

@@ -31,6 +31,7 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
     /** Why a softener does not fit. */
     public enum Shortcoming {
         INTERVAL_TOO_SHORT("the capacity does not last the fewest days between regenerations that are aimed at"),
+        LEAKS_ABOVE_END_POINT("at this salt dose more hardness leaks through than the end point allows"),
         RESERVE_ABOVE_CAPACITY("a day of high use takes more than the whole capacity"),
         CONTINUOUS_FLOW_TOO_HIGH("the lasting flow is more than the bed or its rating takes"),
         PEAK_FLOW_TOO_HIGH("short peaks are more than the bed or its rating takes"),
@@ -127,6 +128,9 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
         ResinBed bed = dosed.softener().bed();
         if (interval.exists() && !(interval.value() >= duty.minimumIntervalDays())) {
             found.add(Shortcoming.INTERVAL_TOO_SHORT);
+        }
+        if (!dosed.softener().holdsEndPoint(dosed.saltDoseGramsPerLitre())) {
+            found.add(Shortcoming.LEAKS_ABOVE_END_POINT);
         }
         MeterSettings settings = MeterSettings.of(dosed, duty);
         if (settings.reserveLitres() > settings.meterLitres()) {

@@ -35,8 +35,12 @@ public record MeterSettings(int hardnessGpg, double capacityGrams, double meterL
         double meterLitres = Policy.nearestMeterLitres(1000 * capacity / duty.settingMgPerL());
         double reserveLitres = new Reserve.PercentileDay(duty.reserveProbability())
                 .litres(meterLitres, duty.demand().means(), duty.demand().variation().cv());
-        return new MeterSettings(duty.settingGpg(), capacity, meterLitres, reserveLitres,
-                duty.iron() ? OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS);
+        return new MeterSettings(duty.settingGpg(), capacity, meterLitres, reserveLitres, overrideDays(duty));
+    }
+
+    /** Days after which a meter should regenerate whatever was used. */
+    static int overrideDays(Duty duty) {
+        return duty.iron() ? OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS;
     }
 
     /** The controller so set. */

@@ -18,6 +18,11 @@ public record RunningCost(double saltPerKilogram, double waterPerCubicMetre) {
 
     /** Salt and regeneration water of a year, in the currency of the prices. */
     public double ofYear(YearlyTotals year) {
-        return year.saltGrams() / 1000 * saltPerKilogram + year.waterLitres() / 1000 * waterPerCubicMetre;
+        return ofRegeneration(year.saltGrams(), year.waterLitres());
+    }
+
+    /** Salt and water of one regeneration, or of any number together. */
+    double ofRegeneration(double saltGrams, double waterLitres) {
+        return saltGrams / 1000 * saltPerKilogram + waterLitres / 1000 * waterPerCubicMetre;
     }
 }

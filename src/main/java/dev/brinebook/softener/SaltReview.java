@@ -31,7 +31,22 @@ final class SaltReview {
         List<Finding> findings = new ArrayList<>();
         refill(found, duty, findings);
         dose(found, duty, findings);
+        leakage(found, duty, findings);
         return findings;
+    }
+
+    /** Whether the salt that reaches the bed is enough to keep the water below the end point of hardness. */
+    private static void leakage(Found found, Duty duty, List<Finding> findings) {
+        Softener softener = found.setup().softener();
+        double dose = found.setup().countedDoseGramsPerLitre();
+        Figure least = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
+        if (softener.holdsEndPoint(dose) || !least.exists()) {
+            return;
+        }
+        Map<CycleStep.Kind, Double> minutes = new HashMap<>(found.setup().minutes());
+        minutes.remove(CycleStep.Kind.REFILL);
+        findings.add(new Finding(Finding.Code.DOSE_DOES_NOT_HOLD_END_POINT, dose, least.value(),
+                Review.difference(found, found.setup().withDose(least.value(), minutes), duty)));
     }
 
     /** Capacity of the bed once refill and dose are as the findings ask, grams as CaCO3. */
@@ -89,7 +104,7 @@ final class SaltReview {
             return OptionalDouble.empty();
         }
         Softener softener = found.setup().softener();
-        Figure dose = softener.table().saltDoseGramsPerLitre(softener.salt(),
+        Figure dose = softener.capacity().saltDoseGramsPerLitre(softener.salt(),
                 needed.getAsDouble() / softener.bed().resinLitres());
         double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
                 DoseChoice.lowestPoundsPerCubicFoot(duty.water())));
@@ -108,10 +123,10 @@ final class SaltReview {
         return worst > 0 ? OptionalDouble.of(worst) : OptionalDouble.empty();
     }
 
-    /** Where no dose gives just the capacity: the highest dose when it is out of reach, the lowest when any gives more. */
+    /** Where no dose gives just the capacity: the lowest that holds the end point when any gives more, else the highest. */
     private static double tooMuchOrTooLittle(Figure dose, Softener softener) {
-        return dose.reason() == NoAnswer.CAPACITY_ABOVE_TABLE
-                ? CapacityTable.maxSaltDoseGramsPerLitre(softener.salt())
-                : CapacityTable.minSaltDoseGramsPerLitre(softener.salt());
+        return dose.reason() == NoAnswer.CAPACITY_BELOW_TABLE
+                ? softener.capacity().leastSaltDoseGramsPerLitre(softener.salt()).value()
+                : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
     }
 }

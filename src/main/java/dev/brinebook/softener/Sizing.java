@@ -3,6 +3,7 @@ package dev.brinebook.softener;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Finds the softener for a duty among candidates. */
@@ -32,9 +33,10 @@ public final class Sizing {
      *
      * @param candidate the candidate
      * @param option its dose, settings, year and running cost
+     * @param choice how the dose was chosen; absent when it was given
      * @param fit whether it fits
      */
-    public record Ranked(Candidate candidate, DoseChoice.Option option, Fit fit) {
+    public record Ranked(Candidate candidate, DoseChoice.Option option, Optional<DoseChoice> choice, Fit fit) {
 
         /** Running cost and the price spread over the life, a year; the running cost alone when the price is unknown. */
         public double costPerYear() {
@@ -64,9 +66,10 @@ public final class Sizing {
     }
 
     private static Ranked tried(Candidate candidate, Duty duty, RunningCost cost, OptionalDouble saltDoseGramsPerLitre) {
-        DoseChoice.Option option = saltDoseGramsPerLitre.isPresent()
-                ? DoseChoice.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost)
-                : DoseChoice.cheapest(candidate.softener(), duty, cost).best();
-        return new Ranked(candidate, option, Fit.of(option.dosed(), duty, true, candidate.ratings()));
+        Optional<DoseChoice> choice = saltDoseGramsPerLitre.isPresent() ? Optional.empty()
+                : Optional.of(DoseChoice.cheapest(candidate.softener(), duty, cost));
+        DoseChoice.Option option = choice.map(DoseChoice::best).orElseGet(() ->
+                DoseChoice.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost));
+        return new Ranked(candidate, option, choice, Fit.of(option.dosed(), duty, true, candidate.ratings()));
     }
 }

@@ -3,7 +3,7 @@ package dev.brinebook.softener;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
-import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import java.util.Objects;
@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  * @param bed the resin in its tank
  * @param tankHeightMetres inside height of the tank
  * @param salt the salt it is regenerated with
- * @param table the capacities it is counted with
+ * @param capacity what its resin takes up by salt dose
  * @param flows the flows that its hardware fixes, as far as known
  */
-public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, CapacityTable table, CycleFlows flows) {
+public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, CapacityModel capacity, CycleFlows flows) {
 
     /** Largest household bed: the largest standard tank, doubled. */
     public static final double MAX_RESIN_LITRES = 600;
@@ -29,19 +29,24 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
 
     public Softener {
         Objects.requireNonNull(salt, "salt");
-        Objects.requireNonNull(table, "table");
+        Objects.requireNonNull(capacity, "capacity");
         Objects.requireNonNull(flows, "flows");
         Guard.within(tankHeightMetres, bed.depthMetres(), MAX_TANK_HEIGHT_METRES, "tankHeightMetres");
     }
 
     /** The same softener with another drain line flow control, or with one that is still to be chosen. */
     public Softener withDrain(OptionalDouble otherLitresPerMinute) {
-        return new Softener(bed, tankHeightMetres, salt, table, flows.withDrain(otherLitresPerMinute));
+        return new Softener(bed, tankHeightMetres, salt, capacity, flows.withDrain(otherLitresPerMinute));
     }
 
     /** Capacity that a dose restores, grams as CaCO3 of the whole bed. */
     public double capacityGrams(double saltDoseGramsPerLitre) {
-        return bed.resinLitres() * table.capacityGramsPerLitre(salt, saltDoseGramsPerLitre);
+        return bed.resinLitres() * capacity.capacityGramsPerLitre(salt, saltDoseGramsPerLitre);
+    }
+
+    /** Whether the softened water keeps below the end point of hardness at a dose. */
+    public boolean holdsEndPoint(double saltDoseGramsPerLitre) {
+        return capacity.holdsEndPoint(salt, saltDoseGramsPerLitre);
     }
 
     /** Salt of one regeneration at a dose, grams. */

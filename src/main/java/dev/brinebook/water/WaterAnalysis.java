@@ -33,6 +33,7 @@ public record WaterAnalysis(double hardnessMgPerL, double hardnessUncertaintyMgP
     public static final double MAX_IRON_MG_PER_L = 100;
     public static final double MAX_MANGANESE_MG_PER_L = 50;
     public static final double MAX_SODIUM_MG_PER_L = 10_000;
+    public static final double MAX_POTASSIUM_MG_PER_L = 1_000;
     public static final double MAX_DISSOLVED_SOLIDS_MG_PER_L = 35_000;
     public static final double MAX_CHLORINE_MG_PER_L = 20;
     public static final double MAX_HYDROGEN_SULFIDE_MG_PER_L = 50;

@@ -28,7 +28,7 @@ public final class WaterCautions {
     /** Manganese health notice, mg/L. Source: [NH-DWGB-3-8]. */
     private static final double MANGANESE_INFANTS_MG_PER_L = 0.3;
     /** Free chlorine that shortens resin life, mg/L. Source: [CP-RESIN-CARE]. */
-    private static final double CHLORINE_MG_PER_L = 1;
+    public static final double CHLORINE_HARMS_MG_PER_L = 1;
     /** Turbidity before ion exchange, NTU. Source: [TEN-STATES]. */
     private static final double TURBIDITY_NTU = 5;
     /** Water that counts as cold, degrees Celsius. Source: [WCP-2023]. */
@@ -52,7 +52,7 @@ public final class WaterCautions {
         add(cautions, above(water.dissolvedSolidsMgPerL(), SOLIDS_TASTE_MG_PER_L), Caution.DISSOLVED_SOLIDS_TASTE);
         add(cautions, above(water.ph(), HIGHEST_PH) || below(water.ph(), LOWEST_PH), Caution.PH_OUT_OF_RANGE);
         add(cautions, above(water.hydrogenSulfideMgPerL(), 0), Caution.HYDROGEN_SULFIDE);
-        add(cautions, above(water.freeChlorineMgPerL(), CHLORINE_MG_PER_L), Caution.CHLORINE_RESIN_LIFE);
+        add(cautions, above(water.freeChlorineMgPerL(), CHLORINE_HARMS_MG_PER_L), Caution.CHLORINE_RESIN_LIFE);
         add(cautions, above(water.turbidityNtu(), TURBIDITY_NTU), Caution.TURBIDITY_FILTER_FIRST);
         add(cautions, water.supply() == WaterAnalysis.Supply.PRIVATE_WELL && !water.bacteriaTested(),
                 Caution.WELL_WITHOUT_BACTERIA_TEST);

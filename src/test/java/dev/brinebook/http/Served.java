@@ -18,7 +18,8 @@ final class Served {
     static final String SMALLEST = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}";
     static final int MAX_BODY_BYTES = 262_144;
 
-    static final BrinebookServer SERVER = start(Main.OPERATIONS, 0, Set.of());
+    static final BrinebookServer SERVER = Main.server(
+            new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of())).start();
 
     private Served() {
     }

@@ -62,6 +62,25 @@ class WatchingTest {
                 .body("modelVersion", equalTo(dev.brinebook.api.ModelVersion.CURRENT));
     }
 
+    /** The columns of one water are worked out once: the same request again asks the cache alone. */
+    @Test
+    void showsHowOftenAColumnWasRemembered() {
+        String request = TestServer.example("sizeSoftener.well-family").replace("\"value\": 22", "\"value\": 23.7");
+        TestServer.post("/v1/softener-sizing", request).statusCode(200);
+        double missed = columns("miss");
+        double hit = columns("hit");
+        TestServer.post("/v1/softener-sizing", request).statusCode(200);
+        assertEquals(missed, columns("miss"));
+        assertTrue(columns("hit") > hit + 18, "every dose of every candidate");
+    }
+
+    private static double columns(String result) {
+        String metrics = Served.given(Served.SERVER.metricsPort()).get("/metrics").asString();
+        return metrics.lines().filter(line -> line.startsWith("cache_gets_total{") && line.contains("cache=\"columns\"")
+                && line.contains("result=\"" + result + "\"")).mapToDouble(line ->
+                Double.parseDouble(line.substring(line.lastIndexOf(' ')))).sum();
+    }
+
     @ParameterizedTest
     @EnumSource(ProblemType.class)
     void explainsEveryKindOfProblemOnAPage(ProblemType type) {

@@ -90,6 +90,6 @@ class ConvertedYearsTest {
                 WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
         return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
-                demand.days(LocalDate.of(2026, 1, 1), 365, seed), 0.9, 3);
+                demand.days(LocalDate.of(2026, 1, 1), 365, seed), 0.9, 3, 0);
     }
 }

@@ -50,6 +50,6 @@ final class Softeners {
         DayVariation variation = DayVariation.ofCv(cv);
         Demand demand = new Demand(WeekdayMeans.everyDay(gallonsPerDay * Exact.US_GALLON_LITRES), variation,
                 Optional.empty(), 20, 8);
-        return new Duty(water, hardness, demand, demand.days(START, 365, 1), 0.9, 3);
+        return new Duty(water, hardness, demand, demand.days(START, 365, 1), 0.9, 3, 0);
     }
 }

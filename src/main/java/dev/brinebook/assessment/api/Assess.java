@@ -19,11 +19,12 @@ import dev.brinebook.regeneration.api.RefillSetting;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
-import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SiteRequest.WasteWater;
+import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
@@ -68,6 +69,8 @@ public final class Assess {
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList(), settings,
+                DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff",
+                        explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units),
                 assessment.readiness().stream().map(ReadinessCheck::of).toList(), Commissioning.steps(),

@@ -7,6 +7,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.regeneration.api.CycleTable;
 import dev.brinebook.regeneration.api.RefillSetting;
+import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
@@ -22,6 +23,7 @@ public record AssessmentAnswer(
         @Property("Whether the softener that stands there fits, at the dose it gets.") FitAnswer fit,
         @Property("Settings as found that should be others, gravest first.") List<SettingFinding> findings,
         @Property("What to set on the metered controller, with the reason for each.") RecommendedSettings settings,
+        @Property("How the salt dose was chosen: salt against water against interval.") DoseTradeOff tradeOff,
         @Property("The steps of the regeneration to set.") CycleTable cycle,
         @Property("The refill to set, by water.") RefillSetting refill,
         @Property("What the conversion needs, and how that stands.") List<ReadinessCheck> readiness,

@@ -50,7 +50,7 @@ public record RecommendedSettings(
                 + Text.of(units.hardness(duty.hardness().totalMgPerL())) + " and the uncertainty of the test, rounded up.",
                 "CP-IRON-FACTORS");
         add(reasons, explanation, "capacity", "What " + Text.of(dose) + " of salt restores in this bed, rounded down, so that"
-                + " the meter never counts on what is not there.", option.dosed().softener().table().sourceKey());
+                + " the meter never counts on what is not there.", option.dosed().softener().capacity().sourceKey());
         add(reasons, explanation, "meterVolume", Text.of(capacity) + " over " + Text.of(hardness) + ".", "WQP-2009");
         add(reasons, explanation, "reserve", everyNight ? "A day of high use takes more than the whole capacity, so all of it"
                 + " is kept back and the softener regenerates every night: it is too small for this household."

@@ -11,6 +11,7 @@ import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.ControlRequest;
+import dev.brinebook.softener.api.SoftenerCase;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -35,6 +36,7 @@ public final class ControlTrial {
         if (saltDose == null) {
             return ConvertedYears.of(asFound, meter(metered, asFound, duty, explanation), duty);
         }
+        SoftenerCase.requireCapacity(asFound.softener(), saltDose.inBase(), "/meteredSaltDose");
         Setup redosed = asFound.withDose(saltDose.inBase(), withoutRefill(asFound.minutes()));
         Setup converted = redosed.with(meter(metered, redosed, duty, explanation));
         Policy atOldDose = meter(withoutCapacity(metered), asFound, duty, new Explanation());

@@ -15,8 +15,8 @@ import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.CapacityTable;
-import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.EfficiencyLine.StartedBy;
+import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Softener;
@@ -49,7 +49,7 @@ public final class DesignCycle {
     private static CycleDesignAnswer answer(CycleDesignRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
         Explanation explanation = new Explanation();
-        CapacityTable table = PreferencesRequest.orNone(request.preferences()).table(explanation);
+        CapacityTable table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation);
         Softener softener = request.softener().toDomain(table, explanation);
         double dose = request.softener().doseGramsPerLitre(explanation);
         CycleDesign design = design(request, softener, dose, explanation);

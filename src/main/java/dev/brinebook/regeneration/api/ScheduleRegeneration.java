@@ -18,6 +18,7 @@ import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
@@ -133,8 +134,7 @@ public final class ScheduleRegeneration {
     private static void explain(SoftenerCase given, Explanation explanation) {
         explanation.because("/dailyUse", "indoor use times the share that is softened, over the days looked at", "REU-2016");
         explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
-        explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
-                given.found().softener().table().sourceKey());
+        CapacityBasis.explain("/capacity", given.found().softener().capacity(), "", explanation);
         explanation.because("/saltPerRegeneration", "dose times resin volume", "WQP-2009");
         explanation.because("/waterPerRegeneration", "flow times minutes of every step", "CP-CYCLE");
         explanation.because("/policies/*/totals", "whole days: each day draws its use through the bed, and in the night after"

@@ -11,6 +11,7 @@ import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
@@ -31,6 +32,8 @@ public record CandidateRequest(
         @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
                 fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
+        @Property(value = "The way of the brine through its bed, where capacity is counted by the column.",
+                fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
         @Property(value = "Its price.", fallback = "unknown: the candidate is ranked by its size instead") Money price,
         @Property(value = "Lasting flow that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown: the guides for beds decide alone") FlowQuantity continuousFlowRating,
@@ -50,7 +53,12 @@ public record CandidateRequest(
     /** The same softener as one that stands there, regenerated with {@code salt}. */
     SoftenerRequest asSoftener(Salt salt) {
         return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
-                null, null, null, null);
+                null, null, null, brineDirection, null, null);
+    }
+
+    /** New resin, with the way of the brine that this valve leads it. */
+    ResinState resinState() {
+        return brineDirection == null ? ResinState.NEW : new ResinState(ResinState.NEW.resin(), brineDirection);
     }
 
     Fit.Ratings ratings() {

@@ -3,13 +3,25 @@ package dev.brinebook.softener.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Demand;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.CyclicColumn;
+import dev.brinebook.resin.FeedWater;
+import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.api.WaterRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
@@ -19,6 +31,17 @@ public record PreferencesRequest(
                 fallback = "2026-01-01", example = "\"2026-01-01\"") LocalDate startDate,
         @Property(value = "The capacities to count with: working for resin in use, newResin for resin as delivered.",
                 fallback = "working", example = "\"working\"") CapacityTable capacityTable,
+        @Property(value = "How capacity is counted: table for the ordinary water of that table, column for the water at hand.",
+                fallback = "column where sodium or dissolved solids of the water are given, or a counter-current brine; else"
+                + " table", example = "\"column\"") CapacityMethod capacityMethod,
+        @Property(value = "What a real bed gives of the column's capacity.", min = ResinEfficiency.MIN_EFFICIENCY,
+                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.74", fallback = "0.74 with the working table, 0.83 with"
+                + " that of new resin, which the column then gives in their water") BigDecimal resinEfficiency,
+        @Property(value = "Hardness of the softened water at which the column counts a bed as exhausted.",
+                min = CyclicColumn.MIN_END_POINT_MG_PER_L, max = CyclicColumn.MAX_END_POINT_MG_PER_L, unit = "mg/L",
+                fallback = "1 gpg") HardnessQuantity endPoint,
+        @Property(value = "Least hardness removed per salt that a recommended dose should have.", min = 0, max = 5_900,
+                unit = "gr/lb", fallback = "none") SaltEfficiencyQuantity minimumSaltEfficiency,
         @Property(value = "Probability that the reserve of a meter covers the next day.", min = Reserve.MIN_PROBABILITY,
                 max = Reserve.MAX_PROBABILITY, fallback = "0.90", example = "0.90") BigDecimal reserveProbability,
         @Property(value = "Fewest days between regenerations that are aimed at.", min = 1, max = 30, unit = "days",
@@ -35,7 +58,7 @@ public record PreferencesRequest(
     /** Seed of the order of days, when none is given. */
     public static final long DEFAULT_SEED = 1;
 
-    private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null);
+    private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null, null, null, null, null);
 
     /** {@code given}, or a request without preferences. */
     public static PreferencesRequest orNone(PreferencesRequest given) {
@@ -51,6 +74,65 @@ public record PreferencesRequest(
 
     public CapacityTable table(Explanation explanation) {
         return explanation.orDefault("preferences.capacityTable", capacityTable, CapacityTable.WORKING);
+    }
+
+    /**
+     * The table, for a calculation that knows no water.
+     *
+     * @throws InvalidRequest when the column is asked for
+     */
+    public CapacityTable tableOnly(Explanation explanation) {
+        if (capacityMethod == CapacityMethod.COLUMN) {
+            throw InvalidRequest.impossible("/preferences/capacityMethod", "must be table here: the column needs a water test,"
+                    + " which this request does not hold");
+        }
+        explanation.assume("preferences.capacityMethod", "table, since no water test is told here",
+                capacityMethod == null ? Origin.DEFAULT : Origin.CALLER);
+        return table(explanation);
+    }
+
+    /**
+     * What resin takes up from a water, by the table or by the column.
+     *
+     * @throws InvalidRequest when the column is asked for and the water is too soft for its end point
+     */
+    public CapacityModel capacity(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
+        CapacityTable table = table(explanation);
+        FeedWater feed = FeedWater.of(analysis, water.calciumShare().orElse(FeedWater.ASSUMED_CALCIUM_SHARE),
+                water.potassium() == null ? 0 : water.potassium().inBase());
+        double end = endPoint == null ? CyclicColumn.DEFAULT_END_POINT_MG_PER_L : endPoint.inBase();
+        CapacityMethod method = method(analysis, feed, end, state.direction(), explanation);
+        if (method == CapacityMethod.TABLE) {
+            return table;
+        }
+        explanation.orDefault("preferences.endPoint", endPoint, end, "1 gpg or 17.12 mg/L");
+        ColumnAssumptions.tell(water, analysis, feed, state.resin(), explanation);
+        double efficiency = explanation.orDefault("preferences.resinEfficiency", resinEfficiency,
+                table == CapacityTable.NEW_RESIN ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING, "");
+        return new ColumnCapacity(state.resin(), feed, state.direction(), efficiency, end, RememberedColumns.COLUMNS);
+    }
+
+    /** The method asked for; else the column where the water is known well enough for it, and hard enough. */
+    private CapacityMethod method(WaterAnalysis water, FeedWater feed, double endMgPerL, Brining.Direction direction,
+            Explanation explanation) {
+        boolean hardEnough = ColumnCapacity.isFor(feed, endMgPerL);
+        if (capacityMethod == CapacityMethod.COLUMN && !hardEnough) {
+            throw InvalidRequest.impossible(endPoint == null ? "/preferences/capacityMethod" : "/preferences/endPoint",
+                    "the column needs water at least twice as hard as the end point of " + Text.number(endMgPerL)
+                    + " mg/L, and this has " + Text.number(feed.hardnessMgPerL()) + " mg/L of calcium and magnesium hardness");
+        }
+        if (capacityMethod != null) {
+            return explanation.orDefault("preferences.capacityMethod", capacityMethod, capacityMethod);
+        }
+        boolean known = water.sodiumMgPerL().isPresent() || water.dissolvedSolidsMgPerL().isPresent()
+                || direction == Brining.Direction.COUNTER_CURRENT;
+        CapacityMethod method = known && hardEnough ? CapacityMethod.COLUMN : CapacityMethod.TABLE;
+        explanation.assume("preferences.capacityMethod", WireNames.of(method) + (method == CapacityMethod.COLUMN
+                ? ", because sodium, dissolved solids or a counter-current brine are told"
+                : known ? ", because the water is less than twice as hard as the end point"
+                        : ", because neither sodium nor dissolved solids of the water are told"),
+                method == CapacityMethod.COLUMN ? Origin.DERIVED : Origin.DEFAULT);
+        return method;
     }
 
     public double reserveProbability(Explanation explanation) {
@@ -72,6 +154,7 @@ public record PreferencesRequest(
             Explanation explanation) {
         long used = (long) explanation.orDefault("seed", seed, DEFAULT_SEED, "");
         return new Duty(water, hardness, demand, demand.days(start(explanation), days, used),
-                reserveProbability(explanation), minimumIntervalDays(explanation));
+                reserveProbability(explanation), minimumIntervalDays(explanation),
+                explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0, "none"));
     }
 }

@@ -70,8 +70,8 @@ public final class ReviewSettings {
         explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
         explanation.because("/saltDose", "refill water times what a litre of water dissolves, over the resin volume; the dose"
                 + " stated where minutes or flow of the refill are unknown", "SALT-INSTITUTE");
-        explanation.because("/capacity", "resin volume times the capacity of that dose, from the table; a dose outside its"
-                + " range counts as the nearest end", given.found().softener().table().sourceKey());
+        CapacityBasis.explain("/capacity", given.found().softener().capacity(), "; a dose outside 3 to 20 lb/ft3 of sodium"
+                + " chloride counts as the nearest end", explanation);
         explanation.because("/asFound", "a year of the household's days, decided each night, with bed and meter apart: "
                 + Text.number(duty.days().size()) + " days", "DAIAD");
     }

@@ -10,17 +10,19 @@ import dev.brinebook.household.Days;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.CycleFlows;
-import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Sizing.Candidate;
 import dev.brinebook.softener.Sizing.Ranked;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.CompensatedHardness;
@@ -55,12 +57,11 @@ public final class SizeSoftener {
         Duty duty = duty(request, explanation);
         PricesRequest prices = PricesRequest.orNone(request.prices());
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
-        CapacityTable table = PreferencesRequest.orNone(request.preferences()).table(explanation);
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
                 : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
-        List<Ranked> ranked = Sizing.rank(candidates(request, salt, table), duty,
-                runningCost(prices, duty.water(), explanation), dose);
+        RunningCost cost = runningCost(prices, duty.water(), explanation);
+        List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
         explain(duty, salt, ranked, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
@@ -75,7 +76,8 @@ public final class SizeSoftener {
         return new SizingAnswer(explanation.behindStops(found ? "Take " + choice + ": " + why : why),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
-                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+                ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
+                        "/tradeOff", explanation)).orElse(null), explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static Duty duty(SizingRequest request, Explanation explanation) {
@@ -92,16 +94,23 @@ public final class SizeSoftener {
         return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
     }
 
-    private static List<Candidate> candidates(SizingRequest request, Salt salt, CapacityTable table) {
-        if (request.candidates() == null) {
-            return StandardTank.all().stream().map(tank -> new Candidate(name(tank), new Softener(
-                    new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(), salt, table,
-                    CycleFlows.UNKNOWN), Fit.Ratings.UNKNOWN, OptionalDouble.empty())).toList();
-        }
-        return request.candidates().stream().map(candidate -> new Candidate(candidate.sku(),
-                candidate.asSoftener(salt).toDomain(table, new Explanation()), candidate.ratings(),
-                candidate.price() == null ? OptionalDouble.empty()
-                        : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
+    private static List<Candidate> candidates(SizingRequest request, Salt salt, Duty duty, OptionalDouble dose,
+            Explanation explanation) {
+        Function<ResinState, CapacityModel> capacity = state -> PreferencesRequest.orNone(request.preferences())
+                .capacity(request.water(), duty.water(), state, explanation);
+        List<Candidate> candidates = request.candidates() == null ? StandardTank.all().stream()
+                .map(tank -> new Candidate(name(tank), new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()),
+                        tank.heightMetres(), salt, capacity.apply(ResinState.NEW), CycleFlows.UNKNOWN),
+                        Fit.Ratings.UNKNOWN, OptionalDouble.empty())).toList()
+                : request.candidates().stream().map(candidate -> new Candidate(candidate.sku(),
+                        candidate.asSoftener(salt).toDomain(capacity.apply(candidate.resinState()), new Explanation()),
+                        candidate.ratings(), candidate.price() == null ? OptionalDouble.empty()
+                                : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
+        double highest = salt.fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
+                DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT));
+        candidates.forEach(candidate -> SoftenerCase.requireCapacity(candidate.softener(), dose.orElse(highest),
+                dose.isPresent() ? "/saltDose" : "/water"));
+        return candidates;
     }
 
     private static String name(StandardTank tank) {
@@ -122,8 +131,7 @@ public final class SizeSoftener {
             explanation.caution(Caution.RUNS_HARD);
         }
         explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
-        explanation.because("/candidates/*/capacity", "resin volume times the capacity of the salt dose, from the table",
-                ranked.get(0).candidate().softener().table().sourceKey());
+        CapacityBasis.explain("/candidates/*/capacity", ranked.get(0).candidate().softener().capacity(), "", explanation);
         explanation.because("/candidates/*/daysBetweenRegenerations", "capacity over daily load", "WQP-2009");
         explanation.because("/candidates/*/saltEfficiency", "capacity over salt of a regeneration", "WQP-2009");
         explanation.because("/candidates/*/continuousFlow", "the least of 8 gpm per square foot of tank, 5 gpm per cubic"

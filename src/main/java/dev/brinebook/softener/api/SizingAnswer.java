@@ -21,6 +21,8 @@ public record SizingAnswer(
         @Property(value = "Why it beat the next, or why none fits.", example = "\"It is the smallest that fits.\"")
         String why,
         @Property("Every candidate, the best first.") List<SizedSoftener> candidates,
+        @Property(value = "How the dose of the first was chosen.", optional = "when a salt dose is given")
+        DoseTradeOff tradeOff,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
         @Property("Why each number is what it is.") List<BasisAnswer> basis,

@@ -2,10 +2,12 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Text;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleStep.Kind;
-import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.CyclicColumn;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Softener;
@@ -42,14 +44,15 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
      */
     public static SoftenerCase of(CaseRequest request, ToIntFunction<Demand> days, Explanation explanation) {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
-        CapacityTable table = preferences.table(explanation);
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         requireHardness(hardness);
         Demand demand = request.household().toDomain(explanation);
-        Softener softener = request.softener().toDomain(table, explanation);
-        DosedSoftener found = DosedSoftener.designed(softener, request.softener().doseGramsPerLitre(explanation),
-                water.temperatureCelsius()).withMinutes(minutes(request.softener().minutes()));
+        Softener softener = request.softener().toDomain(preferences.capacity(request.water(), water,
+                request.softener().resinState(water, explanation), explanation), explanation);
+        double dose = request.softener().doseGramsPerLitre(explanation);
+        requireCapacity(softener, dose, "/softener/saltDose");
+        DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius()).withMinutes(minutes(request.softener().minutes()));
         explanation.cautions(WaterCautions.of(water));
         Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), explanation);
         return new SoftenerCase(duty, found);
@@ -60,6 +63,21 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         if (!(hardness.totalMgPerL() >= LEAST_HARDNESS_MG_PER_L)) {
             throw InvalidRequest.impossible("/water", "the water has less than 1 mg/L of hardness: there is nothing to"
                     + " soften");
+        }
+    }
+
+    /**
+     * Refuses a dose at which the column settles to no cycle, whatever the end point.
+     *
+     * @param pointer where the dose stands in the request
+     */
+    public static void requireCapacity(Softener softener, double doseGramsPerLitre, String pointer) {
+        if (!softener.capacity().isKnownAt(softener.salt(), doseGramsPerLitre)) {
+            throw InvalidRequest.impossible(pointer, "at " + Text.number(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(
+                    doseGramsPerLitre)) + " lb/ft3 or " + Text.number(doseGramsPerLitre) + " g/L more than half of this water's"
+                    + " hardness, or more than " + Text.number(CyclicColumn.MAX_END_POINT_MG_PER_L) + " mg/L, leaks through"
+                    + " from the first litre on: there is no capacity to state. A higher dose or a counter-current brine may"
+                    + " hold it; capacityMethod table counts without regard to leakage");
         }
     }
 

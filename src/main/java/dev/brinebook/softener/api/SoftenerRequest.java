@@ -20,8 +20,12 @@ import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.Resin;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
 import dev.brinebook.softener.Duty;
@@ -30,6 +34,7 @@ import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
+import dev.brinebook.water.WaterAnalysis;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
@@ -58,11 +63,20 @@ public record SoftenerRequest(
         @Property("Flows of the valve, as far as known.") FlowsRequest flows,
         @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8", fallback = "unknown")
         BigDecimal resinAgeYears,
+        @Property(value = "Exchange sites that chlorine and other oxidants take in a year, where capacity is counted by the"
+                + " column and the age is given.", min = SoftenerRequest.MIN_YEARLY_LOSS_PERCENT,
+                max = SoftenerRequest.MAX_YEARLY_LOSS_PERCENT, unit = "%", example = "2", fallback = "1 on a private well or"
+                + " without free chlorine, 5 from 1 mg/L of free chlorine on, in proportion between; 3 on a public supply"
+                + " whose chlorine was not tested") BigDecimal yearlyCapacityLossPercent,
+        @Property(value = "The way of the brine through the bed, where capacity is counted by the column.",
+                fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
         @Property(value = "Salt that the brine tank holds when full.", min = SaltStore.MIN_CAPACITY_KILOGRAMS,
                 max = SaltStore.MAX_CAPACITY_KILOGRAMS, unit = "kg", fallback = "100 kg") MassQuantity brineTankCapacity,
         @Property(value = "Salt in the brine tank at the start.", min = 0, max = SaltStore.MAX_CAPACITY_KILOGRAMS,
                 unit = "kg", fallback = "half of what it holds") MassQuantity saltOnHand) implements Checked {
 
+    static final double MIN_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.LOW_YEARLY_LOSS_SHARE;
+    static final double MAX_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.HIGH_YEARLY_LOSS_SHARE;
     static final double MIN_NAMEPLATE_GRAMS = 100;
     static final double MAX_NAMEPLATE_GRAMS = 40_000;
     /** 20 lb/ft³ of sodium chloride in equivalents of potassium chloride; the salt decides what is allowed below it. */
@@ -123,8 +137,25 @@ public record SoftenerRequest(
         }
     }
 
+    /** The resin with the sites that age has left of it, and the way of its brine. */
+    public ResinState resinState(WaterAnalysis water, Explanation explanation) {
+        Brining.Direction direction = explanation.orDefault("softener.brineDirection", brineDirection,
+                Brining.Direction.CO_CURRENT);
+        if (resinAgeYears == null) {
+            return new ResinState(Resin.STANDARD, direction);
+        }
+        double years = Math.min(ResinEfficiency.MAX_YEARS, resinAgeYears.doubleValue());
+        double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
+                100 * ResinState.assumedYearlyLossShare(water), "% of the sites that are left") / 100;
+        double left = ResinEfficiency.remainingShare(years, loss);
+        explanation.assume("softener.resinAgeYears", Text.number(years) + " years, which leave " + Text.number(100 * left)
+                + " % of the exchange sites; counted by the column only, the table is for resin in use as it is",
+                Origin.CALLER);
+        return new ResinState(Resin.STANDARD.withSitesLeft(left), direction);
+    }
+
     /** The softener in SI, with every default told to {@code explanation}. */
-    public Softener toDomain(CapacityTable table, Explanation explanation) {
+    public Softener toDomain(CapacityModel capacity, Explanation explanation) {
         if (nameplateCapacity != null) {
             explanation.assume("softener.resinVolume", Text.number(resinLitres()) + " L, a cubic foot for each 30,000 gr of"
                     + " the nameplate", Origin.DERIVED);
@@ -132,7 +163,7 @@ public record SoftenerRequest(
         explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), standardTank(diameterMetres()));
         explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres()));
         explanation.orDefault("softener.salt", salt, Salt.SODIUM_CHLORIDE);
-        return new Softener(new ResinBed(resinLitres(), diameterMetres()), heightMetres(), saltOrDefault(), table,
+        return new Softener(new ResinBed(resinLitres(), diameterMetres()), heightMetres(), saltOrDefault(), capacity,
                 flows == null ? CycleFlows.UNKNOWN : flows.toDomain());
     }
 
@@ -172,7 +203,9 @@ public record SoftenerRequest(
     public Setup setup(SoftenerCase given, Policy policy, int hour) {
         double stated = given.found().saltDoseGramsPerLitre();
         double real = refillSaltGrams(given.duty().water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
-        return new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
+        Setup setup = new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
+        SoftenerCase.requireCapacity(setup.softener(), setup.countedDoseGramsPerLitre(), "/softener/minutes/refill");
+        return setup;
     }
 
     /** Salt that the refill dissolves, when its minutes and its flow are both known. */

@@ -12,9 +12,9 @@ import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.Hardness;
-import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterAnalysis;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
@@ -37,6 +37,8 @@ public record WaterRequest(
                 fallback = "not tested: none is counted") ConcentrationQuantity manganese,
         @Property(value = "Sodium of the raw water.", min = 0, max = WaterAnalysis.MAX_SODIUM_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: totals hold the added sodium only") ConcentrationQuantity sodium,
+        @Property(value = "Potassium of the raw water.", min = 0, max = WaterAnalysis.MAX_POTASSIUM_MG_PER_L, unit = "mg/L",
+                fallback = "none: household tests do not tell it") ConcentrationQuantity potassium,
         @Property(value = "The pH.", min = 0, max = WaterAnalysis.MAX_PH, example = "7.4", fallback = "not tested")
         BigDecimal ph,
         @Property(value = "Total dissolved solids.", min = 0, max = WaterAnalysis.MAX_DISSOLVED_SOLIDS_MG_PER_L,
@@ -78,6 +80,13 @@ public record WaterRequest(
                 explanation.orDefault("water.ironForm", ironForm, IronForm.DISSOLVED),
                 explanation.orDefault("water.supply", supply, Supply.PUBLIC_SUPPLY),
                 Boolean.TRUE.equals(bacteriaTested));
+    }
+
+    /** Share of the hardness that is calcium, by equivalents, where calcium and magnesium are told. */
+    public OptionalDouble calciumShare() {
+        double hardness = hardnessMgPerL();
+        return calcium == null || hardness == 0 ? OptionalDouble.empty()
+                : OptionalDouble.of(Hardness.fromIonsMgPerL(calcium.inBase(), 0) / hardness);
     }
 
     /** The factors to count iron and manganese by. */

@@ -2,6 +2,7 @@ package dev.brinebook.assessment.api;
 
 import static dev.brinebook.http.Near.exactly;
 import static dev.brinebook.http.Near.near;
+import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
@@ -35,9 +36,6 @@ class AssessTest {
                 .body("hardness.compensated.value", near(22 + 4 * 1.2 + 2 * 0.08, 1e-3, "common practice: 4 gpg for iron, 2"
                         + " for manganese")).body("hardness.controllerSetting.value", exactly(28))
                 .body("demand.dailyUse.value", near(300, 0.1, "five people at 60 gal: Residential End Uses of Water v2"))
-                .body("fit.capacity.value", near(44_944, 1, "15 minutes at 0.5 gpm are 14.94 lb/ft3; 45,000 gr at 15 lb:"
-                        + " common practice"))
-                .body("fit.saltEfficiency.value", near(2_000, 10, "30,000 gr for 15 lb: common practice"))
                 .body("fit.efficiencyLines.line", hasItems("californiaClock", "productStandard", "sewerDistrict"))
                 .body("findings.code", hasItem("moreSaltThanNeeded")).body("settings.reasons", hasSize(9))
                 .body("settings.dayOverride", exactly(4)).body("settings.regenerationHour", exactly(2))
@@ -51,6 +49,19 @@ class AssessTest {
                 .body("cautions.code", hasItems("septicSystem", "wellWithoutBacteriaTest", "sodiumRestrictedDiet"))
                 .body("cautions.code", not(hasItem("sewerSaltLimits"))).body("basis.source", everyItem(notNullValue()))
                 .body("modelVersion", notNullValue());
+    }
+
+    @Test
+    void countsCapacityByTheTableOrByTheColumnAsAsked() {
+        String table = WELL.replaceFirst("\\{", "{\"preferences\": {\"capacityMethod\": \"table\"},");
+        assess(table).statusCode(200)
+                .body("fit.capacity.value", near(44_944, 1, "15 minutes at 0.5 gpm are 14.94 lb/ft3; 45,000 gr at 15 lb:"
+                        + " common practice"))
+                .body("fit.saltEfficiency.value", near(2_000, 10, "30,000 gr for 15 lb: common practice"))
+                .body("fit.meanLeakage", nullValue());
+        assess(table.replace("table", "column").replace("\"resinAgeYears\": 8,", "")).statusCode(200)
+                .body("fit.capacity.value", near(44_944, 0.04 * 44_944, "the same, which the column holds within 4 %"))
+                .body("fit.meanLeakage.value", lessThan(0.1));
     }
 
     @Test

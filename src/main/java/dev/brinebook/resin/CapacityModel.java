@@ -1,0 +1,44 @@
+package dev.brinebook.resin;
+
+import dev.brinebook.guard.Figure;
+import java.util.Optional;
+
+/**
+ * What a litre of resin takes up between two regenerations, by the salt dose: a table of the trade, which knows one
+ * ordinary water, or the column, which knows the water at hand.
+ *
+ * <p>All doses are those of {@link CapacityTable#minSaltDoseGramsPerLitre} to
+ * {@link CapacityTable#maxSaltDoseGramsPerLitre}.
+ */
+public sealed interface CapacityModel permits CapacityTable, ColumnCapacity {
+
+    /** Key of the source of the capacities. */
+    String sourceKey();
+
+    /**
+     * Capacity for a dose of a salt, grams as CaCO₃ per litre of resin.
+     *
+     * @throws IllegalArgumentException when {@link #isKnownAt} denies it
+     */
+    double capacityGramsPerLitre(Salt salt, double saltDoseGramsPerLitre);
+
+    /** Whether there is a capacity to state at a dose. */
+    boolean isKnownAt(Salt salt, double saltDoseGramsPerLitre);
+
+    /** Whether the softened water keeps below the end point of hardness at a dose; a table takes it for granted. */
+    boolean holdsEndPoint(Salt salt, double saltDoseGramsPerLitre);
+
+    /** The least dose that holds the end point, or the reason why none does. */
+    Figure leastSaltDoseGramsPerLitre(Salt salt);
+
+    /** The dose that holds the end point and has a capacity, or the reason why none does. */
+    Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre);
+
+    /** The cycle behind a dose, with what it leaks; none in a table. */
+    Optional<ColumnResult.Settled> cycle(Salt salt, double saltDoseGramsPerLitre);
+
+    /** Hardness removed per salt used, grams as CaCO₃ per gram. */
+    default double saltEfficiencyGramsPerGram(Salt salt, double saltDoseGramsPerLitre) {
+        return capacityGramsPerLitre(salt, saltDoseGramsPerLitre) / saltDoseGramsPerLitre;
+    }
+}

@@ -1,0 +1,131 @@
+package dev.brinebook.resin;
+
+import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.resin.ColumnResult.Settled;
+import java.util.Objects;
+import java.util.Optional;
+import org.hipparchus.analysis.solvers.BrentSolver;
+
+/**
+ * The capacity of one resin in one water, by the cyclic column and {@link ResinEfficiency}.
+ *
+ * <p>A dose whose leakage alone breaks the end point does not hold it. It still has a capacity where a bed so found stands
+ * in use: that up to the least of the looser end points, each half as high again as the one before, that it does hold.
+ * No dose is ever recommended by it.
+ *
+ * @param resin the resin, with the sites that age has left
+ * @param water the water it softens
+ * @param direction the way of the brine
+ * @param efficiency what a real bed gives of the column's capacity
+ * @param endPointMgPerL hardness at which a service run ends, as CaCO₃
+ * @param columns where the results of columns come from
+ */
+public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction direction, double efficiency,
+        double endPointMgPerL, Columns columns) implements CapacityModel {
+
+    private static final double LOOSER = 1.5;
+    private static final double DOSE_ACCURACY_GRAMS_PER_LITRE = 0.01;
+    private static final int MAX_EVALUATIONS = 60;
+
+    public ColumnCapacity {
+        Objects.requireNonNull(resin, "resin");
+        Objects.requireNonNull(water, "water");
+        Objects.requireNonNull(direction, "direction");
+        Objects.requireNonNull(columns, "columns");
+        Guard.within(efficiency, ResinEfficiency.MIN_EFFICIENCY, ResinEfficiency.MAX_EFFICIENCY, "efficiency");
+        Guard.within(endPointMgPerL, CyclicColumn.MIN_END_POINT_MG_PER_L, CyclicColumn.MAX_END_POINT_MG_PER_L,
+                "endPointMgPerL");
+    }
+
+    /** Whether a water is hard enough for the end point: a column needs a front to wait for. */
+    public static boolean isFor(FeedWater water, double endPointMgPerL) {
+        return water.hardnessMgPerL() >= CyclicColumn.LEAST_HARDNESS_IN_END_POINTS * endPointMgPerL;
+    }
+
+    /** Source of the staged column; the efficiencies have sources of their own. */
+    @Override
+    public String sourceKey() {
+        return "HELFFERICH";
+    }
+
+    @Override
+    public double capacityGramsPerLitre(Salt salt, double saltDoseGramsPerLitre) {
+        Settled cycle = cycle(salt, saltDoseGramsPerLitre).orElseThrow(() -> new IllegalArgumentException(
+                "no end point is held at a saltDoseGramsPerLitre of " + saltDoseGramsPerLitre));
+        return ResinEfficiency.capacityGramsPerLitre(cycle, efficiency);
+    }
+
+    @Override
+    public boolean isKnownAt(Salt salt, double saltDoseGramsPerLitre) {
+        return cycle(salt, saltDoseGramsPerLitre).isPresent();
+    }
+
+    @Override
+    public boolean holdsEndPoint(Salt salt, double saltDoseGramsPerLitre) {
+        return column(salt, saltDoseGramsPerLitre, endPointMgPerL) instanceof Settled;
+    }
+
+    /** The cycle at the end point, or at the first looser one that the dose holds; none where it holds none. */
+    @Override
+    public Optional<Settled> cycle(Salt salt, double saltDoseGramsPerLitre) {
+        double most = Math.min(CyclicColumn.MAX_END_POINT_MG_PER_L,
+                water.hardnessMgPerL() / CyclicColumn.LEAST_HARDNESS_IN_END_POINTS);
+        for (double end = endPointMgPerL; end <= most; end *= LOOSER) {
+            if (column(salt, saltDoseGramsPerLitre, end) instanceof Settled cycle) {
+                return Optional.of(cycle);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The column at a dose and this end point, settled or not. */
+    public ColumnResult column(Salt salt, double saltDoseGramsPerLitre) {
+        return column(salt, saltDoseGramsPerLitre, endPointMgPerL);
+    }
+
+    private ColumnResult column(Salt salt, double saltDoseGramsPerLitre, double endMgPerL) {
+        return columns.of(new ColumnCase(resin, water, Brining.of(salt, saltDoseGramsPerLitre, direction), endMgPerL));
+    }
+
+    /** Found by halving the range, since leakage falls as the dose rises. */
+    @Override
+    public Figure leastSaltDoseGramsPerLitre(Salt salt) {
+        double low = CapacityTable.minSaltDoseGramsPerLitre(salt);
+        double high = CapacityTable.maxSaltDoseGramsPerLitre(salt);
+        if (holdsEndPoint(salt, low)) {
+            return Figure.of(low);
+        }
+        if (!holdsEndPoint(salt, high)) {
+            return Figure.none(NoAnswer.END_POINT_NOT_HELD);
+        }
+        while (high - low > DOSE_ACCURACY_GRAMS_PER_LITRE) {
+            double middle = 0.5 * (low + high);
+            if (holdsEndPoint(salt, middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return Figure.of(high);
+    }
+
+    @Override
+    public Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
+        Guard.positive(capacityGramsPerLitre, "capacityGramsPerLitre");
+        Figure least = leastSaltDoseGramsPerLitre(salt);
+        double most = CapacityTable.maxSaltDoseGramsPerLitre(salt);
+        if (!least.exists()) {
+            return least;
+        }
+        if (capacityGramsPerLitre > capacityGramsPerLitre(salt, most)) {
+            return Figure.none(NoAnswer.CAPACITY_ABOVE_TABLE);
+        }
+        if (capacityGramsPerLitre < capacityGramsPerLitre(salt, least.value())) {
+            return Figure.none(NoAnswer.CAPACITY_BELOW_TABLE);
+        }
+        return Figure.of(new BrentSolver(DOSE_ACCURACY_GRAMS_PER_LITRE).solve(MAX_EVALUATIONS,
+                dose -> capacityGramsPerLitre(salt, dose) - capacityGramsPerLitre, least.value(), most));
+    }
+}

@@ -1,0 +1,49 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.resin.ColumnResult.Settled;
+import dev.brinebook.softener.DoseChoice;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Optional;
+
+@About("One salt dose, metered, on the same days as the others.")
+public record TriedDose(
+        @Property("The dose.") SaltDoseQuantity saltDose,
+        @Property("Capacity that it restores.") CapacityQuantity capacity,
+        @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Property("Reserve that covers the next day as often as asked for.") VolumeQuantity reserve,
+        @Property("Mean days between two regenerations on the days tried.") FigureAnswer intervalDays,
+        @Property("Salt of a year.") MassQuantity saltPerYear,
+        @Property("Regeneration water of a year.") VolumeQuantity waterPerYear,
+        @Property("Both at their prices.") Money costPerYear,
+        @Property(value = "Days of the year on which hard water passes.", example = "1") BigDecimal hardDaysPerYear,
+        @Property(value = "Hardness of all the softened water mixed.",
+                optional = "when capacity is counted by the table, which does not tell it") HardnessQuantity meanLeakage,
+        @Property(value = "Whether the softened water keeps below the end point of hardness; a table takes it for granted.",
+                example = "true") Boolean holdsEndPoint) {
+
+    static TriedDose of(DoseChoice.Option option, AnswerUnits units, Currency currency) {
+        YearlyTotals year = option.outcome().yearly();
+        var dosed = option.dosed();
+        Optional<Settled> cycle = dosed.softener().capacity().cycle(dosed.softener().salt(), dosed.saltDoseGramsPerLitre());
+        return new TriedDose(units.saltDose(dosed.saltDoseGramsPerLitre()), units.capacity(dosed.capacityGrams()),
+                units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
+                units.volume(Math.min(option.settings().reserveLitres(), option.settings().meterLitres())),
+                FigureAnswer.of(option.outcome().meanIntervalDays(), 1), units.mass(year.saltGrams() / 1000),
+                units.volume(year.waterLitres()), Money.of(option.costPerYear(), currency), Rounding.answer(year.hardDays()),
+                cycle.map(one -> units.hardness(one.meanLeakageMgPerL())).orElse(null), option.holdsEndPoint());
+    }
+}
