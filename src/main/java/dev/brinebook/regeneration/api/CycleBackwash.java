@@ -47,7 +47,6 @@ public record CycleBackwash(
         explanation.because("/backwash/velocityWithinBand", "12 to 20 m/h", "DAVIS");
         explanation.because("/backwash/velocityWithinBand", "6 to 8 gpm per square foot, 14.7 to 19.6 m/h, asked of"
                 + " public plants", "TEN-STATES");
-        explanation.because("/bed/freeboardShare", "tank height less bed depth, over bed depth; at least half is asked for",
-                "CP-HYDRAULICS");
+        CycleBed.explain(explanation);
     }
 }
