@@ -7,6 +7,7 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
+import dev.brinebook.resin.api.ComputeBedHydraulics;
 import dev.brinebook.softener.api.RememberedColumns;
 import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
@@ -23,7 +24,7 @@ public final class Main {
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
             CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, DesignCycle.OPERATION,
-            EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
+            ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
     }

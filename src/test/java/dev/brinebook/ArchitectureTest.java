@@ -42,7 +42,7 @@ class ArchitectureTest {
 
     /** Wire records and operations, each of which may use any domain package and those before it. */
     private static final List<String> FEATURE_EDGES = List.of("quantity.api", "water.api", "household.api",
-            "prices.api", "softener.api", "regeneration.api", "payback.api", "assessment.api");
+            "prices.api", "softener.api", "regeneration.api", "resin.api", "payback.api", "assessment.api");
 
     private static final List<String> EDGE = List.of("api", "contract", "http");
 

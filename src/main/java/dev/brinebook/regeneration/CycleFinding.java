@@ -39,16 +39,30 @@ public enum CycleFinding {
      * @param supplyLitresPerMinute the most that the supply gives, if known
      */
     public static List<CycleFinding> of(Cycle cycle, BackwashEffect backwash, OptionalDouble supplyLitresPerMinute) {
+        List<CycleFinding> found = new ArrayList<>(ofBackwash(backwash,
+                cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), supplyLitresPerMinute));
+        double brine = cycle.brine().bedVolumesPerHour();
+        add(found, brine > ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_FAST);
+        add(found, brine < ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_SLOW);
+        return found;
+    }
+
+    /**
+     * What is wrong with a backwash alone.
+     *
+     * @param backwash what it does to the bed
+     * @param drainLitresPerMinute its flow
+     * @param supplyLitresPerMinute the most that the supply gives, if known
+     */
+    public static List<CycleFinding> ofBackwash(BackwashEffect backwash, double drainLitresPerMinute,
+            OptionalDouble supplyLitresPerMinute) {
         List<CycleFinding> found = new ArrayList<>();
         add(found, !backwash.expansionShare().exists(), BACKWASH_CARRIES_RESIN_OUT);
         add(found, backwash.expansionShare().exists() && backwash.losesResin(), BACKWASH_ABOVE_ROOM);
         add(found, backwash.isWeak(), BACKWASH_TOO_WEAK);
         add(found, !backwash.hasGuideFreeboard(), FREEBOARD_BELOW_GUIDE);
-        add(found, supplyLitresPerMinute.isPresent() && supplyLitresPerMinute.getAsDouble()
-                < cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), SUPPLY_BELOW_DRAIN_FLOW);
-        double brine = cycle.brine().bedVolumesPerHour();
-        add(found, brine > ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_FAST);
-        add(found, brine < ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_SLOW);
+        add(found, supplyLitresPerMinute.isPresent() && supplyLitresPerMinute.getAsDouble() < drainLitresPerMinute,
+                SUPPLY_BELOW_DRAIN_FLOW);
         return found;
     }
 

@@ -23,7 +23,7 @@ public record BackwashEffect(double velocityMetresPerHour, Figure expansionShare
     public static final double GUIDE_MAX_VELOCITY_METRES_PER_HOUR = 20;
     /**
      * An expansion that no longer loosens and cleans the whole bed: no source at hand settles it. The low end of the
-     * published band gives 0.32 at 20 °C and 0.27 at 25 °C.
+     * published band gives 0.33 at 20 °C and 0.29 at 25 °C.
      */
     public static final double ASSUMED_WEAK_EXPANSION_SHARE = 0.3;
 

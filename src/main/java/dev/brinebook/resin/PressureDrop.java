@@ -6,7 +6,7 @@ import dev.brinebook.water.WaterProperties;
 /**
  * Pressure lost in the bed.
  *
- * <p>Not the loss of a softener: valve, distributors and fouled resin add to it.
+ * <p>Not the loss of a softener: valve, distributors and dirt in the resin add to it.
  */
 public final class PressureDrop {
 
@@ -20,25 +20,36 @@ public final class PressureDrop {
      *
      * <pre>ΔP/L = 150 μ (1 − ε)² v / (ε³ d²) + 1.75 ρ (1 − ε) v² / (ε³ d)</pre>
      *
-     * <p>ΔP/L Pa/m; μ viscosity, Pa·s; ε voids; v velocity over the empty tank, m/s; d bead diameter, m; ρ density,
-     * kg/m³.
-     * Validity: spheres of one size; ρ v d / (μ (1 − ε)) from 1 to 2,500.
+     * <p>ΔP/L Pa/m; μ viscosity, Pa·s; ε voids; v velocity over the empty tank, m/s; d Sauter mean diameter, m;
+     * ρ density, kg/m³.
+     * Validity: ρ v d / (μ (1 − ε)) to 2,500; below 1 the first term is left, the drop of creeping flow.
      * Source: [ERGUN-1952] equation for the total energy loss.
      * Deviation: none.
      */
-    public static double pascalsPerMetre(ResinBead bead, double velocityMetresPerHour, WaterProperties water) {
+    public static double pascalsPerMetre(Packing packing, double velocityMetresPerHour, WaterProperties water) {
         double v = Guard.notNegative(velocityMetresPerHour, "velocityMetresPerHour") / SECONDS_PER_HOUR;
-        return viscousTerm(bead, water) * v + inertialTerm(bead, water) * v * v;
+        return viscousTerm(packing, water) * v + inertialTerm(packing, water) * v * v;
     }
 
-    /** Pressure drop of the whole bed at a flow, with water of {@code temperatureCelsius}. */
+    /** Pressure drop of a whole clean bed at a flow, with water of {@code temperatureCelsius}. */
     public static double pascals(ResinBed bed, double flowLitresPerMinute, double temperatureCelsius) {
-        return bed.depthMetres() * pascalsPerMetre(bed.bead(), bed.velocityMetresPerHour(flowLitresPerMinute),
-                WaterProperties.at(temperatureCelsius));
+        return pascals(bed, 0, flowLitresPerMinute, temperatureCelsius);
+    }
+
+    /** The same of a bed in which {@code crushedShare} of the beads is crushed. */
+    public static double pascals(ResinBed bed, double crushedShare, double flowLitresPerMinute, double temperatureCelsius) {
+        return bed.depthMetres() * pascalsPerMetre(Packing.of(bed.bead(), crushedShare),
+                bed.velocityMetresPerHour(flowLitresPerMinute), WaterProperties.at(temperatureCelsius));
+    }
+
+    /** The flow that loses a given pressure in a clean bed. */
+    public static double flowLitresPerMinute(ResinBed bed, double dropPascals, double temperatureCelsius) {
+        return flowLitresPerMinute(bed, 0, dropPascals, temperatureCelsius);
     }
 
     /**
-     * The flow that loses a given pressure in the bed: the positive root of the equation above, which is a parabola.
+     * The flow that loses a given pressure in a bed in which {@code crushedShare} of the beads is crushed: the positive
+     * root of the equation above, which is a parabola.
      *
      * <pre>v = 2 p / (a + √(a² + 4 b p)),  p = ΔP/L</pre>
      *
@@ -47,23 +58,25 @@ public final class PressureDrop {
      * Source: [ERGUN-1952].
      * Deviation: none.
      */
-    public static double flowLitresPerMinute(ResinBed bed, double dropPascals, double temperatureCelsius) {
+    public static double flowLitresPerMinute(ResinBed bed, double crushedShare, double dropPascals,
+            double temperatureCelsius) {
+        Packing packing = Packing.of(bed.bead(), crushedShare);
         WaterProperties water = WaterProperties.at(temperatureCelsius);
         double gradient = Guard.notNegative(dropPascals, "dropPascals") / bed.depthMetres();
-        double a = viscousTerm(bed.bead(), water);
-        double b = inertialTerm(bed.bead(), water);
+        double a = viscousTerm(packing, water);
+        double b = inertialTerm(packing, water);
         double velocityMetresPerSecond = 2 * gradient / (a + Math.sqrt(a * a + 4 * b * gradient));
         return bed.flowLitresPerMinute(velocityMetresPerSecond * SECONDS_PER_HOUR);
     }
 
-    private static double viscousTerm(ResinBead bead, WaterProperties water) {
-        double e = bead.voidShare();
-        double d = bead.diameterMetres();
+    private static double viscousTerm(Packing packing, WaterProperties water) {
+        double e = packing.voidShare();
+        double d = packing.diameterMetres();
         return 150 * water.viscosityPascalSeconds() * (1 - e) * (1 - e) / (e * e * e * d * d);
     }
 
-    private static double inertialTerm(ResinBead bead, WaterProperties water) {
-        double e = bead.voidShare();
-        return 1.75 * water.densityKilogramsPerCubicMetre() * (1 - e) / (e * e * e * bead.diameterMetres());
+    private static double inertialTerm(Packing packing, WaterProperties water) {
+        double e = packing.voidShare();
+        return 1.75 * water.densityKilogramsPerCubicMetre() * (1 - e) / (e * e * e * packing.diameterMetres());
     }
 }

@@ -62,6 +62,21 @@ public record ResinBed(double resinLitres, double tankDiameterMetres, ResinBead 
         return Guard.notNegative(flowLitresPerMinute, "flowLitresPerMinute") * 60 / resinLitres;
     }
 
+    /** How long water would stay if the bed were empty: the usual measure of contact, 60 over bed volumes an hour. */
+    public double emptyBedContactMinutes(double flowLitresPerMinute) {
+        return resinLitres / Guard.positive(flowLitresPerMinute, "flowLitresPerMinute");
+    }
+
+    /** How long water stays between the beads, the voids of the bed over the flow. */
+    public double voidContactMinutes(double flowLitresPerMinute) {
+        return bead.voidShare() * emptyBedContactMinutes(flowLitresPerMinute);
+    }
+
+    /** Whether the bed is as deep as the guide asks for. */
+    public boolean hasGuideDepth() {
+        return depthMetres() >= GUIDE_MIN_DEPTH_METRES;
+    }
+
     /**
      * Room above the settled bed as a share of its depth: how far the bed can expand before resin leaves the tank.
      *

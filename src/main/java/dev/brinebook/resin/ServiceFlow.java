@@ -57,22 +57,32 @@ public final class ServiceFlow {
 
     /** The limits of lasting service with water of {@code temperatureCelsius}, the one that binds first. */
     public static List<Bound> continuousBounds(ResinBed bed, double temperatureCelsius) {
+        return continuousBounds(bed, 0, temperatureCelsius);
+    }
+
+    /** The same of a bed in which {@code crushedShare} of the beads is crushed. */
+    public static List<Bound> continuousBounds(ResinBed bed, double crushedShare, double temperatureCelsius) {
         return bindingFirst(
                 new Bound(Limit.SURFACE_VELOCITY, bed.flowLitresPerMinute(GUIDE_HIGH_VELOCITY_METRES_PER_HOUR)),
                 new Bound(Limit.FLOW_PER_RESIN, GUIDE_HIGH_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
-                pressureBound(bed, temperatureCelsius));
+                pressureBound(bed, crushedShare, temperatureCelsius));
     }
 
     /** The limits of short peaks with water of {@code temperatureCelsius}, the one that binds first. */
     public static List<Bound> peakBounds(ResinBed bed, double temperatureCelsius) {
-        return bindingFirst(
-                new Bound(Limit.PEAK_FLOW_PER_RESIN, GUIDE_PEAK_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
-                pressureBound(bed, temperatureCelsius));
+        return peakBounds(bed, 0, temperatureCelsius);
     }
 
-    private static Bound pressureBound(ResinBed bed, double temperatureCelsius) {
+    /** The same of a bed in which {@code crushedShare} of the beads is crushed. */
+    public static List<Bound> peakBounds(ResinBed bed, double crushedShare, double temperatureCelsius) {
+        return bindingFirst(
+                new Bound(Limit.PEAK_FLOW_PER_RESIN, GUIDE_PEAK_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
+                pressureBound(bed, crushedShare, temperatureCelsius));
+    }
+
+    private static Bound pressureBound(ResinBed bed, double crushedShare, double temperatureCelsius) {
         return new Bound(Limit.PRESSURE_DROP,
-                PressureDrop.flowLitresPerMinute(bed, GUIDE_PRESSURE_DROP_PASCALS, temperatureCelsius));
+                PressureDrop.flowLitresPerMinute(bed, crushedShare, GUIDE_PRESSURE_DROP_PASCALS, temperatureCelsius));
     }
 
     private static List<Bound> bindingFirst(Bound... bounds) {

@@ -142,7 +142,7 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
         if (!peak.withinLimit()) {
             found.add(Shortcoming.PEAK_FLOW_TOO_HIGH);
         }
-        if (!(bed.depthMetres() >= ResinBed.GUIDE_MIN_DEPTH_METRES)) {
+        if (!bed.hasGuideDepth()) {
             found.add(Shortcoming.BED_TOO_SHALLOW);
         }
         if (!bed.hasFreeboardFor(ResinBed.GUIDE_MIN_FREEBOARD_SHARE, dosed.softener().tankHeightMetres())) {

@@ -21,7 +21,7 @@ class PressureDropTest {
     void agreesWithAnotherLibrary(double diameterMillimetres, double voidShare, double velocityMetresPerHour,
             double densityKilogramsPerCubicMetre, double viscosityPascalSeconds, String expected, String tolerance) {
         Printed.assertAgrees(expected, tolerance, PressureDrop.pascalsPerMetre(
-                new ResinBead(diameterMillimetres, voidShare, 1280), velocityMetresPerHour,
+                new Packing(diameterMillimetres, voidShare), velocityMetresPerHour,
                 new WaterProperties(densityKilogramsPerCubicMetre, viscosityPascalSeconds)));
     }
 

@@ -42,12 +42,11 @@ public record CycleBackwash(
     static void explain(Explanation explanation) {
         explanation.because("/backwash/targetVelocity", "falling velocity of a bead of 0.62 mm in water of this"
                 + " temperature, times the voids of the bed lifted by half to a power", "RICHARDSON-ZAKI");
-        explanation.because("/backwash/targetVelocity", "drag of the falling bead", "SCHILLER-NAUMANN");
+        explanation.because("/backwash/targetVelocity", "drag of the falling bead", "BARATI-2014");
         explanation.because("/backwash/expansionShare", "the same, solved for the voids", "RICHARDSON-ZAKI");
         explanation.because("/backwash/velocityWithinBand", "12 to 20 m/h", "DAVIS");
         explanation.because("/backwash/velocityWithinBand", "6 to 8 gpm per square foot, 14.7 to 19.6 m/h, asked of"
                 + " public plants", "TEN-STATES");
-        explanation.because("/bed/freeboardShare", "tank height less bed depth, over bed depth; at least half is asked for",
-                "CP-HYDRAULICS");
+        CycleBed.explain(explanation);
     }
 }

@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -15,6 +16,8 @@ import java.math.BigDecimal;
 public record CycleBed(
         @Property("Resin, settled.") VolumeQuantity resinVolume,
         @Property("Depth of the settled resin.") LengthQuantity depth,
+        @Property(value = "Whether that is at least the 24 inches that the guide asks for.", example = "true")
+        Boolean depthWithinGuide,
         @Property("Cross-section of the tank.") AreaQuantity area,
         @Property(value = "Room above the settled resin as a share of its depth.", min = 0, example = "0.85")
         BigDecimal freeboardShare,
@@ -23,9 +26,18 @@ public record CycleBed(
         @Property(value = "Whether the resin, lifted by the backwash, stays in the tank.", example = "true")
         Boolean roomForBackwash) {
 
-    static CycleBed of(ResinBed bed, BackwashEffect backwash, AnswerUnits units) {
+    /** The bed in the units of the answer, with the room that {@code backwash} has. */
+    public static CycleBed of(ResinBed bed, BackwashEffect backwash, AnswerUnits units) {
         return new CycleBed(units.resinVolume(bed.resinLitres()), units.length(bed.depthMetres()),
-                units.area(bed.areaSquareMetres()), Rounding.answer(backwash.freeboardShare()),
+                bed.hasGuideDepth(), units.area(bed.areaSquareMetres()), Rounding.answer(backwash.freeboardShare()),
                 backwash.hasGuideFreeboard(), !backwash.losesResin());
+    }
+
+    /** Says why the numbers of the bed are what they are. */
+    public static void explain(Explanation explanation) {
+        explanation.because("/bed/depth", "resin volume over the cross-section of the tank; at least 24 inches are asked for",
+                "CP-HYDRAULICS");
+        explanation.because("/bed/freeboardShare", "tank height less bed depth, over bed depth; at least half is asked for",
+                "CP-HYDRAULICS");
     }
 }

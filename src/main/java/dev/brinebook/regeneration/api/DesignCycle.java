@@ -21,7 +21,6 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.api.EfficiencyLineAnswer;
-import dev.brinebook.softener.api.FlowsRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
@@ -66,7 +65,7 @@ public final class DesignCycle {
                 CycleBackwash.of(softener.bed(), cycle, backwash, design.waterTemperatureCelsius(), units),
                 CycleBrine.of(design, cycle, units),
                 RefillSetting.of(cycle.step(Kind.REFILL), design.salt(), design.brineTankTemperatureCelsius(), units),
-                CycleFinding.of(cycle, backwash, supply(request)).stream().map(CycleFindingLine::of).toList(),
+                CycleFinding.of(cycle, backwash, request.softener().supplyLitresPerMinute()).stream().map(CycleFindingLine::of).toList(),
                 units.capacity(dosed.capacityGrams()), units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.waterPerCapacity(waterLitresPerKilogram),
                 efficiency,
@@ -84,12 +83,6 @@ public final class DesignCycle {
         explanation.assume("secondBackwash", String.valueOf(secondBackwash),
                 request.secondBackwash() == null ? Origin.DEFAULT : Origin.CALLER);
         return softener.cycleDesign(doseGramsPerLitre, water, brineTank, secondBackwash);
-    }
-
-    private static OptionalDouble supply(CycleDesignRequest request) {
-        FlowsRequest flows = request.softener().flows();
-        return flows == null || flows.supply() == null ? OptionalDouble.empty()
-                : OptionalDouble.of(flows.supply().inBase());
     }
 
     /** How salt and water stand to each line, as if what starts the regenerations and their interval suited it. */

@@ -24,7 +24,7 @@ public record FlowsRequest(
                 max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "unknown, not checked")
         FlowQuantity supply) {
 
-    static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
+    public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
 
     CycleFlows toDomain() {
         return new CycleFlows(base(drain), base(brineDraw), base(fastRinse), base(refill));

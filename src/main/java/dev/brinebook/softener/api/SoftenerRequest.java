@@ -24,6 +24,7 @@ import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Resin;
+import dev.brinebook.resin.ResinBead;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
@@ -156,15 +157,35 @@ public record SoftenerRequest(
 
     /** The softener in SI, with every default told to {@code explanation}. */
     public Softener toDomain(CapacityModel capacity, Explanation explanation) {
+        ResinBed bed = bed(ResinBead.DEFAULT, explanation);
+        double height = tankHeightMetres(explanation);
+        explanation.orDefault("softener.salt", salt, Salt.SODIUM_CHLORIDE);
+        return new Softener(bed, height, saltOrDefault(), capacity, flows == null ? CycleFlows.UNKNOWN : flows.toDomain());
+    }
+
+    /** The resin in its tank, of beads of a kind, with every default told to {@code explanation}. */
+    public ResinBed bed(ResinBead bead, Explanation explanation) {
         if (nameplateCapacity != null) {
             explanation.assume("softener.resinVolume", Text.number(resinLitres()) + " L, a cubic foot for each 30,000 gr of"
                     + " the nameplate", Origin.DERIVED);
         }
         explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), standardTank(diameterMetres()));
-        explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres()));
-        explanation.orDefault("softener.salt", salt, Salt.SODIUM_CHLORIDE);
-        return new Softener(new ResinBed(resinLitres(), diameterMetres()), heightMetres(), saltOrDefault(), capacity,
-                flows == null ? CycleFlows.UNKNOWN : flows.toDomain());
+        return new ResinBed(resinLitres(), diameterMetres(), bead);
+    }
+
+    /** Inside height of the tank, with its default told to {@code explanation}. */
+    public double tankHeightMetres(Explanation explanation) {
+        return explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres()));
+    }
+
+    /** The most that the supply gives, if known. */
+    public OptionalDouble supplyLitresPerMinute() {
+        return flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.supply());
+    }
+
+    /** The drain line flow control, if known. */
+    public OptionalDouble drainLitresPerMinute() {
+        return flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.drain());
     }
 
     /** The dose as found, g/L, with its default told to {@code explanation}. */
@@ -196,7 +217,7 @@ public record SoftenerRequest(
         return new Found(setup(given, policy, hour), given.found().saltDoseGramsPerLitre(), new Found.Meter(
                 FlowsRequest.base(control.hardnessSetting()),
                 FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()),
-                flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.supply()));
+                supplyLitresPerMinute());
     }
 
     /** The softener under a policy, with the salt that its refill really dissolves where that is known. */

@@ -1,0 +1,19 @@
+package dev.brinebook.resin.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.SurfaceFlowQuantity;
+import dev.brinebook.resin.BackwashGuide;
+
+@About("A published band of backwash velocities, for ordinary temperatures.")
+public record BackwashBand(
+        @Property(value = "Whose it is.", example = "\"textbook\"") BackwashGuide guide,
+        @Property("Its low end.") SurfaceFlowQuantity minVelocity,
+        @Property("Its high end.") SurfaceFlowQuantity maxVelocity) {
+
+    static BackwashBand of(BackwashGuide guide, AnswerUnits units) {
+        return new BackwashBand(guide, units.surfaceFlow(guide.minMetresPerHour()),
+                units.surfaceFlow(guide.maxMetresPerHour()));
+    }
+}

@@ -1,0 +1,64 @@
+package dev.brinebook.resin.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.SurfaceFlowQuantity;
+import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.resin.BackwashGuide;
+import dev.brinebook.softener.BedDuty;
+import dev.brinebook.softener.BedHydraulics;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+
+@About("What lifts the bed: the upflow for the expansion aimed at, and what drain line flow controls do.")
+public record BedBackwash(
+        @Property(value = "The expansion aimed at, as a share of the settled depth.", min = 0, example = "0.5")
+        BigDecimal targetExpansionShare,
+        @Property("Upflow that lifts the bed so far.") SurfaceFlowQuantity targetVelocity,
+        @Property("Flow that has that velocity.") FlowQuantity targetFlow,
+        @Property(value = "Whether the tank has room for the bed lifted so far.", example = "true") Boolean roomForTarget,
+        @Property("The drain line flow control to choose: the next half gallon per minute at or above the target.")
+        DrainFlowEffect choose,
+        @Property(value = "The drain line flow control that is fitted.", optional = "when softener.flows.drain is not given")
+        DrainFlowEffect fitted,
+        @Property("The flow that lifts the resin to the top of the tank, or to three times its depth where there is more"
+                + " room: the drain line flow control must let less through.") FlowQuantity mostFlow,
+        @Property("Published bands of velocities.") List<BackwashBand> bands) {
+
+    static BedBackwash of(BedHydraulics hydraulics, BedDuty duty, AnswerUnits units) {
+        double target = duty.targetExpansionShare();
+        double targetFlow = hydraulics.backwashLitresPerMinute(target);
+        double choose = hydraulics.drainFlowLitresPerMinute(target);
+        BackwashEffect chosen = hydraulics.backwash(choose);
+        return new BedBackwash(Rounding.answer(target),
+                units.surfaceFlow(hydraulics.bed().velocityMetresPerHour(targetFlow)), units.flow(targetFlow),
+                hydraulics.hasRoomFor(target), DrainFlowEffect.of(choose, chosen, units),
+                duty.drainLitresPerMinute().isEmpty() ? null
+                        : DrainFlowEffect.of(duty.drainLitresPerMinute().getAsDouble(),
+                                hydraulics.backwash(duty.drainLitresPerMinute().getAsDouble()), units),
+                units.flow(hydraulics.bed().flowLitresPerMinute(chosen.mostVelocityMetresPerHour())),
+                Arrays.stream(BackwashGuide.values()).map(guide -> BackwashBand.of(guide, units)).toList());
+    }
+
+    static void explain(BedDuty duty, Explanation explanation) {
+        explanation.because("/backwash/targetVelocity", "falling velocity of a bead in water of this temperature, times the"
+                + " voids of the lifted bed to a power", "RICHARDSON-ZAKI");
+        explanation.because("/backwash/targetVelocity", "drag of the falling bead", "BARATI-2014");
+        explanation.because("/backwash/choose/flow", "target velocity times the cross-section of the tank, to the next half"
+                + " gallon per minute", "CP-CYCLE");
+        explanation.because("/backwash/choose/expansionShare", "the same, solved for the voids", "RICHARDSON-ZAKI");
+        if (duty.drainLitresPerMinute().isPresent()) {
+            explanation.because("/backwash/fitted/expansionShare", "the same, solved for the voids", "RICHARDSON-ZAKI");
+        }
+        explanation.because("/backwash/mostFlow", "the velocity at which the lifted bed is as high as the tank",
+                "RICHARDSON-ZAKI");
+        explanation.because("/backwash/bands/0", "12 to 20 m/h", BackwashGuide.TEXTBOOK.sourceKey());
+        explanation.because("/backwash/bands/1", "6 to 8 gpm per square foot, asked of public plants",
+                BackwashGuide.PUBLIC_PLANTS.sourceKey());
+    }
+}

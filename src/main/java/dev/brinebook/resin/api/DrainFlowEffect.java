@@ -1,0 +1,28 @@
+package dev.brinebook.resin.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.SurfaceFlowQuantity;
+import dev.brinebook.resin.BackwashEffect;
+import java.math.BigDecimal;
+
+@About("A drain line flow control, and what its flow does to the bed.")
+public record DrainFlowEffect(
+        @Property("Its flow.") FlowQuantity flow,
+        @Property("Its velocity over the empty cross-section of the tank.") SurfaceFlowQuantity velocity,
+        @Property(value = "How far it lifts the bed, as a share of the settled depth.",
+                optional = "when it carries the resin out of the tank", min = 0, example = "0.59") BigDecimal expansionShare,
+        @Property(value = "Whether the lifted resin stays in the tank.", example = "true") Boolean staysInTank,
+        @Property(value = "Whether it lifts the bed too little to clean all of it.", example = "false") Boolean weak,
+        @Property(value = "Whether its velocity lies in the textbook's band. The band is for ordinary temperatures: the"
+                + " expansion decides.", example = "true") Boolean velocityWithinBand) {
+
+    static DrainFlowEffect of(double flowLitresPerMinute, BackwashEffect effect, AnswerUnits units) {
+        return new DrainFlowEffect(units.flow(flowLitresPerMinute), units.surfaceFlow(effect.velocityMetresPerHour()),
+                effect.expansionShare().exists() ? Rounding.answer(effect.expansionShare().value()) : null,
+                !effect.losesResin(), effect.isWeak(), effect.isWithinGuide());
+    }
+}

@@ -1,0 +1,34 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.regeneration.CycleFlows;
+import java.util.OptionalDouble;
+
+/**
+ * What a bed is asked to do, as far as known.
+ *
+ * @param targetExpansionShare how far the backwash is to lift it, as a share of its depth
+ * @param drainLitresPerMinute drain line flow control
+ * @param supplyLitresPerMinute the most that the supply gives
+ * @param serviceLitresPerMinute lasting flow
+ * @param peakLitresPerMinute short peaks
+ */
+public record BedDuty(double targetExpansionShare, OptionalDouble drainLitresPerMinute,
+        OptionalDouble supplyLitresPerMinute, OptionalDouble serviceLitresPerMinute, OptionalDouble peakLitresPerMinute) {
+
+    public static final double MIN_TARGET_EXPANSION_SHARE = 0.1;
+    public static final double MAX_TARGET_EXPANSION_SHARE = 1;
+
+    public BedDuty {
+        Guard.within(targetExpansionShare, MIN_TARGET_EXPANSION_SHARE, MAX_TARGET_EXPANSION_SHARE, "targetExpansionShare");
+        check(drainLitresPerMinute, "drainLitresPerMinute");
+        check(supplyLitresPerMinute, "supplyLitresPerMinute");
+        check(serviceLitresPerMinute, "serviceLitresPerMinute");
+        check(peakLitresPerMinute, "peakLitresPerMinute");
+    }
+
+    private static void check(OptionalDouble flow, String name) {
+        flow.ifPresent(known -> Guard.within(known, CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                CycleFlows.MAX_FLOW_LITRES_PER_MINUTE, name));
+    }
+}
