@@ -7,6 +7,7 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
+import dev.brinebook.softener.api.BlendHardness;
 import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
 import dev.brinebook.water.api.CompensateHardness;
@@ -19,8 +20,8 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, DesignCycle.OPERATION,
-            EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
+            CompensateHardness.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
+            DesignCycle.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
     }
