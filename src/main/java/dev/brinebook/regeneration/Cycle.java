@@ -25,13 +25,15 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
      *
      * @param saltGrams salt in it
      * @param saturatedLitres saturated brine drawn from the tank
-     * @param dilutedLitres what the injector makes of it
+     * @param dilutedSaltShare strength of what the injector makes of it, by weight
+     * @param dilutedLitres how much that is
+     * @param motiveLitres water that the injector adds
      * @param bedVolumesPerHour how fast that, and the slow rinse, pass the bed
      * @param drawMinutes how long the draw lasts
      * @param slowRinseMinutes how long the slow rinse after it lasts
      */
-    public record BrineDraw(double saltGrams, double saturatedLitres, double dilutedLitres, double bedVolumesPerHour,
-            double drawMinutes, double slowRinseMinutes) {
+    public record BrineDraw(double saltGrams, double saturatedLitres, double dilutedSaltShare, double dilutedLitres,
+            double motiveLitres, double bedVolumesPerHour, double drawMinutes, double slowRinseMinutes) {
     }
 
     public Cycle {

@@ -40,8 +40,6 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     public static final double SLOW_RINSE_BED_VOLUMES = 1;
     /** Low end of 3 to 5; [UFC-3-240-13FN] has 4.7 to 13 for plants, too much for a household. */
     public static final double ASSUMED_FAST_RINSE_BED_VOLUMES = 3;
-    /** Strength of the brine behind the injector, by weight. */
-    public static final double ASSUMED_DILUTED_SALT_SHARE = 0.10;
     /** In the band of 2 to 5; 10 lb/ft³ and the slow rinse then take the 60 minutes of [CP-CYCLE]. */
     public static final double ASSUMED_BRINE_BED_VOLUMES_PER_HOUR = 2.5;
     /** Drain line flow controls come in steps of half a US gallon per minute. */
@@ -117,20 +115,42 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     private BrineDraw brineDraw() {
         double saturatedLitres = saltDoseGrams / 1000
                 / Brine.saltKilogramsPerLitreBrine(salt, brineTankTemperatureCelsius);
-        double dilutedLitres = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
-                / Brine.densityKilogramsPerCubicMetre(salt, ASSUMED_DILUTED_SALT_SHARE);
-        double flow = brineFlowLitresPerMinute();
-        return new BrineDraw(saltDoseGrams, saturatedLitres, dilutedLitres, bed.bedVolumesPerHour(flow),
-                dilutedLitres / flow, slowRinseLitres() / flow);
+        return flows.brineSuctionLitresPerMinute().isPresent() && flows.brineLitresPerMinute().isPresent()
+                ? drawn(saturatedLitres, flows.brineSuctionLitresPerMinute().getAsDouble(),
+                        flows.brineLitresPerMinute().getAsDouble())
+                : drawnAtAssumedStrength(saturatedLitres);
     }
 
-    /** The injector adds water by weight: what 10 % brine weighs less what the saturated brine does. */
-    private CycleStep brineAndSlowRinse(BrineDraw brine) {
-        double injectorGrams = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
+    /** The suction sets the time; what passes the bed meanwhile and is not brine is water. */
+    private BrineDraw drawn(double saturatedLitres, double suctionLitresPerMinute, double flowLitresPerMinute) {
+        double minutes = saturatedLitres / suctionLitresPerMinute;
+        return new BrineDraw(saltDoseGrams, saturatedLitres, Injector.dilutedSaltShare(salt,
+                Injector.suctionShare(suctionLitresPerMinute, flowLitresPerMinute), brineTankTemperatureCelsius,
+                waterTemperatureCelsius), minutes * flowLitresPerMinute,
+                minutes * (flowLitresPerMinute - suctionLitresPerMinute), bed.bedVolumesPerHour(flowLitresPerMinute),
+                minutes, slowRinseLitres() / flowLitresPerMinute);
+    }
+
+    /**
+     * The injector adds water by weight: what 10 % brine weighs less what the saturated brine does. A suction that is
+     * known alone then sets the flow, as the flow does the suction.
+     */
+    private BrineDraw drawnAtAssumedStrength(double saturatedLitres) {
+        double share = Injector.ASSUMED_DILUTED_SALT_SHARE;
+        double dilutedLitres = saltDoseGrams / share / Brine.densityKilogramsPerCubicMetre(salt, share);
+        double motiveGrams = saltDoseGrams / share
                 - saltDoseGrams / Brine.saturatedSaltShare(salt, brineTankTemperatureCelsius);
-        double injectorLitres = injectorGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius);
+        double flow = flows.brineSuctionLitresPerMinute().isPresent()
+                ? flows.brineSuctionLitresPerMinute().getAsDouble() * dilutedLitres / saturatedLitres
+                : flows.brineLitresPerMinute().orElse(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
+        return new BrineDraw(saltDoseGrams, saturatedLitres, share, dilutedLitres,
+                motiveGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius),
+                bed.bedVolumesPerHour(flow), dilutedLitres / flow, slowRinseLitres() / flow);
+    }
+
+    private CycleStep brineAndSlowRinse(BrineDraw brine) {
         return new CycleStep(Kind.BRINE_AND_SLOW_RINSE, brine.drawMinutes() + brine.slowRinseMinutes(),
-                brineFlowLitresPerMinute(), injectorLitres + slowRinseLitres(),
+                brine.dilutedLitres() / brine.drawMinutes(), brine.motiveLitres() + slowRinseLitres(),
                 brine.dilutedLitres() + slowRinseLitres());
     }
 
@@ -147,9 +167,5 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
 
     private double slowRinseLitres() {
         return SLOW_RINSE_BED_VOLUMES * bed.resinLitres();
-    }
-
-    private double brineFlowLitresPerMinute() {
-        return flows.brineLitresPerMinute().orElse(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
     }
 }

@@ -15,7 +15,10 @@ public enum CycleFinding {
     SUPPLY_BELOW_DRAIN_FLOW("The supply gives less than the drain line flow control lets through: the backwash gets only"
             + " what the supply gives."),
     BRINE_TOO_FAST("The brine passes faster than 5 bed volumes an hour: it has too little time with the resin."),
-    BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long.");
+    BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long."),
+    BRINE_TOO_WEAK("The injector adds so much water that the brine is weaker than 8 %: it restores less capacity."),
+    BRINE_TOO_STRONG("The injector adds so little water that the brine is stronger than 12 %: little of it passes, and"
+            + " not all of the bed meets it for long.");
 
     /** The usual band of brining, of which no source is at hand. */
     public static final double ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR = 2;
@@ -49,6 +52,8 @@ public enum CycleFinding {
         double brine = cycle.brine().bedVolumesPerHour();
         add(found, brine > ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_FAST);
         add(found, brine < ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_SLOW);
+        add(found, cycle.brine().dilutedSaltShare() < Injector.ASSUMED_MIN_DILUTED_SALT_SHARE, BRINE_TOO_WEAK);
+        add(found, cycle.brine().dilutedSaltShare() > Injector.ASSUMED_MAX_DILUTED_SALT_SHARE, BRINE_TOO_STRONG);
         return found;
     }
 

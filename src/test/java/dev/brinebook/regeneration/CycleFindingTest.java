@@ -5,6 +5,8 @@ import static dev.brinebook.regeneration.CycleFinding.BACKWASH_CARRIES_RESIN_OUT
 import static dev.brinebook.regeneration.CycleFinding.BACKWASH_TOO_WEAK;
 import static dev.brinebook.regeneration.CycleFinding.BRINE_TOO_FAST;
 import static dev.brinebook.regeneration.CycleFinding.BRINE_TOO_SLOW;
+import static dev.brinebook.regeneration.CycleFinding.BRINE_TOO_STRONG;
+import static dev.brinebook.regeneration.CycleFinding.BRINE_TOO_WEAK;
 import static dev.brinebook.regeneration.CycleFinding.FREEBOARD_BELOW_GUIDE;
 import static dev.brinebook.regeneration.CycleFinding.SUPPLY_BELOW_DRAIN_FLOW;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -48,6 +50,14 @@ class CycleFindingTest {
         }
     }
 
+    /** 1 to 2 makes 9.9 %, 1 to 1 14.4 % and 1 to 4 6.1 % (worked-injector). */
+    @Test
+    void findsABrineTooWeakOrTooStrong() {
+        assertEquals(List.of(), found(suction(0.15), 44, OptionalDouble.empty()));
+        assertEquals(List.of(BRINE_TOO_STRONG), found(suction(0.22), 44, OptionalDouble.empty()));
+        assertEquals(List.of(BRINE_TOO_WEAK), found(suction(0.09), 44, OptionalDouble.empty()));
+    }
+
     private static List<CycleFinding> found(CycleFlows flows, double heightInches, OptionalDouble supply) {
         ResinBed bed = new ResinBed(Exact.CUBIC_FOOT_LITRES, 10 * Exact.INCH_METRES);
         Cycle cycle = new CycleDesign(bed, Salt.SODIUM_CHLORIDE, 4000, 15, 15, flows, false).cycle();
@@ -63,5 +73,10 @@ class CycleFindingTest {
     private static CycleFlows brine(double gallonsPerMinute) {
         return new CycleFlows(OptionalDouble.empty(), OptionalDouble.of(gallonsPerMinute * GALLON), OptionalDouble.empty(),
                 OptionalDouble.empty());
+    }
+
+    private static CycleFlows suction(double gallonsPerMinute) {
+        return new CycleFlows(OptionalDouble.empty(), OptionalDouble.of(gallonsPerMinute * GALLON),
+                OptionalDouble.of(0.45 * GALLON), OptionalDouble.empty(), OptionalDouble.empty());
     }
 }

@@ -114,7 +114,6 @@ public final class DesignCycle {
     private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
             CapacityTable table) {
         assumeFlows(design.flows(), explanation);
-        explanation.assume("brine.dilutedPercent", "10 % by weight", Origin.DEFAULT);
         explanation.assume("fastRinse", Text.number(CycleDesign.ASSUMED_FAST_RINSE_BED_VOLUMES) + " bed volumes",
                 Origin.DEFAULT);
         explanation.assume("slowRinse", Text.number(CycleDesign.SLOW_RINSE_BED_VOLUMES) + " bed volume", Origin.DEFAULT);
@@ -127,7 +126,7 @@ public final class DesignCycle {
         }
         CycleTable.explain("/cycle", explanation);
         CycleBackwash.explain(explanation);
-        CycleBrine.explain(design.salt(), explanation);
+        CycleBrine.explain(design, explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
         explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
                 table.sourceKey());
@@ -139,8 +138,10 @@ public final class DesignCycle {
     private static void assumeFlows(CycleFlows flows, Explanation explanation) {
         assumeFlow("drain", flows.drainLitresPerMinute(), "the next half gallon per minute that lifts the bed by half",
                 explanation);
-        assumeFlow("brineDraw", flows.brineLitresPerMinute(),
-                Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", explanation);
+        assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
+                ? "what makes 10 % brine of the suction"
+                : Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", explanation);
+        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), "what makes 10 % brine", explanation);
         assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), "as the backwash", explanation);
         assumeFlow("refill", flows.refillLitresPerMinute(), "0.5 gpm", explanation);
     }

@@ -82,6 +82,21 @@ class DesignCycleTest {
                 .body("backwash.expansionShare", nullValue());
     }
 
+    /** 0.2 gpm of saturated brine in 0.6 gpm: worked-suction. */
+    @Test
+    void takesTheStrengthFromTheInjector() {
+        String request = """
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 10, "unit": "lb/ft3"},
+                  "flows": {"brineSuction": {"value": %s, "unit": "gpm"}, "brineDraw": {"value": 0.6, "unit": "gpm"}}},
+                 "waterTemperature": {"value": 59, "unit": "F"}, "brineTankTemperature": {"value": 68, "unit": "F"}}""";
+        post(request.formatted("0.2")).statusCode(200).body("brine.dilutedPercent", closeTo(9.91, 0.02))
+                .body("brine.contactMinutes", closeTo(18.9, 0.05)).body("brine.motiveWater.value", closeTo(7.56, 0.02))
+                .body("brine.suction.value", closeTo(0.2, 1e-5))
+                .body("assumptions.find { it.name == 'brine.dilutedPercent' }.origin", equalTo("derived"));
+        post(request.formatted("0.3")).statusCode(200).body("findings.code", hasItem("brineTooStrong"));
+        post(request.formatted("0.6")).statusCode(422).body("errors.pointer", contains("/softener/flows/brineSuction"));
+    }
+
     @Test
     void tellsEveryFault() {
         post("{}").statusCode(422).body("errors.pointer", contains("/softener"));
