@@ -95,6 +95,25 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
         return steps.stream().mapToDouble(CycleStep::lineWaterLitres).sum();
     }
 
+    /**
+     * Water of the slow rinse in bed volumes: what the step has left once the brine is drawn. None where its minutes end
+     * before that, or where it is left out.
+     */
+    public double slowRinseBedVolumes() {
+        double minutes = steps.stream().filter(step -> step.kind() == CycleStep.Kind.BRINE_AND_SLOW_RINSE)
+                .mapToDouble(CycleStep::minutes).sum();
+        return Math.max(0, minutes - brine.drawMinutes()) * brine.bedVolumesPerHour() / 60;
+    }
+
+    /**
+     * Whether the slow rinse drives the brine out of the voids of the bed: less leaves brine that has not worked.
+     *
+     * @param voidShare share of the bed that is not resin
+     */
+    public boolean rinsesTheVoids(double voidShare) {
+        return slowRinseBedVolumes() >= Guard.within(voidShare, 0, 1, "voidShare");
+    }
+
     /** Water and brine sent to the drain. The refill is not: it leaves with the next draw. */
     public double drainLitres() {
         return steps.stream().mapToDouble(CycleStep::drainLitres).sum();

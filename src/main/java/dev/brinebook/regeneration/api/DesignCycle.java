@@ -66,10 +66,9 @@ public final class DesignCycle {
                 CycleBackwash.of(softener.bed(), cycle, backwash, design.waterTemperatureCelsius(), units),
                 CycleBrine.of(design, cycle, units),
                 RefillSetting.of(cycle.step(Kind.REFILL), design.salt(), design.brineTankTemperatureCelsius(), units),
-                CycleFinding.of(cycle, backwash, supply(request)).stream().map(CycleFindingLine::of).toList(),
+                CycleFinding.of(cycle, backwash, supply(request)).stream().map(finding -> CycleFindingLine.of(finding, cycle)).toList(),
                 units.capacity(dosed.capacityGrams()), units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
-                units.waterPerCapacity(waterLitresPerKilogram),
-                efficiency,
+                units.waterPerCapacity(waterLitresPerKilogram), CycleWater.of(softener.bed(), cycle, units), efficiency,
                 CycleYear.of(request.regenerationsPerYear(), dosed, units), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -126,6 +125,7 @@ public final class DesignCycle {
         }
         CycleTable.explain("/cycle", explanation);
         CycleBackwash.explain(explanation);
+        CycleWater.explain(explanation);
         CycleBrine.explain(design, explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
         explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
