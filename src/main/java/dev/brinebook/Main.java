@@ -8,6 +8,7 @@ import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
 import dev.brinebook.resin.api.ComputeBedHydraulics;
+import dev.brinebook.softener.api.BlendHardness;
 import dev.brinebook.softener.api.RememberedColumns;
 import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SizeSoftener;
@@ -23,8 +24,9 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION, ScheduleRegeneration.OPERATION, DesignCycle.OPERATION,
-            ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
+            CompensateHardness.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
+            DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION,
+            Assess.OPERATION);
 
     private Main() {
     }

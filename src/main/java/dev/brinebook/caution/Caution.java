@@ -12,8 +12,9 @@ import java.util.List;
  * What a person must be told beside a number. The constant's name is the stable code on the wire.
  *
  * <p>Each names the key of its source: [NSDWR], [IL-604], [TRADE-EFFICIENT], [NDSU-WQ1031], [NH-DWGB-3-8],
- * [CP-RESIN-CARE], [DAVIS], [NEB-G1491], [TEN-STATES], [WCP-2023], [EPA-822-R-03-006], [WHO-GDWQ], [CP-POTASSIUM],
- * [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [CP-CYCLE], [CP-INSTALLATION], [WCP-2016].
+ * [CP-RESIN-CARE], [DAVIS], [DAVIS-CORNWELL], [NEB-G1491], [TEN-STATES], [WCP-2023], [EPA-822-R-03-006], [WHO-GDWQ],
+ * [CP-POTASSIUM], [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [CP-CYCLE], [CP-INSTALLATION],
+ * [WCP-2016].
  */
 public enum Caution {
     IRON_TREAT_FIRST(STOP, "NDSU-WQ1031", "Iron and manganese together are above 10 mg/L: treat the water for them"
@@ -42,6 +43,8 @@ public enum Caution {
     SEPTIC_SYSTEM(WARNING, "ONSITE-RULES", "Discharge to a septic system is regulated: some rules allow only"
             + " demand-started softeners, some none; ask the local authority."),
     RUNS_HARD(WARNING, "CP-CYCLE", "On some days more water is used than the bed can soften: hard water passes."),
+    BLEND_STAINS(WARNING, "NSDWR", "The water that passes by the softener keeps its iron and manganese: what is left"
+            + " in the mixed water is above 0.3 mg/L of iron or 0.05 mg/L of manganese, and stains."),
 
     BED_LARGER_THAN_NEEDED(INFO, "DAVIS", "The bed is large for this household: water slower than 1 gpm per cubic foot of"
             + " resin finds channels, and resin that stands for weeks fouls."),
@@ -59,6 +62,8 @@ public enum Caution {
             + " a direct connection: the local plumbing code decides."),
     POWER_AND_PRESSURE(INFO, "CP-INSTALLATION", "Disconnect the power and relieve the pressure before opening the valve;"
             + " respect the pressure and temperature limits of every part."),
+    BLEND_PARTLY_HARD(INFO, "DAVIS-CORNWELL", "Water mixed round a softener is still partly hard: it leaves scale where it"
+            + " is heated or dries, and the bypass is to be set by a hardness test of the mixed water."),
     UNSOFTENED_TAPS(INFO, "CP-INSTALLATION", "Outdoor taps, and the kitchen cold tap where wanted, are left unsoftened."),
     LOCAL_CODE_DECIDES(INFO, "CP-INSTALLATION", "Plumbing and electrical codes and licensed practice decide over any"
             + " figure given here."),

@@ -25,13 +25,15 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
      *
      * @param saltGrams salt in it
      * @param saturatedLitres saturated brine drawn from the tank
-     * @param dilutedLitres what the injector makes of it
+     * @param dilutedSaltShare strength of what the injector makes of it, by weight
+     * @param dilutedLitres how much that is
+     * @param motiveLitres water that the injector adds
      * @param bedVolumesPerHour how fast that, and the slow rinse, pass the bed
      * @param drawMinutes how long the draw lasts
      * @param slowRinseMinutes how long the slow rinse after it lasts
      */
-    public record BrineDraw(double saltGrams, double saturatedLitres, double dilutedLitres, double bedVolumesPerHour,
-            double drawMinutes, double slowRinseMinutes) {
+    public record BrineDraw(double saltGrams, double saturatedLitres, double dilutedSaltShare, double dilutedLitres,
+            double motiveLitres, double bedVolumesPerHour, double drawMinutes, double slowRinseMinutes) {
     }
 
     public Cycle {
@@ -91,6 +93,25 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
     /** Water taken from the line, the refill included. */
     public double waterLitres() {
         return steps.stream().mapToDouble(CycleStep::lineWaterLitres).sum();
+    }
+
+    /**
+     * Water of the slow rinse in bed volumes: what the step has left once the brine is drawn. None where its minutes end
+     * before that, or where it is left out.
+     */
+    public double slowRinseBedVolumes() {
+        double minutes = steps.stream().filter(step -> step.kind() == CycleStep.Kind.BRINE_AND_SLOW_RINSE)
+                .mapToDouble(CycleStep::minutes).sum();
+        return Math.max(0, minutes - brine.drawMinutes()) * brine.bedVolumesPerHour() / 60;
+    }
+
+    /**
+     * Whether the slow rinse drives the brine out of the voids of the bed: less leaves brine that has not worked.
+     *
+     * @param voidShare share of the bed that is not resin
+     */
+    public boolean rinsesTheVoids(double voidShare) {
+        return slowRinseBedVolumes() >= Guard.within(voidShare, 0, 1, "voidShare");
     }
 
     /** Water and brine sent to the drain. The refill is not: it leaves with the next draw. */

@@ -5,6 +5,7 @@ import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.Cycle.BrineDraw;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.Backwash;
+import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.water.WaterProperties;
@@ -36,12 +37,6 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
 
     /** Low end of [CP-CYCLE]. */
     public static final double BACKWASH_MINUTES = 8;
-    /** Low end of [UFC-3-240-13FN], 7.5 gal/ft³ of slow rinse. */
-    public static final double SLOW_RINSE_BED_VOLUMES = 1;
-    /** Low end of 3 to 5; [UFC-3-240-13FN] has 4.7 to 13 for plants, too much for a household. */
-    public static final double ASSUMED_FAST_RINSE_BED_VOLUMES = 3;
-    /** Strength of the brine behind the injector, by weight. */
-    public static final double ASSUMED_DILUTED_SALT_SHARE = 0.10;
     /** In the band of 2 to 5; 10 lb/ft³ and the slow rinse then take the 60 minutes of [CP-CYCLE]. */
     public static final double ASSUMED_BRINE_BED_VOLUMES_PER_HOUR = 2.5;
     /** Drain line flow controls come in steps of half a US gallon per minute. */
@@ -73,7 +68,7 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
             steps.add(plain(Kind.SECOND_BACKWASH, BACKWASH_MINUTES, drainFlow));
         }
         double fastRinseFlow = flows.fastRinseLitresPerMinute().orElse(drainFlow);
-        steps.add(plain(Kind.FAST_RINSE, ASSUMED_FAST_RINSE_BED_VOLUMES * bed.resinLitres() / fastRinseFlow,
+        steps.add(plain(Kind.FAST_RINSE, Brining.ASSUMED_FAST_RINSE_BED_VOLUMES * bed.resinLitres() / fastRinseFlow,
                 fastRinseFlow));
         steps.add(refill());
         return new Cycle(steps, Backwash.expansionShare(bed.bead(), bed.velocityMetresPerHour(drainFlow),
@@ -117,20 +112,42 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     private BrineDraw brineDraw() {
         double saturatedLitres = saltDoseGrams / 1000
                 / Brine.saltKilogramsPerLitreBrine(salt, brineTankTemperatureCelsius);
-        double dilutedLitres = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
-                / Brine.densityKilogramsPerCubicMetre(salt, ASSUMED_DILUTED_SALT_SHARE);
-        double flow = brineFlowLitresPerMinute();
-        return new BrineDraw(saltDoseGrams, saturatedLitres, dilutedLitres, bed.bedVolumesPerHour(flow),
-                dilutedLitres / flow, slowRinseLitres() / flow);
+        return flows.brineSuctionLitresPerMinute().isPresent() && flows.brineLitresPerMinute().isPresent()
+                ? drawn(saturatedLitres, flows.brineSuctionLitresPerMinute().getAsDouble(),
+                        flows.brineLitresPerMinute().getAsDouble())
+                : drawnAtAssumedStrength(saturatedLitres);
     }
 
-    /** The injector adds water by weight: what 10 % brine weighs less what the saturated brine does. */
-    private CycleStep brineAndSlowRinse(BrineDraw brine) {
-        double injectorGrams = saltDoseGrams / ASSUMED_DILUTED_SALT_SHARE
+    /** The suction sets the time; what passes the bed meanwhile and is not brine is water. */
+    private BrineDraw drawn(double saturatedLitres, double suctionLitresPerMinute, double flowLitresPerMinute) {
+        double minutes = saturatedLitres / suctionLitresPerMinute;
+        return new BrineDraw(saltDoseGrams, saturatedLitres, Injector.dilutedSaltShare(salt,
+                Injector.suctionShare(suctionLitresPerMinute, flowLitresPerMinute), brineTankTemperatureCelsius,
+                waterTemperatureCelsius), minutes * flowLitresPerMinute,
+                minutes * (flowLitresPerMinute - suctionLitresPerMinute), bed.bedVolumesPerHour(flowLitresPerMinute),
+                minutes, slowRinseLitres() / flowLitresPerMinute);
+    }
+
+    /**
+     * The injector adds water by weight: what 10 % brine weighs less what the saturated brine does. A suction that is
+     * known alone then sets the flow, as the flow does the suction.
+     */
+    private BrineDraw drawnAtAssumedStrength(double saturatedLitres) {
+        double share = Brining.DILUTED_SALT_SHARE;
+        double dilutedLitres = saltDoseGrams / share / Brine.densityKilogramsPerCubicMetre(salt, share);
+        double motiveGrams = saltDoseGrams / share
                 - saltDoseGrams / Brine.saturatedSaltShare(salt, brineTankTemperatureCelsius);
-        double injectorLitres = injectorGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius);
+        double flow = flows.brineSuctionLitresPerMinute().isPresent()
+                ? flows.brineSuctionLitresPerMinute().getAsDouble() * dilutedLitres / saturatedLitres
+                : flows.brineLitresPerMinute().orElse(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
+        return new BrineDraw(saltDoseGrams, saturatedLitres, share, dilutedLitres,
+                motiveGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius),
+                bed.bedVolumesPerHour(flow), dilutedLitres / flow, slowRinseLitres() / flow);
+    }
+
+    private CycleStep brineAndSlowRinse(BrineDraw brine) {
         return new CycleStep(Kind.BRINE_AND_SLOW_RINSE, brine.drawMinutes() + brine.slowRinseMinutes(),
-                brineFlowLitresPerMinute(), injectorLitres + slowRinseLitres(),
+                brine.dilutedLitres() / brine.drawMinutes(), brine.motiveLitres() + slowRinseLitres(),
                 brine.dilutedLitres() + slowRinseLitres());
     }
 
@@ -146,10 +163,6 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     }
 
     private double slowRinseLitres() {
-        return SLOW_RINSE_BED_VOLUMES * bed.resinLitres();
-    }
-
-    private double brineFlowLitresPerMinute() {
-        return flows.brineLitresPerMinute().orElse(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
+        return Brining.SLOW_RINSE_BED_VOLUMES * bed.resinLitres();
     }
 }

@@ -1,11 +1,13 @@
 package dev.brinebook.regeneration;
 
+import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What is wrong with a cycle on its hardware, with the sentence that says so. */
+/** What is wrong or unusual about a cycle on its hardware, with the sentence that says so. */
 public enum CycleFinding {
     BACKWASH_CARRIES_RESIN_OUT("The drain flow is faster than the resin falls: the backwash carries it out of the tank."),
     BACKWASH_ABOVE_ROOM("The backwash lifts the resin higher than the tank has room: resin leaves with the water."),
@@ -15,20 +17,42 @@ public enum CycleFinding {
     SUPPLY_BELOW_DRAIN_FLOW("The supply gives less than the drain line flow control lets through: the backwash gets only"
             + " what the supply gives."),
     BRINE_TOO_FAST("The brine passes faster than 5 bed volumes an hour: it has too little time with the resin."),
-    BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long.");
+    BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long."),
+    BRINE_TOO_WEAK("The injector adds so much water that the brine is weaker than 8 %: it restores less capacity."),
+    BRINE_TOO_STRONG("The injector adds so little water that the brine is stronger than 12 %: little of it passes, and"
+            + " not all of the bed meets it for long."),
+    BRINE_AND_SLOW_RINSE_SHORTER_THAN_GUIDE("Brine and slow rinse are done in less time than the guide has: the salt is"
+            + " little, or the injector fast for the resin.", Kind.BRINE_AND_SLOW_RINSE),
+    BRINE_AND_SLOW_RINSE_LONGER_THAN_GUIDE("Brine and slow rinse take more time than the guide has: the salt is much, or"
+            + " the injector slow for the resin.", Kind.BRINE_AND_SLOW_RINSE),
+    FAST_RINSE_SHORTER_THAN_GUIDE("The fast rinse is done in less time than the guide has: its flow passes three bed"
+            + " volumes of so little resin sooner, and the volume clears the brine, not the time.", Kind.FAST_RINSE),
+    FAST_RINSE_LONGER_THAN_GUIDE("The fast rinse takes more time than the guide has: its flow is slow for so much resin,"
+            + " and three bed volumes have to pass.", Kind.FAST_RINSE);
 
     /** The usual band of brining, of which no source is at hand. */
     public static final double ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR = 2;
     public static final double ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR = 5;
 
     private final String sentence;
+    private final Kind step;
 
     CycleFinding(String sentence) {
+        this(sentence, null);
+    }
+
+    CycleFinding(String sentence, Kind step) {
         this.sentence = sentence;
+        this.step = step;
     }
 
     public String sentence() {
         return sentence;
+    }
+
+    /** The step whose minutes part from their guide, where that is what is found. */
+    public Optional<Kind> step() {
+        return Optional.ofNullable(step);
     }
 
     /**
@@ -40,10 +64,15 @@ public enum CycleFinding {
      */
     public static List<CycleFinding> of(Cycle cycle, BackwashEffect backwash, OptionalDouble supplyLitresPerMinute) {
         List<CycleFinding> found = new ArrayList<>(ofBackwash(backwash,
-                cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), supplyLitresPerMinute));
+                cycle.step(Kind.BACKWASH).flowLitresPerMinute(), supplyLitresPerMinute));
         double brine = cycle.brine().bedVolumesPerHour();
         add(found, brine > ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_FAST);
         add(found, brine < ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_SLOW);
+        add(found, cycle.brine().dilutedSaltShare() < Injector.ASSUMED_MIN_DILUTED_SALT_SHARE, BRINE_TOO_WEAK);
+        add(found, cycle.brine().dilutedSaltShare() > Injector.ASSUMED_MAX_DILUTED_SALT_SHARE, BRINE_TOO_STRONG);
+        addGuided(found, cycle.step(Kind.BRINE_AND_SLOW_RINSE), BRINE_AND_SLOW_RINSE_SHORTER_THAN_GUIDE,
+                BRINE_AND_SLOW_RINSE_LONGER_THAN_GUIDE);
+        addGuided(found, cycle.step(Kind.FAST_RINSE), FAST_RINSE_SHORTER_THAN_GUIDE, FAST_RINSE_LONGER_THAN_GUIDE);
         return found;
     }
 
@@ -64,6 +93,13 @@ public enum CycleFinding {
         add(found, supplyLitresPerMinute.isPresent() && supplyLitresPerMinute.getAsDouble() < drainLitresPerMinute,
                 SUPPLY_BELOW_DRAIN_FLOW);
         return found;
+    }
+
+    /** The other steps cannot part: backwashes are worked out as the guide has them, and the refill has none. */
+    private static void addGuided(List<CycleFinding> found, CycleStep step, CycleFinding shorter, CycleFinding longer) {
+        CycleStep.Guide guide = step.kind().guide().orElseThrow();
+        add(found, step.minutes() < guide.minMinutes(), shorter);
+        add(found, step.minutes() > guide.maxMinutes(), longer);
     }
 
     private static void add(List<CycleFinding> found, boolean applies, CycleFinding finding) {

@@ -4,12 +4,16 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.resin.BackwashEffect;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
-/** Looks at the backwash and at the hour of the regeneration. */
+/** Looks at the backwash, the slow rinse and at the hour of the regeneration. */
 final class CycleReview {
 
     /** How many times the use of the quietest hours an hour may have without a finding. */
@@ -22,6 +26,7 @@ final class CycleReview {
         List<Finding> findings = new ArrayList<>();
         Cycle cycle = found.setup().cycle(duty.water().temperatureCelsius());
         backwash(found, duty, cycle, findings);
+        slowRinse(found, duty, cycle, findings);
         hour(found, duty, cycle, findings);
         return findings;
     }
@@ -45,6 +50,22 @@ final class CycleReview {
             findings.add(new Finding(code, flow, designed, Review.difference(found,
                     found.setup().with(softener.withDrain(OptionalDouble.of(designed))), duty)));
         }
+    }
+
+    /** Looked at where the minutes and the flow of the injector are both known: one without the other tells nothing. */
+    private static void slowRinse(Found found, Duty duty, Cycle cycle, List<Finding> findings) {
+        Setup setup = found.setup();
+        CycleFlows flows = setup.softener().flows();
+        Double set = setup.minutes().get(CycleStep.Kind.BRINE_AND_SLOW_RINSE);
+        boolean known = flows.brineLitresPerMinute().isPresent() || flows.brineSuctionLitresPerMinute().isPresent();
+        if (set == null || !known || cycle.rinsesTheVoids(setup.softener().bed().bead().voidShare())) {
+            return;
+        }
+        double enough = cycle.brine().drawMinutes() + cycle.brine().slowRinseMinutes();
+        Map<CycleStep.Kind, Double> longer = new EnumMap<>(setup.minutes());
+        longer.put(CycleStep.Kind.BRINE_AND_SLOW_RINSE, enough);
+        findings.add(new Finding(Finding.Code.SLOW_RINSE_TOO_SHORT, set, enough, Review.difference(found,
+                setup.withDose(setup.saltDoseGramsPerLitre(), longer), duty)));
     }
 
     private static void hour(Found found, Duty duty, Cycle cycle, List<Finding> findings) {

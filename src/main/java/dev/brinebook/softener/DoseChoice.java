@@ -5,6 +5,7 @@ import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
+import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
@@ -89,7 +90,7 @@ public record DoseChoice(Option best, List<Option> options) {
      * the fewest days that it asks for lie between two regenerations on the mean; or the lowest of the doses that cost the
      * same within {@link #ASSUMED_EQUAL_COST_SHARE}. When none has the efficiency, that limit is dropped; when none lasts so
      * long, the cheapest that covers a day of high use; when none does that either, or none holds the end point, the
-     * highest. {@link #unmet} tells what was dropped.
+     * highest; and the highest that the tables cover when the column settles to no cycle at any other. {@link #unmet} tells what was dropped.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());
@@ -101,6 +102,9 @@ public record DoseChoice(Option best, List<Option> options) {
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
                 options.add(option(softener, dose, duty, cost));
             }
+        }
+        if (options.isEmpty()) {
+            options.add(option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost));
         }
         List<Option> held = options.stream().filter(Option::holdsEndPoint).toList();
         List<Option> efficient = orAll(held, option -> option.isEfficient(duty));

@@ -47,6 +47,9 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
                 + " asks for. A gallon of water dissolves about 3 lb, while a gallon of brine holds only 2.65 lb."),
         REGENERATION_IN_USE_HOURS(Severity.WARNING, Measure.HOUR, "DAIAD", "It regenerates when water is used, and what is"
                 + " used then is hard."),
+        SLOW_RINSE_TOO_SHORT(Severity.WARNING, Measure.MINUTES, "UFC-3-240-13FN", "The step of brine and slow rinse ends"
+                + " before the rinse has driven the brine out of the voids of the bed: brine is left that did not work, and"
+                + " the fast rinse sends it to the drain."),
         RESERVE_TOO_SMALL(Severity.WARNING, Measure.VOLUME, "DAIAD", "The reserve does not cover the next day often enough."),
         MORE_SALT_THAN_NEEDED(Severity.INFO, Measure.SALT_DOSE, "CP-WORKING-TABLE", "A lower dose restores the capacity that"
                 + " is used between regenerations: the rest of the salt is wasted."),

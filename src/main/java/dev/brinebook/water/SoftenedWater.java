@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * What softening adds to a water that is softened to (nearly) zero hardness.
+ * What softening adds to a water.
  *
  * @param addedSodiumMgPerL sodium added, 0 with potassium chloride
  * @param addedPotassiumMgPerL potassium added, 0 with sodium chloride
@@ -22,10 +22,14 @@ public record SoftenedWater(double addedSodiumMgPerL, double addedPotassiumMgPer
 
     /** The water after all its real hardness was exchanged for the ion of the salt. */
     public static SoftenedWater of(CompensatedHardness hardness, OptionalDouble rawSodiumMgPerL, boolean potassiumSalt) {
-        double removed = hardness.realMgPerL();
+        return ofRemoved(hardness.realMgPerL(), rawSodiumMgPerL, potassiumSalt);
+    }
+
+    /** The water after {@code removedMgPerL} of its real hardness was exchanged. */
+    public static SoftenedWater ofRemoved(double removedMgPerL, OptionalDouble rawSodiumMgPerL, boolean potassiumSalt) {
         return potassiumSalt
-                ? new SoftenedWater(0, AddedSalt.potassiumMgPerL(removed), rawSodiumMgPerL)
-                : new SoftenedWater(AddedSalt.sodiumMgPerL(removed), 0, rawSodiumMgPerL);
+                ? new SoftenedWater(0, AddedSalt.potassiumMgPerL(removedMgPerL), rawSodiumMgPerL)
+                : new SoftenedWater(AddedSalt.sodiumMgPerL(removedMgPerL), 0, rawSodiumMgPerL);
     }
 
     /** Sodium after softening, mg/L; the added part alone when the raw water was not tested. */

@@ -14,6 +14,7 @@ import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
@@ -40,6 +41,9 @@ class CycleDesignTest {
             case "saturatedGallons" -> cycle.brine().saturatedLitres() / GALLON;
             case "dilutedGallons" -> cycle.brine().dilutedLitres() / GALLON;
             case "slowRinseGallons" -> (brineAndSlowRinse.drainLitres() - cycle.brine().dilutedLitres()) / GALLON;
+            case "slowRinseBedVolumes" -> cycle.slowRinseBedVolumes();
+            case "fastRinseBedVolumes" -> cycle.step(Kind.FAST_RINSE).drainLitres() / Exact.CUBIC_FOOT_LITRES;
+            case "waterBedVolumes" -> cycle.waterLitres() / Exact.CUBIC_FOOT_LITRES;
             case "brineGallonsPerMinute" -> brineAndSlowRinse.flowLitresPerMinute() / GALLON;
             case "brineAndSlowRinseMinutes" -> brineAndSlowRinse.minutes();
             case "drainGallonsPerMinute" -> cycle.step(Kind.BACKWASH).flowLitresPerMinute() / GALLON;
@@ -51,7 +55,7 @@ class CycleDesignTest {
 
     @Test
     void readsEveryRow() {
-        assertEquals(14, Rows.in("/regeneration/worked-cycle.csv"));
+        assertEquals(17, Rows.in("/regeneration/worked-cycle.csv"));
     }
 
     /** Common practice: a cubic foot takes 25 to 65 US gallons, and each step its usual minutes. */
@@ -143,6 +147,32 @@ class CycleDesignTest {
         assertEquals(4 * step, CycleDesign.nextDrainFlowLitresPerMinute(4 * step));
         assertEquals(5 * step, CycleDesign.nextDrainFlowLitresPerMinute(4.01 * step));
         assertThrows(IllegalArgumentException.class, () -> CycleDesign.nextDrainFlowLitresPerMinute(0));
+    }
+
+    /** 36 of 60 minutes draw the brine; 0.38 bed volumes at 2.5 an hour are 9.1 minutes. */
+    @Test
+    void aStepSetTooShortLeavesBrineInTheVoids() {
+        Cycle cycle = cubicFoot(10, 15, CycleFlows.UNKNOWN, false);
+        double draw = cycle.brine().drawMinutes();
+        assertTrue(cycle.rinsesTheVoids(0.38));
+        Cycle shorter = cycle.retimed(Map.of(Kind.BRINE_AND_SLOW_RINSE, draw + 9));
+        assertEquals(9 * 2.5 / 60, shorter.slowRinseBedVolumes(), 1e-9);
+        assertFalse(shorter.rinsesTheVoids(0.38));
+        assertTrue(cycle.retimed(Map.of(Kind.BRINE_AND_SLOW_RINSE, draw + 9.2)).rinsesTheVoids(0.38));
+        assertEquals(0, cycle.retimed(Map.of(Kind.BRINE_AND_SLOW_RINSE, 10.0)).slowRinseBedVolumes());
+        assertEquals(0, cycle.retimed(Map.of(Kind.BRINE_AND_SLOW_RINSE, 0.0)).slowRinseBedVolumes());
+    }
+
+    /** UFC 3-240-13FN: slow 7.5 to 22.5, fast 35 to 100 gal/ft3; common practice 25 to 65 gal for a cubic foot. */
+    @Test
+    void standsToThePublishedWater() {
+        assertTrue(RinseGuide.SLOW.includes(1) && RinseGuide.SLOW.includes(3));
+        assertFalse(RinseGuide.SLOW.includes(0.99) || RinseGuide.SLOW.includes(3.01));
+        assertTrue(RinseGuide.FAST.includes(4.7) && RinseGuide.FAST.includes(13.3));
+        assertFalse(RinseGuide.FAST.includes(3) || RinseGuide.FAST.includes(13.4));
+        assertTrue(WaterGuide.isUsual(3.35) && WaterGuide.isUsual(8.68));
+        assertFalse(WaterGuide.isUsual(3.3) || WaterGuide.isUsual(8.7));
+        assertEquals(10.69, WaterGuide.PLANT_BED_VOLUMES, 0.005, "80 / 7.480519");
     }
 
     @Test

@@ -235,6 +235,22 @@ class ReviewTest {
                 + " by Ten States Standards would be 3.3 to 4.4 gpm");
     }
 
+    /** 8 lb/ft3 in 1.5 ft3 make 13.4 gal of 10 % brine, 22 minutes at 0.6 gpm; 0.38 bed volumes are 7 minutes more. */
+    @ParameterizedTest(name = "{0} minutes at {1} gpm: {2}")
+    @CsvSource({"20, 0.6, true", "27, 0.6, true", "31, 0.6, false", "60, 0.6, false", "20, , false"})
+    void findsASlowRinseThatLeavesBrineInTheVoids(double minutes, Double gpm, boolean expected) {
+        OptionalDouble brine = gpm == null ? OptionalDouble.empty() : OptionalDouble.of(gpm * Exact.US_GALLON_LITRES);
+        Softener softener = Softeners.cubicFeet(1.5, 10, 54, new CycleFlows(OptionalDouble.empty(), brine,
+                OptionalDouble.empty(), OptionalDouble.empty()));
+        Setup setup = new Setup(softener, 8 * LB, Map.of(Kind.BRINE_AND_SLOW_RINSE, minutes), new ClockEveryDays(4), 2);
+        Found found = found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        assertEquals(expected, codes(found, DUTY).contains(Code.SLOW_RINSE_TOO_SHORT));
+        if (expected) {
+            assertEquals((13.43 + 11.22) / 0.6, only(Code.SLOW_RINSE_TOO_SHORT, found, DUTY).shouldBe(), 0.1,
+                    "brine and one bed volume at 0.6 gpm");
+        }
+    }
+
     @Test
     void findsABackwashThatTheSupplyCannotGive() {
         Setup setup = new Setup(SOFTENER, 8 * LB, Map.of(), new ClockEveryDays(4), 2);

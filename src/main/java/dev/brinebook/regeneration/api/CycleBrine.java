@@ -1,10 +1,13 @@
 package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.TemperatureQuantity;
@@ -12,6 +15,7 @@ import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.Brine;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.Injector;
 import dev.brinebook.resin.Salt;
 import java.math.BigDecimal;
 
@@ -27,6 +31,8 @@ public record CycleBrine(
         @Property(value = "Strength behind the injector, by weight.", min = 0, max = 100, example = "10", unit = "%")
         BigDecimal dilutedPercent,
         @Property("What the injector makes of it.") VolumeQuantity dilutedVolume,
+        @Property("Saturated brine that the injector draws from the tank.") FlowQuantity suction,
+        @Property("Water that the injector adds to it.") VolumeQuantity motiveWater,
         @Property(value = "Minutes that the brine is drawn, in which it is in contact with the resin.", example = "36",
                 unit = "minutes") BigDecimal contactMinutes,
         @Property(value = "Minutes of the slow rinse after it.", example = "24", unit = "minutes")
@@ -40,20 +46,36 @@ public record CycleBrine(
         return new CycleBrine(design.salt(), units.saltDose(brine.saltGrams() / design.bed().resinLitres()),
                 units.mass(brine.saltGrams() / 1000), units.temperature(design.brineTankTemperatureCelsius()),
                 Rounding.answer(100 * saturated), units.volume(brine.saturatedLitres()),
-                Rounding.answer(100 * CycleDesign.ASSUMED_DILUTED_SALT_SHARE), units.volume(brine.dilutedLitres()),
+                Rounding.answer(100 * brine.dilutedSaltShare()), units.volume(brine.dilutedLitres()),
+                units.flow(brine.saturatedLitres() / brine.drawMinutes()), units.volume(brine.motiveLitres()),
                 Rounding.answer(brine.drawMinutes()), Rounding.answer(brine.slowRinseMinutes()),
                 Rounding.answer(brine.bedVolumesPerHour()));
     }
 
-    static void explain(Salt salt, Explanation explanation) {
+    static void explain(CycleDesign design, Explanation explanation) {
+        Salt salt = design.salt();
+        boolean known = isStrengthKnown(design);
         explanation.because("/brine/saturatedPercent", "saturation at the temperature of the brine tank",
                 Brine.sourceKey(salt));
         explanation.because("/brine/saturatedVolume", "salt over the salt that a litre of saturated brine holds",
                 densitySource(salt));
-        explanation.because("/brine/dilutedVolume", "salt over 10 % by weight, over the density of that brine",
-                densitySource(salt));
-        explanation.because("/brine/contactMinutes", "diluted brine over the brine flow; with the slow rinse 60 minutes",
-                "CP-CYCLE");
+        explanation.because("/brine/dilutedPercent", known ? "salt in the brine drawn over the weight of that brine and of"
+                + " the water that draws it" : "about 10 %", known ? Brine.sourceKey(salt) : "CP-CYCLE");
+        explanation.because("/brine/dilutedVolume", known ? "brine flow times the minutes of the draw"
+                : "salt over 10 % by weight, over the density of that brine", densitySource(salt));
+        explanation.because("/brine/motiveWater", known ? "brine flow less suction, times the minutes of the draw"
+                : "weight of the diluted less that of the saturated brine", known ? "CP-CYCLE" : Brine.sourceKey(salt));
+        explanation.because("/brine/contactMinutes", "saturated brine over its suction, which is diluted brine over the"
+                + " brine flow; with the slow rinse 60 minutes", "CP-CYCLE");
+        explanation.assume("brine.dilutedPercent", known ? "from the flows of the injector" : "10 % by weight",
+                known ? Origin.DERIVED : Origin.DEFAULT);
+        explanation.assume("usualBrineStrength", Text.number(100 * Injector.ASSUMED_MIN_DILUTED_SALT_SHARE) + " to "
+                + Text.number(100 * Injector.ASSUMED_MAX_DILUTED_SALT_SHARE) + " % by weight", Origin.DEFAULT);
+    }
+
+    private static boolean isStrengthKnown(CycleDesign design) {
+        return design.flows().brineSuctionLitresPerMinute().isPresent()
+                && design.flows().brineLitresPerMinute().isPresent();
     }
 
     private static String densitySource(Salt salt) {

@@ -20,10 +20,11 @@ public record CycleDesignAnswer(
         @Property("The backwash in this water.") CycleBackwash backwash,
         @Property("The brine.") CycleBrine brine,
         @Property("The refill of the brine tank.") RefillSetting refill,
-        @Property("What is wrong with the cycle on this hardware; empty when nothing is.") List<CycleFindingLine> findings,
+        @Property("What is wrong or unusual about the cycle on this hardware; empty when nothing is.") List<CycleFindingLine> findings,
         @Property("Capacity that the regeneration restores at its dose.") CapacityQuantity capacity,
         @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Property("Regeneration water per capacity.") WaterPerCapacityQuantity waterPerCapacity,
+        @Property("Regeneration water by the resin, and the rinses in it.") CycleWater waterByResin,
         @Property("Published lines of efficiency, held against salt and water alone: as if what starts the regenerations and"
                 + " their interval suited the line.") List<EfficiencyLineAnswer> efficiency,
         @Property(value = "Salt and water of a year.", optional = "when regenerationsPerYear is not given") CycleYear year,

@@ -2,15 +2,33 @@ package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleFinding;
+import dev.brinebook.regeneration.CycleStep;
+import java.math.BigDecimal;
 
-@About("Something wrong with the cycle on this hardware.")
+@About("Something wrong with the cycle on this hardware, or a step whose minutes are not usual.")
 public record CycleFindingLine(
         @Property(value = "Stable code.", example = "\"backwashTooWeak\"") CycleFinding code,
-        @Property(value = "What is wrong, in a sentence.", example = "\"The backwash lifts the bed too little.\"")
-        String message) {
+        @Property(value = "What is wrong or unusual and why, in a sentence.", example = "\"The backwash lifts the bed too little.\"")
+        String message,
+        @Property(value = "The step whose minutes are not usual.", optional = "when it is not about minutes",
+                example = "\"fastRinse\"") CycleStep.Kind step,
+        @Property(value = "Its minutes, not rounded.", optional = "when it is not about minutes", example = "3.2",
+                unit = "minutes") BigDecimal minutes,
+        @Property(value = "Fewest minutes that are usual.", optional = "when it is not about minutes", example = "4",
+                unit = "minutes") BigDecimal guideMinMinutes,
+        @Property(value = "Most minutes that are usual.", optional = "when it is not about minutes", example = "10",
+                unit = "minutes") BigDecimal guideMaxMinutes) {
 
-    static CycleFindingLine of(CycleFinding finding) {
-        return new CycleFindingLine(finding, finding.sentence());
+    static CycleFindingLine of(CycleFinding finding, Cycle cycle) {
+        if (finding.step().isEmpty()) {
+            return new CycleFindingLine(finding, finding.sentence(), null, null, null, null);
+        }
+        CycleStep step = cycle.step(finding.step().get());
+        CycleStep.Guide guide = step.kind().guide().orElseThrow();
+        return new CycleFindingLine(finding, finding.sentence(), step.kind(), Rounding.answer(step.minutes()),
+                Rounding.answer(guide.minMinutes()), Rounding.answer(guide.maxMinutes()));
     }
 }

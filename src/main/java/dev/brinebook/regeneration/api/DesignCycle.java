@@ -14,6 +14,7 @@ import dev.brinebook.regeneration.CycleFinding;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.EfficiencyLine.StartedBy;
 import dev.brinebook.resin.EfficiencyLine;
@@ -65,10 +66,10 @@ public final class DesignCycle {
                 CycleBackwash.of(softener.bed(), cycle, backwash, design.waterTemperatureCelsius(), units),
                 CycleBrine.of(design, cycle, units),
                 RefillSetting.of(cycle.step(Kind.REFILL), design.salt(), design.brineTankTemperatureCelsius(), units),
-                CycleFinding.of(cycle, backwash, request.softener().supplyLitresPerMinute()).stream().map(CycleFindingLine::of).toList(),
+                CycleFinding.of(cycle, backwash, request.softener().supplyLitresPerMinute()).stream()
+                        .map(finding -> CycleFindingLine.of(finding, cycle)).toList(),
                 units.capacity(dosed.capacityGrams()), units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
-                units.waterPerCapacity(waterLitresPerKilogram),
-                efficiency,
+                units.waterPerCapacity(waterLitresPerKilogram), CycleWater.of(softener.bed(), cycle, units), efficiency,
                 CycleYear.of(request.regenerationsPerYear(), dosed, units), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -107,10 +108,9 @@ public final class DesignCycle {
     private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
             CapacityTable table) {
         assumeFlows(design.flows(), explanation);
-        explanation.assume("brine.dilutedPercent", "10 % by weight", Origin.DEFAULT);
-        explanation.assume("fastRinse", Text.number(CycleDesign.ASSUMED_FAST_RINSE_BED_VOLUMES) + " bed volumes",
+        explanation.assume("fastRinse", Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES) + " bed volumes",
                 Origin.DEFAULT);
-        explanation.assume("slowRinse", Text.number(CycleDesign.SLOW_RINSE_BED_VOLUMES) + " bed volume", Origin.DEFAULT);
+        explanation.assume("slowRinse", Text.number(Brining.SLOW_RINSE_BED_VOLUMES) + " bed volume", Origin.DEFAULT);
         explanation.assume("weakExpansion", "below " + Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)
                 + " % of the depth", Origin.DEFAULT);
         explanation.assume("usualBrineFlow", Text.number(CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR) + " to "
@@ -120,7 +120,8 @@ public final class DesignCycle {
         }
         CycleTable.explain("/cycle", explanation);
         CycleBackwash.explain(explanation);
-        CycleBrine.explain(design.salt(), explanation);
+        CycleWater.explain(explanation);
+        CycleBrine.explain(design, explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
         explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
                 table.sourceKey());
@@ -132,8 +133,10 @@ public final class DesignCycle {
     private static void assumeFlows(CycleFlows flows, Explanation explanation) {
         assumeFlow("drain", flows.drainLitresPerMinute(), "the next half gallon per minute that lifts the bed by half",
                 explanation);
-        assumeFlow("brineDraw", flows.brineLitresPerMinute(),
-                Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", explanation);
+        assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
+                ? "what makes 10 % brine of the suction"
+                : Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", explanation);
+        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), "what makes 10 % brine", explanation);
         assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), "as the backwash", explanation);
         assumeFlow("refill", flows.refillLitresPerMinute(), "0.5 gpm", explanation);
     }

@@ -12,7 +12,8 @@ public record HardnessClasses(
         @Property("By the US trade: soft to 1, slightly hard to 3.5, moderately hard to 7, hard to 10.5 gpg, then very"
                 + " hard.") HardnessClass trade) {
 
-    static HardnessClasses of(double hardnessMgPerL) {
+    /** The words for {@code hardnessMgPerL}. */
+    public static HardnessClasses of(double hardnessMgPerL) {
         return new HardnessClasses(HardnessClass.usgs(hardnessMgPerL), HardnessClass.german(hardnessMgPerL),
                 HardnessClass.trade(hardnessMgPerL));
     }

@@ -40,6 +40,13 @@ class DesignCycleTest {
                 .body("saltEfficiency.value", equalTo(2700))
                 .body("efficiency.findAll { it.standing == 'met' }", empty())
                 .body("efficiency.find { it.mostWater?.value == 5 }.missedBy", contains("salt"))
+                .body("waterPerCapacity.value", closeTo(64.8 / 27, 0.02)).body("waterPerCapacity.unit", equalTo("gal/kgr"))
+                .body("waterByResin.perVolumeOfResin.value", closeTo(64.8, 0.2))
+                .body("waterByResin.slowRinse.volume.value", closeTo(7.48, 0.005))
+                .body("waterByResin.slowRinse.withinPlantBand", equalTo(true))
+                .body("waterByResin.fastRinse.bedVolumes", equalTo(3))
+                .body("waterByResin.fastRinse.withinPlantBand", equalTo(false))
+                .body("waterByResin.withinUsual", equalTo(true)).body("waterByResin.belowPlants", equalTo(true))
                 .body("year.salt.value", equalTo(500))
                 .body("findings", empty())
                 .body("summary", startsWith("Set in minutes: backwash 8, brine and slow rinse 60, fast rinse 8, refill 6.7."))
@@ -73,13 +80,31 @@ class DesignCycleTest {
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 10, "unit": "in"},
                   "tankHeight": {"value": 44, "unit": "in"}, "minutes": {"backwash": 10},
                   "flows": {"drain": {"value": %s, "unit": "gpm"}, "supply": {"value": 8, "unit": "gpm"}}}}""";
-        post(request.formatted("2")).body("findings.code", contains("backwashTooWeak"))
+        post(request.formatted("2")).body("findings.code", contains("backwashTooWeak", "fastRinseLongerThanGuide"))
+                .body("findings[1].step", equalTo("fastRinse")).body("findings[1].guideMaxMinutes", equalTo(10))
+                .body("findings[1].minutes", closeTo(22.44 / 2, 0.01)).body("findings[0].step", nullValue())
                 .body("assumptions.name", hasItem("softener.minutes"));
-        post(request.formatted("7.5")).body("findings.code", contains("backwashAboveRoom"))
+        post(request.formatted("7.5")).body("findings.code", contains("backwashAboveRoom", "fastRinseShorterThanGuide"))
                 .body("bed.roomForBackwash", equalTo(false));
         post(request.formatted("30")).statusCode(200)
-                .body("findings.code", contains("backwashCarriesResinOut", "supplyBelowDrainFlow"))
+                .body("findings.code", contains("backwashCarriesResinOut", "supplyBelowDrainFlow",
+                        "fastRinseShorterThanGuide"))
                 .body("backwash.expansionShare", nullValue());
+    }
+
+    /** 0.2 gpm of saturated brine in 0.6 gpm: worked-suction. */
+    @Test
+    void takesTheStrengthFromTheInjector() {
+        String request = """
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 10, "unit": "lb/ft3"},
+                  "flows": {"brineSuction": {"value": %s, "unit": "gpm"}, "brineDraw": {"value": 0.6, "unit": "gpm"}}},
+                 "waterTemperature": {"value": 59, "unit": "F"}, "brineTankTemperature": {"value": 68, "unit": "F"}}""";
+        post(request.formatted("0.2")).statusCode(200).body("brine.dilutedPercent", closeTo(9.91, 0.02))
+                .body("brine.contactMinutes", closeTo(18.9, 0.05)).body("brine.motiveWater.value", closeTo(7.56, 0.02))
+                .body("brine.suction.value", closeTo(0.2, 1e-5))
+                .body("assumptions.find { it.name == 'brine.dilutedPercent' }.origin", equalTo("derived"));
+        post(request.formatted("0.3")).statusCode(200).body("findings.code", hasItem("brineTooStrong"));
+        post(request.formatted("0.6")).statusCode(422).body("errors.pointer", contains("/softener/flows/brineSuction"));
     }
 
     @Test

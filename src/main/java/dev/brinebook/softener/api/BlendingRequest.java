@@ -1,0 +1,57 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.water.Blend;
+import dev.brinebook.water.Hardness;
+import dev.brinebook.water.api.WaterRequest;
+
+@About("A water that is to keep a chosen hardness, by a bypass round the softener.")
+public record BlendingRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "Hardness that the mixed water is to have, as a test of it finds: from the leakage of the softener"
+                + " to below the hardness of the water.", required = true, min = 0, max = Hardness.MAX_MG_PER_L, unit = "mg/L")
+        HardnessQuantity residualHardness,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property("The softener that stands there, to tell how long its capacity lasts. Its control, its minutes and its"
+                + " flows are not needed here.") SoftenerRequest softener,
+        @Property(value = "Hardness that passes the softener itself.", min = 0, max = Hardness.MAX_MG_PER_L, unit = "mg/L",
+                fallback = "0 gpg") HardnessQuantity leakageHardness,
+        @Property("Preferences, of which the capacities to count with are used.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units)
+        implements Checked {
+
+    @Override
+    public void check(Violations at) {
+        if (water == null || at.at("water").here() || at.at("leakageHardness").here()) {
+            return;
+        }
+        double raw = water.hardnessMgPerL();
+        if (!(raw >= SoftenerCase.LEAST_HARDNESS_MG_PER_L)) {
+            at.add("water", Code.IMPOSSIBLE, "the water has less than 1 mg/L of hardness: there is nothing to soften");
+        } else if (!(leakageMgPerL() < raw)) {
+            at.add("leakageHardness", Code.INCONSISTENT, "must be below the hardness of the water");
+        } else if (residualHardness != null && !at.at("residualHardness").here()
+                && !Blend.isPossible(raw, residualHardness.inBase(), leakageMgPerL())) {
+            HardnessUnit unit = residualHardness.unit();
+            String range = "at least " + Text.number(unit.fromBase(leakageMgPerL())) + " and below "
+                    + Text.number(unit.fromBase(raw)) + " " + unit.symbol();
+            at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE, "must be " + range
+                    + ", from what leaks through the softener to the hardness of the water", range, null,
+                    Text.of(residualHardness)));
+        }
+    }
+
+    double leakageMgPerL() {
+        return leakageHardness == null ? Blend.DEFAULT_LEAKAGE_MG_PER_L : leakageHardness.inBase();
+    }
+}

@@ -1,0 +1,18 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.water.api.SoftenedWaterAnswer;
+
+@About("What softening takes and adds.")
+public record SofteningEffort(
+        @Property("Hardness that a mean day loads on the resin, with iron and manganese counted.") CapacityQuantity dailyLoad,
+        @Property("What it adds to the water.") SoftenedWaterAnswer water,
+        @Property(value = "Days of mean use that the capacity of the softener lasts.", optional = "when no softener is given")
+        FigureAnswer daysBetweenRegenerations,
+        @Property(value = "Salt of a year in proportion to the load, by mean days: not tried day by day.",
+                optional = "when no softener is given") MassQuantity saltPerYear) {
+}
