@@ -91,7 +91,13 @@ public final class DayVariation {
      * everywhere. That a day does not depend on the one before it is an assumption.
      */
     public Days typicalDays(LocalDate firstDate, int size, WeekdayMeans means, long seed) {
-        double[] uses = means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days"));
+        return typicalDays(firstDate, means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days")), seed);
+    }
+
+    /** The same with a mean for each day. */
+    public Days typicalDays(LocalDate firstDate, double[] meanLitres, long seed) {
+        int size = meanLitres.length;
+        double[] uses = meanLitres.clone();
         Random random = new Random(seed);
         for (int start = 0; start < size; start += Days.PER_YEAR) {
             vary(uses, start, Math.min(Days.PER_YEAR, size - start), random);

@@ -10,13 +10,12 @@ import java.util.Optional;
 /**
  * The water that a household draws through its softener.
  *
- * @param means mean softened use of each weekday
- * @param variation how the days scatter about their mean
+ * @param model how its days come about
  * @param measured the days as measured, softened part only; absent when they are to be made from the means
  * @param peakLitresPerMinute flow of short peaks
  * @param continuousLitresPerMinute flow that lasts
  */
-public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> measured, double peakLitresPerMinute,
+public record Demand(UseModel model, Optional<Days> measured, double peakLitresPerMinute,
         double continuousLitresPerMinute) {
 
     public static final int MAX_PEOPLE = 15;
@@ -37,16 +36,31 @@ public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> 
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
 
     public Demand {
-        Objects.requireNonNull(means, "means");
-        Objects.requireNonNull(variation, "variation");
+        Objects.requireNonNull(model, "model");
         Objects.requireNonNull(measured, "measured");
         Guard.notNegative(peakLitresPerMinute, "peakLitresPerMinute");
         Guard.notNegative(continuousLitresPerMinute, "continuousLitresPerMinute");
     }
 
-    /** Mean softened use of a day. */
+    /** Weekdays alone, always at home. */
+    public Demand(WeekdayMeans means, DayVariation variation, Optional<Days> measured, double peakLitresPerMinute,
+            double continuousLitresPerMinute) {
+        this(new UseModel(means, variation), measured, peakLitresPerMinute, continuousLitresPerMinute);
+    }
+
+    /** Mean softened use of each weekday when somebody is at home. */
+    public WeekdayMeans means() {
+        return model.means();
+    }
+
+    /** How the days scatter about their mean. */
+    public DayVariation variation() {
+        return model.variation();
+    }
+
+    /** Mean softened use of a day: of those measured, else of an ordinary week at home. */
     public double meanLitres() {
-        return measured.map(Days::meanLitres).orElseGet(means::meanLitres);
+        return measured.map(Days::meanLitres).orElseGet(means()::meanLitres);
     }
 
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */
@@ -60,7 +74,7 @@ public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> 
      * @param seed sets the order of high and low days, never their total
      */
     public Days days(LocalDate firstDate, int size, long seed) {
-        return measured.orElseGet(() -> variation.typicalDays(firstDate, size, means, seed));
+        return measured.orElseGet(() -> model.typicalDays(firstDate, size, seed));
     }
 
     /** Mean use of each weekday in {@code days}; a weekday that does not occur gets the mean of all. */

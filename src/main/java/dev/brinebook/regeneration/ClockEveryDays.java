@@ -28,7 +28,7 @@ public record ClockEveryDays(int days, int overrideDays) implements Policy {
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return nightsSinceLast >= days;
     }
 

@@ -33,7 +33,7 @@ public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) impleme
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return weekdays.contains(morrow);
     }
 

@@ -22,7 +22,7 @@ public record MeteredDelayed(double meterVolumeLitres, double reserveLitres, int
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return meterVolumeLitres - litresSinceLast <= reserveLitres + ROUNDING_SHARE * meterVolumeLitres;
     }
 

@@ -61,7 +61,7 @@ final class MeterReview {
 
     private static void reserve(MeteredDelayed delayed, Found found, Duty duty, List<Finding> findings) {
         double needed = new Reserve.PercentileDay(duty.reserveProbability()).litres(delayed.meterVolumeLitres(),
-                duty.demand().means(), duty.demand().variation().cv());
+                duty.demand().model().busiestMonthMeans(), duty.demand().variation().cv());
         double set = delayed.reserveLitres();
         Finding.Code code = set < needed * (1 - ASSUMED_RESERVE_SLACK) ? Finding.Code.RESERVE_TOO_SMALL
                 : set > needed * (1 + ASSUMED_RESERVE_WASTE) ? Finding.Code.RESERVE_LARGER_THAN_NEEDED : null;

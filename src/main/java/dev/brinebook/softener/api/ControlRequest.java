@@ -99,7 +99,7 @@ public record ControlRequest(
                 + Text.number(duty.reserveProbability()) : WireNames.of(reserve.rule()),
                 reserve == null ? Origin.DEFAULT : Origin.CALLER);
         return new MeteredDelayed(meterLitres, Math.min(Policy.MAX_METER_LITRES,
-                rule.litres(meterLitres, duty.demand().means(), duty.demand().variation().cv())), override);
+                rule.litres(meterLitres, duty.demand().model().busiestMonthMeans(), duty.demand().variation().cv())), override);
     }
 
     /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */
