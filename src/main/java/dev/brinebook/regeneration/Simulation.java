@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.DailyUse;
+import dev.brinebook.household.HourlyProfile;
 import java.time.DayOfWeek;
 import java.util.OptionalInt;
 
@@ -11,9 +12,9 @@ import java.util.OptionalInt;
  * the settings are right. Each day draws its use; in the night after it the controller decides, and a regeneration then
  * runs on the date that follows, at an hour when nothing is drawn. Over n days there are n nights.
  *
- * <p>Simplification: within a day use is spread evenly, so a regeneration by day of m minutes lets m/1440 of the day's
- * use pass hard; one that starts late runs on into the next day. Real use has peaks, but [DAIAD] puts only 1.5 % of it
- * in the hours of the night when delayed regenerations run.
+ * <p>Within a day use follows the hours of {@link HourlyProfile}: what passes while a regeneration runs by day is what
+ * those hours draw, and one that starts late runs on into the next day. At night nothing is taken to pass: [DAIAD] puts
+ * 1.5 % of a day's use in the hours when delayed regenerations run.
  *
  * <p>Of twin beds the one in service is looked at; the other counts as full from the moment its regeneration starts, and
  * takes over when that is done.
@@ -122,32 +123,43 @@ public final class Simulation {
         }
     }
 
-    /** A day on which the meter may stop the flow through the bed, more than once. */
+    /**
+     * A day on which the meter may start at any hour, more than once. Times are shares of the day; by {@link HourlyProfile}
+     * each has its share of the day's use.
+     */
     private void deliverByDay(int day, double useLitres) {
-        double goneShare = 0;
-        while (goneShare < 1) {
-            if (!twin) {
-                double bypassShare = Math.min(runningShare, 1 - goneShare);
-                bypassedLitres += useLitres * bypassShare;
-                runningShare -= bypassShare;
-                goneShare += bypassShare;
+        double now = 0;
+        double drawn = 0;
+        while (now < 1) {
+            if (runningShare > 0 && !twin) {
+                double until = Math.min(1, now + runningShare);
+                double share = HourlyProfile.shareUntil(until);
+                bypassedLitres += useLitres * (share - drawn);
+                runningShare = now + runningShare - until;
+                now = until;
+                drawn = share;
+                continue;
             }
-            double restLitres = useLitres * (1 - goneShare);
+            double restLitres = useLitres * (1 - drawn);
             if (!(restLitres > 0 && policy.runsOutWithin(restLitres, litresSinceLast))) {
                 draw(restLitres);
-                runningShare = Math.max(0, runningShare - (1 - goneShare));
+                runningShare = Math.max(0, runningShare - (1 - now));
                 return;
             }
-            double untilStart = Math.min(restLitres, Math.max(0, policy.meterVolumeLitres() - litresSinceLast));
-            draw(untilStart);
-            goneShare += untilStart / useLitres;
-            runningShare = Math.max(0, runningShare - untilStart / useLitres);
+            double untilOut = Math.min(restLitres, Math.max(0, policy.meterVolumeLitres() - litresSinceLast));
+            draw(untilOut);
+            drawn = Math.min(1, drawn + untilOut / useLitres);
+            double out = Math.max(now, HourlyProfile.dayShareAt(drawn));
+            runningShare = Math.max(0, runningShare - (out - now));
+            now = out;
             if (runningShare > 0) {
                 // The other bed is not ready: until it is, the water passes the one that is used up.
-                double waitingShare = Math.min(runningShare, 1 - goneShare);
-                draw(useLitres * waitingShare);
-                goneShare += waitingShare;
-                runningShare -= waitingShare;
+                double until = Math.min(1, now + runningShare);
+                double share = HourlyProfile.shareUntil(until);
+                draw(useLitres * (share - drawn));
+                runningShare = now + runningShare - until;
+                now = until;
+                drawn = share;
                 if (runningShare > 0) {
                     return;
                 }
