@@ -5,6 +5,7 @@ import dev.brinebook.assessment.api.Assess;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
+import dev.brinebook.regeneration.api.ChooseReserve;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
 import dev.brinebook.resin.api.ComputeBedHydraulics;
@@ -25,6 +26,7 @@ public final class Main {
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
             CompensateHardness.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
+            ChooseReserve.OPERATION,
             DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION,
             Assess.OPERATION);
 

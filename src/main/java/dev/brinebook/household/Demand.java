@@ -1,7 +1,6 @@
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.quantity.Exact;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -19,13 +18,6 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         double continuousLitresPerMinute) {
 
     public static final int MAX_PEOPLE = 15;
-    /**
-     * Indoor use per person and day, litres.
-     *
-     * <p>Source: [REU-2016-PERSON] 58.6 gal, taken as 60. Rival readings: 75 gal is the traditional planning figure;
-     * [BDEW] has 121 L in Germany; [USGS-2017-1131] has 82 gal with outdoor use.
-     */
-    public static final double DEFAULT_USE_PER_PERSON_LITRES = 60 * Exact.US_GALLON_LITRES;
     public static final double MIN_USE_PER_PERSON_LITRES = 10;
     public static final double MAX_USE_PER_PERSON_LITRES = 1_000;
     /** Highest mean indoor use of a day; with the outdoor use it stays within {@link WeekdayMeans#MAX_MEAN_LITRES}. */

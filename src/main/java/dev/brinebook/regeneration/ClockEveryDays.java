@@ -33,6 +33,16 @@ public record ClockEveryDays(int days, int overrideDays) implements Policy {
     }
 
     @Override
+    public Policy withOverride(int nights) {
+        return new ClockEveryDays(days, nights);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return this;
+    }
+
+    @Override
     public Reason reason() {
         return Reason.CLOCK;
     }

@@ -38,6 +38,16 @@ public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) impleme
     }
 
     @Override
+    public Policy withOverride(int nights) {
+        return new ClockOnWeekdays(weekdays, nights);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return this;
+    }
+
+    @Override
     public Reason reason() {
         return Reason.CLOCK;
     }

@@ -37,6 +37,16 @@ public record MeteredByHistory(double meterVolumeLitres, Of of, double firstRese
     }
 
     @Override
+    public Policy withOverride(int days) {
+        return new MeteredByHistory(meterVolumeLitres, of, firstReserveLitres, days);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return new MeteredByHistory(litres, of, firstReserveLitres, overrideDays);
+    }
+
+    @Override
     public Reason reason() {
         return Reason.METER;
     }

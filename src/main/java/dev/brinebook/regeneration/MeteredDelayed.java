@@ -27,6 +27,16 @@ public record MeteredDelayed(double meterVolumeLitres, double reserveLitres, int
     }
 
     @Override
+    public Policy withOverride(int days) {
+        return new MeteredDelayed(meterVolumeLitres, reserveLitres, days);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return new MeteredDelayed(litres, reserveLitres, overrideDays);
+    }
+
+    @Override
     public Reason reason() {
         return Reason.METER;
     }

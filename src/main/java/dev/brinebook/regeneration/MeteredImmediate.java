@@ -22,6 +22,16 @@ public record MeteredImmediate(double meterVolumeLitres, int overrideDays) imple
     }
 
     @Override
+    public Policy withOverride(int days) {
+        return new MeteredImmediate(meterVolumeLitres, days);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return new MeteredImmediate(litres, overrideDays);
+    }
+
+    @Override
     public Reason reason() {
         return Reason.METER;
     }

@@ -39,6 +39,12 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
      */
     boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history);
 
+    /** The same policy with another day override. */
+    Policy withOverride(int days);
+
+    /** The same policy with a meter that counts down from another volume; a clock stays as it is. */
+    Policy withMeter(double litres);
+
     /** What the rule itself gives as its reason. */
     Reason reason();
 

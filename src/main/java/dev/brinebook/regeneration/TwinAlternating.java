@@ -24,6 +24,16 @@ public record TwinAlternating(double meterVolumeLitres, int overrideDays) implem
     }
 
     @Override
+    public Policy withOverride(int days) {
+        return new TwinAlternating(meterVolumeLitres, days);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return new TwinAlternating(litres, overrideDays);
+    }
+
+    @Override
     public Reason reason() {
         return Reason.METER;
     }

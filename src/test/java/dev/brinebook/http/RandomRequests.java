@@ -57,7 +57,8 @@ final class RandomRequests {
     private void repair(JsonNode node, Class<?> type, String[] path, int at, Code code) {
         RecordComponent component = Arrays.stream(type.getRecordComponents())
                 .filter(c -> c.getName().equals(path[at])).findFirst().orElse(null);
-        if (component == null) {
+        // A list mended before may be shorter now.
+        if (component == null || node == null) {
             return;
         }
         ObjectNode owner = (ObjectNode) node;

@@ -7,6 +7,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.DrawnYear;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
@@ -14,12 +15,14 @@ import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.ControlRequest;
+import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
 import java.math.BigDecimal;
@@ -51,6 +54,8 @@ public final class ScheduleRegeneration {
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
         SaltStore store = request.softener().saltStore(
                 PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
+        DrawnYear drawn = request.years() == null ? null : new DrawnYear(duty.demand().model(), duty.days().firstDate(),
+                Days.PER_YEAR, PreferencesRequest.seed(request.seed()));
         List<Outcome> outcomes = new ArrayList<>();
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
@@ -63,7 +68,9 @@ public final class ScheduleRegeneration {
             Outcome outcome = Simulation.simulate(
                     new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy);
             outcomes.add(outcome);
-            policies.add(PolicyAnswer.of(asked, hour, outcome, store, units,
+            PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn, request.years(),
+                    duty.hardness().totalMgPerL(), regeneration, policy), units);
+            policies.add(PolicyAnswer.of(asked, hour, outcome, years, store, units,
                     "/policies/" + policies.size(), explanation));
             tell(own, "policies/" + (policies.size() - 1) + "/", explanation);
             if (outcomes.size() > 1) {
@@ -73,6 +80,9 @@ public final class ScheduleRegeneration {
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
         warn(given, outcomes, explanation);
         explain(given, explanation);
+        if (drawn != null) {
+            PolicyYears.explain("/policies/*/years", explanation);
+        }
         return new ScheduleAnswer(explanation.behindStops(summary(policies, comparisons)), duty.days().firstDate(),
                 duty.days().size(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
