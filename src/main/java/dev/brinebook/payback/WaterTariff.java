@@ -1,0 +1,80 @@
+package dev.brinebook.payback;
+
+import dev.brinebook.guard.Guard;
+import java.util.List;
+
+/**
+ * What water costs in a year, by blocks: the first cubic metres at one price, the next at another.
+ *
+ * <p>A softener's water comes on top of the household's, so it is paid at the price of the blocks that it reaches into.
+ *
+ * @param blocks the blocks, in order; the last has no end
+ */
+public record WaterTariff(List<Block> blocks) {
+
+    public static final int MAX_BLOCKS = 10;
+    public static final double MAX_CUBIC_METRES = 1e6;
+
+    /**
+     * Water up to an amount.
+     *
+     * @param upToCubicMetresPerYear end of the block, infinite for the last
+     * @param perCubicMetre price in it
+     */
+    public record Block(double upToCubicMetresPerYear, double perCubicMetre) {
+
+        public Block {
+            if (!(upToCubicMetresPerYear > 0)) {
+                throw new IllegalArgumentException("upToCubicMetresPerYear must be above 0, was " + upToCubicMetresPerYear);
+            }
+            Guard.within(perCubicMetre, 0, Prices.MAX_PRICE, "perCubicMetre");
+        }
+    }
+
+    public WaterTariff {
+        blocks = List.copyOf(blocks);
+        Guard.within(blocks.size(), 1, MAX_BLOCKS, "number of blocks");
+        for (int i = 1; i < blocks.size(); i++) {
+            double before = blocks.get(i - 1).upToCubicMetresPerYear();
+            if (!(blocks.get(i).upToCubicMetresPerYear() > before)) {
+                throw new IllegalArgumentException("blocks must end one after the other");
+            }
+        }
+        if (blocks.get(blocks.size() - 1).upToCubicMetresPerYear() != Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException("the last block must have no end");
+        }
+    }
+
+    /** One price for all. */
+    public static WaterTariff flat(double perCubicMetre) {
+        return new WaterTariff(List.of(new Block(Double.POSITIVE_INFINITY, perCubicMetre)));
+    }
+
+    /**
+     * What a year's water costs.
+     *
+     * <pre>c = Σ p_i · (min(V, e_i) − e_i₋₁)   over the blocks that V reaches</pre>
+     *
+     * <p>c in the currency of the prices; V cubic metres of the year; p_i price and e_i end of block i, e_0 = 0.
+     * Source: what a block tariff is, by definition.
+     */
+    public double yearlyCost(double cubicMetres) {
+        Guard.within(cubicMetres, 0, MAX_CUBIC_METRES, "cubicMetres");
+        double cost = 0;
+        double from = 0;
+        for (Block block : blocks) {
+            double inBlock = Math.min(cubicMetres, block.upToCubicMetresPerYear()) - from;
+            if (!(inBlock > 0)) {
+                break;
+            }
+            cost += inBlock * block.perCubicMetre();
+            from = block.upToCubicMetresPerYear();
+        }
+        return cost;
+    }
+
+    /** What a softener's water adds to the bill of a household. */
+    public double addedCost(double householdCubicMetres, double softenerCubicMetres) {
+        return yearlyCost(householdCubicMetres + softenerCubicMetres) - yearlyCost(householdCubicMetres);
+    }
+}
