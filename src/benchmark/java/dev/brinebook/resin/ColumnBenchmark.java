@@ -47,6 +47,9 @@ public class ColumnBenchmark {
                 hardness * (1 - FeedWater.ASSUMED_CALCIUM_SHARE), SODIUM_EQUIVALENTS_PER_LITRE, 0);
         brining = Brining.of(Salt.SODIUM_CHLORIDE, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(poundsPerCubicFoot),
                 direction);
+        if (!(column() instanceof ColumnResult.Settled)) {
+            throw new IllegalStateException("a column that gives up early is no measure");
+        }
     }
 
     @Benchmark
