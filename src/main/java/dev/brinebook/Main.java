@@ -7,6 +7,7 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
+import dev.brinebook.resin.api.ChartResinCapacity;
 import dev.brinebook.resin.api.ComputeBedHydraulics;
 import dev.brinebook.softener.api.BlendHardness;
 import dev.brinebook.softener.api.RememberedColumns;
@@ -25,8 +26,8 @@ public final class Main {
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
             CompensateHardness.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
-            DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION,
-            Assess.OPERATION);
+            DesignCycle.OPERATION, ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
+            ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
     }

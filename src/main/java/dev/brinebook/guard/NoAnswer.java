@@ -13,6 +13,7 @@ public enum NoAnswer {
     CAPACITY_ABOVE_TABLE("no salt dose up to 20 lb/ft3 gives so much capacity"),
     CAPACITY_BELOW_TABLE("even the least salt dose that may be used gives more capacity"),
     NOTHING_TO_SOFTEN("the water is less than twice as hard as the end point, so there is hardly anything to soften"),
+    EFFICIENCY_NOT_REACHED("no salt dose that may be used reaches this salt efficiency"),
     END_POINT_NOT_HELD("at this salt dose more hardness leaks through than the end point allows, from the first litre on"),
     CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state");
 

@@ -22,8 +22,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
-/** The committed files of the contract, held against what the server says; rewritten only by {@code -Dcontract.write=true}. */
-final class Committed {
+/** The committed files that the server's answers make; rewritten only by {@code -Dcontract.write=true}. */
+public final class Committed {
 
     static final Path CONTRACT = Path.of("openapi");
     static final Path EXAMPLES = CONTRACT.resolve("examples");
@@ -72,7 +72,7 @@ final class Committed {
     }
 
     /** Asserts that the file holds the text; in write mode writes it there, and fails so that a person looks at it. */
-    static void assertHolds(Path file, String text) throws IOException {
+    public static void assertHolds(Path file, String text) throws IOException {
         if (WRITE) {
             write(file, text);
             fail(file + " is written, look at the diff and commit");
