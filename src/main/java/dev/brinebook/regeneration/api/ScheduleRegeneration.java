@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -27,15 +28,30 @@ public final class ScheduleRegeneration {
             "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them (clock by"
                     + " days or weekdays, meter that waits for the night, meter that starts at once, each with a day"
                     + " override) on the same days of one household: it answers each regeneration with its date, what is"
-                    + " used, on which days hard water passes, and when to buy salt.",
+                    + " used, on which days hard water passes, and when to buy salt. Asked for text/calendar it answers a"
+                    + " calendar file, for text/csv a table of the events.",
             ScheduleRequest.class, ScheduleAnswer.class, ScheduleRegeneration::answer, List.of(),
-            List.of("well-family", "apartment", "holiday-cabin"));
+            List.of("well-family", "apartment", "holiday-cabin"))
+            .answeringIn(List.of(
+                    new AnswerForm<>(CalendarFile.MEDIA_TYPE, CalendarFile.DESCRIPTION, "ics", "apartment",
+                            ScheduleRegeneration::calendar),
+                    new AnswerForm<>(EventTable.MEDIA_TYPE, EventTable.DESCRIPTION, "csv", "holiday-cabin",
+                            ScheduleRegeneration::table)));
 
     private ScheduleRegeneration() {
     }
 
     private static ScheduleAnswer answer(ScheduleRequest request) {
         return answer(Foreseen.of(request));
+    }
+
+    private static String calendar(ScheduleRequest request) {
+        Foreseen foreseen = Foreseen.of(request);
+        return CalendarFile.of(foreseen, answer(foreseen));
+    }
+
+    private static String table(ScheduleRequest request) {
+        return EventTable.of(Foreseen.of(request));
     }
 
     private static ScheduleAnswer answer(Foreseen foreseen) {
