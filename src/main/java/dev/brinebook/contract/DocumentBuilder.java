@@ -111,8 +111,18 @@ final class DocumentBuilder {
     private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
         MediaType answer = new MediaType().schema(reference(operation.answerType()));
         operation.examples().forEach(name -> answer.addExamples(name, examples.read(operation, name, "response")));
-        return addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description("The answer.")
-                .content(new Content().addMediaType("application/json", answer))), errors);
+        Content content = new Content().addMediaType(Operation.JSON, answer);
+        operation.forms().forEach(form -> content.addMediaType(form.mediaType(), text(form.description())
+                .addExamples(form.example(), examples.read(operation, form))));
+        ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
+                : "The answer, in the form that Accept gives the most weight; in JSON when it has no preference.");
+        return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
+    }
+
+    private static MediaType text(String description) {
+        Schema<Object> text = new JsonSchema();
+        text.setTypes(Set.of("string"));
+        return new MediaType().schema(text.description(description));
     }
 
     private static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {

@@ -1,12 +1,16 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Answers one operation: bytes to request, calculation, answer to bytes. The same for every operation. */
 final class OperationHandler<Q extends Record, A extends Record> {
@@ -32,35 +36,48 @@ final class OperationHandler<Q extends Record, A extends Record> {
 
     void post(Context context) throws IOException {
         requireJson(context);
-        Acceptance.requireJson(context);
+        String form = chooseForm(context);
         try {
             Q request = reader.read(body(context), operation.requestType());
             context.header("Cache-Control", "no-store");
-            answer(context, request);
+            answer(context, request, form);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), violation -> null);
         }
     }
 
     void get(Context context) {
-        Acceptance.requireJson(context);
+        String form = chooseForm(context);
         try {
             Q request = reader.read(query.body(context.queryString()), operation.requestType());
-            answer(context, request);
+            answer(context, request, form);
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
     }
 
-    private void answer(Context context, Q request) {
-        context.contentType("application/json").result(turns.take(() -> writer.write(calculate(request))));
+    /** Tells caches, of a problem too, when the form is the caller's to choose (RFC 9110, section 12.5.5). */
+    private String chooseForm(Context context) {
+        if (!operation.forms().isEmpty()) {
+            context.res().addHeader("Vary", "Accept");
+        }
+        return Acceptance.choose(context, operation.answerMediaTypes());
+    }
+
+    private void answer(Context context, Q request, String mediaType) {
+        Optional<AnswerForm<Q>> form = operation.forms().stream().filter(one -> one.mediaType().equals(mediaType)).findFirst();
+        context.contentType(form.isPresent() ? mediaType + "; charset=utf-8" : mediaType)
+                .result(turns.take(() -> calculate(() -> form.isPresent()
+                        ? form.get().write().apply(request).getBytes(StandardCharsets.UTF_8)
+                        : writer.write(Objects.requireNonNull(operation.calculate().apply(request),
+                                "the calculation gave no answer")))));
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */
-    private A calculate(Q request) {
+    private static byte[] calculate(Supplier<byte[]> answer) {
         try {
-            return Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+            return answer.get();
         } catch (Error e) {
             throw new IllegalStateException("the calculation failed", e);
         }

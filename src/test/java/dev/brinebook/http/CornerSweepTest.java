@@ -54,6 +54,7 @@ class CornerSweepTest {
     private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {
         Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
         writer.write(operation.calculate().apply(read));
+        operation.forms().forEach(form -> assertTrue(form.write().apply(read).endsWith("\r\n"), form.mediaType()));
     }
 
 }

@@ -30,6 +30,12 @@ public final class TestServer {
                 .baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON).body(json).post(path);
     }
 
+    /** Posts {@code json} and asks for an answer in another form. */
+    public static Response post(String path, String json, String mediaType) {
+        return RestAssured.given().baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON)
+                .accept(mediaType).body(json).post(path);
+    }
+
     /** The request of a committed example. */
     public static String example(String name) {
         try {
