@@ -31,6 +31,11 @@ public final class FlowDistribution {
         this.probability = probability;
     }
 
+    /** Whether {@code fixtures} are few enough. */
+    public static boolean takes(List<Fixtures> fixtures) {
+        return fixtures.stream().mapToInt(Fixtures::count).sum() <= MAX_FIXTURES;
+    }
+
     /**
      * The distribution of the flow of {@code fixtures}.
      *

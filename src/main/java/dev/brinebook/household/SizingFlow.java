@@ -36,7 +36,7 @@ public record SizingFlow(double peakLitresPerMinute, Method method, double conti
 
     private static SizingFlow of(FixtureSchedule schedule, List<Fixtures> draws, double percentile) {
         double lasting = schedule.continuousLitresPerMinute(draws);
-        boolean few = draws.stream().mapToInt(Fixtures::count).sum() <= FlowDistribution.MAX_FIXTURES;
+        boolean few = FlowDistribution.takes(draws);
         double peak = few ? FlowDistribution.of(draws).busyPercentileLitresPerMinute(percentile)
                 : PeakFlow.percentileLitresPerMinute(draws, percentile);
         return peak >= lasting ? new SizingFlow(peak, few ? Method.EXACT : Method.MODIFIED_WISTORT, lasting)

@@ -43,6 +43,8 @@ class PeakFlowTest {
         double fitted = PeakFlow.percentile99LitresPerMinute(HOUSE);
         assertEquals(drawn, fitted, 0.15 * drawn, "seed " + seed + "; a normal fit to few fixtures is coarse: exact"
                 + " convolution gives 5.7 gpm against 5.06");
+        assertEquals(drawn, FlowDistribution.of(HOUSE).busyPercentileLitresPerMinute(0.99), 1e-9, "seed " + seed
+                + "; a sum of flows on the step, so the same one unless the draws miss it by a whole flow");
     }
 
     private static double draw(Random random) {
