@@ -83,10 +83,9 @@ public record HouseholdRequest(
         double peak = flow("household.peakFlow", peakFlow, Math.max(lasting,
                 PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms))), explanation);
         if (dailySeries != null) {
-            var days = dailySeries.toDays(share, outdoorLitres);
-            double scatter = Math.min(DayVariation.MAX_CV, Demand.coefficientOfVariation(days));
-            return new Demand(Demand.weekdayMeans(days), DayVariation.ofCv(scatter), Optional.of(days), peak,
-                    lasting);
+            var days = dailySeries.toDays(share, outdoorLitres, explanation);
+            double scatter = Math.min(DayVariation.MAX_CV, days.coefficientOfVariation());
+            return new Demand(days.weekdayMeans(), DayVariation.ofCv(scatter), Optional.of(days.filled()), peak, lasting);
         }
         DayVariation variation = variation(explanation);
         WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
