@@ -14,7 +14,10 @@ public enum NoAnswer {
     CAPACITY_BELOW_TABLE("even the least salt dose that may be used gives more capacity"),
     NOTHING_TO_SOFTEN("the water is less than twice as hard as the end point, so there is hardly anything to soften"),
     END_POINT_NOT_HELD("at this salt dose more hardness leaks through than the end point allows, from the first litre on"),
-    CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state");
+    CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state"),
+    DAYS_DO_NOT_DIFFER("the days do not differ, so there is no scatter to fit"),
+    NOBODY_THERE("no day has any use, so there is nothing to fit"),
+    NO_SUCH_DAY_FOLLOWED("no such day is followed by a day that is known");
 
     private final String sentence;
 
