@@ -72,6 +72,12 @@ public final class MeteredDays {
         return Arrays.stream(indexes(false)).mapToObj(this::dateOf).toList();
     }
 
+    /** The days from the one with this index on, which must be known. */
+    public MeteredDays since(int index) {
+        Guard.finite(litres[index], "litres of the first day");
+        return new MeteredDays(dateOf(index), Arrays.copyOfRange(litres, index, litres.length));
+    }
+
     private int[] indexes(boolean known) {
         List<Integer> indexes = new ArrayList<>();
         for (int i = 0; i < litres.length; i++) {

@@ -50,6 +50,14 @@ class MeteredDaysTest {
     }
 
     @Test
+    void goesOnFromADayThatIsKnown() {
+        MeteredDays days = days(THURSDAY, 100, Double.NaN, 300, 400);
+        assertEquals(350, days.since(2).meanLitres());
+        assertEquals(THURSDAY.plusDays(2), days.since(2).firstDate());
+        assertThrows(IllegalArgumentException.class, () -> days.since(1));
+    }
+
+    @Test
     void refusesASeriesOfNothing() {
         assertThrows(IllegalArgumentException.class, () -> days(THURSDAY, Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> days(THURSDAY));
