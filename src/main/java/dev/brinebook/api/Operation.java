@@ -16,15 +16,28 @@ import java.util.function.Function;
  * @param calculate the calculation; gets a request without violations
  * @param query how a GET request is written, empty when there is no GET form
  * @param examples names of its committed examples, see {@link #exampleFile}
+ * @param textForm another form of the request beside JSON, null when there is none
  * @param <Q> request
  * @param <A> answer
  */
 public record Operation<Q extends Record, A extends Record>(String id, String path, String summary,
-        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples,
+        BodyForm<?, A> textForm) {
 
     public Operation {
         query = List.copyOf(query);
         examples = List.copyOf(examples);
+    }
+
+    /** An operation that takes JSON only. */
+    public Operation(String id, String path, String summary, String description, Class<Q> requestType, Class<A> answerType,
+            Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+        this(id, path, summary, description, requestType, answerType, calculate, query, examples, null);
+    }
+
+    /** Media types that a request may come in. */
+    public List<String> requestTypes() {
+        return textForm == null ? List.of("application/json") : List.of("application/json", textForm.mediaType());
     }
 
     /** Name of the committed file of an example: {@code part} is request or response. */

@@ -1,12 +1,13 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /** Answers one operation: bytes to request, calculation, answer to bytes. The same for every operation. */
 final class OperationHandler<Q extends Record, A extends Record> {
@@ -31,58 +32,52 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     void post(Context context) throws IOException {
-        requireJson(context);
+        BodyForm<?, A> form = BodyType.of(context, operation.requestTypes()).equals("application/json") ? null
+                : operation.textForm();
         Acceptance.requireJson(context);
+        QueryReader settings = form == null ? null : new QueryReader(form.query());
         try {
-            Q request = reader.read(body(context), operation.requestType());
+            Supplier<A> calculation = form == null ? ofJson(body(context)) : ofText(form, settings, context);
             context.header("Cache-Control", "no-store");
-            answer(context, request);
+            answer(context, calculation);
         } catch (InvalidRequest invalid) {
-            problems.answer(context, invalid.violations(), violation -> null);
+            problems.answer(context, invalid.violations(), violation -> form == null || violation.pointer().isEmpty() ? null
+                    : settings.parameterOf(violation));
         }
+    }
+
+    private Supplier<A> ofJson(byte[] body) {
+        Q request = reader.read(body, operation.requestType());
+        return () -> operation.calculate().apply(request);
+    }
+
+    private <S extends Record> Supplier<A> ofText(BodyForm<S, A> form, QueryReader query, Context context)
+            throws IOException {
+        String text = JsonReader.decode(body(context));
+        S settings = reader.read(query.body(context.queryString()), form.settingsType());
+        return () -> form.calculate().apply(text, settings);
     }
 
     void get(Context context) {
         Acceptance.requireJson(context);
         try {
-            Q request = reader.read(query.body(context.queryString()), operation.requestType());
-            answer(context, request);
+            answer(context, ofJson(query.body(context.queryString())));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
     }
 
-    private void answer(Context context, Q request) {
-        context.contentType("application/json").result(turns.take(() -> writer.write(calculate(request))));
+    private void answer(Context context, Supplier<A> calculation) {
+        context.contentType("application/json").result(turns.take(() -> writer.write(calculate(calculation))));
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */
-    private A calculate(Q request) {
+    private A calculate(Supplier<A> calculation) {
         try {
-            return Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+            return Objects.requireNonNull(calculation.get(), "the calculation gave no answer");
         } catch (Error e) {
             throw new IllegalStateException("the calculation failed", e);
-        }
-    }
-
-    private static void requireJson(Context context) {
-        String encoding = context.header("Content-Encoding");
-        if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
-            context.header("Accept-Encoding", "identity");
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "Compressed bodies are not taken.");
-        }
-        String type = context.header("Content-Type");
-        String[] parts = type == null ? new String[] {""} : type.toLowerCase(Locale.ROOT).split(";");
-        boolean json = parts[0].strip().equals("application/json");
-        for (int i = 1; i < parts.length && json; i++) {
-            String parameter = parts[i].strip().replace("\"", "");
-            json = !parameter.startsWith("charset=") || parameter.equals("charset=utf-8");
-        }
-        if (!json) {
-            context.header("Accept-Post", "application/json");
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE,
-                    "The body must be application/json in UTF-8; Content-Type is " + (type == null ? "missing." : "not."));
         }
     }
 
