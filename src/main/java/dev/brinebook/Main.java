@@ -4,6 +4,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.assessment.api.Assess;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.household.api.ReadMeter;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
@@ -24,7 +25,7 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
+            CompensateHardness.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
             DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION,
             Assess.OPERATION);
 

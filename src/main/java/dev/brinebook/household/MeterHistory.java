@@ -43,6 +43,11 @@ public record MeterHistory(Optional<MeteredDays> days, long spanDays, List<Meter
         return new MeterHistory(split.days(), split.span(), split.gaps(), usual, NightFlow.of(draws, meter.zone()), notes);
     }
 
+    /** A longer time between two readings leaves its days missing. */
+    public Duration longestBetweenReadings() {
+        return DailySplit.longest(usualStep);
+    }
+
     /** Holes that leave no day missing: the register tells what passed, and time tells how to part it. */
     private static void bridged(List<Draw> draws, Duration usual, List<RowNote> notes) {
         Duration longest = DailySplit.longest(usual);
