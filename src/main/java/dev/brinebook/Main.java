@@ -3,6 +3,7 @@ package dev.brinebook;
 import dev.brinebook.api.Operation;
 import dev.brinebook.assessment.api.Assess;
 import dev.brinebook.household.api.EstimatePeakFlow;
+import dev.brinebook.household.api.ReadMeter;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
@@ -26,8 +27,8 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION,
-            ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION,
+            CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
+            BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION,
             EstimatePayback.OPERATION, ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {

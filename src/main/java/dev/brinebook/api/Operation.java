@@ -18,12 +18,13 @@ import java.util.stream.Stream;
  * @param query how a GET request is written, empty when there is no GET form
  * @param examples names of its committed examples, see {@link #exampleFile}
  * @param forms further forms of the answer, beside JSON
+ * @param textForm another form of the request beside JSON, null when there is none
  * @param <Q> request
  * @param <A> answer
  */
 public record Operation<Q extends Record, A extends Record>(String id, String path, String summary,
         String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples,
-        List<AnswerForm<Q>> forms) {
+        List<AnswerForm<Q>> forms, BodyForm<?, A> textForm) {
 
     public static final String JSON = "application/json";
 
@@ -33,21 +34,32 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         forms = List.copyOf(forms);
     }
 
-    /** An operation that answers in JSON only. */
+    /** An operation that takes and answers JSON only. */
     public Operation(String id, String path, String summary, String description, Class<Q> requestType,
             Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
-        this(id, path, summary, description, requestType, answerType, calculate, query, examples, List.of());
+        this(id, path, summary, description, requestType, answerType, calculate, query, examples, List.of(), null);
     }
 
     /** The same operation, answering in other forms too. */
     public Operation<Q, A> answeringIn(List<AnswerForm<Q>> others) {
         return new Operation<>(id, path, summary, description, requestType, answerType, calculate, query, examples,
-                others);
+                others, textForm);
+    }
+
+    /** The same operation, taking its request in another form too. */
+    public Operation<Q, A> taking(BodyForm<?, A> other) {
+        return new Operation<>(id, path, summary, description, requestType, answerType, calculate, query, examples, forms,
+                other);
     }
 
     /** Every media type it answers in; the first is sent to callers that have no preference. */
     public List<String> answerMediaTypes() {
         return Stream.concat(Stream.of(JSON), forms.stream().map(AnswerForm::mediaType)).toList();
+    }
+
+    /** Media types that a request may come in. */
+    public List<String> requestTypes() {
+        return textForm == null ? List.of(JSON) : List.of(JSON, textForm.mediaType());
     }
 
     /** Name of the committed file of an example: {@code part} is request or response. */

@@ -25,7 +25,10 @@ public enum NoAnswer {
     TOO_MANY_FIXTURES("there are more than 200 fixtures: too many to try every combination, and the fit is near"),
     NO_DESIGN_FLOW("the standard's table has no design flow for one of the fixtures: give its designFlow"),
     BELOW_DESIGN_FLOWS("the design flows sum to less than 0.2 L/s, where the formula begins: all may run at once"),
-    ABOVE_DESIGN_FLOWS("the design flows sum to more than 500 L/s, where the formula ends");
+    ABOVE_DESIGN_FLOWS("the design flows sum to more than 500 L/s, where the formula ends"),
+    DAYS_DO_NOT_DIFFER("the days do not differ, so there is no scatter to fit"),
+    NOBODY_THERE("no day has any use, so there is nothing to fit"),
+    NO_SUCH_DAY_FOLLOWED("no such day is followed by a day that is known");
 
     private final String sentence;
 

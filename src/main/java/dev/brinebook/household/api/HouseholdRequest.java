@@ -102,9 +102,9 @@ public record HouseholdRequest(
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, "0 L");
         HouseholdFlows flows = HouseholdFlows.of(this, explanation);
         if (dailySeries != null) {
-            var days = dailySeries.toDays(share, outdoorLitres);
-            double scatter = Math.min(DayVariation.MAX_CV, Demand.coefficientOfVariation(days));
-            return new Demand(Demand.weekdayMeans(days), DayVariation.ofCv(scatter), Optional.of(days),
+            var days = dailySeries.toDays(share, outdoorLitres, explanation);
+            double scatter = Math.min(DayVariation.MAX_CV, days.coefficientOfVariation());
+            return new Demand(days.weekdayMeans(), DayVariation.ofCv(scatter), Optional.of(days.filled()),
                     flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
         }
         DayVariation variation = variation(explanation);
