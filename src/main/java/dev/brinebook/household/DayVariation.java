@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Random;
 import org.hipparchus.distribution.continuous.GammaDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.special.Gamma;
 
 /**
  * How the days of one household scatter about their mean, and the typical year made from it.
@@ -84,6 +85,23 @@ public final class DayVariation {
     }
 
     /**
+     * Share of the days whose use, over its mean, stays below {@code relativeUse}: the inverse of {@link #gammaQuantile}.
+     *
+     * <pre>p = P(a, a x),   a = 1 / CV²</pre>
+     *
+     * <p>Symbols as there. Below CV 0.01 all days count as alike.
+     * Source: [DAIAD] gamma days.
+     */
+    public static double shareOfDaysBelow(double cv, double relativeUse) {
+        Guard.within(cv, MIN_CV, MAX_CV, "cv");
+        Guard.notNegative(relativeUse, "relativeUse");
+        if (cv < NARROW_CV) {
+            return relativeUse > 1 ? 1 : 0;
+        }
+        return Gamma.regularizedGammaP(1 / (cv * cv), relativeUse / (cv * cv));
+    }
+
+    /**
      * A run of typical days. Each block of 365 (the last may be shorter) takes equally spaced quantiles, shuffles them,
      * multiplies them by the weekday means and scales the block so that it sums to its means.
      *
@@ -91,7 +109,13 @@ public final class DayVariation {
      * everywhere. That a day does not depend on the one before it is an assumption.
      */
     public Days typicalDays(LocalDate firstDate, int size, WeekdayMeans means, long seed) {
-        double[] uses = means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days"));
+        return typicalDays(firstDate, means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days")), seed);
+    }
+
+    /** The same with a mean for each day. */
+    public Days typicalDays(LocalDate firstDate, double[] meanLitres, long seed) {
+        int size = meanLitres.length;
+        double[] uses = meanLitres.clone();
         Random random = new Random(seed);
         for (int start = 0; start < size; start += Days.PER_YEAR) {
             vary(uses, start, Math.min(Days.PER_YEAR, size - start), random);

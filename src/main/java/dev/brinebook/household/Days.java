@@ -10,7 +10,7 @@ import java.util.Arrays;
  * <p>Not for hours, and not for what the days cost: a day is the smallest step. Immutable; a class and not a record
  * because a record would hand out its array.
  */
-public final class Days {
+public final class Days implements DailyUse {
 
     /** Days of the year that yearly figures are told for; the leap day is left out. */
     public static final int PER_YEAR = 365;
@@ -18,7 +18,7 @@ public final class Days {
     /** Three years, one of them a leap year. */
     public static final int MAX_DAYS = 1096;
     /** Holds the largest day of a typical year made from the largest means and the widest scatter. */
-    public static final double MAX_USE_LITRES = 1_000_000;
+    public static final double MAX_USE_LITRES = 3_000_000;
     /** Dates of the series lie in these years, the last of which leaves room to count on. */
     public static final int MIN_YEAR = 1900;
     public static final int MAX_YEAR = 2200;
@@ -53,16 +53,19 @@ public final class Days {
         return new Days(firstDate, means.inOrder(firstDate, Guard.within(size, 1, MAX_DAYS, "number of days")));
     }
 
+    @Override
     public LocalDate firstDate() {
         return firstDate;
     }
 
     /** Number of days. */
+    @Override
     public int size() {
         return useLitres.length;
     }
 
     /** Use of the day with this index, the first being 0. */
+    @Override
     public double useLitres(int index) {
         return useLitres[index];
     }

@@ -1,8 +1,6 @@
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.quantity.Exact;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,23 +8,15 @@ import java.util.Optional;
 /**
  * The water that a household draws through its softener.
  *
- * @param means mean softened use of each weekday
- * @param variation how the days scatter about their mean
+ * @param model how its days come about
  * @param measured the days as measured, softened part only; absent when they are to be made from the means
  * @param peakLitresPerMinute flow of short peaks
  * @param continuousLitresPerMinute flow that lasts
  */
-public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> measured, double peakLitresPerMinute,
+public record Demand(UseModel model, Optional<Days> measured, double peakLitresPerMinute,
         double continuousLitresPerMinute) {
 
     public static final int MAX_PEOPLE = 15;
-    /**
-     * Indoor use per person and day, litres.
-     *
-     * <p>Source: [REU-2016-PERSON] 58.6 gal, taken as 60. Rival readings: 75 gal is the traditional planning figure;
-     * [BDEW] has 121 L in Germany; [USGS-2017-1131] has 82 gal with outdoor use.
-     */
-    public static final double DEFAULT_USE_PER_PERSON_LITRES = 60 * Exact.US_GALLON_LITRES;
     public static final double MIN_USE_PER_PERSON_LITRES = 10;
     public static final double MAX_USE_PER_PERSON_LITRES = 1_000;
     /** Highest mean indoor use of a day; with the outdoor use it stays within {@link WeekdayMeans#MAX_MEAN_LITRES}. */
@@ -37,16 +27,31 @@ public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> 
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
 
     public Demand {
-        Objects.requireNonNull(means, "means");
-        Objects.requireNonNull(variation, "variation");
+        Objects.requireNonNull(model, "model");
         Objects.requireNonNull(measured, "measured");
         Guard.notNegative(peakLitresPerMinute, "peakLitresPerMinute");
         Guard.notNegative(continuousLitresPerMinute, "continuousLitresPerMinute");
     }
 
-    /** Mean softened use of a day. */
+    /** Weekdays alone, always at home. */
+    public Demand(WeekdayMeans means, DayVariation variation, Optional<Days> measured, double peakLitresPerMinute,
+            double continuousLitresPerMinute) {
+        this(new UseModel(means, variation), measured, peakLitresPerMinute, continuousLitresPerMinute);
+    }
+
+    /** Mean softened use of each weekday when somebody is at home. */
+    public WeekdayMeans means() {
+        return model.means();
+    }
+
+    /** How the days scatter about their mean. */
+    public DayVariation variation() {
+        return model.variation();
+    }
+
+    /** Mean softened use of a day: of those measured, else of an ordinary week at home. */
     public double meanLitres() {
-        return measured.map(Days::meanLitres).orElseGet(means::meanLitres);
+        return measured.map(Days::meanLitres).orElseGet(means()::meanLitres);
     }
 
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */
@@ -60,24 +65,7 @@ public record Demand(WeekdayMeans means, DayVariation variation, Optional<Days> 
      * @param seed sets the order of high and low days, never their total
      */
     public Days days(LocalDate firstDate, int size, long seed) {
-        return measured.orElseGet(() -> variation.typicalDays(firstDate, size, means, seed));
-    }
-
-    /** Mean use of each weekday in {@code days}; a weekday that does not occur gets the mean of all. */
-    public static WeekdayMeans weekdayMeans(Days days) {
-        double[] sum = new double[7];
-        int[] count = new int[7];
-        for (int i = 0; i < days.size(); i++) {
-            int weekday = days.dateOf(i).getDayOfWeek().getValue() - 1;
-            sum[weekday] += days.useLitres(i);
-            count[weekday]++;
-        }
-        double[] mean = new double[7];
-        for (DayOfWeek day : DayOfWeek.values()) {
-            int i = day.getValue() - 1;
-            mean[i] = count[i] == 0 ? days.meanLitres() : sum[i] / count[i];
-        }
-        return new WeekdayMeans(mean[0], mean[1], mean[2], mean[3], mean[4], mean[5], mean[6]);
+        return measured.orElseGet(() -> model.typicalDays(firstDate, size, seed));
     }
 
     /** Scatter of {@code days} about their mean: the standard deviation over the mean, 0 where nothing is drawn. */

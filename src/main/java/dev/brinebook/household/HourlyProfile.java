@@ -13,6 +13,8 @@ public final class HourlyProfile {
     public static final double MAX_MINUTES = 1440;
     private static final int HOURS = 24;
     private static final double[] SHARES = shares();
+    /** Share of the use before each full hour, and all of it at the end. */
+    private static final double[] BEFORE = sums(SHARES);
 
     private HourlyProfile() {
     }
@@ -35,6 +37,36 @@ public final class HourlyProfile {
             left -= 60;
         }
         return share;
+    }
+
+    /**
+     * Share of a day's use that is drawn up to a time of the day, evenly within each hour.
+     *
+     * @param dayShare time since midnight as a share of the day, 0 to 1
+     */
+    public static double shareUntil(double dayShare) {
+        double hours = HOURS * Guard.within(dayShare, 0, 1, "dayShare");
+        int hour = Math.min(HOURS - 1, (int) hours);
+        return BEFORE[hour] + (hours - hour) * SHARES[hour];
+    }
+
+    /** The time of the day, as a share of it, up to which a share of its use is drawn: the inverse. */
+    public static double dayShareAt(double shareOfUse) {
+        Guard.within(shareOfUse, 0, 1, "shareOfUse");
+        int hour = 0;
+        while (hour < HOURS - 1 && BEFORE[hour + 1] < shareOfUse) {
+            hour++;
+        }
+        return Math.min(1, (hour + (shareOfUse - BEFORE[hour]) / SHARES[hour]) / HOURS);
+    }
+
+    private static double[] sums(double[] shares) {
+        double[] before = new double[shares.length + 1];
+        for (int i = 0; i < shares.length; i++) {
+            before[i + 1] = before[i] + shares[i];
+        }
+        before[shares.length] = 1;
+        return before;
     }
 
     private static double[] shares() {

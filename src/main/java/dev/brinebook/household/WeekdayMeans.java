@@ -20,8 +20,8 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
     public static final double MAX_WEEKEND_RATIO = 5;
     /** Far above any household, so that a slip of the unit is refused. */
     public static final double MAX_MEAN_LITRES = 20_000;
-    /** Holds the largest weekend that the largest mean and ratio make. */
-    public static final double MAX_WEEKDAY_LITRES = 50_000;
+    /** Holds the largest weekend that the largest mean and ratio make, in the busiest month. */
+    public static final double MAX_WEEKDAY_LITRES = 150_000;
 
     /** Refuses a negative or an absurd mean. */
     public WeekdayMeans {
@@ -67,6 +67,12 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
      */
     public static double weekendFactor(double weekendRatio) {
         return weekendRatio * weekdayFactor(weekendRatio);
+    }
+
+    /** Every mean times {@code factor}. */
+    public WeekdayMeans times(double factor) {
+        return new WeekdayMeans(factor * mondayLitres, factor * tuesdayLitres, factor * wednesdayLitres,
+                factor * thursdayLitres, factor * fridayLitres, factor * saturdayLitres, factor * sundayLitres);
     }
 
     /** Mean use of this weekday. */

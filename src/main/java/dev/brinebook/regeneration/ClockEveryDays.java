@@ -28,8 +28,18 @@ public record ClockEveryDays(int days, int overrideDays) implements Policy {
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return nightsSinceLast >= days;
+    }
+
+    @Override
+    public Policy withOverride(int nights) {
+        return new ClockEveryDays(days, nights);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return this;
     }
 
     @Override

@@ -33,8 +33,18 @@ public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) impleme
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return weekdays.contains(morrow);
+    }
+
+    @Override
+    public Policy withOverride(int nights) {
+        return new ClockOnWeekdays(weekdays, nights);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return this;
     }
 
     @Override

@@ -22,8 +22,18 @@ public record MeteredDelayed(double meterVolumeLitres, double reserveLitres, int
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return meterVolumeLitres - litresSinceLast <= reserveLitres + ROUNDING_SHARE * meterVolumeLitres;
+    }
+
+    @Override
+    public Policy withOverride(int days) {
+        return new MeteredDelayed(meterVolumeLitres, reserveLitres, days);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return new MeteredDelayed(litres, reserveLitres, overrideDays);
     }
 
     @Override

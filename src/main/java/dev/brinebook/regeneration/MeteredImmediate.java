@@ -16,19 +16,19 @@ public record MeteredImmediate(double meterVolumeLitres, int overrideDays) imple
         Policy.checkedOverride(overrideDays);
     }
 
-    /** Litres until it starts; 0 or a rounding below when it starts now. */
-    double litresLeft(double litresSinceLast) {
-        return meterVolumeLitres - litresSinceLast;
-    }
-
-    /** Whether drawing {@code litres} more makes it start. */
-    boolean startsWithin(double litres, double litresSinceLast) {
-        return litres >= litresLeft(litresSinceLast) - ROUNDING_SHARE * meterVolumeLitres;
+    @Override
+    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
+        return false;
     }
 
     @Override
-    public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow) {
-        return false;
+    public Policy withOverride(int days) {
+        return new MeteredImmediate(meterVolumeLitres, days);
+    }
+
+    @Override
+    public Policy withMeter(double litres) {
+        return new MeteredImmediate(litres, overrideDays);
     }
 
     @Override

@@ -16,15 +16,17 @@ final class NextRegeneration {
         Policy policy = outcome.policy();
         int nights = outcome.end().nightsSinceLast();
         double litres = outcome.end().litresSinceLast();
+        WeekdayHistory history = WeekdayHistory.of(outcome.trial().days());
         LocalDate day = outcome.trial().days().dateOf(outcome.trial().days().size());
         for (int ahead = 0; ahead < Days.MAX_DAYS; ahead++, day = day.plusDays(1)) {
-            if (meanLitres > 0 && policy instanceof MeteredImmediate meter && meter.startsWithin(meanLitres, litres)) {
+            if (meanLitres > 0 && policy.startsAtOnce() && policy.runsOutWithin(meanLitres, litres)) {
                 return Optional.of(day);
             }
             litres += meanLitres;
             nights++;
+            history.add(day.getDayOfWeek(), meanLitres);
             LocalDate morrow = day.plusDays(1);
-            if (policy.callsTonight(litres, nights, morrow.getDayOfWeek()) || policy.overridesTonight(nights)) {
+            if (policy.callsTonight(litres, nights, morrow.getDayOfWeek(), history) || policy.overridesTonight(nights)) {
                 return Optional.of(morrow);
             }
         }

@@ -10,7 +10,8 @@ import java.time.DayOfWeek;
  * <p>Every policy may carry a day override: regenerate when so many nights have passed since the last time, because a
  * bed that stands still fouls and packs.
  */
-public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredDelayed, MeteredImmediate {
+public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredDelayed,
+        MeteredByHistory, MeteredImmediate, TwinAlternating {
 
     /** No day override. */
     int NO_OVERRIDE = 0;
@@ -34,8 +35,15 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
      * @param litresSinceLast softened since the last regeneration
      * @param nightsSinceLast nights since the last regeneration, this one included
      * @param morrow weekday of the date on which the regeneration would run, after midnight
+     * @param history use of the same weekdays before, as far as the controller has seen it
      */
-    boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow);
+    boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history);
+
+    /** The same policy with another day override. */
+    Policy withOverride(int days);
+
+    /** The same policy with a meter that counts down from another volume; a clock stays as it is. */
+    Policy withMeter(double litres);
 
     /** What the rule itself gives as its reason. */
     Reason reason();
@@ -43,6 +51,16 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
     /** Whether a clock starts the regenerations, whatever was used. */
     default boolean byClock() {
         return this instanceof ClockEveryDays || this instanceof ClockOnWeekdays;
+    }
+
+    /** Whether the meter starts by day, at once, when its count reaches zero. */
+    default boolean startsAtOnce() {
+        return this instanceof MeteredImmediate || this instanceof TwinAlternating;
+    }
+
+    /** Whether drawing {@code litres} more brings the meter's count to zero. */
+    default boolean runsOutWithin(double litres, double litresSinceLast) {
+        return litres >= meterVolumeLitres() - litresSinceLast - ROUNDING_SHARE * meterVolumeLitres();
     }
 
     /** Whether the override regenerates in the night now beginning. */

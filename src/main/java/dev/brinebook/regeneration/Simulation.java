@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
-import dev.brinebook.household.Days;
+import dev.brinebook.household.DailyUse;
+import dev.brinebook.household.HourlyProfile;
 import java.time.DayOfWeek;
 import java.util.OptionalInt;
 
@@ -11,21 +12,26 @@ import java.util.OptionalInt;
  * the settings are right. Each day draws its use; in the night after it the controller decides, and a regeneration then
  * runs on the date that follows, at an hour when nothing is drawn. Over n days there are n nights.
  *
- * <p>Simplification: within a day use is spread evenly, so a regeneration by day of m minutes lets m/1440 of the day's
- * use pass hard; one that starts late runs on into the next day. Real use has peaks, but [DAIAD] puts only 1.5 % of it
- * in the hours of the night when delayed regenerations run.
+ * <p>Within a day use follows the hours of {@link HourlyProfile}: what passes while a regeneration runs by day is what
+ * those hours draw, and one that starts late runs on into the next day. At night nothing is taken to pass: [DAIAD] puts
+ * 1.5 % of a day's use in the hours when delayed regenerations run.
+ *
+ * <p>Of twin beds the one in service is looked at; the other counts as full from the moment its regeneration starts, and
+ * takes over when that is done.
  */
 public final class Simulation {
 
     private static final DayOfWeek[] WEEKDAYS = DayOfWeek.values();
 
-    private final Trial trial;
+    private final Regeneration regeneration;
     private final Policy policy;
     private final double gramsPerLitre;
     private final double capacityGrams;
     /** Less than this is rounding: neither a hard day nor capacity thrown away. */
     private final double roundingGrams;
-    private final EventLog log = new EventLog();
+    private final boolean twin;
+    private final WeekdayHistory history;
+    private final EventLog log;
 
     private double leftGrams;
     private double litresSinceLast;
@@ -33,6 +39,7 @@ public final class Simulation {
     /** What is still to run of a regeneration started by day, as a share of a day. */
     private double runningShare;
 
+    private int regenerations;
     private int overrides;
     private double throughBedLitres;
     private double bypassedLitres;
@@ -43,32 +50,70 @@ public final class Simulation {
     private double regeneratedGrams;
     private double unusedGrams;
 
-    private Simulation(Trial trial, Policy policy) {
-        this.trial = trial;
+    private Simulation(double hardnessMilligramsPerLitre, Regeneration regeneration, double leftAtStartShare, Policy policy,
+            EventLog log) {
+        this.regeneration = regeneration;
         this.policy = policy;
-        gramsPerLitre = trial.hardnessMilligramsPerLitre() / 1000;
-        capacityGrams = trial.regeneration().capacityGrams();
+        this.log = log;
+        gramsPerLitre = hardnessMilligramsPerLitre / 1000;
+        capacityGrams = regeneration.capacityGrams();
         roundingGrams = Policy.ROUNDING_SHARE * capacityGrams;
-        leftGrams = trial.startGrams();
-        litresSinceLast = (1 - trial.leftAtStartShare()) * policy.meterVolumeLitres();
+        twin = policy instanceof TwinAlternating;
+        history = policy instanceof MeteredByHistory ? new WeekdayHistory() : null;
+        leftGrams = leftAtStartShare * capacityGrams;
+        litresSinceLast = (1 - leftAtStartShare) * policy.meterVolumeLitres();
     }
 
     /** What {@code policy} does in {@code trial}. */
     public static Outcome simulate(Trial trial, Policy policy) {
-        Simulation run = new Simulation(trial, policy);
-        Days days = trial.days();
+        EventLog log = new EventLog();
+        Simulation run = new Simulation(trial.hardnessMilligramsPerLitre(), trial.regeneration(), trial.leftAtStartShare(),
+                policy, log);
+        Totals totals = run.through(trial.days());
+        return new Outcome(trial, policy, log.on(trial.days()), totals,
+                run.firstHardDay < 0 ? OptionalInt.empty() : OptionalInt.of(run.firstHardDay),
+                new EndState(run.leftGrams, run.litresSinceLast, run.nightsSinceLast));
+    }
+
+    /** A run that starts just regenerated and keeps count only, for years on end. */
+    static Simulation counting(double hardnessMilligramsPerLitre, Regeneration regeneration, Policy policy) {
+        return new Simulation(hardnessMilligramsPerLitre, regeneration, 1, policy, null);
+    }
+
+    /** Goes on through more days, and tells the totals of these alone. */
+    Totals through(DailyUse days) {
+        startCounting();
         int firstWeekday = days.firstDate().getDayOfWeek().ordinal();
-        for (int day = 0; day < days.size(); day++) {
-            run.deliver(day, days.useLitres(day));
-            run.decide(day + 1, WEEKDAYS[(firstWeekday + day + 1) % 7]);
+        int size = days.size();
+        for (int day = 0; day < size; day++) {
+            double useLitres = days.useLitres(day);
+            deliver(day, useLitres);
+            if (history != null) {
+                history.add(WEEKDAYS[(firstWeekday + day) % 7], useLitres);
+            }
+            decide(day + 1, WEEKDAYS[(firstWeekday + day + 1) % 7]);
         }
-        return run.outcome();
+        return new Totals(regenerations, overrides, regenerations * regeneration.saltGrams(),
+                regenerations * regeneration.waterLitres(), throughBedLitres, bypassedLitres, hardDays, hardLitres,
+                removedGrams, regeneratedGrams, unusedGrams);
+    }
+
+    private void startCounting() {
+        regenerations = 0;
+        overrides = 0;
+        throughBedLitres = 0;
+        bypassedLitres = 0;
+        hardDays = 0;
+        hardLitres = 0;
+        removedGrams = 0;
+        regeneratedGrams = 0;
+        unusedGrams = 0;
     }
 
     private void deliver(int day, double useLitres) {
         double hardBefore = hardLitres;
-        if (policy instanceof MeteredImmediate meter) {
-            deliverWithBypass(day, useLitres, meter);
+        if (policy.startsAtOnce()) {
+            deliverByDay(day, useLitres);
         } else {
             draw(useLitres);
         }
@@ -78,24 +123,49 @@ public final class Simulation {
         }
     }
 
-    /** A day on which the meter may stop the flow through the bed, more than once. */
-    private void deliverWithBypass(int day, double useLitres, MeteredImmediate meter) {
-        double goneShare = 0;
-        while (goneShare < 1) {
-            double bypassShare = Math.min(runningShare, 1 - goneShare);
-            bypassedLitres += useLitres * bypassShare;
-            runningShare -= bypassShare;
-            goneShare += bypassShare;
-            double restLitres = useLitres * (1 - goneShare);
-            if (!(restLitres > 0 && meter.startsWithin(restLitres, litresSinceLast))) {
+    /**
+     * A day on which the meter may start at any hour, more than once. Times are shares of the day; by {@link HourlyProfile}
+     * each has its share of the day's use.
+     */
+    private void deliverByDay(int day, double useLitres) {
+        double now = 0;
+        double drawn = 0;
+        while (now < 1) {
+            if (runningShare > 0 && !twin) {
+                double until = Math.min(1, now + runningShare);
+                double share = HourlyProfile.shareUntil(until);
+                bypassedLitres += useLitres * (share - drawn);
+                runningShare = now + runningShare - until;
+                now = until;
+                drawn = share;
+                continue;
+            }
+            double restLitres = useLitres * (1 - drawn);
+            if (!(restLitres > 0 && policy.runsOutWithin(restLitres, litresSinceLast))) {
                 draw(restLitres);
+                runningShare = Math.max(0, runningShare - (1 - now));
                 return;
             }
-            double untilStart = Math.min(restLitres, Math.max(0, meter.litresLeft(litresSinceLast)));
-            draw(untilStart);
-            goneShare += untilStart / useLitres;
+            double untilOut = Math.min(restLitres, Math.max(0, policy.meterVolumeLitres() - litresSinceLast));
+            draw(untilOut);
+            drawn = Math.min(1, drawn + untilOut / useLitres);
+            double out = Math.max(now, HourlyProfile.dayShareAt(drawn));
+            runningShare = Math.max(0, runningShare - (out - now));
+            now = out;
+            if (runningShare > 0) {
+                // The other bed is not ready: until it is, the water passes the one that is used up.
+                double until = Math.min(1, now + runningShare);
+                double share = HourlyProfile.shareUntil(until);
+                draw(useLitres * (share - drawn));
+                runningShare = now + runningShare - until;
+                now = until;
+                drawn = share;
+                if (runningShare > 0) {
+                    return;
+                }
+            }
             regenerate(day, Reason.METER);
-            runningShare = trial.regeneration().minutes() / Regeneration.MINUTES_PER_DAY;
+            runningShare = regeneration.minutes() / Regeneration.MINUTES_PER_DAY;
         }
     }
 
@@ -114,7 +184,7 @@ public final class Simulation {
 
     private void decide(int dateIndex, DayOfWeek morrow) {
         nightsSinceLast++;
-        if (policy.callsTonight(litresSinceLast, nightsSinceLast, morrow)) {
+        if (policy.callsTonight(litresSinceLast, nightsSinceLast, morrow, history)) {
             regenerate(dateIndex, policy.reason());
         } else if (policy.overridesTonight(nightsSinceLast)) {
             regenerate(dateIndex, Reason.OVERRIDE);
@@ -124,21 +194,14 @@ public final class Simulation {
 
     private void regenerate(int dateIndex, Reason reason) {
         double unused = leftGrams > roundingGrams ? leftGrams : 0;
-        log.add(dateIndex, reason, unused);
+        if (log != null) {
+            log.add(dateIndex, reason, unused);
+        }
+        regenerations++;
         unusedGrams += unused;
         regeneratedGrams += capacityGrams - leftGrams;
         leftGrams = capacityGrams;
         litresSinceLast = 0;
         nightsSinceLast = 0;
-    }
-
-    private Outcome outcome() {
-        int regenerations = log.size();
-        Totals totals = new Totals(regenerations, overrides, regenerations * trial.regeneration().saltGrams(),
-                regenerations * trial.regeneration().waterLitres(), throughBedLitres, bypassedLitres, hardDays,
-                hardLitres, removedGrams, regeneratedGrams, unusedGrams);
-        return new Outcome(trial, policy, log.on(trial.days()), totals,
-                firstHardDay < 0 ? OptionalInt.empty() : OptionalInt.of(firstHardDay),
-                new EndState(leftGrams, litresSinceLast, nightsSinceLast));
     }
 }

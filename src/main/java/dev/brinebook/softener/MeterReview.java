@@ -2,7 +2,6 @@ package dev.brinebook.softener;
 
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
-import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Reserve;
 import java.util.ArrayList;
@@ -61,7 +60,7 @@ final class MeterReview {
 
     private static void reserve(MeteredDelayed delayed, Found found, Duty duty, List<Finding> findings) {
         double needed = new Reserve.PercentileDay(duty.reserveProbability()).litres(delayed.meterVolumeLitres(),
-                duty.demand().means(), duty.demand().variation().cv());
+                duty.demand().model().busiestMonthMeans(), duty.demand().variation().cv());
         double set = delayed.reserveLitres();
         Finding.Code code = set < needed * (1 - ASSUMED_RESERVE_SLACK) ? Finding.Code.RESERVE_TOO_SMALL
                 : set > needed * (1 + ASSUMED_RESERVE_WASTE) ? Finding.Code.RESERVE_LARGER_THAN_NEEDED : null;
@@ -84,18 +83,12 @@ final class MeterReview {
     }
 
     private static Finding override(Finding.Code code, Found found, Duty duty, int days) {
-        Policy better = found.policy() instanceof MeteredDelayed delayed
-                ? new MeteredDelayed(delayed.meterVolumeLitres(), delayed.reserveLitres(), days)
-                : new MeteredImmediate(found.policy().meterVolumeLitres(), days);
         return new Finding(code, found.policy().overrideDays(), days,
-                Review.difference(found, found.setup().with(better), duty));
+                Review.difference(found, found.setup().with(found.policy().withOverride(days)), duty));
     }
 
     private static Setup.Difference withMeter(Found found, double litres, Duty duty) {
-        double meter = Policy.nearestMeterLitres(litres);
-        Policy better = found.policy() instanceof MeteredDelayed delayed
-                ? new MeteredDelayed(meter, delayed.reserveLitres(), delayed.overrideDays())
-                : new MeteredImmediate(meter, found.policy().overrideDays());
+        Policy better = found.policy().withMeter(Policy.nearestMeterLitres(litres));
         return Review.difference(found, found.setup().with(better), duty);
     }
 }

@@ -34,7 +34,7 @@ public record MeterSettings(int hardnessGpg, double capacityGrams, double meterL
         double capacity = wholeHundredsDown(dosed.capacityGrams());
         double meterLitres = Policy.nearestMeterLitres(1000 * capacity / duty.settingMgPerL());
         double reserveLitres = new Reserve.PercentileDay(duty.reserveProbability())
-                .litres(meterLitres, duty.demand().means(), duty.demand().variation().cv());
+                .litres(meterLitres, duty.demand().model().busiestMonthMeans(), duty.demand().variation().cv());
         return new MeterSettings(duty.settingGpg(), capacity, meterLitres, reserveLitres, overrideDays(duty));
     }
 

@@ -77,9 +77,14 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
     public Year year(Duty duty) {
         Regeneration regeneration = regeneration(duty.water().temperatureCelsius());
         Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration), policy);
-        double shareWhileRegenerating = HourlyProfile.share(regenerationHour, regeneration.minutes());
-        return new Year(outcome, outcome.yearly(),
-                outcome.yearly().regenerations() * shareWhileRegenerating * duty.days().meanLitres());
+        return new Year(outcome, outcome.yearly(), hardWhileRegeneratingLitres(outcome.yearly(), regeneration, duty));
+    }
+
+    /** By night, what the hours of a regeneration draw on a mean day; by day, what passed by; of twin beds, nothing. */
+    private double hardWhileRegeneratingLitres(YearlyTotals year, Regeneration regeneration, Duty duty) {
+        return policy.startsAtOnce() ? year.bypassedLitres()
+                : year.regenerations() * HourlyProfile.share(regenerationHour, regeneration.minutes())
+                        * duty.days().meanLitres();
     }
 
     /**

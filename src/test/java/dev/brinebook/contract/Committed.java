@@ -17,6 +17,7 @@ import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import io.restassured.RestAssured;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -52,6 +53,14 @@ public final class Committed {
     static byte[] post(BrinebookServer server, String path, byte[] body) {
         return RestAssured.given().baseUri("http://127.0.0.1").port(server.port()).contentType("application/json").body(body)
                 .post(path).then().statusCode(200).contentType("application/json").extract().asByteArray();
+    }
+
+    /** The answer in another form, as it is written. */
+    static String post(BrinebookServer server, String path, byte[] body, String mediaType) {
+        byte[] answer = RestAssured.given().baseUri("http://127.0.0.1").port(server.port()).contentType("application/json")
+                .accept(mediaType).body(body).post(path).then().statusCode(200).contentType(mediaType + "; charset=utf-8")
+                .extract().asByteArray();
+        return new String(answer, StandardCharsets.UTF_8);
     }
 
     static JsonNode tree(byte[] json) {

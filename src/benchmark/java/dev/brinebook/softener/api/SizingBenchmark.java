@@ -51,7 +51,7 @@ public class SizingBenchmark {
         WaterRequest water = new WaterRequest(hardness, null, null, null, null, null, null, null, null, null, solids, null,
                 null, null, null, null, null, null);
         HouseholdRequest household = new HouseholdRequest(4, null, null, null, null, null, null, null, null, null, null,
-                null);
+                null, null, null, null, null);
         return new SizingRequest(water, household, null, null, null, null, null, null, null);
     }
 }

@@ -9,12 +9,15 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.FixtureSchedule;
+import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
+import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
-import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import java.math.BigDecimal;
@@ -28,9 +31,11 @@ import java.util.stream.Stream;
         + " stand beside a measured use.")
 public record HouseholdRequest(
         @Property(value = "People living there.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
-        @Property(value = "Indoor use of a person and day, when no use is measured. 60 gal in the US; about 121 L in"
-                + " Germany, 142 L in the United Kingdom.", min = Demand.MIN_USE_PER_PERSON_LITRES,
-                max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L", fallback = "60 gal") VolumeQuantity usePerPerson,
+        @Property(value = "Indoor use of a person and day, when no use is measured.", min = Demand.MIN_USE_PER_PERSON_LITRES,
+                max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L", fallback = "that of the country") VolumeQuantity usePerPerson,
+        @Property(value = "Where they live, for what a person uses: 60 gal in the United States, 121 L in Germany, 142 L in the"
+                + " United Kingdom, 144 L in the European Union.", fallback = "unitedStates", example = "\"germany\"")
+        Country country,
         @Property(value = "Mean indoor use of a day, measured.", min = 0, max = Demand.MAX_DAILY_USE_LITRES, unit = "L")
         VolumeQuantity dailyUse,
         @Property(value = "Mean indoor use of each weekday, measured, Monday first.", min = 0,
@@ -44,6 +49,12 @@ public record HouseholdRequest(
         @Property(value = "Use of a weekend day over use of another day. Without effect on weeklyUse and dailySeries.",
                 min = WeekdayMeans.MIN_WEEKEND_RATIO, max = WeekdayMeans.MAX_WEEKEND_RATIO, example = "1.09",
                 fallback = "1.09, or 1 when dayToDayVariation is 0") BigDecimal weekendRatio,
+        @Property(value = "Use of a day of each month over that of the year, January first; taken relative to their mean."
+                + " Without effect on dailySeries.", min = 0, max = UseModel.MAX_MONTH_FACTOR, minItems = UseModel.MONTHS,
+                maxItems = UseModel.MONTHS, fallback = "every month alike",
+                example = "[0.9, 0.9, 0.9, 1, 1, 1.2, 1.3, 1.2, 1, 0.9, 0.9, 0.8]") List<BigDecimal> monthFactors,
+        @Property(value = "On which days somebody is at home. Without effect on dailySeries.", fallback = "always")
+        OccupancyRequest occupancy,
         @Property(value = "Branches that are left hard, besides the outdoor taps.", maxItems = 3, fallback = "none",
                 example = "[\"kitchenCold\"]") List<SoftenedShare.Branch> leftHard,
         @Property(value = "Mean outdoor use of a day that passes the softener as well.", min = 0,
@@ -51,12 +62,16 @@ public record HouseholdRequest(
         VolumeQuantity outdoorUse,
         @Property(value = "Bathrooms, to estimate the flows from.", min = 1, max = PeakFlow.MAX_BATHROOMS, example = "2",
                 fallback = "one for each two people") Integer bathrooms,
+        @Property(value = "The fixtures that the softener serves, to estimate the flows from instead of the bathrooms.",
+                minItems = 1, maxItems = FixtureSchedule.MAX_KINDS, fallback = "a bathroom group for each bathroom, and a"
+                + " kitchen sink, a clothes washer and a dishwasher") List<FixtureRequest> fixtures,
         @Property(value = "Flow of short peaks.", min = 0, max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
                 fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw, or"
-                        + " the lasting flow if that is more")
+                        + " the lasting flow if that is more; of fixtures that are listed what estimatePeakFlow advises")
         FlowQuantity peakFlow,
         @Property(value = "Flow that lasts, such as of the showers that run at once.", min = 0,
-                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second bathroom")
+                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second"
+                + " bathroom; of fixtures that are listed what estimatePeakFlow advises")
         FlowQuantity continuousFlow) implements Checked {
 
     @Override
@@ -70,33 +85,49 @@ public record HouseholdRequest(
         if (usePerPerson != null && (measured > 0 || people == null)) {
             at.add("usePerPerson", Code.INCONSISTENT, "must be left out unless the use comes from people alone");
         }
+        if (country != null && (measured > 0 || people == null || usePerPerson != null)) {
+            at.add("country", Code.INCONSISTENT, "must be left out unless it decides the use of a person");
+        }
+        if (monthFactors != null && !at.at("monthFactors").here() && !monthFactors.contains(null)
+                && !(relativeMonths().stream().mapToDouble(Double::doubleValue).max().orElse(0) <= UseModel.MAX_MONTH_FACTOR)) {
+            at.add("monthFactors", Code.OUT_OF_RANGE, "must not all be 0, and none may be more than "
+                    + (int) UseModel.MAX_MONTH_FACTOR + " times their mean");
+        }
+        HouseholdFlows.check(this, at);
     }
 
     /** The softened demand in SI, with every default told to {@code explanation}. */
     public Demand toDomain(Explanation explanation) {
         double share = softenedShare(explanation);
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, "0 L");
-        int rooms = (int) explanation.orDefault("household.bathrooms", bathrooms,
-                people == null ? 2 : PeakFlow.assumedBathrooms(people), "");
-        double lasting = flow("household.continuousFlow", continuousFlow,
-                PeakFlow.assumedContinuousLitresPerMinute(rooms), explanation);
-        double peak = flow("household.peakFlow", peakFlow, Math.max(lasting,
-                PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms))), explanation);
+        HouseholdFlows flows = HouseholdFlows.of(this, explanation);
         if (dailySeries != null) {
-            var days = dailySeries.toDays(share, outdoorLitres);
-            double scatter = Math.min(DayVariation.MAX_CV, Demand.coefficientOfVariation(days));
-            return new Demand(Demand.weekdayMeans(days), DayVariation.ofCv(scatter), Optional.of(days), peak,
-                    lasting);
+            var days = dailySeries.toDays(share, outdoorLitres, explanation);
+            double scatter = Math.min(DayVariation.MAX_CV, days.coefficientOfVariation());
+            return new Demand(days.weekdayMeans(), DayVariation.ofCv(scatter), Optional.of(days.filled()),
+                    flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
         }
         DayVariation variation = variation(explanation);
         WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
-        return new Demand(means, variation, Optional.empty(), peak, lasting);
+        return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation)), Optional.empty(),
+                flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
     }
 
-    private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
-        return explanation.orDefault(name, given, estimate,
-                Text.number(FlowUnit.GPM.fromBase(estimate)) + " gpm or " + Text.number(estimate)
-                        + " L/min, estimated from the fixtures");
+    private List<Double> months(Explanation explanation) {
+        explanation.assume("household.monthFactors", monthFactors == null ? "every month alike" : "as given, over their mean",
+                monthFactors == null ? Origin.DEFAULT : Origin.CALLER);
+        return monthFactors == null ? UseModel.EVEN_MONTHS : relativeMonths();
+    }
+
+    private List<Double> relativeMonths() {
+        double mean = monthFactors.stream().mapToDouble(BigDecimal::doubleValue).average().orElseThrow();
+        return monthFactors.stream().map(factor -> factor.doubleValue() / mean).toList();
+    }
+
+    private Occupancy occupancy(Explanation explanation) {
+        explanation.assume("household.occupancy", occupancy == null ? "always at home" : WireNames.of(occupancy.pattern()),
+                occupancy == null ? Origin.DEFAULT : Origin.CALLER);
+        return occupancy == null ? Occupancy.ALWAYS : occupancy.toDomain();
     }
 
     private double softenedShare(Explanation explanation) {
@@ -115,13 +146,23 @@ public record HouseholdRequest(
         return cv == usual.cv() ? usual : DayVariation.ofCv(cv);
     }
 
+    private double usePerPersonLitres(Explanation explanation) {
+        if (usePerPerson != null) {
+            return explanation.orDefault("household.usePerPerson", usePerPerson, 0, "");
+        }
+        Country home = explanation.orDefault("household.country", country, Country.UNITED_STATES);
+        explanation.assume("household.usePerPerson", home == Country.UNITED_STATES ? "60 gal per person and day"
+                : Text.number(home.usePerPersonLitres()) + " L per person and day, by " + home.sourceKey(),
+                country == null ? Origin.DEFAULT : Origin.DERIVED);
+        return home.usePerPersonLitres();
+    }
+
     private WeekdayMeans means(double share, double outdoorLitres, DayVariation variation, Explanation explanation) {
         if (weeklyUse != null) {
             double[] d = weeklyUse.stream().mapToDouble(use -> use.inBase() * share + outdoorLitres).toArray();
             return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
         }
-        double indoor = dailyUse != null ? dailyUse.inBase() : people * explanation.orDefault("household.usePerPerson",
-                usePerPerson, Demand.DEFAULT_USE_PER_PERSON_LITRES, "60 gal per person and day");
+        double indoor = dailyUse != null ? dailyUse.inBase() : people * usePerPersonLitres(explanation);
         double ratio = explanation.orDefault("household.weekendRatio", weekendRatio,
                 variation.cv() == 0 ? 1 : WeekdayMeans.DEFAULT_WEEKEND_RATIO, "");
         return WeekdayMeans.ofWeek(indoor * share + outdoorLitres, ratio);

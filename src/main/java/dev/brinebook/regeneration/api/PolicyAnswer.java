@@ -34,6 +34,7 @@ public record PolicyAnswer(
         @Property(value = "Hour of the day at which it regenerates.", example = "2") Integer regenerationHour,
         @Property("Over the days looked at.") PolicyTotals totals,
         @Property("The same for 365 days.") PolicyTotals perYear,
+        @Property(value = "What it does in many drawn years.", optional = "when years is not given") PolicyYears years,
         @Property(value = "Mean days between regenerations.", optional = "when there are fewer than two", unit = "days",
                 example = "4") BigDecimal meanIntervalDays,
         @Property(value = "First day on which hard water passes.", optional = "when none does",
@@ -49,19 +50,19 @@ public record PolicyAnswer(
     /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
     static final int MAX_LISTED = 400;
 
-    static PolicyAnswer of(PolicyRequest request, int hour, Outcome outcome, SaltStore store, AnswerUnits units,
+    static PolicyAnswer of(String name, int hour, Outcome outcome, PolicyYears years, SaltStore store, AnswerUnits units,
             String pointer, Explanation explanation) {
         Policy policy = outcome.policy();
         List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_LISTED)
                 .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
                 .toList();
         int omitted = outcome.events().size() - events.size();
-        return new PolicyAnswer(request.name(), policy instanceof ClockEveryDays clock ? clock.days() : null,
+        return new PolicyAnswer(name, policy instanceof ClockEveryDays clock ? clock.days() : null,
                 policy instanceof ClockOnWeekdays clock ? clock.weekdays().stream().sorted().toList() : null,
                 policy.meterVolumeLitres() > 0 ? units.volume(policy.meterVolumeLitres()) : null,
                 policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
                 policy.overrideDays(), hour,
-                PolicyTotals.ofDays(outcome, units), PolicyTotals.ofYear(outcome, units),
+                PolicyTotals.ofDays(outcome, units), PolicyTotals.ofYear(outcome, units), years,
                 outcome.meanIntervalDays().exists() ? Rounding.answer(outcome.meanIntervalDays().value()) : null,
                 outcome.firstHardDate().orElse(null),
                 outcome.nextRegeneration(outcome.trial().days().meanLitres()).orElse(null),

@@ -9,6 +9,7 @@ import dev.brinebook.household.Days;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
@@ -26,6 +27,9 @@ public record ScheduleRequest(
         @Property(value = "How many days to look at, from preferences.startDate on. Must be left out with a dailySeries,"
                 + " which has its own.", min = 1, max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
         Integer days,
+        @Property(value = "Years to simulate beside the days looked at, drawn from the same household, to tell how each policy"
+                + " does in good and bad years.", min = SimulatedYears.MIN_YEARS, max = SimulatedYears.MAX_YEARS,
+                fallback = "none", example = "200") Integer years,
         @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
                 example = "1") BigDecimal chargeLeftShare,
         @Property("Prices; of these the size of a bag of salt is used.") PricesRequest prices,

@@ -13,10 +13,9 @@ import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.ClockOnWeekdays;
-import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.regeneration.TwinAlternating;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
@@ -28,7 +27,7 @@ import java.util.List;
 @About("What starts the regenerations, and how it is set.")
 public record ControlRequest(
         @Property(value = "The kind: a clock that starts by days whatever was used, a meter that waits for the hour of"
-                + " regeneration, or a meter that starts at once.", required = true, example = "\"clock\"") Kind kind,
+                + " regeneration, a meter that starts at once, or two beds of which one is always in service.", required = true, example = "\"clock\"") Kind kind,
         @Property(value = "Clock: days between regenerations. Give this, or weekdays.", min = 1,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "4") Integer everyDays,
         @Property(value = "Clock: weekdays on which it regenerates. Give this, or everyDays.", minItems = 1, maxItems = 7,
@@ -54,7 +53,7 @@ public record ControlRequest(
 
     /** What starts a regeneration. */
     public enum Kind {
-        CLOCK, METERED_DELAYED, METERED_IMMEDIATE
+        CLOCK, METERED_DELAYED, METERED_IMMEDIATE, TWIN_ALTERNATING
     }
 
     @Override
@@ -94,12 +93,13 @@ public record ControlRequest(
         if (kind == Kind.METERED_IMMEDIATE) {
             return new MeteredImmediate(meterLitres, override);
         }
-        Reserve rule = reserve == null ? new Reserve.PercentileDay(duty.reserveProbability()) : reserve.toDomain();
+        if (kind == Kind.TWIN_ALTERNATING) {
+            return new TwinAlternating(meterLitres, override);
+        }
         explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability "
                 + Text.number(duty.reserveProbability()) : WireNames.of(reserve.rule()),
                 reserve == null ? Origin.DEFAULT : Origin.CALLER);
-        return new MeteredDelayed(meterLitres, Math.min(Policy.MAX_METER_LITRES,
-                rule.litres(meterLitres, duty.demand().means(), duty.demand().variation().cv())), override);
+        return (reserve == null ? ReserveRequest.DEFAULT : reserve).toPolicy(meterLitres, duty, override);
     }
 
     /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */

@@ -65,6 +65,11 @@ public record PreferencesRequest(
         return given == null ? NONE : given;
     }
 
+    /** The seed asked for, or the default. */
+    public static long seed(Long asked) {
+        return asked == null ? DEFAULT_SEED : asked;
+    }
+
     public LocalDate start(Explanation explanation) {
         LocalDate start = startDate == null ? ASSUMED_START : startDate;
         explanation.assume("preferences.startDate", start.toString(), startDate == null

@@ -6,28 +6,35 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.MeteredByHistory;
+import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.softener.Duty;
 import java.math.BigDecimal;
 
 @About("What a delayed meter keeps back for the day after its count is read.")
 public record ReserveRequest(
-        @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, or what a day stays below"
-                + " with a given probability.", required = true, example = "\"dayPercentile\"") Rule rule,
+        @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
+                + " with a given probability, or what the same weekday used in the last four weeks: the largest or the mean.", required = true, example = "\"dayPercentile\"") Rule rule,
         @Property(value = "With the rule volume: the volume.", min = 0, max = Policy.MAX_METER_LITRES, unit = "L")
         VolumeQuantity volume,
         @Property(value = "With the rule share: the share of the meter volume.", min = 0, max = Reserve.MAX_SHARE,
                 example = "0.2") BigDecimal share,
         @Property(value = "With the rule dayPercentile: the probability.", min = Reserve.MIN_PROBABILITY,
-                max = Reserve.MAX_PROBABILITY, example = "0.90", fallback = "0.90") BigDecimal probability)
+                max = Reserve.MAX_PROBABILITY, example = "0.90",
+                fallback = "that of preferences.reserveProbability") BigDecimal probability)
         implements Checked {
 
     /** Probability that a reserve covers the next day, when none is given: 9 days of 10, which leaves some two hard days a year. */
     public static final double ASSUMED_PROBABILITY = 0.90;
 
+    /** What one day stays below with the probability that the preferences name. */
+    static final ReserveRequest DEFAULT = new ReserveRequest(Rule.DAY_PERCENTILE, null, null, null);
+
     /** How the reserve is found. */
     public enum Rule {
-        VOLUME, SHARE, MEAN_DAY, DAY_PERCENTILE
+        VOLUME, SHARE, MEAN_DAY, DAY_PERCENTILE, SAME_WEEKDAY_LARGEST, SAME_WEEKDAY_MEAN
     }
 
     @Override
@@ -47,14 +54,33 @@ public record ReserveRequest(
         }
     }
 
-    /** The rule in the domain. */
-    public Reserve toDomain() {
+    /** A delayed meter with this rule. */
+    public Policy toPolicy(double meterLitres, Duty duty, int overrideDays) {
         return switch (rule) {
-            case VOLUME -> new Reserve.FixedVolume(volume.inBase());
-            case SHARE -> new Reserve.ShareOfMeter(share.doubleValue());
-            case MEAN_DAY -> new Reserve.MeanDay();
-            case DAY_PERCENTILE -> new Reserve.PercentileDay(
-                    probability == null ? ASSUMED_PROBABILITY : probability.doubleValue());
+            case VOLUME -> delayed(new Reserve.FixedVolume(volume.inBase()), meterLitres, duty, overrideDays);
+            case SHARE -> delayed(new Reserve.ShareOfMeter(share.doubleValue()), meterLitres, duty, overrideDays);
+            case MEAN_DAY -> delayed(new Reserve.MeanDay(), meterLitres, duty, overrideDays);
+            case DAY_PERCENTILE -> delayed(percentile(duty), meterLitres, duty, overrideDays);
+            case SAME_WEEKDAY_LARGEST -> byHistory(MeteredByHistory.Of.LARGEST, meterLitres, duty, overrideDays);
+            case SAME_WEEKDAY_MEAN -> byHistory(MeteredByHistory.Of.MEAN, meterLitres, duty, overrideDays);
         };
+    }
+
+    private Reserve percentile(Duty duty) {
+        return new Reserve.PercentileDay(probability == null ? duty.reserveProbability() : probability.doubleValue());
+    }
+
+    private static Policy delayed(Reserve reserve, double meterLitres, Duty duty, int overrideDays) {
+        return new MeteredDelayed(meterLitres, litres(reserve, meterLitres, duty), overrideDays);
+    }
+
+    /** Until four weeks are known it keeps back what one day stays below with the usual probability. */
+    private Policy byHistory(MeteredByHistory.Of of, double meterLitres, Duty duty, int overrideDays) {
+        return new MeteredByHistory(meterLitres, of, litres(percentile(duty), meterLitres, duty), overrideDays);
+    }
+
+    private static double litres(Reserve reserve, double meterLitres, Duty duty) {
+        return Math.min(Policy.MAX_METER_LITRES, reserve.litres(meterLitres, duty.demand().model().busiestMonthMeans(),
+                duty.demand().variation().cv()));
     }
 }

@@ -1,0 +1,35 @@
+package dev.brinebook.household;
+
+import dev.brinebook.quantity.Exact;
+
+/** Where a household lives, for what a person uses indoors when nothing else is known. */
+public enum Country {
+    /**
+     * Source: [REU-2016-PERSON] 58.6 gal, taken as 60. Rival readings: 75 gal is the traditional planning figure;
+     * [USGS-2017-1131] has 82 gal with outdoor use.
+     */
+    UNITED_STATES(60 * Exact.US_GALLON_LITRES, "REU-2016-PERSON"),
+    /** Source: [BDEW] 121 L in 2023. */
+    GERMANY(121, "BDEW"),
+    /** Source: [EST-2013] 142 L. */
+    UNITED_KINGDOM(142, "EST-2013"),
+    /** Source: [EEA] 144 L. */
+    EUROPEAN_UNION(144, "EEA");
+
+    private final double usePerPersonLitres;
+    private final String sourceKey;
+
+    Country(double usePerPersonLitres, String sourceKey) {
+        this.usePerPersonLitres = usePerPersonLitres;
+        this.sourceKey = sourceKey;
+    }
+
+    /** Indoor use of a person and day. */
+    public double usePerPersonLitres() {
+        return usePerPersonLitres;
+    }
+
+    public String sourceKey() {
+        return sourceKey;
+    }
+}

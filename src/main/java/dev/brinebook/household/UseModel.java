@@ -1,0 +1,83 @@
+package dev.brinebook.household;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.randomness.RandomStream;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * How the days of a household come about.
+ *
+ * <pre>V = o · m(weekday) · f(month) · G,   G gamma of mean 1 and scatter CV</pre>
+ *
+ * <p>V use of a day, litres; o whether somebody is at home, 1 or 0; m mean of the weekday when somebody is; f factor of the
+ * month.
+ * Validity: days that do not depend on each other but by the spells of {@link Occupancy}.
+ * Source: [DAIAD] for gamma, scatter, weekend and absences.
+ * Deviation: none.
+ *
+ * @param means mean use of each weekday when somebody is at home
+ * @param variation scatter of a day about its mean
+ * @param monthFactors use of a day of each month over that of the year, January first
+ * @param occupancy on which days somebody is at home
+ */
+public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> monthFactors, Occupancy occupancy) {
+
+    public static final int MONTHS = 12;
+    public static final double MAX_MONTH_FACTOR = 3;
+    /** Every month like the others. */
+    public static final List<Double> EVEN_MONTHS = List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0);
+
+    public UseModel {
+        Objects.requireNonNull(means, "means");
+        Objects.requireNonNull(occupancy, "occupancy");
+        Objects.requireNonNull(variation, "variation");
+        monthFactors = List.copyOf(monthFactors);
+        Guard.within(monthFactors.size(), MONTHS, MONTHS, "number of monthFactors");
+        monthFactors.forEach(factor -> Guard.within(factor, 0, MAX_MONTH_FACTOR, "monthFactor"));
+    }
+
+    /** Weekdays alone, always at home. */
+    public UseModel(WeekdayMeans means, DayVariation variation) {
+        this(means, variation, EVEN_MONTHS, Occupancy.ALWAYS);
+    }
+
+    /** Scatter of a day: its standard deviation over its mean. */
+    public double cv() {
+        return variation.cv();
+    }
+
+    /** Mean use of each weekday of the busiest month when somebody is at home: what a reserve must look to. */
+    public WeekdayMeans busiestMonthMeans() {
+        return means.times(monthFactors.stream().mapToDouble(Double::doubleValue).max().orElseThrow());
+    }
+
+    /**
+     * A run of typical days: the dates on which somebody is at home by the seed, each by its weekday and month, high and low
+     * days in an order set by the seed and scaled so that they sum to their means.
+     */
+    public Days typicalDays(LocalDate firstDate, int size, long seed) {
+        boolean[] occupied = occupied(firstDate, size, new RandomStream(seed, 0));
+        double[] meanLitres = new double[size];
+        for (int i = 0; i < size; i++) {
+            meanLitres[i] = occupied[i] ? occupiedMeanLitres(firstDate.plusDays(i)) : 0;
+        }
+        return variation.typicalDays(firstDate, meanLitres, seed);
+    }
+
+    /** Mean use of a date on which somebody is at home. */
+    double occupiedMeanLitres(LocalDate date) {
+        return means.litres(date.getDayOfWeek()) * monthFactors.get(date.getMonthValue() - 1);
+    }
+
+    /** The days of {@code size} from {@code firstDate} on on which somebody is at home, by the seed. */
+    private boolean[] occupied(LocalDate firstDate, int size, RandomStream stream) {
+        boolean[] occupied = new boolean[size];
+        for (int i = 0; i < size; i++) {
+            LocalDate date = firstDate.plusDays(i);
+            occupied[i] = i == 0 ? occupancy.first(date, stream) : occupancy.next(date, occupied[i - 1], stream);
+        }
+        return occupied;
+    }
+}

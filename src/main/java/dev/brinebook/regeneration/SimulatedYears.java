@@ -1,0 +1,55 @@
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.household.DrawnYear;
+import java.util.Arrays;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What a policy does in many drawn years, one after the other: the bed and the controller go on from each to the next.
+ *
+ * <p>Several policies that are tried on the same {@link DrawnYear} see the same days.
+ */
+public final class SimulatedYears {
+
+    public static final int MIN_YEARS = 10;
+    public static final int MAX_YEARS = 2_000;
+
+    private final Totals[] years;
+
+    private SimulatedYears(Totals[] years) {
+        this.years = years;
+    }
+
+    /** The years 0 to {@code count} - 1 of {@code drawn} under {@code policy}. */
+    public static SimulatedYears of(DrawnYear drawn, int count, double hardnessMilligramsPerLitre, Regeneration regeneration,
+            Policy policy) {
+        Simulation run = Simulation.counting(Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
+                regeneration, policy);
+        Totals[] years = new Totals[Guard.within(count, 1, MAX_YEARS, "number of years")];
+        for (int year = 0; year < count; year++) {
+            years[year] = run.through(drawn.draw(year));
+        }
+        return new SimulatedYears(years);
+    }
+
+    /** Number of years. */
+    public int count() {
+        return years.length;
+    }
+
+    /** Totals of one year. */
+    public Totals year(int number) {
+        return years[number];
+    }
+
+    /** How one of the totals spreads over the years. */
+    public Spread spread(ToDoubleFunction<Totals> total) {
+        return Spread.of(Arrays.stream(years).mapToDouble(total).toArray());
+    }
+
+    /** Share of the years with a day on which the bed is exhausted. */
+    public double yearsWithHardDaysShare() {
+        return (double) Arrays.stream(years).filter(year -> year.hardDays() > 0).count() / years.length;
+    }
+}

@@ -1,0 +1,26 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.BasisAnswer;
+import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.CapacityQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.water.api.HardnessLines;
+import java.util.List;
+
+@About("Rules for the reserve of a delayed meter, side by side, and the smallest that is enough.")
+public record ReserveAnswer(
+        @Property(value = "One sentence to quote.", example = "\"Keep 220 gal back.\"") String summary,
+        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
+        @Property("Mean softened use of a day at home.") VolumeQuantity dailyUse,
+        @Property("Capacity that a regeneration restores.") CapacityQuantity capacity,
+        @Property("What the meter counts down from.") VolumeQuantity meterVolume,
+        @Property("The smallest reserve that is enough.") SmallestReserveAnswer smallest,
+        @Property("The rules, in the order asked.") List<TriedReserve> rules,
+        @Property("What to be careful about.") List<CautionAnswer> cautions,
+        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
+        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+}

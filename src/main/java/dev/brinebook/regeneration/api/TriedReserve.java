@@ -1,0 +1,30 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.household.Days;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.SimulatedYears;
+import dev.brinebook.regeneration.Totals;
+import dev.brinebook.softener.api.ReserveRequest;
+import java.math.BigDecimal;
+
+@About("A rule for the reserve, tried on the same years as the others.")
+public record TriedReserve(
+        @Property(value = "The rule.", example = "\"dayPercentile\"") ReserveRequest.Rule rule,
+        @Property(value = "What it keeps back.", optional = "when it follows the same weekday of the last four weeks")
+        VolumeQuantity reserve,
+        @Property(value = "Share of the days on which the bed was exhausted.", min = 0, max = 100, unit = "%",
+                example = "0.6") BigDecimal hardDaysPercent,
+        @Property("What the softener does with it in the simulated years.") PolicyYears years) {
+
+    static TriedReserve of(ReserveRequest.Rule rule, Policy policy, SimulatedYears years, AnswerUnits units) {
+        return new TriedReserve(rule, policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
+                Rounding.answer(100 * years.spread(Totals::hardDays).mean() / Days.PER_YEAR),
+                PolicyYears.of(years, units));
+    }
+}

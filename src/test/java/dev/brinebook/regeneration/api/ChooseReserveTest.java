@@ -1,0 +1,82 @@
+package dev.brinebook.regeneration.api;
+
+import static dev.brinebook.http.Near.near;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.http.TestServer;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+
+class ChooseReserveTest {
+
+    private static final String WELL = TestServer.example("chooseReserve.well-family");
+    private static final String APARTMENT = TestServer.example("chooseReserve.apartment");
+
+    @Test
+    void findsTheSmallestReserveAndComparesTheRules() {
+        choose(WELL).statusCode(200).body("summary", startsWith("Keep "))
+                .body("smallest.years.hardDays.mean", near(1.75, 0.25, "at most the two hard days a year that were asked for"))
+                .body("smallest.reason", nullValue())
+                .body("rules.rule", contains("share", "meanDay", "dayPercentile", "dayPercentile", "sameWeekdayLargest",
+                        "sameWeekdayMean"))
+                .body("rules[4].reserve", nullValue()).body("rules[2].reserve.value", notNullValue())
+                .body("rules[2].years.hardDays.mean", greaterThan(0.0));
+    }
+
+    /** Domain: a reserve of the 99th percentile runs hard less often than that of the 90th. */
+    @Test
+    void aLargerQuantileRunsHardLessOften() {
+        var path = choose(WELL).extract().jsonPath();
+        assertTrue(path.getDouble("rules[3].years.hardDays.mean") < path.getDouble("rules[2].years.hardDays.mean"));
+        assertTrue(path.getDouble("rules[3].years.salt.mean.value") > path.getDouble("rules[2].years.salt.mean.value"));
+    }
+
+    @Test
+    void answersInMetricUnitsAndTheSameBytesAgain() {
+        choose(APARTMENT).statusCode(200).body("smallest.reserve.unit", equalTo("L"))
+                .body("rules[2].reserve.value", near(300, 1e-9, "as given")).body("rules[2].years.salt.mean.unit", equalTo("kg"));
+        assertEquals(choose(APARTMENT).extract().asString(), choose(APARTMENT).extract().asString());
+    }
+
+    @Test
+    void anotherSeedDrawsOtherYearsWithMeansThatAgree() {
+        double one = choose(APARTMENT).extract().jsonPath().getDouble("rules[2].years.regenerations.mean");
+        double other = choose(APARTMENT.replaceFirst("\\{", "{\"seed\": 77,")).extract().jsonPath()
+                .getDouble("rules[2].years.regenerations.mean");
+        assertTrue(one != other && Math.abs(one - other) < 0.01 * one, one + " and " + other);
+    }
+
+    @Test
+    void refusesAClockAndSaysWhenNoReserveIsEnough() {
+        choose(WELL.replace("\"resinAgeYears\": 8,", "\"control\": {\"kind\": \"clock\", \"everyDays\": 3},"))
+                .statusCode(422).body("errors[0].pointer", equalTo("/softener/control/kind"));
+        choose(WELL.replace("\"people\": 5", "\"people\": 15").replace("\"value\": 1.5", "\"value\": 0.5")
+                .replace("\"resinAgeYears\": 8,", "")).statusCode(200)
+                .body("smallest.reason", equalTo("hardEveryNight")).body("smallest.reserve", nullValue())
+                .body("summary", startsWith("No reserve"));
+    }
+
+    @Test
+    void refusesHouseholdsThatContradictThemselves() {
+        choose(APARTMENT.replace("\"pattern\": \"usualAbsences\"", "\"pattern\": \"chain\", \"leavePerDay\": 0.1"))
+                .statusCode(422).body("errors[0].pointer", equalTo("/household/occupancy/returnPerDay"));
+        choose(APARTMENT.replace("\"pattern\": \"usualAbsences\"",
+                "\"pattern\": \"absences\", \"spells\": [{\"from\": \"2026-07-02\", \"to\": \"2026-07-01\"}]"))
+                .statusCode(422).body("errors[0].pointer", equalTo("/household/occupancy/spells/0/to"));
+        choose(APARTMENT.replace("\"occupancy\"", "\"country\": \"germany\", \"occupancy\"")).statusCode(422)
+                .body("errors[0].pointer", equalTo("/household/country"));
+        choose(APARTMENT.replace("\"occupancy\"", "\"monthFactors\": [0,0,0,0,0,0,0,0,0,0,0,0], \"occupancy\"")).statusCode(422)
+                .body("errors[0].pointer", equalTo("/household/monthFactors"));
+    }
+
+    private static ValidatableResponse choose(String request) {
+        return TestServer.post("/v1/reserve-choice", request);
+    }
+}
