@@ -2,12 +2,15 @@ package dev.brinebook;
 
 import dev.brinebook.api.Operation;
 import dev.brinebook.assessment.api.Assess;
+import dev.brinebook.household.api.EstimatePeakFlow;
+import dev.brinebook.household.api.ReadMeter;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.ChooseReserve;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
+import dev.brinebook.resin.api.ChartResinCapacity;
 import dev.brinebook.resin.api.ComputeBedHydraulics;
 import dev.brinebook.softener.api.BlendHardness;
 import dev.brinebook.softener.api.RememberedColumns;
@@ -25,10 +28,10 @@ public final class Main {
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION,
-            ChooseReserve.OPERATION,
-            DesignCycle.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION, ReviewSettings.OPERATION,
-            Assess.OPERATION);
+            CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
+            BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
+            ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
+            ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
     }

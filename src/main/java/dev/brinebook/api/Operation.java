@@ -2,6 +2,7 @@ package dev.brinebook.api;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * One calculation that callers can ask for. The server routes and the contract documents the same list of these, so an
@@ -16,20 +17,59 @@ import java.util.function.Function;
  * @param calculate the calculation; gets a request without violations
  * @param query how a GET request is written, empty when there is no GET form
  * @param examples names of its committed examples, see {@link #exampleFile}
+ * @param forms further forms of the answer, beside JSON
+ * @param textForm another form of the request beside JSON, null when there is none
  * @param <Q> request
  * @param <A> answer
  */
 public record Operation<Q extends Record, A extends Record>(String id, String path, String summary,
-        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples,
+        List<AnswerForm<Q>> forms, BodyForm<?, A> textForm) {
+
+    public static final String JSON = "application/json";
 
     public Operation {
         query = List.copyOf(query);
         examples = List.copyOf(examples);
+        forms = List.copyOf(forms);
+    }
+
+    /** An operation that takes and answers JSON only. */
+    public Operation(String id, String path, String summary, String description, Class<Q> requestType,
+            Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+        this(id, path, summary, description, requestType, answerType, calculate, query, examples, List.of(), null);
+    }
+
+    /** The same operation, answering in other forms too. */
+    public Operation<Q, A> answeringIn(List<AnswerForm<Q>> others) {
+        return new Operation<>(id, path, summary, description, requestType, answerType, calculate, query, examples,
+                others, textForm);
+    }
+
+    /** The same operation, taking its request in another form too. */
+    public Operation<Q, A> taking(BodyForm<?, A> other) {
+        return new Operation<>(id, path, summary, description, requestType, answerType, calculate, query, examples, forms,
+                other);
+    }
+
+    /** Every media type it answers in; the first is sent to callers that have no preference. */
+    public List<String> answerMediaTypes() {
+        return Stream.concat(Stream.of(JSON), forms.stream().map(AnswerForm::mediaType)).toList();
+    }
+
+    /** Media types that a request may come in. */
+    public List<String> requestTypes() {
+        return textForm == null ? List.of(JSON) : List.of(JSON, textForm.mediaType());
     }
 
     /** Name of the committed file of an example: {@code part} is request or response. */
     public String exampleFile(String name, String part) {
         return id + "." + name + "." + part + ".json";
+    }
+
+    /** Name of the committed answer of a further form to its example. */
+    public String exampleFile(AnswerForm<?> form) {
+        return id + "." + form.example() + ".response." + form.extension();
     }
 
     /**

@@ -14,7 +14,7 @@ import java.util.List;
  * <p>Each names the key of its source: [NSDWR], [IL-604], [TRADE-EFFICIENT], [NDSU-WQ1031], [NH-DWGB-3-8],
  * [CP-RESIN-CARE], [DAVIS], [DAVIS-CORNWELL], [NEB-G1491], [TEN-STATES], [WCP-2023], [EPA-822-R-03-006], [WHO-GDWQ],
  * [CP-POTASSIUM], [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [CP-CYCLE], [CP-INSTALLATION],
- * [WCP-2016].
+ * [WCP-2016], [IPC-E103], [CP-NIGHT-FLOW].
  */
 public enum Caution {
     IRON_TREAT_FIRST(STOP, "NDSU-WQ1031", "Iron and manganese together are above 10 mg/L: treat the water for them"
@@ -43,6 +43,8 @@ public enum Caution {
     SEPTIC_SYSTEM(WARNING, "ONSITE-RULES", "Discharge to a septic system is regulated: some rules allow only"
             + " demand-started softeners, some none; ask the local authority."),
     RUNS_HARD(WARNING, "CP-CYCLE", "On some days more water is used than the bed can soften: hard water passes."),
+    LEAK_SUSPECTED(WARNING, "CP-NIGHT-FLOW", "Water ran night after night without a stop: look for a leak, or a fixture"
+            + " that runs, before anything is sized for this use."),
     BLEND_STAINS(WARNING, "NSDWR", "The water that passes by the softener keeps its iron and manganese: what is left"
             + " in the mixed water is above 0.3 mg/L of iron or 0.05 mg/L of manganese, and stains."),
 
@@ -67,6 +69,8 @@ public enum Caution {
     UNSOFTENED_TAPS(INFO, "CP-INSTALLATION", "Outdoor taps, and the kitchen cold tap where wanted, are left unsoftened."),
     LOCAL_CODE_DECIDES(INFO, "CP-INSTALLATION", "Plumbing and electrical codes and licensed practice decide over any"
             + " figure given here."),
+    PIPES_BY_CODE(INFO, "IPC-E103", "The flow advised is for a softener: pipes, meters and valves are sized for the flow that"
+            + " the local plumbing code prescribes."),
     SETTINGS_BEFORE_PARTS(INFO, "WCP-2016", "A meter saves only where the clock regenerates too often: in one district's"
             + " study tuning the settings alone cut chloride by 27 % on average, replacing the softener by 47 %."),
     EFFICIENCY_NOT_CERTIFIED(INFO, "CA-HSC-116785", "The salt efficiency is a computed estimate, never a certification.");

@@ -1,5 +1,6 @@
 package dev.brinebook.contract;
 
+import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
@@ -9,6 +10,7 @@ import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Content;
@@ -89,10 +91,29 @@ final class DocumentBuilder {
     private io.swagger.v3.oas.models.Operation post(Operation<?, ?> operation) {
         MediaType body = new MediaType().schema(reference(operation.requestType()));
         operation.examples().forEach(name -> body.addExamples(name, examples.read(operation, name, "request")));
-        return described(operation, operation.id(), operation.description())
-                .requestBody(new RequestBody().required(true).description("The request.")
-                        .content(new Content().addMediaType("application/json", body)))
+        Content content = new Content().addMediaType("application/json", body);
+        var post = described(operation, operation.id(), operation.description())
+                .requestBody(new RequestBody().required(true).description("The request.").content(content))
                 .responses(responses(operation, ErrorResponses.OF_POST));
+        if (operation.textForm() != null) {
+            addText(operation.textForm(), content, post);
+        }
+        return post;
+    }
+
+    /** The text itself, and its settings, which are no part of a JSON request and so never required of the whole. */
+    private static void addText(BodyForm<?, ?> form, Content content, io.swagger.v3.oas.models.Operation post) {
+        content.addMediaType(form.mediaType(), new MediaType().schema(text().description(form.description()))
+                .addExamples("invented", new Example().summary("Invented.").value(form.example())));
+        form.query().forEach(query -> post.addParametersItem(parameter(query, form.settingsType()).required(false)
+                .description("With " + form.mediaType() + " only" + (query.required() ? ", and required there: " : ": ")
+                        + query.description())));
+    }
+
+    private static Schema<Object> text() {
+        Schema<Object> text = new JsonSchema();
+        text.setTypes(Set.of("string"));
+        return text;
     }
 
     private io.swagger.v3.oas.models.Operation get(Operation<?, ?> operation) {
@@ -111,8 +132,18 @@ final class DocumentBuilder {
     private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
         MediaType answer = new MediaType().schema(reference(operation.answerType()));
         operation.examples().forEach(name -> answer.addExamples(name, examples.read(operation, name, "response")));
-        return addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description("The answer.")
-                .content(new Content().addMediaType("application/json", answer))), errors);
+        Content content = new Content().addMediaType(Operation.JSON, answer);
+        operation.forms().forEach(form -> content.addMediaType(form.mediaType(), text(form.description())
+                .addExamples(form.example(), examples.read(operation, form))));
+        ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
+                : "The answer, in the form that Accept gives the most weight; in JSON when it has no preference.");
+        return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
+    }
+
+    private static MediaType text(String description) {
+        Schema<Object> text = new JsonSchema();
+        text.setTypes(Set.of("string"));
+        return new MediaType().schema(text.description(description));
     }
 
     private static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {
@@ -149,19 +180,15 @@ final class DocumentBuilder {
         if (page.answerType() != null) {
             answer.schema(reference(page.answerType()));
         } else {
-            Schema<Object> text = new JsonSchema();
-            text.setTypes(Set.of("string"));
-            answer.schema(text);
+            answer.schema(text());
         }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE))
                 .responses(addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description(page.summary())
                         .content(new Content().addMediaType(page.mediaType(), answer))), ErrorResponses.OF_PAGE));
         if (page.parameter() != null) {
-            Schema<Object> text = new JsonSchema();
-            text.setTypes(Set.of("string"));
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
-                    .description("Which one.").schema(text).example("invalid-request"));
+                    .description("Which one.").schema(text()).example("invalid-request"));
         }
         return new PathItem().get(get);
     }

@@ -25,8 +25,8 @@ import java.util.Set;
 record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
 
     private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
-            "The body is not acceptable JSON, or the query is not properly encoded.", "malformed-body",
-            "The body is not acceptable JSON", "The JSON is cut off at line 1, column 25.");
+            "The body is not acceptable, or the query is not properly encoded.", "malformed-body",
+            "The body is not acceptable", "The JSON is cut off at line 1, column 25.");
     private static final ErrorResponses NOT_FOUND = new ErrorResponses("NotFound", 404, "There is nothing at this path.",
             "not-found", "There is nothing at this path", "No operation and no page has this path.");
     private static final ErrorResponses NOT_ACCEPTABLE = new ErrorResponses("NotAcceptable", 406,
@@ -35,7 +35,7 @@ record ErrorResponses(String name, int status, String description, String type, 
     private static final ErrorResponses TOO_LARGE = new ErrorResponses("TooLarge", 413, "The body is too large.",
             "body-too-large", "The body is too large", "The body has more than 262144 bytes.");
     private static final ErrorResponses UNSUPPORTED = new ErrorResponses("UnsupportedMediaType", 415,
-            "The body is not application/json in UTF-8, or is compressed.", "unsupported-media-type",
+            "The body is of a type that the operation does not take, not in UTF-8, or compressed.", "unsupported-media-type",
             "The body is of a type not taken here", "The body must be application/json in UTF-8; Content-Type is missing.");
     private static final ErrorResponses INVALID = new ErrorResponses("Invalid", 422,
             "Properties are unknown, missing, of the wrong type, out of range or contradict each other: all are listed.",

@@ -2,11 +2,13 @@ package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.examples.Example;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /** Reads the committed examples, which the tests send and get back exactly. */
 final class Examples {
@@ -14,15 +16,30 @@ final class Examples {
     private final ObjectMapper json = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
     Example read(Operation<?, ?> operation, String name, String part) {
-        String file = "/openapi/examples/" + operation.exampleFile(name, part);
-        try (InputStream stream = Examples.class.getResourceAsStream(file)) {
-            if (stream == null) {
-                throw new IllegalStateException("no example " + file);
-            }
-            return new Example().summary("Invented: " + name.replace('-', ' '))
-                    .value(json.readTree(stream));
+        try (InputStream stream = open(operation.exampleFile(name, part))) {
+            return invented(name).value(json.readTree(stream));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    Example read(Operation<?, ?> operation, AnswerForm<?> form) {
+        try (InputStream stream = open(operation.exampleFile(form))) {
+            return invented(form.example()).value(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Example invented(String name) {
+        return new Example().summary("Invented: " + name.replace('-', ' '));
+    }
+
+    private static InputStream open(String file) {
+        InputStream stream = Examples.class.getResourceAsStream("/openapi/examples/" + file);
+        if (stream == null) {
+            throw new IllegalStateException("no example " + file);
+        }
+        return stream;
     }
 }

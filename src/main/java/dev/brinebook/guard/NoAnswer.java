@@ -14,8 +14,22 @@ public enum NoAnswer {
     CAPACITY_ABOVE_TABLE("no salt dose up to 20 lb/ft3 gives so much capacity"),
     CAPACITY_BELOW_TABLE("even the least salt dose that may be used gives more capacity"),
     NOTHING_TO_SOFTEN("the water is less than twice as hard as the end point, so there is hardly anything to soften"),
+    EFFICIENCY_NOT_REACHED("no salt dose that may be used reaches this salt efficiency"),
     END_POINT_NOT_HELD("at this salt dose more hardness leaks through than the end point allows, from the first litre on"),
-    CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state");
+    CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state"),
+    NO_FIXTURE_UNITS("the code's table has no fixture units for one of the fixtures in its use: give its fixtureUnits"),
+    BELOW_DEMAND_CURVE("the fixture units are below the demand curve, which begins at 1 for flush tanks and at 5 for"
+            + " flushometer valves: so few fixtures are counted with their own flows"),
+    ABOVE_DEMAND_CURVE("the fixture units are above 5000, where the demand curve ends"),
+    NO_BUSY_PROBABILITY("how often one of the fixtures runs was not measured, as it was only for common fixtures of homes:"
+            + " give its busyProbability and flow"),
+    TOO_MANY_FIXTURES("there are more than 200 fixtures: too many to try every combination, and the fit is near"),
+    NO_DESIGN_FLOW("the standard's table has no design flow for one of the fixtures: give its designFlow"),
+    BELOW_DESIGN_FLOWS("the design flows sum to less than 0.2 L/s, where the formula begins: all may run at once"),
+    ABOVE_DESIGN_FLOWS("the design flows sum to more than 500 L/s, where the formula ends"),
+    DAYS_DO_NOT_DIFFER("the days do not differ, so there is no scatter to fit"),
+    NOBODY_THERE("no day has any use, so there is nothing to fit"),
+    NO_SUCH_DAY_FOLLOWED("no such day is followed by a day that is known");
 
     private final String sentence;
 

@@ -1,7 +1,6 @@
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
@@ -67,23 +66,6 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
      */
     public Days days(LocalDate firstDate, int size, long seed) {
         return measured.orElseGet(() -> model.typicalDays(firstDate, size, seed));
-    }
-
-    /** Mean use of each weekday in {@code days}; a weekday that does not occur gets the mean of all. */
-    public static WeekdayMeans weekdayMeans(Days days) {
-        double[] sum = new double[7];
-        int[] count = new int[7];
-        for (int i = 0; i < days.size(); i++) {
-            int weekday = days.dateOf(i).getDayOfWeek().getValue() - 1;
-            sum[weekday] += days.useLitres(i);
-            count[weekday]++;
-        }
-        double[] mean = new double[7];
-        for (DayOfWeek day : DayOfWeek.values()) {
-            int i = day.getValue() - 1;
-            mean[i] = count[i] == 0 ? days.meanLitres() : sum[i] / count[i];
-        }
-        return new WeekdayMeans(mean[0], mean[1], mean[2], mean[3], mean[4], mean[5], mean[6]);
     }
 
     /** Scatter of {@code days} about their mean: the standard deviation over the mean, 0 where nothing is drawn. */

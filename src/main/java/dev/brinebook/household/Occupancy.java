@@ -84,7 +84,17 @@ public sealed interface Occupancy {
 
         @Override
         public boolean first(LocalDate date, RandomStream stream) {
-            return absences != spells.stream().anyMatch(spell -> spell.includes(date));
+            return absences != isInASpell(date);
+        }
+
+        /** Without a stream or an iterator: it is asked for every day of thousands of years. */
+        private boolean isInASpell(LocalDate date) {
+            for (int i = 0; i < spells.size(); i++) {
+                if (spells.get(i).includes(date)) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         @Override

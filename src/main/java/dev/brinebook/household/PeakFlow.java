@@ -2,18 +2,21 @@ package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.Exact;
-import dev.brinebook.source.Table;
 import java.util.List;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /** How much water a house draws at once. */
 public final class PeakFlow {
 
-    /** 99th percentile of the standard normal distribution. */
+    /** Percentile that a peak is taken at when no other is asked for. */
+    public static final double DEFAULT_PERCENTILE = 0.99;
+    /** Its percentile of the standard normal distribution, as the study prints it. */
     private static final double Z_99 = 2.326348;
+    public static final double MIN_PERCENTILE = 0.90;
+    public static final double MAX_PERCENTILE = 0.999;
     public static final int MAX_BATHROOMS = 12;
     /** Flow of the shower that a lasting flow is counted in, gpm. Source: [BUCHBERGER-2017]. */
     private static final double SHOWER_GPM = 2.0;
-    private static final List<String[]> HOUSE = Table.read("/household/fixtures.csv", ',', 4);
 
     /**
      * Fixtures of one kind.
@@ -38,34 +41,64 @@ public final class PeakFlow {
     private PeakFlow() {
     }
 
+    /** Mean flow of the busy hour: sum n p q. Source: [BUCHBERGER-2017]. */
+    public static double meanLitresPerMinute(List<Fixtures> fixtures) {
+        double mean = 0;
+        for (Fixtures f : fixtures) {
+            mean += f.count() * f.busyProbability() * f.litresPerMinute();
+        }
+        return mean;
+    }
+
+    /** Variance of the flow in the busy hour, (L/min)^2: sum n p (1 - p) q^2. Source: [BUCHBERGER-2017]. */
+    public static double variance(List<Fixtures> fixtures) {
+        double variance = 0;
+        for (Fixtures f : fixtures) {
+            variance += f.count() * f.busyProbability() * (1 - f.busyProbability()) * f.litresPerMinute()
+                    * f.litresPerMinute();
+        }
+        return variance;
+    }
+
+    /** Probability that no fixture runs in the busy hour: prod (1 - p)^n. Source: [BUCHBERGER-2017]. */
+    public static double idleProbability(List<Fixtures> fixtures) {
+        double allIdle = 1;
+        for (Fixtures f : fixtures) {
+            allIdle *= StrictMath.pow(1 - f.busyProbability(), f.count());
+        }
+        return allIdle;
+    }
+
+    /** {@link #percentileLitresPerMinute} of 99 of 100 moments. */
+    public static double percentile99LitresPerMinute(List<Fixtures> fixtures) {
+        return percentileLitresPerMinute(fixtures, DEFAULT_PERCENTILE);
+    }
+
     /**
-     * Flow that the fixtures together stay below in 99 of 100 moments in which any runs.
+     * Flow that the fixtures together stay below in {@code percentile} of 1 of the moments in which any runs.
      *
      * <pre>
-     * Q99 = (mu + z sqrt((1 - P0) s2 - P0 mu^2)) / (1 - P0)
-     * mu = sum n p q,  s2 = sum n p (1 - p) q^2,  P0 = prod (1 - p)^n,  z = 2.326348
+     * Q = (mu + z sqrt((1 - P0) s2 - P0 mu^2)) / (1 - P0)
+     * mu = sum n p q,  s2 = sum n p (1 - p) q^2,  P0 = prod (1 - p)^n
      * </pre>
      *
-     * <p>n count, p busy probability, q flow. A normal fit of the flow given that some fixture runs; with few fixtures
-     * the fit is coarse, and where no fixture ever runs the flow is 0.
+     * <p>n count, p busy probability, q flow, z percentile of the standard normal distribution, 2.326348 of 0.99. From 0.90 to
+     * 0.999. A normal fit of the flow given that some fixture runs; with few fixtures the fit is coarse, and where no fixture
+     * ever runs the flow is 0.
      * Source: [BUCHBERGER-2017] modified Wistort, zero-truncated; re-derived from the mean and variance of a truncated
      * sum.
      */
-    public static double percentile99LitresPerMinute(List<Fixtures> fixtures) {
-        double mean = 0;
-        double variance = 0;
-        double allIdle = 1;
-        for (Fixtures f : fixtures) {
-            mean += f.count() * f.busyProbability() * f.litresPerMinute();
-            variance += f.count() * f.busyProbability() * (1 - f.busyProbability()) * f.litresPerMinute()
-                    * f.litresPerMinute();
-            allIdle *= StrictMath.pow(1 - f.busyProbability(), f.count());
-        }
+    public static double percentileLitresPerMinute(List<Fixtures> fixtures, double percentile) {
+        Guard.within(percentile, MIN_PERCENTILE, MAX_PERCENTILE, "percentile");
+        double mean = meanLitresPerMinute(fixtures);
         if (mean == 0) {
             return 0;
         }
-        double spread = Math.max(0, (1 - allIdle) * variance - allIdle * mean * mean);
-        return (mean + Z_99 * Math.sqrt(spread)) / (1 - allIdle);
+        double z = percentile == DEFAULT_PERCENTILE ? Z_99
+                : new NormalDistribution().inverseCumulativeProbability(percentile);
+        double allIdle = idleProbability(fixtures);
+        double spread = Math.max(0, (1 - allIdle) * variance(fixtures) - allIdle * mean * mean);
+        return (mean + z * Math.sqrt(spread)) / (1 - allIdle);
     }
 
     /**
@@ -73,9 +106,7 @@ public final class PeakFlow {
      * and in the house a kitchen faucet, a clothes washer and a dishwasher.
      */
     public static List<Fixtures> assumedFixtures(int bathrooms) {
-        Guard.within(bathrooms, 1, MAX_BATHROOMS, "bathrooms");
-        return HOUSE.stream().map(row -> Fixtures.gpm(row[3].equals("bathroom") ? bathrooms : 1,
-                Double.parseDouble(row[1]), Double.parseDouble(row[2]))).toList();
+        return FixtureSchedule.ofBathrooms(bathrooms).draws().orElseThrow();
     }
 
     /** Lasting flow taken for a house of which only the bathrooms are known: a shower in every second, at least one. */

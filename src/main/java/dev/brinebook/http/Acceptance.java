@@ -4,23 +4,42 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Content negotiation where there is one form to choose (RFC 9110, section 12.5.1). */
+/** Content negotiation: which form of an answer a caller gets (RFC 9110, section 12.5.1). */
 final class Acceptance {
-
-    /** Ranges that take in the one form, the most specific first: that one decides. */
-    private static final List<String> JSON = List.of("application/json", "application/*", "*/*");
 
     private Acceptance() {
     }
 
-    /** Refuses a request that accepts no JSON. */
-    static void requireJson(Context context) {
+    /**
+     * The form that the caller gives the most weight, the earlier of two with the same; the first when nothing is asked.
+     *
+     * @param offered media types that the answer can have, in the order of preference
+     */
+    static String choose(Context context, List<String> offered) {
         List<String> ranges = ListHeader.of(context, "Accept");
-        Stream<String> fitting = JSON.stream().flatMap(form -> ranges.stream()
-                .filter(range -> ListHeader.value(range).equals(form)));
-        boolean accepted = ranges.isEmpty() || fitting.findFirst().filter(range -> !ListHeader.refused(range)).isPresent();
-        if (!accepted) {
-            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, "The answer is application/json.");
+        String chosen = offered.get(0);
+        double most = ranges.isEmpty() ? 1 : weight(chosen, ranges);
+        for (String form : offered) {
+            if (!ranges.isEmpty() && weight(form, ranges) > most) {
+                chosen = form;
+                most = weight(form, ranges);
+            }
         }
+        if (!(most > 0)) {
+            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, "The answer is " + list(offered) + ".");
+        }
+        return chosen;
+    }
+
+    /** The weight of the most specific range that takes in the form: that one decides. */
+    private static double weight(String form, List<String> ranges) {
+        Stream<String> covering = Stream.of(form, form.substring(0, form.indexOf('/')) + "/*", "*/*");
+        return covering.flatMap(wanted -> ranges.stream().filter(range -> ListHeader.value(range).equals(wanted)))
+                .findFirst().map(ListHeader::weight).orElse(0.0);
+    }
+
+    private static String list(List<String> forms) {
+        int last = forms.size() - 1;
+        return last == 0 ? forms.get(0) : String.join(", ", forms.subList(0, last)) + " or " + forms.get(last);
     }
 }

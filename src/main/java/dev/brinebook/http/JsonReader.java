@@ -111,7 +111,8 @@ final class JsonReader {
         return twice ? "A key stands twice in one object" : "The body is not valid JSON";
     }
 
-    private static String decode(byte[] body) {
+    /** The text of a body, whatever its form. */
+    static String decode(byte[] body) {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         CharBuffer text = CharBuffer.allocate(body.length);

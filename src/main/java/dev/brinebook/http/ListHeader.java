@@ -23,9 +23,15 @@ final class ListHeader {
         return element.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
     }
 
+    /** The weight that the caller gives the element, 0 to 1; 1 when it tells none that can be read. */
+    static double weight(String element) {
+        return Arrays.stream(element.split(";")).skip(1).map(String::strip)
+                .filter(parameter -> parameter.matches("(?i)q=(0(\\.\\d{0,3})?|1(\\.0{0,3})?)"))
+                .mapToDouble(parameter -> Double.parseDouble(parameter.substring(2))).findFirst().orElse(1);
+    }
+
     /** Whether the caller gives the element the weight zero, which refuses it. */
     static boolean refused(String element) {
-        return Arrays.stream(element.split(";")).skip(1).map(String::strip)
-                .anyMatch(parameter -> parameter.matches("(?i)q=0(\\.0{0,3})?"));
+        return weight(element) == 0;
     }
 }

@@ -1,12 +1,17 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Locale;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Answers one operation: bytes to request, calculation, answer to bytes. The same for every operation. */
 final class OperationHandler<Q extends Record, A extends Record> {
@@ -31,58 +36,67 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     void post(Context context) throws IOException {
-        requireJson(context);
-        Acceptance.requireJson(context);
+        BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
+                : operation.textForm();
+        String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
+        QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
-            Q request = reader.read(body(context), operation.requestType());
+            Supplier<byte[]> calculation = text == null ? ofJson(body(context), answerType) : ofText(text, settings, context);
             context.header("Cache-Control", "no-store");
-            answer(context, request);
+            answer(context, answerType, calculation);
         } catch (InvalidRequest invalid) {
-            problems.answer(context, invalid.violations(), violation -> null);
+            problems.answer(context, invalid.violations(), violation -> text == null || violation.pointer().isEmpty() ? null
+                    : settings.parameterOf(violation));
         }
     }
 
     void get(Context context) {
-        Acceptance.requireJson(context);
+        String answerType = chooseForm(context, operation.answerMediaTypes());
         try {
-            Q request = reader.read(query.body(context.queryString()), operation.requestType());
-            answer(context, request);
+            answer(context, answerType, ofJson(query.body(context.queryString()), answerType));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
     }
 
-    private void answer(Context context, Q request) {
-        context.contentType("application/json").result(turns.take(() -> writer.write(calculate(request))));
+    private Supplier<byte[]> ofJson(byte[] body, String answerType) {
+        Q request = reader.read(body, operation.requestType());
+        Optional<AnswerForm<Q>> form = operation.forms().stream().filter(one -> one.mediaType().equals(answerType)).findFirst();
+        return form.isPresent() ? () -> form.get().write().apply(request).getBytes(StandardCharsets.UTF_8)
+                : () -> json(operation.calculate().apply(request));
+    }
+
+    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context)
+            throws IOException {
+        String text = JsonReader.decode(body(context));
+        S set = reader.read(settings.body(context.queryString()), form.settingsType());
+        return () -> json(form.calculate().apply(text, set));
+    }
+
+    private byte[] json(A answer) {
+        return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"));
+    }
+
+    /** Tells caches, of a problem too, when the form is the caller's to choose (RFC 9110, section 12.5.5). */
+    private String chooseForm(Context context, List<String> offered) {
+        if (!operation.forms().isEmpty()) {
+            context.res().addHeader("Vary", "Accept");
+        }
+        return Acceptance.choose(context, offered);
+    }
+
+    private void answer(Context context, String mediaType, Supplier<byte[]> calculation) {
+        context.contentType(mediaType.equals(Operation.JSON) ? mediaType : mediaType + "; charset=utf-8")
+                .result(turns.take(() -> calculate(calculation)));
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */
-    private A calculate(Q request) {
+    private static byte[] calculate(Supplier<byte[]> answer) {
         try {
-            return Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+            return answer.get();
         } catch (Error e) {
             throw new IllegalStateException("the calculation failed", e);
-        }
-    }
-
-    private static void requireJson(Context context) {
-        String encoding = context.header("Content-Encoding");
-        if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
-            context.header("Accept-Encoding", "identity");
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "Compressed bodies are not taken.");
-        }
-        String type = context.header("Content-Type");
-        String[] parts = type == null ? new String[] {""} : type.toLowerCase(Locale.ROOT).split(";");
-        boolean json = parts[0].strip().equals("application/json");
-        for (int i = 1; i < parts.length && json; i++) {
-            String parameter = parts[i].strip().replace("\"", "");
-            json = !parameter.startsWith("charset=") || parameter.equals("charset=utf-8");
-        }
-        if (!json) {
-            context.header("Accept-Post", "application/json");
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE,
-                    "The body must be application/json in UTF-8; Content-Type is " + (type == null ? "missing." : "not."));
         }
     }
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
 public enum ProblemType {
-    MALFORMED_BODY(400, "The body is not acceptable JSON",
-            "The body is not one JSON object in UTF-8: it is empty or cut off, holds a key twice, a number too big, NaN or"
+    MALFORMED_BODY(400, "The body is not acceptable",
+            "The body is not UTF-8 without byte order mark, or should be one JSON object and is not: it is empty or cut off, holds a key twice, a number too big, NaN or"
                     + " Infinity, text after its end, or is nested too deeply.",
             "Mend the body at the line and column that the detail names."),
     MALFORMED_QUERY(400, "The query cannot be read",
@@ -25,10 +25,11 @@ public enum ProblemType {
     URI_TOO_LONG(414, "The URI is too long", "The path and query pass the limit of the server.",
             "Use the POST form of the operation."),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is of a type not taken here",
-            "The Content-Type is missing or not application/json, or the body is compressed.",
-            "Send Content-Type: application/json, UTF-8, without Content-Encoding."),
+            "The Content-Type is missing or not one that the operation takes, or the body is compressed.",
+            "Send Content-Type: application/json, or another that the Accept-Post header names, in UTF-8 without"
+                    + " Content-Encoding."),
     INVALID_REQUEST(422, "The request has faults",
-            "The body is JSON, but properties are unknown, missing, of the wrong type or out of range, or contradict each"
+            "The body can be read, but properties are unknown, missing, of the wrong type or out of range, or contradict each"
                     + " other. All faults found are listed, each with a JSON pointer.",
             "Mend every entry of errors: it says where, what, and what is allowed."),
     HEADERS_TOO_LARGE(431, "The headers are too large", "The request headers pass the limit of the server.",

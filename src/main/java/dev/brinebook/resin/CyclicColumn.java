@@ -2,6 +2,7 @@ package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.quantity.Exact;
 import java.util.Objects;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -23,7 +24,8 @@ public final class CyclicColumn {
     public static final double MIN_END_POINT_MG_PER_L = 1;
     public static final double MAX_END_POINT_MG_PER_L = 200;
     /** One grain per US gallon, where softened water ceases to be called soft. */
-    public static final double DEFAULT_END_POINT_MG_PER_L = 17.118;
+    public static final double DEFAULT_END_POINT_MG_PER_L =
+            Exact.GRAIN_MILLIGRAMS / Exact.US_GALLON_LITRES;
     /** Feed hardness below which there is no front to wait for, in end points. */
     static final double LEAST_HARDNESS_IN_END_POINTS = 2;
 

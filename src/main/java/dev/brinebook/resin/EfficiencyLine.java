@@ -90,13 +90,21 @@ public record EfficiencyLine(String code, String sourceKey, StartedBy startedBy,
         return ALL.stream().map(line -> line.verdict(performance)).toList();
     }
 
+    /**
+     * Whether a salt efficiency is as much as the line asks for, give or take {@link Guard#ROUNDING}: 20 kgr from 5 lb are
+     * 4,000 gr/lb. What else the line asks for is not looked at.
+     */
+    public boolean isReachedBy(double saltEfficiencyGramsPerGram) {
+        return Guard.isWithin(saltEfficiencyGramsPerGram, minSaltEfficiencyGramsPerGram, Double.POSITIVE_INFINITY);
+    }
+
     /** How a softener stands to this line: not applicable when something else starts it than the line is about. */
     public Verdict verdict(Performance performance) {
         if (startedBy != StartedBy.ANY && (startedBy == StartedBy.DEMAND) != performance.demandStarted) {
             return new Verdict(this, Standing.NOT_APPLICABLE, List.of());
         }
         List<Shortfall> shortfalls = new ArrayList<>();
-        if (!(performance.saltEfficiencyGramsPerGram >= minSaltEfficiencyGramsPerGram)) {
+        if (!isReachedBy(performance.saltEfficiencyGramsPerGram)) {
             shortfalls.add(Shortfall.SALT);
         }
         if (!(performance.waterLitresPerKilogram <= maxWaterLitresPerKilogram.orElse(Double.POSITIVE_INFINITY))) {

@@ -15,6 +15,8 @@ public record Resin(double totalEquivalentsPerLitre, double voidShare, int stage
 
     /** A quarter of the weakest resin sold new: what age may leave. */
     public static final double MIN_TOTAL_EQUIVALENTS_PER_LITRE = 0.2;
+    /** The weakest resin sold new. */
+    public static final double MIN_NEW_EQUIVALENTS_PER_LITRE = 4 * MIN_TOTAL_EQUIVALENTS_PER_LITRE;
     public static final double MAX_TOTAL_EQUIVALENTS_PER_LITRE = 3;
     public static final int MIN_STAGES = 1;
     public static final int MAX_STAGES = 100;

@@ -43,6 +43,21 @@ public final class TotalCapacity {
     }
 
     /**
+     * What no regeneration can exceed: the equivalents of the salt, or the sites of the resin where those are fewer.
+     *
+     * <pre>c = min(d · M(CaCO₃) / (2 M(salt)), q · M(CaCO₃) / 2)</pre>
+     *
+     * <p>c grams as CaCO₃ per litre of resin; d dose, grams of salt per litre of resin; q eq/L; M molar mass, g/mol.
+     * Validity: d of 0 or more, q above 0.
+     * Source: [CIAAW] atomic weights; [WT-2014] states where the two meet, 7.29 lb/ft³ of sodium chloride for 2.0 eq/L.
+     * Deviation: none.
+     */
+    public static double ceilingGramsPerLitre(Salt salt, double saltDoseGramsPerLitre, double equivalentsPerLitre) {
+        return Math.min(Guard.notNegative(saltDoseGramsPerLitre, "saltDoseGramsPerLitre") * salt.ceilingGramsPerGram(),
+                gramsPerLitre(equivalentsPerLitre));
+    }
+
+    /**
      * Resin in a softener known by its nameplate only.
      *
      * <pre>V = C / (30,000 gr/ft³)</pre>

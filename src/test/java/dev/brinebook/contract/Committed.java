@@ -17,13 +17,14 @@ import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import io.restassured.RestAssured;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
-/** The committed files of the contract, held against what the server says; rewritten only by {@code -Dcontract.write=true}. */
-final class Committed {
+/** The committed files that the server's answers make; rewritten only by {@code -Dcontract.write=true}. */
+public final class Committed {
 
     static final Path CONTRACT = Path.of("openapi");
     static final Path EXAMPLES = CONTRACT.resolve("examples");
@@ -54,6 +55,14 @@ final class Committed {
                 .post(path).then().statusCode(200).contentType("application/json").extract().asByteArray();
     }
 
+    /** The answer in another form, as it is written. */
+    static String post(BrinebookServer server, String path, byte[] body, String mediaType) {
+        byte[] answer = RestAssured.given().baseUri("http://127.0.0.1").port(server.port()).contentType("application/json")
+                .accept(mediaType).body(body).post(path).then().statusCode(200).contentType(mediaType + "; charset=utf-8")
+                .extract().asByteArray();
+        return new String(answer, StandardCharsets.UTF_8);
+    }
+
     static JsonNode tree(byte[] json) {
         try {
             return JSON.readTree(json);
@@ -72,7 +81,7 @@ final class Committed {
     }
 
     /** Asserts that the file holds the text; in write mode writes it there, and fails so that a person looks at it. */
-    static void assertHolds(Path file, String text) throws IOException {
+    public static void assertHolds(Path file, String text) throws IOException {
         if (WRITE) {
             write(file, text);
             fail(file + " is written, look at the diff and commit");

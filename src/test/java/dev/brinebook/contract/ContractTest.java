@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.Main;
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.ProblemType;
@@ -70,6 +71,24 @@ class ContractTest {
         }
         List<String> ids = document.findValuesAsText("operationId");
         assertEquals(ids.size(), Set.copyOf(ids).size(), ids.toString());
+    }
+
+    @Test
+    void describesEveryFormOfAnAnswerByAnExample() {
+        int forms = 0;
+        for (Operation<?, ?> operation : Main.OPERATIONS) {
+            JsonNode content = document.path("paths").path(operation.path()).at("/post/responses/200/content");
+            assertEquals(Set.copyOf(operation.answerMediaTypes()), names(content));
+            for (AnswerForm<?> form : operation.forms()) {
+                JsonNode shown = content.path(form.mediaType());
+                assertEquals("string", shown.at("/schema/type").asText());
+                assertTrue(shown.at("/schema/description").asText().length() > 100);
+                assertTrue(operation.examples().contains(form.example()));
+                assertTrue(shown.path("examples").path(form.example()).path("value").isTextual());
+                forms++;
+            }
+        }
+        assertTrue(forms >= 2, "it saw some");
     }
 
     @Test
@@ -170,6 +189,12 @@ class ContractTest {
                     byte[] request = Files.readAllBytes(Committed.EXAMPLES.resolve(operation.exampleFile(name, "request")));
                     Committed.write(Committed.EXAMPLES.resolve(operation.exampleFile(name, "response")),
                             Committed.pretty(Committed.post(answering, operation.path(), request)));
+                }
+                for (AnswerForm<?> form : operation.forms()) {
+                    byte[] request = Files.readAllBytes(Committed.EXAMPLES.resolve(
+                            operation.exampleFile(form.example(), "request")));
+                    Committed.write(Committed.EXAMPLES.resolve(operation.exampleFile(form)),
+                            Committed.post(answering, operation.path(), request, form.mediaType()));
                 }
             }
         }

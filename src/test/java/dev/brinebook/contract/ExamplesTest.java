@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.Main;
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import java.io.IOException;
@@ -58,6 +59,20 @@ class ExamplesTest {
         Committed.assertHolds(file(operation, name, "response"), Committed.pretty(answer));
     }
 
+    static Stream<Arguments> forms() {
+        return Main.OPERATIONS.stream().flatMap(operation -> operation.forms().stream()
+                .map(form -> Arguments.of(operation.id(), form.mediaType(), operation, form)));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("forms")
+    void theServiceAnswersEveryFormAsItIsCommitted(String id, String mediaType, Operation<?, ?> operation,
+            AnswerForm<?> form) throws IOException {
+        byte[] request = Files.readAllBytes(file(operation, form.example(), "request"));
+        Committed.assertHolds(Committed.EXAMPLES.resolve(operation.exampleFile(form)),
+                Committed.post(server, operation.path(), request, mediaType));
+    }
+
     static Stream<Operation<?, ?>> operations() {
         return Main.OPERATIONS.stream();
     }
@@ -90,6 +105,7 @@ class ExamplesTest {
         Set<String> wanted = Main.OPERATIONS.stream().flatMap(operation -> operation.examples().stream().flatMap(
                 name -> Stream.of(operation.exampleFile(name, "request"), operation.exampleFile(name, "response"))))
                 .collect(Collectors.toCollection(TreeSet::new));
+        Main.OPERATIONS.forEach(operation -> operation.forms().forEach(form -> wanted.add(operation.exampleFile(form))));
         try (Stream<Path> files = Files.list(Committed.EXAMPLES)) {
             assertEquals(wanted, files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)));
         }

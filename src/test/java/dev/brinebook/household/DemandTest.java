@@ -48,11 +48,9 @@ class DemandTest {
     @Test
     void takesMeasuredDaysAsTheyAre() {
         Days days = Days.series(THURSDAY, 100, 200, 300, 400);
-        Demand demand = new Demand(Demand.weekdayMeans(days), DayVariation.UNKNOWN_PERSONS, Optional.of(days), 1, 1);
+        Demand demand = new Demand(WeekdayMeans.everyDay(300), DayVariation.UNKNOWN_PERSONS, Optional.of(days), 1, 1);
         assertEquals(250, demand.meanLitres());
         assertSame(days, demand.days(LocalDate.of(2030, 1, 1), 365, 5));
-        assertEquals(100, demand.means().litres(THURSDAY.getDayOfWeek()));
-        assertEquals(250, demand.means().litres(THURSDAY.plusDays(5).getDayOfWeek()), "a weekday without a value");
     }
 
     @Test

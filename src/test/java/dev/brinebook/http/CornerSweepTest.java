@@ -18,6 +18,8 @@ class CornerSweepTest {
 
     private static final int REQUESTS = 600;
     private static final int REPAIRS = 12;
+    /** Readings at random seldom fill a day; those that do make sense are swept by {@code ReadingsFileTest}. */
+    private static final int RARE = REQUESTS / 50;
 
     private final JsonReader reader = new JsonReader();
     private final JsonWriter writer = new JsonWriter();
@@ -48,12 +50,14 @@ class CornerSweepTest {
                 }
             }
         }
-        assertTrue(answered > REQUESTS / 5, operation.id() + ": only " + answered + " of " + REQUESTS + " were answered");
+        int wanted = operation.id().equals("readMeter") ? RARE : REQUESTS / 5;
+        assertTrue(answered > wanted, operation.id() + ": only " + answered + " of " + REQUESTS + " were answered");
     }
 
     private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {
         Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
         writer.write(operation.calculate().apply(read));
+        operation.forms().forEach(form -> assertTrue(form.write().apply(read).endsWith("\r\n"), form.mediaType()));
     }
 
 }

@@ -71,7 +71,7 @@ class FieldFaultTest {
             {"kind": "Plain"}                        | /kind           | unknownValue | must be one of plain, ratherSpecial
             {"kind": "RATHER_SPECIAL"}               | /kind           | unknownValue | must be one of plain, ratherSpecial
             {"flow": 5}                              | /flow           | wrongType    | must be an object, is a number
-            {"flow": {"value": 5, "unit": "gpg"}}    | /flow/unit      | unknownValue | must be one of L/min, m3/h, gpm
+            {"flow": {"value": 5, "unit": "gpg"}}    | /flow/unit      | unknownValue | must be one of L/min, L/s, m3/h, gpm
             {"number": -1}                           | /number         | outOfRange   | must be from 0 to 10 NTU, was -1 NTU
             {"number": 10.001}                       | /number         | outOfRange   | must be from 0 to 10 NTU, was 10.001 NTU
             {"positive": 0}                          | /positive       | outOfRange   | must be above 0, was 0

@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -108,12 +109,24 @@ final class RandomRequests {
             return JSON.booleanNode(random.nextBoolean());
         }
         if (c == String.class) {
-            return JSON.textNode(property.maxItems() == 3 ? "USD" : "n" + random.nextInt(1_000));
+            return JSON.textNode(text(property));
         }
         if (c == LocalDate.class) {
             return JSON.textNode(LocalDate.of(1900, 1, 1).plusDays(random.nextInt(109_000)).toString());
         }
         return number(c, property);
+    }
+
+    /** A currency, a place, any hour or midnight within a month, or a name. */
+    private String text(Property property) {
+        if (property.example().contains("America/")) {
+            return List.of("UTC", "Europe/Berlin", "Pacific/Apia", "Australia/Lord_Howe").get(random.nextInt(4));
+        }
+        if (property.example().matches("\"\\d{4}-\\d\\d-\\d\\dT.*")) {
+            LocalDateTime hour = LocalDateTime.of(2026, 10, 20, 0, 0).plusHours(random.nextInt(24 * 30));
+            return random.nextBoolean() ? hour.toString() : hour.toLocalDate().toString();
+        }
+        return property.maxItems() == 3 ? "USD" : "n" + random.nextInt(1_000);
     }
 
     private JsonNode number(Class<?> type, Property property) {

@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import static io.restassured.config.EncoderConfig.encoderConfig;
 import static io.restassured.config.JsonConfig.jsonConfig;
 
 import io.restassured.RestAssured;
@@ -10,6 +11,7 @@ import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -28,6 +30,26 @@ public final class TestServer {
     public static Response post(String path, String json, NumberReturnType decimals) {
         return RestAssured.given().config(RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(decimals)))
                 .baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON).body(json).post(path);
+    }
+
+    /** Posts {@code json} and asks for an answer in another form. */
+    public static Response post(String path, String json, String mediaType) {
+        return RestAssured.given().baseUri("http://127.0.0.1").port(Served.SERVER.port()).contentType(ContentType.JSON)
+                .accept(mediaType).body(json).post(path);
+    }
+
+    /** Posts a text/csv. */
+    public static ValidatableResponse postCsv(String path, String csv) {
+        return postText(path, "text/csv", csv);
+    }
+
+    /** Posts a text of any type, to a path with its query as it stands. */
+    public static ValidatableResponse postText(String path, String type, String text) {
+        RestAssuredConfig exact = RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(NumberReturnType.DOUBLE))
+                .encoderConfig(encoderConfig().appendDefaultContentCharsetToContentTypeIfUndefined(false));
+        return RestAssured.given().config(exact).baseUri("http://127.0.0.1").port(Served.SERVER.port())
+                .urlEncodingEnabled(false).header("Content-Type", type).body(text.getBytes(StandardCharsets.UTF_8))
+                .post(path).then();
     }
 
     /** The request of a committed example. */

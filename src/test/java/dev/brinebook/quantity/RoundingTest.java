@@ -18,6 +18,12 @@ class RoundingTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"64.711878979999, 64.71187898", "1234567890.5, 1234567890", "10, 10", "0, 0", "-2.5, -2.5"})
+    void keepsTenDigitsOfWhatIsAddedUp(double value, String expected) {
+        assertEquals(expected, Rounding.addend(value).toPlainString());
+    }
+
+    @ParameterizedTest
     @CsvSource({"2.345, USD, 2.34", "2.355, USD, 2.36", "2.5, JPY, 2", "3.5, JPY, 4", "1, EUR, 1.00"})
     void roundsMoneyHalfToEvenInTheMinorUnitOfIso4217(double value, String currency, String expected) {
         assertEquals(expected, Rounding.money(value, Currency.getInstance(currency)).toPlainString());

@@ -28,7 +28,8 @@ class UnitTest {
             Map.entry("Length", LengthUnit.values()), Map.entry("Area", AreaUnit.values()),
             Map.entry("SaltEfficiency", SaltEfficiencyUnit.values()),
             Map.entry("WaterPerCapacity", WaterPerCapacityUnit.values()),
-            Map.entry("SurfaceFlow", SurfaceFlowUnit.values()), Map.entry("BedFlow", BedFlowUnit.values())));
+            Map.entry("SurfaceFlow", SurfaceFlowUnit.values()), Map.entry("BedFlow", BedFlowUnit.values()),
+            Map.entry("BedCapacity", BedCapacityUnit.values())));
 
     @ParameterizedTest
     @CsvFileSource(resources = FACTORS, useHeadersInDisplayName = true)
@@ -56,6 +57,13 @@ class UnitTest {
         assertEquals(2_400_000, CapacityUnit.GRAIN.fromBase(loadGrams), 1e-6, "Michaud 2015");
         double saltGrams = loadGrams / SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(grainsPerPound);
         Printed.assertAgrees(expectedPounds, tolerance, MassUnit.POUND.fromBase(saltGrams / 1000));
+    }
+
+    /** WC&P, Defining ion exchange capacity (2011): 1 eq/L is 21.87 kgr/ft³. */
+    @Test
+    void anEquivalentPerLitreIsAsManyKilograinsAsPublished() {
+        Printed.assertAgrees("21.87", "", BedCapacityUnit.KILOGRAIN_PER_CUBIC_FOOT.fromBase(
+                BedCapacityUnit.EQUIVALENT_PER_LITRE.toBase(1)));
     }
 
     static Stream<Unit> everyUnit() {

@@ -1,10 +1,12 @@
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Rows;
+import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.SaltEfficiencyUnit;
 import dev.brinebook.quantity.WaterPerCapacityUnit;
 import dev.brinebook.resin.EfficiencyLine.Performance;
@@ -38,6 +40,16 @@ class EfficiencyLineTest {
         EfficiencyLine.all().forEach(line -> Sources.get(line.sourceKey()));
         assertEquals(2002, EfficiencyLine.all().get(0).installedFromYear().orElseThrow());
         assertTrue(EfficiencyLine.all().get(4).installedFromYear().isEmpty());
+    }
+
+    /** 20.0 kgr/ft³ at 5 lb/ft³ (generic resin data sheet) are 4,000 gr/lb to the last digit. */
+    @Test
+    void aPointOnTheLineReachesIt() {
+        double dose = SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(5);
+        assertTrue(EfficiencyLine.all().get(0).isReachedBy(
+                CapacityTable.NEW_RESIN.saltEfficiencyGramsPerGram(Salt.SODIUM_CHLORIDE, dose)));
+        assertFalse(EfficiencyLine.all().get(0).isReachedBy(SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(3_999.9)));
+        assertFalse(EfficiencyLine.all().get(0).isReachedBy(Double.NaN));
     }
 
     @Test

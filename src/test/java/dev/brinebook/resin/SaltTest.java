@@ -24,13 +24,15 @@ class SaltTest {
                     TotalCapacity.gramsPerLitre(Double.parseDouble(input)) * Exact.CUBIC_FOOT_LITRES);
             case "matching" -> SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(
                     TotalCapacity.matchingDoseGramsPerLitre(Double.parseDouble(input), Salt.SODIUM_CHLORIDE));
+            case "exceeded" -> CapacityUnit.GRAIN.fromBase(TotalCapacity.ceilingGramsPerLitre(Salt.SODIUM_CHLORIDE,
+                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Double.parseDouble(input)), 2.0) * Exact.CUBIC_FOOT_LITRES);
             default -> 1000 * Exact.POUND_KILOGRAMS / Salt.valueOf(input).molarMassGramsPerMole();
         });
     }
 
     @Test
     void readsEveryRow() {
-        assertEquals(12, Rows.in("/resin/published-stoichiometry.csv"));
+        assertEquals(15, Rows.in("/resin/published-stoichiometry.csv"));
     }
 
     /** Equal equivalents: 10 · 74.548 / 58.440 = 12.756, from the atomic weights. */

@@ -12,12 +12,12 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
-import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import java.math.BigDecimal;
@@ -62,12 +62,16 @@ public record HouseholdRequest(
         VolumeQuantity outdoorUse,
         @Property(value = "Bathrooms, to estimate the flows from.", min = 1, max = PeakFlow.MAX_BATHROOMS, example = "2",
                 fallback = "one for each two people") Integer bathrooms,
+        @Property(value = "The fixtures that the softener serves, to estimate the flows from instead of the bathrooms.",
+                minItems = 1, maxItems = FixtureSchedule.MAX_KINDS, fallback = "a bathroom group for each bathroom, and a"
+                + " kitchen sink, a clothes washer and a dishwasher") List<FixtureRequest> fixtures,
         @Property(value = "Flow of short peaks.", min = 0, max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
                 fallback = "the 99th percentile of what the fixtures of the bathrooms, kitchen and laundry draw, or"
-                        + " the lasting flow if that is more")
+                        + " the lasting flow if that is more; of fixtures that are listed what estimatePeakFlow advises")
         FlowQuantity peakFlow,
         @Property(value = "Flow that lasts, such as of the showers that run at once.", min = 0,
-                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second bathroom")
+                max = Demand.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "one shower of 2 gpm for every second"
+                + " bathroom; of fixtures that are listed what estimatePeakFlow advises")
         FlowQuantity continuousFlow) implements Checked {
 
     @Override
@@ -89,28 +93,24 @@ public record HouseholdRequest(
             at.add("monthFactors", Code.OUT_OF_RANGE, "must not all be 0, and none may be more than "
                     + (int) UseModel.MAX_MONTH_FACTOR + " times their mean");
         }
+        HouseholdFlows.check(this, at);
     }
 
     /** The softened demand in SI, with every default told to {@code explanation}. */
     public Demand toDomain(Explanation explanation) {
         double share = softenedShare(explanation);
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, "0 L");
-        int rooms = (int) explanation.orDefault("household.bathrooms", bathrooms,
-                people == null ? 2 : PeakFlow.assumedBathrooms(people), "");
-        double lasting = flow("household.continuousFlow", continuousFlow,
-                PeakFlow.assumedContinuousLitresPerMinute(rooms), explanation);
-        double peak = flow("household.peakFlow", peakFlow, Math.max(lasting,
-                PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms))), explanation);
+        HouseholdFlows flows = HouseholdFlows.of(this, explanation);
         if (dailySeries != null) {
-            var days = dailySeries.toDays(share, outdoorLitres);
-            double scatter = Math.min(DayVariation.MAX_CV, Demand.coefficientOfVariation(days));
-            return new Demand(Demand.weekdayMeans(days), DayVariation.ofCv(scatter), Optional.of(days), peak,
-                    lasting);
+            var days = dailySeries.toDays(share, outdoorLitres, explanation);
+            double scatter = Math.min(DayVariation.MAX_CV, days.coefficientOfVariation());
+            return new Demand(days.weekdayMeans(), DayVariation.ofCv(scatter), Optional.of(days.filled()),
+                    flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
         }
         DayVariation variation = variation(explanation);
         WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
-        return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation)), Optional.empty(), peak,
-                lasting);
+        return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation)), Optional.empty(),
+                flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
     }
 
     private List<Double> months(Explanation explanation) {
@@ -128,12 +128,6 @@ public record HouseholdRequest(
         explanation.assume("household.occupancy", occupancy == null ? "always at home" : WireNames.of(occupancy.pattern()),
                 occupancy == null ? Origin.DEFAULT : Origin.CALLER);
         return occupancy == null ? Occupancy.ALWAYS : occupancy.toDomain();
-    }
-
-    private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
-        return explanation.orDefault(name, given, estimate,
-                Text.number(FlowUnit.GPM.fromBase(estimate)) + " gpm or " + Text.number(estimate)
-                        + " L/min, estimated from the fixtures");
     }
 
     private double softenedShare(Explanation explanation) {

@@ -1,23 +1,37 @@
 package dev.brinebook.household.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.MeteredDays;
+import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-@About("Use measured day by day, without gaps.")
+@About("Use measured day by day. A day that was not measured is named in missing, never written as 0.")
 public record SeriesRequest(
         @Property(value = "Date of the first value.", required = true, example = "\"2026-01-01\"") LocalDate firstDate,
         @Property(value = "The unit of the values.", required = true, example = "\"L\"") VolumeUnit unit,
-        @Property(value = "Indoor use of each day, three years at most; 45,000 L a day at most.", required = true,
-                min = 0, minItems = 1, maxItems = Days.MAX_DAYS, example = "[310, 295, 402]") List<BigDecimal> values)
+        @Property(value = "Indoor use of each day that was measured, in order, three years at most; 45,000 L a day at"
+                + " most.", required = true, min = 0, minItems = 1, maxItems = Days.MAX_DAYS, example = "[310, 295, 402]")
+        List<BigDecimal> values,
+        @Property(value = "Days that were not measured, rising, for which values has no element: each takes the mean of its"
+                + " weekday.", maxItems = Days.MAX_DAYS - 1, optional = "when no day is missing", fallback = "none",
+                example = "[\"2026-01-03\"]") List<LocalDate> missing)
         implements Checked {
 
     @Override
@@ -28,11 +42,43 @@ public record SeriesRequest(
                         + Demand.MAX_MEASURED_DAY_LITRES / unit.definition().factor() + " " + unit.symbol());
             }
         }
+        if (missing != null && firstDate != null && values != null && !at.here()) {
+            checkMissing(at);
+        }
     }
 
-    /** The softened part of each day: {@code share} of the value and {@code extraLitres}. */
-    Days toDays(double share, double extraLitres) {
-        return Days.series(firstDate, values.stream()
-                .mapToDouble(value -> unit.toBase(value.doubleValue()) * share + extraLitres).toArray());
+    private void checkMissing(Violations at) {
+        LocalDate last = firstDate.plusDays(size() - 1L);
+        boolean rising = IntStream.range(1, missing.size()).allMatch(i -> missing.get(i - 1).isBefore(missing.get(i)));
+        if (size() > Days.MAX_DAYS) {
+            at.add("missing", Code.INCONSISTENT, "values and missing days must be at most " + Days.MAX_DAYS + " together");
+        } else if (!rising || missing.stream().anyMatch(date -> date.isBefore(firstDate) || date.isAfter(last))) {
+            at.add("missing", Code.INCONSISTENT, "must be dates that rise, from " + firstDate + " to " + last
+                    + ", where values and missing days end");
+        }
+    }
+
+    private int size() {
+        return values.size() + (missing == null ? 0 : missing.size());
+    }
+
+    /** The softened part of each day: {@code share} of the value and {@code extraLitres}; missing days told. */
+    MeteredDays toDays(double share, double extraLitres, Explanation explanation) {
+        Iterator<BigDecimal> measured = values.iterator();
+        Set<LocalDate> unknown = missing == null ? Set.of() : Set.copyOf(missing);
+        if (!unknown.isEmpty()) {
+            explanation.assume("household.dailySeries.missing", unknown.size() + " of " + size()
+                    + " days are missing: each takes the mean of its weekday", Origin.DERIVED);
+        }
+        return MeteredDays.of(firstDate, Stream.iterate(firstDate, date -> date.plusDays(1)).limit(size())
+                .map(date -> unknown.contains(date) ? OptionalDouble.empty()
+                        : OptionalDouble.of(unit.toBase(measured.next().doubleValue()) * share + extraLitres)).toList());
+    }
+
+    /** The days of a meter as a caller may send them back. */
+    static SeriesRequest of(MeteredDays days, VolumeUnit unit) {
+        List<LocalDate> missing = days.missing();
+        return new SeriesRequest(days.firstDate(), unit, Arrays.stream(days.known())
+                .mapToObj(i -> Rounding.answer(unit.fromBase(days.litres(i)))).toList(), missing.isEmpty() ? null : missing);
     }
 }

@@ -1,6 +1,7 @@
 package dev.brinebook.quantity.api;
 
 import dev.brinebook.quantity.AreaUnit;
+import dev.brinebook.quantity.BedCapacityUnit;
 import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.ConcentrationUnit;
@@ -22,11 +23,13 @@ public enum AnswerUnits {
     US(HardnessUnit.GPG, VolumeUnit.US_GALLON, VolumeUnit.CUBIC_FOOT, FlowUnit.GPM, MassUnit.POUND,
             SaltDoseUnit.POUND_PER_CUBIC_FOOT, CapacityUnit.GRAIN, PressureUnit.PSI, TemperatureUnit.FAHRENHEIT,
             LengthUnit.INCH, AreaUnit.SQUARE_FOOT, SaltEfficiencyUnit.GRAIN_PER_POUND,
-            WaterPerCapacityUnit.GALLON_PER_KILOGRAIN, SurfaceFlowUnit.GPM_PER_SQUARE_FOOT, BedFlowUnit.GPM_PER_CUBIC_FOOT),
+            WaterPerCapacityUnit.GALLON_PER_KILOGRAIN, SurfaceFlowUnit.GPM_PER_SQUARE_FOOT, BedFlowUnit.GPM_PER_CUBIC_FOOT,
+            BedCapacityUnit.KILOGRAIN_PER_CUBIC_FOOT),
     METRIC(HardnessUnit.MG_PER_L, VolumeUnit.LITRE, VolumeUnit.LITRE, FlowUnit.LITRE_PER_MINUTE, MassUnit.KILOGRAM,
             SaltDoseUnit.GRAM_PER_LITRE, CapacityUnit.GRAM, PressureUnit.KILOPASCAL, TemperatureUnit.CELSIUS,
             LengthUnit.METRE, AreaUnit.SQUARE_METRE, SaltEfficiencyUnit.GRAM_PER_GRAM,
-            WaterPerCapacityUnit.LITRE_PER_KILOGRAM, SurfaceFlowUnit.METRE_PER_HOUR, BedFlowUnit.BED_VOLUMES_PER_HOUR);
+            WaterPerCapacityUnit.LITRE_PER_KILOGRAM, SurfaceFlowUnit.METRE_PER_HOUR, BedFlowUnit.BED_VOLUMES_PER_HOUR,
+            BedCapacityUnit.GRAM_PER_LITRE);
 
     private final HardnessUnit hardness;
     private final VolumeUnit volume;
@@ -43,11 +46,12 @@ public enum AnswerUnits {
     private final WaterPerCapacityUnit waterPerCapacity;
     private final SurfaceFlowUnit surfaceFlow;
     private final BedFlowUnit bedFlow;
+    private final BedCapacityUnit bedCapacity;
 
     AnswerUnits(HardnessUnit hardness, VolumeUnit volume, VolumeUnit resinVolume, FlowUnit flow, MassUnit mass,
             SaltDoseUnit saltDose, CapacityUnit capacity, PressureUnit pressure, TemperatureUnit temperature,
             LengthUnit length, AreaUnit area, SaltEfficiencyUnit saltEfficiency, WaterPerCapacityUnit waterPerCapacity,
-            SurfaceFlowUnit surfaceFlow, BedFlowUnit bedFlow) {
+            SurfaceFlowUnit surfaceFlow, BedFlowUnit bedFlow, BedCapacityUnit bedCapacity) {
         this.hardness = hardness;
         this.volume = volume;
         this.resinVolume = resinVolume;
@@ -63,6 +67,7 @@ public enum AnswerUnits {
         this.waterPerCapacity = waterPerCapacity;
         this.surfaceFlow = surfaceFlow;
         this.bedFlow = bedFlow;
+        this.bedCapacity = bedCapacity;
     }
 
     /** The units asked for, US when none are. */
@@ -135,5 +140,9 @@ public enum AnswerUnits {
 
     public BedFlowQuantity bedFlow(double bedVolumesPerHour) {
         return new BedFlowQuantity(Rounding.answer(bedFlow.fromBase(bedVolumesPerHour)), bedFlow);
+    }
+
+    public BedCapacityQuantity bedCapacity(double gramsPerLitre) {
+        return new BedCapacityQuantity(Rounding.answer(bedCapacity.fromBase(gramsPerLitre)), bedCapacity);
     }
 }

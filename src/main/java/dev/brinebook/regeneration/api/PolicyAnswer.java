@@ -50,14 +50,14 @@ public record PolicyAnswer(
     /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
     static final int MAX_LISTED = 400;
 
-    static PolicyAnswer of(PolicyRequest request, int hour, Outcome outcome, PolicyYears years, SaltStore store, AnswerUnits units,
+    static PolicyAnswer of(String name, int hour, Outcome outcome, PolicyYears years, SaltStore store, AnswerUnits units,
             String pointer, Explanation explanation) {
         Policy policy = outcome.policy();
         List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_LISTED)
                 .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
                 .toList();
         int omitted = outcome.events().size() - events.size();
-        return new PolicyAnswer(request.name(), policy instanceof ClockEveryDays clock ? clock.days() : null,
+        return new PolicyAnswer(name, policy instanceof ClockEveryDays clock ? clock.days() : null,
                 policy instanceof ClockOnWeekdays clock ? clock.weekdays().stream().sorted().toList() : null,
                 policy.meterVolumeLitres() > 0 ? units.volume(policy.meterVolumeLitres()) : null,
                 policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,

@@ -1,28 +1,20 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.Demand;
 import dev.brinebook.household.DrawnYear;
-import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
-import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
-import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.SimulatedYears;
-import dev.brinebook.regeneration.Simulation;
-import dev.brinebook.regeneration.Trial;
 import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.CapacityBasis;
-import dev.brinebook.softener.api.ControlRequest;
-import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
 import java.math.BigDecimal;
@@ -39,47 +31,54 @@ public final class ScheduleRegeneration {
             "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them (clock by"
                     + " days or weekdays, meter that waits for the night, meter that starts at once, each with a day"
                     + " override) on the same days of one household: it answers each regeneration with its date, what is"
-                    + " used, on which days hard water passes, and when to buy salt.",
+                    + " used, on which days hard water passes, and when to buy salt. Asked for text/calendar it answers a"
+                    + " calendar file, for text/csv a table of the events.",
             ScheduleRequest.class, ScheduleAnswer.class, ScheduleRegeneration::answer, List.of(),
-            List.of("well-family", "apartment", "holiday-cabin"));
+            List.of("well-family", "apartment", "holiday-cabin"))
+            .answeringIn(List.of(
+                    new AnswerForm<>(CalendarFile.MEDIA_TYPE, CalendarFile.DESCRIPTION, "ics", "apartment",
+                            ScheduleRegeneration::calendar),
+                    new AnswerForm<>(EventTable.MEDIA_TYPE, EventTable.DESCRIPTION, "csv", "holiday-cabin",
+                            ScheduleRegeneration::table)));
 
     private ScheduleRegeneration() {
     }
 
     private static ScheduleAnswer answer(ScheduleRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
-        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
-        Duty duty = given.duty();
-        double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
-        SaltStore store = request.softener().saltStore(
-                PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
-        DrawnYear drawn = request.years() == null ? null : new DrawnYear(duty.demand().model(), duty.days().firstDate(),
-                Days.PER_YEAR, PreferencesRequest.seed(request.seed()));
-        List<Outcome> outcomes = new ArrayList<>();
+        return answer(Foreseen.of(request));
+    }
+
+    private static String calendar(ScheduleRequest request) {
+        Foreseen foreseen = Foreseen.of(request);
+        return CalendarFile.of(foreseen, answer(foreseen));
+    }
+
+    private static String table(ScheduleRequest request) {
+        return EventTable.of(Foreseen.of(request));
+    }
+
+    private static ScheduleAnswer answer(Foreseen foreseen) {
+        AnswerUnits units = foreseen.units();
+        Explanation explanation = foreseen.explanation();
+        Duty duty = foreseen.given().duty();
+        List<Outcome> outcomes = foreseen.tried().stream().map(Foreseen.Tried::outcome).toList();
+        DrawnYear drawn = foreseen.years().isEmpty() ? null : new DrawnYear(duty.demand().model(), foreseen.firstDate(),
+                Days.PER_YEAR, foreseen.seed());
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
-        for (PolicyRequest asked : request.policiesOrOwn()) {
-            Explanation own = new Explanation();
-            Policy policy = asked.control().toPolicy(given.found(), duty, own);
-            int hour = hour(asked.control(), own);
-            Regeneration regeneration = request.softener().setup(given, policy, hour)
-                    .regeneration(duty.water().temperatureCelsius());
-            Outcome outcome = Simulation.simulate(
-                    new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy);
-            outcomes.add(outcome);
-            PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn, request.years(),
-                    duty.hardness().totalMgPerL(), regeneration, policy), units);
-            policies.add(PolicyAnswer.of(asked, hour, outcome, years, store, units,
+        for (Foreseen.Tried tried : foreseen.tried()) {
+            PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn, foreseen.years().getAsInt(),
+                    duty.hardness().totalMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
+            policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), years, foreseen.store(), units,
                     "/policies/" + policies.size(), explanation));
-            tell(own, "policies/" + (policies.size() - 1) + "/", explanation);
-            if (outcomes.size() > 1) {
-                comparisons.add(PolicyComparison.of(asked.name(), outcome, policies.get(0).name(), outcomes.get(0), units));
+            if (policies.size() > 1) {
+                comparisons.add(PolicyComparison.of(tried.name(), tried.outcome(), policies.get(0).name(), outcomes.get(0),
+                        units));
             }
         }
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
-        warn(given, outcomes, explanation);
-        explain(given, explanation);
+        warn(foreseen.given(), outcomes, explanation);
+        explain(foreseen.given(), explanation);
         if (drawn != null) {
             PolicyYears.explain("/policies/*/years", explanation);
         }
@@ -90,21 +89,6 @@ public final class ScheduleRegeneration {
                 units.capacity(regeneration.capacityGrams()), units.mass(regeneration.saltGrams() / 1000),
                 units.volume(regeneration.waterLitres()), policies, comparisons, explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
-    }
-
-    /** The assumptions of each policy stand below its own place in the list. */
-    private static void tell(Explanation own, String place, Explanation explanation) {
-        own.assumptions().forEach(taken -> explanation.assume(place + taken.name(), taken.value(), taken.origin()));
-    }
-
-    private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
-        return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
-                "");
-    }
-
-    private static int hour(ControlRequest control, Explanation explanation) {
-        return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
-                MeterSettings.REGENERATION_HOUR, "o'clock");
     }
 
     private static String summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {

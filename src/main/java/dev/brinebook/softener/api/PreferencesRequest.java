@@ -103,18 +103,34 @@ public record PreferencesRequest(
      */
     public CapacityModel capacity(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
         CapacityTable table = table(explanation);
-        FeedWater feed = FeedWater.of(analysis, water.calciumShare().orElse(FeedWater.ASSUMED_CALCIUM_SHARE),
-                water.potassium() == null ? 0 : water.potassium().inBase());
-        double end = endPoint == null ? CyclicColumn.DEFAULT_END_POINT_MG_PER_L : endPoint.inBase();
-        CapacityMethod method = method(analysis, feed, end, state.direction(), explanation);
-        if (method == CapacityMethod.TABLE) {
-            return table;
-        }
-        explanation.orDefault("preferences.endPoint", endPoint, end, "1 gpg or 17.12 mg/L");
+        CapacityMethod method = method(analysis, feed(water, analysis), endPointMgPerL(), state.direction(), explanation);
+        return method == CapacityMethod.TABLE ? table : column(water, analysis, state, explanation);
+    }
+
+    /** What the column of a resin gives in a water that is hard enough for its end point. */
+    public ColumnCapacity column(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
+        CapacityTable table = table(explanation);
+        FeedWater feed = feed(water, analysis);
+        double end = endPointMgPerL(explanation);
         ColumnAssumptions.tell(water, analysis, feed, state.resin(), explanation);
         double efficiency = explanation.orDefault("preferences.resinEfficiency", resinEfficiency,
                 table == CapacityTable.NEW_RESIN ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING, "");
         return new ColumnCapacity(state.resin(), feed, state.direction(), efficiency, end, RememberedColumns.COLUMNS);
+    }
+
+    /** Hardness at which the column counts a bed as exhausted, with its default told to {@code explanation}. */
+    public double endPointMgPerL(Explanation explanation) {
+        return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), "1 gpg or 17.12 mg/L");
+    }
+
+    private double endPointMgPerL() {
+        return endPoint == null ? CyclicColumn.DEFAULT_END_POINT_MG_PER_L : endPoint.inBase();
+    }
+
+    /** The cations of a water, as the column needs to know them. */
+    public static FeedWater feed(WaterRequest water, WaterAnalysis analysis) {
+        return FeedWater.of(analysis, water.calciumShare().orElse(FeedWater.ASSUMED_CALCIUM_SHARE),
+                water.potassium() == null ? 0 : water.potassium().inBase());
     }
 
     /** The method asked for; else the column where the water is known well enough for it, and hard enough. */

@@ -149,7 +149,9 @@ public record SoftenerRequest(
         double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
                 100 * ResinState.assumedYearlyLossShare(water), "% of the sites that are left") / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
-        explanation.assume("softener.resinAgeYears", Text.number(years) + " years, which leave " + Text.number(100 * left)
+        explanation.assume("softener.resinAgeYears", Text.number(years) + (resinAgeYears.doubleValue() > years
+                ? " years, the most that the yearly loss is known for, which" : " years, which")
+                + " leave " + Text.number(100 * left)
                 + " % of the exchange sites; counted by the column only, the table is for resin in use as it is",
                 Origin.CALLER);
         return new ResinState(Resin.STANDARD.withSitesLeft(left), direction);

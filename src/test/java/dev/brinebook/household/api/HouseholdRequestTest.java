@@ -28,10 +28,33 @@ class HouseholdRequestTest {
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"leftHard\": [\"toilets\"]} | 228.261 | 105 of 138: REU v2",
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"leftHard\": [\"allCold\"]} | 99 | hot share 0.33: REU v2",
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"outdoorUse\": {\"value\": 50, \"unit\": \"L\"}} | 350 | sum",
-        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0.1, 0.3]}} | 200 | mean of two"})
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0.1, 0.3]}} | 200 | mean of two",
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [100, 300, 200],"
+            + " \"missing\": [\"2026-01-02\"]}} | 200 | a gap is no day without use"})
     void toldManyWays(String household, double expectedLitres, String source) {
         TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
                 .body("dailyUse.value", near(expectedLitres, 0.4, source));
+    }
+
+    /** Thursday 100, Friday missing, then a week of 300, whose Friday stands in for the one that is missing. */
+    @Test
+    void aGapTakesTheMeanOfItsWeekdayAndSaysSo() {
+        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
+                + " \"unit\": \"L\", \"values\": [100, 300, 300, 300, 300, 300, 300, 500],"
+                + " \"missing\": [\"2026-01-02\"]}}")).statusCode(200)
+                .body("dailyUse.value", near((100 + 500 + 6 * 300 + 500) / 9.0, 1e-3, "arithmetic"))
+                .body("assumptions.find { it.name == 'household.dailySeries.missing' }.value",
+                        equalTo("1 of 9 days are missing: each takes the mean of its weekday"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {"\"2026-01-03\" | from 2026-01-01 to 2026-01-02", "\"2025-12-31\" | from",
+        "\"2026-01-02\", \"2026-01-02\" | rise", "\"2026-01-03\", \"2026-01-02\" | rise"})
+    void refusesMissingDaysOutsideTheSeries(String missing, String told) {
+        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
+                + " \"unit\": \"L\", \"values\": [1], \"missing\": [" + missing + "]}}")).statusCode(422)
+                .body("errors[0].pointer", equalTo("/household/dailySeries/missing"))
+                .body("errors[0].code", equalTo("inconsistent")).body("errors[0].message", containsString(told));
     }
 
     /** Three showers of 2 gpm are 22.7 L/min, while the 99th percentile of five bathrooms is 21.3: a peak is not below it. */

@@ -1,0 +1,26 @@
+package dev.brinebook.api;
+
+import dev.brinebook.api.Operation.QueryParameter;
+import java.util.List;
+import java.util.function.BiFunction;
+
+/**
+ * Another form that the request of an operation may come in, beside JSON: a text, with what it cannot say itself in the
+ * query.
+ *
+ * @param mediaType such as {@code text/csv}
+ * @param description what the text holds
+ * @param example a text that is answered
+ * @param settingsType record that the query is read into, and held to as a JSON body is
+ * @param query how the settings are written
+ * @param calculate the calculation; gets a text in UTF-8 and settings without violations
+ * @param <S> settings
+ * @param <A> answer
+ */
+public record BodyForm<S extends Record, A extends Record>(String mediaType, String description, String example,
+        Class<S> settingsType, List<QueryParameter> query, BiFunction<String, S, A> calculate) {
+
+    public BodyForm {
+        query = List.copyOf(query);
+    }
+}

@@ -1,0 +1,131 @@
+package dev.brinebook.household;
+
+import dev.brinebook.guard.Guard;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What a meter saw on each of a run of days, some of which may be missing. A missing day is never counted as one without
+ * use.
+ *
+ * <p>Immutable; a class and not a record because a record would hand out its array.
+ */
+public final class MeteredDays {
+
+    private final LocalDate firstDate;
+    /** NaN where the day is missing. */
+    private final double[] litres;
+
+    private MeteredDays(LocalDate firstDate, double[] litres) {
+        Guard.within(firstDate.getYear(), Days.MIN_YEAR, Days.MAX_YEAR, "firstDate's year");
+        Guard.within(litres.length, 1, Days.MAX_DAYS, "number of days");
+        this.firstDate = firstDate;
+        this.litres = litres;
+    }
+
+    /** Days in order, an empty value for a missing one. */
+    public static MeteredDays of(LocalDate firstDate, List<OptionalDouble> litres) {
+        double[] values = litres.stream().mapToDouble(day -> day.isEmpty() ? Double.NaN
+                : Guard.within(day.getAsDouble(), 0, Days.MAX_USE_LITRES, "litres")).toArray();
+        if (Arrays.stream(values).allMatch(Double::isNaN)) {
+            throw new IllegalArgumentException("at least one day must be known");
+        }
+        return new MeteredDays(firstDate, values);
+    }
+
+    public LocalDate firstDate() {
+        return firstDate;
+    }
+
+    /** Number of days, missing ones too. */
+    public int size() {
+        return litres.length;
+    }
+
+    public LocalDate dateOf(int index) {
+        return firstDate.plusDays(index);
+    }
+
+    public boolean isKnown(int index) {
+        return !Double.isNaN(litres[index]);
+    }
+
+    /**
+     * Use of the day with this index.
+     *
+     * @throws IllegalArgumentException when it is missing
+     */
+    public double litres(int index) {
+        return Guard.finite(litres[index], "litres of a day that must be known");
+    }
+
+    /** Indexes of the days that are known, in order; at least one. */
+    public int[] known() {
+        return indexes(true);
+    }
+
+    /** Dates that are missing, in order. */
+    public List<LocalDate> missing() {
+        return Arrays.stream(indexes(false)).mapToObj(this::dateOf).toList();
+    }
+
+    /** The days from the one with this index on, which must be known. */
+    public MeteredDays since(int index) {
+        Guard.finite(litres[index], "litres of the first day");
+        return new MeteredDays(dateOf(index), Arrays.copyOfRange(litres, index, litres.length));
+    }
+
+    private int[] indexes(boolean known) {
+        List<Integer> indexes = new ArrayList<>();
+        for (int i = 0; i < litres.length; i++) {
+            if (isKnown(i) == known) {
+                indexes.add(i);
+            }
+        }
+        return indexes.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** The days that are known, as a series whose dates mean nothing. */
+    private Days knownOnly() {
+        return Days.series(firstDate, Arrays.stream(known()).mapToDouble(this::litres).toArray());
+    }
+
+    public double meanLitres() {
+        return knownOnly().meanLitres();
+    }
+
+    /** Scatter of the days that are known, as {@link Demand#coefficientOfVariation}. */
+    public double coefficientOfVariation() {
+        return Demand.coefficientOfVariation(knownOnly());
+    }
+
+    /** Mean of each weekday over the days that are known; one that was never seen gets the mean of all. */
+    public WeekdayMeans weekdayMeans() {
+        double[] sum = new double[7];
+        int[] count = new int[7];
+        for (int i : known()) {
+            int weekday = dateOf(i).getDayOfWeek().getValue() - 1;
+            sum[weekday] += litres[i];
+            count[weekday]++;
+        }
+        double mean = meanLitres();
+        double[] d = new double[7];
+        for (int i = 0; i < 7; i++) {
+            d[i] = count[i] == 0 ? mean : sum[i] / count[i];
+        }
+        return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
+    }
+
+    /** The series without gaps: each missing day at the mean of its weekday. */
+    public Days filled() {
+        double[] means = weekdayMeans().inOrder(firstDate, litres.length);
+        double[] filled = litres.clone();
+        for (int i = 0; i < filled.length; i++) {
+            filled[i] = isKnown(i) ? litres[i] : means[i];
+        }
+        return Days.series(firstDate, filled);
+    }
+}

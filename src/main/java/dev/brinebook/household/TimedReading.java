@@ -1,0 +1,13 @@
+package dev.brinebook.household;
+
+import java.time.Instant;
+
+/**
+ * A reading whose moment is known.
+ *
+ * @param row where it stands
+ * @param moment when it was taken
+ * @param value in the unit of the meter
+ */
+record TimedReading(int row, Instant moment, double value) {
+}

@@ -1,0 +1,77 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.household.BuildingType;
+import dev.brinebook.household.FixtureSchedule;
+import dev.brinebook.household.PeakFlow;
+import dev.brinebook.household.PeakFlowEstimate;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import java.util.List;
+
+/** How much fixtures draw at once. */
+public final class EstimatePeakFlow {
+
+    public static final Operation<PeakFlowRequest, PeakFlowAnswer> OPERATION = new Operation<>("estimatePeakFlow",
+            "/v1/peak-flow", "Estimate the peak flow of fixtures by four methods",
+            "Choose this when the question is how much water a house draws at once, or why two estimates of it differ: from"
+                    + " a list of fixtures it gives the flow of the plumbing code, of statistics of measured homes (exact and"
+                    + " fitted) and of the German standard side by side, and which of them to size a softener for. The same"
+                    + " list can be given to sizeSoftener as household.fixtures. To see what a bed takes use"
+                    + " computeBedHydraulics.",
+            PeakFlowRequest.class, PeakFlowAnswer.class, EstimatePeakFlow::answer, List.of(),
+            List.of("well-family", "apartment"));
+
+    private EstimatePeakFlow() {
+    }
+
+    private static PeakFlowAnswer answer(PeakFlowRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        PeakFlowEstimate estimate = estimate(request, explanation);
+        explain(explanation);
+        PeakForSizing sizing = PeakForSizing.of(estimate, units);
+        CodePeak code = CodePeak.of(estimate, units);
+        DesignPeak design = DesignPeak.of(estimate, units);
+        ExactPeak exact = ExactPeak.of(estimate, units);
+        FittedPeak fitted = FittedPeak.of(estimate, units);
+        String summary = advice(sizing) + " By the plumbing code it is " + code.peak().inWords()
+                + ", which is for pipes; by the exact statistics " + exact.peak().inWords() + ", by their fit "
+                + fitted.peak().inWords() + ", by the German standard " + design.peak().inWords() + ".";
+        return new PeakFlowAnswer(summary, sizing, exact, fitted, code, design,
+                Rounding.answer(100 * estimate.percentile()), PeakDifferences.of(estimate),
+                estimate.schedule().fixtures().stream().map(fixture -> FixtureLine.of(fixture, units)).toList(),
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static PeakFlowEstimate estimate(PeakFlowRequest request, Explanation explanation) {
+        FixtureSchedule schedule = FixtureLine.schedule("fixtures", request.fixtures(), explanation);
+        double percent = explanation.orDefault("percentile", request.percentile(), 100 * PeakFlow.DEFAULT_PERCENTILE, "%");
+        return new PeakFlowEstimate(schedule,
+                explanation.orDefault("demandCurve", request.demandCurve(), schedule.curve()),
+                explanation.orDefault("buildingType", request.buildingType(), BuildingType.DWELLING), percent / 100);
+    }
+
+    private static String advice(PeakForSizing sizing) {
+        return sizing.peakFlow() == null ? "No flow to size a softener for is advised. " + sizing.why()
+                : "Size the softener for peaks of " + Text.of(sizing.peakFlow()) + " and " + Text.of(sizing.continuousFlow())
+                        + " that last.";
+    }
+
+    private static void explain(Explanation explanation) {
+        explanation.assume("independence", "each fixture runs or not without regard to the others, as likely at every moment"
+                + " of the busy hour", Origin.DEFAULT);
+        explanation.assume("bathroomGroup", "draws as a shower, a lavatory and a water closet", Origin.DEFAULT);
+        PeakForSizing.explain(explanation);
+        ExactPeak.explain(explanation);
+        FittedPeak.explain(explanation);
+        CodePeak.explain(explanation);
+        DesignPeak.explain(explanation);
+        explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.PIPES_BY_CODE);
+    }
+}

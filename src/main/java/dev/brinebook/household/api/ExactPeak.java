@@ -1,0 +1,37 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.household.FlowDistribution;
+import dev.brinebook.household.PeakFlowEstimate;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.FlowQuantity;
+import java.util.Optional;
+
+@About("Peak flow by the same statistics without a fit: every combination of fixtures, each as likely as it is.")
+public record ExactPeak(
+        @Property("The least flow that is not exceeded in the percentile of the moments in which water is drawn.")
+        PeakFigure peak,
+        @Property(value = "The same of all moments of the busy hour, also those in which nothing is drawn.",
+                optional = ExactPeak.NO_DISTRIBUTION) FlowQuantity ofAllMoments,
+        @Property(value = "Step of flow in which they are counted: the peak is off by half of it at most for each fixture"
+                + " that runs.", optional = ExactPeak.NO_DISTRIBUTION) FlowQuantity step) {
+
+    static final String NO_DISTRIBUTION = "when peak has no flow";
+
+    static ExactPeak of(PeakFlowEstimate estimate, AnswerUnits units) {
+        PeakFigure peak = PeakFigure.of(estimate.exactLitresPerMinute(), units);
+        Optional<FlowDistribution> flows = estimate.distribution();
+        return new ExactPeak(peak,
+                flows.map(f -> units.flow(f.percentileLitresPerMinute(estimate.percentile()))).orElse(null),
+                flows.map(f -> units.flow(f.stepLitresPerMinute())).orElse(null));
+    }
+
+    static void explain(Explanation explanation) {
+        explanation.because("/exact/peak", "percentile of the distribution of the sum of all fixtures, each running or not by"
+                + " itself, given that any runs", "BUCHBERGER-2017");
+        explanation.because("/exact/ofAllMoments", "percentile of the same distribution without that condition",
+                "BUCHBERGER-2017");
+    }
+}

@@ -1,0 +1,115 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.Fixture;
+import dev.brinebook.household.FixtureCount;
+import dev.brinebook.household.FixtureSchedule;
+import dev.brinebook.household.FixtureUse;
+import dev.brinebook.household.PeakFlow;
+import dev.brinebook.household.PeakFlow.Fixtures;
+import dev.brinebook.household.SizingFlow;
+import dev.brinebook.quantity.FlowUnit;
+import dev.brinebook.quantity.api.FlowQuantity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The flows of a household: those given, else those of its fixtures, else those of its bathrooms.
+ *
+ * @param peakLitresPerMinute flow of short peaks
+ * @param continuousLitresPerMinute flow that lasts
+ */
+record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinute) {
+
+    static HouseholdFlows of(HouseholdRequest household, Explanation explanation) {
+        return household.fixtures() == null ? ofBathrooms(household, explanation) : ofFixtures(household, explanation);
+    }
+
+    private static HouseholdFlows ofBathrooms(HouseholdRequest household, Explanation explanation) {
+        int rooms = (int) explanation.orDefault("household.bathrooms", household.bathrooms(),
+                household.people() == null ? 2 : PeakFlow.assumedBathrooms(household.people()), "");
+        return of(household, PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms)),
+                PeakFlow.assumedContinuousLitresPerMinute(rooms), explanation);
+    }
+
+    /** A flow that is given needs no estimate, so fixtures of which none can be made may stand beside both flows. */
+    private static HouseholdFlows ofFixtures(HouseholdRequest household, Explanation explanation) {
+        FixtureSchedule schedule = FixtureLine.schedule("household.fixtures", household.fixtures(), explanation);
+        Optional<SizingFlow> sizing = SizingFlow.of(schedule, PeakFlow.DEFAULT_PERCENTILE);
+        return of(household, sizing.map(SizingFlow::peakLitresPerMinute).orElse(0.0),
+                sizing.map(SizingFlow::continuousLitresPerMinute).orElse(0.0), explanation);
+    }
+
+    private static HouseholdFlows of(HouseholdRequest household, double peakEstimate, double lastingEstimate,
+            Explanation explanation) {
+        double lasting = flow("household.continuousFlow", household.continuousFlow(), lastingEstimate, explanation);
+        return new HouseholdFlows(flow("household.peakFlow", household.peakFlow(), Math.max(lasting, peakEstimate),
+                explanation), lasting);
+    }
+
+    private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
+        return explanation.orDefault(name, given, estimate,
+                Text.number(FlowUnit.GPM.fromBase(estimate)) + " gpm or " + Text.number(estimate)
+                        + " L/min, estimated from the fixtures");
+    }
+
+    /** What fixtures say against bathrooms and flows, and what they need that no table has. */
+    static void check(HouseholdRequest household, Violations at) {
+        if (household.fixtures() == null || at.at("fixtures").here()) {
+            return;
+        }
+        FixtureSchedule schedule = new FixtureSchedule(household.fixtures().stream().map(FixtureRequest::toDomain).toList());
+        if (household.peakFlow() == null || household.continuousFlow() == null) {
+            checkEstimate(household, schedule, at);
+        }
+        if (household.bathrooms() != null && household.bathrooms() < schedule.bathroomGroups()) {
+            at.add("bathrooms", Code.INCONSISTENT, "must not be less than the bathroom groups among the fixtures, "
+                    + schedule.bathroomGroups() + "; leave it out beside fixtures");
+        }
+        schedule.draws().ifPresent(draws -> {
+            checkAtOnce("peakFlow", household.peakFlow(), draws, at);
+            checkAtOnce("continuousFlow", household.continuousFlow(), draws, at);
+        });
+    }
+
+    private static void checkEstimate(HouseholdRequest household, FixtureSchedule schedule, Violations at) {
+        for (int i = 0; i < household.fixtures().size(); i++) {
+            checkMeasured(household.fixtures().get(i), at.at("fixtures").at(i));
+        }
+        SizingFlow.of(schedule, PeakFlow.DEFAULT_PERCENTILE).filter(flow -> flow.peakLitresPerMinute()
+                > Demand.MAX_FLOW_LITRES_PER_MINUTE).ifPresent(flow -> at.add("fixtures", Code.INCONSISTENT,
+                "must be those of a household: these draw " + Text.number(flow.peakLitresPerMinute()) + " L/min, more than "
+                        + Text.number(Demand.MAX_FLOW_LITRES_PER_MINUTE)));
+    }
+
+    private static void checkMeasured(FixtureRequest fixture, Violations at) {
+        if (fixture.kind() == Fixture.BATHROOM_GROUP_FLUSHOMETER || fixture.kind().isGroup()
+                && fixture.use() == FixtureUse.PUBLIC) {
+            at.add("kind", Code.INCONSISTENT, "tell its shower, lavatory and water closet singly, with busyProbability: how"
+                    + " often they run was not measured");
+            return;
+        }
+        FixtureCount count = fixture.toDomain();
+        if (!fixture.kind().isGroup() && count.busyProbability(fixture.kind()).isEmpty()) {
+            at.add("busyProbability", Code.MISSING, "busyProbability is missing: how often such a fixture runs was not"
+                    + " measured; give it, or both peakFlow and continuousFlow");
+        }
+        if (!fixture.kind().isGroup() && count.litresPerMinute(fixture.kind()).isEmpty()) {
+            at.add("flow", Code.MISSING, "flow is missing: the table has none of such a fixture; give it, or both peakFlow and"
+                    + " continuousFlow");
+        }
+    }
+
+    private static void checkAtOnce(String name, FlowQuantity given, List<Fixtures> draws, Violations at) {
+        double all = draws.stream().mapToDouble(f -> f.count() * f.litresPerMinute()).sum();
+        if (given != null && !at.at(name).here() && given.inBase() > all * (1 + 1e-9)) {
+            at.add(name, Code.INCONSISTENT, "must not be more than all fixtures draw at once, "
+                    + Text.number(FlowUnit.GPM.fromBase(all)) + " gpm or " + Text.number(all)
+                    + " L/min: list the fixture that is missing, or leave fixtures out");
+        }
+    }
+}

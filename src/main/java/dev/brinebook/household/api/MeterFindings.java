@@ -1,0 +1,69 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.Text;
+import dev.brinebook.household.ChangePoint;
+import dev.brinebook.household.Country;
+import dev.brinebook.household.MeterHistory;
+import dev.brinebook.household.MeteredDays;
+import dev.brinebook.household.NightFlow;
+import dev.brinebook.household.Trend;
+import dev.brinebook.household.UseEstimate;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tells what the days of a meter show. */
+final class MeterFindings {
+
+    /** Use per person beyond twice the usual, or less than a third of it, is worth a look. */
+    private static final double ASSUMED_HIGH_SHARE = 2;
+    private static final double ASSUMED_LOW_SHARE = 1 / 3.0;
+    private static final int MONTH_DAYS = 30;
+
+    private MeterFindings() {
+    }
+
+    static List<MeterFinding> of(MeterHistory history, UseEstimate estimate, Integer people, AnswerUnits units) {
+        List<MeterFinding> findings = new ArrayList<>();
+        MeteredDays days = history.days().orElseThrow();
+        history.nightFlow().unceasing().ifPresent(leak -> findings.add(leak(leak, units)));
+        estimate.step(days).ifPresent(step -> findings.add(step(step, estimate, days, units)));
+        estimate.drift(days).ifPresent(drift -> findings.add(drift(drift, days, units)));
+        double share = people == null ? 1 : estimate.occupiedMeanLitres() / people / Country.UNITED_STATES.usePerPersonLitres();
+        if (share > ASSUMED_HIGH_SHARE || share < ASSUMED_LOW_SHARE) {
+            VolumeQuantity perPerson = units.volume(estimate.occupiedMeanLitres() / people);
+            findings.add(new MeterFinding(MeterFinding.Code.UNUSUAL_USE, "A person has " + Text.of(perPerson)
+                    + " a day, where " + Text.of(units.volume(Country.UNITED_STATES.usePerPersonLitres())) + " is usual: is the"
+                    + " unit right, is all use of the house on this meter, and nothing else?", null, null, null, perPerson));
+        }
+        return findings;
+    }
+
+    private static MeterFinding leak(NightFlow.Unceasing leak, AnswerUnits units) {
+        VolumeQuantity perDay = units.volume(leak.litresPerDay());
+        return new MeterFinding(MeterFinding.Code.NIGHT_FLOW, "In " + leak.nights() + " nights on end, "
+                + leak.firstDate() + " to " + leak.lastDate() + ", the flow from 02:00 to 04:00 never stopped: at least "
+                + Text.of(perDay) + " a day runs without a stop" + (leak.goesOn() ? ", to the end of the readings." : "."),
+                leak.firstDate(), leak.lastDate(), null, perDay);
+    }
+
+    private static MeterFinding step(ChangePoint step, UseEstimate estimate, MeteredDays days, AnswerUnits units) {
+        LocalDate first = days.dateOf(estimate.presence().occupied()[step.lastBefore() + 1]);
+        VolumeQuantity before = units.volume(step.meanBefore());
+        VolumeQuantity after = units.volume(step.meanAfter());
+        return new MeterFinding(MeterFinding.Code.LEVEL_CHANGED, "From about " + first + " on a day with somebody there has "
+                + Text.of(after) + " on average, " + Text.of(before) + " before.", first, days.dateOf(days.size() - 1),
+                before, after);
+    }
+
+    private static MeterFinding drift(Trend drift, MeteredDays days, AnswerUnits units) {
+        VolumeQuantity perMonth = units.volume(drift.slopePerDay() * MONTH_DAYS);
+        boolean rises = drift.slopePerDay() > 0;
+        return new MeterFinding(MeterFinding.Code.DRIFT, "The use of a day " + (rises ? "rises" : "falls") + " steadily, by "
+                + Text.of(units.volume(Math.abs(drift.slopePerDay()) * MONTH_DAYS)) + " in 30 days"
+                + (rises ? ": the season, more people, or a leak that grows." : ": the season, or fewer people."),
+                days.firstDate(), days.dateOf(days.size() - 1), null, perMonth);
+    }
+}

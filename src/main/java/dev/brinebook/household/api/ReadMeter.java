@@ -1,0 +1,192 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.BodyForm;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.Meter;
+import dev.brinebook.household.Meter.Kind;
+import dev.brinebook.household.MeterHistory;
+import dev.brinebook.household.MeteredDays;
+import dev.brinebook.household.RowNote;
+import dev.brinebook.household.UseEstimate;
+import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What the readings of a water meter say of a household, and what of it to send on. */
+public final class ReadMeter {
+
+    /** Rows that are told beside a refusal of them all. */
+    private static final int ROWS_TOLD = 20;
+
+    private static final BodyForm<MeterFileRequest, MeterReadingsAnswer> CSV = new BodyForm<>("text/csv",
+            "Readings as RFC 4180 has a table, UTF-8 without byte order mark: the header at,reading for a register or"
+                    + " at,volume for volumes, then a row for each. Times as in JSON; a value is digits with a decimal"
+                    + " point. A row that cannot be read is left out and told by its line. 256 KiB hold more than a year"
+                    + " of hours.",
+            "at,reading\r\n2026-01-01T00:00,15230.5\r\n2026-01-02T00:00,15542.0\r\n2026-01-03T00:00,15810.2\r\n",
+            MeterFileRequest.class, List.of(
+            QueryParameter.text("unit", "/meter/unit", "The unit of the readings: one of "
+                    + String.join(", ", WireNames.all(VolumeUnit.class)) + ".", true, "gal"),
+            QueryParameter.text("timeZone", "/meter/timeZone", "Where the meter stands, by its IANA name; UTC by default.",
+                    false, "America/Chicago"),
+            QueryParameter.number("rolloverAt", "/meter/rolloverAt", null, "The value at which a register starts again.",
+                    false, "100000"),
+            QueryParameter.number("intervalMinutes", "/meter/intervalMinutes", null, "How long the interval of a volume is.",
+                    false, "60"),
+            QueryParameter.number("people", "/people", null, "People living there.", false, "4"),
+            QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
+            ReadMeter::ofFile);
+
+    public static final Operation<MeterReadingsRequest, MeterReadingsAnswer> OPERATION = new Operation<>("readMeter",
+            "/v1/meter-readings", "Make meter readings into days and a forecast",
+            "Choose this when a household's use was read from a water meter, as a register or as volumes, by the day or"
+                    + " finer: it parts the readings into days across clock changes and rollovers of the register, lists"
+                    + " every row that it mended or left out, counts missing days instead of filling them, estimates mean,"
+                    + " scatter, weekdays and absence, finds a change of level, a drift or a flow that never stops at"
+                    + " night, and gives what to send as household to the other operations. The readings may come as"
+                    + " text/csv too.",
+            MeterReadingsRequest.class, MeterReadingsAnswer.class,
+            request -> answer(request.rows(), request.kind(), new MeterFileRequest(request.meter(), request.people(),
+                    request.units())), List.of(), List.of("well-family", "apartment")).taking(CSV);
+
+    private ReadMeter() {
+    }
+
+    private static MeterReadingsAnswer ofFile(String text, MeterFileRequest settings) {
+        ReadingsFile file = ReadingsFile.read(text);
+        Violations violations = new Violations();
+        settings.meter().check(file.kind(), violations.at("meter"));
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+        return answer(file.rows(), file.kind(), settings);
+    }
+
+    private static MeterReadingsAnswer answer(ReadRows rows, Kind kind, MeterFileRequest asked) {
+        Explanation explanation = new Explanation();
+        AnswerUnits units = AnswerUnits.orDefault(asked.units());
+        MeterHistory history = history(rows, asked.meter().toDomain(kind, explanation), explanation);
+        List<RowNote> notes = Stream.concat(rows.unread().stream(), history.notes().stream())
+                .sorted(Comparator.comparingInt(RowNote::row).thenComparing(RowNote::code)).toList();
+        refuseUnlessDays(rows, history, notes);
+        MeteredDays days = history.days().orElseThrow();
+        UseEstimate estimate = UseEstimate.of(days);
+        explain(explanation, kind);
+        HouseholdRequest forecast = forecast(days, estimate, asked.people(), units, explanation);
+        if (history.nightFlow().unceasing().isPresent()) {
+            explanation.caution(Caution.LEAK_SUSPECTED);
+        }
+        List<MeterFinding> findings = MeterFindings.of(history, estimate, asked.people(), units);
+        VolumeUnit unit = units.volume(1).unit();
+        return new MeterReadingsAnswer(summary(days, estimate, findings, units), SeriesRequest.of(days, unit),
+                MeterCoverage.of(rows.count(), notes, history, units), UseEstimates.of(estimate, units),
+                asked.people() == null ? null : UsualUse.of(estimate.occupiedMeanLitres(), asked.people(), units), forecast,
+                findings, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static MeterHistory history(ReadRows rows, Meter meter, Explanation explanation) {
+        MeterHistory history = MeterHistory.of(rows.readings(), meter);
+        if (meter.kind() == Kind.VOLUME) {
+            explanation.assume("meter.intervalMinutes", history.usualStep().toMinutes() + " minutes",
+                    meter.interval().isPresent() ? Origin.CALLER : Origin.DERIVED);
+        }
+        explanation.assume("coverage.longestBetweenReadings", history.longestBetweenReadings().toHours()
+                + " hours: days that a longer time touches are missing", Origin.DERIVED);
+        return history;
+    }
+
+    /** Rows that make no day are no answer: says which rows, as far as that helps. */
+    private static void refuseUnlessDays(ReadRows rows, MeterHistory history, List<RowNote> notes) {
+        if (history.days().isPresent()) {
+            return;
+        }
+        String why = history.spanDays() > Days.MAX_DAYS
+                ? "the whole days span " + history.spanDays() + " days, " + Days.MAX_DAYS + " are the most: is a date wrong?"
+                : "no day is whole: readings must fill one from midnight to midnight, no more than 25 hours apart, or 36 for a"
+                        + " meter read once or twice a day; " + rows.readings().size() + " of " + rows.count()
+                        + " rows can be read";
+        throw new InvalidRequest(Stream.concat(Stream.of(new Violation(rows.place(), Violation.Code.IMPOSSIBLE, why)),
+                notes.stream().limit(ROWS_TOLD).map(note -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE,
+                        rows.name() + " " + note.row() + ": " + note.code().sentence()))).toList());
+    }
+
+    private static HouseholdRequest forecast(MeteredDays days, UseEstimate whole, Integer people, AnswerUnits units,
+            Explanation explanation) {
+        MeteredDays like = whole.step(days).map(step -> days.since(whole.presence().occupied()[step.lastBefore() + 1]))
+                .orElse(days);
+        UseEstimate estimate = like == days ? whole : UseEstimate.of(like);
+        double occupied = 1 - estimate.presence().emptyShare();
+        double cv = occupied == 0 ? 0 : UseEstimate.cvWithEmptyDays(estimate.occupiedCv(), occupied);
+        double ratio = estimate.weekendRatio();
+        explanation.assume("forecast.from", "the days from " + like.firstDate() + " on", Origin.DERIVED);
+        explanation.assume("forecast.dailyUse", "all that the meter saw counts as indoor use", Origin.DEFAULT);
+        boolean ratioFits = ratio >= WeekdayMeans.MIN_WEEKEND_RATIO && ratio <= WeekdayMeans.MAX_WEEKEND_RATIO;
+        if (cv > DayVariation.MAX_CV) {
+            explanation.assume("forecast.dayToDayVariation", Text.number(cv) + ", held to the highest that is taken, "
+                    + DayVariation.MAX_CV, Origin.DERIVED);
+        }
+        if (!ratioFits) {
+            explanation.assume("forecast.weekendRatio", Text.number(ratio) + " is out of the range that is taken: left out",
+                    Origin.DERIVED);
+        }
+        return estimate.meanLitres() > Demand.MAX_DAILY_USE_LITRES ? null
+                : new HouseholdRequest(people, null, null, units.volume(estimate.meanLitres()), null, null,
+                        Rounding.answer(Math.min(DayVariation.MAX_CV, cv)), ratioFits ? Rounding.answer(ratio) : null, null,
+                        null, null, null, null, null, null, null);
+    }
+
+    private static void explain(Explanation explanation, Kind kind) {
+        explanation.assume("estimates.emptyDays", "a day of less than 5 % of the median of the days with use",
+                Origin.DEFAULT);
+        explanation.assume("findings.change", "told when chance makes it less often than once in a hundred and it is more than"
+                + " 10 %", Origin.DEFAULT);
+        explanation.because("/days", kind == Kind.REGISTER
+                ? "the difference of two readings, parted at midnight in proportion to time"
+                : "the volumes of the intervals, parted at midnight in proportion to time", "CP-METER-READING");
+        explanation.because("/days/firstDate", "days begin at midnight on the clock of the place, and have 23 or 25 hours where"
+                + " it changes", "IANA-TZ");
+        explanation.because("/estimates/occupiedMean", "the mean of each weekday is its most likely value", "CHOI-WETTE");
+        explanation.because("/estimates/gammaShape", "ln a - psi(a) = ln of the mean less mean of the ln, of the days over"
+                + " their weekday's mean", "CHOI-WETTE");
+        explanation.because("/estimates/dayToDayVariation", "1 over the root of the shape; gamma is the best family for days",
+                "DAIAD");
+        explanation.because("/estimates/leaveProbability", "how often a day of the one kind is followed by one of the other,"
+                + " over how often it is followed by a known day", "ANDERSON-GOODMAN");
+        explanation.because("/estimates/fit", "the Anderson-Darling statistic against its points for fitted parameters",
+                "STEPHENS-1986");
+        explanation.because("/estimates/changeProbability", "the largest sum of ranks, p = 2 exp(-6 K² / (n³ + n²)); days are"
+                + " taken as independent", "PETTITT-1979");
+        explanation.because("/estimates/driftProbability", "pairs of days that rise less pairs that fall; days are taken as"
+                + " independent", "MANN-KENDALL");
+        explanation.because("/findings", "a drift is the median of the slopes of all pairs of days", "THEIL-SEN");
+        explanation.because("/findings", "a flow that never stops is the least flow of hours from 02:00 to 04:00, over at least"
+                + " 7 nights on end", "CP-NIGHT-FLOW");
+        explanation.because("/forecast/dayToDayVariation", "the scatter with empty days, CV² = (1 + c²) / p - 1",
+                "VARIANCE-OF-A-MIXTURE");
+    }
+
+    private static String summary(MeteredDays days, UseEstimate estimate, List<MeterFinding> findings, AnswerUnits units) {
+        return days.known().length + " of " + days.size() + " days from " + days.firstDate() + " are known, with "
+                + Text.of(units.volume(estimate.meanLitres())) + " a day on average and a day-to-day variation of "
+                + Text.number(estimate.occupiedCv()) + ", nobody there on "
+                + Text.number(100 * estimate.presence().emptyShare()) + " % of them."
+                + (findings.isEmpty() ? "" : " " + findings.get(0).message());
+    }
+}

@@ -1,0 +1,28 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.household.GammaFit;
+import dev.brinebook.quantity.Rounding;
+import java.math.BigDecimal;
+
+@About("How well a gamma distribution describes the days.")
+public record UseFitAnswer(
+        @Property(value = "The Anderson-Darling statistic: how far the days stand from the fitted distribution.",
+                example = "0.412") BigDecimal andersonDarling,
+        @Property("good, doubtful or poor: days of a fitted gamma distribution pass the statistic more often than one time in"
+                + " twenty, more often than one in a hundred, or less often.") GammaFit.Verdict verdict,
+        @Property(value = "The same as a sentence.", example = "\"Gamma describes the days well.\"") String message) {
+
+    static UseFitAnswer of(double statistic, double shape) {
+        GammaFit.Verdict verdict = GammaFit.verdict(statistic, shape);
+        return new UseFitAnswer(Rounding.answer(statistic), verdict, switch (verdict) {
+            case GOOD -> "Gamma describes the days well: days drawn from it would differ so much more often than one time in"
+                    + " twenty.";
+            case DOUBTFUL -> "Gamma describes the days in a rough way: days drawn from it would differ so much less often than"
+                    + " one time in twenty.";
+            case POOR -> "Gamma does not describe the days: take what rests on it, such as a reserve, as rough, or send the"
+                    + " days themselves.";
+        });
+    }
+}

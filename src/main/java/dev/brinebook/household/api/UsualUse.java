@@ -1,0 +1,23 @@
+package dev.brinebook.household.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Country;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import java.math.BigDecimal;
+
+@About("The household beside what is usual.")
+public record UsualUse(
+        @Property("Mean use of a person and day with somebody there.") VolumeQuantity perPerson,
+        @Property("What is usual indoors.") VolumeQuantity usualPerPerson,
+        @Property(value = "The usual scatter of the days of so many people.", example = "0.42")
+        BigDecimal usualDayToDayVariation) {
+
+    static UsualUse of(double occupiedMeanLitres, int people, AnswerUnits units) {
+        return new UsualUse(units.volume(occupiedMeanLitres / people), units.volume(Country.UNITED_STATES.usePerPersonLitres()),
+                Rounding.answer(DayVariation.forPersons(people).cv()));
+    }
+}

@@ -1,0 +1,35 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Locale;
+
+/** The media type of a request body (RFC 9110, section 8.3). */
+final class BodyType {
+
+    private BodyType() {
+    }
+
+    /** Which of {@code taken} the body is, in UTF-8; refuses every other. */
+    static String of(Context context, List<String> taken) {
+        String encoding = context.header("Content-Encoding");
+        if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
+            context.header("Accept-Encoding", "identity");
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "Compressed bodies are not taken.");
+        }
+        String type = context.header("Content-Type");
+        String[] parts = type == null ? new String[] {""} : type.toLowerCase(Locale.ROOT).split(";");
+        String bare = parts[0].strip();
+        boolean known = taken.contains(bare);
+        for (int i = 1; i < parts.length && known; i++) {
+            String parameter = parts[i].strip().replace("\"", "");
+            known = !parameter.startsWith("charset=") || parameter.equals("charset=utf-8");
+        }
+        if (!known) {
+            context.header("Accept-Post", String.join(", ", taken));
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "The body must be " + String.join(" or ", taken)
+                    + " in UTF-8; Content-Type is " + (type == null ? "missing." : "not."));
+        }
+        return bare;
+    }
+}

@@ -1,0 +1,103 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.Demand;
+import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.regeneration.Outcome;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.SaltPlan;
+import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.regeneration.Simulation;
+import dev.brinebook.regeneration.Trial;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Upkeep;
+import dev.brinebook.softener.api.ControlRequest;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SoftenerCase;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * What the policies did on the days, from which every form of the answer is made, so that all tell the same.
+ *
+ * @param given the household and its softener
+ * @param tried each policy, in the order asked
+ * @param store the brine tank
+ * @param units the units of the answer
+ * @param seed what set the order of the days
+ * @param years years to simulate beside, if any
+ * @param explanation what was told so far
+ */
+record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUnits units, long seed,
+        OptionalInt years, Explanation explanation) {
+
+    /** A policy by the caller's name for it, the hour set, and what it did. */
+    record Tried(String name, int hour, Outcome outcome) {
+
+        /** The hour at which it regenerates; none where it does so at once, whatever the hour. */
+        OptionalInt startHour() {
+            return outcome.policy().startsAtOnce() ? OptionalInt.empty() : OptionalInt.of(hour);
+        }
+    }
+
+    static Foreseen of(ScheduleRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
+        Duty duty = given.duty();
+        double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
+        SaltStore store = request.softener().saltStore(
+                PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
+        List<Tried> tried = new ArrayList<>();
+        for (PolicyRequest asked : request.policiesOrOwn()) {
+            Explanation own = new Explanation();
+            Policy policy = asked.control().toPolicy(given.found(), duty, own);
+            int hour = hour(asked.control(), own);
+            Regeneration regeneration = request.softener().setup(given, policy, hour)
+                    .regeneration(duty.water().temperatureCelsius());
+            tell(own, "policies/" + tried.size() + "/", explanation);
+            tried.add(new Tried(asked.name(), hour, Simulation.simulate(
+                    new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy)));
+        }
+        return new Foreseen(given, tried, store, units,
+                PreferencesRequest.seed(request.seed()),
+                request.years() == null ? OptionalInt.empty() : OptionalInt.of(request.years()), explanation);
+    }
+
+    LocalDate firstDate() {
+        return given.duty().days().firstDate();
+    }
+
+    /** When salt is bought under a policy; empty when the brine tank is too small. */
+    Optional<SaltPlan> saltPlan(Tried policy) {
+        Outcome outcome = policy.outcome();
+        return SaltPlan.of(firstDate(), outcome.events(), outcome.trial().regeneration().saltGrams(), store);
+    }
+
+    /** What is to be done beside, whatever the policy. */
+    List<Upkeep> upkeep() {
+        return Upkeep.of(given.duty().water(), firstDate(), given.duty().days().size());
+    }
+
+    /** The assumptions of each policy stand below its own place in the list. */
+    private static void tell(Explanation own, String place, Explanation explanation) {
+        own.assumptions().forEach(taken -> explanation.assume(place + taken.name(), taken.value(), taken.origin()));
+    }
+
+    private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
+        return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
+                "");
+    }
+
+    private static int hour(ControlRequest control, Explanation explanation) {
+        return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
+                MeterSettings.REGENERATION_HOUR, "o'clock");
+    }
+}

@@ -1,0 +1,101 @@
+package dev.brinebook.resin.api;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.Resin;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.ResinState;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.water.SoftenedWater;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
+import java.util.List;
+import java.util.Optional;
+
+/** What resin takes up for each salt dose: by the tables, and by the column in the water at hand. */
+public final class ChartResinCapacity {
+
+    public static final Operation<ResinCapacityRequest, ResinCapacityAnswer> OPERATION = new Operation<>(
+            "chartResinCapacity", "/v1/resin-capacity", "Tell the capacity for each salt dose",
+            "Choose this to see what a salt dose gives in this water: capacity, hardness that leaks through, and hardness"
+                    + " removed per salt used, by the tables of the trade and by the column, which knows the water; which"
+                    + " doses the water makes useless, and up to which dose the published efficiency lines are reached.",
+            ResinCapacityRequest.class, ResinCapacityAnswer.class, ChartResinCapacity::answer, List.of(),
+            List.of("well-family", "apartment", "brackish"));
+
+    private ChartResinCapacity() {
+    }
+
+    private static ResinCapacityAnswer answer(ResinCapacityRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        WaterAnalysis water = request.water().toDomain(explanation);
+        Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
+        List<Double> doses = request.dosesGramsPerLitre(explanation);
+        ResinState state = new ResinState(ColumnResinRequest.toDomain(request.resin(), water, explanation),
+                explanation.orDefault("brineDirection", request.brineDirection(), Brining.Direction.CO_CURRENT));
+        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        Optional<ColumnCapacity> column = column(request, preferences, water, state, explanation);
+        explain(water, salt, state.resin(), explanation);
+        TableAtDose.explain(explanation);
+        ChartedColumn.explain(column, explanation);
+        ColumnAtDose.explain(column, salt, explanation);
+        EfficiencyLineReach.explain(explanation);
+        ChartedColumn charted = ChartedColumn.of(column, preferences.endPointMgPerL(explanation), salt, units);
+        List<CapacityPoint> points = doses.stream().map(dose -> point(dose, salt, state.resin(), column, units)).toList();
+        List<EfficiencyLineReach> lines = EfficiencyLineReach.all(salt, column, units);
+        return new ResinCapacityAnswer(explanation.behindStops(CapacitySentences.of(points, charted, lines)),
+                ChartedWater.of(PreferencesRequest.feed(request.water(), water), units, explanation),
+                units.bedCapacity(TotalCapacity.gramsPerLitre(state.resin().totalEquivalentsPerLitre())), charted, points,
+                lines, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    /** The column of this water, unless the water is too soft for its end point. */
+    private static Optional<ColumnCapacity> column(ResinCapacityRequest request, PreferencesRequest preferences,
+            WaterAnalysis water, ResinState state, Explanation explanation) {
+        double end = preferences.endPointMgPerL(explanation);
+        return ColumnCapacity.isFor(PreferencesRequest.feed(request.water(), water), end)
+                ? Optional.of(preferences.column(request.water(), water, state, explanation)) : Optional.empty();
+    }
+
+    private static CapacityPoint point(double dose, Salt salt, Resin resin, Optional<ColumnCapacity> column,
+            AnswerUnits units) {
+        return new CapacityPoint(units.saltDose(dose), TableAtDose.of(CapacityTable.WORKING, salt, dose, units),
+                TableAtDose.of(CapacityTable.NEW_RESIN, salt, dose, units),
+                column.map(model -> ColumnAtDose.of(model, salt, dose, units)).orElse(null),
+                units.bedCapacity(TotalCapacity.ceilingGramsPerLitre(salt, dose, resin.totalEquivalentsPerLitre())));
+    }
+
+    private static void explain(WaterAnalysis water, Salt salt, Resin resin, Explanation explanation) {
+        explanation.cautions(WaterCautions.of(water));
+        explanation.cautions(SoftenedWater.of(water.compensated(CompensationFactors.STOICHIOMETRIC),
+                water.sodiumMgPerL(), salt == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
+        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.assume("preferences.capacityMethod", "not used: table and column stand side by side", Origin.DERIVED);
+        explanation.assume("tables", "gel resin of 1.9 to 2.0 eq/L and co-current brine, whatever resin and brineDirection"
+                + " say", Origin.DEFAULT);
+        explanation.assume("ironAndManganese", "not counted, whatever water.compensation says: they take capacity too, and"
+                + " foul the resin", Origin.DEFAULT);
+        if (salt == Salt.POTASSIUM_CHLORIDE) {
+            explanation.assume("potassiumChloride", "the tables count it as the sodium chloride with as many equivalents; the"
+                    + " column, with brine of 10 % by weight of either, gives 2 to 12 % more than for those, and needs a"
+                    + " somewhat higher dose to hold the end point. Efficiency is per mass of potassium chloride",
+                    Origin.DEFAULT);
+        }
+        explanation.because("/totalCapacity", Text.number(resin.totalEquivalentsPerLitre())
+                + " eq/L of exchange sites, of 50.043 g of CaCO3 each", "WCP-2011");
+        explanation.because("/points/*/stoichiometricCapacity", "one equivalent of hardness for one of salt, 5,994 gr per lb"
+                + " of sodium chloride or 4,699 of potassium chloride, and no more than the total capacity", "WT-2014");
+    }
+}

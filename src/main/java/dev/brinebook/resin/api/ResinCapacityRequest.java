@@ -1,0 +1,85 @@
+package dev.brinebook.resin.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SoftenerRequest;
+import dev.brinebook.water.api.WaterRequest;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+@About("A water whose capacity is to be told for each salt dose.")
+public record ResinCapacityRequest(
+        @Property(value = "The water test. Sodium or dissolved solids decide what leaks at low doses.", required = true)
+        WaterRequest water,
+        @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
+        @Property(value = "The way of the brine through the bed. The tables are of co-current beds whatever stands here.",
+                fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
+        @Property("The resin, where it is not new gel resin.") ColumnResinRequest resin,
+        @Property(value = "The salt doses to tell the capacity of: 3 to 20 lb/ft3 of sodium chloride, or as many equivalents"
+                + " of potassium chloride.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
+                max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L", minItems = 1, maxItems = 40,
+                fallback = "every whole lb/ft3 from 3 to 20, of potassium chloride as many equivalents")
+        List<SaltDoseQuantity> saltDoses,
+        @Property("Preferences, of which capacityTable, resinEfficiency and endPoint are used: table and column stand side"
+                + " by side whatever capacityMethod says.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units)
+        implements Checked {
+
+    private static final int LOWEST_POUNDS_PER_CUBIC_FOOT = 3;
+    private static final int HIGHEST_POUNDS_PER_CUBIC_FOOT = 20;
+
+    @Override
+    public void check(Violations at) {
+        if (saltDoses == null || at.at("saltDoses").here()) {
+            return;
+        }
+        for (int i = 0; i < saltDoses.size(); i++) {
+            SaltDoseQuantity dose = saltDoses.get(i);
+            if (dose != null && dose.value() != null && dose.unit() != null) {
+                checkDose(dose, at.at("saltDoses").at(i));
+            }
+        }
+    }
+
+    private void checkDose(SaltDoseQuantity dose, Violations at) {
+        double min = CapacityTable.minSaltDoseGramsPerLitre(saltOrDefault());
+        double max = CapacityTable.maxSaltDoseGramsPerLitre(saltOrDefault());
+        if (!Guard.isWithin(dose.inBase(), min, max)) {
+            SaltDoseUnit unit = dose.unit();
+            at.add(Code.OUT_OF_RANGE, "must be from " + Text.number(unit.fromBase(min)) + " to "
+                    + Text.number(unit.fromBase(max)) + " " + unit.symbol() + " with this salt, was " + Text.of(dose));
+        }
+    }
+
+    Salt saltOrDefault() {
+        return salt == null ? Salt.SODIUM_CHLORIDE : salt;
+    }
+
+    /** The doses in the order given, g/L, told to {@code explanation}. */
+    List<Double> dosesGramsPerLitre(Explanation explanation) {
+        if (saltDoses == null) {
+            explanation.assume("saltDoses", saltOrDefault() == Salt.SODIUM_CHLORIDE ? "every whole lb/ft3 from 3 to 20"
+                    : "as many equivalents as every whole lb/ft3 of sodium chloride from 3 to 20", Origin.DEFAULT);
+            return IntStream.rangeClosed(LOWEST_POUNDS_PER_CUBIC_FOOT, HIGHEST_POUNDS_PER_CUBIC_FOOT)
+                    .mapToObj(pounds -> saltOrDefault().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)))
+                    .toList();
+        }
+        explanation.assume("saltDoses", saltDoses.stream().map(Text::of).collect(Collectors.joining(", ")), Origin.CALLER);
+        return saltDoses.stream().map(SaltDoseQuantity::inBase).toList();
+    }
+}

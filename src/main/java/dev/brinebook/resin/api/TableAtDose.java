@@ -1,0 +1,49 @@
+package dev.brinebook.resin.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.BedCapacityQuantity;
+import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.EfficiencyLine;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.source.Source;
+import java.util.List;
+
+@About("What a capacity table gives at a salt dose, in its own ordinary water.")
+public record TableAtDose(
+        @Property("Capacity per volume of resin.") BedCapacityQuantity capacity,
+        @Property("Hardness removed per salt used.") SaltEfficiencyQuantity saltEfficiency,
+        @Property(value = "Names of the lines whose salt efficiency that is.", example = "[\"productStandard\"]")
+        List<String> linesReached,
+        @Property("How far it can be trusted: as the table, or as computed beyond its published points.")
+        Source.Kind kind) {
+
+    static TableAtDose of(CapacityTable table, Salt salt, double gramsPerLitre, AnswerUnits units) {
+        double efficiency = table.saltEfficiencyGramsPerGram(salt, gramsPerLitre);
+        // The exchange of salts may carry the highest dose past the last point by its last binary digit.
+        double asSodiumChloride = Math.min(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE,
+                salt.asSodiumChloride(gramsPerLitre));
+        return new TableAtDose(units.bedCapacity(table.capacityGramsPerLitre(salt, gramsPerLitre)),
+                units.saltEfficiency(efficiency), linesReached(efficiency), table.kindAt(asSodiumChloride));
+    }
+
+    /** Names of the lines that ask for no more than this efficiency. */
+    static List<String> linesReached(double saltEfficiencyGramsPerGram) {
+        return EfficiencyLine.all().stream().filter(line -> line.isReachedBy(saltEfficiencyGramsPerGram))
+                .map(EfficiencyLine::code).toList();
+    }
+
+    static void explain(Explanation explanation) {
+        for (CapacityTable table : CapacityTable.values()) {
+            String pointer = "/points/*/" + WireNames.of(table) + "Table";
+            explanation.because(pointer + "/capacity", "the monotone curve through the points of the table",
+                    table.sourceKey());
+            explanation.because(pointer + "/capacity", "above 15 lb/ft3 on by the growth of 35/32 to 20 lb/ft3", "WQP-2009");
+            explanation.because(pointer + "/saltEfficiency", "capacity over salt dose", "WQP-2009");
+        }
+    }
+}
