@@ -1,0 +1,136 @@
+package dev.brinebook.randomness;
+
+import dev.brinebook.guard.Guard;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+
+/**
+ * What a calculation comes to when its inputs are not known exactly: many draws of the inputs, and a result of each.
+ *
+ * <p>Inputs are drawn by Latin hypercubes of {@value #DRAWS_PER_CUBE} draws, each of its own numbers. Hypercubes are added
+ * until the mean of the first result is known well enough. Draws are numbered: however many threads work on them, every
+ * result is the same to its last bit.
+ */
+public final class Sample {
+
+    public static final int DRAWS_PER_CUBE = 250;
+    public static final int MAX_DRAWS = 10_000;
+    /** With fewer hypercubes, how much their means differ says little. */
+    private static final int FEWEST_CUBES = 4;
+
+    /** A calculation. One is made for each hypercube, so that it may keep memory of its own. */
+    @FunctionalInterface
+    public interface Model {
+
+        /**
+         * The results of a draw, as many each time.
+         *
+         * @param inputs a value of each input, in their order; not to be kept
+         * @param draw number of the draw, from 0 on
+         */
+        double[] results(double[] inputs, int draw);
+    }
+
+    private final double[][] inputs;
+    private final double[][] results;
+
+    private Sample(double[][] inputs, double[][] results) {
+        this.inputs = inputs;
+        this.results = results;
+    }
+
+    /**
+     * Draws until the standard error of the first result's mean is at most {@code enoughStandardError}, or until
+     * {@code mostDraws}.
+     *
+     * @param inputs what is not known exactly
+     * @param model makes the calculation
+     * @param mostDraws a multiple of {@link #DRAWS_PER_CUBE}, 4 of them at least
+     * @param enoughStandardError 0 to make all draws
+     */
+    public static Sample of(List<? extends Uncertain> inputs, Supplier<? extends Model> model, int mostDraws,
+            double enoughStandardError, long seed) {
+        Guard.within(mostDraws, FEWEST_CUBES * DRAWS_PER_CUBE, MAX_DRAWS, "mostDraws");
+        Guard.notNegative(enoughStandardError, "enoughStandardError");
+        int most = mostDraws / DRAWS_PER_CUBE;
+        double[][] drawn = new double[most * DRAWS_PER_CUBE][];
+        double[][] results = new double[most * DRAWS_PER_CUBE][];
+        int cubes = enoughStandardError > 0 ? FEWEST_CUBES : most;
+        int done = 0;
+        while (done < most) {
+            IntStream.range(done, cubes).parallel().forEach(cube -> fill(inputs, model.get(), cube, seed, drawn, results));
+            done = cubes;
+            if (meanOfCubes(results, done, 0).standardError() <= enoughStandardError) {
+                break;
+            }
+            cubes = Math.min(most, 2 * cubes);
+        }
+        int draws = done * DRAWS_PER_CUBE;
+        return new Sample(Arrays.copyOf(drawn, draws), Arrays.copyOf(results, draws));
+    }
+
+    private static void fill(List<? extends Uncertain> uncertain, Model model, int cube, long seed, double[][] drawn,
+            double[][] results) {
+        // Streams of the household's days are numbered from 0 on; those of the cubes lie beyond.
+        LatinHypercube hypercube = LatinHypercube.of(uncertain.size(), DRAWS_PER_CUBE, seed ^ (cube + 1L) << 32);
+        for (int i = 0; i < DRAWS_PER_CUBE; i++) {
+            double[] inputs = new double[uncertain.size()];
+            for (int d = 0; d < inputs.length; d++) {
+                inputs[d] = uncertain.get(d).quantile(hypercube.probability(d, i));
+            }
+            int draw = cube * DRAWS_PER_CUBE + i;
+            drawn[draw] = inputs;
+            results[draw] = model.results(inputs, draw);
+        }
+    }
+
+    /** Number of draws made. */
+    public int draws() {
+        return results.length;
+    }
+
+    /** A value of an input in each draw. */
+    public double[] input(int which) {
+        return Arrays.stream(inputs).mapToDouble(row -> row[which]).toArray();
+    }
+
+    /** A result in each draw. */
+    public double[] result(int which) {
+        return Arrays.stream(results).mapToDouble(row -> row[which]).toArray();
+    }
+
+    /** The mean of a result and what it is uncertain by: the hypercubes are as many independent estimates of it. */
+    public Mean mean(int result) {
+        return meanOfCubes(results, results.length / DRAWS_PER_CUBE, result);
+    }
+
+    /**
+     * A mean of many draws.
+     *
+     * @param value the mean
+     * @param standardError its standard deviation, from how the means of the hypercubes differ
+     */
+    public record Mean(double value, double standardError) {
+    }
+
+    private static Mean meanOfCubes(double[][] results, int cubes, int which) {
+        double[] means = new double[cubes];
+        double sum = 0;
+        for (int cube = 0; cube < cubes; cube++) {
+            double inCube = 0;
+            for (int i = 0; i < DRAWS_PER_CUBE; i++) {
+                inCube += results[cube * DRAWS_PER_CUBE + i][which];
+            }
+            means[cube] = inCube / DRAWS_PER_CUBE;
+            sum += means[cube];
+        }
+        double mean = sum / cubes;
+        double squares = 0;
+        for (double one : means) {
+            squares += (one - mean) * (one - mean);
+        }
+        return new Mean(mean, Math.sqrt(squares / (cubes - 1) / cubes));
+    }
+}
