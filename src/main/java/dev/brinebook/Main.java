@@ -6,6 +6,7 @@ import dev.brinebook.household.api.EstimatePeakFlow;
 import dev.brinebook.household.api.ReadMeter;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.payback.api.CompareAlternatives;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.ChooseReserve;
 import dev.brinebook.regeneration.api.DesignCycle;
@@ -31,6 +32,7 @@ public final class Main {
             CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
             BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
+            CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, Assess.OPERATION);
 
     private Main() {

@@ -9,6 +9,7 @@ public enum NoAnswer {
     NO_RATE_IN_RANGE("no rate of return lies between -99.99 % and 1,000,000 %"),
     NEVER_REGENERATES("the softener does not regenerate in the time looked at"),
     ONE_REGENERATION("the softener regenerates only once in the time looked at, so there is no interval to measure"),
+    NEVER_BREAKS_EVEN("nowhere in the range looked at is it worth just as much"),
     HARD_EVERY_NIGHT("even a softener that regenerates every night has more hard days than asked for"),
     RESIN_CARRIED_OUT("the upflow is so fast that it carries the resin out of the tank"),
     CAPACITY_ABOVE_TABLE("no salt dose up to 20 lb/ft3 gives so much capacity"),

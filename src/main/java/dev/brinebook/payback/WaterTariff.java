@@ -13,7 +13,7 @@ import java.util.List;
 public record WaterTariff(List<Block> blocks) {
 
     public static final int MAX_BLOCKS = 10;
-    public static final double MAX_CUBIC_METRES = 1e6;
+    public static final double MAX_CUBIC_METRES = 1e9;
 
     /**
      * Water up to an amount.

@@ -13,7 +13,7 @@ import dev.brinebook.guard.Guard;
 public record YearlyUse(double regenerationsPerYear, double saltKilograms, double waterLitres, double serviceVisits) {
 
     /** Far above any house; keeps sums of money finite. */
-    public static final double MAX_PER_YEAR = 1e9;
+    public static final double MAX_PER_YEAR = 1e12;
 
     public YearlyUse {
         Guard.within(regenerationsPerYear, 0, MAX_PER_YEAR, "regenerationsPerYear");

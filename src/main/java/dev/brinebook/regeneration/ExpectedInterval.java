@@ -37,6 +37,29 @@ public final class ExpectedInterval {
         return days;
     }
 
+    /**
+     * Mean days between two regenerations under any policy.
+     *
+     * <p>A clock keeps its own time, on weekdays that of their mean. A meter that starts at once waits V/u, but no longer than
+     * its override; V meter volume, u mean use. A delayed one as above; one that keeps back what the same weekday used counts
+     * as if it kept back its first reserve.
+     */
+    public static double days(Policy policy, double meanLitres, double cv) {
+        int override = policy.overrideDays() == Policy.NO_OVERRIDE ? Policy.MAX_INTERVAL_DAYS : policy.overrideDays();
+        if (policy instanceof ClockEveryDays clock) {
+            return Math.min(clock.days(), override);
+        }
+        if (policy instanceof ClockOnWeekdays clock) {
+            return Math.min(7.0 / clock.weekdays().size(), override);
+        }
+        if (policy.startsAtOnce()) {
+            return meanLitres * override < policy.meterVolumeLitres() ? override : policy.meterVolumeLitres() / meanLitres;
+        }
+        double reserve = policy instanceof MeteredDelayed delayed ? delayed.reserveLitres()
+                : ((MeteredByHistory) policy).firstReserveLitres();
+        return days(Math.max(0, policy.meterVolumeLitres() - reserve), meanLitres, cv, override);
+    }
+
     private static double waitingShare(int days, double countedLitres, double meanLitres, double cv) {
         if (meanLitres == 0 || cv < ALIKE_CV) {
             return days * meanLitres < countedLitres ? 1 : 0;

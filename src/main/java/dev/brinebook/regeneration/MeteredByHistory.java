@@ -47,6 +47,11 @@ public record MeteredByHistory(double meterVolumeLitres, Of of, double firstRese
     }
 
     @Override
+    public Policy scaledTo(double factor) {
+        return new MeteredByHistory(meterVolumeLitres, of, Math.min(MAX_METER_LITRES, factor * firstReserveLitres), overrideDays);
+    }
+
+    @Override
     public Reason reason() {
         return Reason.METER;
     }

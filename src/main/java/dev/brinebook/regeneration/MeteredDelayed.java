@@ -37,6 +37,11 @@ public record MeteredDelayed(double meterVolumeLitres, double reserveLitres, int
     }
 
     @Override
+    public Policy scaledTo(double factor) {
+        return new MeteredDelayed(meterVolumeLitres, Math.min(MAX_METER_LITRES, factor * reserveLitres), overrideDays);
+    }
+
+    @Override
     public Reason reason() {
         return Reason.METER;
     }

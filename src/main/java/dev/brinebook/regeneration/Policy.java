@@ -42,6 +42,11 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
     /** The same policy with another day override. */
     Policy withOverride(int days);
 
+    /** The same policy where a day uses {@code factor} times as much: what is kept back for a day goes with it. */
+    default Policy scaledTo(double factor) {
+        return this;
+    }
+
     /** The same policy with a meter that counts down from another volume; a clock stays as it is. */
     Policy withMeter(double litres);
 

@@ -75,6 +75,11 @@ public final class Simulation {
                 new EndState(run.leftGrams, run.litresSinceLast, run.nightsSinceLast));
     }
 
+    /** What a policy uses and delivers on days, starting just regenerated; no more is noted of it. */
+    public static Totals totals(DailyUse days, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy policy) {
+        return counting(hardnessMilligramsPerLitre, regeneration, policy).through(days);
+    }
+
     /** A run that starts just regenerated and keeps count only, for years on end. */
     static Simulation counting(double hardnessMilligramsPerLitre, Regeneration regeneration, Policy policy) {
         return new Simulation(hardnessMilligramsPerLitre, regeneration, 1, policy, null);

@@ -20,14 +20,22 @@ public record YearlyUseAnswer(
         @Property("Water for regenerating.") VolumeQuantity water,
         @Property(value = "Paid service visits.", example = "0") BigDecimal serviceVisits,
         @Property(value = "Days on which the bed was exhausted and hard water passed: a side that runs hard saves by not"
-                + " softening.", optional = "when a year's use is given", example = "2") BigDecimal hardDays,
+                + " softening.", optional = "when a year's use is given, and where nothing softens", example = "2") BigDecimal hardDays,
         @Property(value = "Capacity that was still there when it regenerated: what a meter can save.",
-                optional = "when a year's use is given") CapacityQuantity capacityThrownAway) {
+                optional = "when a year's use is given, and where nothing softens") CapacityQuantity capacityThrownAway) {
 
     static YearlyUseAnswer given(YearlyUse use, boolean counted, AnswerUnits units) {
         return new YearlyUseAnswer(counted ? Rounding.answer(use.regenerationsPerYear()) : null,
                 units.mass(use.saltKilograms()), units.volume(use.waterLitres()), Rounding.answer(use.serviceVisits()),
                 null, null);
+    }
+
+    /** A year that was counted on days; {@code year} holds what hard water passed, null where nothing softens. */
+    static YearlyUseAnswer of(YearlyUse use, Setup.Year year, AnswerUnits units) {
+        return new YearlyUseAnswer(Rounding.answer(use.regenerationsPerYear()), units.mass(use.saltKilograms()),
+                units.volume(use.waterLitres()), Rounding.answer(use.serviceVisits()),
+                year == null ? null : Rounding.answer(year.totals().hardDays()),
+                year == null ? null : units.capacity(year.totals().unusedGrams()));
     }
 
     /** A year that was tried, in the units of the answer. */

@@ -38,7 +38,7 @@ public record PricesRequest(
     /** A bag of 40 lb, the usual size of the US trade. Source: [CP-PRICES]. */
     private static final double DEFAULT_BAG_KILOGRAMS = 40 * Exact.POUND_KILOGRAMS;
     /** With the least bag and volume accepted, no price passes {@link Prices#MAX_PRICE}. */
-    private static final double MAX_AMOUNT = 1_000_000;
+    public static final double MAX_AMOUNT = 1_000_000;
     private static final Currency DEFAULT_CURRENCY = Currency.getInstance("USD");
 
     /** {@code given}, or prices left to their defaults. */

@@ -11,7 +11,8 @@ public record WaterPrice(
         @Property(value = "The volume that it buys.", required = true, min = 1, max = 1_000_000, unit = "L")
         VolumeQuantity per) {
 
-    double perCubicMetre() {
+    /** Price of a cubic metre. */
+    public double perCubicMetre() {
         return 1000 * price.value().doubleValue() / per.inBase();
     }
 }

@@ -51,13 +51,13 @@ public record CandidateRequest(
     }
 
     /** The same softener as one that stands there, regenerated with {@code salt}. */
-    SoftenerRequest asSoftener(Salt salt) {
+    public SoftenerRequest asSoftener(Salt salt) {
         return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
                 null, null, null, brineDirection, null, null);
     }
 
     /** New resin, with the way of the brine that this valve leads it. */
-    ResinState resinState() {
+    public ResinState resinState() {
         return brineDirection == null ? ResinState.NEW : new ResinState(ResinState.NEW.resin(), brineDirection);
     }
 

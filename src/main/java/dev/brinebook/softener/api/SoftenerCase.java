@@ -8,6 +8,7 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.CyclicColumn;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Softener;
@@ -79,6 +80,12 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
                     + " from the first litre on: there is no capacity to state. A higher dose or a counter-current brine may"
                     + " hold it; capacityMethod table counts without regard to leakage");
         }
+    }
+
+    /** Refuses a bed of which no dose that could be recommended has a capacity to state. */
+    public static void requireDoses(Softener softener, String pointer) {
+        requireCapacity(softener, softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
+                DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT)), pointer);
     }
 
     /** Minutes of each step that is set. */

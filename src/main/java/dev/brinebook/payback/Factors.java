@@ -1,0 +1,51 @@
+package dev.brinebook.payback;
+
+import dev.brinebook.guard.Guard;
+import java.util.Map;
+
+/**
+ * Factors on the inputs of a comparison; 1 for every input that is not named.
+ *
+ * @param of factors by input
+ */
+public record Factors(Map<Input, Double> of) {
+
+    /** Holds every factor that a break-even looks at. */
+    public static final double MAX = 100;
+    /** Nothing differs from what was told. */
+    public static final Factors AS_TOLD = new Factors(Map.of());
+
+    public Factors {
+        of = Map.copyOf(of);
+        of.forEach((input, factor) -> Guard.within(factor, 0, MAX, input.name()));
+    }
+
+    double on(Input input) {
+        return of.getOrDefault(input, 1.0);
+    }
+
+    Way.Circumstances circumstances() {
+        return new Way.Circumstances(Math.max(Double.MIN_NORMAL, on(Input.HARDNESS)), on(Input.DAILY_USE),
+                Math.max(Double.MIN_NORMAL, on(Input.CAPACITY)));
+    }
+
+    YearlyCost on(YearlyCost cost) {
+        return new YearlyCost(on(Input.SALT_PRICE) * cost.salt(), on(Input.WATER_PRICE) * cost.water(),
+                on(Input.SEWER_PRICE) * cost.sewer(), on(Input.SERVICE_PRICE) * cost.service());
+    }
+
+    Outlay on(Outlay outlay) {
+        double factor = on(Input.FIRST_COST);
+        return new Outlay(Math.min(Conversion.MAX_COST, factor * outlay.firstCost()),
+                Math.min(Conversion.MAX_COST, factor * outlay.rebate()), outlay.lifeYears(), outlay.financedShare(),
+                outlay.loanYears(), outlay.loanSharePerYear());
+    }
+
+    /** The prices with growth and discount changed, kept in the range that is allowed for them. */
+    Prices on(Prices prices) {
+        return new Prices(prices.saltPerKilogram(), prices.waterPerCubicMetre(), prices.sewerPerCubicMetre(),
+                prices.perServiceVisit(), Math.max(Prices.MIN_GROWTH_SHARE_PER_YEAR, Math.min(
+                        Prices.MAX_GROWTH_SHARE_PER_YEAR, on(Input.GROWTH) * prices.growthSharePerYear())),
+                Math.min(Prices.MAX_DISCOUNT_SHARE_PER_YEAR, on(Input.DISCOUNT) * prices.discountSharePerYear()));
+    }
+}

@@ -1,0 +1,74 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Outlay;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.softener.api.CandidateRequest;
+import java.math.BigDecimal;
+import java.util.List;
+
+@About("One way of going on.")
+public record AlternativeRequest(
+        @Property(value = "The caller's name for it.", required = true, minItems = 1, maxItems = 64,
+                example = "\"metered controller\"") String name,
+        @Property(value = "The kind: keep all as found; keep the clock but set its interval and dose as well as can be; convert"
+                + " to a metered controller; replace by a metered softener; a pair of beds of which one is always in service; or"
+                + " soften nothing.", required = true, example = "\"metered\"") Kind kind,
+        @Property(value = "The softener that it puts there, for replacement and twinBeds (each of its two beds).",
+                fallback = "beds like the one that stands there") CandidateRequest softener,
+        @Property(value = "Parts and work, today.", fallback = "0") Money cost,
+        @Property(value = "Rebate on the cost, at most the cost.", fallback = "0") Money rebate,
+        @Property(value = "Years until it is bought again; what is left of them at the end of the horizon counts as worth.",
+                min = 1, max = Outlay.MAX_LIFE_YEARS, unit = "years", fallback = "15", example = "15") Integer lifeYears,
+        @Property(value = "How it is paid, if not at once.", fallback = "at once") FinancingRequest financing,
+        @Property(value = "Paid service visits in a year.", min = 0, max = 52, fallback = "0", example = "1")
+        BigDecimal serviceVisitsPerYear) implements Checked {
+
+    /** A valve or a softener; the trade counts on 10 to 15 years. */
+    static final int ASSUMED_LIFE_YEARS = 15;
+    private static final List<Kind> NEW_SOFTENER = List.of(Kind.REPLACEMENT, Kind.TWIN_BEDS);
+
+    /** What is done. */
+    public enum Kind {
+        AS_FOUND, TUNED_CLOCK, METERED, REPLACEMENT, TWIN_BEDS, NO_SOFTENING
+    }
+
+    @Override
+    public void check(Violations at) {
+        if (softener != null && kind != null && !NEW_SOFTENER.contains(kind)) {
+            at.add("softener", Code.INCONSISTENT, "must be left out unless the kind is replacement or twinBeds");
+        }
+        checkAmount(cost, "cost", at);
+        checkAmount(rebate, "rebate", at);
+        if (rebate != null && rebate.value() != null && !at.at("rebate").here() && !at.at("cost").here()
+                && (cost == null || cost.value() == null || rebate.value().compareTo(cost.value()) > 0)) {
+            at.add("rebate", Code.INCONSISTENT, "must not be more than the cost");
+        }
+    }
+
+    private static void checkAmount(Money amount, String name, Violations at) {
+        if (amount != null && amount.value() != null && !at.at(name).here()
+                && !(amount.value().signum() >= 0 && amount.value().doubleValue() <= Conversion.MAX_COST)) {
+            at.add(name, Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(Conversion.MAX_COST));
+        }
+    }
+
+    Outlay outlay() {
+        double paid = cost == null ? 0 : cost.value().doubleValue();
+        double back = rebate == null ? 0 : rebate.value().doubleValue();
+        int life = lifeYears == null ? ASSUMED_LIFE_YEARS : lifeYears;
+        return financing == null ? new Outlay(paid, back, life)
+                : new Outlay(paid, back, life, financing.sharePercent().doubleValue() / 100, financing.years(),
+                        financing.interestPercentPerYear().doubleValue() / 100);
+    }
+
+    double visits() {
+        return serviceVisitsPerYear == null ? 0 : serviceVisitsPerYear.doubleValue();
+    }
+}

@@ -1,0 +1,27 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.BasisAnswer;
+import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.water.api.HardnessLines;
+import java.util.List;
+
+@About("Ways of going on, side by side.")
+public record AlternativesAnswer(
+        @Property(value = "One sentence to quote.", example = "\"The metered controller costs least.\"") String summary,
+        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
+        @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
+        @Property(value = "Name of the alternative that the others are held against.", example = "\"as it is\"")
+        String baseline,
+        @Property(value = "Name of the alternative that costs least over the horizon, of those that soften.", example = "\"metered controller\"")
+        String cheapest,
+        @Property(value = "Years looked at.", unit = "years", example = "10") Integer horizonYears,
+        @Property("The alternatives, in the order asked.") List<AlternativeAnswer> alternatives,
+        @Property("What to be careful about.") List<CautionAnswer> cautions,
+        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
+        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+}

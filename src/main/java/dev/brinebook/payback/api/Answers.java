@@ -1,0 +1,123 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Text;
+import dev.brinebook.guard.Figure;
+import dev.brinebook.payback.AgainstBaseline;
+import dev.brinebook.payback.Alternative;
+import dev.brinebook.payback.BreakEven;
+import dev.brinebook.payback.Comparison;
+import dev.brinebook.payback.Factors;
+import dev.brinebook.payback.Input;
+import dev.brinebook.payback.LifeCycleCost;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.Way;
+import dev.brinebook.payback.YearlyUse;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.api.EfficiencyLineAnswer;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+
+/** Puts a way of going on into the units of the answer. */
+final class Answers {
+
+    /** How far beside a break-even it is looked whether the way pays there. */
+    private static final double BESIDE = 1e-3;
+
+    private Answers() {
+    }
+
+    static AlternativeAnswer of(Comparison comparison, int index, AlternativeRequest.Kind kind,
+            UncertainWorthAnswer uncertain, Integer people, Currency currency, AnswerUnits units, Explanation explanation) {
+        Way way = comparison.ways().get(index);
+        Prices prices = comparison.bills().prices();
+        Alternative alternative = comparison.alternative(way, comparison.duty().days(), Factors.AS_TOLD);
+        double cost = CompareAlternatives.cost(comparison, way);
+        boolean isBaseline = index == comparison.baselineIndex();
+        AgainstBaseline worth = isBaseline ? null : comparison.against(way);
+        YearlyUse use = way.use(comparison.duty().days(), comparison.duty(), Way.Circumstances.AS_TOLD);
+        Setup setup = way.setup().orElse(null);
+        return new AlternativeAnswer(way.name(), kind,
+                setup == null ? null : units.saltDose(setup.saltDoseGramsPerLitre()),
+                setup != null && setup.policy() instanceof ClockEveryDays clock ? clock.days() : null,
+                setup == null || setup.policy().byClock() ? null : units.volume(setup.policy().meterVolumeLitres()),
+                YearlyUseAnswer.of(use, setup == null ? null : setup.year(comparison.duty()), units),
+                MoneyLines.of(alternative.yearly(), currency), Money.of(cost, currency),
+                Money.of(LifeCycleCost.annualEquivalent(cost, comparison.horizonYears(), prices.discountSharePerYear()),
+                        currency),
+                worth == null ? null : WorthAnswer.of(worth, prices, currency), uncertain,
+                worth == null ? List.of() : breakEvens(comparison, way, people, currency, units),
+                DischargeAnswer.of(setup, use, comparison.duty(), units),
+                setup == null ? List.of() : EfficiencyLineAnswer.of(fit(setup, comparison.duty()).lines(), units,
+                        "/alternatives/" + index + "/efficiencyLines", explanation));
+    }
+
+    private static Fit fit(Setup setup, Duty duty) {
+        return Fit.of(new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
+                setup.cycle(duty.water().temperatureCelsius())), duty, !setup.policy().byClock(), Fit.Ratings.UNKNOWN);
+    }
+
+    private static List<BreakEvenAnswer> breakEvens(Comparison comparison, Way way, Integer people, Currency currency,
+            AnswerUnits units) {
+        Duty duty = comparison.duty();
+        Prices prices = comparison.bills().prices();
+        List<BreakEvenAnswer> answers = new ArrayList<>();
+        double hardness = duty.hardness().totalMgPerL();
+        answers.add(factor(comparison, way, Input.HARDNESS, BreakEvenAnswer.Of.HARDNESS,
+                factor -> Text.of(units.hardness(factor * hardness)) + " of compensated hardness"));
+        answers.add(factor(comparison, way, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE,
+                factor -> Text.of(units.volume(factor * duty.days().meanLitres())) + " a day"
+                        + (people == null ? "" : ", what " + Text.number(factor * people) + " people use")));
+        answers.add(factor(comparison, way, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE,
+                factor -> Text.number(factor * prices.saltPerKilogram()) + " " + currency.getCurrencyCode() + " per kg of salt"));
+        if (way.outlay().firstCost() > 0) {
+            answers.add(factor(comparison, way, Input.FIRST_COST, BreakEvenAnswer.Of.FIRST_COST,
+                    factor -> text(Money.of(factor * way.outlay().firstCost(), currency)) + " of first cost"));
+        }
+        if (comparison.baseline().setup().filter(setup -> setup.policy().byClock()).isPresent()) {
+            answers.add(clock(comparison, way));
+        }
+        return answers;
+    }
+
+    private static BreakEvenAnswer factor(Comparison comparison, Way way, Input input, BreakEvenAnswer.Of of,
+            DoubleFunction<String> value) {
+        Figure at = BreakEven.factor(comparison, way, input);
+        boolean above = at.exists() && comparison.expectedNetPresentValue(way,
+                new Factors(Map.of(input, at.value() * (1 + BESIDE)))) > 0;
+        String here = "; here it is " + value.apply(1) + ".";
+        return new BreakEvenAnswer(of, at.exists() ? Rounding.answer(at.value()) : null,
+                at.exists() ? value.apply(at.value()) : null, Rounding.answer(BreakEven.LEAST_FACTOR),
+                Rounding.answer(BreakEven.MOST_FACTOR), at.exists() ? null : at.reason(), at.exists()
+                        ? "It pays " + (above ? "above " : "below ") + value.apply(at.value()) + here
+                        : always(comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "from " + value.apply(
+                                BreakEven.LEAST_FACTOR) + " to " + value.apply(BreakEven.MOST_FACTOR)) + here);
+    }
+
+    private static BreakEvenAnswer clock(Comparison comparison, Way way) {
+        Figure at = BreakEven.clockDays(comparison, way);
+        String sentence = at.exists() ? "It pays where the clock regenerates more often than every " + Text.number(at.value())
+                + " days." : always(comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of 1 to 60 days") + ".";
+        return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, at.exists() ? Rounding.answer(at.value()) : null,
+                at.exists() ? Text.number(at.value()) + " days" : null, Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
+                Rounding.answer(BreakEven.MOST_CLOCK_DAYS), at.exists() ? null : at.reason(), sentence);
+    }
+
+    private static String always(double worth, String range) {
+        return "It " + (worth > 0 ? "pays" : "does not pay") + " anywhere " + range;
+    }
+
+    private static String text(Money money) {
+        return money.value().toPlainString() + " " + money.unit();
+    }
+}

@@ -1,0 +1,168 @@
+package dev.brinebook.payback.api;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Days;
+import dev.brinebook.payback.Bills;
+import dev.brinebook.payback.Comparison;
+import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Factors;
+import dev.brinebook.payback.LifeCycleCost;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.UncertainWorth;
+import dev.brinebook.payback.UncertainWorth.UncertainInput;
+import dev.brinebook.payback.WaterTariff;
+import dev.brinebook.payback.Way;
+import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.api.HardnessLines;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+
+/** Which way of going on is worth it, for whom, and how sure that is. */
+public final class CompareAlternatives {
+
+    public static final Operation<AlternativesRequest, AlternativesAnswer> OPERATION = new Operation<>(
+            "compareAlternatives", "/v1/alternatives", "Compare ways of going on, and say how sure it is",
+            "Choose this when it is not settled what to do: it holds keeping, tuning, converting, replacing, a pair of beds or no"
+                    + " softening against each other over a common horizon, with first cost, life, loan, rebate, salt, water,"
+                    + " sewer and visits; gives net present value, annual equivalent, paybacks and rates of return; draws what"
+                    + " is not known to tell how likely each pays and what that depends on; and finds the hardness, use, price"
+                    + " or interval at which it just pays. For one conversion with known costs use estimatePayback.",
+            AlternativesRequest.class, AlternativesAnswer.class, CompareAlternatives::answer, List.of(),
+            List.of("well-family", "apartment"));
+
+    private CompareAlternatives() {
+    }
+
+    private static AlternativesAnswer answer(AlternativesRequest request) {
+        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        Explanation explanation = new Explanation();
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
+        PricesRequest priced = PricesRequest.orNone(request.prices());
+        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        int horizon = (int) explanation.orDefault("horizonYears", request.horizonYears(), Conversion.ASSUMED_HORIZON_YEARS,
+                "years");
+        Bills bills = bills(request, priced, prices, duty, horizon, explanation);
+        RunningCost running = new RunningCost(prices.saltPerKilogram(),
+                prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
+        Ways ways = new Ways(request, given, running, explanation);
+        List<Way> all = request.alternatives().stream().map(ways::of).toList();
+        int baseline = baseline(request);
+        Comparison comparison = new Comparison(all, baseline, duty, bills);
+        List<AlternativeAnswer> answers = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            answers.add(Answers.of(comparison, i, request.alternatives().get(i).kind(),
+                    i == baseline ? null : uncertain(request, comparison, all.get(i), explanation), request.household().people(),
+                    priced.currency(), units, explanation));
+        }
+        String cheapest = all.stream().filter(way -> way.setup().isPresent()).min(Comparator.comparingDouble(way -> cost(comparison, way))).orElse(comparison.baseline()).name();
+        explain(given, explanation);
+        return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers, priced.currency())),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                units.volume(duty.days().meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    static double cost(Comparison comparison, Way way) {
+        return LifeCycleCost.of(comparison.alternative(way, comparison.duty().days(), Factors.AS_TOLD),
+                comparison.horizonYears(), comparison.bills().prices());
+    }
+
+    private static int baseline(AlternativesRequest request) {
+        if (request.baseline() == null) {
+            return 0;
+        }
+        return request.alternatives().stream().map(AlternativeRequest::name).toList().indexOf(request.baseline());
+    }
+
+    private static Bills bills(AlternativesRequest request, PricesRequest priced, Prices prices, Duty duty, int horizon,
+            Explanation explanation) {
+        explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? "salt counts by weight"
+                : request.bagsPerTrip() + " whole bags at a time", request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
+        Bills.Bags bags = request.bagsPerTrip() == null ? null
+                : new Bills.Bags(priced.bagKilograms(explanation), request.bagsPerTrip());
+        return new Bills(prices, tariff(request.waterBlocks(), prices.waterPerCubicMetre()),
+                tariff(request.sewerBlocks(), prices.sewerPerCubicMetre()),
+                duty.days().meanLitres() * Days.PER_YEAR / 1000, bags, horizon);
+    }
+
+    private static WaterTariff tariff(List<TariffBlock> blocks, double flat) {
+        return blocks == null ? WaterTariff.flat(flat) : new WaterTariff(blocks.stream().map(block -> new WaterTariff.Block(
+                block.upTo() == null ? Double.POSITIVE_INFINITY : block.upTo().inBase() / 1000,
+                block.price().perCubicMetre())).toList());
+    }
+
+    private static UncertainWorthAnswer uncertain(AlternativesRequest request, Comparison comparison, Way way,
+            Explanation explanation) {
+        UncertaintyRequest asked = request.uncertainty();
+        if (asked == null) {
+            return null;
+        }
+        List<UncertainInputRequest> inputs = asked.inputs() == null ? UncertaintyRequest.ASSUMED : asked.inputs();
+        explanation.assume("uncertainty.inputs", asked.inputs() == null ? "prices normal by 15 %, hardness and daily use by"
+                + " 10 %, first cost triangular from 0.9 to 1.25" : inputs.size() + " as given",
+                asked.inputs() == null ? Origin.DEFAULT : Origin.CALLER);
+        int draws = (int) explanation.orDefault("uncertainty.draws", asked.draws(), UncertaintyRequest.DEFAULT_DRAWS, "");
+        double within = explanation.orDefault("uncertainty.paybackYears", asked.paybackYears(),
+                UncertaintyRequest.ASSUMED_PAYBACK_YEARS, "years");
+        double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
+        Currency currency = PricesRequest.orNone(request.prices()).currency();
+        return UncertainWorthAnswer.of(UncertainWorth.of(comparison, way,
+                inputs.stream().map(one -> new UncertainInput(one.input(), one.factor())).toList(), draws, enough,
+                PreferencesRequest.seed(request.seed())), within, currency);
+    }
+
+    private static String summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers,
+            Currency currency) {
+        String base = comparison.baseline().name();
+        String first = "Over " + comparison.horizonYears() + " years " + cheapest + " costs least";
+        AlternativeAnswer best = answers.stream().filter(one -> one.name().equals(cheapest)).findFirst().orElseThrow();
+        if (best.worth() == null) {
+            return first + ": nothing else is worth its cost against it.";
+        }
+        String sure = best.uncertain() == null ? "" : "; it is worth something in " + Text.number(best.uncertain()
+                .worthwhilePercent().doubleValue()) + " % of the cases drawn" + best.uncertain().drivers().stream().findFirst()
+                .map(driver -> ", and depends most on " + driver.input().words()).orElse("");
+        return first + ", " + best.worth().netPresentValue().value().toPlainString() + " " + currency.getCurrencyCode()
+                + " less than " + base + " in today's worth" + sure + ".";
+    }
+
+    private static void explain(SoftenerCase given, Explanation explanation) {
+        explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
+        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS,
+                Caution.EFFICIENCY_NOT_CERTIFIED);
+        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.assume("noSoftening", "costs nothing here: what hard water does to appliances, soap and energy is left out,"
+                + " as no source settles it", Origin.DEFAULT);
+        explanation.because("/alternatives/*/lifeCycleCost", "first cost less rebate, replacements at the end of each life, bills"
+                + " that grow with prices, less the worth that is left at the end of the horizon, all discounted", "NIST-HB135");
+        explanation.because("/alternatives/*/annualEquivalent", "life-cycle cost times d / (1 - (1 + d)^-N)", "NIST-HB135");
+        explanation.because("/alternatives/*/bills", "a year of the household's days: salt, water and visits times their prices;"
+                + " water on top of the household's where it is sold by blocks", "DAIAD");
+        explanation.because("/alternatives/*/worth/netPresentValue", "life-cycle cost of the baseline less its own", "NIST-HB135");
+        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", "bills saved over what is invested, replacements and"
+                + " worth left included, both in today's worth", "CFR-436");
+        explanation.because("/alternatives/*/uncertain", "each draw a value of every input, by Latin hypercubes of 250, and a"
+                + " drawn year of the household; meters are set to what is then known, a clock stays as it is", "MCKAY-1979");
+        explanation.because("/alternatives/*/uncertain/drivers/*/rankCorrelation", "correlation of ranks over the draws",
+                "SPEARMAN-1904");
+        explanation.because("/alternatives/*/breakEven", "the net present value on the mean of endlessly many years, solved for"
+                + " zero between the ends told; of several zeros the nearest to what was told", "NIST-HB135");
+        explanation.because("/alternatives/*/discharge", "chloride by atomic weights; waste water is the softened use and the"
+                + " regeneration water", "CIAAW");
+    }
+}

@@ -1,0 +1,225 @@
+package dev.brinebook.payback;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.payback.UncertainWorth.UncertainInput;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.randomness.Uncertain;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.ClockOnWeekdays;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.ExpectedInterval;
+import dev.brinebook.regeneration.MeteredByHistory;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.MeteredImmediate;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.TwinAlternating;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.water.WaterAnalysis;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ComparisonTest {
+
+    private static final double CAPACITY_GRAMS = 24_000 * Exact.GRAIN_MILLIGRAMS / 1000;
+    private static final Prices PRICES = new Prices(0.40, 1.25, 1.75, 100, 0.04, 0.0557);
+    private static final Duty DUTY = duty(0.4);
+
+    private final Way clock = way("clock", new ClockEveryDays(4), Outlay.NONE);
+    private final Way meter = way("meter", new MeteredDelayed(meterLitres(), 1200, 14), new Outlay(300, 0, 10));
+    private final Comparison comparison = new Comparison(List.of(clock, meter), 0, DUTY, new Bills(PRICES, 10));
+
+    /** By hand: 365/4 regenerations of 8 lb and the water of the cycle, at the prices; nothing to buy. */
+    @Test
+    void aClockCostsWhatItsRegenerationsCost() {
+        YearlyUse use = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD);
+        assertEquals(91.25, use.regenerationsPerYear(), 1e-9);
+        assertEquals(91.25 * 8 * Exact.POUND_KILOGRAMS, use.saltKilograms(), 1e-9);
+        YearlyCost bills = comparison.bills().of(use);
+        assertEquals(0.40 * use.saltKilograms(), bills.salt(), 1e-9);
+        assertEquals(use.waterLitres() / 1000 * (1.25 + 1.75), bills.water() + bills.sewer(), 1e-9);
+    }
+
+    /** Putting the break-even back gives a net present value within one cent of zero. */
+    @ParameterizedTest
+    @EnumSource(value = Input.class, names = {"HARDNESS", "DAILY_USE", "SALT_PRICE", "FIRST_COST"})
+    void aBreakEvenPutBackIsWorthNothing(Input input) {
+        var factor = BreakEven.factor(comparison, meter, input);
+        assertTrue(factor.exists(), input.name());
+        assertEquals(0, comparison.expectedNetPresentValue(meter, new Factors(Map.of(input, factor.value()))), 0.01);
+    }
+
+    @Test
+    void theBreakEvenOfAClockPutBackIsWorthNothing() {
+        double days = BreakEven.clockDays(comparison, meter).value();
+        double set = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD).regenerationsPerYear();
+        YearlyUse one = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD);
+        double share = 365 / days / set;
+        YearlyUse use = new YearlyUse(share * one.regenerationsPerYear(), share * one.saltKilograms(),
+                share * one.waterLitres(), 0);
+        double clockCost = LifeCycleCost.of(new Alternative("clock", Outlay.NONE, comparison.bills().of(use)), 10, PRICES);
+        assertEquals(clockCost, LifeCycleCost.of(comparison.expected(meter, Factors.AS_TOLD), 10, PRICES), 0.01);
+    }
+
+    @Test
+    void neverBreaksEvenWhereNothingChanges() {
+        Comparison same = new Comparison(List.of(clock, way("clock again", new ClockEveryDays(4), new Outlay(50, 0, 10))), 0,
+                DUTY, new Bills(PRICES, 10));
+        assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).reason());
+        assertFalse(NoAnswer.NEVER_BREAKS_EVEN.sentence().isBlank());
+    }
+
+    /** A price enters linearly: with it alone uncertain and normal, the worth is normal with the mean and variance of theory. */
+    @Test
+    void aLinearCaseHasTheMeanAndVarianceOfTheory() {
+        Way other = way("other clock", new ClockEveryDays(6), new Outlay(100, 0, 10));
+        Comparison clocks = new Comparison(List.of(clock, other), 0, DUTY, new Bills(PRICES, 10));
+        UncertainWorth worth = UncertainWorth.of(clocks, other, List.of(new UncertainInput(Input.SALT_PRICE,
+                new Uncertain.Normal(1, 0.2))), 4_000, 0, 3);
+        double atMean = countedWorth(clocks, other, 1);
+        double slope = countedWorth(clocks, other, 2) - atMean;
+        assertEquals(atMean, worth.mean().value(), 3 * worth.mean().standardError());
+        double squares = 0;
+        for (double one : worth.netPresentValue().sorted()) {
+            squares += (one - atMean) * (one - atMean);
+        }
+        double variance = 0.04 * slope * slope;
+        assertEquals(variance, squares / 4_000, 3 * variance * Math.sqrt(2 / 4_000.0));
+        assertEquals(1, worth.drivers().get(0).rankCorrelation(), 0.01);
+    }
+
+    private static double countedWorth(Comparison clocks, Way other, double saltFactor) {
+        Factors factors = new Factors(Map.of(Input.SALT_PRICE, saltFactor));
+        return LifeCycleCost.of(clocks.alternative(clocks.baseline(), DUTY.days(), factors), 10, PRICES)
+                - LifeCycleCost.of(clocks.alternative(other, DUTY.days(), factors), 10, PRICES);
+    }
+
+    @Test
+    void isTheSameOnAnyNumberOfThreads() throws Exception {
+        double[] alone = onThreads(1);
+        assertArrayEquals(alone, onThreads(2));
+        assertArrayEquals(alone, onThreads(8));
+    }
+
+    private double[] onThreads(int threads) throws Exception {
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            return pool.submit(() -> uncertain(1_500).netPresentValue().sorted()).get();
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    @Test
+    void ordersDriversBySwingAndTellsHowLikelyItPays() {
+        UncertainWorth worth = uncertain(2_000);
+        for (int i = 1; i < worth.drivers().size(); i++) {
+            assertTrue(worth.drivers().get(i - 1).swing() >= worth.drivers().get(i).swing());
+        }
+        assertEquals(worth.paybackYears().shareUpTo(4), worth.paysWithinShare(4));
+        assertTrue(worth.paysWithinShare(1) <= worth.paysWithinShare(5));
+        assertTrue(worth.netPresentValue().at(0.05) < worth.netPresentValue().at(0.95));
+        assertEquals(2_000, worth.draws());
+    }
+
+    private UncertainWorth uncertain(int draws) {
+        return UncertainWorth.of(comparison, meter, List.of(new UncertainInput(Input.SALT_PRICE, new Uncertain.Normal(1, 0.2)),
+                new UncertainInput(Input.HARDNESS, new Uncertain.Lognormal(1, 0.1)), new UncertainInput(Input.DAILY_USE,
+                        new Uncertain.Triangular(0.7, 1, 1.4)), new UncertainInput(Input.FIRST_COST, new Uncertain.Range(0.9, 1.3))),
+                draws, 0, 7);
+    }
+
+    /** What a year uses, counted on days, and on the mean of endlessly many, by every policy. */
+    @Test
+    void countedYearsScatterAboutTheExpectedOne() {
+        for (Policy policy : List.of(new ClockEveryDays(5), new ClockOnWeekdays(EnumSet.of(DayOfWeek.MONDAY,
+                DayOfWeek.THURSDAY)), new MeteredDelayed(meterLitres(), 1500, 14), new MeteredImmediate(meterLitres(), 14),
+                new TwinAlternating(meterLitres(), 14))) {
+            Way way = way("any", policy, Outlay.NONE);
+            assertEquals(1, way.use(DUTY.days(), DUTY, Way.Circumstances.AS_TOLD).regenerationsPerYear()
+                    / way.expectedUse(DUTY, Way.Circumstances.AS_TOLD).regenerationsPerYear(), 0.06, policy.toString());
+        }
+        assertEquals(14, ExpectedInterval.days(new MeteredImmediate(1e6, 14), 1, 0.4));
+        assertEquals(ExpectedInterval.days(new MeteredDelayed(7000, 1000, 14), 900, 0.4),
+                ExpectedInterval.days(new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 1000, 14), 900, 0.4));
+        assertEquals(3, ExpectedInterval.days(new ClockEveryDays(10, 3), 900, 0.4));
+    }
+
+    @Test
+    void softeningNothingCostsNothingAndReservesGoWithTheUse() {
+        Way none = new Way("nothing", Optional.empty(), Outlay.NONE, 0);
+        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY.days(), DUTY, Way.Circumstances.AS_TOLD));
+        assertEquals(new YearlyUse(0, 0, 0, 0), none.expectedUse(DUTY, Way.Circumstances.AS_TOLD));
+        assertEquals(new MeteredDelayed(7000, 2400, 14), new MeteredDelayed(7000, 1200, 14).scaledTo(2));
+        assertEquals(new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 600, 14),
+                new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 1200, 14).scaledTo(0.5));
+        assertEquals(new ClockEveryDays(4), new ClockEveryDays(4).scaledTo(3));
+    }
+
+    /** By hand: 10 kg a year in bags of 25 kg, two a trip, over 10 years: 100 kg used, two trips of 50 kg, 10 kg a year. */
+    @Test
+    void billsSaltInWholeBagsAndWaterOnTopOfTheHouseholds() {
+        WaterTariff blocks = new WaterTariff(List.of(new WaterTariff.Block(40, 1.5), new WaterTariff.Block(
+                Double.POSITIVE_INFINITY, 3)));
+        Bills bills = new Bills(PRICES, blocks, WaterTariff.flat(2), 39, new Bills.Bags(25, 2), 10);
+        YearlyCost cost = bills.of(new YearlyUse(20, 10, 3_000, 1));
+        assertEquals(10 * 0.40, cost.salt(), 1e-9);
+        assertEquals(1 * 1.5 + 2 * 3, cost.water(), 1e-9);
+        assertEquals(3 * 2, cost.sewer(), 1e-9);
+        assertEquals(100, cost.service(), 1e-9);
+        assertEquals(15 * 0.40, bills.of(new YearlyUse(20, 11, 3_000, 1)).salt(), 1e-9, "110 kg take three trips of 50 kg");
+    }
+
+    @Test
+    void refusesWhatMakesNoSense() {
+        assertThrows(IllegalArgumentException.class, () -> new Comparison(List.of(clock), 0, DUTY, new Bills(PRICES, 10)));
+        assertThrows(IllegalArgumentException.class, () -> new Factors(Map.of(Input.HARDNESS, -1.0)));
+        assertThrows(IllegalArgumentException.class, () -> new Way.Circumstances(0, 1, 1));
+    }
+
+    private static double meterLitres() {
+        return 1000 * CAPACITY_GRAMS / DUTY.hardness().totalMgPerL();
+    }
+
+    private static Way way(String name, Policy policy, Outlay outlay) {
+        Softener softener = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES), 48 * Exact.INCH_METRES,
+                Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
+        return new Way(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
+                outlay, 0);
+    }
+
+    private static Duty duty(double cv) {
+        WaterAnalysis water = new WaterAnalysis(HardnessUnit.GPG.toBase(15), 0, OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 12,
+                WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
+        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+                demand.days(LocalDate.of(2026, 1, 1), 365, 1), 0.9, 3, 0);
+    }
+}
