@@ -54,7 +54,10 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
     /**
      * Payments of each year for the first purchase, today first: what is not financed, and the loan.
      *
-     * <pre>P_0 = (1 − f) I,   P_t = A in years 1 … min(m, N),   P_N += A / UCR(i, m − N) where m &gt; N,   A = f I UCR(i, m)</pre>
+     * <pre>
+     * P_0 = (1 − f) I,   P_t = A = f I UCR(i, m) in years 1 … min(m, N),
+     * P_N += A / UCR(i, m − N) where m &gt; N
+     * </pre>
      *
      * <p>I first cost less rebate; f share financed; i interest; m years of the loan; N horizon; UCR
      * {@link CashFlows#uniformCapitalRecovery}.
@@ -71,7 +74,8 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
             payments[year] = yearly;
         }
         if (loanYears > horizonYears) {
-            payments[horizonYears] += yearly / CashFlows.uniformCapitalRecovery(loanSharePerYear, loanYears - horizonYears);
+            int yearsLeft = loanYears - horizonYears;
+            payments[horizonYears] += yearly / CashFlows.uniformCapitalRecovery(loanSharePerYear, yearsLeft);
         }
         return payments;
     }

@@ -56,7 +56,8 @@ class LifeCycleCostTest {
             double cost = LifeCycleCost.of(alternative, horizon, prices);
             assertEquals(worth, cost, 1e-9 * Math.abs(worth), "seed " + seed);
             double yearly = FinanceLib.pmt(discount, horizon, -worth, 0, false);
-            assertEquals(yearly, LifeCycleCost.annualEquivalent(cost, horizon, discount), 1e-9 * Math.abs(yearly), "seed " + seed);
+            assertEquals(yearly, LifeCycleCost.annualEquivalent(cost, horizon, discount), 1e-9 * Math.abs(yearly),
+                    "seed " + seed);
         }
     }
 
