@@ -86,6 +86,22 @@ public final class CashFlows {
         return savings;
     }
 
+    /**
+     * The equal amount at the end of each year that is worth 1 today.
+     * <pre>UCR = d / (1 - (1 + d)^-N);   1 / N where d is 0</pre>
+     * d discount or interest rate, share per year; N number of payments, 1 to {@value #MAX_YEARS}.
+     * <p>Valid for d from 0 to {@value #MAX_RATE_SHARE_PER_YEAR}.
+     * <p>Source: [NIST-HB135] uniform capital recovery
+     * <p>Deviation: the denominator is taken as -expm1(-N log1p(d)), the same without the cancellation that leaves it 0
+     * at rates below 1e-16.
+     */
+    public static double uniformCapitalRecovery(double rateSharePerYear, int years) {
+        Guard.within(rateSharePerYear, 0, MAX_RATE_SHARE_PER_YEAR, "rateSharePerYear");
+        Guard.within(years, 1, MAX_YEARS, "years");
+        return rateSharePerYear == 0 ? 1.0 / years
+                : rateSharePerYear / -StrictMath.expm1(-years * StrictMath.log1p(rateSharePerYear));
+    }
+
     /** The flows of an investment today that brings savings at the end of each year. */
     public static double[] of(double investment, double... savings) {
         double[] flows = new double[savings.length + 1];

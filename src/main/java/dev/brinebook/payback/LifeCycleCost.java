@@ -14,7 +14,7 @@ public final class LifeCycleCost {
      * <pre>LCC = Σ P_t / (1 + d)^t</pre>
      *
      * <p>P_t payments of year t, today being 0; d discount rate, share per year.
-     * Source: [NIST-HB135] life-cycle cost.
+     * Source: [NIST-HB135] life-cycle cost; [CFR-436] section 436.19.
      */
     public static double of(Alternative alternative, int horizonYears, Prices prices) {
         return CashFlows.netPresentValue(prices.discountSharePerYear(), alternative.payments(horizonYears, prices));
@@ -23,16 +23,14 @@ public final class LifeCycleCost {
     /**
      * The equal amount at the end of each year that is worth as much today.
      *
-     * <pre>A = PV · d / (1 − (1 + d)^−N);   PV / N where d is 0</pre>
+     * <pre>A = PV · UCR(d, N)</pre>
      *
-     * <p>PV present value; d discount rate; N horizon, years.
+     * <p>PV present value; UCR {@link CashFlows#uniformCapitalRecovery}; d discount rate; N horizon, years.
      * Source: [NIST-HB135] uniform capital recovery.
      */
     public static double annualEquivalent(double presentValue, int horizonYears, double discountSharePerYear) {
         Guard.finite(presentValue, "presentValue");
-        Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
         Guard.within(discountSharePerYear, 0, Prices.MAX_DISCOUNT_SHARE_PER_YEAR, "discountSharePerYear");
-        return discountSharePerYear == 0 ? presentValue / horizonYears
-                : presentValue * discountSharePerYear / (1 - StrictMath.pow(1 + discountSharePerYear, -horizonYears));
+        return presentValue * CashFlows.uniformCapitalRecovery(discountSharePerYear, horizonYears);
     }
 }

@@ -36,44 +36,79 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
         this(firstCost, rebate, lifeYears, 0, 1, 0);
     }
 
-    /**
-     * Payments of each year, today first: what is not financed, the loan, replacements when the life is over, and at the
-     * end, as a negative payment, the part of the last one's life that is left.
-     *
-     * <pre>
-     * P_0 = (1 − f) I,   A = f I i / (1 − (1 + i)^−m)  in years 1 … m,
-     * P_kL += C (1 + g)^kL  for kL &lt; N,   P_N −= C (1 + g)^s (1 − (N − s)/L)
-     * </pre>
-     *
-     * <p>I first cost less rebate; C first cost; f share financed; i interest; m years of the loan, those after the horizon
-     * falling into its last year; L life; N horizon; g growth of prices; s year of the last purchase.
-     * Source: [NIST-HB135] replacement and residual value, the latter in proportion to the life that is left; level payments
-     * of a loan by definition of its present value.
-     * Deviation: a rebate is paid once, for the first purchase.
-     */
+    /** What the first purchase costs, however it is paid: first cost less rebate. */
+    public double investment() {
+        return firstCost - rebate;
+    }
+
+    /** All payments of each year, today first: those of the first purchase and those that come after it. */
     public double[] payments(int horizonYears, double growthSharePerYear) {
-        Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
-        double[] payments = new double[horizonYears + 1];
-        double net = firstCost - rebate;
-        payments[0] = (1 - financedShare) * net;
-        double yearly = yearlyPayment();
-        for (int year = 1; year <= loanYears; year++) {
-            payments[Math.min(year, horizonYears)] += yearly;
+        double[] payments = purchase(horizonYears);
+        double[] later = later(horizonYears, growthSharePerYear);
+        for (int year = 0; year <= horizonYears; year++) {
+            payments[year] += later[year];
         }
-        int last = 0;
-        for (int year = lifeYears; year < horizonYears; year += lifeYears) {
-            payments[year] += grown(growthSharePerYear, year);
-            last = year;
-        }
-        payments[horizonYears] -= grown(growthSharePerYear, last) * (1 - (double) (horizonYears - last) / lifeYears);
         return payments;
     }
 
-    /** Payment of each year of the loan. */
+    /**
+     * Payments of each year for the first purchase, today first: what is not financed, and the loan.
+     *
+     * <pre>
+     * P_0 = (1 − f) I,   P_t = A = f I UCR(i, m) in years 1 … min(m, N),
+     * P_N += A / UCR(i, m − N) where m &gt; N
+     * </pre>
+     *
+     * <p>I first cost less rebate; f share financed; i interest; m years of the loan; N horizon; UCR
+     * {@link CashFlows#uniformCapitalRecovery}.
+     * Validity: interest in the money that the discount rate is in, usually nominal; the payments do not grow.
+     * Source: [NIST-HB135] uniform capital recovery; what is still owed at the horizon is the present value, at the
+     * loan's own interest, of the payments after it, and is paid back then.
+     * Deviation: a rebate is paid once, for the first purchase, and today; replacements are not financed.
+     */
+    public double[] purchase(int horizonYears) {
+        double[] payments = new double[Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears") + 1];
+        payments[0] = (1 - financedShare) * investment();
+        double yearly = yearlyPayment();
+        for (int year = 1; year <= Math.min(loanYears, horizonYears); year++) {
+            payments[year] = yearly;
+        }
+        if (loanYears > horizonYears) {
+            int yearsLeft = loanYears - horizonYears;
+            payments[horizonYears] += yearly / CashFlows.uniformCapitalRecovery(loanSharePerYear, yearsLeft);
+        }
+        return payments;
+    }
+
+    /**
+     * Payments of each year after the first purchase, today first: replacements when the life is over, and at the end,
+     * as a negative payment, the part of the last one's life that is left.
+     *
+     * <pre>P_kL = C (1 + g)^kL  for kL &lt; N,   P_N = −C (1 + g)^N (1 − (N − s)/L)</pre>
+     *
+     * <p>C first cost; L life; N horizon; g growth of prices; s year of the last purchase.
+     * Source: [NIST-HB135] replacement and residual value, the latter in proportion to the life that is left.
+     * Deviation: the handbook reckons the residual value from the first cost in constant money. In the money of the day
+     * that first cost has grown with the prices up to the horizon, not only up to the last purchase: so both ways of
+     * reckoning agree. A thing of 900 that lasts 15 years is worth 444.07 after 10 at 4 % growth; without the growth, 300.
+     */
+    public double[] later(int horizonYears, double growthSharePerYear) {
+        double[] payments = new double[Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears") + 1];
+        Guard.within(growthSharePerYear, Prices.MIN_GROWTH_SHARE_PER_YEAR, Prices.MAX_GROWTH_SHARE_PER_YEAR,
+                "growthSharePerYear");
+        int last = 0;
+        for (int year = lifeYears; year < horizonYears; year += lifeYears) {
+            payments[year] = grown(growthSharePerYear, year);
+            last = year;
+        }
+        double lifeLeftShare = (double) (last + lifeYears - horizonYears) / lifeYears;
+        payments[horizonYears] = 0 - grown(growthSharePerYear, horizonYears) * lifeLeftShare;
+        return payments;
+    }
+
+    /** Payment of each year of the loan: the loan times {@link CashFlows#uniformCapitalRecovery}. */
     public double yearlyPayment() {
-        double loan = financedShare * (firstCost - rebate);
-        return loanSharePerYear == 0 ? loan / loanYears
-                : loan * loanSharePerYear / (1 - StrictMath.pow(1 + loanSharePerYear, -loanYears));
+        return financedShare * investment() * CashFlows.uniformCapitalRecovery(loanSharePerYear, loanYears);
     }
 
     private double grown(double growthSharePerYear, int year) {

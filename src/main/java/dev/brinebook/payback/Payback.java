@@ -51,24 +51,52 @@ public final class Payback {
      * 4.44 years; whole years would give 5, and sharing out on the discounting curve itself 4.43.
      */
     public static Figure discountedYears(double investment, double rateSharePerYear, double... savings) {
-        double open = Guard.notNegative(investment, "investment");
+        Guard.notNegative(investment, "investment");
         double total = CashFlows.netPresentValue(0, savings);
+        if (investment > 0 && !(total > 0)) {
+            return Figure.none(NoAnswer.NOTHING_SAVED);
+        }
+        return discountedYears(investment, rateSharePerYear, savings, new double[savings.length]);
+    }
+
+    /**
+     * The same where money also falls at the end of a year at once: a replacement paid for, or one that is not needed, or
+     * what a thing is still worth at the horizon.
+     * <pre>
+     * n = m + (I - C(m)) / (S(m+1) / (1 + d)^(m+1)),   at most m + 1
+     * C(m) = sum over t from 1 to m of (S(t) + E(t)) / (1 + d)^t
+     * </pre>
+     * E(t) received at the end of year t, negative where paid; the others as above. The savings of a year are shared out
+     * within it; E(t) comes after them, and so pays back at the end of the year or not at all.
+     * <p>The first time counts: a later replacement may open the account again, which only the net present value tells.
+     * <p>None when nothing is invested, or C stays below I; then because nothing is saved if the savings without E add up
+     * to zero or less.
+     * <p>Source: [NIST-HB135] discounted payback, replacements and residual values in the years in which they fall
+     */
+    public static Figure discountedYears(double investment, double rateSharePerYear, double[] savings,
+            double[] atYearEnd) {
+        double open = Guard.notNegative(investment, "investment");
+        Guard.within(atYearEnd.length, savings.length, savings.length, "number of years");
         if (open == 0) {
             return Figure.none(NoAnswer.NO_INVESTMENT);
         }
-        if (!(total > 0)) {
-            return Figure.none(NoAnswer.NOTHING_SAVED);
-        }
-        double factor = 1;
-        for (int year = 0; year < savings.length; year++) {
-            factor /= 1 + Guard.within(rateSharePerYear, CashFlows.MIN_RATE_SHARE_PER_YEAR,
-                    CashFlows.MAX_RATE_SHARE_PER_YEAR, "rateSharePerYear");
-            double worthToday = savings[year] * factor;
-            if (worthToday >= open) {
-                return Figure.of(year + open / worthToday);
+        double[] saved = CashFlows.discounted(rateSharePerYear, before(savings));
+        double[] received = CashFlows.discounted(rateSharePerYear, before(atYearEnd));
+        for (int year = 1; year <= savings.length; year++) {
+            if (saved[year] >= open) {
+                return Figure.of(year - 1 + open / saved[year]);
             }
-            open -= worthToday;
+            open -= saved[year] + received[year];
+            if (open <= 0) {
+                return Figure.of(year);
+            }
         }
-        return Figure.none(NoAnswer.NOT_WITHIN_HORIZON);
+        return Figure.none(CashFlows.netPresentValue(0, savings) > 0
+                ? NoAnswer.NOT_WITHIN_HORIZON : NoAnswer.NOTHING_SAVED);
+    }
+
+    /** A today without any, put in front. */
+    private static double[] before(double[] years) {
+        return CashFlows.of(0, years);
     }
 }

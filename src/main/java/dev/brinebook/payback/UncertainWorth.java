@@ -154,8 +154,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
             Prices prices = factors.on(comparison.bills().prices());
             int years = comparison.horizonYears();
             double worth = LifeCycleCost.of(baseline, years, prices) - LifeCycleCost.of(own, years, prices);
-            double extra = own.outlay().payments(years, prices.growthSharePerYear())[0]
-                    - baseline.outlay().payments(years, prices.growthSharePerYear())[0];
+            double extra = own.outlay().investment() - baseline.outlay().investment();
             double saved = baseline.yearly().minus(own.yearly()).total();
             double payback = extra <= 0 ? 0 : saved > 0 ? extra / saved : Double.POSITIVE_INFINITY;
             return new double[] {worth, payback};

@@ -13,6 +13,7 @@ import java.util.List;
 public record WaterTariff(List<Block> blocks) {
 
     public static final int MAX_BLOCKS = 10;
+    /** Of the household and the softener together; a softener in the corners of what is allowed takes much. */
     public static final double MAX_CUBIC_METRES = 1e9;
 
     /**
@@ -75,6 +76,7 @@ public record WaterTariff(List<Block> blocks) {
 
     /** What a softener's water adds to the bill of a household. */
     public double addedCost(double householdCubicMetres, double softenerCubicMetres) {
+        Guard.within(softenerCubicMetres, 0, MAX_CUBIC_METRES, "softenerCubicMetres");
         return yearlyCost(householdCubicMetres + softenerCubicMetres) - yearlyCost(householdCubicMetres);
     }
 }

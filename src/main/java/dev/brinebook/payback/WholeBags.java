@@ -5,6 +5,14 @@ import dev.brinebook.guard.Guard;
 /** Salt as it is bought: in whole bags, several a trip. */
 public final class WholeBags {
 
+    /** Less than any bag on sale; keeps the number of bags countable. */
+    public static final double MIN_BAG_KILOGRAMS = 0.1;
+    public static final double MAX_BAG_KILOGRAMS = 10_000;
+    public static final int MAX_BAGS_PER_TRIP = 1_000;
+
+    /** Part of a trip for which none is made: what rounding may leave of a trip that is just enough. */
+    private static final double ROUNDING_TRIPS = 1e-9;
+
     private WholeBags() {
     }
 
@@ -14,6 +22,8 @@ public final class WholeBags {
      * <pre>n_t = B ⌈t m / (b B)⌉ − (n_1 + … + n_t₋₁)</pre>
      *
      * <p>n_t bags in year t; m salt a year, kg; b salt in a bag, kg; B bags a trip.
+     * Validity: salt from 0 to {@value YearlyUse#MAX_PER_YEAR}, bags of {@value #MIN_BAG_KILOGRAMS} to
+     * {@value #MAX_BAG_KILOGRAMS} kg. What is in store at the end is worth nothing here; it is less than a trip.
      * Source: what whole bags are, by definition.
      *
      * @param saltKilogramsPerYear salt used, 0 or above
@@ -21,15 +31,14 @@ public final class WholeBags {
      * @param bagsPerTrip bags bought at a time, at least one
      */
     public static long[] boughtPerYear(double saltKilogramsPerYear, double bagKilograms, int bagsPerTrip, int years) {
-        Guard.notNegative(saltKilogramsPerYear, "saltKilogramsPerYear");
-        Guard.positive(bagKilograms, "bagKilograms");
-        Guard.within(bagsPerTrip, 1, 1_000, "bagsPerTrip");
+        Guard.within(saltKilogramsPerYear, 0, YearlyUse.MAX_PER_YEAR, "saltKilogramsPerYear");
+        Guard.within(bagKilograms, MIN_BAG_KILOGRAMS, MAX_BAG_KILOGRAMS, "bagKilograms");
+        Guard.within(bagsPerTrip, 1, MAX_BAGS_PER_TRIP, "bagsPerTrip");
         long[] bought = new long[Guard.within(years, 1, CashFlows.MAX_YEARS, "years")];
         long before = 0;
         for (int year = 1; year <= years; year++) {
-            // A trip is not made for the last binary digit of a bag.
             double trips = year * saltKilogramsPerYear / (bagKilograms * bagsPerTrip);
-            long all = bagsPerTrip * (long) Math.ceil(trips - 1e-9);
+            long all = bagsPerTrip * (long) Math.ceil(trips - ROUNDING_TRIPS);
             bought[year - 1] = all - before;
             before = all;
         }

@@ -18,13 +18,15 @@ public record DischargeAnswer(
         @Property("Salt.") MassQuantity salt,
         @Property("Chloride in it.") MassQuantity chloride,
         @Property("Regeneration water.") VolumeQuantity water,
-        @Property("Chloride that it adds to the household's waste water, on the mean: the softened use and the regeneration"
-                + " water together.") ConcentrationQuantity chlorideInWasteWater) {
+        @Property(value = "Chloride that it adds to the household's waste water, on the mean: the softened use and the"
+                + " regeneration water together.", optional = "when no water is used") ConcentrationQuantity chlorideInWasteWater) {
 
     static DischargeAnswer of(Setup setup, YearlyUse use, Duty duty, AnswerUnits units) {
-        SaltDischarge discharge = SaltDischarge.of(setup == null ? Salt.SODIUM_CHLORIDE : setup.softener().salt(),
-                use.saltKilograms(), use.waterLitres(), duty.days().meanLitres() * Days.PER_YEAR);
-        return new DischargeAnswer(units.mass(discharge.saltKilograms()), units.mass(discharge.chlorideKilograms()),
-                units.volume(discharge.waterLitres()), units.concentration(discharge.chlorideMgPerL()));
+        SaltDischarge discharge = SaltDischarge.of(use, setup == null ? Salt.SODIUM_CHLORIDE : setup.softener().salt());
+        double household = duty.days().meanLitres() * Days.PER_YEAR;
+        return new DischargeAnswer(units.mass(discharge.saltKilogramsPerYear()),
+                units.mass(discharge.chlorideKilogramsPerYear()), units.volume(discharge.regenerationLitresPerYear()),
+                household + discharge.regenerationLitresPerYear() > 0
+                        ? units.concentration(discharge.addedChlorideMgPerL(household)) : null);
     }
 }

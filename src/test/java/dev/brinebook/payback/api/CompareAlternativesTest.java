@@ -29,7 +29,7 @@ class CompareAlternativesTest {
                 .body("alternatives[0].worth", nullValue()).body("alternatives[0].breakEven", empty())
                 .body("alternatives[0].clockDays", exactly(3))
                 .body("alternatives[2].worth.investment.value", near(370, 1e-9, "420 less the rebate of 50"))
-                .body("alternatives[3].worth.investment.value", near(230, 1e-9, "a fifth of 1,150; the rest is borrowed"))
+                .body("alternatives[3].worth.investment.value", near(1150, 1e-9, "the whole purchase, however it is paid"))
                 .body("alternatives[2].breakEven.of", hasItem("clockInterval"))
                 .body("alternatives[2].uncertain.drivers", hasSize(6)).body("alternatives[5].saltDose", nullValue())
                 .body("alternatives[5].discharge.salt.value", exactly(0))
