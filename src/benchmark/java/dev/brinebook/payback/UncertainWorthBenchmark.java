@@ -64,8 +64,8 @@ public class UncertainWorthBenchmark {
     private static Way way(String name, Policy policy, Outlay outlay) {
         Softener softener = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES), 48 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
-        return new Way(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
-                outlay, 0);
+        return Way.of(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
+                outlay, 0, 12);
     }
 
     private static Duty duty() {

@@ -20,16 +20,24 @@ import java.util.Optional;
  *
  * @param name what the caller calls it
  * @param setup the softener and its settings; empty where nothing softens
+ * @param regeneration what each of its regenerations restores and uses; empty likewise
  * @param outlay what it costs to have
  * @param visitsPerYear paid service visits
  */
-public record Way(String name, Optional<Setup> setup, Outlay outlay, double visitsPerYear) {
+public record Way(String name, Optional<Setup> setup, Optional<Regeneration> regeneration, Outlay outlay,
+        double visitsPerYear) {
 
     public Way {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(setup, "setup");
+        Objects.requireNonNull(regeneration, "regeneration");
         Objects.requireNonNull(outlay, "outlay");
         Guard.within(visitsPerYear, 0, 365, "visitsPerYear");
+    }
+
+    /** A way in water of {@code celsius}. */
+    public static Way of(String name, Optional<Setup> setup, Outlay outlay, double visitsPerYear, double celsius) {
+        return new Way(name, setup, setup.map(one -> one.regeneration(celsius)), outlay, visitsPerYear);
     }
 
     /** What differs from the case as it was told: factors on its numbers, 1 where nothing does. */
@@ -68,9 +76,9 @@ public record Way(String name, Optional<Setup> setup, Outlay outlay, double visi
         if (setup.isEmpty()) {
             return new YearlyUse(0, 0, 0, visitsPerYear);
         }
-        Regeneration regeneration = regeneration(duty, circumstances);
         Totals totals = Simulation.totals(new Scaled(days, circumstances.dailyUse()),
-                circumstances.hardness() * duty.hardness().totalMgPerL(), regeneration, policy(circumstances));
+                circumstances.hardness() * duty.hardness().totalMgPerL(), restoring(circumstances.capacity()),
+                policy(circumstances));
         double scale = (double) Days.PER_YEAR / days.size();
         return new YearlyUse(scale * totals.regenerations(), scale * totals.saltGrams() / 1000,
                 scale * totals.waterLitres(), visitsPerYear);
@@ -81,16 +89,16 @@ public record Way(String name, Optional<Setup> setup, Outlay outlay, double visi
         if (setup.isEmpty()) {
             return new YearlyUse(0, 0, 0, visitsPerYear);
         }
-        Regeneration regeneration = regeneration(duty, circumstances);
+        Regeneration each = restoring(circumstances.capacity());
         double regenerations = Days.PER_YEAR / ExpectedInterval.days(policy(circumstances),
                 circumstances.dailyUse() * duty.days().meanLitres(), Demand.coefficientOfVariation(duty.days()));
-        return new YearlyUse(regenerations, regenerations * regeneration.saltGrams() / 1000,
-                regenerations * regeneration.waterLitres(), visitsPerYear);
+        return new YearlyUse(regenerations, regenerations * each.saltGrams() / 1000,
+                regenerations * each.waterLitres(), visitsPerYear);
     }
 
-    private Regeneration regeneration(Duty duty, Circumstances circumstances) {
-        Regeneration told = setup.orElseThrow().regeneration(duty.water().temperatureCelsius());
-        return new Regeneration(circumstances.capacity() * told.capacityGrams(), told.saltGrams(), told.waterLitres(),
+    private Regeneration restoring(double share) {
+        Regeneration told = regeneration.orElseThrow();
+        return new Regeneration(share * told.capacityGrams(), told.saltGrams(), told.waterLitres(),
                 told.minutes());
     }
 

@@ -172,7 +172,7 @@ class ComparisonTest {
 
     @Test
     void softeningNothingCostsNothingAndReservesGoWithTheUse() {
-        Way none = new Way("nothing", Optional.empty(), Outlay.NONE, 0);
+        Way none = Way.of("nothing", Optional.empty(), Outlay.NONE, 0, 12);
         assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY.days(), DUTY, Way.Circumstances.AS_TOLD));
         assertEquals(new YearlyUse(0, 0, 0, 0), none.expectedUse(DUTY, Way.Circumstances.AS_TOLD));
         assertEquals(new MeteredDelayed(7000, 2400, 14), new MeteredDelayed(7000, 1200, 14).scaledTo(2));
@@ -209,8 +209,8 @@ class ComparisonTest {
     private static Way way(String name, Policy policy, Outlay outlay) {
         Softener softener = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES), 48 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
-        return new Way(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
-                outlay, 0);
+        return Way.of(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
+                outlay, 0, 12);
     }
 
     private static Duty duty(double cv) {

@@ -32,7 +32,7 @@ final class Ways {
     }
 
     Way of(AlternativeRequest asked) {
-        return new Way(asked.name(), setup(asked), asked.outlay(), asked.visits());
+        return Way.of(asked.name(), setup(asked), asked.outlay(), asked.visits(), given.duty().water().temperatureCelsius());
     }
 
     private Optional<Setup> setup(AlternativeRequest asked) {
