@@ -57,7 +57,7 @@ final class Answers {
                         currency),
                 worth == null ? null : WorthAnswer.of(worth, prices, currency), uncertain,
                 worth == null ? List.of() : breakEvens(comparison, way, people, currency, units),
-                DischargeAnswer.of(setup, use, comparison.duty(), units),
+                DischargeAnswer.of(way, comparison.baseline(), comparison.duty(), units),
                 setup == null ? List.of() : EfficiencyLineAnswer.of(fit(setup, comparison.duty()).lines(), units,
                         "/alternatives/" + index + "/efficiencyLines", explanation));
     }

@@ -4,14 +4,13 @@ import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.household.Days;
 import dev.brinebook.payback.SaltDischarge;
-import dev.brinebook.payback.YearlyUse;
+import dev.brinebook.payback.Way;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Setup;
 
 @About("What a year of softening sends down the drain, to a sewer or to the ground.")
 public record DischargeAnswer(
@@ -19,14 +18,31 @@ public record DischargeAnswer(
         @Property("Chloride in it.") MassQuantity chloride,
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Chloride that it adds to the household's waste water, on the mean: the softened use and the"
-                + " regeneration water together.", optional = "when no water is used") ConcentrationQuantity chlorideInWasteWater) {
+                + " regeneration water together.", optional = "when no water is used") ConcentrationQuantity chlorideInWasteWater,
+        @Property(value = "Salt that the baseline uses more; negative where it uses less.",
+                optional = "for the baseline itself") MassQuantity saltSaved,
+        @Property(value = "Chloride that it sends more down the drain, likewise.", optional = "for the baseline itself")
+        MassQuantity chlorideSaved,
+        @Property(value = "Regeneration water that it takes more, likewise.", optional = "for the baseline itself")
+        VolumeQuantity waterSaved) {
 
-    static DischargeAnswer of(Setup setup, YearlyUse use, Duty duty, AnswerUnits units) {
-        SaltDischarge discharge = SaltDischarge.of(use, setup == null ? Salt.SODIUM_CHLORIDE : setup.softener().salt());
+    /** A year of {@code way} against one of {@code baseline}, which may be the same. */
+    static DischargeAnswer of(Way way, Way baseline, Duty duty, AnswerUnits units) {
+        SaltDischarge discharge = discharge(way, duty);
+        SaltDischarge.Less less = discharge.lessThan(discharge(baseline, duty));
+        boolean same = way == baseline;
         double household = duty.days().meanLitres() * Days.PER_YEAR;
         return new DischargeAnswer(units.mass(discharge.saltKilogramsPerYear()),
                 units.mass(discharge.chlorideKilogramsPerYear()), units.volume(discharge.regenerationLitresPerYear()),
                 household + discharge.regenerationLitresPerYear() > 0
-                        ? units.concentration(discharge.addedChlorideMgPerL(household)) : null);
+                        ? units.concentration(discharge.addedChlorideMgPerL(household)) : null,
+                same ? null : units.mass(less.saltKilogramsPerYear()),
+                same ? null : units.mass(less.chlorideKilogramsPerYear()),
+                same ? null : units.volume(less.regenerationLitresPerYear()));
+    }
+
+    private static SaltDischarge discharge(Way way, Duty duty) {
+        return SaltDischarge.of(way.use(duty.days(), duty, Way.Circumstances.AS_TOLD),
+                way.setup().map(setup -> setup.softener().salt()).orElse(Salt.SODIUM_CHLORIDE));
     }
 }

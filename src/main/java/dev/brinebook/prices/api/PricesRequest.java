@@ -26,6 +26,9 @@ public record PricesRequest(
                 fallback = "6.38 USD per 1,000 gal; 0 where the request says that there is a septic system") WaterPrice sewer,
         @Property(value = "A service visit.", fallback = "100 USD; visits are counted only where a request gives them")
         Money serviceVisit,
+        @Property(value = "Year whose prices these are. Nothing is carried from one year's prices to another's: give all of"
+                + " one year.", min = 1990, max = 2100, fallback = "2023 for the prices that are left out", example = "2026")
+        Integer priceYear,
         @Property(value = "Growth of all prices, nominal.", min = 100 * Prices.MIN_GROWTH_SHARE_PER_YEAR,
                 max = 100 * Prices.MAX_GROWTH_SHARE_PER_YEAR, unit = "percent a year", fallback = "4", example = "4")
         BigDecimal growthPercentPerYear,
@@ -34,11 +37,13 @@ public record PricesRequest(
                 unit = "percent a year", fallback = "5.575", example = "5.575") BigDecimal discountPercentPerYear)
         implements Checked {
 
-    private static final PricesRequest NONE = new PricesRequest(null, null, null, null, null, null);
+    private static final PricesRequest NONE = new PricesRequest(null, null, null, null, null, null, null);
     /** A bag of 40 lb, the usual size of the US trade. Source: [CP-PRICES]. */
     private static final double DEFAULT_BAG_KILOGRAMS = 40 * Exact.POUND_KILOGRAMS;
     /** With the least bag and volume accepted, no price passes {@link Prices#MAX_PRICE}. */
     public static final double MAX_AMOUNT = 1_000_000;
+    /** Year of the defaults. Source: [CP-PRICES] and [METRO-WATER]. */
+    private static final int DEFAULT_PRICE_YEAR = 2023;
     private static final Currency DEFAULT_CURRENCY = Currency.getInstance("USD");
 
     /** {@code given}, or prices left to their defaults. */
@@ -110,6 +115,10 @@ public record PricesRequest(
                 usual.sewerPerCubicMetre(), explanation);
         double visit = serviceVisit == null ? usual.perServiceVisit() : serviceVisit.value().doubleValue();
         note("prices.serviceVisit", visit, "visit", serviceVisit == null, explanation);
+        explanation.assume("prices.priceYear", priceYear == null ? String.valueOf(DEFAULT_PRICE_YEAR)
+                + " where they are left out, as the caller's elsewhere" : priceYear + (given().size() < 3
+                        ? ", and " + DEFAULT_PRICE_YEAR + " for what is left out" : ""),
+                priceYear == null ? Origin.DEFAULT : Origin.CALLER);
         double growth = explanation.orDefault("prices.growthPercentPerYear", growthPercentPerYear,
                 100 * usual.growthSharePerYear(), "percent a year");
         double discount = explanation.orDefault("prices.discountPercentPerYear", discountPercentPerYear,

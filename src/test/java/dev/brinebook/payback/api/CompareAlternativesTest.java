@@ -34,7 +34,20 @@ class CompareAlternativesTest {
                 .body("alternatives[2].uncertain.drivers", hasSize(6)).body("alternatives[5].saltDose", nullValue())
                 .body("alternatives[5].discharge.salt.value", exactly(0))
                 .body("alternatives[0].discharge.chloride.value", near(2710.84 * 35.45 / 58.44, 1, "CIAAW 2021: the chloride in 2,711 lb"))
+                .body("alternatives[0].discharge.saltSaved", nullValue())
                 .body("cautions.code", hasItem("settingsBeforeParts"));
+    }
+
+    @Test
+    void tellsWhatEachWaySavesTheDrain() {
+        JsonPath path = compare(WELL).extract().jsonPath();
+        for (int i = 1; i < 6; i++) {
+            for (String what : new String[] {"salt", "chloride", "water"}) {
+                String of = "alternatives[%d].discharge.%s";
+                assertEquals(path.getDouble(of.formatted(0, what) + ".value") - path.getDouble(of.formatted(i, what) + ".value"),
+                        path.getDouble(of.formatted(i, what + "Saved") + ".value"), 0.1, what);
+            }
+        }
     }
 
     /** NIST Handbook 135: the annual equivalent is the life-cycle cost times d / (1 - (1 + d)^-N). */
