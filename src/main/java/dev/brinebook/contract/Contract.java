@@ -12,6 +12,9 @@ import java.util.List;
 /** The OpenAPI document, built from the same list of operations that the server routes. */
 public final class Contract {
 
+    /** Where any of the operations is answered line by line. */
+    public static final String BULK_PATH = "/v1/bulk/{calculator}";
+
     private final byte[] yaml;
     private final byte[] json;
 

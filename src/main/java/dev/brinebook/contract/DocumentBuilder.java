@@ -54,6 +54,7 @@ final class DocumentBuilder {
             schemas.addAnswer(operation.answerType());
             paths.addPathItem(operation.path(), item(operation));
         }
+        paths.addPathItem(Contract.BULK_PATH, bulk());
         for (PageRoute page : pages) {
             if (page.answerType() != null) {
                 schemas.addAnswer(page.answerType());
@@ -99,6 +100,33 @@ final class DocumentBuilder {
             addText(operation.textForm(), content, post);
         }
         return post;
+    }
+
+    /** Every operation again, as a stream of lines. */
+    private PathItem bulk() {
+        Schema<Object> calculator = text();
+        calculator.setEnum(operations.stream().map(operation -> (Object) operation.id()).toList());
+        MediaType lines = new MediaType().schema(text().description("A request of the operation on each line (NDJSON). Blank"
+                + " lines are skipped; a line has at most 64 KiB; the stream has no end of its own.")).addExamples("invented",
+                new Example().summary("Invented.").value("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}\n"
+                        + "{\"hardness\": {\"value\": -1, \"unit\": \"gpg\"}}\n"));
+        MediaType answers = new MediaType().schema(text().description("For each line that is not blank, in the same order, one"
+                + " with its number and status and either the answer or the problem, both as the operation gives them:"
+                + " {\"line\": 1, \"status\": 200, \"answer\": {...}} or {\"line\": 2, \"status\": 422, \"problem\":"
+                + " {...}}. A faulty line never ends the stream."));
+        var post = new io.swagger.v3.oas.models.Operation().operationId("calculateInBulk")
+                .summary("Answer many requests of one operation, line by line")
+                .description("Choose this for a list of cases, be it a hundred thousand: it takes one request of the named"
+                        + " operation on each line and answers each on a line of its own, in the same order, while the list is"
+                        + " still being sent. Read the answers while you send: who does not is waited for.")
+                .tags(List.of(CALCULATION))
+                .requestBody(new RequestBody().required(true).description("The requests.")
+                        .content(new Content().addMediaType("application/x-ndjson", lines)))
+                .responses(addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description("The answers.")
+                        .content(new Content().addMediaType("application/x-ndjson", answers))), ErrorResponses.OF_BULK));
+        post.addParametersItem(new Parameter().in("path").name("calculator").required(true)
+                .description("The operation, by its id.").schema(calculator).example("convertHardness"));
+        return new PathItem().post(post);
     }
 
     /** The text itself, and its settings, which are no part of a JSON request and so never required of the whole. */

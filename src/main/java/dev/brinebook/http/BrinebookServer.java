@@ -133,6 +133,8 @@ public final class BrinebookServer implements AutoCloseable {
         Turns turns = new Turns();
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
                 turns, settings.maxBodyBytes()), operation));
+        add(config.routes, HandlerType.POST, Contract.BULK_PATH,
+                new BulkHandler(operations, reader, writer, problems, turns)::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")

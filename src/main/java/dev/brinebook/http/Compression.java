@@ -21,6 +21,9 @@ final class Compression {
 
     /** Compresses the whole answer that {@code context} holds, where that is wanted, and tells its length. */
     static void apply(Context context) throws IOException {
+        if (context.res().isCommitted()) {
+            return;
+        }
         context.res().addHeader("Vary", "Accept-Encoding");
         InputStream whole = context.resultInputStream();
         if (whole != null && wanted(context, whole.available())) {

@@ -24,12 +24,21 @@ final class Problems {
 
     /** Lists every violation, up to the limit, with the query parameter that each belongs to. */
     void answer(Context context, List<Violation> violations, Function<Violation, String> parameter) {
+        send(context, ProblemType.INVALID_REQUEST, document(violations, parameter, context.path(), RequestId.of(context)));
+    }
+
+    /** Lists every violation, up to the limit. */
+    byte[] document(List<Violation> violations, String path, String requestId) {
+        return document(violations, violation -> null, path, requestId);
+    }
+
+    private byte[] document(List<Violation> violations, Function<Violation, String> parameter, String path,
+            String requestId) {
         List<Problem.Fault> faults = violations.stream().limit(Problem.MAX_ERRORS)
                 .map(violation -> Problem.Fault.of(violation, parameter.apply(violation))).toList();
         int omitted = violations.size() - faults.size();
         String detail = violations.size() == 1 ? "1 fault in the request." : violations.size() + " faults in the request.";
-        send(context, ProblemType.INVALID_REQUEST, document(ProblemType.INVALID_REQUEST, detail, context.path(),
-                RequestId.of(context), faults, omitted == 0 ? null : omitted));
+        return document(ProblemType.INVALID_REQUEST, detail, path, requestId, faults, omitted == 0 ? null : omitted);
     }
 
     byte[] document(ProblemType type, String detail, String path, String requestId) {
