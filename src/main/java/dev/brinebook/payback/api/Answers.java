@@ -77,7 +77,8 @@ final class Answers {
                 factor -> Text.of(units.hardness(factor * hardness)) + " of compensated hardness"));
         answers.add(factor(comparison, way, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE,
                 factor -> Text.of(units.volume(factor * duty.days().meanLitres())) + " a day"
-                        + (people == null ? "" : ", what " + Text.number(factor * people) + " people use")));
+                        + (people == null ? "" : ", what " + Text.number(factor * people)
+                                + (factor * people == 1 ? " person uses" : " people use"))));
         answers.add(factor(comparison, way, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE,
                 factor -> Text.number(factor * prices.saltPerKilogram()) + " " + currency.getCurrencyCode() + " per kg of salt"));
         if (way.outlay().firstCost() > 0) {
