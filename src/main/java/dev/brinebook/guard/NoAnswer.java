@@ -17,6 +17,7 @@ public enum NoAnswer {
     NOTHING_TO_SOFTEN("the water is less than twice as hard as the end point, so there is hardly anything to soften"),
     EFFICIENCY_NOT_REACHED("no salt dose that may be used reaches this salt efficiency"),
     END_POINT_NOT_HELD("at this salt dose more hardness leaks through than the end point allows, from the first litre on"),
+    NO_DOSE_HOLDS_END_POINT("at every salt dose more hardness leaks through than the end point allows, from the first litre on"),
     CYCLES_DO_NOT_SETTLE("one cycle does not become like the next, so there is no lasting capacity to state"),
     NO_FIXTURE_UNITS("the code's table has no fixture units for one of the fixtures in its use: give its fixtureUnits"),
     BELOW_DEMAND_CURVE("the fixture units are below the demand curve, which begins at 1 for flush tanks and at 5 for"

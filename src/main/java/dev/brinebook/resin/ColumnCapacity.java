@@ -98,7 +98,7 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
             return Figure.of(low);
         }
         if (!holdsEndPoint(salt, high)) {
-            return Figure.none(NoAnswer.END_POINT_NOT_HELD);
+            return Figure.none(NoAnswer.NO_DOSE_HOLDS_END_POINT);
         }
         while (high - low > DOSE_ACCURACY_GRAMS_PER_LITRE) {
             double middle = 0.5 * (low + high);

@@ -70,8 +70,8 @@ class ColumnCapacityTest {
     @Test
     void waterAsSaltyAsTheSeaIsHeldByNoDose() {
         ColumnCapacity column = column(300, 500, ResinEfficiency.WORKING);
-        assertEquals(NoAnswer.END_POINT_NOT_HELD, column.leastSaltDoseGramsPerLitre(SALT).reason());
-        assertEquals(NoAnswer.END_POINT_NOT_HELD, column.saltDoseGramsPerLitre(SALT, 50).reason());
+        assertEquals(NoAnswer.NO_DOSE_HOLDS_END_POINT, column.leastSaltDoseGramsPerLitre(SALT).reason());
+        assertEquals(NoAnswer.NO_DOSE_HOLDS_END_POINT, column.saltDoseGramsPerLitre(SALT, 50).reason());
         assertFalse(column.isKnownAt(SALT, dose(3)));
         assertThrows(IllegalArgumentException.class, () -> column.capacityGramsPerLitre(SALT, dose(3)));
     }

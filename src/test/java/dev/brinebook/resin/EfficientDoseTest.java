@@ -73,7 +73,7 @@ class EfficientDoseTest {
     void saysWhyNoDoseDoes() {
         assertEquals(NoAnswer.EFFICIENCY_NOT_REACHED, EfficientDose.highestGramsPerLitre(CapacityTable.WORKING,
                 Salt.SODIUM_CHLORIDE, efficiency(5_990)).reason());
-        assertEquals(NoAnswer.END_POINT_NOT_HELD, EfficientDose.highestGramsPerLitre(column(300, 500),
+        assertEquals(NoAnswer.NO_DOSE_HOLDS_END_POINT, EfficientDose.highestGramsPerLitre(column(300, 500),
                 Salt.SODIUM_CHLORIDE, efficiency(3_350)).reason());
         assertEquals(NoAnswer.EFFICIENCY_NOT_REACHED, EfficientDose.highestGramsPerLitre(column(300, 20),
                 Salt.SODIUM_CHLORIDE, efficiency(4_000)).reason());

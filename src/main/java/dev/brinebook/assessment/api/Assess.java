@@ -17,6 +17,7 @@ import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.api.CycleTable;
 import dev.brinebook.regeneration.api.RefillSetting;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.api.DoseTradeOff;
@@ -110,6 +111,11 @@ public final class Assess {
                 + assessment.fit().shortcomings().get(0).sentence()) + ". ";
         String set = "Set " + Text.of(settings.hardness()) + ", " + Text.of(settings.capacity()) + " and "
                 + Text.of(settings.saltDose()) + " with a reserve of " + Text.of(settings.reserve()) + ". ";
+        List<DoseChoice.Limit> unmet = assessment.choice().unmet(assessment.duty());
+        if (!unmet.isEmpty()) {
+            set += "No salt dose keeps to all limits: " + String.join(", and ", unmet.stream().map(DoseChoice.Limit::words)
+                    .toList()) + ". ";
+        }
         String paid = worth.payback() == null
                 ? "The first year saves " + worth.firstYearSaving().total().value().toPlainString() + " "
                         + worth.firstYearSaving().total().unit() + "."

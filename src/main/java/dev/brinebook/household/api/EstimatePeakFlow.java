@@ -40,9 +40,9 @@ public final class EstimatePeakFlow {
         DesignPeak design = DesignPeak.of(estimate, units);
         ExactPeak exact = ExactPeak.of(estimate, units);
         FittedPeak fitted = FittedPeak.of(estimate, units);
-        String summary = advice(sizing) + " By the plumbing code it is " + code.peak().inWords()
-                + ", which is for pipes; by the exact statistics " + exact.peak().inWords() + ", by their fit "
-                + fitted.peak().inWords() + ", by the German standard " + design.peak().inWords() + ".";
+        String summary = advice(sizing) + " The plumbing code, which is for pipes, " + code.peak().inWords("gives")
+                + "; the exact statistics " + exact.peak().inWords("give") + ", their fit " + fitted.peak().inWords("gives")
+                + "; the German standard " + design.peak().inWords("gives") + ".";
         return new PeakFlowAnswer(summary, sizing, exact, fitted, code, design,
                 Rounding.answer(100 * estimate.percentile()), PeakDifferences.of(estimate),
                 estimate.schedule().fixtures().stream().map(fixture -> FixtureLine.of(fixture, units)).toList(),
@@ -59,7 +59,7 @@ public final class EstimatePeakFlow {
 
     private static String advice(PeakForSizing sizing) {
         return sizing.peakFlow() == null ? "No flow to size a softener for is advised. " + sizing.why()
-                : "Size the softener for peaks of " + Text.of(sizing.peakFlow()) + " and " + Text.of(sizing.continuousFlow())
+                : "Size the softener for a peak of " + Text.of(sizing.peakFlow()) + " and for " + Text.of(sizing.continuousFlow())
                         + " that last.";
     }
 

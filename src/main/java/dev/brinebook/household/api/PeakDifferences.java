@@ -9,6 +9,9 @@ import java.util.List;
 /** Why the methods give different flows for the same fixtures, in sentences. */
 final class PeakDifferences {
 
+    /** What the arithmetic alone may leave between two flows that are the same. */
+    private static final double ASSUMED_SAME_SHARE = 1e-6;
+
     private PeakDifferences() {
     }
 
@@ -23,9 +26,10 @@ final class PeakDifferences {
                 + " today's fixtures, and hold for the moments in which any water is drawn.");
         if (exact.exists()) {
             double share = estimate.fittedLitresPerMinute().value() / exact.value() - 1;
-            sentences.add("The fit is " + Text.number(Math.abs(100 * share)) + " % " + (share < 0 ? "below" : "above")
-                    + " the exact flow: it draws a smooth curve through what can only be the sum of the flows of a few"
-                    + " fixtures, and knows neither its steps nor its long tail.");
+            String distance = Math.abs(share) < ASSUMED_SAME_SHARE ? "agrees with the exact flow here, though"
+                    : "is " + Text.number(Math.abs(100 * share)) + " % " + (share < 0 ? "below" : "above") + " the exact flow:";
+            sentences.add("The fit " + distance + " it draws a smooth curve through what can only be the sum of the flows of"
+                    + " a few fixtures, and knows neither its steps nor its long tail.");
         } else if (statistical.exists()) {
             sentences.add("With so many fixtures only the fit is worked out; it comes near the exact flow, mostly from below.");
         }

@@ -20,8 +20,8 @@ public record PeakFigure(
                 : new PeakFigure(null, litresPerMinute.reason(), litresPerMinute.reason().sentence());
     }
 
-    /** The flow inside a sentence. */
-    String inWords() {
-        return flow == null ? "nothing" : Text.of(flow);
+    /** What the method does, behind its name in a sentence. */
+    String inWords(String gives) {
+        return flow != null ? gives + " " + Text.of(flow) : (gives.endsWith("s") ? "has" : "have") + " no figure";
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 
 @About("The peak flow of the same fixtures by every method, why they differ, and which to size a softener for.")
 public record PeakFlowAnswer(
-        @Property(value = "One sentence or more to quote.", example = "\"Size the softener for peaks of 5.7 gpm and 2 gpm that"
+        @Property(value = "One sentence or more to quote.", example = "\"Size the softener for a peak of 5.7 gpm and for 2 gpm that"
                 + " last.\"") String summary,
         @Property("The flows to size a softener for.") PeakForSizing sizing,
         @Property("By every combination of fixtures.") ExactPeak exact,

@@ -77,7 +77,8 @@ final class Answers {
                 factor -> Text.of(units.hardness(factor * hardness)) + " of compensated hardness"));
         answers.add(factor(comparison, way, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE,
                 factor -> Text.of(units.volume(factor * duty.days().meanLitres())) + " a day"
-                        + (people == null ? "" : ", what " + Text.number(factor * people) + " people use")));
+                        + (people == null ? "" : ", what " + Text.number(factor * people)
+                                + (factor * people == 1 ? " person uses" : " people use"))));
         answers.add(factor(comparison, way, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE,
                 factor -> Text.number(factor * prices.saltPerKilogram()) + " " + currency.getCurrencyCode() + " per kg of salt"));
         if (way.outlay().firstCost() > 0) {
@@ -100,21 +101,23 @@ final class Answers {
                 at.exists() ? value.apply(at.value()) : null, Rounding.answer(BreakEven.LEAST_FACTOR),
                 Rounding.answer(BreakEven.MOST_FACTOR), at.exists() ? null : at.reason(), at.exists()
                         ? "It pays " + (above ? "above " : "below ") + value.apply(at.value()) + here
-                        : always(comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "from " + value.apply(
+                        : always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "from " + value.apply(
                                 BreakEven.LEAST_FACTOR) + " to " + value.apply(BreakEven.MOST_FACTOR)) + here);
     }
 
     private static BreakEvenAnswer clock(Comparison comparison, Way way) {
         Figure at = BreakEven.clockDays(comparison, way);
         String sentence = at.exists() ? "It pays where the clock regenerates more often than every " + Text.number(at.value())
-                + " days." : always(comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of 1 to 60 days") + ".";
+                + " days." : always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of 1 to 60 days") + ".";
         return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, at.exists() ? Rounding.answer(at.value()) : null,
                 at.exists() ? Text.number(at.value()) + " days" : null, Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
                 Rounding.answer(BreakEven.MOST_CLOCK_DAYS), at.exists() ? null : at.reason(), sentence);
     }
 
-    private static String always(double worth, String range) {
-        return "It " + (worth > 0 ? "pays" : "does not pay") + " anywhere " + range;
+    private static String always(Way way, double worth, String range) {
+        boolean runsHard = way.setup().map(setup -> setup.policy().byClock()).orElse(true);
+        return "It " + (worth > 0 ? "pays" : "does not pay") + " anywhere " + range
+                + (runsHard ? ", because the hard water that it lets pass has no price here" : "");
     }
 
     private static String text(Money money) {

@@ -129,7 +129,7 @@ public final class CompareAlternatives {
     private static String summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers,
             Currency currency) {
         String base = comparison.baseline().name();
-        String first = "Over " + comparison.horizonYears() + " years " + cheapest + " costs least";
+        String first = "Over " + comparison.horizonYears() + " years \"" + cheapest + "\" costs least";
         AlternativeAnswer best = answers.stream().filter(one -> one.name().equals(cheapest)).findFirst().orElseThrow();
         if (best.worth() == null) {
             return first + ": nothing else is worth its cost against it.";
@@ -138,7 +138,7 @@ public final class CompareAlternatives {
                 .worthwhilePercent().doubleValue()) + " % of the cases drawn" + best.uncertain().drivers().stream().findFirst()
                 .map(driver -> ", and depends most on " + driver.input().words()).orElse("");
         return first + ", " + best.worth().netPresentValue().value().toPlainString() + " " + currency.getCurrencyCode()
-                + " less than " + base + " in today's worth" + sure + ".";
+                + " less than \"" + base + "\" in today's worth" + sure + ".";
     }
 
     private static void explain(SoftenerCase given, Explanation explanation) {
@@ -148,6 +148,8 @@ public final class CompareAlternatives {
         explanation.cautions(Caution.OF_DISCHARGE);
         explanation.assume("noSoftening", "costs nothing here: what hard water does to appliances, soap and energy is left out,"
                 + " as no source settles it", Origin.DEFAULT);
+        explanation.assume("hardDays", "cost nothing either: where a break-even goes so far that a way runs hard, the salt it"
+                + " does not use counts for it", Origin.DEFAULT);
         explanation.because("/alternatives/*/lifeCycleCost", "first cost less rebate, replacements at the end of each life, bills"
                 + " that grow with prices, less the worth that is left at the end of the horizon, all discounted", "NIST-HB135");
         explanation.because("/alternatives/*/annualEquivalent", "life-cycle cost times d / (1 - (1 + d)^-N)", "NIST-HB135");

@@ -115,11 +115,12 @@ public final class ChooseReserve {
     }
 
     private static String summary(SmallestReserveAnswer smallest, List<TriedReserve> rules) {
-        String rarest = rules.stream().map(rule -> WireNames.of(rule.rule()) + " "
-                + Text.number(rule.years().hardDays().mean().doubleValue())).reduce((one, two) -> one + ", " + two).orElseThrow();
+        String rarest = rules.stream().map(rule -> WireNames.of(rule.rule())
+                + (rule.reserve() == null ? " " : " of " + Text.of(rule.reserve()) + " ") + Text.number(rule.years().hardDays().mean().doubleValue())).reduce((one, two) -> one + ", " + two).orElseThrow();
         return (smallest.reserve() == null ? "No reserve keeps hard days to " + Text.number(smallest.hardDaysPerYear()
                 .doubleValue()) + " a year: " + smallest.why() : "Keep " + Text.of(smallest.reserve()) + " back for at most "
-                + Text.number(smallest.hardDaysPerYear().doubleValue()) + " hard days a year") + ". Hard days a year by the rules: "
+                + Text.number(smallest.hardDaysPerYear().doubleValue()) + (smallest.hardDaysPerYear().doubleValue() == 1
+                        ? " hard day a year" : " hard days a year")) + ". Hard days a year by the rules: "
                 + rarest + ".";
     }
 

@@ -17,7 +17,9 @@ public record PolicyYears(
         @Property("Salt of a year.") MassSpread salt,
         @Property("Regeneration water of a year.") VolumeSpread water,
         @Property("Days of a year on which the bed was exhausted.") YearSpread hardDays,
-        @Property("Hard water of a year, past an exhausted bed or past a regeneration by day.") VolumeSpread hardWater,
+        @Property("Hard water of a year that passed because the bed was exhausted.") VolumeSpread hardWater,
+        @Property("Hard water of a year that passed by the bed while an immediate regeneration ran.")
+        VolumeSpread bypassedWater,
         @Property("Capacity of a year that was still there when it regenerated, and thrown away.")
         CapacitySpread capacityThrownAway,
         @Property(value = "Share of the years with a hard day.", min = 0, max = 100, unit = "%", example = "12.4")
@@ -27,7 +29,8 @@ public record PolicyYears(
         return new PolicyYears(years.count(), YearSpread.of(years.spread(Totals::regenerations)),
                 MassSpread.of(years.spread(Totals::saltGrams), units),
                 VolumeSpread.of(years.spread(Totals::waterLitres), units), YearSpread.of(years.spread(Totals::hardDays)),
-                VolumeSpread.of(years.spread(total -> total.hardLitres() + total.bypassedLitres()), units),
+                VolumeSpread.of(years.spread(Totals::hardLitres), units),
+                VolumeSpread.of(years.spread(Totals::bypassedLitres), units),
                 CapacitySpread.of(years.spread(Totals::unusedGrams), units),
                 Rounding.answer(100 * years.yearsWithHardDaysShare()));
     }

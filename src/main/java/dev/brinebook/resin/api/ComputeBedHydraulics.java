@@ -106,11 +106,15 @@ public final class ComputeBedHydraulics {
     }
 
     private static String backwashSentence(BedBackwash backwash) {
-        DrainFlowEffect choose = backwash.choose();
-        return "A drain line flow control of " + Text.of(choose.flow()) + (choose.expansionShare() == null
-                ? " carries the resin out of the tank."
-                : " lifts it by " + Text.number(100 * choose.expansionShare().doubleValue()) + " %" + (choose.staysInTank()
-                        ? "." : ", which is more than the tank has room for."));
+        DrainFlowEffect fitted = backwash.fitted();
+        return "A drain line flow control of " + Text.of(backwash.choose().flow()) + effect(backwash.choose())
+                + (fitted == null ? "" : "; the one of " + Text.of(fitted.flow()) + " that is fitted" + effect(fitted)) + ".";
+    }
+
+    private static String effect(DrainFlowEffect drain) {
+        return drain.expansionShare() == null ? " carries the resin out of the tank"
+                : " lifts it by " + Text.number(100 * drain.expansionShare().doubleValue()) + " %"
+                        + (drain.staysInTank() ? "" : ", which is more than the tank has room for");
     }
 
     private static String words(Enum<?> constant) {

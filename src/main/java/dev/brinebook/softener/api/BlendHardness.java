@@ -115,6 +115,8 @@ public final class BlendHardness {
         explanation.cautions(WaterCautions.of(water.raw()));
         explanation.cautions(water.cautions());
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
+        explanation.assume("dayOverride", "left out of the days between regenerations: a control that has one regenerates no"
+                + " later than it says", Origin.DEFAULT);
         explanation.assume("mixing", "the bypass keeps its share at every flow", Origin.DEFAULT);
         explanation.assume("ironAndManganese", "dissolved iron and manganese are taken out of the water that passes the"
                 + " resin and stay in the water that passes by", Origin.DEFAULT);

@@ -42,7 +42,17 @@ class EstimatePeakFlowTest {
                 .body("differences[2]", startsWith("The fit is 11.23 % below the exact flow"))
                 .body("assumptions.name", hasItems("fixtures.0", "percentile", "demandCurve", "buildingType"))
                 .body("cautions.code", hasItems("localCodeDecides", "pipesByCode"))
-                .body("summary", startsWith("Size the softener for peaks of 5.7 gpm and 2 gpm that last."));
+                .body("summary", startsWith("Size the softener for a peak of 5.7 gpm and for 2 gpm that last."));
+    }
+
+    /** Nothing would read as no flow at all; one fixture runs or not, so the fit is its flow. */
+    @Test
+    void saysThatAMethodHasNoFigureForALoneLavatory() {
+        post("{\"fixtures\": [{\"kind\": \"lavatory\"}]}").statusCode(200)
+                .body("summary", equalTo("Size the softener for a peak of 1.5 gpm and for 1.5 gpm that last. The plumbing code,"
+                        + " which is for pipes, has no figure; the exact statistics give 1.5 gpm, their fit gives 1.5 gpm; the"
+                        + " German standard has no figure."))
+                .body("differences[2]", startsWith("The fit agrees with the exact flow"));
     }
 
     /** International Plumbing Code: 11.4 fixture units are 15.64 gpm. DIN 1988-300: 1.14 L/s are 0.5773 L/s in a dwelling. */

@@ -173,7 +173,7 @@ class ChartResinCapacityTest {
         chart(30, 22.99, doses("8") + ", \"preferences\": {\"endPoint\": {\"value\": 5, \"unit\": \"mg/L\"}}")
                 .body("column.reason", nullValue()).body("points[0].column.endLeakage.value", near(5 / 17.118, 1e-4, ""));
         chart(0, 0, doses("8")).statusCode(200).body("water.calciumPercent", nullValue());
-        chart(300, 9_999, doses("3")).statusCode(200).body("column.leastSaltDose.reason", equalTo("endPointNotHeld"))
+        chart(300, 9_999, doses("3")).statusCode(200).body("column.leastSaltDose.reason", equalTo("noDoseHoldsEndPoint"))
                 .body("summary", containsString("in this water none of these doses is of use. No dose keeps"));
     }
 

@@ -115,6 +115,22 @@ class ComputeBedHydraulicsTest {
                 .body("errors.pointer", contains("/peakFlow"));
     }
 
+    /** What the findings say is of the flow control that is fitted, so it stands before them beside the one to choose. */
+    @Test
+    void saysWhatTheFittedDrainFlowControlDoesBesideTheOneToChoose() {
+        post("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},
+                  "tankHeight": {"value": 48, "unit": "in"}, "flows": {"drain": {"value": 9, "unit": "gpm"}}},
+                 "waterTemperature": {"value": 40, "unit": "F"}}""").statusCode(200)
+                .body("summary", containsString("; the one of 9 gpm that is fitted lifts it by 422.6 %, which is more than the"
+                        + " tank has room for. The backwash lifts the resin higher than the tank has room"));
+        post("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},
+                  "tankHeight": {"value": 48, "unit": "in"}, "flows": {"drain": {"value": 1, "unit": "gpm"}}},
+                 "waterTemperature": {"value": 60, "unit": "F"}}""").statusCode(200)
+                .body("summary", containsString("the one of 1 gpm that is fitted lifts it by "));
+    }
+
     private static ValidatableResponse post(String body) {
         return TestServer.post("/v1/bed-hydraulics", body);
     }
