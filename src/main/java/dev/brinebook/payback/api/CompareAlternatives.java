@@ -19,7 +19,6 @@ import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.api.PreferencesRequest;
