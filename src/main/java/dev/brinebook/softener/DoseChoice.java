@@ -35,7 +35,7 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
     /** Costs that part by less come from the order of the days, not from the dose; the lower dose then wastes less salt. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
-    private static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
+    static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
 
     /**
      * One dose tried.
