@@ -10,8 +10,6 @@ import dev.brinebook.household.Days;
 import dev.brinebook.payback.Bills;
 import dev.brinebook.payback.Comparison;
 import dev.brinebook.payback.Conversion;
-import dev.brinebook.payback.Factors;
-import dev.brinebook.payback.LifeCycleCost;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
@@ -68,17 +66,13 @@ public final class CompareAlternatives {
                     i == baseline ? null : uncertain(request, comparison, all.get(i), explanation), request.household().people(),
                     priced.currency(), units, explanation));
         }
-        String cheapest = all.stream().filter(way -> way.setup().isPresent()).min(Comparator.comparingDouble(way -> cost(comparison, way))).orElse(comparison.baseline()).name();
+        String cheapest = all.stream().filter(way -> way.setup().isPresent())
+                .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
         return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers, priced.currency())),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
-    }
-
-    static double cost(Comparison comparison, Way way) {
-        return LifeCycleCost.of(comparison.alternative(way, comparison.duty().days(), Factors.AS_TOLD),
-                comparison.horizonYears(), comparison.bills().prices());
     }
 
     private static int baseline(AlternativesRequest request) {
