@@ -58,21 +58,4 @@ public record SaltDischarge(Salt salt, double saltKilogramsPerYear, double regen
         return chlorideKilogramsPerYear() * MILLIGRAMS_PER_KILOGRAM
                 / Guard.positive(householdLitresPerYear + regenerationLitresPerYear, "wasteWaterLitresPerYear");
     }
-
-    /** Line by line, how much less this is than {@code other}: salt, chloride in it and water may each be negative. */
-    public Less lessThan(SaltDischarge other) {
-        return new Less(other.saltKilogramsPerYear - saltKilogramsPerYear,
-                other.chlorideKilogramsPerYear() - chlorideKilogramsPerYear(),
-                other.regenerationLitresPerYear - regenerationLitresPerYear);
-    }
-
-    /**
-     * A difference of two discharges.
-     *
-     * @param saltKilogramsPerYear less salt, of whichever kind
-     * @param chlorideKilogramsPerYear less chloride
-     * @param regenerationLitresPerYear less water
-     */
-    public record Less(double saltKilogramsPerYear, double chlorideKilogramsPerYear, double regenerationLitresPerYear) {
-    }
 }
