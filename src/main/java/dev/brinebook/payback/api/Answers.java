@@ -107,8 +107,8 @@ final class Answers {
     private static BreakEvenAnswer clock(Comparison comparison, Way way) {
         Figure at = BreakEven.clockDays(comparison, way);
         String sentence = at.exists() ? "It pays where the clock regenerates more often than every " + Text.number(at.value())
-                + " days." : always(comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of " + Text.number(BreakEven.LEAST_CLOCK_DAYS) + " to "
-                        + Text.number(BreakEven.MOST_CLOCK_DAYS) + " days") + ".";
+                + " days." : always(comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of "
+                + Text.number(BreakEven.LEAST_CLOCK_DAYS) + " to " + Text.number(BreakEven.MOST_CLOCK_DAYS) + " days") + ".";
         return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, at.exists() ? Rounding.answer(at.value()) : null,
                 at.exists() ? Text.number(at.value()) + " days" : null, Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
                 Rounding.answer(BreakEven.MOST_CLOCK_DAYS), at.exists() ? null : at.reason(), sentence);

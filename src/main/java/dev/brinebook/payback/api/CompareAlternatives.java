@@ -85,7 +85,8 @@ public final class CompareAlternatives {
     private static Bills bills(AlternativesRequest request, PricesRequest priced, Prices prices, Duty duty, int horizon,
             Explanation explanation) {
         explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? "salt counts by weight"
-                : request.bagsPerTrip() + " whole bags at a time", request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
+                : request.bagsPerTrip() + " whole bags at a time",
+                request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
         Bills.Bags bags = request.bagsPerTrip() == null ? null
                 : new Bills.Bags(priced.bagKilograms(explanation), request.bagsPerTrip());
         return new Bills(prices, tariff(request.waterBlocks(), prices.waterPerCubicMetre()),
@@ -146,8 +147,10 @@ public final class CompareAlternatives {
         explanation.because("/alternatives/*/annualEquivalent", "life-cycle cost times d / (1 - (1 + d)^-N)", "NIST-HB135");
         explanation.because("/alternatives/*/bills", "a year of the household's days: salt, water and visits times their prices;"
                 + " water on top of the household's where it is sold by blocks", "DAIAD");
-        explanation.because("/alternatives/*/worth/netPresentValue", "life-cycle cost of the baseline less its own", "NIST-HB135");
-        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", "bills saved over what is invested, replacements and"
+        explanation.because("/alternatives/*/worth/netPresentValue", "life-cycle cost of the baseline less its own",
+                "NIST-HB135");
+        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", "bills saved over what is invested,"
+                + " replacements and"
                 + " worth left included, both in today's worth", "CFR-436");
         explanation.because("/alternatives/*/uncertain", "each draw a value of every input, by Latin hypercubes of 250, and a"
                 + " drawn year of the household; meters are set to what is then known, a clock stays as it is", "MCKAY-1979");

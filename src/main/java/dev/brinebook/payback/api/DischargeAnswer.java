@@ -19,7 +19,8 @@ public record DischargeAnswer(
         @Property("Chloride in it.") MassQuantity chloride,
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Chloride that it adds to the household's waste water, on the mean: the softened use and the"
-                + " regeneration water together.", optional = "when no water is used") ConcentrationQuantity chlorideInWasteWater) {
+                + " regeneration water together.", optional = "when no water is used")
+        ConcentrationQuantity chlorideInWasteWater) {
 
     static DischargeAnswer of(Setup setup, YearlyUse use, Duty duty, AnswerUnits units) {
         SaltDischarge discharge = SaltDischarge.of(use, setup == null ? Salt.SODIUM_CHLORIDE : setup.softener().salt());

@@ -119,7 +119,8 @@ public final class ChooseReserve {
                 + Text.number(rule.years().hardDays().mean().doubleValue())).reduce((one, two) -> one + ", " + two).orElseThrow();
         return (smallest.reserve() == null ? "No reserve keeps hard days to " + Text.number(smallest.hardDaysPerYear()
                 .doubleValue()) + " a year: " + smallest.why() : "Keep " + Text.of(smallest.reserve()) + " back for at most "
-                + Text.number(smallest.hardDaysPerYear().doubleValue()) + " hard days a year") + ". Hard days a year by the rules: "
+                + Text.number(smallest.hardDaysPerYear().doubleValue()) + " hard days a year")
+                + ". Hard days a year by the rules: "
                 + rarest + ".";
     }
 

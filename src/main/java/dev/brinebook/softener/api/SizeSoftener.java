@@ -77,7 +77,8 @@ public final class SizeSoftener {
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
-                        "/tradeOff", explanation)).orElse(null), explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+                        "/tradeOff", explanation)).orElse(null),
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static Duty duty(SizingRequest request, Explanation explanation) {
