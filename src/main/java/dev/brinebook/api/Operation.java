@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  * @param <A> answer
  */
 public record Operation<Q extends Record, A extends Record>(String id, String path, String summary,
-        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples,
+        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query,
+        List<String> examples,
         List<AnswerForm<Q>> forms, BodyForm<?, A> textForm) {
 
     public static final String JSON = "application/json";

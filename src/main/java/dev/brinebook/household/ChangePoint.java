@@ -1,8 +1,7 @@
 package dev.brinebook.household;
 
+import dev.brinebook.randomness.Ranks;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 
 /**
  * The place in a series where its level changes most.
@@ -32,7 +31,7 @@ public record ChangePoint(int lastBefore, double statistic, double probability, 
      */
     public static ChangePoint of(double[] values) {
         int n = values.length;
-        double[] ranks = ranks(values);
+        double[] ranks = Ranks.of(values);
         double sum = 0;
         double largest = -1;
         int at = 0;
@@ -63,24 +62,6 @@ public record ChangePoint(int lastBefore, double statistic, double probability, 
             squares += left * left;
         }
         return squares;
-    }
-
-    private static double[] ranks(double[] values) {
-        int[] order = IntStream.range(0, values.length).boxed().sorted(Comparator.comparingDouble(i -> values[i]))
-                .mapToInt(Integer::intValue).toArray();
-        double[] ranks = new double[values.length];
-        int start = 0;
-        while (start < order.length) {
-            int end = start;
-            while (end < order.length && values[order[end]] == values[order[start]]) {
-                end++;
-            }
-            for (int i = start; i < end; i++) {
-                ranks[order[i]] = (start + 1 + end) / 2.0;
-            }
-            start = end;
-        }
-        return ranks;
     }
 
     private static double mean(double[] values, int from, int to) {

@@ -17,10 +17,10 @@ import java.util.OptionalDouble;
  * @param interval how long a volume takes; absent when it is to be told from the readings
  */
 public record Meter(Kind kind, ZoneId zone, double litresPerUnit, OptionalDouble rolloverAt,
-                    Optional<Duration> interval) {
+        Optional<Duration> interval) {
 
     public static final double MAX_READING = 1e9;
-    /** Two years of readings every hour, or a month of readings every minute and a half. */
+    /** Three years of readings every hour, or a month of readings every minute and a half. */
     public static final int MAX_READINGS = 30_000;
     public static final int MAX_INTERVAL_MINUTES = 1_440;
 
@@ -48,7 +48,8 @@ public record Meter(Kind kind, ZoneId zone, double litresPerUnit, OptionalDouble
      */
     static boolean plausible(double litres, Duration time) {
         double minutes = time.toSeconds() / 60.0;
+        double days = minutes / Duration.ofDays(1).toMinutes();
         return litres <= Demand.MAX_FLOW_LITRES_PER_MINUTE * minutes
-                && litres <= Demand.MAX_MEASURED_DAY_LITRES * Math.max(1, minutes / 1_440);
+                && litres <= Demand.MAX_MEASURED_DAY_LITRES * Math.max(1, days);
     }
 }

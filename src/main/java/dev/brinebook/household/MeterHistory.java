@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param notes what was done about rows, in the order of the rows
  */
 public record MeterHistory(Optional<MeteredDays> days, long spanDays, List<MeterGap> gaps, Duration usualStep,
-                           NightFlow nightFlow, List<RowNote> notes) {
+        NightFlow nightFlow, List<RowNote> notes) {
 
     /** A step longer than so many usual ones has readings missing. */
     private static final double ASSUMED_STEPS_OF_A_HOLE = 1.5;

@@ -21,8 +21,8 @@ import java.util.stream.DoubleStream;
  * @param trend of the same
  */
 public record UseEstimate(Presence presence, double meanLitres, double occupiedMeanLitres,
-                          Optional<List<Double>> weekdayFactors, Figure shape, Optional<Double> fit,
-                          Optional<ChangePoint> change, Optional<Trend> trend) {
+        Optional<List<Double>> weekdayFactors, Figure shape, Optional<Double> fit,
+        Optional<ChangePoint> change, Optional<Trend> trend) {
 
     /** Each weekday must have been seen so often before it gets a factor of its own. */
     public static final int ASSUMED_LEAST_OF_A_WEEKDAY = 4;

@@ -12,7 +12,8 @@ public record Problem(
         @Property(value = "The kind of problem in words.", example = "\"The request has faults\"") String title,
         @Property(value = "The HTTP status.", min = 400, max = 599, example = "422") Integer status,
         @Property(value = "What went wrong this time.", example = "\"1 fault in the request.\"") String detail,
-        @Property(value = "Path of the request.", optional = "when it could not be read", example = "\"/v1/assessment\"") String instance,
+        @Property(value = "Path of the request.", optional = "when it could not be read",
+                example = "\"/v1/assessment\"") String instance,
         @Property(value = "Id of the request, to find it in the log.", example = "\"b1946ac92492d234\"")
         String requestId,
         @Property(value = "Every fault found, sorted by pointer, 25 at most.", optional = "when no property is at fault")

@@ -7,7 +7,8 @@ import java.util.Optional;
 /** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
 public enum ProblemType {
     MALFORMED_BODY(400, "The body is not acceptable",
-            "The body is not UTF-8 without byte order mark, or should be one JSON object and is not: it is empty or cut off, holds a key twice, a number too big, NaN or"
+            "The body is not UTF-8 without byte order mark, or should be one JSON object and is not: it is empty or cut off,"
+                    + " holds a key twice, a number too big, NaN or"
                     + " Infinity, text after its end, or is nested too deeply.",
             "Mend the body at the line and column that the detail names."),
     MALFORMED_QUERY(400, "The query cannot be read",

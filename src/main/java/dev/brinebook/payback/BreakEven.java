@@ -2,6 +2,7 @@ package dev.brinebook.payback;
 
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.household.Days;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -39,7 +40,7 @@ public final class BreakEven {
     public static Figure clockDays(Comparison comparison, Way way) {
         Way baseline = comparison.baseline();
         double told = baseline.expectedUse(comparison.duty(), Way.Circumstances.AS_TOLD).regenerationsPerYear();
-        double set = 365 / told;
+        double set = Days.PER_YEAR / told;
         double other = LifeCycleCost.of(comparison.expected(way, Factors.AS_TOLD), comparison.horizonYears(),
                 comparison.bills().prices());
         return nearest(days -> cost(comparison, baseline, set / days) - other, LEAST_CLOCK_DAYS, MOST_CLOCK_DAYS, set);

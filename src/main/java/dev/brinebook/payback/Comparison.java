@@ -54,6 +54,11 @@ public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bil
                 alternative(baseline(), duty.days(), Factors.AS_TOLD), horizonYears(), bills.prices());
     }
 
+    /** What a way costs over the horizon on the duty's days, as told, in today's worth. */
+    public double lifeCycleCost(Way way) {
+        return LifeCycleCost.of(alternative(way, duty.days(), Factors.AS_TOLD), horizonYears(), bills.prices());
+    }
+
     /** Life-cycle cost of the baseline less that of a way, on the mean of endlessly many years. */
     public double expectedNetPresentValue(Way way, Factors factors) {
         Prices prices = factors.on(bills.prices());

@@ -24,6 +24,7 @@ public record Factors(Map<Input, Double> of) {
         return of.getOrDefault(input, 1.0);
     }
 
+    /** Hardness and capacity are divided by: a factor of zero counts as the least number above it. */
     Way.Circumstances circumstances() {
         return new Way.Circumstances(Math.max(Double.MIN_NORMAL, on(Input.HARDNESS)), on(Input.DAILY_USE),
                 Math.max(Double.MIN_NORMAL, on(Input.CAPACITY)));
@@ -34,6 +35,7 @@ public record Factors(Map<Input, Double> of) {
                 on(Input.SEWER_PRICE) * cost.sewer(), on(Input.SERVICE_PRICE) * cost.service());
     }
 
+    /** The outlay with its purchase changed, up to the highest cost that is allowed. */
     Outlay on(Outlay outlay) {
         double factor = on(Input.FIRST_COST);
         return new Outlay(Math.min(Conversion.MAX_COST, factor * outlay.firstCost()),

@@ -1,8 +1,8 @@
 package dev.brinebook.payback;
 
-import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.DrawnYear;
+import dev.brinebook.randomness.Quantile;
 import dev.brinebook.randomness.RankCorrelation;
 import dev.brinebook.randomness.Sample;
 import dev.brinebook.randomness.Uncertain;
@@ -61,11 +61,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
 
         /** The value that a share of the draws stays below; infinite where that share is never paid back. */
         public double at(double share) {
-            double place = (sorted.length - 1) * Guard.within(share, 0, 1, "share");
-            int below = (int) place;
-            int above = Math.min(below + 1, sorted.length - 1);
-            return place == below || sorted[below] == sorted[above] ? sorted[below]
-                    : sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+            return Quantile.ofSorted(sorted, share);
         }
 
         /** Share of the draws that are at most {@code value}. */

@@ -27,12 +27,15 @@ import java.util.Optional;
 public record Way(String name, Optional<Setup> setup, Optional<Regeneration> regeneration, Outlay outlay,
         double visitsPerYear) {
 
+    /** One a week. */
+    public static final double MAX_VISITS_PER_YEAR = 52;
+
     public Way {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(setup, "setup");
         Objects.requireNonNull(regeneration, "regeneration");
         Objects.requireNonNull(outlay, "outlay");
-        Guard.within(visitsPerYear, 0, 365, "visitsPerYear");
+        Guard.within(visitsPerYear, 0, MAX_VISITS_PER_YEAR, "visitsPerYear");
     }
 
     /** A way in water of {@code celsius}. */

@@ -1,8 +1,5 @@
 package dev.brinebook.randomness;
 
-import java.util.Comparator;
-import java.util.stream.IntStream;
-
 /** How much one number goes up, or down, with another. */
 public final class RankCorrelation {
 
@@ -23,8 +20,8 @@ public final class RankCorrelation {
             throw new IllegalArgumentException("both must have as many values, two at least, had " + one.length + " and "
                     + other.length);
         }
-        double[] r = ranks(one);
-        double[] s = ranks(other);
+        double[] r = Ranks.of(one);
+        double[] s = Ranks.of(other);
         double mean = (one.length + 1) / 2.0;
         double product = 0;
         double squaresOne = 0;
@@ -35,24 +32,5 @@ public final class RankCorrelation {
             squaresOther += (s[i] - mean) * (s[i] - mean);
         }
         return squaresOne == 0 || squaresOther == 0 ? 0 : product / Math.sqrt(squaresOne * squaresOther);
-    }
-
-    private static double[] ranks(double[] values) {
-        int[] order = IntStream.range(0, values.length).boxed().sorted(Comparator.comparingDouble(i -> values[i]))
-                .mapToInt(Integer::intValue).toArray();
-        double[] ranks = new double[values.length];
-        int from = 0;
-        while (from < order.length) {
-            int to = from;
-            while (to + 1 < order.length && values[order[to + 1]] == values[order[from]]) {
-                to++;
-            }
-            double shared = (from + to) / 2.0 + 1;
-            for (int i = from; i <= to; i++) {
-                ranks[order[i]] = shared;
-            }
-            from = to + 1;
-        }
-        return ranks;
     }
 }

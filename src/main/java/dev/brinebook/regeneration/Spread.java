@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.randomness.Quantile;
 import java.util.Arrays;
 
 /**
@@ -29,23 +30,7 @@ public record Spread(double mean, double standardError, double percentile5, doub
             squares += (value - mean) * (value - mean);
         }
         double error = sorted.length < 2 ? 0 : Math.sqrt(squares / (sorted.length - 1) / sorted.length);
-        return new Spread(mean, error, percentile(sorted, 0.05), percentile(sorted, 0.5), percentile(sorted, 0.95));
-    }
-
-    /**
-     * A percentile between the sorted values next to it.
-     *
-     * <pre>h = (n − 1) p,  x = x_⌊h⌋ + (h − ⌊h⌋) (x_⌊h⌋₊₁ − x_⌊h⌋)</pre>
-     *
-     * <p>n number of values; p share; x_0 the least.
-     * Validity: p from 0 to 1.
-     * Source: [HYNDMAN-FAN] definition 7.
-     * Deviation: none.
-     */
-    static double percentile(double[] sorted, double share) {
-        double place = (sorted.length - 1) * share;
-        int below = (int) place;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        return new Spread(mean, error, Quantile.ofSorted(sorted, 0.05), Quantile.ofSorted(sorted, 0.5),
+                Quantile.ofSorted(sorted, 0.95));
     }
 }

@@ -21,7 +21,7 @@ final class ClockReview {
     static List<Finding> of(Found found, Duty duty, double capacityGrams) {
         int days = longestGapDays(found.policy());
         int lasting = daysThatLast(capacityGrams * (1 + SAME_SHARE), duty);
-        int longest = Math.min(lasting, duty.iron() ? MeterSettings.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS);
+        int longest = Math.min(lasting, MeterSettings.overrideDays(duty));
         List<Finding> findings = new ArrayList<>();
         if (days > lasting) {
             findings.add(finding(Finding.Code.CLOCK_INTERVAL_TOO_LONG, found, days, longest, duty));

@@ -35,7 +35,7 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
     /** Costs that part by less come from the order of the days, not from the dose; the lower dose then wastes less salt. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
-    private static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
+    static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
 
     /**
      * One dose tried.
@@ -90,7 +90,8 @@ public record DoseChoice(Option best, List<Option> options) {
      * the fewest days that it asks for lie between two regenerations on the mean; or the lowest of the doses that cost the
      * same within {@link #ASSUMED_EQUAL_COST_SHARE}. When none has the efficiency, that limit is dropped; when none lasts so
      * long, the cheapest that covers a day of high use; when none does that either, or none holds the end point, the
-     * highest; and the highest that the tables cover when the column settles to no cycle at any other. {@link #unmet} tells what was dropped.
+     * highest; and the highest that the tables cover when the column settles to no cycle at any other.
+     * {@link #unmet} tells what was dropped.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());

@@ -81,7 +81,8 @@ public record LeastCostDose(double saltDoseGramsPerLitre, double costPerYear, do
             this.cost = cost;
             meanLitres = duty.days().meanLitres();
             cv = Demand.coefficientOfVariation(duty.days());
-            reserveLitres = new Reserve.PercentileDay(duty.reserveProbability()).litres(0, duty.demand().model().busiestMonthMeans(),
+            reserveLitres = new Reserve.PercentileDay(duty.reserveProbability())
+                    .litres(0, duty.demand().model().busiestMonthMeans(),
                     duty.demand().variation().cv());
             overrideDays = MeterSettings.overrideDays(duty);
         }

@@ -4,7 +4,6 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.household.Days;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.CapacityTable;
 
 /**
@@ -22,14 +21,14 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre) {
      * recommended, or that the tables cover where the column settles to no cycle at that.
      */
     public static TunedClock of(Softener softener, Duty duty, RunningCost cost) {
-        int longest = duty.iron() ? MeterSettings.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS;
+        int longest = MeterSettings.overrideDays(duty);
         double usual = grams(softener, DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT);
         double highest = softener.capacity().isKnownAt(softener.salt(), usual) ? usual
                 : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
         TunedClock best = new TunedClock(new ClockEveryDays(1), highest);
         double least = Double.POSITIVE_INFINITY;
         for (double pounds = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
-                pounds <= DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT; pounds += 0.5) {
+                pounds <= DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT; pounds += DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT) {
             double dose = grams(softener, pounds);
             Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
             if (!(held.exists() && dose >= held.value())

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class ExpectedIntervalTest {
 
     private static final String ROWS = "/regeneration/cross-expected-interval.csv";
+    private static final String RUN_LENGTHS = "/regeneration/published-run-length.csv";
 
     @ParameterizedTest
     @CsvFileSource(resources = ROWS, useHeadersInDisplayName = true)
@@ -26,8 +27,18 @@ class ExpectedIntervalTest {
         Printed.assertAgrees(expected, tolerance, ExpectedInterval.days(countedLitres, meanLitres, cv, overrideDays));
     }
 
+    /** What a meter counts down from is capacity over hardness, and the use of a day is its load over hardness. */
+    @ParameterizedTest
+    @CsvFileSource(resources = RUN_LENGTHS, useHeadersInDisplayName = true)
+    void agreesWithPublishedRunLengths(double dailyLoadGrains, double capacityGrains, String expectedDays,
+            String tolerance) {
+        Policy meter = new MeteredImmediate(capacityGrains, Policy.NO_OVERRIDE);
+        Printed.assertAgrees(expectedDays, tolerance, ExpectedInterval.days(meter, dailyLoadGrains, 0));
+    }
+
     @Test
     void readsEveryRow() {
+        assertEquals(1, Rows.in(RUN_LENGTHS));
         assertEquals(10, Rows.in(ROWS));
     }
 

@@ -2,8 +2,8 @@ package dev.brinebook.household.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
-import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Country;
+import dev.brinebook.household.DayVariation;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.VolumeQuantity;

@@ -8,6 +8,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
+import dev.brinebook.payback.Way;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.api.CandidateRequest;
 import java.math.BigDecimal;
@@ -27,7 +28,7 @@ public record AlternativeRequest(
         @Property(value = "Years until it is bought again; what is left of them at the end of the horizon counts as worth.",
                 min = 1, max = Outlay.MAX_LIFE_YEARS, unit = "years", fallback = "15", example = "15") Integer lifeYears,
         @Property(value = "How it is paid, if not at once.", fallback = "at once") FinancingRequest financing,
-        @Property(value = "Paid service visits in a year.", min = 0, max = 52, fallback = "0", example = "1")
+        @Property(value = "Paid service visits in a year.", min = 0, max = Way.MAX_VISITS_PER_YEAR, fallback = "0", example = "1")
         BigDecimal serviceVisitsPerYear) implements Checked {
 
     /** A valve or a softener; the trade counts on 10 to 15 years. */

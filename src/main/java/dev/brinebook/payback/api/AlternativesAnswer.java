@@ -16,7 +16,8 @@ public record AlternativesAnswer(
         @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
         @Property(value = "Name of the alternative that the others are held against.", example = "\"as it is\"")
         String baseline,
-        @Property(value = "Name of the alternative that costs least over the horizon, of those that soften.", example = "\"metered controller\"")
+        @Property(value = "Name of the alternative that costs least over the horizon, of those that soften.",
+                example = "\"metered controller\"")
         String cheapest,
         @Property(value = "Years looked at.", unit = "years", example = "10") Integer horizonYears,
         @Property("The alternatives, in the order asked.") List<AlternativeAnswer> alternatives,

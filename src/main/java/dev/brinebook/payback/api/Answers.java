@@ -42,7 +42,7 @@ final class Answers {
         Way way = comparison.ways().get(index);
         Prices prices = comparison.bills().prices();
         Alternative alternative = comparison.alternative(way, comparison.duty().days(), Factors.AS_TOLD);
-        double cost = CompareAlternatives.cost(comparison, way);
+        double cost = comparison.lifeCycleCost(way);
         boolean isBaseline = index == comparison.baselineIndex();
         AgainstBaseline worth = isBaseline ? null : comparison.against(way);
         YearlyUse use = way.use(comparison.duty().days(), comparison.duty(), Way.Circumstances.AS_TOLD);
@@ -108,7 +108,8 @@ final class Answers {
     private static BreakEvenAnswer clock(Comparison comparison, Way way) {
         Figure at = BreakEven.clockDays(comparison, way);
         String sentence = at.exists() ? "It pays where the clock regenerates more often than every " + Text.number(at.value())
-                + " days." : always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of 1 to 60 days") + ".";
+                + " days." : always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of "
+                + Text.number(BreakEven.LEAST_CLOCK_DAYS) + " to " + Text.number(BreakEven.MOST_CLOCK_DAYS) + " days") + ".";
         return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, at.exists() ? Rounding.answer(at.value()) : null,
                 at.exists() ? Text.number(at.value()) + " days" : null, Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
                 Rounding.answer(BreakEven.MOST_CLOCK_DAYS), at.exists() ? null : at.reason(), sentence);

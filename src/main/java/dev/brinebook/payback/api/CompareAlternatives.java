@@ -10,8 +10,6 @@ import dev.brinebook.household.Days;
 import dev.brinebook.payback.Bills;
 import dev.brinebook.payback.Comparison;
 import dev.brinebook.payback.Conversion;
-import dev.brinebook.payback.Factors;
-import dev.brinebook.payback.LifeCycleCost;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
@@ -19,7 +17,6 @@ import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.api.PreferencesRequest;
@@ -69,17 +66,13 @@ public final class CompareAlternatives {
                     i == baseline ? null : uncertain(request, comparison, all.get(i), explanation), request.household().people(),
                     priced.currency(), units, explanation));
         }
-        String cheapest = all.stream().filter(way -> way.setup().isPresent()).min(Comparator.comparingDouble(way -> cost(comparison, way))).orElse(comparison.baseline()).name();
+        String cheapest = all.stream().filter(way -> way.setup().isPresent())
+                .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
         return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers, priced.currency())),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
-    }
-
-    static double cost(Comparison comparison, Way way) {
-        return LifeCycleCost.of(comparison.alternative(way, comparison.duty().days(), Factors.AS_TOLD),
-                comparison.horizonYears(), comparison.bills().prices());
     }
 
     private static int baseline(AlternativesRequest request) {
@@ -92,7 +85,8 @@ public final class CompareAlternatives {
     private static Bills bills(AlternativesRequest request, PricesRequest priced, Prices prices, Duty duty, int horizon,
             Explanation explanation) {
         explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? "salt counts by weight"
-                : request.bagsPerTrip() + " whole bags at a time", request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
+                : request.bagsPerTrip() + " whole bags at a time",
+                request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
         Bills.Bags bags = request.bagsPerTrip() == null ? null
                 : new Bills.Bags(priced.bagKilograms(explanation), request.bagsPerTrip());
         return new Bills(prices, tariff(request.waterBlocks(), prices.waterPerCubicMetre()),
@@ -155,8 +149,10 @@ public final class CompareAlternatives {
         explanation.because("/alternatives/*/annualEquivalent", "life-cycle cost times d / (1 - (1 + d)^-N)", "NIST-HB135");
         explanation.because("/alternatives/*/bills", "a year of the household's days: salt, water and visits times their prices;"
                 + " water on top of the household's where it is sold by blocks", "DAIAD");
-        explanation.because("/alternatives/*/worth/netPresentValue", "life-cycle cost of the baseline less its own", "NIST-HB135");
-        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", "bills saved over what is invested, replacements and"
+        explanation.because("/alternatives/*/worth/netPresentValue", "life-cycle cost of the baseline less its own",
+                "NIST-HB135");
+        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", "bills saved over what is invested,"
+                + " replacements and"
                 + " worth left included, both in today's worth", "CFR-436");
         explanation.because("/alternatives/*/uncertain", "each draw a value of every input, by Latin hypercubes of 250, and a"
                 + " drawn year of the household; meters are set to what is then known, a clock stays as it is", "MCKAY-1979");

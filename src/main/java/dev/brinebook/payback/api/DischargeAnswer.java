@@ -18,7 +18,8 @@ public record DischargeAnswer(
         @Property("Chloride in it.") MassQuantity chloride,
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Chloride that it adds to the household's waste water, on the mean: the softened use and the"
-                + " regeneration water together.", optional = "when no water is used") ConcentrationQuantity chlorideInWasteWater,
+                + " regeneration water together.", optional = "when no water is used")
+        ConcentrationQuantity chlorideInWasteWater,
         @Property(value = "Salt that the baseline uses more; negative where it uses less.",
                 optional = "for the baseline itself") MassQuantity saltSaved,
         @Property(value = "Chloride that it sends more down the drain, likewise.", optional = "for the baseline itself")

@@ -11,11 +11,13 @@ import java.util.List;
 
 @About("What a way is worth against the baseline, on the days tried, as told.")
 public record WorthAnswer(
-        @Property("What its purchase costs more, less rebate and however it is paid; negative where it costs less.") Money investment,
+        @Property("What its purchase costs more, less rebate and however it is paid; negative where it costs less.")
+        Money investment,
         @Property("What it saves in the first year's bills.") MoneyLines firstYearSaving,
         @Property("Life-cycle cost of the baseline less its own.") Money netPresentValue,
         @Property("Investment over the first year's saving.") FigureAnswer simplePaybackYears,
-        @Property("Years until the discounted savings, with replacements and what is left in their years, make up the purchase.") FigureAnswer discountedPaybackYears,
+        @Property("Years until the discounted savings, with replacements and what is left in their years, make up the purchase.")
+        FigureAnswer discountedPaybackYears,
         @Property("Internal rate of return, in percent a year; of several, the one nearest zero.")
         FigureAnswer internalRateOfReturnPercent,
         @Property(value = "Whether the cash flows may have several; go by the net present value then.", example = "false")

@@ -20,7 +20,8 @@ public record YearlyUseAnswer(
         @Property("Water for regenerating.") VolumeQuantity water,
         @Property(value = "Paid service visits.", example = "0") BigDecimal serviceVisits,
         @Property(value = "Days on which the bed was exhausted and hard water passed: a side that runs hard saves by not"
-                + " softening.", optional = "when a year's use is given, and where nothing softens", example = "2") BigDecimal hardDays,
+                + " softening.", optional = "when a year's use is given, and where nothing softens",
+                example = "2") BigDecimal hardDays,
         @Property(value = "Capacity that was still there when it regenerated: what a meter can save.",
                 optional = "when a year's use is given, and where nothing softens") CapacityQuantity capacityThrownAway) {
 

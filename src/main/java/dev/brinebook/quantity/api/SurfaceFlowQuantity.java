@@ -2,8 +2,8 @@ package dev.brinebook.quantity.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
-import dev.brinebook.quantity.SurfaceFlowUnit;
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.SurfaceFlowUnit;
 import java.math.BigDecimal;
 
 @About("Flow per cross-section of the tank.")

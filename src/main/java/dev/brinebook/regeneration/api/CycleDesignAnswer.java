@@ -20,7 +20,8 @@ public record CycleDesignAnswer(
         @Property("The backwash in this water.") CycleBackwash backwash,
         @Property("The brine.") CycleBrine brine,
         @Property("The refill of the brine tank.") RefillSetting refill,
-        @Property("What is wrong or unusual about the cycle on this hardware; empty when nothing is.") List<CycleFindingLine> findings,
+        @Property("What is wrong or unusual about the cycle on this hardware; empty when nothing is.")
+        List<CycleFindingLine> findings,
         @Property("Capacity that the regeneration restores at its dose.") CapacityQuantity capacity,
         @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Property("Regeneration water per capacity.") WaterPerCapacityQuantity waterPerCapacity,

@@ -11,7 +11,8 @@ import java.math.BigDecimal;
 @About("Something wrong with the cycle on this hardware, or a step whose minutes are not usual.")
 public record CycleFindingLine(
         @Property(value = "Stable code.", example = "\"backwashTooWeak\"") CycleFinding code,
-        @Property(value = "What is wrong or unusual and why, in a sentence.", example = "\"The backwash lifts the bed too little.\"")
+        @Property(value = "What is wrong or unusual and why, in a sentence.",
+                example = "\"The backwash lifts the bed too little.\"")
         String message,
         @Property(value = "The step whose minutes are not usual.", optional = "when it is not about minutes",
                 example = "\"fastRinse\"") CycleStep.Kind step,

@@ -9,7 +9,6 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.RegenerationEvent;
 import dev.brinebook.regeneration.SaltPlan;
-import dev.brinebook.softener.Upkeep;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -19,6 +19,7 @@ public record SmallestReserveAnswer(
         @Property(value = "What the softener does with it in the simulated years.", optional = "when none is enough")
         PolicyYears years,
         @Property(value = "Stable code of why none is enough.", optional = "when one is") NoAnswer reason,
-        @Property(value = "The same as a sentence.", optional = "when one is", example = "\"even a softener that regenerates every"
+        @Property(value = "The same as a sentence.", optional = "when one is",
+                example = "\"even a softener that regenerates every"
                 + " night has more hard days than asked for\"") String why) {
 }

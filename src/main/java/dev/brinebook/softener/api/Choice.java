@@ -16,7 +16,8 @@ final class Choice {
     static String why(List<Ranked> ranked) {
         Ranked best = ranked.get(0);
         String lasts = best.fit().intervalDays().exists()
-                ? "its capacity lasts " + Text.number(best.fit().intervalDays().value()) + " days of mean use" : "nothing is used";
+                ? "its capacity lasts " + Text.number(best.fit().intervalDays().value()) + " days of mean use"
+                : "nothing is used";
         String fits = "it fits, " + lasts;
         if (ranked.size() == 1) {
             return fits + ", and no other was named.";

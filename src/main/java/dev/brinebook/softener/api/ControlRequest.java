@@ -27,7 +27,8 @@ import java.util.List;
 @About("What starts the regenerations, and how it is set.")
 public record ControlRequest(
         @Property(value = "The kind: a clock that starts by days whatever was used, a meter that waits for the hour of"
-                + " regeneration, a meter that starts at once, or two beds of which one is always in service.", required = true, example = "\"clock\"") Kind kind,
+                + " regeneration, a meter that starts at once, or two beds of which one is always in service.",
+                required = true, example = "\"clock\"") Kind kind,
         @Property(value = "Clock: days between regenerations. Give this, or weekdays.", min = 1,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "4") Integer everyDays,
         @Property(value = "Clock: weekdays on which it regenerates. Give this, or everyDays.", minItems = 1, maxItems = 7,

@@ -16,7 +16,8 @@ import java.math.BigDecimal;
 @About("What a delayed meter keeps back for the day after its count is read.")
 public record ReserveRequest(
         @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
-                + " with a given probability, or what the same weekday used in the last four weeks: the largest or the mean.", required = true, example = "\"dayPercentile\"") Rule rule,
+                + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
+                + " the mean.", required = true, example = "\"dayPercentile\"") Rule rule,
         @Property(value = "With the rule volume: the volume.", min = 0, max = Policy.MAX_METER_LITRES, unit = "L")
         VolumeQuantity volume,
         @Property(value = "With the rule share: the share of the meter volume.", min = 0, max = Reserve.MAX_SHARE,
@@ -26,7 +27,10 @@ public record ReserveRequest(
                 fallback = "that of preferences.reserveProbability") BigDecimal probability)
         implements Checked {
 
-    /** Probability that a reserve covers the next day, when none is given: 9 days of 10, which leaves some two hard days a year. */
+    /**
+     * Probability that a reserve covers the next day, when none is given: 9 days of 10, which leaves some two hard days a
+     * year.
+     */
     public static final double ASSUMED_PROBABILITY = 0.90;
 
     /** What one day stays below with the probability that the preferences name. */

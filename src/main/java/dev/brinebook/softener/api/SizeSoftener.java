@@ -20,9 +20,9 @@ import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Sizing.Candidate;
 import dev.brinebook.softener.Sizing.Ranked;
-import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.CompensatedHardness;
@@ -77,7 +77,8 @@ public final class SizeSoftener {
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
-                        "/tradeOff", explanation)).orElse(null), explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+                        "/tradeOff", explanation)).orElse(null),
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static Duty duty(SizingRequest request, Explanation explanation) {

@@ -53,7 +53,8 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
                 request.softener().resinState(water, explanation), explanation), explanation);
         double dose = request.softener().doseGramsPerLitre(explanation);
         requireCapacity(softener, dose, "/softener/saltDose");
-        DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius()).withMinutes(minutes(request.softener().minutes()));
+        DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
+                .withMinutes(minutes(request.softener().minutes()));
         explanation.cautions(WaterCautions.of(water));
         Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), explanation);
         return new SoftenerCase(duty, found);

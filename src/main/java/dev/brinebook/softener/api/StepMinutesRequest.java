@@ -14,7 +14,8 @@ public record StepMinutesRequest(
                 unit = "minutes", example = "0") BigDecimal secondBackwash,
         @Property(value = "Fast rinse.", min = 0, max = StepMinutesRequest.MAX_MINUTES, unit = "minutes", example = "6")
         BigDecimal fastRinse,
-        @Property(value = "Refill of the brine tank.", min = 0, aboveMin = true, max = StepMinutesRequest.MAX_MINUTES, unit = "minutes",
+        @Property(value = "Refill of the brine tank.", min = 0, aboveMin = true,
+                max = StepMinutesRequest.MAX_MINUTES, unit = "minutes",
                 example = "7") BigDecimal refill) {
 
     /** Longest step that a controller offers, with room to spare. */

@@ -12,9 +12,9 @@ import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.Hardness;
+import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
-import dev.brinebook.water.WaterAnalysis;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 

@@ -2,13 +2,13 @@ package dev.brinebook.assessment.api;
 
 import static dev.brinebook.http.Near.exactly;
 import static dev.brinebook.http.Near.near;
-import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;

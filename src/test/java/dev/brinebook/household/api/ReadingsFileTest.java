@@ -62,6 +62,14 @@ class ReadingsFileTest {
                 .body("errors[2].message", containsString("line 3: the time is not written"));
     }
 
+    /** A table whose every cell is quoted, with a blank after a quote, and an empty cell and no line end at the end. */
+    @Test
+    void quotedCellsAreReadToTheEndOfTheFile() {
+        TestServer.postCsv(PATH, "\"at\",\"volume\"\n\"2026-01-01\" ,\"5\"\n\"2026-01-02\",\"6\"\n\"2026-01-03\",\"\"")
+                .statusCode(200).body("days.values", equalTo(List.of(5, 6)))
+                .body("coverage.rows.collect { it.row + ' ' + it.code }", equalTo(List.of("4 unreadableValue")));
+    }
+
     @Test
     void moreRowsThanAreTakenAreRefused() {
         TestServer.postCsv(PATH, "at,volume\n" + ",1\n".repeat(30_001)).statusCode(422)
