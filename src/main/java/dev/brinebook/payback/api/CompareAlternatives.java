@@ -62,7 +62,7 @@ public final class CompareAlternatives {
         Comparison comparison = new Comparison(all, baseline, duty, bills);
         List<AlternativeAnswer> answers = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            answers.add(Answers.of(comparison, i, request.alternatives().get(i).kind(),
+            answers.add(AlternativeLines.of(comparison, i, request.alternatives().get(i).kind(),
                     i == baseline ? null : uncertain(request, comparison, all.get(i), explanation), request.household().people(),
                     priced.currency(), units, explanation));
         }

@@ -29,12 +29,12 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /** Puts a way of going on into the units of the answer. */
-final class Answers {
+final class AlternativeLines {
 
     /** How far beside a break-even it is looked whether the way pays there. */
     private static final double BESIDE = 1e-3;
 
-    private Answers() {
+    private AlternativeLines() {
     }
 
     static AlternativeAnswer of(Comparison comparison, int index, AlternativeRequest.Kind kind,
