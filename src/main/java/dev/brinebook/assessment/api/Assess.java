@@ -110,7 +110,9 @@ public final class Assess {
                 + "; the softener " + (assessment.fit().fits() ? "fits" : "does not fit: "
                 + assessment.fit().shortcomings().get(0).sentence()) + ". ";
         String set = "Set " + Text.of(settings.hardness()) + ", " + Text.of(settings.capacity()) + " and "
-                + Text.of(settings.saltDose()) + " with a reserve of " + Text.of(settings.reserve()) + ". ";
+                + Text.of(settings.saltDose()) + " with a reserve of " + Text.of(settings.reserve())
+                + (settings.reserve().equals(settings.meterVolume()) ? ", all that the meter counts: it regenerates every night. "
+                        : ". ");
         List<DoseChoice.Limit> unmet = assessment.choice().unmet(assessment.duty());
         if (!unmet.isEmpty()) {
             set += "No salt dose keeps to all limits: " + String.join(", and ", unmet.stream().map(DoseChoice.Limit::words)

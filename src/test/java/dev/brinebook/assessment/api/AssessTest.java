@@ -64,6 +64,16 @@ class AssessTest {
                 .body("fit.meanLeakage.value", lessThan(0.1));
     }
 
+    /** A bed of 3 L for six people lasts no day: the summary must say what the settings come to. */
+    @Test
+    void saysWhenTheSettingsMeanEveryNightAndWhichLimitsNoDoseKeeps() {
+        String tiny = TestServer.example("assess.apartment").replace("\"people\": 2", "\"people\": 6")
+                .replaceFirst("\"value\": 12,(\\s+)\"unit\": \"L\"", "\"value\": 3,$1\"unit\": \"L\"");
+        assess(tiny).statusCode(200).body("summary", containsString("it regenerates every night"))
+                .body("summary", containsString("No salt dose keeps to all limits: the capacity does not last"))
+                .body("tradeOff.unmetLimits", hasItem("interval"));
+    }
+
     @Test
     void neverAdvisesSettingsWithoutTheStopBeforeThem() {
         assess(WELL.replace("\"value\": 1.2", "\"value\": 12")).statusCode(200)
