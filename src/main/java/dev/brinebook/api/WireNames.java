@@ -17,8 +17,9 @@ public final class WireNames {
         return constant instanceof Unit unit ? unit.symbol() : camelCase(constant.name());
     }
 
-    public static List<String> all(Class<? extends Enum<?>> type) {
-        return Arrays.stream(type.getEnumConstants()).map(WireNames::of).toList();
+    /** Of every constant of {@code enumeration}, in their order. */
+    public static List<String> all(Class<?> enumeration) {
+        return Arrays.stream(enumeration.getEnumConstants()).map(constant -> of((Enum<?>) constant)).toList();
     }
 
     /** The name of {@code known} nearest to {@code name}, if any is near. */

@@ -74,13 +74,13 @@ final class Schemas {
     private static final class WireEnums implements ModelConverter {
 
         @Override
-        @SuppressWarnings({"rawtypes", "unchecked"})
+        @SuppressWarnings("rawtypes")
         public Schema resolve(AnnotatedType type, ModelConverterContext context, Iterator<ModelConverter> chain) {
             JavaType java = TypeFactory.defaultInstance().constructType(type.getType());
             if (java.isEnumType()) {
                 JsonSchema schema = new JsonSchema();
                 schema.setTypes(Set.of("string"));
-                schema.setEnum(WireNames.all((Class<? extends Enum<?>>) java.getRawClass()).stream()
+                schema.setEnum(WireNames.all(java.getRawClass()).stream()
                         .map(Object.class::cast).toList());
                 return schema;
             }
