@@ -24,6 +24,10 @@ public final class Checker {
 
     private record Component(String name, RecordComponent component, Property property) {
 
+        Class<?> type() {
+            return component.getType();
+        }
+
         Object of(Record owner) {
             try {
                 return component.getAccessor().invoke(owner);
@@ -44,12 +48,21 @@ public final class Checker {
             if (value != null) {
                 checkValue(value, component.property(), place);
             } else if (component.property().required() && !place.here()) {
-                place.add(Code.MISSING, component.name() + " is missing: " + firstSentence(component.property().value()));
+                place.add(missing(component, place.pointer()));
             }
         }
         if (request instanceof Checked checked) {
             checked.check(at);
         }
+    }
+
+    private static Violation missing(Component component, String pointer) {
+        String message = component.name() + " is missing: " + firstSentence(component.property().value());
+        if (!component.type().isEnum()) {
+            return new Violation(pointer, Code.MISSING, message);
+        }
+        String allowed = String.join(", ", WireNames.all(component.type()));
+        return new Violation(pointer, Code.MISSING, message + " It must be one of " + allowed, allowed, null, null);
     }
 
     private static List<Component> plan(Class<?> type) {

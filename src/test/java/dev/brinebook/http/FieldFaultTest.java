@@ -46,7 +46,7 @@ class FieldFaultTest {
             {"parts": [{"count": 1}, {"cont": {}, "count": 1}]} | /parts/1/cont | unknownField | is not known here: did you mean count?
             {"z": 1e99999999999}                     | /z              | unknownField | is not known here: known are number, positive, whole, seed, flag, text, date, kind, flow, series, parts, part
             {"part": {}}                             | /part/count     | missing      | count is missing: How many.
-            {"flow": {"value": 5}}                   | /flow/unit      | missing      | unit is missing: The unit of the number.
+            {"flow": {"value": 5}}                   | /flow/unit      | missing      | unit is missing: The unit of the number. It must be one of L/min, L/s, m3/h, gpm
             {"number": null}                         | /number         | nullValue    | must not be null: leave it out when it is unknown
             {"series": [1, null]}                    | /series/1       | nullValue    | must not be null: leave it out when it is unknown
             {"part": null}                           | /part           | nullValue    | must not be null: leave it out when it is unknown
