@@ -139,7 +139,8 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
                 - saltDoseGrams / Brine.saturatedSaltShare(salt, brineTankTemperatureCelsius);
         double flow = flows.brineSuctionLitresPerMinute().isPresent()
                 ? flows.brineSuctionLitresPerMinute().getAsDouble() * dilutedLitres / saturatedLitres
-                : flows.brineLitresPerMinute().orElse(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
+                : flows.brineLitresPerMinute().orElse(
+                        bed.flowLitresPerMinuteOfBedVolumes(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR));
         return new BrineDraw(saltDoseGrams, saturatedLitres, share, dilutedLitres,
                 motiveGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius),
                 bed.bedVolumesPerHour(flow), dilutedLitres / flow, slowRinseLitres() / flow);

@@ -62,6 +62,11 @@ public record ResinBed(double resinLitres, double tankDiameterMetres, ResinBead 
         return Guard.notNegative(flowLitresPerMinute, "flowLitresPerMinute") * 60 / resinLitres;
     }
 
+    /** The flow that is so many bed volumes an hour: the inverse of {@link #bedVolumesPerHour}. */
+    public double flowLitresPerMinuteOfBedVolumes(double bedVolumesPerHour) {
+        return Guard.notNegative(bedVolumesPerHour, "bedVolumesPerHour") * resinLitres / 60;
+    }
+
     /** How long water would stay if the bed were empty: the usual measure of contact, 60 over bed volumes an hour. */
     public double emptyBedContactMinutes(double flowLitresPerMinute) {
         return resinLitres / Guard.positive(flowLitresPerMinute, "flowLitresPerMinute");

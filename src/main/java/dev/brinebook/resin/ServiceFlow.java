@@ -1,7 +1,9 @@
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.SurfaceFlowUnit;
 import java.util.Comparator;
 import java.util.List;
 
@@ -12,21 +14,16 @@ import java.util.List;
  */
 public final class ServiceFlow {
 
-    private static final double METRES_PER_HOUR_OF_GPM_PER_SQUARE_FOOT =
-            Exact.US_GALLON_LITRES * 0.06 / (144 * Exact.INCH_METRES * Exact.INCH_METRES);
-    private static final double BED_VOLUMES_PER_HOUR_OF_GPM_PER_CUBIC_FOOT =
-            60 * Exact.US_GALLON_LITRES / Exact.CUBIC_FOOT_LITRES;
-
     /** Low end of the velocity guide by [LIN]: 6 gpm/ft² of tank. */
-    public static final double GUIDE_LOW_VELOCITY_METRES_PER_HOUR = 6 * METRES_PER_HOUR_OF_GPM_PER_SQUARE_FOOT;
+    public static final double GUIDE_LOW_VELOCITY_METRES_PER_HOUR = SurfaceFlowUnit.GPM_PER_SQUARE_FOOT.toBase(6);
     /** High end of the velocity guide by [LIN]: 8 gpm/ft² of tank. */
-    public static final double GUIDE_HIGH_VELOCITY_METRES_PER_HOUR = 8 * METRES_PER_HOUR_OF_GPM_PER_SQUARE_FOOT;
+    public static final double GUIDE_HIGH_VELOCITY_METRES_PER_HOUR = SurfaceFlowUnit.GPM_PER_SQUARE_FOOT.toBase(8);
     /** Low end of the flow per resin by [DAVIS] table 8-2: 1 gpm/ft³; slower water finds channels. */
-    public static final double GUIDE_LOW_BED_VOLUMES_PER_HOUR = BED_VOLUMES_PER_HOUR_OF_GPM_PER_CUBIC_FOOT;
+    public static final double GUIDE_LOW_BED_VOLUMES_PER_HOUR = BedFlowUnit.GPM_PER_CUBIC_FOOT.toBase(1);
     /** High end of the flow per resin by [DAVIS] table 8-2: 5 gpm/ft³. */
-    public static final double GUIDE_HIGH_BED_VOLUMES_PER_HOUR = 5 * BED_VOLUMES_PER_HOUR_OF_GPM_PER_CUBIC_FOOT;
+    public static final double GUIDE_HIGH_BED_VOLUMES_PER_HOUR = BedFlowUnit.GPM_PER_CUBIC_FOOT.toBase(5);
     /** Short peaks by [CP-HYDRAULICS]: 10 gpm/ft³. */
-    public static final double GUIDE_PEAK_BED_VOLUMES_PER_HOUR = 10 * BED_VOLUMES_PER_HOUR_OF_GPM_PER_CUBIC_FOOT;
+    public static final double GUIDE_PEAK_BED_VOLUMES_PER_HOUR = BedFlowUnit.GPM_PER_CUBIC_FOOT.toBase(10);
     /** Pressure drop of a household softener by [CP-HYDRAULICS]: 15 psi. */
     public static final double GUIDE_PRESSURE_DROP_PASCALS = 15 * Exact.PSI_PASCALS;
     /** Highest pressure drop of any softener by [DAVIS] table 8-3: 20 psi. */
@@ -64,7 +61,7 @@ public final class ServiceFlow {
     public static List<Bound> continuousBounds(ResinBed bed, double crushedShare, double temperatureCelsius) {
         return bindingFirst(
                 new Bound(Limit.SURFACE_VELOCITY, bed.flowLitresPerMinute(GUIDE_HIGH_VELOCITY_METRES_PER_HOUR)),
-                new Bound(Limit.FLOW_PER_RESIN, GUIDE_HIGH_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
+                new Bound(Limit.FLOW_PER_RESIN, bed.flowLitresPerMinuteOfBedVolumes(GUIDE_HIGH_BED_VOLUMES_PER_HOUR)),
                 pressureBound(bed, crushedShare, temperatureCelsius));
     }
 
@@ -76,7 +73,7 @@ public final class ServiceFlow {
     /** The same of a bed in which {@code crushedShare} of the beads is crushed. */
     public static List<Bound> peakBounds(ResinBed bed, double crushedShare, double temperatureCelsius) {
         return bindingFirst(
-                new Bound(Limit.PEAK_FLOW_PER_RESIN, GUIDE_PEAK_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
+                new Bound(Limit.PEAK_FLOW_PER_RESIN, bed.flowLitresPerMinuteOfBedVolumes(GUIDE_PEAK_BED_VOLUMES_PER_HOUR)),
                 pressureBound(bed, crushedShare, temperatureCelsius));
     }
 

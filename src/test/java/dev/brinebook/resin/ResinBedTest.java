@@ -55,6 +55,7 @@ class ResinBedTest {
     void flowAndVelocityAreInverse() {
         assertEquals(7.5, DAVIS.flowLitresPerMinute(DAVIS.velocityMetresPerHour(7.5)), 1e-12);
         assertEquals(60 * 7.5 / 940, DAVIS.bedVolumesPerHour(7.5), 1e-12);
+        assertEquals(7.5, DAVIS.flowLitresPerMinuteOfBedVolumes(DAVIS.bedVolumesPerHour(7.5)), 1e-12);
     }
 
     @Test

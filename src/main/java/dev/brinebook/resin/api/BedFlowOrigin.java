@@ -10,9 +10,9 @@ public enum BedFlowOrigin {
     PEAK_FLOW(null),
     GUIDE_LOW_VELOCITY(bed -> bed.flowLitresPerMinute(ServiceFlow.GUIDE_LOW_VELOCITY_METRES_PER_HOUR)),
     GUIDE_HIGH_VELOCITY(bed -> bed.flowLitresPerMinute(ServiceFlow.GUIDE_HIGH_VELOCITY_METRES_PER_HOUR)),
-    GUIDE_LOW_FLOW_PER_RESIN(bed -> ServiceFlow.GUIDE_LOW_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
-    GUIDE_HIGH_FLOW_PER_RESIN(bed -> ServiceFlow.GUIDE_HIGH_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60),
-    GUIDE_PEAK_FLOW_PER_RESIN(bed -> ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR * bed.resinLitres() / 60);
+    GUIDE_LOW_FLOW_PER_RESIN(bed -> bed.flowLitresPerMinuteOfBedVolumes(ServiceFlow.GUIDE_LOW_BED_VOLUMES_PER_HOUR)),
+    GUIDE_HIGH_FLOW_PER_RESIN(bed -> bed.flowLitresPerMinuteOfBedVolumes(ServiceFlow.GUIDE_HIGH_BED_VOLUMES_PER_HOUR)),
+    GUIDE_PEAK_FLOW_PER_RESIN(bed -> bed.flowLitresPerMinuteOfBedVolumes(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR));
 
     private final ToDoubleFunction<ResinBed> guide;
 
