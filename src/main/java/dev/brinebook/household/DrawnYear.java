@@ -72,9 +72,4 @@ public final class DrawnYear implements DailyUse {
     public double useLitres(int index) {
         return useLitres[index];
     }
-
-    /** The year last drawn, kept. */
-    public Days kept() {
-        return Days.series(firstDate, useLitres);
-    }
 }

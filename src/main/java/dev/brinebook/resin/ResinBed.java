@@ -33,13 +33,6 @@ public record ResinBed(double resinLitres, double tankDiameterMetres, ResinBead 
         this(resinLitres, tankDiameterMetres, ResinBead.DEFAULT);
     }
 
-    /** The bed of {@code resinLitres} that {@code flowLitresPerMinute} crosses at {@code velocityMetresPerHour}. */
-    public static ResinBed forVelocity(double resinLitres, double flowLitresPerMinute, double velocityMetresPerHour) {
-        double area = Guard.positive(flowLitresPerMinute, "flowLitresPerMinute") * 0.06
-                / Guard.positive(velocityMetresPerHour, "velocityMetresPerHour");
-        return new ResinBed(resinLitres, Math.sqrt(4 * area / Math.PI));
-    }
-
     public double areaSquareMetres() {
         return Math.PI / 4 * tankDiameterMetres * tankDiameterMetres;
     }

@@ -109,12 +109,16 @@ class UseModelTest {
     @Test
     void anyYearCanBeDrawnAtAnyTime() {
         UseModel model = new UseModel(WeekdayMeans.everyDay(500), CV, UseModel.EVEN_MONTHS, Chain.USUAL);
-        Days seventh = new DrawnYear(model, FIRST, 365, 9).draw(7).kept();
+        Days seventh = kept(new DrawnYear(model, FIRST, 365, 9).draw(7));
         DrawnYear again = new DrawnYear(model, FIRST, 365, 9);
         again.draw(3);
-        assertEquals(seventh, again.draw(7).kept());
-        assertNotEquals(seventh, again.draw(8).kept());
-        assertNotEquals(seventh, new DrawnYear(model, FIRST, 365, 10).draw(7).kept());
+        assertEquals(seventh, kept(again.draw(7)));
+        assertNotEquals(seventh, kept(again.draw(8)));
+        assertNotEquals(seventh, kept(new DrawnYear(model, FIRST, 365, 10).draw(7)));
+    }
+
+    private static Days kept(DailyUse drawn) {
+        return Days.series(drawn.firstDate(), IntStream.range(0, drawn.size()).mapToDouble(drawn::useLitres).toArray());
     }
 
     @Test

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 class ResinBedTest {
 
-    private static final ResinBed DAVIS = ResinBed.forVelocity(940, 275_000 / 1440.0, 408 / 24.0);
+    private static final ResinBed DAVIS = crossedBy(275_000 / 1440.0, 408 / 24.0);
     private static final ResinBed NARROW =
             new ResinBed(850 * Math.PI / 4 * 0.25 * 0.25, 0.25, new ResinBead(0.65, 0.38, 1280));
 
@@ -65,7 +65,14 @@ class ResinBedTest {
         assertThrows(IllegalArgumentException.class, () -> new ResinBead(0.39, 0.38, 1280));
         assertThrows(IllegalArgumentException.class, () -> new ResinBead(0.6, 0.51, 1280));
         assertThrows(IllegalArgumentException.class, () -> new ResinBead(0.6, 0.38, Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> ResinBed.forVelocity(28, 0, 10));
+        assertThrows(IllegalArgumentException.class, () -> DAVIS.velocityMetresPerHour(-1));
+        assertThrows(IllegalArgumentException.class, () -> DAVIS.flowLitresPerMinute(-1));
         assertThrows(IllegalArgumentException.class, () -> DAVIS.bedVolumesPerHour(-1));
+    }
+
+    /** 940 L in the tank that a flow crosses at the velocity that the worked example asks for. */
+    private static ResinBed crossedBy(double flowLitresPerMinute, double velocityMetresPerHour) {
+        double areaSquareMetres = flowLitresPerMinute * 60 / 1000 / velocityMetresPerHour;
+        return new ResinBed(940, Math.sqrt(4 * areaSquareMetres / Math.PI));
     }
 }
