@@ -3,6 +3,7 @@ package dev.brinebook.api;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Unit;
+import dev.brinebook.wording.Message;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -57,12 +58,13 @@ public final class Checker {
     }
 
     private static Violation missing(Component component, String pointer) {
-        String message = component.name() + " is missing: " + firstSentence(component.property().value());
+        Message what = firstSentence(component.property());
         if (!component.type().isEnum()) {
-            return new Violation(pointer, Code.MISSING, message);
+            return new Violation(pointer, Code.MISSING, Message.of("{0} is missing: {1}", component.name(), what));
         }
-        String allowed = String.join(", ", WireNames.all(component.type()));
-        return new Violation(pointer, Code.MISSING, message + " It must be one of " + allowed, allowed, null, null);
+        Message allowed = Message.verbatim(String.join(", ", WireNames.all(component.type())));
+        return new Violation(pointer, Code.MISSING, Message.of("{0} is missing: {1} It must be one of {2}", component.name(),
+                what, allowed), allowed, null, null);
     }
 
     private static List<Component> plan(Class<?> type) {
@@ -85,9 +87,9 @@ public final class Checker {
         } else if (value instanceof Number number) {
             checkNumber(number, property, at);
         } else if (value instanceof CharSequence text) {
-            checkCount(text.length(), "characters", property, at);
+            checkCount(text.length(), Message.of("characters"), property, at);
         } else if (value instanceof Collection<?> list) {
-            checkCount(list.size(), "elements", property, at);
+            checkCount(list.size(), Message.of("elements"), property, at);
             int index = 0;
             for (Object element : list) {
                 if (element != null) {
@@ -106,32 +108,32 @@ public final class Checker {
         Unit own = quantity.unit();
         Unit stated = property.unit().isEmpty() ? own : unit(property.unit(), own);
         Range range = new Range(stated.toBase(property.min()), stated.toBase(property.max()), property.aboveMin());
-        check(quantity.value(), own::toBase, own::fromBase, range, " " + own.symbol(), at.at("value"));
+        check(quantity.value(), own::toBase, own::fromBase, range, Message.verbatim(" " + own.symbol()), at.at("value"));
     }
 
     private static void checkNumber(Number number, Property property, Violations at) {
         BigDecimal value = number instanceof BigDecimal decimal ? decimal : BigDecimal.valueOf(number.longValue());
-        String unit = property.unit().isEmpty() ? "" : " " + property.unit();
+        Message unit = property.unit().isEmpty() ? Message.verbatim("") : Message.of(" {0}", Message.of(property.unit()));
         Range range = new Range(property.min(), property.max(), property.aboveMin());
         check(value, DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), range, unit, at);
     }
 
     private static void check(BigDecimal value, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase, Range range,
-            String unit, Violations at) {
+            Message unit, Violations at) {
         if (!range.holds(toBase.applyAsDouble(value.doubleValue()))) {
-            String allowed = range.inWords(toBase, fromBase) + unit;
+            Message allowed = Message.joined("", List.of(range.inWords(toBase, fromBase), unit));
             String received = echo(value);
-            at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, "must be " + allowed + ", was " + received + unit,
+            at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("must be {0}, was {1}{2}", allowed, received, unit),
                     allowed, null, received));
         }
     }
 
-    private static void checkCount(int count, String what, Property property, Violations at) {
+    private static void checkCount(int count, Message what, Property property, Violations at) {
         if (count < property.minItems() || count > property.maxItems()) {
-            String allowed = property.minItems() == property.maxItems() ? property.minItems() + " " + what
-                    : "from " + property.minItems() + " to " + property.maxItems() + " " + what;
-            at.add(new Violation(at.pointer(), Code.WRONG_COUNT, "must have " + allowed + ", has " + count, allowed, null,
-                    null));
+            Message allowed = property.minItems() == property.maxItems() ? Message.of("{0} {1}", property.minItems(), what)
+                    : Message.of("from {0} to {1} {2}", property.minItems(), property.maxItems(), what);
+            at.add(new Violation(at.pointer(), Code.WRONG_COUNT, Message.of("must have {0}, has {1}", allowed, count), allowed,
+                    null, null));
         }
     }
 
@@ -149,9 +151,11 @@ public final class Checker {
         return plain.length() <= LONGEST_ECHO ? plain : number.round(SHORT).toString();
     }
 
-    private static String firstSentence(String text) {
+    /** What the property is, in short. */
+    private static Message firstSentence(Property property) {
+        String text = property.value();
         int end = text.indexOf(". ");
         String sentence = end < 0 ? text : text.substring(0, end + 1);
-        return sentence.endsWith(".") ? sentence : sentence + ".";
+        return Message.of(sentence.endsWith(".") ? sentence : sentence + ".");
     }
 }

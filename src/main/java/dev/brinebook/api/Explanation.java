@@ -4,6 +4,8 @@ import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -11,7 +13,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Gathers, while a request is mapped and answered, what the answer must say about itself. */
 public final class Explanation {
@@ -22,39 +25,53 @@ public final class Explanation {
 
     /** Records a value taken; the first record of a name stays. */
     public void assume(String name, String value, Origin origin) {
+        assume(name, Message.verbatim(value), origin);
+    }
+
+    public void assume(String name, Message value, Origin origin) {
         assumptions.putIfAbsent(name, new AssumptionAnswer(name, value, origin));
     }
 
     /** The caller's {@code given} number in its base unit, or the default; recorded either way. */
     public double orDefault(String name, Quantity<?> given, double defaultInBase, String defaultText) {
+        return orDefault(name, given, defaultInBase, Message.verbatim(defaultText));
+    }
+
+    public double orDefault(String name, Quantity<?> given, double defaultInBase, Message defaultText) {
         if (given == null) {
             assume(name, defaultText, Origin.DEFAULT);
             return defaultInBase;
         }
-        assume(name, given.value().toPlainString() + " " + given.unit().symbol(), Origin.CALLER);
+        assume(name, Message.of("{0} {1}", given.value(), given.unit().symbol()), Origin.CALLER);
         return given.inBase();
     }
 
     /** The caller's {@code given} number, or the default; recorded either way. {@code unit} is empty or words. */
     public double orDefault(String name, Number given, double defaultValue, String unit) {
-        String suffix = unit.isEmpty() ? "" : " " + unit;
-        if (given == null) {
-            assume(name, Text.number(defaultValue) + suffix, Origin.DEFAULT);
-            return defaultValue;
-        }
-        assume(name, Text.number(given.doubleValue()) + suffix, Origin.CALLER);
-        return given.doubleValue();
+        return orDefault(name, given, defaultValue, number -> Message.verbatim(unit.isEmpty() ? number.toPlainString()
+                : number.toPlainString() + " " + unit));
+    }
+
+    /** The caller's {@code given} number, or the default; recorded either way, as {@code inWords} says it. */
+    public double orDefault(String name, Number given, double defaultValue, Function<BigDecimal, Message> inWords) {
+        double used = given == null ? defaultValue : given.doubleValue();
+        assume(name, inWords.apply(Text.number(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
+        return used;
     }
 
     /** The caller's {@code given} choice, or the default; recorded either way. */
     public <E extends Enum<E>> E orDefault(String name, E given, E defaultValue) {
         E used = given == null ? defaultValue : given;
-        assume(name, WireNames.of(used), given == null ? Origin.DEFAULT : Origin.CALLER);
+        assume(name, Message.verbatim(WireNames.of(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
         return used;
     }
 
     /** Says why the number at {@code pointer} is what it is. {@code sourceKey} stands in the register of sources. */
     public void because(String pointer, String formula, String sourceKey) {
+        because(pointer, Message.verbatim(formula), sourceKey);
+    }
+
+    public void because(String pointer, Message formula, String sourceKey) {
         basis.add(BasisAnswer.of(pointer, formula, sourceKey));
     }
 
@@ -76,8 +93,13 @@ public final class Explanation {
 
     /** {@code summary}, after the cautions that forbid what it advises: it may be quoted alone. */
     public String behindStops(String summary) {
-        return Caution.ordered(cautions).stream().filter(caution -> caution.severity() == Severity.STOP)
-                .map(caution -> "Stop: " + caution.message() + " ").collect(Collectors.joining()) + summary;
+        return behindStops(Message.verbatim(summary)).toString();
+    }
+
+    public Message behindStops(Message summary) {
+        Stream<Message> stops = Caution.ordered(cautions).stream().filter(caution -> caution.severity() == Severity.STOP)
+                .map(caution -> Message.of("Stop: {0}", Message.saying(caution)));
+        return Message.joined(" ", Stream.concat(stops, Stream.of(summary)).toList());
     }
 
     public List<CautionAnswer> cautions() {

@@ -1,6 +1,7 @@
 package dev.brinebook.api;
 
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 /** A request that is well-formed but cannot be answered, with every fault found. */
@@ -17,6 +18,10 @@ public final class InvalidRequest extends RuntimeException {
 
     /** A combination that passes the checks of its fields and still has no physical sense. */
     public static InvalidRequest impossible(String pointer, String message) {
+        return impossible(pointer, Message.verbatim(message));
+    }
+
+    public static InvalidRequest impossible(String pointer, Message message) {
         return new InvalidRequest(List.of(new Violation(pointer, Code.IMPOSSIBLE, message)));
     }
 

@@ -2,6 +2,7 @@ package dev.brinebook.api;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.function.DoubleUnaryOperator;
 
@@ -20,29 +21,26 @@ record Range(double min, double max, boolean aboveMin) {
     }
 
     /** The range in the caller's unit. Every bound told is taken when it comes back. */
-    String inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
+    Message inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
         if (min == Double.NEGATIVE_INFINITY) {
-            return bound(max, -1, toBase, fromBase) + " or below";
+            return Message.of("{0} or below", bound(max, -1, toBase, fromBase));
         }
-        String low = aboveMin ? plain(Rounding.answer(fromBase.applyAsDouble(min))) : bound(min, 1, toBase, fromBase);
+        BigDecimal low = aboveMin ? Rounding.answer(fromBase.applyAsDouble(min)) : bound(min, 1, toBase, fromBase);
         if (max == Double.POSITIVE_INFINITY) {
-            return aboveMin ? "above " + low : low + " or above";
+            return aboveMin ? Message.of("above {0}", low) : Message.of("{0} or above", low);
         }
-        return (aboveMin ? "above " : "from ") + low + " to " + bound(max, -1, toBase, fromBase);
+        BigDecimal high = bound(max, -1, toBase, fromBase);
+        return aboveMin ? Message.of("above {0} to {1}", low, high) : Message.of("from {0} to {1}", low, high);
     }
 
     /** A bound rounded for print, one step of its last digit further in where the rounding left the range. */
-    private String bound(double base, int inwards, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
+    private BigDecimal bound(double base, int inwards, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
         BigDecimal told = Rounding.answer(fromBase.applyAsDouble(base));
         boolean taken = holds(toBase.applyAsDouble(told.doubleValue()));
-        return plain(taken ? told : told.add(BigDecimal.valueOf(inwards).multiply(step(told))));
+        return taken ? told : told.add(BigDecimal.valueOf(inwards).multiply(step(told)));
     }
 
     private static BigDecimal step(BigDecimal told) {
         return BigDecimal.ONE.scaleByPowerOfTen(told.precision() - told.scale() - Rounding.SIGNIFICANT_DIGITS);
-    }
-
-    private static String plain(BigDecimal number) {
-        return number.toPlainString();
     }
 }

@@ -1,6 +1,7 @@
 package dev.brinebook.api;
 
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
@@ -13,13 +14,13 @@ public final class Text {
     }
 
     /** A number to four significant digits, plain. */
-    public static String number(double value) {
+    public static BigDecimal number(double value) {
         BigDecimal rounded = BigDecimal.valueOf(value).round(SHORT).stripTrailingZeros();
-        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
     /** A quantity to four significant digits with its unit. */
-    public static String of(Quantity<?> quantity) {
-        return number(quantity.value().doubleValue()) + " " + quantity.unit().symbol();
+    public static Message of(Quantity<?> quantity) {
+        return Message.of("{0} {1}", number(quantity.value().doubleValue()), quantity.unit().symbol());
     }
 }

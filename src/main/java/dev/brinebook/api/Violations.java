@@ -1,6 +1,7 @@
 package dev.brinebook.api;
 
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.wording.Message;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -42,12 +43,20 @@ public final class Violations {
     }
 
     /** A fault at this place. */
-    public void add(Code code, String message) {
+    public void add(Code code, Message message) {
         add(new Violation(base, code, message));
     }
 
-    /** A fault at {@code property} below this place. */
+    public void add(Code code, String message) {
+        add(code, Message.verbatim(message));
+    }
+
     public void add(String property, Code code, String message) {
+        add(property, code, Message.verbatim(message));
+    }
+
+    /** A fault at {@code property} below this place. */
+    public void add(String property, Code code, Message message) {
         at(property).add(code, message);
     }
 

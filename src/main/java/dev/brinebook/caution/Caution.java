@@ -4,6 +4,7 @@ import static dev.brinebook.caution.Severity.INFO;
 import static dev.brinebook.caution.Severity.STOP;
 import static dev.brinebook.caution.Severity.WARNING;
 
+import dev.brinebook.wording.Worded;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -16,7 +17,7 @@ import java.util.List;
  * [CP-POTASSIUM], [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [CP-CYCLE], [CP-INSTALLATION],
  * [WCP-2016], [IPC-E103], [CP-NIGHT-FLOW].
  */
-public enum Caution {
+public enum Caution implements Worded {
     IRON_TREAT_FIRST(STOP, "NDSU-WQ1031", "Iron and manganese together are above 10 mg/L: treat the water for them"
             + " before any softener."),
 
@@ -101,8 +102,8 @@ public enum Caution {
         return sourceKey;
     }
 
-    /** One plain sentence. */
-    public String message() {
+    @Override
+    public String words() {
         return message;
     }
 

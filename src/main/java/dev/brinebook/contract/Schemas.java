@@ -3,6 +3,7 @@ package dev.brinebook.contract;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.type.TypeFactory;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverter;
 import io.swagger.v3.core.converter.ModelConverterContext;
@@ -25,7 +26,7 @@ final class Schemas {
     private final ModelConverters converters = new ModelConverters(true);
 
     Schemas() {
-        converters.addConverter(new WireEnums());
+        converters.addConverter(new WireTexts());
     }
 
     void addRequest(Class<?> type) {
@@ -70,13 +71,18 @@ final class Schemas {
         }
     }
 
-    /** Enums by their names on the wire. */
-    private static final class WireEnums implements ModelConverter {
+    /** Enums by their names on the wire; messages as the text that they are once written. */
+    private static final class WireTexts implements ModelConverter {
 
         @Override
         @SuppressWarnings("rawtypes")
         public Schema resolve(AnnotatedType type, ModelConverterContext context, Iterator<ModelConverter> chain) {
             JavaType java = TypeFactory.defaultInstance().constructType(type.getType());
+            if (java.hasRawClass(Message.class)) {
+                JsonSchema text = new JsonSchema();
+                text.setTypes(Set.of("string"));
+                return text;
+            }
             if (java.isEnumType()) {
                 JsonSchema schema = new JsonSchema();
                 schema.setTypes(Set.of("string"));

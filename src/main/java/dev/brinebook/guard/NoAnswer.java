@@ -1,7 +1,9 @@
 package dev.brinebook.guard;
 
+import dev.brinebook.wording.Worded;
+
 /** The closed list of reasons why a question has no number for an answer, each with the sentence that says so. */
-public enum NoAnswer {
+public enum NoAnswer implements Worded {
     NOTHING_SAVED("nothing is saved, so the cost is never paid back"),
     NOT_WITHIN_HORIZON("the savings do not add up to the cost within the years looked at"),
     NO_INVESTMENT("nothing is invested, so there is no return to measure"),
@@ -40,7 +42,8 @@ public enum NoAnswer {
     }
 
     /** One plain sentence, without a full stop, for the person asking. */
-    public String sentence() {
+    @Override
+    public String words() {
         return sentence;
     }
 }

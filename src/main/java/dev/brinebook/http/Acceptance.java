@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.stream.Stream;
@@ -26,7 +27,7 @@ final class Acceptance {
             }
         }
         if (!(most > 0)) {
-            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, "The answer is " + list(offered) + ".");
+            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, Message.of("The answer is {0}.", anyOf(offered)));
         }
         return chosen;
     }
@@ -38,8 +39,10 @@ final class Acceptance {
                 .findFirst().map(ListHeader::weight).orElse(0.0);
     }
 
-    private static String list(List<String> forms) {
+    /** The forms, one of which is wanted. */
+    static Message anyOf(List<String> forms) {
         int last = forms.size() - 1;
-        return last == 0 ? forms.get(0) : String.join(", ", forms.subList(0, last)) + " or " + forms.get(last);
+        return last == 0 ? Message.verbatim(forms.get(0))
+                : Message.of("{0} or {1}", String.join(", ", forms.subList(0, last)), forms.get(last));
     }
 }

@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +16,7 @@ final class BodyType {
         String encoding = context.header("Content-Encoding");
         if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
             context.header("Accept-Encoding", "identity");
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "Compressed bodies are not taken.");
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, Message.of("Compressed bodies are not taken."));
         }
         String type = context.header("Content-Type");
         String[] parts = type == null ? new String[] {""} : type.toLowerCase(Locale.ROOT).split(";");
@@ -26,9 +27,11 @@ final class BodyType {
             known = !parameter.startsWith("charset=") || parameter.equals("charset=utf-8");
         }
         if (!known) {
+            Message any = Acceptance.anyOf(taken);
             context.header("Accept-Post", String.join(", ", taken));
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, "The body must be " + String.join(" or ", taken)
-                    + " in UTF-8; Content-Type is " + (type == null ? "missing." : "not."));
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, type == null
+                    ? Message.of("The body must be {0} in UTF-8; Content-Type is missing.", any)
+                    : Message.of("The body must be {0} in UTF-8; Content-Type is not.", any));
         }
         return bare;
     }

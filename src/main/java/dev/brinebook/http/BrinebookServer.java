@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
+import dev.brinebook.wording.Message;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -163,7 +164,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void faults(RoutesConfig routes) {
         routes.exception(ProblemException.class, (problem, context) ->
-                problems.answer(context, problem.type(), problem.getMessage()));
+                problems.answer(context, problem.type(), problem.detail()));
         routes.exception(HttpResponseException.class, (refused, context) -> {
             ProblemType type = ProblemType.byStatus(refused.getStatus());
             if (type == ProblemType.METHOD_NOT_ALLOWED) {
@@ -196,7 +197,7 @@ public final class BrinebookServer implements AutoCloseable {
         boolean watchingPath = context.path().equals("/metrics");
         boolean either = context.path().startsWith("/health/") || service.getLocalPort() == watching.getLocalPort();
         if (onWatchingPort != watchingPath && !either) {
-            throw new ProblemException(ProblemType.NOT_FOUND, "This path is not served on this port.");
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("This path is not served on this port."));
         }
     }
 

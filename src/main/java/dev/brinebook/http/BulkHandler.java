@@ -1,8 +1,10 @@
 package dev.brinebook.http;
 
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import io.javalin.http.Context;
+import dev.brinebook.wording.Message;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -48,13 +50,13 @@ final class BulkHandler {
     void post(Context context) throws IOException {
         Operation<?, ?> operation = operations.get(context.pathParam("calculator"));
         if (operation == null) {
-            throw new ProblemException(ProblemType.NOT_FOUND, "There is no such calculator: take one of "
-                    + String.join(", ", operations.keySet()) + ".");
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("There is no such calculator: take one of {0}.",
+                    String.join(", ", operations.keySet())));
         }
         BodyType.of(context, List.of(MEDIA_TYPE));
         Acceptance.choose(context, List.of(MEDIA_TYPE));
         if (!streams.tryAcquire()) {
-            throw new ProblemException(ProblemType.OVERLOADED, "As many streams run as may at once.");
+            throw new ProblemException(ProblemType.OVERLOADED, Message.of("As many streams run as may at once."));
         }
         try {
             stream(context, operation);
@@ -64,6 +66,7 @@ final class BulkHandler {
     }
 
     private void stream(Context context, Operation<?, ?> operation) throws IOException {
+        AnswerLanguage.of(context);
         context.status(200).contentType(MEDIA_TYPE).header("Cache-Control", "no-store");
         NdjsonLines lines = new NdjsonLines(context.req().getInputStream(), MAX_LINE_BYTES);
         OutputStream out = new BufferedOutputStream(context.res().getOutputStream(), OUT_BUFFER_BYTES);
@@ -82,23 +85,25 @@ final class BulkHandler {
             Context context, OutputStream out) throws IOException {
         String path = operation.path();
         String id = RequestId.of(context);
+        Language language = Language.of(context.header(AnswerLanguage.ACCEPT));
         try {
             if (line.bytes() == null) {
-                throw new ProblemException(ProblemType.BODY_TOO_LARGE, "The line has more than " + MAX_LINE_BYTES + " bytes.");
+                throw new ProblemException(ProblemType.BODY_TOO_LARGE, Message.of("The line has more than {0} bytes.",
+                        MAX_LINE_BYTES));
             }
             Q request = reader.read(line.bytes(), operation.requestType());
             byte[] answer = turns.take(() -> writer.write(Objects.requireNonNull(operation.calculate().apply(request),
-                    "the calculation gave no answer")));
+                    "the calculation gave no answer"), language));
             write(line, 200, "answer", answer, out);
         } catch (InvalidRequest invalid) {
-            write(line, ProblemType.INVALID_REQUEST.status(), "problem", problems.document(invalid.violations(), path, id), out);
+            write(line, ProblemType.INVALID_REQUEST.status(), "problem", problems.document(invalid.violations(), path, id, language), out);
         } catch (ProblemException problem) {
-            write(line, problem.type().status(), "problem", problems.document(problem.type(), problem.getMessage(), path, id),
+            write(line, problem.type().status(), "problem", problems.document(problem.type(), problem.detail(), path, id, language),
                     out);
         } catch (RuntimeException fault) {
             LOG.error("request {} line {} failed", id, line.number(), fault);
             write(line, ProblemType.INTERNAL_ERROR.status(), "problem", problems.document(ProblemType.INTERNAL_ERROR,
-                    ProblemType.INTERNAL_ERROR.explanation(), path, id), out);
+                    ProblemType.INTERNAL_ERROR.explanation(), path, id, language), out);
         }
     }
 

@@ -12,6 +12,7 @@ import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -29,12 +30,10 @@ final class FaultCollector extends DeserializationProblemHandler {
         Class<?> type = beanOrClass instanceof Class<?> c ? c : beanOrClass.getClass();
         List<String> known = Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName).toList();
         String nearest = WireNames.nearest(name, known).orElse(null);
-        String hint = nearest == null ? "known are " + String.join(", ", known) : "did you mean " + nearest + "?";
         String owner = owner(context.getParser()).pathAsPointer().toString();
         Violations place = violations(context).at(owner, name);
         place.forgetBelow();
-        place.add(new Violation(place.pointer(), Code.UNKNOWN_FIELD, "is not known here: " + hint,
-                nearest == null ? String.join(", ", known) : null, nearest, null));
+        place.add(unknown(place.pointer(), nearest, String.join(", ", known)));
         parser.skipChildren();
         return true;
     }
@@ -55,20 +54,29 @@ final class FaultCollector extends DeserializationProblemHandler {
     @Override
     public Object handleUnexpectedToken(DeserializationContext context, JavaType target, JsonToken token,
             JsonParser parser, String message) throws IOException {
-        return wrongType(context, target.isCollectionLikeType() ? "a list" : "an object", parser);
+        return wrongType(context, target.isCollectionLikeType() ? Message.of("must be a list, is {0}", name(parser))
+                : Message.of("must be an object, is {0}", name(parser)), parser);
     }
 
     @Override
     public Object handleMissingInstantiator(DeserializationContext context, Class<?> target,
             ValueInstantiator instantiator, JsonParser parser, String message) throws IOException {
-        return wrongType(context, "an object", parser);
+        return wrongType(context, Message.of("must be an object, is {0}", name(parser)), parser);
+    }
+
+    /** A name that is not known, with the nearest that is, or all of them. */
+    static Violation unknown(String pointer, String nearest, String known) {
+        return nearest == null
+                ? new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: known are {0}", known),
+                        Message.verbatim(known), null, null)
+                : new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: did you mean {0}?", nearest),
+                        null, nearest, null);
     }
 
     /** Reports the value that the parser stands at, skips it, and answers nothing in its place. */
-    static <T> T wrongType(DeserializationContext context, String wanted, JsonParser parser) throws IOException {
+    static <T> T wrongType(DeserializationContext context, Message fault, JsonParser parser) throws IOException {
         if (parser.currentToken() != JsonToken.VALUE_NULL) {
-            violations(context).add(new Violation(pointer(parser), Code.WRONG_TYPE,
-                    "must be " + wanted + ", is " + name(parser.currentToken())));
+            violations(context).add(new Violation(pointer(parser), Code.WRONG_TYPE, fault));
         }
         parser.skipChildren();
         return null;
@@ -82,14 +90,15 @@ final class FaultCollector extends DeserializationProblemHandler {
         return parser.getParsingContext().pathAsPointer().toString();
     }
 
-    private static String name(JsonToken token) {
-        return switch (token) {
-            case START_OBJECT -> "an object";
-            case START_ARRAY -> "a list";
-            case VALUE_STRING -> "a text";
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> "a number";
-            case VALUE_TRUE, VALUE_FALSE -> "true or false";
-            default -> "something else";
+    /** What the parser stands at. */
+    static Message name(JsonParser parser) {
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> Message.of("an object");
+            case START_ARRAY -> Message.of("a list");
+            case VALUE_STRING -> Message.of("a text");
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Message.of("a number");
+            case VALUE_TRUE, VALUE_FALSE -> Message.of("true or false");
+            default -> Message.of("something else");
         };
     }
 }

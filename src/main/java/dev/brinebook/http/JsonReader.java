@@ -16,6 +16,7 @@ import dev.brinebook.api.Checker;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.wording.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -86,29 +87,29 @@ final class JsonReader {
 
     private <Q> Q parse(JsonParser parser, Class<Q> type, Violations violations) throws IOException {
         if (parser.nextToken() == null) {
-            throw malformed("The body is empty: a JSON object is wanted", parser.currentLocation());
+            throw malformed(Message.of("The body is empty: a JSON object is wanted"), parser.currentLocation());
         }
         Q request = mapper.readerFor(type).withAttribute(FaultCollector.VIOLATIONS, violations).readValue(parser);
         if (parser.nextToken() != null) {
-            throw malformed("There is text after the end of the JSON object", parser.currentTokenLocation());
+            throw malformed(Message.of("There is text after the end of the JSON object"), parser.currentTokenLocation());
         }
         if (request == null && violations.isEmpty()) {
-            violations.add(Code.WRONG_TYPE, "must be a JSON object");
+            violations.add(Code.WRONG_TYPE, Message.of("must be a JSON object"));
         }
         return request;
     }
 
     /** Says it in our words: the library's own may quote the body. */
-    private static String fault(JsonProcessingException e) {
+    private static Message fault(JsonProcessingException e) {
         if (e instanceof StreamConstraintsException) {
-            return "The body passes a limit: nesting " + MAX_DEPTH + ", names " + MAX_NAME_LENGTH + ", texts "
-                    + MAX_STRING_LENGTH + ", numbers " + MAX_NUMBER_LENGTH + " characters,";
+            return Message.of("The body passes a limit (nesting {0}, names {1}, texts {2}, numbers {3} characters)", MAX_DEPTH,
+                    MAX_NAME_LENGTH, MAX_STRING_LENGTH, MAX_NUMBER_LENGTH);
         }
         if (e instanceof JsonEOFException) {
-            return "The JSON is cut off";
+            return Message.of("The JSON is cut off");
         }
         boolean twice = e.getOriginalMessage() != null && e.getOriginalMessage().startsWith("Duplicate");
-        return twice ? "A key stands twice in one object" : "The body is not valid JSON";
+        return twice ? Message.of("A key stands twice in one object") : Message.of("The body is not valid JSON");
     }
 
     /** The text of a body, whatever its form. */
@@ -120,19 +121,19 @@ final class JsonReader {
         String decoded = text.flip().toString();
         if (result.isError()) {
             int line = (int) decoded.chars().filter(c -> c == '\n').count() + 1;
-            throw malformed("The body is not UTF-8", line, decoded.length() - decoded.lastIndexOf('\n'));
+            throw malformed(Message.of("The body is not UTF-8"), line, decoded.length() - decoded.lastIndexOf('\n'));
         }
         if (decoded.startsWith("\uFEFF")) {
-            throw malformed("The body starts with a byte order mark: send UTF-8 without it", 1, 1);
+            throw malformed(Message.of("The body starts with a byte order mark: send UTF-8 without it"), 1, 1);
         }
         return decoded;
     }
 
-    static ProblemException malformed(String what, JsonLocation at) {
+    static ProblemException malformed(Message what, JsonLocation at) {
         return malformed(what, at.getLineNr(), at.getColumnNr());
     }
 
-    private static ProblemException malformed(String what, int line, int column) {
-        return new ProblemException(ProblemType.MALFORMED_BODY, what + " at line " + line + ", column " + column + ".");
+    private static ProblemException malformed(Message what, int line, int column) {
+        return new ProblemException(ProblemType.MALFORMED_BODY, Message.of("{0} at line {1}, column {2}.", what, line, column));
     }
 }

@@ -11,11 +11,15 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
 import java.io.IOException;
 import java.time.LocalDate;
 
 /** Writes answers: what is absent is left out, numbers plain, enums by their names on the wire. */
 public final class JsonWriter {
+
+    private static final String LANGUAGE = "language";
 
     private final ObjectMapper mapper;
 
@@ -23,6 +27,7 @@ public final class JsonWriter {
         SimpleModule module = new SimpleModule("answers");
         module.addSerializer(LocalDate.class, ToStringSerializer.instance);
         module.addSerializer(Enum.class, new EnumSerializer());
+        module.addSerializer(Message.class, new MessageSerializer());
         module.addSerializer(Double.class, new NoBinaryNumbers());
         module.addSerializer(Double.TYPE, new NoBinaryNumbers());
         this.mapper = JsonMapper.builder()
@@ -33,9 +38,15 @@ public final class JsonWriter {
                 .build();
     }
 
+    /** An answer that says nothing to people. */
     public byte[] write(Object answer) {
+        return write(answer, Wording.ENGLISH);
+    }
+
+    /** An answer, with what it says to people in their language. */
+    public byte[] write(Object answer, Wording language) {
         try {
-            return mapper.writeValueAsBytes(answer);
+            return mapper.writer().withAttribute(LANGUAGE, language).writeValueAsBytes(answer);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the answer cannot be written", e);
         }
@@ -47,6 +58,14 @@ public final class JsonWriter {
         @Override
         public void serialize(Enum value, JsonGenerator generator, SerializerProvider provider) throws IOException {
             generator.writeString(WireNames.of(value));
+        }
+    }
+
+    private static final class MessageSerializer extends JsonSerializer<Message> {
+
+        @Override
+        public void serialize(Message value, JsonGenerator generator, SerializerProvider provider) throws IOException {
+            generator.writeString(value.in((Wording) provider.getAttribute(LANGUAGE)));
         }
     }
 

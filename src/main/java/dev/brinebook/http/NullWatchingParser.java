@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.JsonParserDelegate;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.wording.Message;
 import java.io.IOException;
 
 /** Reports every {@code null}, wherever it stands: what is unknown is left out, never null. */
@@ -23,7 +24,7 @@ final class NullWatchingParser extends JsonParserDelegate {
         JsonToken token = super.nextToken();
         if (token == JsonToken.VALUE_NULL && !getParsingContext().inRoot()) {
             violations.add(new Violation(getParsingContext().pathAsPointer().toString(), Code.NULL_VALUE,
-                    "must not be null: leave it out when it is unknown"));
+                    Message.of("must not be null: leave it out when it is unknown")));
         }
         return token;
     }

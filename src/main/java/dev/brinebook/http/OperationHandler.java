@@ -3,7 +3,9 @@ package dev.brinebook.http;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
+import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -39,9 +41,11 @@ final class OperationHandler<Q extends Record, A extends Record> {
         BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
                 : operation.textForm();
         String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
+        Language language = AnswerLanguage.of(context);
         QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
-            Supplier<byte[]> calculation = text == null ? ofJson(body(context), answerType) : ofText(text, settings, context);
+            Supplier<byte[]> calculation = text == null ? ofJson(body(context), answerType, language)
+                    : ofText(text, settings, context, language);
             context.header("Cache-Control", "no-store");
             answer(context, answerType, calculation);
         } catch (InvalidRequest invalid) {
@@ -53,29 +57,29 @@ final class OperationHandler<Q extends Record, A extends Record> {
     void get(Context context) {
         String answerType = chooseForm(context, operation.answerMediaTypes());
         try {
-            answer(context, answerType, ofJson(query.body(context.queryString()), answerType));
+            answer(context, answerType, ofJson(query.body(context.queryString()), answerType, AnswerLanguage.of(context)));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
     }
 
-    private Supplier<byte[]> ofJson(byte[] body, String answerType) {
+    private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {
         Q request = reader.read(body, operation.requestType());
         Optional<AnswerForm<Q>> form = operation.forms().stream().filter(one -> one.mediaType().equals(answerType)).findFirst();
-        return form.isPresent() ? () -> form.get().write().apply(request).getBytes(StandardCharsets.UTF_8)
-                : () -> json(operation.calculate().apply(request));
+        return form.isPresent() ? () -> form.get().write().apply(request, language).getBytes(StandardCharsets.UTF_8)
+                : () -> json(operation.calculate().apply(request), language);
     }
 
-    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context)
-            throws IOException {
+    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context,
+            Language language) throws IOException {
         String text = JsonReader.decode(body(context));
         S set = reader.read(settings.body(context.queryString()), form.settingsType());
-        return () -> json(form.calculate().apply(text, set));
+        return () -> json(form.calculate().apply(text, set), language);
     }
 
-    private byte[] json(A answer) {
-        return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"));
+    private byte[] json(A answer, Language language) {
+        return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"), language);
     }
 
     /** Tells caches, of a problem too, when the form is the caller's to choose (RFC 9110, section 12.5.5). */
@@ -117,6 +121,6 @@ final class OperationHandler<Q extends Record, A extends Record> {
 
     private ProblemException tooLarge(Context context) {
         context.header("Connection", "close");
-        return new ProblemException(ProblemType.BODY_TOO_LARGE, "The body has more than " + maxBodyBytes + " bytes.");
+        return new ProblemException(ProblemType.BODY_TOO_LARGE, Message.of("The body has more than {0} bytes.", maxBodyBytes));
     }
 }

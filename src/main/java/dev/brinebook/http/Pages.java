@@ -3,6 +3,7 @@ package dev.brinebook.http;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.contract.PageRoute;
+import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.nio.charset.StandardCharsets;
@@ -89,10 +90,10 @@ final class Pages {
 
     private void problem(Context context) {
         ProblemType type = ProblemType.bySlug(context.pathParam("kind")).orElseThrow(
-                () -> new ProblemException(ProblemType.NOT_FOUND, "No kind of problem has this name."));
+                () -> new ProblemException(ProblemType.NOT_FOUND, Message.of("No kind of problem has this name.")));
         String page = new String(Resources.own("problem.html"), StandardCharsets.UTF_8)
-                .replace("{title}", type.title()).replace("{status}", Integer.toString(type.status()))
-                .replace("{explanation}", type.explanation()).replace("{mend}", type.mend());
+                .replace("{title}", type.title().toString()).replace("{status}", Integer.toString(type.status()))
+                .replace("{explanation}", type.explanation().toString()).replace("{mend}", type.mend().toString());
         sendPage(context, page.getBytes(StandardCharsets.UTF_8));
     }
 

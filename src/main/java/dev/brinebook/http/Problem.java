@@ -3,15 +3,16 @@ package dev.brinebook.http;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("An answer that reports a problem, as RFC 9457 shapes it.")
 public record Problem(
         @Property(value = "Path of the page that explains this kind of problem.",
                 example = "\"/problems/invalid-request\"") String type,
-        @Property(value = "The kind of problem in words.", example = "\"The request has faults\"") String title,
+        @Property(value = "The kind of problem in words.", example = "\"The request has faults\"") Message title,
         @Property(value = "The HTTP status.", min = 400, max = 599, example = "422") Integer status,
-        @Property(value = "What went wrong this time.", example = "\"1 fault in the request.\"") String detail,
+        @Property(value = "What went wrong this time.", example = "\"1 fault in the request.\"") Message detail,
         @Property(value = "Path of the request.", optional = "when it could not be read",
                 example = "\"/v1/assessment\"") String instance,
         @Property(value = "Id of the request, to find it in the log.", example = "\"b1946ac92492d234\"")
@@ -31,9 +32,9 @@ public record Problem(
                     example = "\"value\"") String parameter,
             @Property("Stable code of the kind of fault.") Violation.Code code,
             @Property(value = "What is wrong and what would be right.",
-                    example = "\"must be from 0 to 584.178 gpg, was -4 gpg\"") String message,
+                    example = "\"must be from 0 to 584.178 gpg, was -4 gpg\"") Message message,
             @Property(value = "What is allowed, in the caller's unit.", optional = "when it is no range or list",
-                    example = "\"from 0 to 584.178 gpg\"") String allowed,
+                    example = "\"from 0 to 584.178 gpg\"") Message allowed,
             @Property(value = "The nearest known name.", optional = "when none is near", example = "\"hardness\"")
             String didYouMean,
             @Property(value = "What came.", optional = "when it is long or may be harmful", example = "\"-4\"")

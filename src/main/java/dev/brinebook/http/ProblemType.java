@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import dev.brinebook.wording.Message;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -57,16 +58,16 @@ public enum ProblemType {
         return status;
     }
 
-    public String title() {
-        return title;
+    public Message title() {
+        return Message.of(title);
     }
 
-    public String explanation() {
-        return explanation;
+    public Message explanation() {
+        return Message.of(explanation);
     }
 
-    public String mend() {
-        return mend;
+    public Message mend() {
+        return Message.of(mend);
     }
 
     /** The path under which it is explained, which is also its {@code type}. */

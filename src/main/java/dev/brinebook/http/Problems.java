@@ -1,6 +1,8 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.Language;
 import dev.brinebook.api.Violation;
+import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.function.Function;
@@ -18,37 +20,35 @@ final class Problems {
         this.writer = writer;
     }
 
-    void answer(Context context, ProblemType type, String detail) {
-        send(context, type, document(type, detail, context.path(), RequestId.of(context), null, null));
+    void answer(Context context, ProblemType type, Message detail) {
+        send(context, type, document(type, detail, context.path(), RequestId.of(context), AnswerLanguage.of(context)));
     }
 
     /** Lists every violation, up to the limit, with the query parameter that each belongs to. */
     void answer(Context context, List<Violation> violations, Function<Violation, String> parameter) {
-        send(context, ProblemType.INVALID_REQUEST, document(violations, parameter, context.path(), RequestId.of(context)));
+        send(context, ProblemType.INVALID_REQUEST, document(violations, parameter, context.path(), RequestId.of(context),
+                AnswerLanguage.of(context)));
     }
 
     /** Lists every violation, up to the limit. */
-    byte[] document(List<Violation> violations, String path, String requestId) {
-        return document(violations, violation -> null, path, requestId);
+    byte[] document(List<Violation> violations, String path, String requestId, Language language) {
+        return document(violations, violation -> null, path, requestId, language);
     }
 
     private byte[] document(List<Violation> violations, Function<Violation, String> parameter, String path,
-            String requestId) {
+            String requestId, Language language) {
         List<Problem.Fault> faults = violations.stream().limit(Problem.MAX_ERRORS)
                 .map(violation -> Problem.Fault.of(violation, parameter.apply(violation))).toList();
         int omitted = violations.size() - faults.size();
-        String detail = violations.size() == 1 ? "1 fault in the request." : violations.size() + " faults in the request.";
-        return document(ProblemType.INVALID_REQUEST, detail, path, requestId, faults, omitted == 0 ? null : omitted);
-    }
-
-    byte[] document(ProblemType type, String detail, String path, String requestId) {
-        return document(type, detail, path, requestId, null, null);
-    }
-
-    private byte[] document(ProblemType type, String detail, String path, String requestId, List<Problem.Fault> faults,
-            Integer omitted) {
+        Message detail = Message.counted("{0} fault in the request.", "{0} faults in the request.", violations.size());
+        ProblemType type = ProblemType.INVALID_REQUEST;
         return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, faults,
-                omitted));
+                omitted == 0 ? null : omitted), language);
+    }
+
+    byte[] document(ProblemType type, Message detail, String path, String requestId, Language language) {
+        return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, null, null),
+                language);
     }
 
     private static void send(Context context, ProblemType type, byte[] document) {

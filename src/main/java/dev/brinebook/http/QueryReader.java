@@ -8,6 +8,7 @@ import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +50,7 @@ final class QueryReader {
                 put(body, parameter, text);
             } else if (parameter.required()) {
                 violations.add(new Violation(parameter.pointer(), Code.MISSING,
-                        parameter.name() + " is missing: " + parameter.description()));
+                        Message.of("{0} is missing: {1}", parameter.name(), Message.of(parameter.description()))));
             }
         }
         if (!violations.isEmpty()) {
@@ -79,11 +80,9 @@ final class QueryReader {
             if (!known.contains(name)) {
                 String nearest = WireNames.nearest(name, known).orElse(null);
                 Violations place = violations.at(name);
-                place.add(new Violation(place.pointer(), Code.UNKNOWN_FIELD, "is not known here: "
-                        + (nearest == null ? "known are " + String.join(", ", known) : "did you mean " + nearest + "?"),
-                        String.join(", ", known), nearest, null));
+                place.add(FaultCollector.unknown(place.pointer(), nearest, String.join(", ", known)));
             } else if (given.put(name, value) != null) {
-                violations.add(new Violation(pointer(name), Code.INCONSISTENT, name + " is given more than once"));
+                violations.add(new Violation(pointer(name), Code.INCONSISTENT, Message.of("{0} is given more than once", name)));
             }
         }
         return given;
@@ -108,12 +107,13 @@ final class QueryReader {
 
     private static String decode(String text) {
         if (!ENCODED.matcher(text).matches()) {
-            throw new ProblemException(ProblemType.MALFORMED_QUERY, "The query is not properly percent-encoded.");
+            throw new ProblemException(ProblemType.MALFORMED_QUERY,
+                    Message.of("The query is not properly percent-encoded."));
         }
         String decoded = URLDecoder.decode(text, StandardCharsets.UTF_8);
         if (decoded.indexOf(REPLACEMENT) >= 0 || decoded.length() > LONGEST) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
-                    "The query is not UTF-8, or a part of it is longer than " + LONGEST + " characters.");
+                    Message.of("The query is not UTF-8, or a part of it is longer than {0} characters.", LONGEST));
         }
         return decoded;
     }

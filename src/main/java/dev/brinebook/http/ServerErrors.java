@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.Language;
 import java.nio.ByteBuffer;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
@@ -28,8 +29,10 @@ final class ServerErrors extends ErrorHandler {
         String id = RequestId.accepted(request.getHeaders().get(RequestId.HEADER));
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
         path = UNREADABLE.equals(path) ? null : path;
-        byte[] document = problems.document(type, type.explanation(), path, id);
+        Language language = Language.of(request.getHeaders().get(AnswerLanguage.ACCEPT));
+        byte[] document = problems.document(type, type.explanation(), path, id, language);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
+        response.getHeaders().put(AnswerLanguage.HEADER, language.code());
         response.getHeaders().put(RequestId.HEADER, id);
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");

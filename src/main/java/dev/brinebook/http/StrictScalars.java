@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -64,7 +65,7 @@ final class StrictScalars {
 
     private static BigDecimal number(JsonParser parser, DeserializationContext context) throws IOException {
         if (!parser.currentToken().isNumeric()) {
-            return FaultCollector.wrongType(context, "a number", parser);
+            return FaultCollector.wrongType(context, Message.of("must be a number, is {0}", FaultCollector.name(parser)), parser);
         }
         try {
             BigDecimal value = parser.getDecimalValue();
@@ -75,7 +76,7 @@ final class StrictScalars {
         } catch (NumberFormatException tooManyDigitsOfExponent) {
             // told below, together with an exponent out of range
         }
-        throw JsonReader.malformed("A number is too big or too small", parser.currentTokenLocation());
+        throw JsonReader.malformed(Message.of("A number is too big or too small"), parser.currentTokenLocation());
     }
 
     private static Integer wholeNumber(JsonParser parser, DeserializationContext context) throws IOException {
@@ -85,7 +86,7 @@ final class StrictScalars {
         }
         if (value != value.intValue()) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.OUT_OF_RANGE,
-                    "is far out of range"));
+                    Message.of("is far out of range")));
             return null;
         }
         return value.intValue();
@@ -99,12 +100,12 @@ final class StrictScalars {
         BigDecimal whole = value.stripTrailingZeros();
         if (whole.scale() > 0) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.WRONG_TYPE,
-                    "must be a whole number"));
+                    Message.of("must be a whole number")));
             return null;
         }
         if (whole.precision() - whole.scale() > LONGEST_LONG) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.OUT_OF_RANGE,
-                    "is far out of range"));
+                    Message.of("is far out of range")));
             return null;
         }
         return whole.longValueExact();
@@ -112,19 +113,19 @@ final class StrictScalars {
 
     private static Boolean flag(JsonParser parser, DeserializationContext context) throws IOException {
         if (!parser.currentToken().isBoolean()) {
-            return FaultCollector.wrongType(context, "true or false", parser);
+            return FaultCollector.wrongType(context, Message.of("must be true or false, is {0}", FaultCollector.name(parser)), parser);
         }
         return parser.getBooleanValue();
     }
 
     private static String text(JsonParser parser, DeserializationContext context) throws IOException {
         if (parser.currentToken() != JsonToken.VALUE_STRING) {
-            return FaultCollector.wrongType(context, "a text", parser);
+            return FaultCollector.wrongType(context, Message.of("must be a text, is {0}", FaultCollector.name(parser)), parser);
         }
         String text = parser.getText();
         if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || c >= 0xD800 && c <= 0xDFFF)) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                    "must be plain text without control characters"));
+                    Message.of("must be plain text without control characters")));
             return null;
         }
         return text;
@@ -144,7 +145,7 @@ final class StrictScalars {
             // told below, together with a year out of range
         }
         FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                "must be a date such as 2026-03-01, from 1900 to 2199"));
+                Message.of("must be a date such as 2026-03-01, from 1900 to 2199")));
         return null;
     }
 
@@ -175,14 +176,15 @@ final class StrictScalars {
         private static <E> E constant(Map<String, E> byName, List<String> names, JsonParser parser,
                 DeserializationContext context) throws IOException {
             if (parser.currentToken() != JsonToken.VALUE_STRING) {
-                return FaultCollector.wrongType(context, "one of the texts " + String.join(", ", names), parser);
+                return FaultCollector.wrongType(context, Message.of("must be one of the texts {0}, is {1}",
+                        String.join(", ", names), FaultCollector.name(parser)), parser);
             }
             E constant = byName.get(parser.getText());
             if (constant == null) {
                 String received = parser.getText();
-                String allowed = String.join(", ", names);
+                Message allowed = Message.verbatim(String.join(", ", names));
                 FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                        "must be one of " + allowed, allowed, WireNames.nearest(received, names).orElse(null),
+                        Message.of("must be one of {0}", allowed), allowed, WireNames.nearest(received, names).orElse(null),
                         harmless(received) ? received : null));
             }
             return constant;

@@ -164,7 +164,7 @@ class ContractTest {
             assertEquals(List.of(), schemas.faults("Problem", problem));
             ProblemType type = Arrays.stream(ProblemType.values())
                     .filter(known -> known.path().equals(problem.path("type").asText())).findFirst().orElseThrow();
-            assertEquals(type.title(), problem.path("title").asText());
+            assertEquals(type.title().toString(), problem.path("title").asText());
             assertEquals(type.status(), problem.path("status").asInt());
         }
     }

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.fail;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +30,8 @@ class CornerSweepTest {
 
     private final JsonReader reader = new JsonReader();
     private final JsonWriter writer = new JsonWriter();
+
+    private static final List<Language> LANGUAGES = Stream.of("en", "es", "fr", "de-CH").map(Language::of).toList();
 
     static Stream<Operation<?, ?>> operations() {
         return Main.OPERATIONS.stream();
@@ -61,8 +65,9 @@ class CornerSweepTest {
 
     private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {
         Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
-        writer.write(operation.calculate().apply(read));
-        operation.forms().forEach(form -> assertTrue(form.write().apply(read).endsWith("\r\n"), form.mediaType()));
+        A answer = operation.calculate().apply(read);
+        LANGUAGES.forEach(language -> writer.write(answer, language));
+        operation.forms().forEach(form -> assertTrue(form.write().apply(read, Language.ENGLISH).endsWith("\r\n"), form.mediaType()));
     }
 
 }

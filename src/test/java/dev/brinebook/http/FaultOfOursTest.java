@@ -52,7 +52,7 @@ class FaultOfOursTest {
             response.then().statusCode(500).contentType("application/problem+json")
                     .body("type", equalTo("/problems/internal-error")).body("errors", nullValue())
                     .body("requestId", equalTo(id)).header("Cache-Control", "no-store");
-            assertEquals(ProblemType.INTERNAL_ERROR.explanation(), response.path("detail"));
+            assertEquals(ProblemType.INTERNAL_ERROR.explanation().toString(), response.path("detail"));
             assertFalse(response.asString().contains(SECRET) || response.asString().contains("Exception"));
             Served.given(server.port()).get("/health/ready").then().statusCode(200);
         }

@@ -54,7 +54,7 @@ class MalformedBodyTest {
 
     @Test
     void holdsToLimitsOfDepthAndLength() {
-        String limits = "The body passes a limit: nesting 32, names 128, texts 4096, numbers 64 characters, at line 1, column ";
+        String limits = "The body passes a limit (nesting 32, names 128, texts 4096, numbers 64 characters) at line 1, column ";
         refusesFrom("[".repeat(40), limits);
         refusesFrom("{\"a\":".repeat(40) + "1" + "}".repeat(40), limits);
         refusesFrom("{\"" + "n".repeat(200) + "\": 1}", limits);

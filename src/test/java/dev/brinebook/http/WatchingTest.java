@@ -87,7 +87,7 @@ class WatchingTest {
         String page = Served.given().get(type.path()).then().statusCode(200).contentType("text/html; charset=utf-8")
                 .extract().asString();
         assertTrue(page.contains("<h1>" + type.title() + "</h1>") && page.contains("HTTP status " + type.status())
-                && page.contains(type.explanation()) && page.contains(type.mend()), page);
+                && page.contains(type.explanation().toString()) && page.contains(type.mend().toString()), page);
         assertFalse(page.contains("{"), page);
         assertEquals(type, ProblemType.bySlug(type.slug()).orElseThrow());
     }

@@ -91,7 +91,7 @@ class ComparisonTest {
         Comparison same = new Comparison(List.of(clock, way("clock again", new ClockEveryDays(4), new Outlay(50, 0, 10))), 0,
                 DUTY, new Bills(PRICES, 10));
         assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).reason());
-        assertFalse(NoAnswer.NEVER_BREAKS_EVEN.sentence().isBlank());
+        assertFalse(NoAnswer.NEVER_BREAKS_EVEN.words().isBlank());
     }
 
     /** A price enters linearly: with it alone uncertain and normal, the worth is normal with the mean and variance of theory. */

@@ -84,7 +84,7 @@ class WaterCautionsTest {
         assertEquals(Severity.INFO, ordered.get(ordered.size() - 1).severity());
         for (Caution caution : all) {
             assertEquals(caution.sourceKey(), Sources.get(caution.sourceKey()).key());
-            assertTrue(caution.message().endsWith("."), caution.name());
+            assertTrue(caution.words().endsWith("."), caution.name());
         }
     }
 }

@@ -17,7 +17,7 @@ public record PeakFigure(
 
     static PeakFigure of(Figure litresPerMinute, AnswerUnits units) {
         return litresPerMinute.exists() ? new PeakFigure(units.flow(litresPerMinute.value()), null, null)
-                : new PeakFigure(null, litresPerMinute.reason(), litresPerMinute.reason().sentence());
+                : new PeakFigure(null, litresPerMinute.reason(), litresPerMinute.reason().words());
     }
 
     /** What the method does, behind its name in a sentence. */

@@ -25,6 +25,7 @@ import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.wording.Message;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -122,9 +123,9 @@ public final class ReadMeter {
                 : "no day is whole: readings must fill one from midnight to midnight, no more than 25 hours apart, or 36 for a"
                         + " meter read once or twice a day; " + rows.readings().size() + " of " + rows.count()
                         + " rows can be read";
-        throw new InvalidRequest(Stream.concat(Stream.of(new Violation(rows.place(), Violation.Code.IMPOSSIBLE, why)),
+        throw new InvalidRequest(Stream.concat(Stream.of(new Violation(rows.place(), Violation.Code.IMPOSSIBLE, Message.verbatim(why))),
                 notes.stream().limit(ROWS_TOLD).map(note -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE,
-                        rows.name() + " " + note.row() + ": " + note.code().sentence()))).toList());
+                        Message.verbatim(rows.name() + " " + note.row() + ": " + note.code().sentence())))).toList());
     }
 
     private static HouseholdRequest forecast(MeteredDays days, UseEstimate whole, Integer people, AnswerUnits units,

@@ -7,6 +7,7 @@ import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.household.MeterReading;
 import dev.brinebook.household.RowNote;
 import dev.brinebook.household.RowNote.Code;
+import dev.brinebook.wording.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -97,6 +98,6 @@ record ReadingsFile(Kind kind, ReadRows rows) {
     }
 
     private static InvalidRequest notATable(String why) {
-        return new InvalidRequest(List.of(new Violation("", Violation.Code.WRONG_TYPE, why)));
+        return new InvalidRequest(List.of(new Violation("", Violation.Code.WRONG_TYPE, Message.verbatim(why))));
     }
 }

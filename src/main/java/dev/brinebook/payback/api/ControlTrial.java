@@ -12,6 +12,7 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.wording.Message;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -31,7 +32,7 @@ public final class ControlTrial {
      */
     public static ConvertedYears of(Setup asFound, Duty duty, ControlRequest metered, SaltDoseQuantity saltDose,
             Explanation explanation) {
-        explanation.assume("meteredSaltDose", saltDose == null ? "the dose as found" : Text.of(saltDose),
+        explanation.assume("meteredSaltDose", saltDose == null ? Message.of("the dose as found") : Text.of(saltDose),
                 saltDose == null ? Origin.DEFAULT : Origin.CALLER);
         if (saltDose == null) {
             return ConvertedYears.of(asFound, meter(metered, asFound, duty, explanation), duty);

@@ -78,7 +78,7 @@ record CalendarEvents(String household, String policy, List<Event> events, Strin
     }
 
     private static void purchases(SaltPlan plan, Foreseen foreseen, List<Event> events) {
-        String bag = Text.of(foreseen.units().mass(foreseen.store().bagKilograms()));
+        String bag = Text.of(foreseen.units().mass(foreseen.store().bagKilograms())).toString();
         for (SaltPlan.SaltPurchase purchase : plan.purchases()) {
             events.add(Event.ofDay(Category.SALT, purchase.date(), "Buy salt for the softener: "
                     + (purchase.bags() == 1 ? "1 bag" : purchase.bags() + " bags") + " of " + bag,

@@ -103,7 +103,7 @@ public final class ChooseReserve {
                 trials.regeneration(), delayed, wanted);
         if (!litres.exists()) {
             return new SmallestReserveAnswer(Rounding.answer(wanted), null, null, null, null, litres.reason(),
-                    litres.reason().sentence());
+                    litres.reason().words());
         }
         double busiest = duty.demand().model().busiestMonthMeans().busiestLitres();
         double below = busiest == 0 ? 1

@@ -37,9 +37,9 @@ public final class ScheduleRegeneration {
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(List.of(
                     new AnswerForm<>(CalendarFile.MEDIA_TYPE, CalendarFile.DESCRIPTION, "ics", "apartment",
-                            ScheduleRegeneration::calendar),
+                            (request, language) -> calendar(request)),
                     new AnswerForm<>(EventTable.MEDIA_TYPE, EventTable.DESCRIPTION, "csv", "holiday-cabin",
-                            ScheduleRegeneration::table)));
+                            (request, language) -> table(request))));
 
     private ScheduleRegeneration() {
     }

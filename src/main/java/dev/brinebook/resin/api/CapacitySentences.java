@@ -57,6 +57,6 @@ final class CapacitySentences {
     }
 
     private static String span(Quantity<?> low, Quantity<?> high) {
-        return low.equals(high) ? Text.of(low) : Text.number(low.value().doubleValue()) + " to " + Text.of(high);
+        return low.equals(high) ? Text.of(low).toString() : Text.number(low.value().doubleValue()) + " to " + Text.of(high);
     }
 }

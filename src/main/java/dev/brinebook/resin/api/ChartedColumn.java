@@ -27,7 +27,7 @@ public record ChartedColumn(
         HardnessQuantity end = units.hardness(endPointMgPerL);
         return column.map(of -> new ChartedColumn(end, Rounding.answer(of.efficiency()),
                 SaltDoseFigure.of(of.leastSaltDoseGramsPerLitre(salt), units), null, null)).orElseGet(() ->
-                new ChartedColumn(end, null, null, NoAnswer.NOTHING_TO_SOFTEN, NoAnswer.NOTHING_TO_SOFTEN.sentence()));
+                new ChartedColumn(end, null, null, NoAnswer.NOTHING_TO_SOFTEN, NoAnswer.NOTHING_TO_SOFTEN.words()));
     }
 
     static void explain(Optional<ColumnCapacity> column, Explanation explanation) {

@@ -47,7 +47,7 @@ public record ColumnAtDose(
         ColumnResult result = column.column(salt, gramsPerLitre);
         if (result instanceof ColumnResult.NotSettled none) {
             return new ColumnAtDose(null, null, null, null, null, null, null, null, none.reason(),
-                    none.reason().sentence());
+                    none.reason().words());
         }
         ColumnResult.Settled cycle = (ColumnResult.Settled) result;
         double capacity = ResinEfficiency.capacityGramsPerLitre(cycle, column.efficiency());
@@ -63,7 +63,7 @@ public record ColumnAtDose(
             return;
         }
         String bed = column.get().resin().stages() + " stages in exchange equilibrium";
-        String efficiency = Text.number(column.get().efficiency());
+        String efficiency = Text.number(column.get().efficiency()).toPlainString();
         explanation.because("/points/*/column/capacity", "what " + bed + " take from this water up to the end point, cycle"
                 + " after cycle at this salt dose, times the efficiency of a real bed, " + efficiency, "HELFFERICH");
         explanation.because("/points/*/column/capacity", "how firmly the resin holds calcium, magnesium and potassium over"

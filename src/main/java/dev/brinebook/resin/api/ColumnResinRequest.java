@@ -12,6 +12,7 @@ import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Selectivity;
 import dev.brinebook.softener.api.ResinState;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The resin that the column is made of. The tables are those of standard gel resin whatever stands here.")
@@ -40,7 +41,7 @@ public record ColumnResinRequest(
         ColumnResinRequest resin = given == null ? new ColumnResinRequest(null, null, null, null) : given;
         double total = resin.totalCapacity == null ? Resin.STANDARD.totalEquivalentsPerLitre()
                 : BedCapacityUnit.EQUIVALENT_PER_LITRE.fromBase(resin.totalCapacity.inBase());
-        explanation.assume("resin.totalCapacity", resin.totalCapacity == null ? "2 eq/L, new gel resin"
+        explanation.assume("resin.totalCapacity", resin.totalCapacity == null ? Message.of("2 eq/L, new gel resin")
                 : Text.of(resin.totalCapacity), resin.totalCapacity == null ? Origin.DEFAULT : Origin.CALLER);
         int stages = resin.stages == null ? Resin.ASSUMED_STAGES : resin.stages;
         explanation.assume("column.stages", String.valueOf(stages), resin.stages == null ? Origin.DEFAULT : Origin.CALLER);

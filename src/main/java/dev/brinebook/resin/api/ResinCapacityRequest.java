@@ -18,8 +18,8 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 @About("A water whose capacity is to be told for each salt dose.")
@@ -79,7 +79,7 @@ public record ResinCapacityRequest(
                     .mapToObj(pounds -> saltOrDefault().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)))
                     .toList();
         }
-        explanation.assume("saltDoses", saltDoses.stream().map(Text::of).collect(Collectors.joining(", ")), Origin.CALLER);
+        explanation.assume("saltDoses", Message.joined(", ", saltDoses.stream().map(Text::of).toList()), Origin.CALLER);
         return saltDoses.stream().map(SaltDoseQuantity::inBase).toList();
     }
 }

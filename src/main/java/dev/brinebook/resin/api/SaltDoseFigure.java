@@ -16,6 +16,6 @@ public record SaltDoseFigure(
 
     static SaltDoseFigure of(Figure gramsPerLitre, AnswerUnits units) {
         return gramsPerLitre.exists() ? new SaltDoseFigure(units.saltDose(gramsPerLitre.value()), null, null)
-                : new SaltDoseFigure(null, gramsPerLitre.reason(), gramsPerLitre.reason().sentence());
+                : new SaltDoseFigure(null, gramsPerLitre.reason(), gramsPerLitre.reason().words());
     }
 }

@@ -108,7 +108,7 @@ public final class BlendHardness {
     }
 
     private static String added(SoftenedWater water, AnswerUnits units) {
-        return Text.of(units.concentration(water.addedPotassiumMgPerL() + water.addedSodiumMgPerL()));
+        return Text.of(units.concentration(water.addedPotassiumMgPerL() + water.addedSodiumMgPerL())).toString();
     }
 
     private static void explain(BlendedWater water, Dosed dosed, Explanation explanation) {

@@ -14,6 +14,7 @@ import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.water.Blend;
 import dev.brinebook.water.Hardness;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 
 @About("A water that is to keep a chosen hardness, by a bypass round the softener.")
 public record BlendingRequest(
@@ -45,9 +46,9 @@ public record BlendingRequest(
             HardnessUnit unit = residualHardness.unit();
             String range = "at least " + Text.number(unit.fromBase(leakageMgPerL())) + " and below "
                     + Text.number(unit.fromBase(raw)) + " " + unit.symbol();
-            at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE, "must be " + range
-                    + ", from what leaks through the softener to the hardness of the water", range, null,
-                    Text.of(residualHardness)));
+            at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE, Message.verbatim("must be " + range
+                    + ", from what leaks through the softener to the hardness of the water"), Message.verbatim(range), null,
+                    Text.of(residualHardness).toString()));
         }
     }
 

@@ -53,13 +53,13 @@ public record SettingFinding(
 
     private static String text(Finding finding, double value, AnswerUnits units) {
         return switch (finding.code().measure()) {
-            case HARDNESS -> Text.of(units.hardness(value));
-            case CAPACITY -> Text.of(units.capacity(value));
-            case SALT_DOSE -> Text.of(units.saltDose(value));
+            case HARDNESS -> Text.of(units.hardness(value)).toString();
+            case CAPACITY -> Text.of(units.capacity(value)).toString();
+            case SALT_DOSE -> Text.of(units.saltDose(value)).toString();
             case MINUTES -> Text.number(value) + " minutes";
             case DAYS -> value == 0 ? "never" : Text.number(value) + (value == 1 ? " day" : " days");
-            case VOLUME -> Text.of(units.volume(value));
-            case FLOW -> Text.of(units.flow(value));
+            case VOLUME -> Text.of(units.volume(value)).toString();
+            case FLOW -> Text.of(units.flow(value)).toString();
             case HOUR -> "%02d:00".formatted((int) value);
         };
     }

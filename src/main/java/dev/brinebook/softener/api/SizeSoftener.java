@@ -29,6 +29,7 @@ import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +60,7 @@ public final class SizeSoftener {
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
-                : "the cheapest to run, for each candidate", dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
+                : Message.of("the cheapest to run, for each candidate"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
         RunningCost cost = runningCost(prices, duty.water(), explanation);
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
         explain(duty, salt, ranked, explanation);

@@ -195,7 +195,7 @@ public record SoftenerRequest(
         if (saltDose == null && saltPerRegeneration == null) {
             explanation.assume("softener.saltDose", "10 lb/ft3 of sodium chloride, the common setting", Origin.DEFAULT);
         } else {
-            explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose) : Text.of(saltPerRegeneration)
+            explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose).toString() : Text.of(saltPerRegeneration)
                     + " over the resin, which is " + Text.number(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(
                             doseGramsPerLitre())) + " lb/ft3 or " + Text.number(doseGramsPerLitre()) + " g/L", Origin.CALLER);
         }

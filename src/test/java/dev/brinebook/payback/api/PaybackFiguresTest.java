@@ -68,7 +68,7 @@ class PaybackFiguresTest {
         FigureAnswer none = FigureAnswer.of(Figure.none(NoAnswer.NO_INVESTMENT), 100);
         assertNull(none.value());
         assertEquals(NoAnswer.NO_INVESTMENT, none.reason());
-        assertEquals(NoAnswer.NO_INVESTMENT.sentence(), none.why());
+        assertEquals(NoAnswer.NO_INVESTMENT.words(), none.why().toString());
     }
 
     private static ConversionPayback payback(double saving, double cost) {

@@ -1,0 +1,22 @@
+package dev.brinebook.http;
+
+import dev.brinebook.api.Language;
+import io.javalin.http.Context;
+
+/** The language of what an answer says to people (RFC 9110, sections 8.5 and 12.5.4). */
+final class AnswerLanguage {
+
+    static final String ACCEPT = "Accept-Language";
+    static final String HEADER = "Content-Language";
+
+    private AnswerLanguage() {
+    }
+
+    /** The language that the caller asks for, told to the caller and to caches. */
+    static Language of(Context context) {
+        Language language = Language.of(context.header(ACCEPT));
+        context.header(HEADER, language.code());
+        context.res().addHeader("Vary", ACCEPT);
+        return language;
+    }
+}
