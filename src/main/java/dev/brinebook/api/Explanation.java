@@ -75,6 +75,13 @@ public final class Explanation {
         basis.add(BasisAnswer.of(pointer, formula, sourceKey));
     }
 
+    /** Says of numbers that they are those of the request, in the units of the answer. [REQUEST]. */
+    public void given(String... pointers) {
+        for (String pointer : pointers) {
+            because(pointer, Message.of("as the request has it, or the default that stands in assumptions"), "REQUEST");
+        }
+    }
+
     public void caution(Caution... given) {
         cautions.addAll(List.of(given));
     }

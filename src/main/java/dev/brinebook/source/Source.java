@@ -13,6 +13,8 @@ public record Source(String key, Kind kind, String citation, String edition, Str
 
     /** How far a source can be trusted. */
     public enum Kind {
-        DEFINITION, PUBLISHED, COMMON_PRACTICE, COMPUTED, FROM_MEMORY
+        DEFINITION, PUBLISHED, COMMON_PRACTICE, COMPUTED, FROM_MEMORY,
+        /** Not worked out at all: the caller's. */
+        GIVEN
     }
 }
