@@ -42,7 +42,8 @@ class SourcesUsedTest {
     @Test
     void everyTableNamesItsSource() throws IOException {
         for (Path table : files(TABLES, ".csv")) {
-            if (!table.endsWith("sources.csv")) {
+            boolean numbers = !table.endsWith("sources.csv") && !table.getParent().endsWith("wording");
+            if (numbers) {
                 Matcher citation = CITED.matcher(headerOf(table));
                 assertTrue(citation.find(), table + " names no source");
                 do {
