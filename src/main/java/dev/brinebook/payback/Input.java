@@ -1,7 +1,9 @@
 package dev.brinebook.payback;
 
+import dev.brinebook.wording.Worded;
+
 /** A number of a comparison that may not be known exactly, or whose break-even is asked for. Told as a factor on it. */
-public enum Input {
+public enum Input implements Worded {
     HARDNESS("the hardness"),
     DAILY_USE("the daily use"),
     CAPACITY("what the salt restores"),
@@ -19,7 +21,7 @@ public enum Input {
         this.words = words;
     }
 
-    /** What it is, in words. */
+    @Override
     public String words() {
         return words;
     }

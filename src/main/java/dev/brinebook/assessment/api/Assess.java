@@ -121,7 +121,7 @@ public final class Assess {
         String paid = worth.payback() == null
                 ? "The first year saves " + worth.firstYearSaving().total().value().toPlainString() + " "
                         + worth.firstYearSaving().total().unit() + "."
-                : worth.payback().sentence();
+                : worth.payback().sentence().toString();
         return hard + set + paid;
     }
 }

@@ -22,6 +22,8 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.EfficiencyLineAnswer;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -74,16 +76,17 @@ final class AlternativeLines {
         List<BreakEvenAnswer> answers = new ArrayList<>();
         double hardness = duty.hardness().totalMgPerL();
         answers.add(factor(comparison, way, Input.HARDNESS, BreakEvenAnswer.Of.HARDNESS,
-                factor -> Text.of(units.hardness(factor * hardness)) + " of compensated hardness"));
+                factor -> Message.of("{0} of compensated hardness", Text.of(units.hardness(factor * hardness)))));
         answers.add(factor(comparison, way, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE,
-                factor -> Text.of(units.volume(factor * duty.days().meanLitres())) + " a day"
-                        + (people == null ? "" : ", what " + Text.number(factor * people)
-                                + (factor * people == 1 ? " person uses" : " people use"))));
+                factor -> dailyUse(factor * duty.days().meanLitres(), people == null ? null : Text.number(factor * people),
+                        units)));
         answers.add(factor(comparison, way, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE,
-                factor -> Text.number(factor * prices.saltPerKilogram()) + " " + currency.getCurrencyCode() + " per kg of salt"));
+                factor -> Message.of("{0} {1} per kg of salt", Text.number(factor * prices.saltPerKilogram()),
+                        currency.getCurrencyCode())));
         if (way.outlay().firstCost() > 0) {
             answers.add(factor(comparison, way, Input.FIRST_COST, BreakEvenAnswer.Of.FIRST_COST,
-                    factor -> text(Money.of(factor * way.outlay().firstCost(), currency)) + " of first cost"));
+                    factor -> Message.of("{0} of first cost", Money.of(factor * way.outlay().firstCost(), currency)
+                            .inWords())));
         }
         if (comparison.baseline().setup().filter(setup -> setup.policy().byClock()).isPresent()) {
             answers.add(clock(comparison, way));
@@ -92,36 +95,43 @@ final class AlternativeLines {
     }
 
     private static BreakEvenAnswer factor(Comparison comparison, Way way, Input input, BreakEvenAnswer.Of of,
-            DoubleFunction<String> value) {
+            DoubleFunction<Message> value) {
         Figure at = BreakEven.factor(comparison, way, input);
         boolean above = at.exists() && comparison.expectedNetPresentValue(way,
                 new Factors(Map.of(input, at.value() * (1 + BESIDE)))) > 0;
-        String here = "; here it is " + value.apply(1) + ".";
+        Message here = value.apply(1);
+        Message there = at.exists() ? value.apply(at.value()) : null;
         return new BreakEvenAnswer(of, at.exists() ? Rounding.answer(at.value()) : null,
-                at.exists() ? value.apply(at.value()) : null, Rounding.answer(BreakEven.LEAST_FACTOR),
-                Rounding.answer(BreakEven.MOST_FACTOR), at.exists() ? null : at.reason(), at.exists()
-                        ? "It pays " + (above ? "above " : "below ") + value.apply(at.value()) + here
-                        : always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "from " + value.apply(
-                                BreakEven.LEAST_FACTOR) + " to " + value.apply(BreakEven.MOST_FACTOR)) + here);
+                there, Rounding.answer(BreakEven.LEAST_FACTOR),
+                Rounding.answer(BreakEven.MOST_FACTOR), at.exists() ? null : at.reason(),
+                !at.exists() ? Message.of("{0}; here it is {1}.", always(way, comparison.expectedNetPresentValue(way,
+                        Factors.AS_TOLD), Message.of("from {0} to {1}", value.apply(BreakEven.LEAST_FACTOR),
+                        value.apply(BreakEven.MOST_FACTOR))), here)
+                        : above ? Message.of("It pays above {0}; here it is {1}.", there, here)
+                        : Message.of("It pays below {0}; here it is {1}.", there, here));
     }
 
     private static BreakEvenAnswer clock(Comparison comparison, Way way) {
         Figure at = BreakEven.clockDays(comparison, way);
-        String sentence = at.exists() ? "It pays where the clock regenerates more often than every " + Text.number(at.value())
-                + " days." : always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD), "for a clock of "
-                + Text.number(BreakEven.LEAST_CLOCK_DAYS) + " to " + Text.number(BreakEven.MOST_CLOCK_DAYS) + " days") + ".";
+        Message days = at.exists() ? Message.counted("{0} day", "{0} days", Text.number(at.value())) : null;
+        Message sentence = at.exists() ? Message.of("It pays where the clock regenerates more often than every {0}.", days)
+                : Message.of("{0}.", always(way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD),
+                        Message.of("for a clock of {0} to {1} days", Text.number(BreakEven.LEAST_CLOCK_DAYS),
+                                Text.number(BreakEven.MOST_CLOCK_DAYS))));
         return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, at.exists() ? Rounding.answer(at.value()) : null,
-                at.exists() ? Text.number(at.value()) + " days" : null, Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
+                days, Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
                 Rounding.answer(BreakEven.MOST_CLOCK_DAYS), at.exists() ? null : at.reason(), sentence);
     }
 
-    private static String always(Way way, double worth, String range) {
+    private static Message always(Way way, double worth, Message range) {
         boolean runsHard = way.setup().map(setup -> setup.policy().byClock()).orElse(true);
-        return "It " + (worth > 0 ? "pays" : "does not pay") + " anywhere " + range
-                + (runsHard ? ", because the hard water that it lets pass has no price here" : "");
+        Message verdict = worth > 0 ? Message.of("It pays anywhere {0}", range) : Message.of("It does not pay anywhere {0}", range);
+        return runsHard ? Message.of("{0}, because the hard water that it lets pass has no price here", verdict) : verdict;
     }
 
-    private static String text(Money money) {
-        return money.value().toPlainString() + " " + money.unit();
+    private static Message dailyUse(double litres, BigDecimal people, AnswerUnits units) {
+        Message use = Message.of("{0} a day", Text.of(units.volume(litres)));
+        return people == null ? use : Message.of("{0}, what {1}", use,
+                Message.counted("{0} person uses", "{0} people use", people));
     }
 }

@@ -11,6 +11,7 @@ import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Way;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.api.CandidateRequest;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -43,20 +44,20 @@ public record AlternativeRequest(
     @Override
     public void check(Violations at) {
         if (softener != null && kind != null && !NEW_SOFTENER.contains(kind)) {
-            at.add("softener", Code.INCONSISTENT, "must be left out unless the kind is replacement or twinBeds");
+            at.add("softener", Code.INCONSISTENT, Message.of("must be left out unless the kind is replacement or twinBeds"));
         }
         checkAmount(cost, "cost", at);
         checkAmount(rebate, "rebate", at);
         if (rebate != null && rebate.value() != null && !at.at("rebate").here() && !at.at("cost").here()
                 && (cost == null || cost.value() == null || rebate.value().compareTo(cost.value()) > 0)) {
-            at.add("rebate", Code.INCONSISTENT, "must not be more than the cost");
+            at.add("rebate", Code.INCONSISTENT, Message.of("must not be more than the cost"));
         }
     }
 
     private static void checkAmount(Money amount, String name, Violations at) {
         if (amount != null && amount.value() != null && !at.at(name).here()
                 && !(amount.value().signum() >= 0 && amount.value().doubleValue() <= Conversion.MAX_COST)) {
-            at.add(name, Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(Conversion.MAX_COST));
+            at.add(name, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(Conversion.MAX_COST)));
         }
     }
 

@@ -18,6 +18,7 @@ import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -62,13 +63,13 @@ public record AlternativesRequest(
                 continue;
             }
             if (one.name() != null && !names.add(one.name())) {
-                at.at("alternatives").at(i).add("name", Code.INCONSISTENT, "must differ from the names before it");
+                at.at("alternatives").at(i).add("name", Code.INCONSISTENT, Message.of("must differ from the names before it"));
             }
             requireCurrency(one.cost(), currency, "cost", at.at("alternatives").at(i));
             requireCurrency(one.rebate(), currency, "rebate", at.at("alternatives").at(i));
         }
         if (baseline != null && !at.at("baseline").here() && !at.at("alternatives").here() && !names.contains(baseline)) {
-            at.add("baseline", Code.INCONSISTENT, "must be the name of an alternative");
+            at.add("baseline", Code.INCONSISTENT, Message.of("must be the name of an alternative"));
         }
         checkBlocks(waterBlocks, "waterBlocks", currency, at);
         checkBlocks(sewerBlocks, "sewerBlocks", currency, at);
@@ -79,8 +80,8 @@ public record AlternativesRequest(
 
     private static void requireCurrency(Money amount, String currency, String name, Violations at) {
         if (amount != null && amount.unit() != null && !at.at(name).here() && !amount.unit().equals(currency)) {
-            at.add(name, Code.INCONSISTENT, "must be in " + currency + ", the currency of the prices; where prices are left"
-                    + " out they are in USD");
+            at.add(name, Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
+                    + " where prices are left out they are in USD", currency));
         }
     }
 
@@ -94,17 +95,19 @@ public record AlternativesRequest(
             boolean last = i == blocks.size() - 1;
             boolean whole = block.upTo() != null && block.upTo().value() != null && block.upTo().unit() != null;
             if (last == whole) {
-                at.at(name).at(i).add("upTo", Code.INCONSISTENT, last ? "must be left out in the last block, which has no end"
-                        : "must be given in every block but the last");
+                at.at(name).at(i).add("upTo", Code.INCONSISTENT, last
+                        ? Message.of("must be left out in the last block, which has no end")
+                        : Message.of("must be given in every block but the last"));
             } else if (whole && !(block.upTo().inBase() > before)) {
-                at.at(name).at(i).add("upTo", Code.INCONSISTENT, "must be more than that of the block before");
+                at.at(name).at(i).add("upTo", Code.INCONSISTENT, Message.of("must be more than that of the block before"));
             }
             before = whole ? block.upTo().inBase() : before;
             Money price = block.price() == null ? null : block.price().price();
             requireCurrency(price, currency, "price", at.at(name).at(i));
             if (price != null && price.value() != null && !(price.value().signum() >= 0
                     && price.value().doubleValue() <= PricesRequest.MAX_AMOUNT)) {
-                at.at(name).at(i).add("price", Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(PricesRequest.MAX_AMOUNT));
+                at.at(name).at(i).add("price", Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}",
+                        Text.number(PricesRequest.MAX_AMOUNT)));
             }
         }
     }

@@ -8,6 +8,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("What a softener uses in a year, as read from bills or worked out elsewhere.")
@@ -26,7 +27,8 @@ public record AnnualUseRequest(
     YearlyUse toDomain(String name, Explanation explanation) {
         explanation.assume(name + ".saltPerYear", Text.of(saltPerYear), Origin.CALLER);
         explanation.assume(name + ".waterPerYear", Text.of(waterPerYear), Origin.CALLER);
-        double visits = explanation.orDefault(name + ".serviceVisitsPerYear", serviceVisitsPerYear, 0, "visits");
+        double visits = explanation.orDefault(name + ".serviceVisitsPerYear", serviceVisitsPerYear, 0,
+                count -> Message.of("{0} visits", count));
         return new YearlyUse(regenerationsPerYear == null ? 0 : regenerationsPerYear.doubleValue(), saltPerYear.inBase(),
                 waterPerYear.inBase(), visits);
     }

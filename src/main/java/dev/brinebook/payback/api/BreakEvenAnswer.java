@@ -3,6 +3,7 @@ package dev.brinebook.payback.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("Where a way is worth just as much as the baseline, all else as told.")
@@ -11,12 +12,12 @@ public record BreakEvenAnswer(
         @Property(value = "Factor on the value told at which it breaks even; days of the clock for clockInterval.",
                 optional = "when it never breaks even in the range", example = "0.62") BigDecimal at,
         @Property(value = "The value there, with its unit.", optional = "when it never breaks even in the range",
-                example = "\"186 gal a day\"") String value,
+                example = "\"186 gal a day\"") Message value,
         @Property(value = "Least that was looked at, as at is told.", example = "0.05") BigDecimal from,
         @Property(value = "Most that was looked at.", example = "20") BigDecimal to,
         @Property(value = "Stable code of why there is none.", optional = "when there is one") NoAnswer reason,
         @Property(value = "A sentence for a customer.", example = "\"It pays above 186 gal a day; here it is 300 gal.\"")
-        String sentence) {
+        Message sentence) {
 
     /** What a break-even is asked of. */
     public enum Of {

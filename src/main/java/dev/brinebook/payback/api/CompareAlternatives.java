@@ -23,6 +23,8 @@ import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -52,7 +54,7 @@ public final class CompareAlternatives {
         PricesRequest priced = PricesRequest.orNone(request.prices());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
         int horizon = (int) explanation.orDefault("horizonYears", request.horizonYears(), Conversion.ASSUMED_HORIZON_YEARS,
-                "years");
+                years -> Message.of("{0} years", years));
         Bills bills = bills(request, priced, prices, duty, horizon, explanation);
         RunningCost running = new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
@@ -69,7 +71,7 @@ public final class CompareAlternatives {
         String cheapest = all.stream().filter(way -> way.setup().isPresent())
                 .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
-        return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers, priced.currency())),
+        return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -84,8 +86,8 @@ public final class CompareAlternatives {
 
     private static Bills bills(AlternativesRequest request, PricesRequest priced, Prices prices, Duty duty, int horizon,
             Explanation explanation) {
-        explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? "salt counts by weight"
-                : request.bagsPerTrip() + " whole bags at a time",
+        explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? Message.of("salt counts by weight")
+                : Message.counted("{0} whole bag at a time", "{0} whole bags at a time", request.bagsPerTrip()),
                 request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
         Bills.Bags bags = request.bagsPerTrip() == null ? null
                 : new Bills.Bags(priced.bagKilograms(explanation), request.bagsPerTrip());
@@ -107,12 +109,14 @@ public final class CompareAlternatives {
             return null;
         }
         List<UncertainInputRequest> inputs = asked.inputs() == null ? UncertaintyRequest.ASSUMED : asked.inputs();
-        explanation.assume("uncertainty.inputs", asked.inputs() == null ? "prices normal by 15 %, hardness and daily use by"
-                + " 10 %, first cost triangular from 0.9 to 1.25" : inputs.size() + " as given",
+        explanation.assume("uncertainty.inputs", asked.inputs() == null
+                ? Message.of("prices normal by 15 %, hardness and daily use by 10 %, first cost triangular from 0.9 to 1.25")
+                : Message.of("{0} as given", inputs.size()),
                 asked.inputs() == null ? Origin.DEFAULT : Origin.CALLER);
-        int draws = (int) explanation.orDefault("uncertainty.draws", asked.draws(), UncertaintyRequest.DEFAULT_DRAWS, "");
+        int draws = (int) explanation.orDefault("uncertainty.draws", asked.draws(), UncertaintyRequest.DEFAULT_DRAWS,
+                draw -> Message.of("{0}", draw));
         double within = explanation.orDefault("uncertainty.paybackYears", asked.paybackYears(),
-                UncertaintyRequest.ASSUMED_PAYBACK_YEARS, "years");
+                UncertaintyRequest.ASSUMED_PAYBACK_YEARS, years -> Message.of("{0} years", years));
         double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
         Currency currency = PricesRequest.orNone(request.prices()).currency();
         return UncertainWorthAnswer.of(UncertainWorth.of(comparison, way,
@@ -120,19 +124,21 @@ public final class CompareAlternatives {
                 PreferencesRequest.seed(request.seed())), within, currency);
     }
 
-    private static String summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers,
-            Currency currency) {
-        String base = comparison.baseline().name();
-        String first = "Over " + comparison.horizonYears() + " years \"" + cheapest + "\" costs least";
+    private static Message summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers) {
+        int years = comparison.horizonYears();
         AlternativeAnswer best = answers.stream().filter(one -> one.name().equals(cheapest)).findFirst().orElseThrow();
         if (best.worth() == null) {
-            return first + ": nothing else is worth its cost against it.";
+            return Message.of("Over {0} years \"{1}\" costs least: nothing else is worth its cost against it.", years, cheapest);
         }
-        String sure = best.uncertain() == null ? "" : "; it is worth something in " + Text.number(best.uncertain()
-                .worthwhilePercent().doubleValue()) + " % of the cases drawn" + best.uncertain().drivers().stream().findFirst()
-                .map(driver -> ", and depends most on " + driver.input().words()).orElse("");
-        return first + ", " + best.worth().netPresentValue().value().toPlainString() + " " + currency.getCurrencyCode()
-                + " less than \"" + base + "\" in today's worth" + sure + ".";
+        Message least = Message.of("Over {0} years \"{1}\" costs least, {2} less than \"{3}\" in today's worth", years, cheapest,
+                best.worth().netPresentValue().inWords(), comparison.baseline().name());
+        if (best.uncertain() == null) {
+            return Message.of("{0}.", least);
+        }
+        BigDecimal sure = Text.number(best.uncertain().worthwhilePercent().doubleValue());
+        return best.uncertain().drivers().stream().findFirst().map(driver -> Message.of("{0}; it is worth something in {1} % of"
+                + " the cases drawn, and depends most on {2}.", least, sure, Message.saying(driver.input()))).orElseGet(
+                () -> Message.of("{0}; it is worth something in {1} % of the cases drawn.", least, sure));
     }
 
     private static void explain(SoftenerCase given, Explanation explanation) {
@@ -140,27 +146,50 @@ public final class CompareAlternatives {
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS,
                 Caution.EFFICIENCY_NOT_CERTIFIED);
         explanation.cautions(Caution.OF_DISCHARGE);
-        explanation.assume("noSoftening", "costs nothing here: what hard water does to appliances, soap and energy is left out,"
-                + " as no source settles it", Origin.DEFAULT);
-        explanation.assume("hardDays", "cost nothing either: where a break-even goes so far that a way runs hard, the salt it"
-                + " does not use counts for it", Origin.DEFAULT);
-        explanation.because("/alternatives/*/lifeCycleCost", "first cost less rebate, replacements at the end of each life, bills"
-                + " that grow with prices, less the worth that is left at the end of the horizon, all discounted", "NIST-HB135");
-        explanation.because("/alternatives/*/annualEquivalent", "life-cycle cost times d / (1 - (1 + d)^-N)", "NIST-HB135");
-        explanation.because("/alternatives/*/bills", "a year of the household's days: salt, water and visits times their prices;"
-                + " water on top of the household's where it is sold by blocks", "DAIAD");
-        explanation.because("/alternatives/*/worth/netPresentValue", "life-cycle cost of the baseline less its own",
+        explanation.assume("noSoftening", Message.of("costs nothing here: what hard water does to appliances, soap and energy is left out,"
+                + " as no source settles it"), Origin.DEFAULT);
+        explanation.assume("hardDays", Message.of("cost nothing either: where a break-even goes so far that a way runs hard, the salt it"
+                + " does not use counts for it"), Origin.DEFAULT);
+        explanation.given("/dailyUse", "/horizonYears");
+        explanation.because("/alternatives/*/saltDose", Message.of("that of the control as found, or of those that a controller"
+                + " takes the one that costs least in salt and water on the household's days"), "DAIAD");
+        explanation.because("/alternatives/*/clockDays", Message.of("the interval as found, or the longest at which the bed lasts"
+                + " the days of highest use"), "WQP-2009");
+        explanation.because("/alternatives/*/meterVolume", Message.of("capacity that the dose restores over the compensated"
+                + " hardness"), "WQP-2009");
+        explanation.because("/alternatives/*/year", Message.of("regenerations times the salt and water of one, counted night by"
+                + " night on the household's days and scaled to 365"), "DAIAD");
+        explanation.because("/alternatives/*/lifeCycleCost", Message.of("first cost less rebate, replacements at the end of each life, bills"
+                + " that grow with prices, less the worth that is left at the end of the horizon, all discounted"), "NIST-HB135");
+        explanation.because("/alternatives/*/annualEquivalent", Message.of("life-cycle cost times d / (1 - (1 + d)^-N)"), "NIST-HB135");
+        explanation.because("/alternatives/*/bills", Message.of("a year of the household's days: salt, water and visits times their prices;"
+                + " water on top of the household's where it is sold by blocks"), "DAIAD");
+        explanation.because("/alternatives/*/worth/netPresentValue", Message.of("life-cycle cost of the baseline less its own"),
                 "NIST-HB135");
-        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", "bills saved over what is invested,"
+        explanation.because("/alternatives/*/worth/investment", Message.of("first cost less rebate, less that of the baseline"),
+                "CFR-436");
+        explanation.because("/alternatives/*/worth/firstYearSaving", Message.of("bills of the baseline less its own"),
+                "NIST-HB135");
+        explanation.because("/alternatives/*/worth/simplePaybackYears", Message.of("investment over the first year's saving,"
+                + " without growth or discounting"), "CFR-436");
+        explanation.because("/alternatives/*/worth/discountedPaybackYears", Message.of("years until the discounted flows add up to"
+                + " nothing; the last year is shared out evenly"), "NIST-HB135");
+        explanation.because("/alternatives/*/worth/internalRateOfReturnPercent", Message.of("the discount rate at which the net"
+                + " present value is zero"), "NIST-HB135");
+        explanation.because("/alternatives/*/worth/adjustedRateOfReturnPercent", Message.of("(1 + discount rate) times the ratio"
+                + " to the power of one over the horizon, less 1"), "CFR-436");
+        explanation.because("/alternatives/*/worth/cashFlows", Message.of("each flow over (1 + discount rate) to the power of its"
+                + " year, and their running sum"), "NIST-HB135");
+        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", Message.of("bills saved over what is invested,"
                 + " replacements and"
-                + " worth left included, both in today's worth", "CFR-436");
-        explanation.because("/alternatives/*/uncertain", "each draw a value of every input, by Latin hypercubes of 250, and a"
-                + " drawn year of the household; meters are set to what is then known, a clock stays as it is", "MCKAY-1979");
-        explanation.because("/alternatives/*/uncertain/drivers/*/rankCorrelation", "correlation of ranks over the draws",
+                + " worth left included, both in today's worth"), "CFR-436");
+        explanation.because("/alternatives/*/uncertain", Message.of("each draw a value of every input, by Latin hypercubes of 250, and a"
+                + " drawn year of the household; meters are set to what is then known, a clock stays as it is"), "MCKAY-1979");
+        explanation.because("/alternatives/*/uncertain/drivers/*/rankCorrelation", Message.of("correlation of ranks over the draws"),
                 "SPEARMAN-1904");
-        explanation.because("/alternatives/*/breakEven", "the net present value on the mean of endlessly many years, solved for"
-                + " zero between the ends told; of several zeros the nearest to what was told", "NIST-HB135");
-        explanation.because("/alternatives/*/discharge", "chloride by atomic weights; waste water is the softened use and the"
-                + " regeneration water", "CIAAW");
+        explanation.because("/alternatives/*/breakEven", Message.of("the net present value on the mean of endlessly many years, solved for"
+                + " zero between the ends told; of several zeros the nearest to what was told"), "NIST-HB135");
+        explanation.because("/alternatives/*/discharge", Message.of("chloride by atomic weights; waste water is the softened use and the"
+                + " regeneration water"), "CIAAW");
     }
 }

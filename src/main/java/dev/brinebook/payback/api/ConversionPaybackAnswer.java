@@ -5,12 +5,13 @@ import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("What a conversion saves and whether it pays.")
 public record ConversionPaybackAnswer(
         @Property(value = "One sentence to quote.",
-                example = "\"Converting saves 113.47 USD in the first year and pays back in 3.1 years.\"") String summary,
+                example = "\"Converting saves 113.47 USD in the first year and pays back in 3.1 years.\"") Message summary,
         @Property("How the two sides were compared.") Comparison comparedBy,
         @Property("A year as it stands.") YearlyUseAnswer asFound,
         @Property("A year after the change.") YearlyUseAnswer converted,

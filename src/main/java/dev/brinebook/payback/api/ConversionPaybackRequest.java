@@ -20,6 +20,7 @@ import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,12 +62,13 @@ public record ConversionPaybackRequest(
         if (anyFigures) {
             parts.put("meteredSaltDose", meteredSaltDose);
             refuse(parts, at);
-            require(figures, "a year's use is given for both sides", at);
+            require(figures, Message.of("a year's use is given for both sides"), at);
         } else if (any(parts, at) || meteredSaltDose != null) {
-            require(parts, String.join(", ", TO_TRY) + " are tried together", at);
+            require(parts, Message.of("{0} are tried together", String.join(", ", TO_TRY)), at);
             checkTrial(at);
         } else {
-            at.add("asFound", Code.MISSING, "asFound is missing: give it and converted, or " + String.join(", ", TO_TRY));
+            at.add("asFound", Code.MISSING, Message.of("asFound is missing: give it and converted, or {0}",
+                    String.join(", ", TO_TRY)));
         }
         ConversionRequest.checkCurrency(conversion, prices, at);
     }
@@ -79,7 +81,7 @@ public record ConversionPaybackRequest(
     private void checkTrial(Violations at) {
         SettingsReviewRequest.requireControl(softener, at);
         if (metered != null && metered.kind() == ControlRequest.Kind.CLOCK) {
-            at.at("metered").add("kind", Code.INCONSISTENT, "must be meteredDelayed or meteredImmediate");
+            at.at("metered").add("kind", Code.INCONSISTENT, Message.of("must be meteredDelayed or meteredImmediate"));
         }
         if (softener != null && meteredSaltDose != null && meteredSaltDose.value() != null
                 && meteredSaltDose.unit() != null && !at.at("meteredSaltDose").here()) {
@@ -93,8 +95,8 @@ public record ConversionPaybackRequest(
         double max = CapacityTable.maxSaltDoseGramsPerLitre(salt);
         if (!Guard.isWithin(dose, min, max)) {
             SaltDoseUnit unit = meteredSaltDose.unit();
-            at.add("meteredSaltDose", Code.OUT_OF_RANGE, "must be from " + Text.number(unit.fromBase(min)) + " to "
-                    + Text.number(unit.fromBase(max)) + " " + unit.symbol());
+            at.add("meteredSaltDose", Code.OUT_OF_RANGE, Message.of("must be from {0} to {1} {2}", Text.number(unit.fromBase(min)),
+                    Text.number(unit.fromBase(max)), unit.symbol()));
         }
     }
 
@@ -103,10 +105,10 @@ public record ConversionPaybackRequest(
         return parts.entrySet().stream().anyMatch(part -> part.getValue() != null || at.at(part.getKey()).here());
     }
 
-    private static void require(Map<String, Object> parts, String because, Violations at) {
+    private static void require(Map<String, Object> parts, Message because, Violations at) {
         parts.forEach((name, part) -> {
             if (part == null && !at.at(name).here()) {
-                at.add(name, Code.MISSING, name + " is missing: " + because);
+                at.add(name, Code.MISSING, Message.of("{0} is missing: {1}", name, because));
             }
         });
     }
@@ -114,7 +116,7 @@ public record ConversionPaybackRequest(
     private static void refuse(Map<String, Object> parts, Violations at) {
         parts.forEach((name, part) -> {
             if (part != null && !at.at(name).here()) {
-                at.add(name, Code.INCONSISTENT, "must be left out when a year's use is given by asFound and converted");
+                at.add(name, Code.INCONSISTENT, Message.of("must be left out when a year's use is given by asFound and converted"));
             }
         });
     }

@@ -11,6 +11,7 @@ import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
@@ -32,9 +33,9 @@ public record ConversionRequest(
             return;
         }
         if (!rebate.unit().equals(cost.unit())) {
-            at.add("rebate", Code.INCONSISTENT, "must be in " + cost.unit() + " like the cost");
+            at.add("rebate", Code.INCONSISTENT, Message.of("must be in {0} like the cost", cost.unit()));
         } else if (rebate.value().compareTo(cost.value()) > 0) {
-            at.add("rebate", Code.INCONSISTENT, "must not be more than the cost");
+            at.add("rebate", Code.INCONSISTENT, Message.of("must not be more than the cost"));
         }
     }
 
@@ -45,17 +46,18 @@ public record ConversionRequest(
         }
         String currency = PricesRequest.orNone(prices).currency().getCurrencyCode();
         if (!conversion.cost.unit().equals(currency)) {
-            at.at("conversion").add("cost", Code.INCONSISTENT, "must be in " + currency + ", the currency of the prices;"
-                    + " where prices are left out they are in USD");
+            at.at("conversion").add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
+                    + " where prices are left out they are in USD", currency));
         }
     }
 
     /** The conversion in the domain, with every default told to {@code explanation}. */
     public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Explanation explanation) {
-        explanation.orDefault("conversion.cost", cost.value(), 0, cost.unit());
-        double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0, cost.unit());
+        explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Message.of("{0} {1}", amount, cost.unit()));
+        double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0,
+                amount -> Message.of("{0} {1}", amount, cost.unit()));
         int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
-                "years");
+                count -> Message.of("{0} years", count));
         return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
     }
 
@@ -65,9 +67,9 @@ public record ConversionRequest(
         }
         BigDecimal value = amount.value();
         if (!(value.signum() >= 0 && value.doubleValue() <= Conversion.MAX_COST)) {
-            at.add(name, Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(Conversion.MAX_COST));
+            at.add(name, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(Conversion.MAX_COST)));
         } else if (value.stripTrailingZeros().scale() > MOST_DECIMALS) {
-            at.add(name, Code.OUT_OF_RANGE, "must have at most " + MOST_DECIMALS + " decimals");
+            at.add(name, Code.OUT_OF_RANGE, Message.of("must have at most {0} decimals", MOST_DECIMALS));
         }
     }
 

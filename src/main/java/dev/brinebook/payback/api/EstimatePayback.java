@@ -15,6 +15,7 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.wording.Message;
 import java.util.Currency;
 import java.util.List;
 
@@ -67,8 +68,9 @@ public final class EstimatePayback {
         YearlyUse converted = request.converted().toDomain("converted", explanation);
         boolean counted = request.asFound().regenerationsPerYear() != null
                 && request.converted().regenerationsPerYear() != null;
-        explanation.because("/difference", "as found less converted, both as given. Averages of a year leave out whole days,"
-                + " day overrides and days above the mean, with which a meter regenerates more often", "NIST-HB135");
+        explanation.given("/asFound", "/converted");
+        explanation.because("/difference", Message.of("as found less converted, both as given. Averages of a year leave out whole days,"
+                + " day overrides and days above the mean, with which a meter regenerates more often"), "NIST-HB135");
         return new Sides(asFound, converted,
                 YearlyUseAnswer.given(asFound, request.asFound().regenerationsPerYear() != null, units),
                 YearlyUseAnswer.given(converted, request.converted().regenerationsPerYear() != null, units), counted,
@@ -81,11 +83,11 @@ public final class EstimatePayback {
         Duty duty = given.duty();
         Setup found = request.softener().found(given, explanation).setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
-        String how = "regenerations times the salt and water of one, counted night by night on " + duty.days().size()
-                + " whole days, the same for both, and scaled to 365";
+        Message how = Message.of("regenerations times the salt and water of one, counted night by night on {0} whole days, the"
+                + " same for both, and scaled to 365", duty.days().size());
         explanation.because("/asFound", how, "DAIAD");
         explanation.because("/converted", how, "DAIAD");
-        explanation.because("/difference", "as found less converted", "DAIAD");
+        explanation.because("/difference", Message.of("as found less converted"), "DAIAD");
         explanation.cautions(duty.softenedWith(found.softener().salt()).cautions());
         if (years.asFound().totals().hardDays() > 0 || years.converted().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
@@ -97,11 +99,11 @@ public final class EstimatePayback {
     }
 
     private static void tellEvidence(Explanation explanation) {
-        explanation.because("/difference", "evidence from the field: in one district tuning the settings alone cut chloride by"
+        explanation.because("/difference", Message.of("evidence from the field: in one district tuning the settings alone cut chloride by"
                 + " 27 % on average and replacing the softener by 47 %; metering saves only where the clock regenerates too"
-                + " often", "WCP-2016");
-        explanation.because("/payback", "evidence from the field: after two years a programme of rebates was judged not worth"
-                + " scaling up", "EEG-31");
+                + " often"), "WCP-2016");
+        explanation.because("/payback", Message.of("evidence from the field: after two years a programme of rebates was judged not worth"
+                + " scaling up"), "EEG-31");
     }
 
     /** A sewer price tells where the brine goes: 0 a septic system, more a sewer. Without one both may be. */

@@ -7,6 +7,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.payback.ConversionPayback;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -52,45 +53,41 @@ public record PaybackFigures(
     }
 
     private static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer + "/firstYearSaving", "salt, water and visits no longer used, times their prices of"
-                + " today; all regeneration water counts as bought and as sent to the sewer", "NIST-HB135");
-        explanation.because(pointer + "/investment", "cost less rebate", "CFR-436");
-        explanation.because(pointer + "/simplePaybackYears", "investment over the first year's saving, without growth or"
-                + " discounting", "CFR-436");
-        explanation.because(pointer + "/discountedPaybackYears", "years until savings that grow with prices and are"
-                + " discounted at the end of each year add up to the investment; the last year is shared out evenly",
+        explanation.because(pointer + "/firstYearSaving", Message.of("salt, water and visits no longer used, times their prices of"
+                + " today; all regeneration water counts as bought and as sent to the sewer"), "NIST-HB135");
+        explanation.because(pointer + "/investment", Message.of("cost less rebate"), "CFR-436");
+        explanation.because(pointer + "/simplePaybackYears", Message.of("investment over the first year's saving, without growth or"
+                + " discounting"), "CFR-436");
+        explanation.because(pointer + "/discountedPaybackYears", Message.of("years until savings that grow with prices and are"
+                + " discounted at the end of each year add up to the investment; the last year is shared out evenly"),
                 "NIST-HB135");
-        explanation.because(pointer + "/netPresentValue", "the same savings over the horizon, less the investment",
+        explanation.because(pointer + "/netPresentValue", Message.of("the same savings over the horizon, less the investment"),
                 "NIST-HB135");
-        explanation.because(pointer + "/internalRateOfReturnPercent", "the discount rate at which the net present value is"
-                + " zero", "NIST-HB135");
-        explanation.because(pointer + "/signChanges", "turns of the cash flows from negative to positive or back; with more"
-                + " than one there may be several rates of return", "NIST-HB135");
-        explanation.because(pointer + "/savingsToInvestmentRatio", "discounted savings over the investment", "CFR-436");
-        explanation.because(pointer + "/adjustedRateOfReturnPercent", "(1 + discount rate) times the ratio to the power of"
-                + " one over the horizon, less 1", "CFR-436");
-        explanation.because(pointer + "/cashFlows", "each flow over (1 + discount rate) to the power of its year, and their"
-                + " running sum", "NIST-HB135");
+        explanation.because(pointer + "/internalRateOfReturnPercent", Message.of("the discount rate at which the net present value is"
+                + " zero"), "NIST-HB135");
+        explanation.because(pointer + "/signChanges", Message.of("turns of the cash flows from negative to positive or back; with more"
+                + " than one there may be several rates of return"), "NIST-HB135");
+        explanation.because(pointer + "/savingsToInvestmentRatio", Message.of("discounted savings over the investment"), "CFR-436");
+        explanation.because(pointer + "/adjustedRateOfReturnPercent", Message.of("(1 + discount rate) times the ratio to the power of"
+                + " one over the horizon, less 1"), "CFR-436");
+        explanation.because(pointer + "/cashFlows", Message.of("each flow over (1 + discount rate) to the power of its year, and their"
+                + " running sum"), "NIST-HB135");
     }
 
     /** The result as a sentence that a person can quote. */
-    public String sentence() {
+    public Message sentence() {
         Money saved = firstYearSaving.total();
-        String years = simplePaybackYears.value() == null ? ": " + simplePaybackYears.why()
-                : " and pays back in " + spoken(simplePaybackYears.value());
-        if (saved.value().signum() < 0) {
-            return "Converting costs " + text(saved.value().negate()) + " more in the first year" + years + ".";
+        Message year = saved.value().signum() < 0 ? Message.of("Converting costs {0} more in the first year",
+                new Money(saved.value().negate(), saved.unit()).inWords())
+                : saved.value().signum() == 0 && simplePaybackYears.value() == null
+                        ? Message.of("Converting saves nothing in the first year")
+                        : Message.of("Converting saves {0} in the first year", saved.inWords());
+        BigDecimal years = simplePaybackYears.value();
+        if (years == null) {
+            return Message.of("{0}: {1}.", year, simplePaybackYears.why());
         }
-        boolean nothing = saved.value().signum() == 0 && simplePaybackYears.value() == null;
-        return "Converting saves " + (nothing ? "nothing" : text(saved.value())) + " in the first year" + years + ".";
-    }
-
-    private String text(BigDecimal amount) {
-        return amount.toPlainString() + " " + firstYearSaving.total().unit();
-    }
-
-    private static String spoken(BigDecimal years) {
-        return years.compareTo(SHORTEST_TOLD_YEARS) < 0 ? "less than " + SHORTEST_TOLD_YEARS + " years"
-                : years.round(SPOKEN).toPlainString() + " years";
+        return years.compareTo(SHORTEST_TOLD_YEARS) < 0
+                ? Message.of("{0} and pays back in less than {1} years.", year, SHORTEST_TOLD_YEARS)
+                : Message.of("{0} and pays back in {1}.", year, Message.counted("{0} year", "{0} years", years.round(SPOKEN)));
     }
 }

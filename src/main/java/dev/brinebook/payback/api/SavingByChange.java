@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.wording.Message;
 import java.util.Currency;
 
 @About("How much of the first year's saving is due to the metered control, and how much to the changed dose. The control"
@@ -18,8 +19,8 @@ public record SavingByChange(
     /** The parts in {@code currency}, with their basis told below {@code pointer}. */
     public static SavingByChange of(ConvertedYears years, Prices prices, Currency currency, AnswerUnits units,
             String pointer, Explanation explanation) {
-        explanation.because(pointer, "the same days once more with the metered control at the dose as found: what it uses"
-                + " less than as found is due to metering, the rest to the dose", "DAIAD");
+        explanation.because(pointer, Message.of("the same days once more with the metered control at the dose as found: what it uses"
+                + " less than as found is due to metering, the rest to the dose"), "DAIAD");
         return new SavingByChange(MoneyLines.of(years.savedByMetering(prices), currency),
                 MoneyLines.of(years.savedByDose(prices), currency), YearlyUseAnswer.tried(years.metered(), units));
     }

@@ -8,6 +8,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.payback.Factors;
 import dev.brinebook.payback.Input;
 import dev.brinebook.randomness.Uncertain;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("An input that is not known exactly, as a factor on the value that was told: 1 is that value.")
@@ -34,23 +35,23 @@ public record UncertainInputRequest(
         needs(bounded, most, "most", at);
         needs(scattered, variation, "variation", at);
         if (shape != null && shape != Shape.TRIANGULAR && likeliest != null) {
-            at.add("likeliest", Code.INCONSISTENT, "must be left out unless the shape is triangular");
+            at.add("likeliest", Code.INCONSISTENT, Message.of("must be left out unless the shape is triangular"));
         }
         if (bounded && least != null && most != null && !at.here()) {
             BigDecimal middle = likeliest == null ? BigDecimal.ONE : likeliest;
             if (least.compareTo(most) > 0) {
-                at.add("most", Code.INCONSISTENT, "must not be less than least");
+                at.add("most", Code.INCONSISTENT, Message.of("must not be less than least"));
             } else if (shape == Shape.TRIANGULAR && (middle.compareTo(least) < 0 || middle.compareTo(most) > 0)) {
-                at.add("likeliest", Code.INCONSISTENT, "must lie from least to most; it is 1 where it is left out");
+                at.add("likeliest", Code.INCONSISTENT, Message.of("must lie from least to most; it is 1 where it is left out"));
             }
         }
     }
 
     private void needs(boolean wanted, Object value, String name, Violations at) {
         if (wanted && value == null && !at.at(name).here()) {
-            at.add(name, Code.MISSING, name + " is missing: the shape needs it");
+            at.add(name, Code.MISSING, Message.of("{0} is missing: the shape needs it", name));
         } else if (shape != null && !wanted && value != null) {
-            at.add(name, Code.INCONSISTENT, "must be left out with this shape");
+            at.add(name, Code.INCONSISTENT, Message.of("must be left out with this shape"));
         }
     }
 

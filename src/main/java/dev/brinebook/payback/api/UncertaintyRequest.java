@@ -8,6 +8,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.payback.Input;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.randomness.Sample;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
@@ -40,11 +41,11 @@ public record UncertaintyRequest(
         for (int i = 0; inputs != null && i < inputs.size(); i++) {
             UncertainInputRequest one = inputs.get(i);
             if (one != null && one.input() != null && !before.add(one.input())) {
-                at.at("inputs").at(i).add("input", Code.INCONSISTENT, "must not be named twice");
+                at.at("inputs").at(i).add("input", Code.INCONSISTENT, Message.of("must not be named twice"));
             }
         }
         if (enoughStandardError != null && enoughStandardError.value() != null && enoughStandardError.value().signum() < 0) {
-            at.add("enoughStandardError", Code.OUT_OF_RANGE, "must be 0 or above");
+            at.add("enoughStandardError", Code.OUT_OF_RANGE, Message.of("must be 0 or above"));
         }
     }
 

@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 
@@ -20,6 +21,11 @@ public record Money(
         return new Money(Rounding.money(amount, currency), currency.getCurrencyCode());
     }
 
+    /** The amount to its minor unit, with the currency. */
+    public Message inWords() {
+        return Message.of("{0} {1}", value, unit);
+    }
+
     public Currency currency() {
         return Currency.getInstance(unit);
     }
@@ -32,7 +38,7 @@ public record Money(
         try {
             Currency.getInstance(unit);
         } catch (IllegalArgumentException unknown) {
-            at.add("unit", Code.UNKNOWN_VALUE, "must be the ISO 4217 code of a currency, such as USD or EUR");
+            at.add("unit", Code.UNKNOWN_VALUE, Message.of("must be the ISO 4217 code of a currency, such as USD or EUR"));
         }
     }
 }
