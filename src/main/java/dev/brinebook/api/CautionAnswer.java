@@ -3,8 +3,10 @@ package dev.brinebook.api;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Worded;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
 
 @About("Something a person must be told beside the numbers.")
 public record CautionAnswer(
@@ -14,9 +16,9 @@ public record CautionAnswer(
         Message message,
         @Property(value = "Where the caution comes from.", example = "\"40 CFR 143.3 (2023)\"") String source) {
 
-    /** Cautions in order, gravest first. */
-    public static List<CautionAnswer> of(Collection<Caution> cautions) {
+    /** Cautions in order, gravest first, each as {@code saying} has it. */
+    public static List<CautionAnswer> of(Collection<Caution> cautions, Function<Worded, Message> saying) {
         return Caution.ordered(cautions).stream().map(caution -> new CautionAnswer(caution, caution.severity(),
-                Message.saying(caution), BasisAnswer.cite(caution.sourceKey()))).toList();
+                saying.apply(caution), BasisAnswer.cite(caution.sourceKey()))).toList();
     }
 }

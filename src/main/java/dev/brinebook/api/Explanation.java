@@ -5,6 +5,7 @@ import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Worded;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -22,6 +23,16 @@ public final class Explanation {
     private final Map<String, AssumptionAnswer> assumptions = new LinkedHashMap<>();
     private final List<BasisAnswer> basis = new ArrayList<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();
+    private final Function<Worded, Message> saying;
+
+    public Explanation() {
+        this(Message::saying);
+    }
+
+    /** Says what it says by {@code saying}, which chooses between US and metric units. */
+    public Explanation(Function<Worded, Message> saying) {
+        this.saying = saying;
+    }
 
     /** Records a value taken; the first record of a name stays. */
     public void assume(String name, String value, Origin origin) {
@@ -105,11 +116,11 @@ public final class Explanation {
 
     public Message behindStops(Message summary) {
         Stream<Message> stops = Caution.ordered(cautions).stream().filter(caution -> caution.severity() == Severity.STOP)
-                .map(caution -> Message.of("Stop: {0}", Message.saying(caution)));
+                .map(caution -> Message.of("Stop: {0}", saying.apply(caution)));
         return Message.joined(" ", Stream.concat(stops, Stream.of(summary)).toList());
     }
 
     public List<CautionAnswer> cautions() {
-        return CautionAnswer.of(cautions);
+        return CautionAnswer.of(cautions, saying);
     }
 }

@@ -34,7 +34,8 @@ public enum Caution implements Worded {
     TURBIDITY_FILTER_FIRST(WARNING, "TEN-STATES", "Turbidity is above 5 NTU: filter the water before the resin."),
     WELL_WITHOUT_BACTERIA_TEST(WARNING, "NEB-G1491", "A private well without a bacteria test: have it tested; a softener"
             + " does not disinfect."),
-    COLD_WATER(WARNING, "WCP-2023", "Below 10 degrees Celsius the bed has less capacity and needs a gentler backwash."),
+    COLD_WATER(WARNING, "WCP-2023", "Below 50 degrees Fahrenheit the bed has less capacity and needs a gentler backwash.",
+            "Below 10 degrees Celsius the bed has less capacity and needs a gentler backwash."),
     SODIUM_RESTRICTED_DIET(WARNING, "EPA-822-R-03-006", "Softened water holds more than 20 mg/L of sodium: on a"
             + " sodium-restricted diet ask a doctor, and keep an unsoftened tap for drinking."),
     SODIUM_TASTE(WARNING, "WHO-GDWQ", "Softened water holds more than 200 mg/L of sodium, the taste and parametric"
@@ -50,7 +51,8 @@ public enum Caution implements Worded {
             + " in the mixed water is above 0.3 mg/L of iron or 0.05 mg/L of manganese, and stains."),
 
     BED_LARGER_THAN_NEEDED(INFO, "DAVIS", "The bed is large for this household: water slower than 1 gpm per cubic foot of"
-            + " resin finds channels, and resin that stands for weeks fouls."),
+            + " resin finds channels, and resin that stands for weeks fouls.", "The bed is large for this household: water slower"
+            + " than 8 bed volumes an hour finds channels, and resin that stands for weeks fouls."),
     IRON_STAINS(INFO, "NSDWR", "Iron is above 0.3 mg/L: it stains."),
     MANGANESE_STAINS(INFO, "NSDWR", "Manganese is above 0.05 mg/L: it stains."),
     PH_OUT_OF_RANGE(INFO, "NSDWR", "The pH is outside 6.5 to 8.5: the water corrodes or scales."),
@@ -62,7 +64,8 @@ public enum Caution implements Worded {
     SEWER_SALT_LIMITS(INFO, "CA-HSC-116785", "Some places limit or ban salt discharge to the sewer: ask the local"
             + " authority."),
     DRAIN_AIR_GAP(INFO, "NJ-PLUMBING", "The drain line needs an air gap of twice its opening and at least one inch, never"
-            + " a direct connection: the local plumbing code decides."),
+            + " a direct connection: the local plumbing code decides.", "The drain line needs an air gap of twice its opening and"
+            + " at least 25 mm, never a direct connection: the local plumbing code decides."),
     POWER_AND_PRESSURE(INFO, "CP-INSTALLATION", "Disconnect the power and relieve the pressure before opening the valve;"
             + " respect the pressure and temperature limits of every part."),
     BLEND_PARTLY_HARD(INFO, "DAVIS-CORNWELL", "Water mixed round a softener is still partly hard: it leaves scale where it"
@@ -86,12 +89,18 @@ public enum Caution implements Worded {
 
     private final Severity severity;
     private final String sourceKey;
-    private final String message;
+    private final String words;
+    private final String metricWords;
 
-    Caution(Severity severity, String sourceKey, String message) {
+    Caution(Severity severity, String sourceKey, String words) {
+        this(severity, sourceKey, words, words);
+    }
+
+    Caution(Severity severity, String sourceKey, String words, String metricWords) {
         this.severity = severity;
         this.sourceKey = sourceKey;
-        this.message = message;
+        this.words = words;
+        this.metricWords = metricWords;
     }
 
     public Severity severity() {
@@ -104,7 +113,12 @@ public enum Caution implements Worded {
 
     @Override
     public String words() {
-        return message;
+        return words;
+    }
+
+    @Override
+    public String metricWords() {
+        return metricWords;
     }
 
     /** {@code cautions} without repetition, in order. */

@@ -39,7 +39,7 @@ final class Templates {
     private static final Path SOURCE = Path.of("src/main/java");
 
     /** Where a template is no constant text, and what it is there: gathered from what it comes from. */
-    private static final Set<String> FROM_ELSEWHERE = Set.of("Message", "Checker", "QueryReader", "ProblemType");
+    private static final Set<String> FROM_ELSEWHERE = Set.of("Message", "Checker", "QueryReader", "ProblemType", "AnswerUnits");
 
     private Templates() {
     }

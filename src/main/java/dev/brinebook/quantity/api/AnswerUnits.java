@@ -17,6 +17,8 @@ import dev.brinebook.quantity.SurfaceFlowUnit;
 import dev.brinebook.quantity.TemperatureUnit;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.WaterPerCapacityUnit;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Worded;
 
 /** The units that an answer is written in. Every number of an answer is rounded here, once. */
 public enum AnswerUnits {
@@ -73,6 +75,11 @@ public enum AnswerUnits {
     /** The units asked for, US when none are. */
     public static AnswerUnits orDefault(AnswerUnits asked) {
         return asked == null ? US : asked;
+    }
+
+    /** What {@code worded} says, in these units. */
+    public Message saying(Worded worded) {
+        return Message.of(this == METRIC ? worded.metricWords() : worded.words());
     }
 
     public HardnessQuantity hardness(double mgPerL) {

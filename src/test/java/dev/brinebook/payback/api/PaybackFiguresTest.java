@@ -56,7 +56,7 @@ class PaybackFiguresTest {
             -8.5 | 0    | Converting costs 8.50 EUR more in the first year: nothing is invested, so there is no return to measure.
             """)
     void saysTheResultInASentence(double saving, double cost, String sentence) {
-        assertEquals(sentence, figures(payback(saving, cost)).sentence());
+        assertEquals(sentence, figures(payback(saving, cost)).sentence().toString());
     }
 
     @Test
