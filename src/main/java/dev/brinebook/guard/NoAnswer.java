@@ -14,7 +14,8 @@ public enum NoAnswer implements Worded {
     NEVER_BREAKS_EVEN("nowhere in the range looked at is it worth just as much"),
     HARD_EVERY_NIGHT("even a softener that regenerates every night has more hard days than asked for"),
     RESIN_CARRIED_OUT("the upflow is so fast that it carries the resin out of the tank"),
-    CAPACITY_ABOVE_TABLE("no salt dose up to 20 lb/ft3 gives so much capacity"),
+    CAPACITY_ABOVE_TABLE("no salt dose up to 20 lb/ft3 gives so much capacity",
+            "no salt dose up to 320 g/L gives so much capacity"),
     CAPACITY_BELOW_TABLE("even the least salt dose that may be used gives more capacity"),
     NOTHING_TO_SOFTEN("the water is less than twice as hard as the end point, so there is hardly anything to soften"),
     EFFICIENCY_NOT_REACHED("no salt dose that may be used reaches this salt efficiency"),
@@ -29,21 +30,34 @@ public enum NoAnswer implements Worded {
             + " give its busyProbability and flow"),
     TOO_MANY_FIXTURES("there are more than 200 fixtures: too many to try every combination, and the fit is near"),
     NO_DESIGN_FLOW("the standard's table has no design flow for one of the fixtures: give its designFlow"),
-    BELOW_DESIGN_FLOWS("the design flows sum to less than 0.2 L/s, where the formula begins: all may run at once"),
-    ABOVE_DESIGN_FLOWS("the design flows sum to more than 500 L/s, where the formula ends"),
+    BELOW_DESIGN_FLOWS("the design flows sum to less than 3.17 gpm, where the formula begins: all may run at once",
+            "the design flows sum to less than 0.2 L/s, where the formula begins: all may run at once"),
+    ABOVE_DESIGN_FLOWS("the design flows sum to more than 7,925 gpm, where the formula ends",
+            "the design flows sum to more than 500 L/s, where the formula ends"),
     DAYS_DO_NOT_DIFFER("the days do not differ, so there is no scatter to fit"),
     NOBODY_THERE("no day has any use, so there is nothing to fit"),
     NO_SUCH_DAY_FOLLOWED("no such day is followed by a day that is known");
 
     private final String sentence;
+    private final String metricSentence;
 
     NoAnswer(String sentence) {
+        this(sentence, sentence);
+    }
+
+    NoAnswer(String sentence, String metricSentence) {
         this.sentence = sentence;
+        this.metricSentence = metricSentence;
     }
 
     /** One plain sentence, without a full stop, for the person asking. */
     @Override
     public String words() {
         return sentence;
+    }
+
+    @Override
+    public String metricWords() {
+        return metricSentence;
     }
 }
