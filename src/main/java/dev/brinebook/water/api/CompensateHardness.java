@@ -2,8 +2,8 @@ package dev.brinebook.water.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.HardnessUnit;
@@ -11,6 +11,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
 import java.util.Arrays;
 import java.util.List;
 
@@ -39,23 +40,28 @@ public final class CompensateHardness {
 
     private static CompensatedHardnessAnswer answer(CompensatedHardnessRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness sum = water.compensated(request.water().factors(explanation));
         explanation.cautions(WaterCautions.of(water));
-        explanation.because("/bySet", "the same sum under each named set; no allowed source settles which is right",
-                "CP-IRON-FACTORS");
+        explanation.because("/bySet", Message.of("the same sum under each named set; no allowed source settles"
+                + " which is right"), "CP-IRON-FACTORS");
         HardnessLines lines = HardnessLines.of(sum, water.hardnessUncertaintyMgPerL(), units, "/hardness", explanation);
         List<FactorSetTotal> bySet = Arrays.stream(FactorSet.values()).filter(set -> set != FactorSet.OWN)
                 .map(set -> new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())))
                 .toList();
-        String summary = "Set " + Text.of(lines.controllerSetting()) + ": " + Text.of(lines.tested()) + " tested, "
-                + (water.ironMgPerL().isPresent() ? Text.of(lines.iron()) + " for iron" : "none for iron, which was not tested,")
-                + " and " + (water.manganeseMgPerL().isPresent() ? Text.of(lines.manganese()) + " for manganese"
-                        : "none for manganese, which was not tested,") + " make " + Text.of(lines.compensated()) + "."
-                + (water.hardnessUncertaintyMgPerL() > 0 ? " The setting covers the uncertainty of the test too." : "");
-        return new CompensatedHardnessAnswer(explanation.behindStops(summary), lines, bySet, explanation.cautions(),
-                explanation.assumptions(),
-                explanation.basis(), ModelVersion.CURRENT);
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, water)), lines, bySet,
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static Message summary(HardnessLines lines, WaterAnalysis water) {
+        Message iron = water.ironMgPerL().isPresent() ? Message.of("{0} for iron", Text.of(lines.iron()))
+                : Message.of("none for iron, which was not tested,");
+        Message manganese = water.manganeseMgPerL().isPresent() ? Message.of("{0} for manganese", Text.of(lines.manganese()))
+                : Message.of("none for manganese, which was not tested,");
+        Message sum = Message.of("Set {0}: {1} tested, {2} and {3} make {4}.", Text.of(lines.controllerSetting()),
+                Text.of(lines.tested()), iron, manganese, Text.of(lines.compensated()));
+        return water.hardnessUncertaintyMgPerL() == 0 ? sum
+                : Message.joined(" ", List.of(sum, Message.of("The setting covers the uncertainty of the test too.")));
     }
 }

@@ -9,6 +9,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("How iron and manganese count as hardness.")
@@ -30,20 +31,20 @@ public record CompensationRequest(
             requireOwn(ironFactor, "ironFactor", at);
             requireOwn(manganeseFactor, "manganeseFactor", at);
         } else if (ironFactor != null || manganeseFactor != null) {
-            at.add("set", Code.INCONSISTENT, "must be own when ironFactor or manganeseFactor is given");
+            at.add("set", Code.INCONSISTENT, Message.of("must be own when ironFactor or manganeseFactor is given"));
         }
     }
 
     private static void requireOwn(BigDecimal factor, String name, Violations at) {
         if (factor == null && !at.at(name).here()) {
-            at.add(name, Code.MISSING, name + " is missing: the set own needs it");
+            at.add(name, Code.MISSING, Message.of("{0} is missing: the set own needs it", name));
         }
     }
 
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
-        explanation.assume("water.compensation.set", WireNames.of(used) + ": " + used.meaning(),
-                set == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("water.compensation.set", Message.of("{0}: {1}", WireNames.of(used),
+                Message.saying(used)), set == null ? Origin.DEFAULT : Origin.CALLER);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())
                 : used.factors();

@@ -2,16 +2,16 @@ package dev.brinebook.water.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.wording.Message;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /** One hardness, or calcium and magnesium, in every unit. */
 public final class ConvertHardness {
@@ -35,15 +35,17 @@ public final class ConvertHardness {
         double mgPerL = request.hardnessMgPerL();
         Explanation explanation = new Explanation();
         if (request.hardness() == null) {
-            explanation.because("/inEveryUnit", "2.497 times calcium plus 4.118 times magnesium, as CaCO3", "SM2340B");
+            explanation.because("/inEveryUnit", Message.of("2.497 times calcium plus 4.118 times magnesium,"
+                    + " as CaCO3"), "SM2340B");
         }
-        explanation.because("/inEveryUnit", "grains and gallons by their exact definitions: 1 gpg is 64.79891 mg in"
-                + " 3.785411784 L", "NIST-SP811");
-        explanation.because("/inEveryUnit", "the German degree is 10 mg/L of CaO", "DIN38409-6");
-        explanation.because("/inEveryUnit", "mmol/L by the molar mass of CaCO3, 100.086 g/mol; meq/L is half of it", "CIAAW");
-        explanation.because("/classes/usgs", "upper ends 60, 120 and 180 mg/L", "USGS-HARDNESS");
-        explanation.because("/classes/german", "1.5 and 2.5 mmol/L", "WRMG");
-        explanation.because("/classes/trade", "upper ends 1, 3.5, 7 and 10.5 gpg", "CP-HARDNESS-CLASSES");
+        explanation.because("/inEveryUnit", Message.of("grains and gallons by their exact definitions: 1 gpg is"
+                + " 64.79891 mg in 3.785411784 L"), "NIST-SP811");
+        explanation.because("/inEveryUnit", Message.of("the German degree is 10 mg/L of CaO"), "DIN38409-6");
+        explanation.because("/inEveryUnit", Message.of("mmol/L by the molar mass of CaCO3, 100.086 g/mol;"
+                + " meq/L is half of it"), "CIAAW");
+        explanation.because("/classes/usgs", Message.of("upper ends 60, 120 and 180 mg/L"), "USGS-HARDNESS");
+        explanation.because("/classes/german", Message.of("1.5 and 2.5 mmol/L"), "WRMG");
+        explanation.because("/classes/trade", Message.of("upper ends 1, 3.5, 7 and 10.5 gpg"), "CP-HARDNESS-CLASSES");
         List<HardnessQuantity> inEveryUnit = Arrays.stream(HardnessUnit.values())
                 .map(unit -> new HardnessQuantity(Rounding.answer(unit.fromBase(mgPerL)), unit)).toList();
         HardnessClasses classes = HardnessClasses.of(mgPerL);
@@ -51,14 +53,10 @@ public final class ConvertHardness {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static String summary(double mgPerL, HardnessClasses classes) {
-        return Text.number(HardnessUnit.GPG.fromBase(mgPerL)) + " gpg, or " + Text.number(mgPerL)
-                + " mg/L as CaCO3, or " + Text.number(HardnessUnit.GERMAN_DEGREE.fromBase(mgPerL)) + " dH: "
-                + words(classes.usgs()) + " water by the US Geological Survey, " + words(classes.trade())
-                + " by the trade, " + words(classes.german()) + " by the German detergents act.";
-    }
-
-    private static String words(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    private static Message summary(double mgPerL, HardnessClasses classes) {
+        return Message.of("{0} gpg, or {1} mg/L as CaCO3, or {2} dH: {3} water by the US Geological Survey, {4} by the trade,"
+                + " {5} by the German detergents act.", Text.number(HardnessUnit.GPG.fromBase(mgPerL)), Text.number(mgPerL),
+                Text.number(HardnessUnit.GERMAN_DEGREE.fromBase(mgPerL)), Message.saying(classes.usgs()),
+                Message.saying(classes.trade()), Message.saying(classes.german()));
     }
 }

@@ -1,9 +1,10 @@
 package dev.brinebook.water.api;
 
 import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.wording.Worded;
 
 /** The named ways of counting iron and manganese as hardness. */
-public enum FactorSet {
+public enum FactorSet implements Worded {
     STOICHIOMETRIC(CompensationFactors.STOICHIOMETRIC, "the chemical equivalents of iron and manganese"),
     LIGHT(CompensationFactors.LIGHT, "2 gpg for each mg/L of iron and 2 for manganese"),
     MODERATE(CompensationFactors.MODERATE, "3 gpg for each mg/L of iron and 2 for manganese"),
@@ -24,7 +25,9 @@ public enum FactorSet {
         return factors;
     }
 
-    String meaning() {
+    /** What the set counts; its factors are in grains per gallon wherever water is measured, as requests give them. */
+    @Override
+    public String words() {
         return meaning;
     }
 }

@@ -6,11 +6,12 @@ import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("One hardness in every unit.")
 public record HardnessConversionAnswer(
-        @Property(value = "One sentence to quote.", example = "\"18.5 gpg is 316.7 mg/L, very hard.\"") String summary,
+        @Property(value = "One sentence to quote.", example = "\"18.5 gpg is 316.7 mg/L, very hard.\"") Message summary,
         @Property("The hardness in every unit known here.") List<HardnessQuantity> inEveryUnit,
         @Property("The words for it.") HardnessClasses classes,
         @Property("What to be careful about.") List<CautionAnswer> cautions,

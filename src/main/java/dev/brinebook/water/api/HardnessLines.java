@@ -3,10 +3,13 @@ package dev.brinebook.water.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.water.CompensatedHardness;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -26,22 +29,30 @@ public record HardnessLines(
     /** The lines in the units of the answer, with their basis told below {@code pointer}. */
     public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, AnswerUnits units, String pointer,
             Explanation explanation) {
-        explanation.because(pointer + "/iron", "factor times dissolved iron; a margin far above the 0.1047 gpg of the"
-                + " chemistry, so that the resin regenerates before iron builds up", "CP-IRON-FACTORS");
-        explanation.because(pointer + "/manganese", "factor times manganese", "CP-IRON-FACTORS");
-        explanation.because(pointer + "/compensated", "tested hardness plus the lines of iron and manganese",
-                "CP-IRON-FACTORS");
-        explanation.because(pointer + "/real", "tested hardness plus 1.792 times iron and 1.822 times manganese, from the"
-                + " atomic weights", "CIAAW");
-        explanation.because(pointer + "/controllerSetting", "the sum and the uncertainty of the test, rounded up to whole"
-                + " grains per gallon, never down", "CP-IRON-FACTORS");
-        explanation.because(pointer + "/otherControllerSettings", "the same, rounded up to whole degrees", "DIN38409-6");
+        explain(units, pointer, explanation);
         return new HardnessLines(units.hardness(sum.hardnessMgPerL()), units.hardness(sum.ironLineMgPerL()),
                 units.hardness(sum.manganeseLineMgPerL()), units.hardness(sum.totalMgPerL()),
                 units.hardness(sum.realMgPerL()),
                 setting(sum, HardnessUnit.GPG, uncertaintyMgPerL),
                 List.of(setting(sum, HardnessUnit.GERMAN_DEGREE, uncertaintyMgPerL),
                         setting(sum, HardnessUnit.FRENCH_DEGREE, uncertaintyMgPerL)));
+    }
+
+    private static void explain(AnswerUnits units, String pointer, Explanation explanation) {
+        explanation.because(pointer + "/tested", Message.of("the hardness of the request, or 2.497 times its calcium plus 4.118"
+                + " times its magnesium"), "SM2340B");
+        explanation.because(pointer + "/iron", Message.of("factor times dissolved iron; a margin far above the {0} of the"
+                + " chemistry, so that the resin regenerates before iron builds up",
+                Text.of(units.hardness(CompensationFactors.STOICHIOMETRIC.ironMgPerMg()))), "CP-IRON-FACTORS");
+        explanation.because(pointer + "/manganese", Message.of("factor times manganese"), "CP-IRON-FACTORS");
+        explanation.because(pointer + "/compensated", Message.of("tested hardness plus the lines of iron and manganese"),
+                "CP-IRON-FACTORS");
+        explanation.because(pointer + "/real", Message.of("tested hardness plus 1.792 times iron and 1.822 times manganese,"
+                + " from the atomic weights"), "CIAAW");
+        explanation.because(pointer + "/controllerSetting", Message.of("the sum and the uncertainty of the test, rounded up to"
+                + " whole grains per gallon, never down"), "CP-IRON-FACTORS");
+        explanation.because(pointer + "/otherControllerSettings", Message.of("the same, rounded up to whole degrees"),
+                "DIN38409-6");
     }
 
     private static HardnessQuantity setting(CompensatedHardness sum, HardnessUnit unit, double uncertaintyMgPerL) {

@@ -5,6 +5,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.water.Hardness;
+import dev.brinebook.wording.Message;
 
 /** A part of a request that tells hardness, either as such or by calcium and magnesium. */
 interface HardnessSource {
@@ -19,14 +20,14 @@ interface HardnessSource {
     default void checkHardness(Violations at) {
         boolean ions = calcium() != null || magnesium() != null;
         if (hardness() != null && ions) {
-            at.add("hardness", Code.INCONSISTENT, "must be left out when calcium and magnesium are given");
+            at.add("hardness", Code.INCONSISTENT, Message.of("must be left out when calcium and magnesium are given"));
         } else if (ions && (calcium() == null || magnesium() == null)) {
             String missing = calcium() == null ? "calcium" : "magnesium";
             if (!at.at(missing).here()) {
-                at.add(missing, Code.MISSING, missing + " is missing: hardness from ions needs both");
+                at.add(missing, Code.MISSING, Message.of("{0} is missing: hardness from ions needs both", missing));
             }
         } else if (hardness() == null && !ions && !at.here()) {
-            at.add("hardness", Code.MISSING, "hardness is missing: give it, or calcium and magnesium");
+            at.add("hardness", Code.MISSING, Message.of("hardness is missing: give it, or calcium and magnesium"));
         }
     }
 

@@ -10,6 +10,7 @@ import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.water.AddedSalt;
 import dev.brinebook.water.SoftenedWater;
+import dev.brinebook.wording.Message;
 
 @About("What softening adds to the water.")
 public record SoftenedWaterAnswer(
@@ -21,10 +22,15 @@ public record SoftenedWaterAnswer(
 
     /** The water in the units of the answer, with its basis told below {@code pointer}. */
     public static SoftenedWaterAnswer of(SoftenedWater water, AnswerUnits units, String pointer, Explanation explanation) {
-        explanation.because(pointer + "/addedSodium", "0.4594 mg of sodium for each mg/L of hardness removed, with iron and"
-                + " manganese at their chemical equivalents", "CIAAW");
-        explanation.because(pointer + "/addedPotassium", "0.7813 mg of potassium for each mg/L of hardness removed, when"
-                + " that is the salt", "CIAAW");
+        explanation.because(pointer + "/addedSodium", Message.of("0.4594 mg of sodium for each mg/L of hardness removed,"
+                + " with iron and manganese at their chemical equivalents"), "CIAAW");
+        explanation.because(pointer + "/addedPotassium", Message.of("0.7813 mg of potassium for each mg/L of hardness"
+                + " removed, when that is the salt"), "CIAAW");
+        if (water.rawSodiumMgPerL().isPresent()) {
+            explanation.because(pointer + "/totalSodium", Message.of("sodium of the raw water plus the sodium added"), "CIAAW");
+        }
+        explanation.because(pointer + "/addedSodiumPerGlass", Message.of("the sodium added times a quarter of a litre"),
+                "CIAAW");
         return new SoftenedWaterAnswer(units.concentration(water.addedSodiumMgPerL()),
                 units.concentration(water.addedPotassiumMgPerL()),
                 water.rawSodiumMgPerL().isPresent() ? units.concentration(water.totalSodiumMgPerL()) : null,

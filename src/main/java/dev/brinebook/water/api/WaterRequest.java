@@ -5,16 +5,19 @@ import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.Hardness;
-import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
@@ -59,6 +62,10 @@ public record WaterRequest(
         @Property(value = "How iron and manganese count as hardness.", fallback = "the standard set")
         CompensationRequest compensation) implements Checked, HardnessSource {
 
+    private static final Message DEFAULT_TEMPERATURE = Message.of("{0} or {1}",
+            Text.of(AnswerUnits.METRIC.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)),
+            Text.of(AnswerUnits.US.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
+
     @Override
     public void check(Violations at) {
         checkHardness(at);
@@ -69,14 +76,14 @@ public record WaterRequest(
         noteUntested("water.iron", iron, explanation);
         noteUntested("water.manganese", manganese, explanation);
         if (bacteriaTested == null) {
-            explanation.assume("water.bacteriaTested", "false", Origin.DEFAULT);
+            explanation.assume("water.bacteriaTested", Message.verbatim("false"), Origin.DEFAULT);
         }
         return new WaterAnalysis(hardnessMgPerL(),
-                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, "0 gpg"),
+                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, Message.of("{0} {1}", 0, "gpg")),
                 base(iron), base(manganese), base(sodium), plain(ph), base(dissolvedSolids), base(freeChlorine),
                 base(hydrogenSulfide), plain(turbidityNtu),
                 explanation.orDefault("water.temperature", temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
-                        "12 C or 53.6 F"),
+                        DEFAULT_TEMPERATURE),
                 explanation.orDefault("water.ironForm", ironForm, IronForm.DISSOLVED),
                 explanation.orDefault("water.supply", supply, Supply.PUBLIC_SUPPLY),
                 Boolean.TRUE.equals(bacteriaTested));
@@ -96,7 +103,7 @@ public record WaterRequest(
 
     private static void noteUntested(String name, Quantity<?> given, Explanation explanation) {
         if (given == null) {
-            explanation.assume(name, "not tested, none counted", Origin.DEFAULT);
+            explanation.assume(name, Message.of("not tested, none counted"), Origin.DEFAULT);
         }
     }
 
