@@ -12,6 +12,7 @@ import dev.brinebook.payback.NominalDiscount;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -44,6 +45,8 @@ public record PricesRequest(
     public static final double MAX_AMOUNT = 1_000_000;
     /** Year of the defaults. Source: [CP-PRICES] and [METRO-WATER]. */
     private static final int DEFAULT_PRICE_YEAR = 2023;
+    private static final Message OWN_WELL = Message.of("0, a well of one's own; pumping is left out");
+    private static final Message OWN_SEWAGE = Message.of("0, a septic system of one's own");
     private static final Currency DEFAULT_CURRENCY = Currency.getInstance("USD");
 
     /** {@code given}, or prices left to their defaults. */
@@ -57,15 +60,16 @@ public record PricesRequest(
         String first = given.values().stream().map(Money::unit).findFirst().orElse(null);
         given.forEach((pointer, money) -> {
             if (!money.unit().equals(first)) {
-                at.add(pointer, Code.INCONSISTENT, "must be in " + first + " like the other prices");
+                at.add(pointer, Code.INCONSISTENT, Message.of("must be in {0} like the other prices", first));
             }
             if (money.value() != null && !(money.value().signum() >= 0 && money.value().doubleValue() <= MAX_AMOUNT)) {
-                at.add(pointer, Code.OUT_OF_RANGE, "must be from 0 to " + Text.number(MAX_AMOUNT));
+                at.add(pointer, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(MAX_AMOUNT)));
             }
         });
         boolean whole = saltBag != null && water != null && sewer != null;
         if (first != null && !first.equals(DEFAULT_CURRENCY.getCurrencyCode()) && !whole && !at.here()) {
-            at.add(Code.INCONSISTENT, "must give saltBag, water and sewer when they are not in USD: the defaults are");
+            at.add(Code.INCONSISTENT, Message.of("must give saltBag, water and sewer when they are not in USD: the"
+                    + " defaults are"));
         }
     }
 
@@ -92,7 +96,7 @@ public record PricesRequest(
     /** Salt in a bag, with its default told to {@code explanation}. */
     public double bagKilograms(Explanation explanation) {
         return explanation.orDefault("prices.saltBag.mass", saltBag == null ? null : saltBag.mass(), DEFAULT_BAG_KILOGRAMS,
-                "40 lb");
+                Message.of("{0} {1}", 40, "lb"));
     }
 
     private double bagKilograms() {
@@ -108,38 +112,55 @@ public record PricesRequest(
     public Prices toDomain(boolean ownWell, boolean ownSewage, Explanation explanation) {
         Prices usual = Prices.unitedStates2023();
         double salt = saltBag == null ? usual.saltPerKilogram() : saltBag.price().value().doubleValue() / bagKilograms();
-        note("prices.saltBag", salt, "kg", saltBag == null, explanation);
-        double waterPrice = perCubicMetre("prices.water", water, ownWell, "a well of one's own; pumping is left out",
-                usual.waterPerCubicMetre(), explanation);
-        double sewerPrice = perCubicMetre("prices.sewer", sewer, ownSewage, "a septic system of one's own",
-                usual.sewerPerCubicMetre(), explanation);
+        note("prices.saltBag", salt, Message.verbatim("kg"), saltBag == null, explanation);
+        double waterPrice = perCubicMetre("prices.water", water, ownWell ? OWN_WELL : null, usual.waterPerCubicMetre(),
+                explanation);
+        double sewerPrice = perCubicMetre("prices.sewer", sewer, ownSewage ? OWN_SEWAGE : null, usual.sewerPerCubicMetre(),
+                explanation);
         double visit = serviceVisit == null ? usual.perServiceVisit() : serviceVisit.value().doubleValue();
-        note("prices.serviceVisit", visit, "visit", serviceVisit == null, explanation);
-        explanation.assume("prices.priceYear", priceYear == null ? String.valueOf(DEFAULT_PRICE_YEAR)
-                + " where they are left out, as the caller's elsewhere" : priceYear + (given().size() < 3
-                        ? ", and " + DEFAULT_PRICE_YEAR + " for what is left out" : ""),
-                priceYear == null ? Origin.DEFAULT : Origin.CALLER);
+        note("prices.serviceVisit", visit, Message.of("visit"), serviceVisit == null, explanation);
+        explanation.assume("prices.priceYear", priceYearInWords(), priceYear == null ? Origin.DEFAULT : Origin.CALLER);
         double growth = explanation.orDefault("prices.growthPercentPerYear", growthPercentPerYear,
-                100 * usual.growthSharePerYear(), "percent a year");
+                100 * usual.growthSharePerYear(), percent -> Message.of("{0} percent a year", percent));
         double discount = explanation.orDefault("prices.discountPercentPerYear", discountPercentPerYear,
-                100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, "percent a year, 3 % real and 2.5 % inflation");
+                100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, this::discountInWords);
         return new Prices(salt, waterPrice, sewerPrice, visit, growth / 100, discount / 100);
     }
 
-    private double perCubicMetre(String name, WaterPrice given, boolean own, String why, double usual,
-            Explanation explanation) {
-        if (given == null && own) {
-            explanation.assume(name, "0, " + why, Origin.DERIVED);
+    private Message priceYearInWords() {
+        if (priceYear == null) {
+            return Message.of("{0} where they are left out, as the caller's elsewhere", DEFAULT_PRICE_YEAR);
+        }
+        return given().size() < 3 ? Message.of("{0}, and {1} for what is left out", priceYear, DEFAULT_PRICE_YEAR)
+                : Message.of("{0}", priceYear);
+    }
+
+    private Message discountInWords(BigDecimal percent) {
+        return discountPercentPerYear == null ? Message.of("{0} percent a year, 3 % real and 2.5 % inflation", percent)
+                : Message.of("{0} percent a year", percent);
+    }
+
+    /** The price given, else none for the reason {@code whyNone}, where there is one, else {@code usual}. */
+    private double perCubicMetre(String name, WaterPrice given, Message whyNone, double usual, Explanation explanation) {
+        if (given == null && whyNone != null) {
+            explanation.assume(name, whyNone, Origin.DERIVED);
             return 0;
         }
         double price = given == null ? usual : given.perCubicMetre();
-        note(name, price, "m3", given == null, explanation);
+        note(name, price, Message.verbatim("m3"), given == null, explanation);
         return price;
     }
 
-    private void note(String name, double price, String per, boolean isDefault, Explanation explanation) {
-        explanation.assume(name, Text.number(price) + " " + currency().getCurrencyCode() + " per " + per
-                + (!isDefault ? "" : currency().equals(DEFAULT_CURRENCY) ? ", United States, price level of 2023"
-                        : ", the number of the United States in USD, not converted"), isDefault ? Origin.DEFAULT : Origin.CALLER);
+    private void note(String name, double price, Message per, boolean isDefault, Explanation explanation) {
+        explanation.assume(name, isDefault ? usual(Text.number(price), per)
+                : Message.of("{0} {1} per {2}", Text.number(price), currency().getCurrencyCode(), per),
+                isDefault ? Origin.DEFAULT : Origin.CALLER);
+    }
+
+    private Message usual(BigDecimal price, Message per) {
+        String code = currency().getCurrencyCode();
+        return currency().equals(DEFAULT_CURRENCY)
+                ? Message.of("{0} {1} per {2}, United States, price level of 2023", price, code, per)
+                : Message.of("{0} {1} per {2}, the number of the United States in USD, not converted", price, code, per);
     }
 }
