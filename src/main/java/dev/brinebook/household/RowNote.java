@@ -1,5 +1,6 @@
 package dev.brinebook.household;
 
+import dev.brinebook.wording.Worded;
 import java.util.Objects;
 
 /**
@@ -25,7 +26,7 @@ public record RowNote(int row, Code code) {
     }
 
     /** What can be wrong with a row. */
-    public enum Code {
+    public enum Code implements Worded {
         WRONG_CELLS(Action.SKIPPED, "the row has another number of cells than the header"),
         UNREADABLE_TIME(Action.SKIPPED, "the time is not written as ISO 8601 has it, such as 2026-03-01, 2026-03-01T14:00 or"
                 + " 2026-03-01T14:00+01:00"),
@@ -49,14 +50,21 @@ public record RowNote(int row, Code code) {
         VOLUME_TOO_LARGE(Action.SKIPPED, "the volume is more than a household can draw in the interval"),
         BRIDGED(Action.REPAIRED, "readings before this one are missing: what passed is known and is spread evenly over"
                 + " the time"),
-        DAY_TOO_LARGE(Action.SKIPPED, "the day of this row has more than 45,000 L: the day counts as missing");
+        DAY_TOO_LARGE(Action.SKIPPED, "the day of this row has more than 11,888 gal: the day counts as missing",
+                "the day of this row has more than 45,000 L: the day counts as missing");
 
         private final Action action;
         private final String sentence;
+        private final String metricSentence;
 
         Code(Action action, String sentence) {
+            this(action, sentence, sentence);
+        }
+
+        Code(Action action, String sentence, String metricSentence) {
             this.action = action;
             this.sentence = sentence;
+            this.metricSentence = metricSentence;
         }
 
         public Action action() {
@@ -64,8 +72,14 @@ public record RowNote(int row, Code code) {
         }
 
         /** One plain sentence, without a full stop. */
-        public String sentence() {
+        @Override
+        public String words() {
             return sentence;
+        }
+
+        @Override
+        public String metricWords() {
+            return metricSentence;
         }
     }
 }

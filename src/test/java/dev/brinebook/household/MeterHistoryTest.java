@@ -237,7 +237,7 @@ class MeterHistoryTest {
         assertThrows(IllegalArgumentException.class, () -> register(OptionalDouble.of(0), "2026-01-01 1"));
         assertThrows(IllegalArgumentException.class, () -> volumes(Optional.of(Duration.ZERO), "2026-01-01 1"));
         for (Code code : Code.values()) {
-            assertTrue(code.sentence().length() > 10 && !code.sentence().endsWith("."));
+            assertTrue(code.words().length() > 10 && !code.words().endsWith(".") && !code.metricWords().endsWith("."));
             assertEquals(code.action() == Action.USE_LOST, code == Code.METER_CHANGED || code == Code.TOO_MUCH_DRAWN);
         }
     }

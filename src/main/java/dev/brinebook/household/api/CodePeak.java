@@ -8,6 +8,7 @@ import dev.brinebook.household.DemandCurve;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("Peak flow by the plumbing code: fixture units and a demand curve. What pipes are sized for.")
@@ -24,9 +25,9 @@ public record CodePeak(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/code/fixtureUnits", "sum of the fixture units of table E103.3(2), a bathroom group as a group",
-                "IPC-E103");
-        explanation.because("/code/peak", "demand of table E103.3(3) at that sum, linear between its rows, none outside",
-                "IPC-E103");
+        explanation.because("/code/fixtureUnits", Message.of("sum of the fixture units of table E103.3(2), a bathroom group"
+                + " as a group"), "IPC-E103");
+        explanation.because("/code/peak", Message.of("demand of table E103.3(3) at that sum, linear between its rows, none"
+                + " outside"), "IPC-E103");
     }
 }

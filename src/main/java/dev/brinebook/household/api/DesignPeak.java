@@ -8,6 +8,7 @@ import dev.brinebook.household.BuildingType;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 
 @About("Peak flow by the German standard: the sum of the design flows, lessened for the kind of building.")
 public record DesignPeak(
@@ -23,10 +24,10 @@ public record DesignPeak(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/design/designFlow", "sum of the design flows of table 2, of a mixing tap for its cold and its hot"
-                + " side", "DIN-1988-300");
-        explanation.because("/design/peak", "a times the sum to the power b, less c, in L/s, never above the sum: 1.48, 0.19,"
-                + " 0.94 of a dwelling, 0.70, 0.48, 0.13 of a hotel, 0.91, 0.31, 0.38 of a school or office",
+        explanation.because("/design/designFlow", Message.of("sum of the design flows of table 2, of a mixing tap for its cold"
+                + " and its hot side"), "DIN-1988-300");
+        explanation.because("/design/peak", Message.of("a times the sum to the power b, less c, in L/s, never above the sum: 1.48,"
+                + " 0.19, 0.94 of a dwelling, 0.70, 0.48, 0.13 of a hotel, 0.91, 0.31, 0.38 of a school or office"),
                 "DIN-1988-300");
     }
 }

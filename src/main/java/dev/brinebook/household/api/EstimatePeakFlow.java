@@ -12,6 +12,7 @@ import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 /** How much fixtures draw at once. */
@@ -32,7 +33,7 @@ public final class EstimatePeakFlow {
 
     private static PeakFlowAnswer answer(PeakFlowRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         PeakFlowEstimate estimate = estimate(request, explanation);
         explain(explanation);
         PeakForSizing sizing = PeakForSizing.of(estimate, units);
@@ -40,9 +41,9 @@ public final class EstimatePeakFlow {
         DesignPeak design = DesignPeak.of(estimate, units);
         ExactPeak exact = ExactPeak.of(estimate, units);
         FittedPeak fitted = FittedPeak.of(estimate, units);
-        String summary = advice(sizing) + " The plumbing code, which is for pipes, " + code.peak().inWords("gives")
-                + "; the exact statistics " + exact.peak().inWords("give") + ", their fit " + fitted.peak().inWords("gives")
-                + "; the German standard " + design.peak().inWords("gives") + ".";
+        Message summary = Message.joined(" ", List.of(advice(sizing), Message.of("The plumbing code, which is for pipes, gives"
+                + " {0}; the exact statistics give {1}, their fit gives {2}; the German standard gives {3}.",
+                code.peak().inWords(), exact.peak().inWords(), fitted.peak().inWords(), design.peak().inWords())));
         return new PeakFlowAnswer(summary, sizing, exact, fitted, code, design,
                 Rounding.answer(100 * estimate.percentile()), PeakDifferences.of(estimate),
                 estimate.schedule().fixtures().stream().map(fixture -> FixtureLine.of(fixture, units)).toList(),
@@ -51,22 +52,26 @@ public final class EstimatePeakFlow {
 
     private static PeakFlowEstimate estimate(PeakFlowRequest request, Explanation explanation) {
         FixtureSchedule schedule = FixtureLine.schedule("fixtures", request.fixtures(), explanation);
-        double percent = explanation.orDefault("percentile", request.percentile(), 100 * PeakFlow.DEFAULT_PERCENTILE, "%");
+        double percent = explanation.orDefault("percentile", request.percentile(), 100 * PeakFlow.DEFAULT_PERCENTILE,
+                number -> Message.of("{0} %", number));
         return new PeakFlowEstimate(schedule,
                 explanation.orDefault("demandCurve", request.demandCurve(), schedule.curve()),
                 explanation.orDefault("buildingType", request.buildingType(), BuildingType.DWELLING), percent / 100);
     }
 
-    private static String advice(PeakForSizing sizing) {
-        return sizing.peakFlow() == null ? "No flow to size a softener for is advised. " + sizing.why()
-                : "Size the softener for a peak of " + Text.of(sizing.peakFlow()) + " and for " + Text.of(sizing.continuousFlow())
-                        + " that last.";
+    private static Message advice(PeakForSizing sizing) {
+        return sizing.peakFlow() == null
+                ? Message.joined(" ", List.of(Message.of("No flow to size a softener for is advised."), sizing.why()))
+                : Message.of("Size the softener for a peak of {0} and for {1} that last.", Text.of(sizing.peakFlow()),
+                        Text.of(sizing.continuousFlow()));
     }
 
     private static void explain(Explanation explanation) {
-        explanation.assume("independence", "each fixture runs or not without regard to the others, as likely at every moment"
-                + " of the busy hour", Origin.DEFAULT);
-        explanation.assume("bathroomGroup", "draws as a shower, a lavatory and a water closet", Origin.DEFAULT);
+        explanation.assume("independence", Message.of("each fixture runs or not without regard to the others, as likely at every"
+                + " moment of the busy hour"), Origin.DEFAULT);
+        explanation.assume("bathroomGroup", Message.of("draws as a shower, a lavatory and a water closet"), Origin.DEFAULT);
+        explanation.given("/percentile");
+        FixtureLine.explain(explanation);
         PeakForSizing.explain(explanation);
         ExactPeak.explain(explanation);
         FittedPeak.explain(explanation);

@@ -7,6 +7,7 @@ import dev.brinebook.household.FlowDistribution;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 import java.util.Optional;
 
 @About("Peak flow by the same statistics without a fit: every combination of fixtures, each as likely as it is.")
@@ -29,9 +30,11 @@ public record ExactPeak(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/exact/peak", "percentile of the distribution of the sum of all fixtures, each running or not by"
-                + " itself, given that any runs", "BUCHBERGER-2017");
-        explanation.because("/exact/ofAllMoments", "percentile of the same distribution without that condition",
+        explanation.because("/exact/peak", Message.of("percentile of the distribution of the sum of all fixtures, each running"
+                + " or not by itself, given that any runs"), "BUCHBERGER-2017");
+        explanation.because("/exact/ofAllMoments", Message.of("percentile of the same distribution without that condition"),
                 "BUCHBERGER-2017");
+        explanation.because("/exact/step", Message.of("of 0.05 gpm and 0.1 L/min the one that the flows of the fixtures lie nearer"
+                + " to"), "BUCHBERGER-2017");
     }
 }

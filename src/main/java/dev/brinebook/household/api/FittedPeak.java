@@ -3,12 +3,13 @@ package dev.brinebook.household.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
-import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlow.Fixtures;
+import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -34,12 +35,13 @@ public record FittedPeak(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/fitted/peak", "(mean + z root of ((1 - idle) variance - idle mean^2)) / (1 - idle), z of the"
-                + " normal distribution", "BUCHBERGER-2017");
-        explanation.because("/fitted/mean", "sum of count, busy probability and flow", "BUCHBERGER-2017");
-        explanation.because("/fitted/standardDeviation", "root of the sum of count, busy probability, its complement and flow"
-                + " squared", "BUCHBERGER-2017");
-        explanation.because("/fitted/idlePercent", "product of the complements of the busy probabilities",
+        explanation.because("/fitted/peak", Message.of("(mean + z root of ((1 - idle) variance - idle mean^2)) / (1 - idle), z of"
+                + " the normal distribution"), "BUCHBERGER-2017");
+        explanation.because("/fitted/mean", Message.of("sum of count times busy probability times flow"),
+                "BUCHBERGER-2017");
+        explanation.because("/fitted/standardDeviation", Message.of("root of the sum of count times busy probability"
+                + " times its complement times the flow squared"), "BUCHBERGER-2017");
+        explanation.because("/fitted/idlePercent", Message.of("product of the complements of the busy probabilities, in percent"),
                 "BUCHBERGER-2017");
     }
 }

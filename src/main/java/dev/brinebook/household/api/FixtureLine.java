@@ -10,14 +10,14 @@ import dev.brinebook.household.Fixture;
 import dev.brinebook.household.FixtureCount;
 import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.FixtureUse;
-import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 @About("Fixtures of one kind with the values taken of one of them.")
 public record FixtureLine(
@@ -56,21 +56,41 @@ public record FixtureLine(
         return new FixtureSchedule(fixtures);
     }
 
-    private static String inWords(FixtureCount f) {
-        OptionalDouble units = f.fixtureUnits();
-        OptionalDouble design = f.designLitresPerSecond();
-        return f.count() + " x " + WireNames.of(f.fixture()) + ", " + WireNames.of(f.use()) + ": "
-                + f.fixture().parts().stream().map(part -> draw(f, part)).collect(Collectors.joining())
-                + (units.isPresent() ? Text.number(units.getAsDouble()) + " fixture units, " : "no fixture units, ")
-                + (design.isPresent() ? "design flow " + Text.number(design.getAsDouble()) + " L/s" : "no design flow");
+    static void explain(Explanation explanation) {
+        explanation.given("/fixtures/*/count");
+        explanation.because("/fixtures/*/fixtureUnits", Message.of("of the request, else of table E103.3(2)"), "IPC-E103");
+        explanation.because("/fixtures/*/flow", Message.of("of the request, else as measured in homes"), "BUCHBERGER-2017");
+        explanation.because("/fixtures/*/busyProbability", Message.of("of the request, else as measured in the busy hour of"
+                + " homes"), "BUCHBERGER-2017");
+        explanation.because("/fixtures/*/designFlow", Message.of("of the request, else of table 2, of a mixing tap for its cold"
+                + " and its hot side"), "DIN-1988-300");
     }
 
-    private static String draw(FixtureCount f, Fixture part) {
+    private static Message inWords(FixtureCount f) {
+        OptionalDouble units = f.fixtureUnits();
+        OptionalDouble design = f.designLitresPerSecond();
+        List<Message> values = new ArrayList<>(f.fixture().parts().stream().map(part -> part(f, part)).toList());
+        values.add(units.isEmpty() ? Message.of("no fixture units")
+                : Message.counted("{0} fixture unit", "{0} fixture units", Text.number(units.getAsDouble())));
+        values.add(design.isEmpty() ? Message.of("no design flow")
+                : Message.of("design flow {0}", HouseholdFlows.inBoth(60 * design.getAsDouble())));
+        return Message.of("{0} x {1}, {2}: {3}", f.count(), WireNames.of(f.fixture()), WireNames.of(f.use()),
+                Message.joined(", ", values));
+    }
+
+    private static Message part(FixtureCount f, Fixture part) {
+        return f.fixture().isGroup() ? Message.of("{0} {1}", WireNames.of(part), draw(f, part)) : draw(f, part);
+    }
+
+    private static Message draw(FixtureCount f, Fixture part) {
         OptionalDouble flow = f.litresPerMinute(part);
         OptionalDouble busy = f.busyProbability(part);
-        return (f.fixture().isGroup() ? WireNames.of(part) + " " : "")
-                + (flow.isPresent() ? Text.number(FlowUnit.GPM.fromBase(flow.getAsDouble())) + " gpm or "
-                        + Text.number(flow.getAsDouble()) + " L/min" : "flow unknown")
-                + (busy.isPresent() ? " with probability " + Text.number(busy.getAsDouble()) : " how often unknown") + ", ";
+        if (flow.isEmpty()) {
+            return busy.isEmpty() ? Message.of("flow unknown, how often unknown")
+                    : Message.of("flow unknown, with probability {0}", Text.number(busy.getAsDouble()));
+        }
+        Message known = HouseholdFlows.inBoth(flow.getAsDouble());
+        return busy.isEmpty() ? Message.of("{0}, how often unknown", known)
+                : Message.of("{0} with probability {1}", known, Text.number(busy.getAsDouble()));
     }
 }

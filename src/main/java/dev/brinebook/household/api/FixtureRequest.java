@@ -10,6 +10,7 @@ import dev.brinebook.household.FixtureCount;
 import dev.brinebook.household.FixtureUse;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
@@ -39,7 +40,8 @@ public record FixtureRequest(
     @Override
     public void check(Violations at) {
         if (kind != null && kind.isGroup()) {
-            String message = "must be left out of a bathroom group: tell its shower, lavatory and water closet singly";
+            Message message = Message.of("must be left out of a bathroom group: tell its shower, lavatory and water closet"
+                    + " singly");
             if (flow != null) {
                 at.add("flow", Code.INCONSISTENT, message);
             }

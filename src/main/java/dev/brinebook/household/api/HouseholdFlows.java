@@ -9,11 +9,12 @@ import dev.brinebook.household.Fixture;
 import dev.brinebook.household.FixtureCount;
 import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.FixtureUse;
-import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlow.Fixtures;
+import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SizingFlow;
-import dev.brinebook.quantity.FlowUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,10 +31,11 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
     }
 
     private static HouseholdFlows ofBathrooms(HouseholdRequest household, Explanation explanation) {
-        int rooms = (int) explanation.orDefault("household.bathrooms", household.bathrooms(),
-                household.people() == null ? 2 : PeakFlow.assumedBathrooms(household.people()), "");
-        return of(household, PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(rooms)),
-                PeakFlow.assumedContinuousLitresPerMinute(rooms), explanation);
+        int bathrooms = (int) explanation.orDefault("household.bathrooms", household.bathrooms(),
+                household.people() == null ? 2 : PeakFlow.assumedBathrooms(household.people()),
+                rooms -> Message.of("{0}", rooms));
+        return of(household, PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(bathrooms)),
+                PeakFlow.assumedContinuousLitresPerMinute(bathrooms), explanation);
     }
 
     /** A flow that is given needs no estimate, so fixtures of which none can be made may stand beside both flows. */
@@ -53,8 +55,13 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
 
     private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
         return explanation.orDefault(name, given, estimate,
-                Text.number(FlowUnit.GPM.fromBase(estimate)) + " gpm or " + Text.number(estimate)
-                        + " L/min, estimated from the fixtures");
+                Message.of("{0}, estimated from the fixtures", inBoth(estimate)));
+    }
+
+    /** A flow in the units of both systems, for a request whose answer's units are not known where it is mapped. */
+    static Message inBoth(double litresPerMinute) {
+        return Message.of("{0} or {1}", Text.of(AnswerUnits.US.flow(litresPerMinute)),
+                Text.of(AnswerUnits.METRIC.flow(litresPerMinute)));
     }
 
     /** What fixtures say against bathrooms and flows, and what they need that no table has. */
@@ -67,8 +74,8 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
             checkEstimate(household, schedule, at);
         }
         if (household.bathrooms() != null && household.bathrooms() < schedule.bathroomGroups()) {
-            at.add("bathrooms", Code.INCONSISTENT, "must not be less than the bathroom groups among the fixtures, "
-                    + schedule.bathroomGroups() + "; leave it out beside fixtures");
+            at.add("bathrooms", Code.INCONSISTENT, Message.of("must not be less than the bathroom groups among the"
+                    + " fixtures, {0}; leave it out beside fixtures", schedule.bathroomGroups()));
         }
         schedule.draws().ifPresent(draws -> {
             checkAtOnce("peakFlow", household.peakFlow(), draws, at);
@@ -82,34 +89,33 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
         }
         SizingFlow.of(schedule, PeakFlow.DEFAULT_PERCENTILE).filter(flow -> flow.peakLitresPerMinute()
                 > Demand.MAX_FLOW_LITRES_PER_MINUTE).ifPresent(flow -> at.add("fixtures", Code.INCONSISTENT,
-                "must be those of a household: these draw " + Text.number(flow.peakLitresPerMinute()) + " L/min, more than "
-                        + Text.number(Demand.MAX_FLOW_LITRES_PER_MINUTE)));
+                Message.of("must be those of a household: these draw {0}, more than {1}", inBoth(flow.peakLitresPerMinute()),
+                        inBoth(Demand.MAX_FLOW_LITRES_PER_MINUTE))));
     }
 
     private static void checkMeasured(FixtureRequest fixture, Violations at) {
         if (fixture.kind() == Fixture.BATHROOM_GROUP_FLUSHOMETER || fixture.kind().isGroup()
                 && fixture.use() == FixtureUse.PUBLIC) {
-            at.add("kind", Code.INCONSISTENT, "tell its shower, lavatory and water closet singly, with busyProbability: how"
-                    + " often they run was not measured");
+            at.add("kind", Code.INCONSISTENT, Message.of("tell its shower, lavatory and water closet singly, with"
+                    + " busyProbability: how often they run was not measured"));
             return;
         }
         FixtureCount count = fixture.toDomain();
         if (!fixture.kind().isGroup() && count.busyProbability(fixture.kind()).isEmpty()) {
-            at.add("busyProbability", Code.MISSING, "busyProbability is missing: how often such a fixture runs was not"
-                    + " measured; give it, or both peakFlow and continuousFlow");
+            at.add("busyProbability", Code.MISSING, Message.of("busyProbability is missing: how often such a fixture"
+                    + " runs was not measured; give it, or both peakFlow and continuousFlow"));
         }
         if (!fixture.kind().isGroup() && count.litresPerMinute(fixture.kind()).isEmpty()) {
-            at.add("flow", Code.MISSING, "flow is missing: the table has none of such a fixture; give it, or both peakFlow and"
-                    + " continuousFlow");
+            at.add("flow", Code.MISSING, Message.of("flow is missing: the table has none of such a fixture; give it, or both"
+                    + " peakFlow and continuousFlow"));
         }
     }
 
     private static void checkAtOnce(String name, FlowQuantity given, List<Fixtures> draws, Violations at) {
         double all = draws.stream().mapToDouble(f -> f.count() * f.litresPerMinute()).sum();
         if (given != null && !at.at(name).here() && given.inBase() > all * (1 + 1e-9)) {
-            at.add(name, Code.INCONSISTENT, "must not be more than all fixtures draw at once, "
-                    + Text.number(FlowUnit.GPM.fromBase(all)) + " gpm or " + Text.number(all)
-                    + " L/min: list the fixture that is missing, or leave fixtures out");
+            at.add(name, Code.INCONSISTENT, Message.of("must not be more than all fixtures draw at once, {0}: list the fixture"
+                    + " that is missing, or leave fixtures out", inBoth(all)));
         }
     }
 }

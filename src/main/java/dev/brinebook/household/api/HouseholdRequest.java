@@ -20,6 +20,7 @@ import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -78,20 +79,20 @@ public record HouseholdRequest(
     public void check(Violations at) {
         long measured = Stream.of(dailyUse, weeklyUse, dailySeries).filter(Objects::nonNull).count();
         if (measured > 1) {
-            at.add("dailyUse", Code.INCONSISTENT, "give only one of dailyUse, weeklyUse and dailySeries");
+            at.add("dailyUse", Code.INCONSISTENT, Message.of("give only one of dailyUse, weeklyUse and dailySeries"));
         } else if (measured == 0 && people == null && !at.here()) {
-            at.add("people", Code.MISSING, "people is missing: give it, or dailyUse, weeklyUse or dailySeries");
+            at.add("people", Code.MISSING, Message.of("people is missing: give it, or dailyUse, weeklyUse or dailySeries"));
         }
         if (usePerPerson != null && (measured > 0 || people == null)) {
-            at.add("usePerPerson", Code.INCONSISTENT, "must be left out unless the use comes from people alone");
+            at.add("usePerPerson", Code.INCONSISTENT, Message.of("must be left out unless the use comes from people alone"));
         }
         if (country != null && (measured > 0 || people == null || usePerPerson != null)) {
-            at.add("country", Code.INCONSISTENT, "must be left out unless it decides the use of a person");
+            at.add("country", Code.INCONSISTENT, Message.of("must be left out unless it decides the use of a person"));
         }
         if (monthFactors != null && !at.at("monthFactors").here() && !monthFactors.contains(null)
                 && !(relativeMonths().stream().mapToDouble(Double::doubleValue).max().orElse(0) <= UseModel.MAX_MONTH_FACTOR)) {
-            at.add("monthFactors", Code.OUT_OF_RANGE, "must not all be 0, and none may be more than "
-                    + (int) UseModel.MAX_MONTH_FACTOR + " times their mean");
+            at.add("monthFactors", Code.OUT_OF_RANGE, Message.of("must not all be 0, and none may be more than {0}"
+                    + " times their mean", Text.number(UseModel.MAX_MONTH_FACTOR)));
         }
         HouseholdFlows.check(this, at);
     }
@@ -99,7 +100,7 @@ public record HouseholdRequest(
     /** The softened demand in SI, with every default told to {@code explanation}. */
     public Demand toDomain(Explanation explanation) {
         double share = softenedShare(explanation);
-        double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, "0 L");
+        double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, Message.of("{0} {1}", 0, "L"));
         HouseholdFlows flows = HouseholdFlows.of(this, explanation);
         if (dailySeries != null) {
             var days = dailySeries.toDays(share, outdoorLitres, explanation);
@@ -114,8 +115,8 @@ public record HouseholdRequest(
     }
 
     private List<Double> months(Explanation explanation) {
-        explanation.assume("household.monthFactors", monthFactors == null ? "every month alike" : "as given, over their mean",
-                monthFactors == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("household.monthFactors", monthFactors == null ? Message.of("every month alike")
+                : Message.of("as given, over their mean"), monthFactors == null ? Origin.DEFAULT : Origin.CALLER);
         return monthFactors == null ? UseModel.EVEN_MONTHS : relativeMonths();
     }
 
@@ -125,34 +126,35 @@ public record HouseholdRequest(
     }
 
     private Occupancy occupancy(Explanation explanation) {
-        explanation.assume("household.occupancy", occupancy == null ? "always at home" : WireNames.of(occupancy.pattern()),
-                occupancy == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("household.occupancy", occupancy == null ? Message.of("always at home")
+                : Message.verbatim(WireNames.of(occupancy.pattern())), occupancy == null ? Origin.DEFAULT : Origin.CALLER);
         return occupancy == null ? Occupancy.ALWAYS : occupancy.toDomain();
     }
 
     private double softenedShare(Explanation explanation) {
         var branches = leftHard == null ? Set.<SoftenedShare.Branch>of() : Set.copyOf(leftHard);
         double share = SoftenedShare.of(branches);
-        explanation.assume("household.leftHard", branches.isEmpty() ? "outdoor taps only"
-                : "outdoor taps and " + String.join(", ", leftHard.stream().map(WireNames::of).sorted()
-                        .toList()) + ": " + Text.number(100 * share) + " % of indoor use is softened",
+        explanation.assume("household.leftHard", branches.isEmpty() ? Message.of("outdoor taps only")
+                : Message.of("outdoor taps and {0}: {1} % of indoor use is softened",
+                        String.join(", ", leftHard.stream().map(WireNames::of).sorted().toList()), Text.number(100 * share)),
                 leftHard == null ? Origin.DEFAULT : Origin.CALLER);
         return share;
     }
 
     private DayVariation variation(Explanation explanation) {
         DayVariation usual = people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
-        double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(), "");
+        double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(), number -> Message.of("{0}", number));
         return cv == usual.cv() ? usual : DayVariation.ofCv(cv);
     }
 
     private double usePerPersonLitres(Explanation explanation) {
         if (usePerPerson != null) {
-            return explanation.orDefault("household.usePerPerson", usePerPerson, 0, "");
+            return explanation.orDefault("household.usePerPerson", usePerPerson, 0, Message.verbatim(""));
         }
         Country home = explanation.orDefault("household.country", country, Country.UNITED_STATES);
-        explanation.assume("household.usePerPerson", home == Country.UNITED_STATES ? "60 gal per person and day"
-                : Text.number(home.usePerPersonLitres()) + " L per person and day, by " + home.sourceKey(),
+        explanation.assume("household.usePerPerson", home == Country.UNITED_STATES
+                ? Message.of("60 gal per person and day")
+                : Message.of("{0} L per person and day, by {1}", Text.number(home.usePerPersonLitres()), home.sourceKey()),
                 country == null ? Origin.DEFAULT : Origin.DERIVED);
         return home.usePerPersonLitres();
     }
@@ -164,7 +166,7 @@ public record HouseholdRequest(
         }
         double indoor = dailyUse != null ? dailyUse.inBase() : people * usePerPersonLitres(explanation);
         double ratio = explanation.orDefault("household.weekendRatio", weekendRatio,
-                variation.cv() == 0 ? 1 : WeekdayMeans.DEFAULT_WEEKEND_RATIO, "");
+                variation.cv() == 0 ? 1 : WeekdayMeans.DEFAULT_WEEKEND_RATIO, number -> Message.of("{0}", number));
         return WeekdayMeans.ofWeek(indoor * share + outdoorLitres, ratio);
     }
 }

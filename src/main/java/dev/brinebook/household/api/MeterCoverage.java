@@ -28,7 +28,7 @@ public record MeterCoverage(
         return new MeterCoverage(readings, count(notes, Action.SKIPPED), count(notes, Action.REPAIRED),
                 count(notes, Action.USE_LOST), (int) history.spanDays(), history.days().orElseThrow().missing().size(),
                 history.gaps().stream().map(gap -> MeterGapAnswer.of(gap, units)).toList(),
-                notes.stream().limit(MAX_ROWS).map(MeterRow::of).toList(), omitted > 0 ? omitted : null);
+                notes.stream().limit(MAX_ROWS).map(note -> MeterRow.of(note, units)).toList(), omitted > 0 ? omitted : null);
     }
 
     private static int count(List<RowNote> notes, Action action) {

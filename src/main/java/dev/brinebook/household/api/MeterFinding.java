@@ -3,13 +3,14 @@ package dev.brinebook.household.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 
 @About("Something that the series shows and a person should look at.")
 public record MeterFinding(
         @Property("Stable code of the finding.") Code code,
         @Property(value = "What was found, in a sentence.", example = "\"From 2026-03-12 on a day has 410 L on average, 300 L"
-                + " before.\"") String message,
+                + " before.\"") Message message,
         @Property(value = "First day concerned.", optional = "when it concerns the whole series", example = "\"2026-03-12\"")
         LocalDate firstDate,
         @Property(value = "Last day concerned.", optional = "when firstDate is", example = "\"2026-06-30\"") LocalDate lastDate,

@@ -10,6 +10,7 @@ import dev.brinebook.household.Trend;
 import dev.brinebook.household.UseEstimate;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,36 +35,45 @@ final class MeterFindings {
         double share = people == null ? 1 : estimate.occupiedMeanLitres() / people / Country.UNITED_STATES.usePerPersonLitres();
         if (share > ASSUMED_HIGH_SHARE || share < ASSUMED_LOW_SHARE) {
             VolumeQuantity perPerson = units.volume(estimate.occupiedMeanLitres() / people);
-            findings.add(new MeterFinding(MeterFinding.Code.UNUSUAL_USE, "A person has " + Text.of(perPerson)
-                    + " a day, where " + Text.of(units.volume(Country.UNITED_STATES.usePerPersonLitres())) + " is usual: is the"
-                    + " unit right, is all use of the house on this meter, and nothing else?", null, null, null, perPerson));
+            findings.add(new MeterFinding(MeterFinding.Code.UNUSUAL_USE, Message.of("A person has {0} a day, where {1} is usual:"
+                    + " is the unit right, is all use of the house on this meter, and nothing else?", Text.of(perPerson),
+                    Text.of(units.volume(Country.UNITED_STATES.usePerPersonLitres()))), null, null, null, perPerson));
         }
         return findings;
     }
 
     private static MeterFinding leak(NightFlow.Unceasing leak, AnswerUnits units) {
         VolumeQuantity perDay = units.volume(leak.litresPerDay());
-        return new MeterFinding(MeterFinding.Code.NIGHT_FLOW, "In " + leak.nights() + " nights on end, "
-                + leak.firstDate() + " to " + leak.lastDate() + ", the flow from 02:00 to 04:00 never stopped: at least "
-                + Text.of(perDay) + " a day runs without a stop" + (leak.goesOn() ? ", to the end of the readings." : "."),
-                leak.firstDate(), leak.lastDate(), null, perDay);
+        return new MeterFinding(MeterFinding.Code.NIGHT_FLOW, inWords(leak, Text.of(perDay)), leak.firstDate(), leak.lastDate(),
+                null, perDay);
+    }
+
+    private static Message inWords(NightFlow.Unceasing leak, Message perDay) {
+        return leak.goesOn()
+                ? Message.of("In {0} nights on end, {1} to {2}, the flow from 02:00 to 04:00 never stopped: at least {3} a day"
+                        + " runs without a stop, to the end of the readings.", leak.nights(), leak.firstDate(), leak.lastDate(),
+                        perDay)
+                : Message.of("In {0} nights on end, {1} to {2}, the flow from 02:00 to 04:00 never stopped: at least {3} a day"
+                        + " runs without a stop.", leak.nights(), leak.firstDate(), leak.lastDate(), perDay);
     }
 
     private static MeterFinding step(ChangePoint step, UseEstimate estimate, MeteredDays days, AnswerUnits units) {
         LocalDate first = days.dateOf(estimate.presence().occupied()[step.lastBefore() + 1]);
         VolumeQuantity before = units.volume(step.meanBefore());
         VolumeQuantity after = units.volume(step.meanAfter());
-        return new MeterFinding(MeterFinding.Code.LEVEL_CHANGED, "From about " + first + " on a day with somebody there has "
-                + Text.of(after) + " on average, " + Text.of(before) + " before.", first, days.dateOf(days.size() - 1),
+        return new MeterFinding(MeterFinding.Code.LEVEL_CHANGED, Message.of("From about {0} on a day with somebody there has"
+                + " {1} on average, {2} before.", first, Text.of(after), Text.of(before)), first, days.dateOf(days.size() - 1),
                 before, after);
     }
 
     private static MeterFinding drift(Trend drift, MeteredDays days, AnswerUnits units) {
         VolumeQuantity perMonth = units.volume(drift.slopePerDay() * MONTH_DAYS);
         boolean rises = drift.slopePerDay() > 0;
-        return new MeterFinding(MeterFinding.Code.DRIFT, "The use of a day " + (rises ? "rises" : "falls") + " steadily, by "
-                + Text.of(units.volume(Math.abs(drift.slopePerDay()) * MONTH_DAYS)) + " in 30 days"
-                + (rises ? ": the season, more people, or a leak that grows." : ": the season, or fewer people."),
+        Message change = Text.of(units.volume(Math.abs(drift.slopePerDay()) * MONTH_DAYS));
+        return new MeterFinding(MeterFinding.Code.DRIFT, rises
+                ? Message.of("The use of a day rises steadily, by {0} in 30 days: the season, more people, or a leak that grows.",
+                        change)
+                : Message.of("The use of a day falls steadily, by {0} in 30 days: the season, or fewer people.", change),
                 days.firstDate(), days.dateOf(days.size() - 1), null, perMonth);
     }
 }

@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Meter;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("One reading of a meter.")
@@ -19,8 +20,8 @@ public record MeterReadingRequest(
     @Override
     public void check(Violations violations) {
         if (at != null && WrittenTime.parse(at).isEmpty()) {
-            violations.add("at", Code.UNKNOWN_VALUE, "must be an ISO 8601 date or time from 1900 to 2199 in whole seconds, such"
-                    + " as 2026-03-01, 2026-03-01T14:00 or 2026-03-01T14:00+01:00");
+            violations.add("at", Code.UNKNOWN_VALUE, Message.of("must be an ISO 8601 date or time from 1900 to 2199 in"
+                    + " whole seconds, such as 2026-03-01, 2026-03-01T14:00 or 2026-03-01T14:00+01:00"));
         }
     }
 }

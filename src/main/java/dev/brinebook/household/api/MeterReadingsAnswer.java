@@ -5,12 +5,13 @@ import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("The days of a meter, and what they say of the household.")
 public record MeterReadingsAnswer(
         @Property(value = "One sentence to quote.", example = "\"360 of 365 days are known, 410 L a day on average.\"")
-        String summary,
+        Message summary,
         @Property("Use of each day, ready to be sent as household.dailySeries.") SeriesRequest days,
         @Property("How much of the time is known, and what was done to rows.") MeterCoverage coverage,
         @Property("Mean, scatter, weekdays and absence.") UseEstimates estimates,

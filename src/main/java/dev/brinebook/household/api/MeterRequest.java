@@ -8,9 +8,10 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
+import dev.brinebook.household.Meter;
 import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.ZoneId;
@@ -36,27 +37,29 @@ public record MeterRequest(
     @Override
     public void check(Violations at) {
         if (timeZone != null && !ZoneId.getAvailableZoneIds().contains(timeZone)) {
-            at.add("timeZone", Code.UNKNOWN_VALUE, "must be a name of the IANA time zone database, such as Europe/Berlin");
+            at.add("timeZone", Code.UNKNOWN_VALUE, Message.of("must be a name of the IANA time zone database, such as"
+                    + " Europe/Berlin"));
         }
     }
 
     /** What a meter of this kind has no use for. */
     void check(Kind kind, Violations at) {
         if (kind == Kind.REGISTER && intervalMinutes != null) {
-            at.add("intervalMinutes", Code.INCONSISTENT, "must be left out for a register, whose readings are moments");
+            at.add("intervalMinutes", Code.INCONSISTENT, Message.of("must be left out for a register, whose readings are"
+                    + " moments"));
         }
         if (kind == Kind.VOLUME && rolloverAt != null) {
-            at.add("rolloverAt", Code.INCONSISTENT, "must be left out for volumes, which do not count on");
+            at.add("rolloverAt", Code.INCONSISTENT, Message.of("must be left out for volumes, which do not count on"));
         }
     }
 
     Meter toDomain(Kind kind, Explanation explanation) {
-        explanation.assume("meter.timeZone", timeZone == null ? UTC : timeZone,
+        explanation.assume("meter.timeZone", Message.verbatim(timeZone == null ? UTC : timeZone),
                 timeZone == null ? Origin.DEFAULT : Origin.CALLER);
         if (kind == Kind.REGISTER) {
-            explanation.assume("meter.rolloverAt", rolloverAt == null ? "the next power of ten, 1,000 or more, when the"
-                    + " register falls from above nine tenths of it" : Text.number(rolloverAt.doubleValue()) + " "
-                    + unit.symbol(), rolloverAt == null ? Origin.DEFAULT : Origin.CALLER);
+            explanation.assume("meter.rolloverAt", rolloverAt == null
+                    ? Message.of("the next power of ten, 1,000 or more, when the register falls from above nine tenths of it")
+                    : Message.of("{0} {1}", Text.number(rolloverAt.doubleValue()), unit.symbol()), rolloverAt == null ? Origin.DEFAULT : Origin.CALLER);
         }
         return new Meter(kind, ZoneId.of(timeZone == null ? UTC : timeZone), unit.definition().factor(),
                 rolloverAt == null ? OptionalDouble.empty() : OptionalDouble.of(rolloverAt.doubleValue()),

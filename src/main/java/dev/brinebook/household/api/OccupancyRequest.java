@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Occupancy;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -37,9 +38,9 @@ public record OccupancyRequest(
 
     private void needs(boolean wanted, Object value, String name, Violations at) {
         if (wanted && value == null && !at.at(name).here()) {
-            at.add(name, Code.MISSING, name + " is missing: the pattern needs it");
+            at.add(name, Code.MISSING, Message.of("{0} is missing: the pattern needs it", name));
         } else if (pattern != null && !wanted && value != null) {
-            at.add(name, Code.INCONSISTENT, "must be left out with this pattern");
+            at.add(name, Code.INCONSISTENT, Message.of("must be left out with this pattern"));
         }
     }
 

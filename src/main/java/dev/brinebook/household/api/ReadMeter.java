@@ -81,15 +81,15 @@ public final class ReadMeter {
     }
 
     private static MeterReadingsAnswer answer(ReadRows rows, Kind kind, MeterFileRequest asked) {
-        Explanation explanation = new Explanation();
         AnswerUnits units = AnswerUnits.orDefault(asked.units());
+        Explanation explanation = new Explanation(units::saying);
         MeterHistory history = history(rows, asked.meter().toDomain(kind, explanation), explanation);
         List<RowNote> notes = Stream.concat(rows.unread().stream(), history.notes().stream())
                 .sorted(Comparator.comparingInt(RowNote::row).thenComparing(RowNote::code)).toList();
-        refuseUnlessDays(rows, history, notes);
+        refuseUnlessDays(rows, history, notes, units);
         MeteredDays days = history.days().orElseThrow();
         UseEstimate estimate = UseEstimate.of(days);
-        explain(explanation, kind);
+        MeterBasis.explain(explanation, kind, asked.people());
         HouseholdRequest forecast = forecast(days, estimate, asked.people(), units, explanation);
         if (history.nightFlow().unceasing().isPresent()) {
             explanation.caution(Caution.LEAK_SUSPECTED);
@@ -105,27 +105,27 @@ public final class ReadMeter {
     private static MeterHistory history(ReadRows rows, Meter meter, Explanation explanation) {
         MeterHistory history = MeterHistory.of(rows.readings(), meter);
         if (meter.kind() == Kind.VOLUME) {
-            explanation.assume("meter.intervalMinutes", history.usualStep().toMinutes() + " minutes",
-                    meter.interval().isPresent() ? Origin.CALLER : Origin.DERIVED);
+            explanation.assume("meter.intervalMinutes", Message.counted("{0} minute", "{0} minutes",
+                    history.usualStep().toMinutes()), meter.interval().isPresent() ? Origin.CALLER : Origin.DERIVED);
         }
-        explanation.assume("coverage.longestBetweenReadings", history.longestBetweenReadings().toHours()
-                + " hours: days that a longer time touches are missing", Origin.DERIVED);
+        explanation.assume("coverage.longestBetweenReadings", Message.of("{0} hours: days that a longer time touches are"
+                + " missing", history.longestBetweenReadings().toHours()), Origin.DERIVED);
         return history;
     }
 
     /** Rows that make no day are no answer: says which rows, as far as that helps. */
-    private static void refuseUnlessDays(ReadRows rows, MeterHistory history, List<RowNote> notes) {
+    private static void refuseUnlessDays(ReadRows rows, MeterHistory history, List<RowNote> notes, AnswerUnits units) {
         if (history.days().isPresent()) {
             return;
         }
-        String why = history.spanDays() > Days.MAX_DAYS
-                ? "the whole days span " + history.spanDays() + " days, " + Days.MAX_DAYS + " are the most: is a date wrong?"
-                : "no day is whole: readings must fill one from midnight to midnight, no more than 25 hours apart, or 36 for a"
-                        + " meter read once or twice a day; " + rows.readings().size() + " of " + rows.count()
-                        + " rows can be read";
-        throw new InvalidRequest(Stream.concat(Stream.of(new Violation(rows.place(), Violation.Code.IMPOSSIBLE, Message.verbatim(why))),
-                notes.stream().limit(ROWS_TOLD).map(note -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE,
-                        Message.verbatim(rows.name() + " " + note.row() + ": " + note.code().sentence())))).toList());
+        Message why = history.spanDays() > Days.MAX_DAYS
+                ? Message.of("the whole days span {0} days, {1} are the most: is a date wrong?", history.spanDays(), Days.MAX_DAYS)
+                : Message.of("no day is whole: readings must fill one from midnight to midnight, no more than 25 hours apart, or"
+                        + " 36 for a meter read once or twice a day; {0} of {1} rows can be read", rows.readings().size(),
+                        rows.count());
+        throw new InvalidRequest(Stream.concat(Stream.of(why), notes.stream().limit(ROWS_TOLD)
+                .map(note -> rows.told(note, units)))
+                .map(message -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE, message)).toList());
     }
 
     private static HouseholdRequest forecast(MeteredDays days, UseEstimate whole, Integer people, AnswerUnits units,
@@ -136,16 +136,17 @@ public final class ReadMeter {
         double occupied = 1 - estimate.presence().emptyShare();
         double cv = occupied == 0 ? 0 : UseEstimate.cvWithEmptyDays(estimate.occupiedCv(), occupied);
         double ratio = estimate.weekendRatio();
-        explanation.assume("forecast.from", "the days from " + like.firstDate() + " on", Origin.DERIVED);
-        explanation.assume("forecast.dailyUse", "all that the meter saw counts as indoor use", Origin.DEFAULT);
+        explanation.assume("forecast.from", Message.of("the days from {0} on", like.firstDate()), Origin.DERIVED);
+        explanation.assume("forecast.dailyUse", Message.of("all that the meter saw counts as indoor use"),
+                Origin.DEFAULT);
         boolean ratioFits = ratio >= WeekdayMeans.MIN_WEEKEND_RATIO && ratio <= WeekdayMeans.MAX_WEEKEND_RATIO;
         if (cv > DayVariation.MAX_CV) {
-            explanation.assume("forecast.dayToDayVariation", Text.number(cv) + ", held to the highest that is taken, "
-                    + DayVariation.MAX_CV, Origin.DERIVED);
+            explanation.assume("forecast.dayToDayVariation", Message.of("{0}, held to the highest that is taken, {1}",
+                    Text.number(cv), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
         }
         if (!ratioFits) {
-            explanation.assume("forecast.weekendRatio", Text.number(ratio) + " is out of the range that is taken: left out",
-                    Origin.DERIVED);
+            explanation.assume("forecast.weekendRatio", Message.of("{0} is out of the range that is taken: left out",
+                    Text.number(ratio)), Origin.DERIVED);
         }
         return estimate.meanLitres() > Demand.MAX_DAILY_USE_LITRES ? null
                 : new HouseholdRequest(people, null, null, units.volume(estimate.meanLitres()), null, null,
@@ -153,41 +154,11 @@ public final class ReadMeter {
                         null, null, null, null, null, null, null);
     }
 
-    private static void explain(Explanation explanation, Kind kind) {
-        explanation.assume("estimates.emptyDays", "a day of less than 5 % of the median of the days with use",
-                Origin.DEFAULT);
-        explanation.assume("findings.change", "told when chance makes it less often than once in a hundred and it is more than"
-                + " 10 %", Origin.DEFAULT);
-        explanation.because("/days", kind == Kind.REGISTER
-                ? "the difference of two readings, parted at midnight in proportion to time"
-                : "the volumes of the intervals, parted at midnight in proportion to time", "CP-METER-READING");
-        explanation.because("/days/firstDate", "days begin at midnight on the clock of the place, and have 23 or 25 hours where"
-                + " it changes", "IANA-TZ");
-        explanation.because("/estimates/occupiedMean", "the mean of each weekday is its most likely value", "CHOI-WETTE");
-        explanation.because("/estimates/gammaShape", "ln a - psi(a) = ln of the mean less mean of the ln, of the days over"
-                + " their weekday's mean", "CHOI-WETTE");
-        explanation.because("/estimates/dayToDayVariation", "1 over the root of the shape; gamma is the best family for days",
-                "DAIAD");
-        explanation.because("/estimates/leaveProbability", "how often a day of the one kind is followed by one of the other,"
-                + " over how often it is followed by a known day", "ANDERSON-GOODMAN");
-        explanation.because("/estimates/fit", "the Anderson-Darling statistic against its points for fitted parameters",
-                "STEPHENS-1986");
-        explanation.because("/estimates/changeProbability", "the largest sum of ranks, p = 2 exp(-6 K² / (n³ + n²)); days are"
-                + " taken as independent", "PETTITT-1979");
-        explanation.because("/estimates/driftProbability", "pairs of days that rise less pairs that fall; days are taken as"
-                + " independent", "MANN-KENDALL");
-        explanation.because("/findings", "a drift is the median of the slopes of all pairs of days", "THEIL-SEN");
-        explanation.because("/findings", "a flow that never stops is the least flow of hours from 02:00 to 04:00, over at least"
-                + " 7 nights on end", "CP-NIGHT-FLOW");
-        explanation.because("/forecast/dayToDayVariation", "the scatter with empty days, CV² = (1 + c²) / p - 1",
-                "VARIANCE-OF-A-MIXTURE");
-    }
-
-    private static String summary(MeteredDays days, UseEstimate estimate, List<MeterFinding> findings, AnswerUnits units) {
-        return days.known().length + " of " + days.size() + " days from " + days.firstDate() + " are known, with "
-                + Text.of(units.volume(estimate.meanLitres())) + " a day on average and a day-to-day variation of "
-                + Text.number(estimate.occupiedCv()) + ", nobody there on "
-                + Text.number(100 * estimate.presence().emptyShare()) + " % of them."
-                + (findings.isEmpty() ? "" : " " + findings.get(0).message());
+    private static Message summary(MeteredDays days, UseEstimate estimate, List<MeterFinding> findings, AnswerUnits units) {
+        Message known = Message.of("{0} of {1} days from {2} are known, with {3} a day on average and a day-to-day variation of"
+                + " {4}, nobody there on {5} % of them.", days.known().length, days.size(), days.firstDate(),
+                Text.of(units.volume(estimate.meanLitres())), Text.number(estimate.occupiedCv()),
+                Text.number(100 * estimate.presence().emptyShare()));
+        return findings.isEmpty() ? known : Message.joined(" ", List.of(known, findings.get(0).message()));
     }
 }

@@ -2,6 +2,8 @@ package dev.brinebook.household.api;
 
 import dev.brinebook.household.MeterReading;
 import dev.brinebook.household.RowNote;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 /**
@@ -17,8 +19,9 @@ record ReadRows(String place, List<MeterReading> readings, List<RowNote> unread)
         return readings.size() + unread.size();
     }
 
-    /** How a row is called where it stands. */
-    String name() {
-        return place.isEmpty() ? "line" : "reading";
+    /** A row by its place, and what is wrong with it. */
+    Message told(RowNote note, AnswerUnits units) {
+        return place.isEmpty() ? Message.of("line {0}: {1}", note.row(), units.saying(note.code()))
+                : Message.of("reading {0}: {1}", note.row(), units.saying(note.code()));
     }
 }

@@ -38,7 +38,7 @@ record ReadingsFile(Kind kind, ReadRows rows) {
         try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
             return read(parser);
         } catch (UncheckedIOException e) {
-            throw notATable("a quote is not closed, or text stands after a closing quote");
+            throw notATable(Message.of("a quote is not closed, or text stands after a closing quote"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -47,13 +47,13 @@ record ReadingsFile(Kind kind, ReadRows rows) {
     private static ReadingsFile read(CSVParser parser) {
         Iterator<CSVRecord> records = parser.iterator();
         if (!records.hasNext()) {
-            throw notATable("the body is empty: a header of at and reading, or at and volume, is wanted on line 1");
+            throw notATable(Message.of("the body is empty: a header of at and reading, or at and volume, is wanted on line 1"));
         }
         List<String> header = records.next().stream().map(String::strip).toList();
         int time = header.indexOf("at");
         Kind kind = header.size() == 2 && time >= 0 ? KINDS.get(header.get(1 - time)) : null;
         if (kind == null) {
-            throw notATable("line 1 must be the header at,reading or at,volume: two columns, each once, parted by a comma");
+            throw notATable(Message.of("line 1 must be the header at,reading or at,volume: two columns, each once, parted by a comma"));
         }
         List<MeterReading> readings = new ArrayList<>();
         List<RowNote> unread = new ArrayList<>();
@@ -65,7 +65,7 @@ record ReadingsFile(Kind kind, ReadRows rows) {
                 read(row, (int) line, time, readings, unread);
             }
             if (readings.size() + unread.size() > Meter.MAX_READINGS) {
-                throw notATable("more than " + Meter.MAX_READINGS + " rows");
+                throw notATable(Message.of("more than {0} rows", Meter.MAX_READINGS));
             }
             line = parser.getCurrentLineNumber() + 1;
         }
@@ -97,7 +97,7 @@ record ReadingsFile(Kind kind, ReadRows rows) {
         return Double.parseDouble(value) <= Meter.MAX_READING ? null : Code.VALUE_OUT_OF_RANGE;
     }
 
-    private static InvalidRequest notATable(String why) {
-        return new InvalidRequest(List.of(new Violation("", Violation.Code.WRONG_TYPE, Message.verbatim(why))));
+    private static InvalidRequest notATable(Message why) {
+        return new InvalidRequest(List.of(new Violation("", Violation.Code.WRONG_TYPE, why)));
     }
 }

@@ -12,7 +12,10 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -38,8 +41,8 @@ public record SeriesRequest(
     public void check(Violations at) {
         for (int i = 0; unit != null && values != null && i < values.size(); i++) {
             if (values.get(i) != null && unit.toBase(values.get(i).doubleValue()) > Demand.MAX_MEASURED_DAY_LITRES) {
-                at.at("values").at(i).add(Code.OUT_OF_RANGE, "must be at most "
-                        + Demand.MAX_MEASURED_DAY_LITRES / unit.definition().factor() + " " + unit.symbol());
+                at.at("values").at(i).add(Code.OUT_OF_RANGE, Message.of("must be at most {0} {1}", highest(),
+                        unit.symbol()));
             }
         }
         if (missing != null && firstDate != null && values != null && !at.here()) {
@@ -51,11 +54,18 @@ public record SeriesRequest(
         LocalDate last = firstDate.plusDays(size() - 1L);
         boolean rising = IntStream.range(1, missing.size()).allMatch(i -> missing.get(i - 1).isBefore(missing.get(i)));
         if (size() > Days.MAX_DAYS) {
-            at.add("missing", Code.INCONSISTENT, "values and missing days must be at most " + Days.MAX_DAYS + " together");
+            at.add("missing", Code.INCONSISTENT, Message.of("values and missing days must be at most {0} together",
+                    Days.MAX_DAYS));
         } else if (!rising || missing.stream().anyMatch(date -> date.isBefore(firstDate) || date.isAfter(last))) {
-            at.add("missing", Code.INCONSISTENT, "must be dates that rise, from " + firstDate + " to " + last
-                    + ", where values and missing days end");
+            at.add("missing", Code.INCONSISTENT, Message.of("must be dates that rise, from {0} to {1}, where values and"
+                    + " missing days end", firstDate, last));
         }
+    }
+
+    /** Rounded down, so that it is taken when it comes back. */
+    private BigDecimal highest() {
+        return BigDecimal.valueOf(unit.fromBase(Demand.MAX_MEASURED_DAY_LITRES))
+                .round(new MathContext(Rounding.SIGNIFICANT_DIGITS, RoundingMode.DOWN)).stripTrailingZeros();
     }
 
     private int size() {
@@ -67,8 +77,8 @@ public record SeriesRequest(
         Iterator<BigDecimal> measured = values.iterator();
         Set<LocalDate> unknown = missing == null ? Set.of() : Set.copyOf(missing);
         if (!unknown.isEmpty()) {
-            explanation.assume("household.dailySeries.missing", unknown.size() + " of " + size()
-                    + " days are missing: each takes the mean of its weekday", Origin.DERIVED);
+            explanation.assume("household.dailySeries.missing", Message.of("{0} of {1} days are missing: each takes"
+                    + " the mean of its weekday", unknown.size(), size()), Origin.DERIVED);
         }
         return MeteredDays.of(firstDate, Stream.iterate(firstDate, date -> date.plusDays(1)).limit(size())
                 .map(date -> unknown.contains(date) ? OptionalDouble.empty()

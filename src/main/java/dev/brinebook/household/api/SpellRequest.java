@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Occupancy;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 
 @About("A run of days.")
@@ -16,7 +17,7 @@ public record SpellRequest(
     @Override
     public void check(Violations at) {
         if (from != null && to != null && to.isBefore(from)) {
-            at.add("to", Code.INCONSISTENT, "must not be before from");
+            at.add("to", Code.INCONSISTENT, Message.of("must not be before from"));
         }
     }
 
