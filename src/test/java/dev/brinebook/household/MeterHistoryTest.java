@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -240,5 +241,14 @@ class MeterHistoryTest {
             assertTrue(code.words().length() > 10 && !code.words().endsWith(".") && !code.metricWords().endsWith("."));
             assertEquals(code.action() == Action.USE_LOST, code == Code.METER_CHANGED || code == Code.TOO_MUCH_DRAWN);
         }
+    }
+
+    /** NIST SP 811: 45,000 L / 3.785411784 = 11,888 gal. */
+    @Test
+    void saysTheMostOfADayInTheUnitsOfTheReader() {
+        double gallons = Demand.MAX_MEASURED_DAY_LITRES / 3.785411784;
+        assertTrue(Code.DAY_TOO_LARGE.words().contains(String.format(Locale.ROOT, "%,.0f gal", gallons)));
+        assertTrue(Code.DAY_TOO_LARGE.metricWords().contains(String.format(Locale.ROOT, "%,.0f L",
+                Demand.MAX_MEASURED_DAY_LITRES)));
     }
 }

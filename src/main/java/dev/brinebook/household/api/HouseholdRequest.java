@@ -143,7 +143,8 @@ public record HouseholdRequest(
 
     private DayVariation variation(Explanation explanation) {
         DayVariation usual = people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
-        double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(), number -> Message.of("{0}", number));
+        double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(),
+                number -> Message.of("{0}", number));
         return cv == usual.cv() ? usual : DayVariation.ofCv(cv);
     }
 

@@ -59,7 +59,8 @@ public record MeterRequest(
         if (kind == Kind.REGISTER) {
             explanation.assume("meter.rolloverAt", rolloverAt == null
                     ? Message.of("the next power of ten, 1,000 or more, when the register falls from above nine tenths of it")
-                    : Message.of("{0} {1}", Text.number(rolloverAt.doubleValue()), unit.symbol()), rolloverAt == null ? Origin.DEFAULT : Origin.CALLER);
+                    : Message.of("{0} {1}", Text.number(rolloverAt.doubleValue()), unit.symbol()),
+                    rolloverAt == null ? Origin.DEFAULT : Origin.CALLER);
         }
         return new Meter(kind, ZoneId.of(timeZone == null ? UTC : timeZone), unit.definition().factor(),
                 rolloverAt == null ? OptionalDouble.empty() : OptionalDouble.of(rolloverAt.doubleValue()),

@@ -53,7 +53,8 @@ record ReadingsFile(Kind kind, ReadRows rows) {
         int time = header.indexOf("at");
         Kind kind = header.size() == 2 && time >= 0 ? KINDS.get(header.get(1 - time)) : null;
         if (kind == null) {
-            throw notATable(Message.of("line 1 must be the header at,reading or at,volume: two columns, each once, parted by a comma"));
+            throw notATable(Message.of("line 1 must be the header at,reading or at,volume: two columns, each once, parted"
+                    + " by a comma"));
         }
         List<MeterReading> readings = new ArrayList<>();
         List<RowNote> unread = new ArrayList<>();

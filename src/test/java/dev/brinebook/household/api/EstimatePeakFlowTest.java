@@ -50,9 +50,18 @@ class EstimatePeakFlowTest {
     void saysThatAMethodHasNoFigureForALoneLavatory() {
         post("{\"fixtures\": [{\"kind\": \"lavatory\"}]}").statusCode(200)
                 .body("summary", equalTo("Size the softener for a peak of 1.5 gpm and for 1.5 gpm that last. The plumbing code,"
-                        + " which is for pipes, has no figure; the exact statistics give 1.5 gpm, their fit gives 1.5 gpm; the"
-                        + " German standard has no figure."))
+                        + " which is for pipes, gives no figure; the exact statistics give 1.5 gpm, their fit gives 1.5 gpm; the"
+                        + " German standard gives no figure."))
                 .body("differences[2]", startsWith("The fit agrees with the exact flow"));
+    }
+
+    /** DIN 1988-300 begins at 0.2 L/s; by NIST SP 811 that is 0.2 * 60 / 3.785411784 = 3.17 gpm. */
+    @Test
+    void saysWhyThereIsNoFigureInTheUnitsOfTheAnswer() {
+        String lavatory = """
+                {"fixtures": [{"kind": "lavatory", "designFlow": {"value": 0.14, "unit": "L/s"}}], "units": "%s"}""";
+        post(lavatory.formatted("us")).body("design.peak.why", containsString("less than 3.17 gpm"));
+        post(lavatory.formatted("metric")).body("design.peak.why", containsString("less than 0.2 L/s"));
     }
 
     /** International Plumbing Code: 11.4 fixture units are 15.64 gpm. DIN 1988-300: 1.14 L/s are 0.5773 L/s in a dwelling. */
