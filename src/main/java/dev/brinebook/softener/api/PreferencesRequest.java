@@ -180,8 +180,8 @@ public record PreferencesRequest(
      */
     public Duty duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
             Explanation explanation) {
-        long used = (long) explanation.orDefault("seed", seed, DEFAULT_SEED, number -> Message.of("{0}", number));
-        return new Duty(water, hardness, demand, demand.days(start(explanation), days, used),
+        explanation.assume("seed", Message.of("{0}", seed(seed)), seed == null ? Origin.DEFAULT : Origin.CALLER);
+        return new Duty(water, hardness, demand, demand.days(start(explanation), days, seed(seed)),
                 reserveProbability(explanation), minimumIntervalDays(explanation),
                 explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0,
                         Message.of("none")));

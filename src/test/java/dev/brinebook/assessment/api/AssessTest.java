@@ -62,6 +62,12 @@ class AssessTest {
     }
 
     @Test
+    void tellsTheSeedToItsLastDigit() {
+        assess(WELL.replaceFirst("\\{", "{\"seed\": 123456789,")).statusCode(200)
+                .body("assumptions.find { it.name == 'seed' }.value", equalTo("123456789"));
+    }
+
+    @Test
     void countsCapacityByTheTableOrByTheColumnAsAsked() {
         String table = WELL.replaceFirst("\\{", "{\"preferences\": {\"capacityMethod\": \"table\"},");
         assess(table).statusCode(200)
