@@ -8,6 +8,7 @@ import dev.brinebook.regeneration.Trial;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -67,11 +68,11 @@ public record DoseChoice(Option best, List<Option> options) {
         }
     }
 
-    /** What a dose should keep to. */
-    public enum Limit {
+    /** What a dose should keep to, said as what it means not to. */
+    public enum Limit implements Worded {
         LEAKAGE("more hardness leaks through than the end point allows"),
         INTERVAL("the capacity does not last the fewest days between regenerations"),
-        SALT_EFFICIENCY("less hardness is removed a pound of salt than is asked for");
+        SALT_EFFICIENCY("less hardness is removed for the salt than is asked for");
 
         private final String words;
 
@@ -79,7 +80,7 @@ public record DoseChoice(Option best, List<Option> options) {
             this.words = words;
         }
 
-        /** What it means not to keep to it. */
+        @Override
         public String words() {
             return words;
         }

@@ -1,6 +1,7 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.caution.Severity;
+import dev.brinebook.wording.Worded;
 import java.util.Comparator;
 import java.util.Objects;
 
@@ -19,8 +20,8 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
         HARDNESS, CAPACITY, SALT_DOSE, MINUTES, DAYS, VOLUME, FLOW, HOUR
     }
 
-    /** The mistakes that are looked for. The constant's name is the stable code on the wire. */
-    public enum Code {
+    /** The mistakes that are looked for, and why each is one. The constant's name is the stable code on the wire. */
+    public enum Code implements Worded {
         BACKWASH_ABOVE_SUPPLY(Severity.STOP, Measure.FLOW, "CP-INSTALLATION", "The backwash asks for more water than the"
                 + " supply can give, so the bed is not cleaned: a smaller drain line flow control, or a smaller tank."),
         BACKWASH_TOO_STRONG(Severity.STOP, Measure.FLOW, "RICHARDSON-ZAKI", "At the water's temperature the backwash lifts"
@@ -42,9 +43,13 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
         NAMEPLATE_RULE(Severity.WARNING, Measure.SALT_DOSE, "CP-NAMEPLATE", "The capacity is 80 % of the nameplate, by"
                 + " the rule of thumb, and the dose is higher than that capacity takes: less salt does the same."),
         REFILL_BELOW_DOSE(Severity.WARNING, Measure.MINUTES, "SALT-INSTITUTE", "The refill dissolves less salt than the dose"
-                + " asks for, so the bed gets less capacity than is counted on. A gallon of water dissolves about 3 lb."),
+                + " asks for, so the bed gets less capacity than is counted on. A gallon of water dissolves about 3 lb.",
+                "The refill dissolves less salt than the dose asks for, so the bed gets less capacity than is counted on. A"
+                + " litre of water dissolves about 0.36 kg."),
         REFILL_ABOVE_DOSE(Severity.WARNING, Measure.MINUTES, "SALT-INSTITUTE", "The refill dissolves more salt than the dose"
-                + " asks for. A gallon of water dissolves about 3 lb, while a gallon of brine holds only 2.65 lb."),
+                + " asks for. A gallon of water dissolves about 3 lb, while a gallon of brine holds only 2.65 lb.",
+                "The refill dissolves more salt than the dose asks for. A litre of water dissolves about 0.36 kg, while a"
+                + " litre of brine holds only 0.32 kg."),
         REGENERATION_IN_USE_HOURS(Severity.WARNING, Measure.HOUR, "DAIAD", "It regenerates when water is used, and what is"
                 + " used then is hard."),
         SLOW_RINSE_TOO_SHORT(Severity.WARNING, Measure.MINUTES, "UFC-3-240-13FN", "The step of brine and slow rinse ends"
@@ -67,13 +72,19 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
         private final Severity severity;
         private final Measure measure;
         private final String sourceKey;
-        private final String why;
+        private final String words;
+        private final String metricWords;
 
-        Code(Severity severity, Measure measure, String sourceKey, String why) {
+        Code(Severity severity, Measure measure, String sourceKey, String words, String metricWords) {
             this.severity = severity;
             this.measure = measure;
             this.sourceKey = sourceKey;
-            this.why = why;
+            this.words = words;
+            this.metricWords = metricWords;
+        }
+
+        Code(Severity severity, Measure measure, String sourceKey, String words) {
+            this(severity, measure, sourceKey, words, words);
         }
 
         public Severity severity() {
@@ -88,9 +99,14 @@ public record Finding(Code code, double set, double shouldBe, Setup.Difference d
             return sourceKey;
         }
 
-        /** Why it is a mistake, in sentences. */
-        public String why() {
-            return why;
+        @Override
+        public String words() {
+            return words;
+        }
+
+        @Override
+        public String metricWords() {
+            return metricWords;
         }
     }
 

@@ -7,6 +7,7 @@ import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ServiceFlow;
+import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -28,25 +29,36 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
     /** Days of mean use beyond which a bed stands too long: twice the usual day override. */
     public static final int ASSUMED_LONGEST_INTERVAL_DAYS = 28;
 
-    /** Why a softener does not fit. */
-    public enum Shortcoming {
+    /** Why a softener does not fit, said as one plain sentence without a full stop. */
+    public enum Shortcoming implements Worded {
         INTERVAL_TOO_SHORT("the capacity does not last the fewest days between regenerations that are aimed at"),
         LEAKS_ABOVE_END_POINT("at this salt dose more hardness leaks through than the end point allows"),
         RESERVE_ABOVE_CAPACITY("a day of high use takes more than the whole capacity"),
         CONTINUOUS_FLOW_TOO_HIGH("the lasting flow is more than the bed or its rating takes"),
         PEAK_FLOW_TOO_HIGH("short peaks are more than the bed or its rating takes"),
-        BED_TOO_SHALLOW("the bed is less than 24 inches deep"),
+        BED_TOO_SHALLOW("the bed is less than 24 inches deep", "the bed is less than 61 cm deep"),
         NO_ROOM_FOR_BACKWASH("the tank leaves less than half of the bed's depth for the backwash");
 
-        private final String sentence;
+        private final String words;
+        private final String metricWords;
 
-        Shortcoming(String sentence) {
-            this.sentence = sentence;
+        Shortcoming(String words, String metricWords) {
+            this.words = words;
+            this.metricWords = metricWords;
         }
 
-        /** One plain sentence, without a full stop. */
-        public String sentence() {
-            return sentence;
+        Shortcoming(String words) {
+            this(words, words);
+        }
+
+        @Override
+        public String words() {
+            return words;
+        }
+
+        @Override
+        public String metricWords() {
+            return metricWords;
         }
     }
 

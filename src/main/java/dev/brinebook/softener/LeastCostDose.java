@@ -6,6 +6,7 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.ExpectedInterval;
 import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.wording.Worded;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -30,28 +31,28 @@ import org.hipparchus.optim.univariate.UnivariatePointValuePair;
  */
 public record LeastCostDose(double saltDoseGramsPerLitre, double costPerYear, double intervalDays, Bound boundBy) {
 
-    /** What decides the dose. */
-    public enum Bound {
+    /** What decides the dose, said as a sentence without capital and full stop. */
+    public enum Bound implements Worded {
         /** Less salt would regenerate too often and more would remove too little: the cost itself has its least here. */
-        COST("a lower dose regenerates so often that it costs more, a higher one removes less hardness a pound"),
+        COST("a lower dose regenerates so often that it costs more, a higher one removes less hardness for its salt"),
         /** A lower dose would leak more than the end point. */
         LEAKAGE("a lower dose would cost less, but leaks more hardness than the end point allows"),
         /** A lower dose would not last the fewest days. */
         INTERVAL("a lower dose would cost less, but does not last the fewest days between regenerations"),
         /** A higher dose would be less efficient than asked for. */
-        EFFICIENCY("a higher dose would cost less, but removes less hardness a pound of salt than asked for"),
+        EFFICIENCY("a higher dose would cost less, but removes less hardness for its salt than is asked for"),
         LOWEST_RECOMMENDED("a lower dose would cost less, but is lower than is recommended for this water"),
         HIGHEST_RECOMMENDED("a higher dose would cost less, but is higher than is recommended");
 
-        private final String sentence;
+        private final String words;
 
-        Bound(String sentence) {
-            this.sentence = sentence;
+        Bound(String words) {
+            this.words = words;
         }
 
-        /** Why, as a sentence without capital and full stop. */
-        public String sentence() {
-            return sentence;
+        @Override
+        public String words() {
+            return words;
         }
     }
 

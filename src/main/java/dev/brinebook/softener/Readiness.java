@@ -1,6 +1,7 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.wording.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,38 +24,40 @@ public final class Readiness {
 
     /** The conditions of a conversion. Source: [CP-INSTALLATION]. */
     public enum Condition {
-        BRINE_TANK_AND_LINE("the brine tank is sound, its line tight, and it holds salt for several regenerations",
-                "replace the tank or line first: a leak or a bridge of salt makes every dose wrong"),
-        DRAIN("the drain line takes the backwash, with an air gap",
-                "lay a larger or shorter drain line with an air gap, or use a smaller flow control and a weaker backwash"),
-        VALVE_BORE("the bore of the valve passes the peak flow",
-                "the new valve must have a larger bore, or the pressure falls at peaks"),
-        PLACE_FOR_METER("there is room for the meter where the softened water leaves",
-                "the piping must be changed before a meter fits, which adds to the cost"),
-        POWER_WITHIN_REACH("a grounded outlet that is not switched is within reach",
-                "have an electrician set an outlet: no extension lead"),
-        SURGE_PROTECTION("the outlet is protected against surges",
-                "add a surge protector: an electronic controller does not survive what a clock motor does"),
-        BYPASS("a bypass lets the softener be shut off and opened",
-                "fit a bypass first, so that the house keeps water while the valve is open"),
-        RESIN("the resin is young enough and in good condition",
-                "replace or clean the resin first: no controller gives worn or fouled resin its capacity back");
+        BRINE_TANK_AND_LINE(Message.of("the brine tank is sound, its line tight, and it holds salt for several"
+                + " regenerations"),
+                Message.of("replace the tank or line first: a leak or a bridge of salt makes every dose wrong")),
+        DRAIN(Message.of("the drain line takes the backwash, with an air gap"),
+                Message.of("lay a larger or shorter drain line with an air gap, or use a smaller flow control and a weaker"
+                        + " backwash")),
+        VALVE_BORE(Message.of("the bore of the valve passes the peak flow"),
+                Message.of("the new valve must have a larger bore, or the pressure falls at peaks")),
+        PLACE_FOR_METER(Message.of("there is room for the meter where the softened water leaves"),
+                Message.of("the piping must be changed before a meter fits, which adds to the cost")),
+        POWER_WITHIN_REACH(Message.of("a grounded outlet that is not switched is within reach"),
+                Message.of("have an electrician set an outlet: no extension lead")),
+        SURGE_PROTECTION(Message.of("the outlet is protected against surges"),
+                Message.of("add a surge protector: an electronic controller does not survive what a clock motor does")),
+        BYPASS(Message.of("a bypass lets the softener be shut off and opened"),
+                Message.of("fit a bypass first, so that the house keeps water while the valve is open")),
+        RESIN(Message.of("the resin is young enough and in good condition"),
+                Message.of("replace or clean the resin first: no controller gives worn or fouled resin its capacity back"));
 
-        private final String wanted;
-        private final String whenNotMet;
+        private final Message wanted;
+        private final Message whenNotMet;
 
-        Condition(String wanted, String whenNotMet) {
+        Condition(Message wanted, Message whenNotMet) {
             this.wanted = wanted;
             this.whenNotMet = whenNotMet;
         }
 
         /** What is wanted, without a full stop. */
-        public String wanted() {
+        public Message wanted() {
             return wanted;
         }
 
         /** What it changes when it is not met, without a full stop. */
-        public String whenNotMet() {
+        public Message whenNotMet() {
             return whenNotMet;
         }
     }

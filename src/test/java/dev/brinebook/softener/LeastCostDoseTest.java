@@ -68,7 +68,7 @@ class LeastCostDoseTest {
         assertEquals(Bound.HIGHEST_RECOMMENDED, LeastCostDose.of(softener, Softeners.duty(20, 0, 240, 0.4),
                 new RunningCost(0, 50)).orElseThrow().boundBy());
         for (Bound bound : Bound.values()) {
-            assertFalse(bound.sentence().isBlank());
+            assertFalse(bound.words().isBlank());
         }
     }
 

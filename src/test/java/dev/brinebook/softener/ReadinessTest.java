@@ -38,7 +38,7 @@ class ReadinessTest {
         assertTrue(Readiness.of(site(OptionalDouble.of(10), Optional.of(false), OptionalDouble.of(0.01),
                 OptionalDouble.of(20)), 13, 20).stream().allMatch(check -> check.state() == State.NOT_MET));
         for (Condition condition : Condition.values()) {
-            assertTrue(!condition.wanted().endsWith(".") && !condition.whenNotMet().isBlank());
+            assertTrue(!condition.wanted().toString().endsWith(".") && !condition.whenNotMet().toString().isBlank());
         }
     }
 

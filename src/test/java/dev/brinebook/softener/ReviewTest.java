@@ -285,7 +285,7 @@ class ReviewTest {
     void everyFindingHasASourceAndComesInOrder() {
         for (Code code : Code.values()) {
             assertEquals(code.sourceKey(), Sources.get(code.sourceKey()).key());
-            assertTrue(code.why().endsWith("."), code.name());
+            assertTrue(code.words().endsWith(".") && code.metricWords().endsWith("."), code.name());
         }
         List<Finding> findings = Review.of(meter(IRON, 15, 12, 48_000, 0.2, 0), IRON);
         assertEquals(findings.stream().sorted(Finding.ORDER).toList(), findings);

@@ -65,7 +65,7 @@ class SizingTest {
         Softener full = Softeners.cubicFeet(1, 9, 30);
         assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Ratings.UNKNOWN).shortcomings()
                 .contains(Shortcoming.NO_ROOM_FOR_BACKWASH));
-        assertTrue(Shortcoming.NO_ROOM_FOR_BACKWASH.sentence().contains("half"));
+        assertTrue(Shortcoming.NO_ROOM_FOR_BACKWASH.words().contains("half"));
     }
 
     @Test

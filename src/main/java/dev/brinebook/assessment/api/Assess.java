@@ -4,13 +4,13 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.assessment.Assessment;
-import dev.brinebook.assessment.Commissioning;
+import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.Money;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.SaltStore;
@@ -19,7 +19,7 @@ import dev.brinebook.regeneration.api.RefillSetting;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
@@ -30,6 +30,9 @@ import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
+import dev.brinebook.wording.Message;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The whole job in one call. */
@@ -50,7 +53,7 @@ public final class Assess {
 
     private static AssessmentAnswer answer(AssessmentRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
@@ -63,7 +66,7 @@ public final class Assess {
         Salt salt = given.found().softener().salt();
         Cycle cycle = assessment.recommended().dosed().cycle();
         warn(assessment, site, explanation);
-        explain(assessment, salt, explanation);
+        explain(assessment, salt, units, explanation);
         ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), explanation);
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), duty, units, explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, worth, units)),
@@ -74,7 +77,7 @@ public final class Assess {
                         explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units),
-                assessment.readiness().stream().map(ReadinessCheck::of).toList(), Commissioning.steps(),
+                assessment.readiness().stream().map(ReadinessCheck::of).toList(), steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
                 SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -94,34 +97,48 @@ public final class Assess {
         }
     }
 
-    private static void explain(Assessment assessment, Salt salt, Explanation explanation) {
-        assessment.findings().stream().map(Finding::code).forEach(code ->
-                explanation.because("/findings", WireNames.of(code) + ": " + code.why(), code.sourceKey()));
+    private static void explain(Assessment assessment, Salt salt, AnswerUnits units, Explanation explanation) {
+        SettingFinding.explain(assessment.findings(), units, "/findings", explanation);
         CycleTable.explain("/cycle", explanation);
         RefillSetting.explain("/refill", salt, explanation);
-        explanation.because("/readiness", "what was seen on site; the drain against the backwash flow, the bore against 8 ft/s"
-                + " at the peak flow, the resin against 10 to 15 years", "CP-INSTALLATION");
-        explanation.because("/commissioning", "practice of putting a controller into service", "CP-INSTALLATION");
+        explanation.because("/readiness", Message.of("what was seen on site; the drain against the backwash flow, the bore"
+                + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
+                ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
+                : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
+        explanation.because("/commissioning", Message.of("practice of putting a controller into service"), "CP-INSTALLATION");
     }
 
-    private static String summary(Assessment assessment, RecommendedSettings settings, ConversionWorth worth,
+    private static List<Message> steps(AnswerUnits units) {
+        return Arrays.stream(CommissioningStep.values()).map(units::saying).toList();
+    }
+
+    private static Message summary(Assessment assessment, RecommendedSettings settings, ConversionWorth worth,
             AnswerUnits units) {
-        String hard = "The water counts as " + Text.of(units.hardness(assessment.duty().hardness().totalMgPerL()))
-                + "; the softener " + (assessment.fit().fits() ? "fits" : "does not fit: "
-                + assessment.fit().shortcomings().get(0).sentence()) + ". ";
-        String set = "Set " + Text.of(settings.hardness()) + ", " + Text.of(settings.capacity()) + " and "
-                + Text.of(settings.saltDose()) + " with a reserve of " + Text.of(settings.reserve())
-                + (settings.reserve().equals(settings.meterVolume()) ? ", all that the meter counts: it regenerates every night. "
-                        : ". ");
+        List<Message> sentences = new ArrayList<>();
+        Message hardness = Text.of(units.hardness(assessment.duty().hardness().totalMgPerL()));
+        sentences.add(assessment.fit().fits() ? Message.of("The water counts as {0}; the softener fits.", hardness)
+                : Message.of("The water counts as {0}; the softener does not fit: {1}.", hardness,
+                        units.saying(assessment.fit().shortcomings().get(0))));
+        sentences.add(set(settings));
         List<DoseChoice.Limit> unmet = assessment.choice().unmet(assessment.duty());
         if (!unmet.isEmpty()) {
-            set += "No salt dose keeps to all limits: " + String.join(", and ", unmet.stream().map(DoseChoice.Limit::words)
-                    .toList()) + ". ";
+            sentences.add(Message.of("No salt dose keeps to all limits: {0}.",
+                    Message.joined("; ", unmet.stream().map(units::saying).toList())));
         }
-        String paid = worth.payback() == null
-                ? "The first year saves " + worth.firstYearSaving().total().value().toPlainString() + " "
-                        + worth.firstYearSaving().total().unit() + "."
-                : worth.payback().sentence().toString();
-        return hard + set + paid;
+        Money saved = worth.firstYearSaving().total();
+        sentences.add(worth.payback() == null ? Message.of("The first year saves {0}.", saved.inWords())
+                : worth.payback().sentence());
+        return Message.joined(" ", sentences);
+    }
+
+    private static Message set(RecommendedSettings settings) {
+        Message hardness = Text.of(settings.hardness());
+        Message capacity = Text.of(settings.capacity());
+        Message dose = Text.of(settings.saltDose());
+        Message reserve = Text.of(settings.reserve());
+        return settings.reserve().equals(settings.meterVolume())
+                ? Message.of("Set {0}, {1} and {2} with a reserve of {3}, all that the meter counts: it regenerates every"
+                        + " night.", hardness, capacity, dose, reserve)
+                : Message.of("Set {0}, {1} and {2} with a reserve of {3}.", hardness, capacity, dose, reserve);
     }
 }

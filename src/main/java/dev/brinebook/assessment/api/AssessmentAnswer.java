@@ -13,11 +13,12 @@ import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("The whole job on one case, every part from the same water, days and bed.")
 public record AssessmentAnswer(
-        @Property(value = "One sentence to quote.", example = "\"Set 28 gpg.\"") String summary,
+        @Property(value = "One sentence to quote.", example = "\"Set 28 gpg.\"") Message summary,
         @Property("Hardness once iron and manganese count, line by line.") HardnessLines hardness,
         @Property("What the household asks of the softener.") DemandAnswer demand,
         @Property("Whether the softener that stands there fits, at the dose it gets.") FitAnswer fit,
@@ -28,7 +29,7 @@ public record AssessmentAnswer(
         @Property("The refill to set, by water.") RefillSetting refill,
         @Property("What the conversion needs, and how that stands.") List<ReadinessCheck> readiness,
         @Property(value = "What to do, in order, when the controller is put into service.",
-                example = "[\"Run a tap and see that the meter counts.\"]") List<String> commissioning,
+                example = "[\"Run a tap and see that the meter counts.\"]") List<Message> commissioning,
         @Property("A year as found against a year metered, on the same days.") YearComparison year,
         @Property("What converting is worth.") ConversionWorth conversion,
         @Property("What softening adds to the water.") SoftenedWaterAnswer softenedWater,

@@ -10,6 +10,7 @@ import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.api.ConversionRequest;
 import dev.brinebook.payback.api.MoneyLines;
 import dev.brinebook.payback.api.PaybackFigures;
+import dev.brinebook.wording.Message;
 import java.util.Currency;
 
 @About("What converting is worth.")
@@ -22,10 +23,10 @@ public record ConversionWorth(
 
     static ConversionWorth of(Assessment assessment, ConversionRequest request, Prices prices, Currency currency,
             Explanation explanation) {
-        explanation.because("/conversion/firstYearSaving", "salt and water as found less salt and water with the recommended"
-                + " settings, at today's prices", "NIST-HB135");
-        explanation.because("/conversion/savedByMeteringAlone", "the same with a meter at the salt dose as found",
-                "NIST-HB135");
+        explanation.because("/conversion/firstYearSaving", Message.of("salt and water as found less salt and water"
+                + " with the recommended settings, at today's prices"), "NIST-HB135");
+        explanation.because("/conversion/savedByMeteringAlone", Message.of("the same with a meter at the salt dose as"
+                + " found"), "NIST-HB135");
         ConvertedYears years = assessment.years();
         PaybackFigures figures = request == null ? null : PaybackFigures.of(ConversionPayback.of(
                 request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), explanation),

@@ -16,6 +16,7 @@ import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,33 +47,33 @@ public record RecommendedSettings(
         HardnessQuantity hardness = new HardnessQuantity(BigDecimal.valueOf(settings.hardnessGpg()), HardnessUnit.GPG);
         CapacityQuantity capacity = units.capacity(settings.capacityGrams());
         List<SettingReason> reasons = new ArrayList<>();
-        add(reasons, explanation, "hardness", "The compensated hardness "
-                + Text.of(units.hardness(duty.hardness().totalMgPerL())) + " and the uncertainty of the test, rounded up.",
-                "CP-IRON-FACTORS");
-        add(reasons, explanation, "capacity", "What " + Text.of(dose) + " of salt restores in this bed, rounded down, so that"
-                + " the meter never counts on what is not there.", option.dosed().softener().capacity().sourceKey());
-        add(reasons, explanation, "meterVolume", Text.of(capacity) + " over " + Text.of(hardness) + ".", "WQP-2009");
-        add(reasons, explanation, "reserve", everyNight ? "A day of high use takes more than the whole capacity, so all of it"
-                + " is kept back and the softener regenerates every night: it is too small for this household."
-                : "A day of the busiest weekday stays below it with probability " + Text.number(duty.reserveProbability())
-                + "; the meter decides at night and must last the next day.", "DAIAD");
-        add(reasons, explanation, "saltDose", "The cheapest dose on this household's days, or the lowest that"
-                + " costs as little: less salt regenerates more often"
-                + " and wastes rinse water, more salt removes less hardness a pound.", "TRADE-EFFICIENT");
-        add(reasons, explanation, "saltPerRegeneration", "Dose times resin volume.", "WQP-2009");
-        add(reasons, explanation, "dayOverride", duty.iron() ? "Iron builds up on resin that stands: 3 to 4 days."
-                : "Resin that stands unused fouls and packs: 14 days at the latest.", "CP-CYCLE");
-        add(reasons, explanation, "regenerationHour", "The hours from 2 to 4 carry 1.5 % of a day's use, and the water is hard"
-                + " while it regenerates.", "DAIAD");
-        add(reasons, explanation, "refillMinutes", "The water that dissolves the dose, " + Text.of(
-                units.volume(refill.lineWaterLitres())) + ", at " + Text.of(units.flow(refill.flowLitresPerMinute())) + ".",
+        add(reasons, explanation, "hardness", Message.of("The compensated hardness {0} and the uncertainty of the test, rounded"
+                + " up.", Text.of(units.hardness(duty.hardness().totalMgPerL()))), "CP-IRON-FACTORS");
+        add(reasons, explanation, "capacity", Message.of("What {0} of salt restores in this bed, rounded down, so that the"
+                + " meter never counts on what is not there.", Text.of(dose)), option.dosed().softener().capacity().sourceKey());
+        add(reasons, explanation, "meterVolume", Message.of("{0} over {1}.", Text.of(capacity), Text.of(hardness)), "WQP-2009");
+        add(reasons, explanation, "reserve", everyNight ? Message.of("A day of high use takes more than the whole capacity, so"
+                + " all of it is kept back and the softener regenerates every night: it is too small for this household.")
+                : Message.of("A day of the busiest weekday stays below it with probability {0}; the meter decides at night and"
+                        + " must last the next day.", Text.number(duty.reserveProbability())), "DAIAD");
+        add(reasons, explanation, "saltDose", Message.of("The cheapest dose on this household's days, or the lowest that costs"
+                + " as little: less salt regenerates more often and wastes rinse water, more salt removes less hardness for its"
+                + " weight."), "TRADE-EFFICIENT");
+        add(reasons, explanation, "saltPerRegeneration", Message.of("Dose times resin volume."), "WQP-2009");
+        add(reasons, explanation, "dayOverride", duty.iron()
+                ? Message.of("Iron builds up on resin that stands: 3 to 4 days.")
+                : Message.of("Resin that stands unused fouls and packs: 14 days at the latest."), "CP-CYCLE");
+        add(reasons, explanation, "regenerationHour", Message.of("The hours from 2 to 4 carry {0} % of a day's use, and the"
+                + " water is hard while it regenerates.", new BigDecimal("1.5")), "DAIAD");
+        add(reasons, explanation, "refillMinutes", Message.of("The water that dissolves the dose, {0}, at {1}.",
+                Text.of(units.volume(refill.lineWaterLitres())), Text.of(units.flow(refill.flowLitresPerMinute()))),
                 "SALT-INSTITUTE");
         return new RecommendedSettings(hardness, capacity, meter, reserve, dose,
                 units.mass(option.dosed().saltGrams() / 1000), settings.overrideDays(), MeterSettings.REGENERATION_HOUR,
                 Rounding.answer(Math.round(refill.minutes() * 10) / 10.0), List.copyOf(reasons));
     }
 
-    private static void add(List<SettingReason> reasons, Explanation explanation, String setting, String reason,
+    private static void add(List<SettingReason> reasons, Explanation explanation, String setting, Message reason,
             String sourceKey) {
         reasons.add(new SettingReason(setting, reason));
         explanation.because("/settings/" + setting, reason, sourceKey);

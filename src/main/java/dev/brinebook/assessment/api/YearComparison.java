@@ -11,6 +11,7 @@ import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.api.SaltPurchases;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.YearTotals;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 
 @About("A year as found against a year metered, on the same days.")
@@ -28,13 +29,14 @@ public record YearComparison(
     static YearComparison of(Assessment assessment, SaltStore store, AnswerUnits units, Explanation explanation) {
         Setup.Year found = assessment.years().asFound();
         Setup.Year metered = assessment.years().converted();
-        explanation.because("/year/asFound", "every night the control decides by what it knows; the bed, counted apart, is"
-                + " exhausted or not", "DAIAD");
-        explanation.because("/year/meteredAtFoundDose", "the same days and dose under a meter with the recommended reserve"
-                + " and override", "DAIAD");
-        explanation.because("/year/metered", "the same days under a meter with the recommended settings", "DAIAD");
-        explanation.because("/year/saltSaved", "salt as found less salt metered", "DAIAD");
-        explanation.because("/year/waterSaved", "regeneration water as found less metered", "DAIAD");
+        explanation.because("/year/days", Message.of("a whole year, or all the days that were measured"), "DAIAD");
+        explanation.because("/year/asFound", Message.of("every night the control decides by what it knows; the bed, counted"
+                + " apart, is exhausted or not"), "DAIAD");
+        explanation.because("/year/meteredAtFoundDose", Message.of("the same days and dose under a meter with the recommended"
+                + " reserve and override"), "DAIAD");
+        explanation.because("/year/metered", Message.of("the same days under a meter with the recommended settings"), "DAIAD");
+        explanation.because("/year/saltSaved", Message.of("salt as found less salt metered"), "DAIAD");
+        explanation.because("/year/waterSaved", Message.of("regeneration water as found less metered"), "DAIAD");
         return new YearComparison(assessment.duty().days().firstDate(), assessment.duty().days().size(),
                 YearTotals.of(found, units), YearTotals.of(assessment.years().metered(), units),
                 YearTotals.of(metered, units),

@@ -73,7 +73,7 @@ public final class ChooseReserve {
             rules.add(TriedReserve.of(rule.rule(), policy, trials.of(policy), units));
         }
         SmallestReserveAnswer smallest = smallest(trials, meter, wanted, duty, units);
-        explain(given, explanation);
+        explain(given, units, explanation);
         return new ReserveAnswer(explanation.behindStops(summary(smallest, rules)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.demand().meanLitres()), units.capacity(regeneration.capacityGrams()),
@@ -124,10 +124,10 @@ public final class ChooseReserve {
                 + rarest + ".";
     }
 
-    private static void explain(SoftenerCase given, Explanation explanation) {
+    private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
-        CapacityBasis.explain("/capacity", given.found().softener().capacity(), "", explanation);
+        CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
         explanation.because("/dailyUse", "indoor use at home times the share that is softened", "REU-2016");
         explanation.because("/meterVolume", "capacity set over hardness set", "WQP-2009");
         explanation.because("/smallest/reserve", "halving the range from none to the whole meter, every reserve on the same"

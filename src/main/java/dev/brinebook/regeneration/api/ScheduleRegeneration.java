@@ -78,7 +78,7 @@ public final class ScheduleRegeneration {
         }
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
         warn(foreseen.given(), outcomes, explanation);
-        explain(foreseen.given(), explanation);
+        explain(foreseen.given(), units, explanation);
         if (drawn != null) {
             PolicyYears.explain("/policies/*/years", explanation);
         }
@@ -125,10 +125,10 @@ public final class ScheduleRegeneration {
         }
     }
 
-    private static void explain(SoftenerCase given, Explanation explanation) {
+    private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         explanation.because("/dailyUse", "indoor use times the share that is softened, over the days looked at", "REU-2016");
         explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
-        CapacityBasis.explain("/capacity", given.found().softener().capacity(), "", explanation);
+        CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
         explanation.because("/saltPerRegeneration", "dose times resin volume", "WQP-2009");
         explanation.because("/waterPerRegeneration", "flow times minutes of every step", "CP-CYCLE");
         explanation.because("/policies/*/totals", "whole days: each day draws its use through the bed, and in the night after"

@@ -22,6 +22,9 @@ import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessClasses;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -46,17 +49,17 @@ public final class BlendHardness {
 
     private static BlendingAnswer answer(BlendingRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.orDefault("leakageHardness", request.leakageHardness(),
-                Blend.DEFAULT_LEAKAGE_MG_PER_L, "0 gpg");
+                Blend.DEFAULT_LEAKAGE_MG_PER_L, Message.verbatim("0 gpg"));
         Blend blend = new Blend(raw.hardnessMgPerL(), request.residualHardness().inBase(), leakage);
         Dosed dosed = request.softener() == null ? null : dosed(request, raw, explanation);
         Salt salt = dosed == null ? explanation.orDefault("softener.salt", null, Salt.SODIUM_CHLORIDE) : dosed.salt();
         BlendedWater water = new BlendedWater(raw, raw.compensated(request.water().factors(explanation)), blend,
                 salt == Salt.POTASSIUM_CHLORIDE);
         double litres = request.household().toDomain(explanation).meanLitres();
-        explain(water, dosed, explanation);
+        explain(water, dosed, units, explanation);
         SofteningEffort without = effort(litres * water.fullLoadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
                 water.fullySoftened(), units, "/withoutBypass/water", explanation), units);
         SofteningEffort with = effort(litres * water.loadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
@@ -93,48 +96,67 @@ public final class BlendHardness {
         return mgPerL.isPresent() ? units.concentration(mgPerL.getAsDouble()) : null;
     }
 
-    private static String summary(BlendingRequest request, BlendedWater water, double litres, SofteningEffort with,
+    private static Message summary(BlendingRequest request, BlendedWater water, double litres, SofteningEffort with,
             SofteningEffort without, AnswerUnits units) {
         Blend blend = water.blend();
-        String days = with.daysBetweenRegenerations() == null || with.daysBetweenRegenerations().value() == null ? ""
-                : ", and the capacity lasts " + Text.number(with.daysBetweenRegenerations().value().doubleValue())
-                        + " days of mean use" + (without.daysBetweenRegenerations().value() == null ? "" : " instead of "
-                        + Text.number(without.daysBetweenRegenerations().value().doubleValue()));
-        return "A bypass of " + Text.number(100 * blend.bypassShare()) + " % leaves "
-                + Text.of(request.residualHardness()) + ": " + Text.of(units.volume(blend.bypassShare() * litres))
-                + " of a mean day pass by the softener and " + Text.of(units.volume(blend.resinShare() * litres))
-                + " pass the resin. It adds " + added(water.softened(), units) + " instead of "
-                + added(water.fullySoftened(), units) + (water.potassiumSalt() ? " of potassium" : " of sodium") + days + ".";
+        List<Message> sentences = new ArrayList<>();
+        sentences.add(Message.of("A bypass of {0} % leaves {1}: {2} of a mean day pass by the softener and {3} pass the resin.",
+                Text.number(100 * blend.bypassShare()), Text.of(request.residualHardness()),
+                Text.of(units.volume(blend.bypassShare() * litres)), Text.of(units.volume(blend.resinShare() * litres))));
+        Message less = added(water.softened(), units);
+        Message full = added(water.fullySoftened(), units);
+        sentences.add(water.potassiumSalt() ? Message.of("It adds {0} instead of {1} of potassium.", less, full)
+                : Message.of("It adds {0} instead of {1} of sodium.", less, full));
+        if (with.daysBetweenRegenerations() != null && with.daysBetweenRegenerations().value() != null) {
+            sentences.add(lasts(with.daysBetweenRegenerations().value(), without.daysBetweenRegenerations().value()));
+        }
+        return Message.joined(" ", sentences);
     }
 
-    private static String added(SoftenedWater water, AnswerUnits units) {
-        return Text.of(units.concentration(water.addedPotassiumMgPerL() + water.addedSodiumMgPerL())).toString();
+    private static Message lasts(BigDecimal days, BigDecimal daysWithout) {
+        BigDecimal longer = Text.number(days.doubleValue());
+        return daysWithout == null ? Message.counted("The capacity lasts {0} day of mean use.",
+                "The capacity lasts {0} days of mean use.", longer)
+                : Message.counted("The capacity lasts {0} day of mean use instead of {1}.",
+                        "The capacity lasts {0} days of mean use instead of {1}.", longer,
+                        Text.number(daysWithout.doubleValue()));
     }
 
-    private static void explain(BlendedWater water, Dosed dosed, Explanation explanation) {
+    private static Message added(SoftenedWater water, AnswerUnits units) {
+        return Text.of(units.concentration(water.addedPotassiumMgPerL() + water.addedSodiumMgPerL()));
+    }
+
+    private static void explain(BlendedWater water, Dosed dosed, AnswerUnits units, Explanation explanation) {
         explanation.cautions(WaterCautions.of(water.raw()));
         explanation.cautions(water.cautions());
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
-        explanation.assume("dayOverride", "left out of the days between regenerations: a control that has one regenerates no"
-                + " later than it says", Origin.DEFAULT);
-        explanation.assume("mixing", "the bypass keeps its share at every flow", Origin.DEFAULT);
-        explanation.assume("ironAndManganese", "dissolved iron and manganese are taken out of the water that passes the"
-                + " resin and stay in the water that passes by", Origin.DEFAULT);
-        explanation.because("/bypassPercent", "residual less leakage over tested hardness less leakage", "DAVIS-CORNWELL");
-        explanation.because("/waterThroughBypass", "mean use times the bypass", "DAVIS-CORNWELL");
-        explanation.because("/waterThroughResin", "mean use less what passes by", "DAVIS-CORNWELL");
-        explanation.because("/residualClasses", "three scales, which disagree", "USGS-HARDNESS");
-        explanation.because("/ironLeft", "iron times the bypass; all of it where it is not dissolved, which no softener"
-                + " takes out", "CP-RESIN-CARE");
-        explanation.because("/manganeseLeft", "manganese times the bypass", "CP-RESIN-CARE");
-        explanation.because("/withoutBypass/dailyLoad", "mean use times compensated hardness less leakage", "WQP-2009");
-        explanation.because("/withBypass/dailyLoad", "the same for the water that passes the resin", "DAVIS-CORNWELL");
+        explanation.assume("dayOverride", Message.of("left out of the days between regenerations: a control that has one"
+                + " regenerates no later than it says"), Origin.DEFAULT);
+        explanation.assume("mixing", Message.of("the bypass keeps its share at every flow"), Origin.DEFAULT);
+        explanation.assume("ironAndManganese", Message.of("dissolved iron and manganese are taken out of the water that passes"
+                + " the resin and stay in the water that passes by"), Origin.DEFAULT);
+        explanation.given("/residualHardness");
+        explanation.because("/bypassPercent", Message.of("residual less leakage over tested hardness less leakage"),
+                "DAVIS-CORNWELL");
+        explanation.because("/dailyUse", Message.of("indoor use at home times the share that is softened, and outdoor use that"
+                + " passes the softener"), "REU-2016");
+        explanation.because("/waterThroughBypass", Message.of("mean use times the bypass"), "DAVIS-CORNWELL");
+        explanation.because("/waterThroughResin", Message.of("mean use less what passes by"), "DAVIS-CORNWELL");
+        explanation.because("/residualClasses", Message.of("three scales, which disagree"), "USGS-HARDNESS");
+        explanation.because("/ironLeft", Message.of("iron times the bypass; all of it where it is not dissolved, which no"
+                + " softener takes out"), "CP-RESIN-CARE");
+        explanation.because("/manganeseLeft", Message.of("manganese times the bypass"), "CP-RESIN-CARE");
+        explanation.because("/withoutBypass/dailyLoad", Message.of("mean use times compensated hardness less leakage"),
+                "WQP-2009");
+        explanation.because("/withBypass/dailyLoad", Message.of("the same for the water that passes the resin"),
+                "DAVIS-CORNWELL");
         if (dosed != null) {
             for (String side : List.of("/withoutBypass", "/withBypass")) {
-                CapacityBasis.explain(side + "/daysBetweenRegenerations", dosed.capacity(), ", over the daily load",
-                        explanation);
-                explanation.because(side + "/saltPerYear", "365 days over those between regenerations, times the salt of"
-                        + " one: by mean days, not tried day by day", "WQP-2009");
+                String days = side + "/daysBetweenRegenerations";
+                explanation.because(days, Message.of("capacity over daily load"), "WQP-2009");
+                CapacityBasis.explain(days, dosed.capacity(), units, explanation);
+                explanation.because(side + "/saltPerYear", Message.of("365 days over those between regenerations, times the"
+                        + " salt of one: by mean days, not tried day by day"), "WQP-2009");
             }
         }
     }

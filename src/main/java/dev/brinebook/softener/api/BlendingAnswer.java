@@ -10,12 +10,13 @@ import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.water.api.HardnessClasses;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
 @About("A bypass round the softener, and what it changes.")
 public record BlendingAnswer(
-        @Property(value = "One sentence to quote.", example = "\"A bypass of 40.82 % leaves 100 mg/L.\"") String summary,
+        @Property(value = "One sentence to quote.", example = "\"A bypass of 40.82 % leaves 100 mg/L.\"") Message summary,
         @Property("Hardness of the raw water once iron and manganese count.") HardnessLines hardness,
         @Property("Hardness of the mixed water, as asked for.") HardnessQuantity residualHardness,
         @Property("How hard that is.") HardnessClasses residualClasses,

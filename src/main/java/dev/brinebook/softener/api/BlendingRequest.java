@@ -38,16 +38,16 @@ public record BlendingRequest(
         }
         double raw = water.hardnessMgPerL();
         if (!(raw >= SoftenerCase.LEAST_HARDNESS_MG_PER_L)) {
-            at.add("water", Code.IMPOSSIBLE, "the water has less than 1 mg/L of hardness: there is nothing to soften");
+            at.add("water", Code.IMPOSSIBLE, SoftenerCase.NOTHING_TO_SOFTEN);
         } else if (!(leakageMgPerL() < raw)) {
-            at.add("leakageHardness", Code.INCONSISTENT, "must be below the hardness of the water");
+            at.add("leakageHardness", Code.INCONSISTENT, Message.of("must be below the hardness of the water"));
         } else if (residualHardness != null && !at.at("residualHardness").here()
                 && !Blend.isPossible(raw, residualHardness.inBase(), leakageMgPerL())) {
             HardnessUnit unit = residualHardness.unit();
-            String range = "at least " + Text.number(unit.fromBase(leakageMgPerL())) + " and below "
-                    + Text.number(unit.fromBase(raw)) + " " + unit.symbol();
-            at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE, Message.verbatim("must be " + range
-                    + ", from what leaks through the softener to the hardness of the water"), Message.verbatim(range), null,
+            Message range = Message.of("at least {0} and below {1} {2}", Text.number(unit.fromBase(leakageMgPerL())),
+                    Text.number(unit.fromBase(raw)), unit.symbol());
+            at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE, Message.of("must be {0}, from what"
+                    + " leaks through the softener to the hardness of the water", range), range, null,
                     Text.of(residualHardness).toString()));
         }
     }

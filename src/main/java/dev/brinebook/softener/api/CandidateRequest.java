@@ -16,6 +16,7 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.wording.Message;
 
 @About("A softener to choose from. Give its resin volume, or the capacity on its nameplate.")
 public record CandidateRequest(
@@ -46,7 +47,7 @@ public record CandidateRequest(
     public void check(Violations at) {
         asSoftener(null).check(at);
         if (price != null && price.value() != null && price.value().signum() < 0) {
-            at.add("price", Code.OUT_OF_RANGE, "must be 0 or above");
+            at.add("price", Code.OUT_OF_RANGE, Message.of("must be 0 or above"));
         }
     }
 

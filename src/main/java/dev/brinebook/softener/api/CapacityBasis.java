@@ -2,9 +2,11 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.wording.Message;
 
 /** Says where a capacity comes from. */
 public final class CapacityBasis {
@@ -12,20 +14,27 @@ public final class CapacityBasis {
     private CapacityBasis() {
     }
 
-    /** The basis of the capacity at {@code pointer}; {@code remark} follows it, and may be empty. */
-    public static void explain(String pointer, CapacityModel model, String remark, Explanation explanation) {
+    /** The basis of the capacity at {@code pointer}. */
+    public static void explain(String pointer, CapacityModel model, AnswerUnits units, Explanation explanation) {
         if (model instanceof CapacityTable table) {
-            explanation.because(pointer, "resin volume times the capacity of the salt dose, from the table" + remark,
+            explanation.because(pointer, Message.of("resin volume times the capacity of the salt dose, from the table"),
                     table.sourceKey());
             return;
         }
         ColumnCapacity column = (ColumnCapacity) model;
-        explanation.because(pointer, "resin volume times what " + column.resin().stages() + " stages in exchange equilibrium"
-                + " take from this water up to " + Text.number(column.endPointMgPerL()) + " mg/L of hardness, cycle after"
-                + " cycle at this salt dose, times the efficiency of a real bed, " + Text.number(column.efficiency()) + remark,
+        explanation.because(pointer, Message.of("resin volume times what {0} stages in exchange equilibrium take from this"
+                + " water up to {1} of hardness, cycle after cycle at this salt dose, times the efficiency of a real bed, {2}",
+                column.resin().stages(), Text.of(units.hardness(column.endPointMgPerL())), Text.number(column.efficiency())),
                 column.sourceKey());
-        explanation.because(pointer, "how firmly the resin holds calcium, magnesium and potassium over sodium",
+        explanation.because(pointer, Message.of("how firmly the resin holds calcium, magnesium and potassium over sodium"),
                 "BONNER-SMITH");
-        explanation.because(pointer, "the efficiency makes the column give this table in its water", "CP-WORKING-TABLE");
+        explanation.because(pointer, Message.of("the efficiency makes the column give this table in its water"),
+                "CP-WORKING-TABLE");
+    }
+
+    /** The basis of the dose at {@code pointer} that a softener that stands there really gets. */
+    static void explainFoundDose(String pointer, Explanation explanation) {
+        explanation.because(pointer, Message.of("refill water times what a litre of water dissolves, over the resin volume; the"
+                + " dose stated where minutes or flow of the refill are unknown"), "SALT-INSTITUTE");
     }
 }

@@ -1,46 +1,53 @@
 package dev.brinebook.softener.api;
 
 import dev.brinebook.api.Text;
-import dev.brinebook.softener.Fit;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Sizing.Ranked;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
 import java.util.List;
-import java.util.stream.Collectors;
 
-/** Puts a ranking into a sentence. */
+/** Puts a ranking into sentences. */
 final class Choice {
 
     private Choice() {
     }
 
     /** Why the first beat the second. */
-    static String why(List<Ranked> ranked) {
-        Ranked best = ranked.get(0);
-        String lasts = best.fit().intervalDays().exists()
-                ? "its capacity lasts " + Text.number(best.fit().intervalDays().value()) + " days of mean use"
-                : "nothing is used";
-        String fits = "it fits, " + lasts;
-        if (ranked.size() == 1) {
-            return fits + ", and no other was named.";
-        }
-        Ranked next = ranked.get(1);
-        if (!next.fit().fits()) {
-            return fits + ", and of " + next.candidate().name() + " " + first(next) + ".";
-        }
-        boolean priced = ranked.stream().allMatch(one -> one.candidate().price().isPresent());
-        return priced
-                ? fits + ", and with its price it costs " + Text.number(best.costPerYear()) + " a year against "
-                        + Text.number(next.costPerYear()) + " of " + next.candidate().name() + "."
-                : fits + ", and it is smaller than " + next.candidate().name() + ", which would fit too.";
+    static Message why(List<Ranked> ranked, AnswerUnits units) {
+        return Message.joined(" ", List.of(fits(ranked.get(0)), against(ranked, units)));
     }
 
     /** Why none fits. */
-    static String whyNone(List<Ranked> ranked) {
-        return "None of the candidates fits: of the nearest, " + ranked.get(0).candidate().name() + ", "
-                + ranked.get(0).fit().shortcomings().stream().map(Fit.Shortcoming::sentence)
-                        .collect(Collectors.joining("; ")) + ".";
+    static Message whyNone(List<Ranked> ranked, AnswerUnits units) {
+        Ranked nearest = ranked.get(0);
+        return Message.of("None of the candidates fits. {0} is the nearest: {1}.", nearest.candidate().name(),
+                Message.joined("; ", nearest.fit().shortcomings().stream().map(units::saying).toList()));
     }
 
-    private static String first(Ranked ranked) {
-        return ranked.fit().shortcomings().get(0).sentence();
+    private static Message fits(Ranked best) {
+        if (!best.fit().intervalDays().exists()) {
+            return Message.of("It fits: nothing is used.");
+        }
+        BigDecimal days = Text.number(best.fit().intervalDays().value());
+        return Message.counted("It fits: its capacity lasts {0} day of mean use.",
+                "It fits: its capacity lasts {0} days of mean use.", days);
+    }
+
+    private static Message against(List<Ranked> ranked, AnswerUnits units) {
+        if (ranked.size() == 1) {
+            return Message.of("No other was named.");
+        }
+        Ranked best = ranked.get(0);
+        Ranked next = ranked.get(1);
+        String name = next.candidate().name();
+        if (!next.fit().fits()) {
+            return Message.of("{0} does not fit: {1}.", name, units.saying(next.fit().shortcomings().get(0)));
+        }
+        if (ranked.stream().allMatch(one -> one.candidate().price().isPresent())) {
+            return Message.of("With its price it costs {0} a year against {1} of {2}.", Text.number(best.costPerYear()),
+                    Text.number(next.costPerYear()), name);
+        }
+        return Message.of("It is smaller than {0}, which would fit too.", name);
     }
 }

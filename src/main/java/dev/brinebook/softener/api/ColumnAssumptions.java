@@ -8,6 +8,7 @@ import dev.brinebook.resin.FeedWater;
 import dev.brinebook.resin.Resin;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 
 /** What the column takes for granted of a water and a resin. */
 public final class ColumnAssumptions {
@@ -18,24 +19,22 @@ public final class ColumnAssumptions {
     /** Tells where the ions of {@code feed} come from, and what the bed is taken to be. */
     public static void tell(WaterRequest water, WaterAnalysis analysis, FeedWater feed, Resin resin,
             Explanation explanation) {
-        if (water.calciumShare().isPresent()) {
-            explanation.assume("column.calciumShare", Text.number(water.calciumShare().getAsDouble()) + " of the hardness",
-                    Origin.CALLER);
-        } else {
-            explanation.assume("column.calciumShare", "2/3 of the hardness", Origin.DEFAULT);
-        }
-        String sodium = Text.number(1000 * feed.sodiumEquivalentsPerLitre()) + " meq/L";
+        var share = water.calciumShare();
+        explanation.assume("column.calciumShare", Message.of("{0} of the hardness",
+                share.isPresent() ? Text.number(share.getAsDouble()) : "2/3"),
+                share.isPresent() ? Origin.CALLER : Origin.DEFAULT);
+        Message sodium = Message.of("{0} {1}", Text.number(1000 * feed.sodiumEquivalentsPerLitre()), "meq/L");
         if (analysis.sodiumMgPerL().isPresent()) {
-            explanation.assume("column.sodium", sodium + ", as tested", Origin.CALLER);
+            explanation.assume("column.sodium", Message.of("{0}, as tested", sodium), Origin.CALLER);
         } else if (analysis.dissolvedSolidsMgPerL().isPresent()) {
-            explanation.assume("column.sodium", sodium + ", what the dissolved solids hold beside the hardness",
+            explanation.assume("column.sodium", Message.of("{0}, what the dissolved solids hold beside the hardness", sodium),
                     Origin.DERIVED);
         } else {
-            explanation.assume("column.sodium", sodium + ", an ordinary ground water", Origin.DEFAULT);
+            explanation.assume("column.sodium", Message.of("{0}, an ordinary ground water", sodium), Origin.DEFAULT);
         }
-        explanation.assume("column.stages", String.valueOf(resin.stages()), Origin.DEFAULT);
-        explanation.assume("column.regeneration", Text.number(100 * Brining.DILUTED_SALT_SHARE) + " % brine, slow rinse "
-                + Text.number(Brining.SLOW_RINSE_BED_VOLUMES) + " and fast rinse "
-                + Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES) + " bed volumes of the raw water", Origin.DEFAULT);
+        explanation.assume("column.stages", Message.of("{0}", resin.stages()), Origin.DEFAULT);
+        explanation.assume("column.regeneration", Message.of("{0} % brine, slow rinse {1} and fast rinse {2} bed volumes of the"
+                + " raw water", Text.number(100 * Brining.DILUTED_SALT_SHARE), Text.number(Brining.SLOW_RINSE_BED_VOLUMES),
+                Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES)), Origin.DEFAULT);
     }
 }

@@ -9,6 +9,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.regeneration.ClockEveryDays;
@@ -20,6 +21,7 @@ import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.water.Hardness;
+import dev.brinebook.wording.Message;
 import java.time.DayOfWeek;
 import java.util.EnumSet;
 import java.util.List;
@@ -84,8 +86,8 @@ public record ControlRequest(
      */
     public Policy toPolicy(DosedSoftener dosed, Duty duty, Explanation explanation) {
         int override = dayOverride != null ? dayOverride : defaultOverride(duty.iron());
-        explanation.assume("control.dayOverride", override == 0 ? "none" : override + " days",
-                dayOverride == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("control.dayOverride", override == 0 ? Message.of("none")
+                : Message.counted("{0} day", "{0} days", override), dayOverride == null ? Origin.DEFAULT : Origin.CALLER);
         if (kind == Kind.CLOCK) {
             return everyDays != null ? new ClockEveryDays(everyDays, override)
                     : new ClockOnWeekdays(EnumSet.copyOf(weekdays), override);
@@ -97,8 +99,8 @@ public record ControlRequest(
         if (kind == Kind.TWIN_ALTERNATING) {
             return new TwinAlternating(meterLitres, override);
         }
-        explanation.assume("control.reserve", reserve == null ? "what a day stays below with probability "
-                + Text.number(duty.reserveProbability()) : WireNames.of(reserve.rule()),
+        explanation.assume("control.reserve", reserve == null ? Message.of("what a day stays below with probability {0}",
+                Text.number(duty.reserveProbability())) : Message.verbatim(WireNames.of(reserve.rule())),
                 reserve == null ? Origin.DEFAULT : Origin.CALLER);
         return (reserve == null ? ReserveRequest.DEFAULT : reserve).toPolicy(meterLitres, duty, override);
     }
@@ -114,9 +116,10 @@ public record ControlRequest(
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */
     private double meterLitres(DosedSoftener dosed, Duty duty, Explanation explanation) {
         double hardness = explanation.orDefault("control.hardnessSetting", hardnessSetting,
-                duty.settingMgPerL(), duty.settingGpg() + " gpg, the compensated hardness and the uncertainty of the test");
+                duty.settingMgPerL(), Message.of("{0} {1}, the compensated hardness and the uncertainty of the test",
+                        duty.settingGpg(), HardnessUnit.GPG.symbol()));
         double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
-                "the capacity of the dose");
+                Message.of("the capacity of the dose"));
         return Policy.nearestMeterLitres(1000 * capacity / hardness);
     }
 

@@ -7,6 +7,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.quantity.api.WaterPerCapacityQuantity;
 import dev.brinebook.resin.EfficiencyLine;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("A published line between efficient and wasteful softening, and how the softener stands to it.")
@@ -23,7 +24,7 @@ public record EfficiencyLineAnswer(
     public static List<EfficiencyLineAnswer> of(List<EfficiencyLine.Verdict> verdicts, AnswerUnits units, String pointer,
             Explanation explanation) {
         verdicts.stream().map(verdict -> verdict.line().sourceKey()).distinct().forEach(key ->
-                explanation.because(pointer, "computed efficiency against the published line", key));
+                explanation.because(pointer, Message.of("computed efficiency against the published line"), key));
         return verdicts.stream().map(verdict -> new EfficiencyLineAnswer(verdict.line().code(), verdict.standing(),
                 units.saltEfficiency(verdict.line().minSaltEfficiencyGramsPerGram()),
                 verdict.line().maxWaterLitresPerKilogram().isPresent()

@@ -16,6 +16,7 @@ import dev.brinebook.quantity.api.WaterPerCapacityQuantity;
 import dev.brinebook.resin.ColumnResult;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +25,7 @@ import java.util.Optional;
 public record FitAnswer(
         @Property(value = "Whether it fits.", example = "true") Boolean fits,
         @Property("Why it does not fit, as stable codes; empty when it does.") List<Fit.Shortcoming> shortcomings,
-        @Property(value = "The same in words.", example = "[]") List<String> reasons,
+        @Property(value = "The same in words.", example = "[]") List<Message> reasons,
         @Property("Resin in it.") VolumeQuantity resinVolume,
         @Property("Depth of the bed.") LengthQuantity bedDepth,
         @Property(value = "Room above the bed as a share of its depth.", example = "0.64") BigDecimal freeboardShare,
@@ -47,24 +48,11 @@ public record FitAnswer(
     /** The fit in the units of the answer, with its basis told below {@code pointer}. */
     public static FitAnswer of(Fit fit, AnswerUnits units, String pointer, Explanation explanation) {
         DosedSoftener dosed = fit.dosed();
-        CapacityBasis.explain(pointer + "/capacity", dosed.softener().capacity(), "", explanation);
-        explanation.because(pointer + "/daysBetweenRegenerations", "capacity over daily load", "WQP-2009");
-        explanation.because(pointer + "/continuousFlow", "the least of 8 gpm per square foot of tank, 5 gpm per cubic foot"
-                + " of resin and the flow that loses 15 psi in the bed", "LIN");
-        explanation.because(pointer + "/continuousFlow/pressureDrop", "Ergun's equation for the clean bed at the water's"
-                + " temperature", "ERGUN-1952");
-        explanation.because(pointer + "/peakFlow", "the lesser of 10 gpm per cubic foot of resin and the flow that loses 15"
-                + " psi in the bed", "CP-HYDRAULICS");
-        explanation.because(pointer + "/saltEfficiency", "capacity over salt of a regeneration", "WQP-2009");
-        explanation.because(pointer + "/waterPerRegeneration", "flow times minutes of every step", "CP-CYCLE");
         Optional<ColumnResult.Settled> cycle = dosed.softener().capacity().cycle(dosed.softener().salt(),
                 dosed.saltDoseGramsPerLitre());
-        if (cycle.isPresent()) {
-            explanation.because(pointer + "/meanLeakage", "hardness that the stages let through between two regenerations, over"
-                    + " the water of that run; no efficiency is applied to it", "HELFFERICH");
-        }
+        explain(dosed, cycle.isPresent(), units, pointer, explanation);
         return new FitAnswer(fit.fits(), fit.shortcomings(),
-                fit.shortcomings().stream().map(Fit.Shortcoming::sentence).toList(),
+                fit.shortcomings().stream().map(units::saying).toList(),
                 units.resinVolume(dosed.softener().bed().resinLitres()), units.length(dosed.softener().bed().depthMetres()),
                 Rounding.answer(dosed.softener().bed().freeboardShare(dosed.softener().tankHeightMetres())),
                 units.saltDose(dosed.saltDoseGramsPerLitre()), units.mass(dosed.saltGrams() / 1000),
@@ -76,5 +64,27 @@ public record FitAnswer(
                 units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.waterPerCapacity(dosed.cycle().waterLitresPerKilogram(dosed.capacityGrams())),
                 EfficiencyLineAnswer.of(fit.lines(), units, pointer + "/efficiencyLines", explanation));
+    }
+
+    private static void explain(DosedSoftener dosed, boolean byColumn, AnswerUnits units, String pointer,
+            Explanation explanation) {
+        CapacityBasis.explain(pointer + "/capacity", dosed.softener().capacity(), units, explanation);
+        CapacityBasis.explainFoundDose(pointer + "/saltDose", explanation);
+        explanation.given(pointer + "/resinVolume");
+        explanation.because(pointer + "/bedDepth", Message.of("resin volume over the cross-section of the tank"), "CP-TANKS");
+        explanation.because(pointer + "/freeboardShare", Message.of("height of the tank less depth of the bed, over that"
+                + " depth"), "CP-HYDRAULICS");
+        explanation.because(pointer + "/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
+        explanation.because(pointer + "/daysBetweenRegenerations", Message.of("capacity over daily load"), "WQP-2009");
+        FlowCheckAnswer.explain(pointer, units, explanation);
+        explanation.because(pointer + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
+        explanation.because(pointer + "/waterPerRegeneration", Message.of("flow times minutes of every step"), "CP-CYCLE");
+        explanation.because(pointer + "/waterPerCapacity", Message.of("water of a regeneration over capacity"), "CP-CYCLE");
+        if (byColumn) {
+            explanation.because(pointer + "/startLeakage", Message.of("hardness that the stages let through at the start of a"
+                    + " run"), "HELFFERICH");
+            explanation.because(pointer + "/meanLeakage", Message.of("hardness that the stages let through between two"
+                    + " regenerations, over the water of that run; no efficiency is applied to it"), "HELFFERICH");
+        }
     }
 }

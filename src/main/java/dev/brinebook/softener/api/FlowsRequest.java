@@ -8,6 +8,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.wording.Message;
 import java.util.OptionalDouble;
 
 @About("Flows that the hardware of the valve fixes, as far as known.")
@@ -38,7 +39,7 @@ public record FlowsRequest(
     public void check(Violations at) {
         if (brineSuction != null && brineDraw != null && !at.at("brineSuction").here() && !at.at("brineDraw").here()
                 && !(brineSuction.inBase() < brineDraw.inBase())) {
-            at.add("brineSuction", Code.INCONSISTENT, "must be below brineDraw, of which it is a part");
+            at.add("brineSuction", Code.INCONSISTENT, Message.of("must be below brineDraw, of which it is a part"));
         }
     }
 

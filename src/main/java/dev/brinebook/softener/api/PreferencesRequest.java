@@ -8,6 +8,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Demand;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.regeneration.Reserve;
@@ -22,6 +23,7 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
@@ -72,7 +74,7 @@ public record PreferencesRequest(
 
     public LocalDate start(Explanation explanation) {
         LocalDate start = startDate == null ? ASSUMED_START : startDate;
-        explanation.assume("preferences.startDate", start.toString(), startDate == null
+        explanation.assume("preferences.startDate", Message.verbatim(start.toString()), startDate == null
                 ? Origin.DEFAULT : Origin.CALLER);
         return start;
     }
@@ -88,11 +90,11 @@ public record PreferencesRequest(
      */
     public CapacityTable tableOnly(Explanation explanation) {
         if (capacityMethod == CapacityMethod.COLUMN) {
-            throw InvalidRequest.impossible("/preferences/capacityMethod", "must be table here: the column needs a water test,"
-                    + " which this request does not hold");
+            throw InvalidRequest.impossible("/preferences/capacityMethod", Message.of("must be table here: the column needs"
+                    + " a water test, which this request does not hold"));
         }
-        explanation.assume("preferences.capacityMethod", "table, since no water test is told here",
-                capacityMethod == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("preferences.capacityMethod", Message.of("{0}, since no water test is told here",
+                WireNames.of(CapacityMethod.TABLE)), capacityMethod == null ? Origin.DEFAULT : Origin.CALLER);
         return table(explanation);
     }
 
@@ -114,13 +116,16 @@ public record PreferencesRequest(
         double end = endPointMgPerL(explanation);
         ColumnAssumptions.tell(water, analysis, feed, state.resin(), explanation);
         double efficiency = explanation.orDefault("preferences.resinEfficiency", resinEfficiency,
-                table == CapacityTable.NEW_RESIN ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING, "");
+                table == CapacityTable.NEW_RESIN ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING,
+                number -> Message.of("{0}", number));
         return new ColumnCapacity(state.resin(), feed, state.direction(), efficiency, end, RememberedColumns.COLUMNS);
     }
 
     /** Hardness at which the column counts a bed as exhausted, with its default told to {@code explanation}. */
     public double endPointMgPerL(Explanation explanation) {
-        return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), "1 gpg or 17.12 mg/L");
+        return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), Message.of("{0} or {1}",
+                Text.of(AnswerUnits.US.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L)),
+                Text.of(AnswerUnits.METRIC.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))));
     }
 
     private double endPointMgPerL() {
@@ -139,8 +144,9 @@ public record PreferencesRequest(
         boolean hardEnough = ColumnCapacity.isFor(feed, endMgPerL);
         if (capacityMethod == CapacityMethod.COLUMN && !hardEnough) {
             throw InvalidRequest.impossible(endPoint == null ? "/preferences/capacityMethod" : "/preferences/endPoint",
-                    "the column needs water at least twice as hard as the end point of " + Text.number(endMgPerL)
-                    + " mg/L, and this has " + Text.number(feed.hardnessMgPerL()) + " mg/L of calcium and magnesium hardness");
+                    Message.of("the column needs water at least twice as hard as the end point of {0} mg/L, and this has {1}"
+                            + " mg/L of calcium and magnesium hardness", Text.number(endMgPerL),
+                            Text.number(feed.hardnessMgPerL())));
         }
         if (capacityMethod != null) {
             return explanation.orDefault("preferences.capacityMethod", capacityMethod, capacityMethod);
@@ -148,22 +154,23 @@ public record PreferencesRequest(
         boolean known = water.sodiumMgPerL().isPresent() || water.dissolvedSolidsMgPerL().isPresent()
                 || direction == Brining.Direction.COUNTER_CURRENT;
         CapacityMethod method = known && hardEnough ? CapacityMethod.COLUMN : CapacityMethod.TABLE;
-        explanation.assume("preferences.capacityMethod", WireNames.of(method) + (method == CapacityMethod.COLUMN
-                ? ", because sodium, dissolved solids or a counter-current brine are told"
-                : known ? ", because the water is less than twice as hard as the end point"
-                        : ", because neither sodium nor dissolved solids of the water are told"),
+        String name = WireNames.of(method);
+        explanation.assume("preferences.capacityMethod", method == CapacityMethod.COLUMN
+                ? Message.of("{0}, because sodium, dissolved solids or a counter-current brine are told", name)
+                : known ? Message.of("{0}, because the water is less than twice as hard as the end point", name)
+                        : Message.of("{0}, because neither sodium nor dissolved solids of the water are told", name),
                 method == CapacityMethod.COLUMN ? Origin.DERIVED : Origin.DEFAULT);
         return method;
     }
 
     public double reserveProbability(Explanation explanation) {
         return explanation.orDefault("preferences.reserveProbability", reserveProbability,
-                ReserveRequest.ASSUMED_PROBABILITY, "");
+                ReserveRequest.ASSUMED_PROBABILITY, number -> Message.of("{0}", number));
     }
 
     public double minimumIntervalDays(Explanation explanation) {
         return explanation.orDefault("preferences.minimumIntervalDays", minimumIntervalDays,
-                DEFAULT_MINIMUM_INTERVAL_DAYS, "days");
+                DEFAULT_MINIMUM_INTERVAL_DAYS, days -> Message.counted("{0} day", "{0} days", days));
     }
 
     /**
@@ -173,9 +180,10 @@ public record PreferencesRequest(
      */
     public Duty duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
             Explanation explanation) {
-        long used = (long) explanation.orDefault("seed", seed, DEFAULT_SEED, "");
-        return new Duty(water, hardness, demand, demand.days(start(explanation), days, used),
+        explanation.assume("seed", Message.of("{0}", seed(seed)), seed == null ? Origin.DEFAULT : Origin.CALLER);
+        return new Duty(water, hardness, demand, demand.days(start(explanation), days, seed(seed)),
                 reserveProbability(explanation), minimumIntervalDays(explanation),
-                explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0, "none"));
+                explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0,
+                        Message.of("none")));
     }
 }

@@ -4,15 +4,17 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.resin.CapacityModel;
+import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 /** What is wrong with the settings found on a softener. */
@@ -32,16 +34,15 @@ public final class ReviewSettings {
 
     private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         Found found = request.softener().found(given, explanation);
         List<Finding> faults = Review.of(found, duty);
         List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding, units)).toList();
         Setup.Year year = found.setup().year(duty);
-        explain(given, year, explanation);
-        faults.stream().map(Finding::code).distinct().forEach(code ->
-                explanation.because("/findings", WireNames.of(code) + ": " + code.why(), code.sourceKey()));
+        explain(given, year, units, explanation);
+        SettingFinding.explain(faults, units, "/findings", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), findings,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
@@ -49,17 +50,18 @@ public final class ReviewSettings {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static String summary(List<SettingFinding> findings) {
+    private static Message summary(List<SettingFinding> findings) {
         if (findings.isEmpty()) {
-            return "The settings suit the water, the bed and the household.";
+            return Message.of("The settings suit the water, the bed and the household.");
         }
         SettingFinding first = findings.get(0);
-        String count = findings.size() == 1 ? "One setting should be changed: "
-                : findings.size() + " settings should be changed; the gravest: ";
-        return count + first.set() + " should be " + first.shouldBe() + ". " + first.why();
+        return Message.joined(" ", List.of(Message.counted("One setting should be changed: {1} should be {2}.",
+                "{0} settings should be changed; the gravest: {1} should be {2}.", findings.size(), first.set(),
+                first.shouldBe()), first.why()));
     }
 
-    private static void explain(SoftenerCase given, Setup.Year year, Explanation explanation) {
+    private static void explain(SoftenerCase given, Setup.Year year, AnswerUnits units,
+            Explanation explanation) {
         Duty duty = given.duty();
         explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
@@ -67,12 +69,15 @@ public final class ReviewSettings {
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
-        explanation.because("/saltDose", "refill water times what a litre of water dissolves, over the resin volume; the dose"
-                + " stated where minutes or flow of the refill are unknown", "SALT-INSTITUTE");
-        CapacityBasis.explain("/capacity", given.found().softener().capacity(), "; a dose outside 3 to 20 lb/ft3 of sodium"
-                + " chloride counts as the nearest end", explanation);
-        explanation.because("/asFound", "a year of the household's days, decided each night, with bed and meter apart: "
-                + Text.number(duty.days().size()) + " days", "DAIAD");
+        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        CapacityBasis.explainFoundDose("/saltDose", explanation);
+        CapacityModel capacity = given.found().softener().capacity();
+        CapacityBasis.explain("/capacity", capacity, units, explanation);
+        explanation.because("/capacity", Message.of("a dose outside {0} to {1} of sodium chloride counts as the nearest end",
+                Text.number(units.saltDose(CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE).value().doubleValue()),
+                Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), capacity.sourceKey());
+        explanation.because("/asFound", Message.counted("a year of the household's days, decided each night, with bed and meter"
+                + " apart: {0} day", "a year of the household's days, decided each night, with bed and meter apart: {0} days",
+                duty.days().size()), "DAIAD");
     }
 }

@@ -1,8 +1,10 @@
 package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -10,16 +12,18 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.List;
 
 @About("A setting that should be another. What it costs is a year as found less the same year with this one setting"
         + " mended; the costs of several do not add up.")
 public record SettingFinding(
         @Property("Stable code of the mistake.") Finding.Code code,
         @Property("How much it matters.") Severity severity,
-        @Property(value = "What is set.", example = "\"22 gpg\"") String set,
-        @Property(value = "What to set instead.", example = "\"27 gpg\"") String shouldBe,
-        @Property(value = "Why.", example = "\"The hardness set leaves out iron.\"") String why,
+        @Property(value = "What is set.", example = "\"22 gpg\"") Message set,
+        @Property(value = "What to set instead.", example = "\"27 gpg\"") Message shouldBe,
+        @Property(value = "Why.", example = "\"The hardness set leaves out iron.\"") Message why,
         @Property("Salt that it costs in a year; negative when the better setting takes more.") MassQuantity saltPerYear,
         @Property("Regeneration water that it costs in a year; negative when the better setting takes more.")
         VolumeQuantity waterPerYear,
@@ -32,9 +36,19 @@ public record SettingFinding(
     public static SettingFinding of(Finding finding, AnswerUnits units) {
         var difference = finding.difference();
         return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
-                text(finding, settable(finding), units), finding.code().why(), units.mass(difference.saltKilograms()),
+                text(finding, settable(finding), units), units.saying(finding.code()), units.mass(difference.saltKilograms()),
                 units.volume(difference.waterLitres()), Rounding.answer(difference.hardDays()),
                 units.volume(difference.hardLitres()));
+    }
+
+    /** Tells below {@code pointer} why each of the settings is a mistake, and where its costs come from. */
+    public static void explain(List<Finding> findings, AnswerUnits units, String pointer, Explanation explanation) {
+        findings.stream().map(Finding::code).distinct().forEach(code -> explanation.because(pointer, Message.of("{0}: {1}",
+                WireNames.of(code), units.saying(code)), code.sourceKey()));
+        if (!findings.isEmpty()) {
+            explanation.because(pointer + "/*", Message.of("the year as found less the same year with this one setting"
+                    + " mended"), "DAIAD");
+        }
     }
 
     /** The better value in the steps that a controller takes: tenths of a minute, half pounds of salt per cubic foot. */
@@ -51,16 +65,16 @@ public record SettingFinding(
         return SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Math.ceil(pounds * 2 - 1e-6) / 2);
     }
 
-    private static String text(Finding finding, double value, AnswerUnits units) {
+    private static Message text(Finding finding, double value, AnswerUnits units) {
         return switch (finding.code().measure()) {
-            case HARDNESS -> Text.of(units.hardness(value)).toString();
-            case CAPACITY -> Text.of(units.capacity(value)).toString();
-            case SALT_DOSE -> Text.of(units.saltDose(value)).toString();
-            case MINUTES -> Text.number(value) + " minutes";
-            case DAYS -> value == 0 ? "never" : Text.number(value) + (value == 1 ? " day" : " days");
-            case VOLUME -> Text.of(units.volume(value)).toString();
-            case FLOW -> Text.of(units.flow(value)).toString();
-            case HOUR -> "%02d:00".formatted((int) value);
+            case HARDNESS -> Text.of(units.hardness(value));
+            case CAPACITY -> Text.of(units.capacity(value));
+            case SALT_DOSE -> Text.of(units.saltDose(value));
+            case MINUTES -> Message.counted("{0} minute", "{0} minutes", Text.number(value));
+            case DAYS -> value == 0 ? Message.of("never") : Message.counted("{0} day", "{0} days", Text.number(value));
+            case VOLUME -> Text.of(units.volume(value));
+            case FLOW -> Text.of(units.flow(value));
+            case HOUR -> Message.verbatim("%02d:00".formatted((int) value));
         };
     }
 }

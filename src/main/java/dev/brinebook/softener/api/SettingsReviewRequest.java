@@ -8,6 +8,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 
 @About("A softener with the settings found on it, and what it is there to do.")
 public record SettingsReviewRequest(
@@ -29,7 +30,8 @@ public record SettingsReviewRequest(
     /** Reports a softener without the control that is to be looked at. */
     public static void requireControl(SoftenerRequest softener, Violations at) {
         if (softener != null && softener.control() == null && !at.at("softener").at("control").here()) {
-            at.at("softener").add("control", Code.MISSING, "control is missing: say what starts the regenerations");
+            at.at("softener").add("control", Code.MISSING, Message.of("control is missing: say what starts"
+                    + " the regenerations"));
         }
     }
 }

@@ -54,7 +54,7 @@ public final class SizeSoftener {
 
     private static SizingAnswer answer(SizingRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         Duty duty = duty(request, explanation);
         PricesRequest prices = PricesRequest.orNone(request.prices());
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
@@ -63,7 +63,8 @@ public final class SizeSoftener {
                 : Message.of("the cheapest to run, for each candidate"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
         RunningCost cost = runningCost(prices, duty.water(), explanation);
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
-        explain(duty, salt, ranked, explanation);
+        warn(duty, salt, ranked, explanation);
+        explain(request, ranked, units, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
         List<SizedSoftener> sized = new ArrayList<>();
@@ -72,9 +73,10 @@ public final class SizeSoftener {
                     prices.currency()));
         }
         boolean found = ranked.get(0).fit().fits();
-        String why = found ? Choice.why(ranked) : Choice.whyNone(ranked);
+        Message why = found ? Choice.why(ranked, units) : Choice.whyNone(ranked, units);
         String choice = found ? ranked.get(0).candidate().name() : null;
-        return new SizingAnswer(explanation.behindStops(found ? "Take " + choice + ": " + why : why),
+        return new SizingAnswer(explanation.behindStops(found
+                ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
@@ -120,7 +122,7 @@ public final class SizeSoftener {
                 + Text.number(tank.heightMetres() / Exact.INCH_METRES) + " in";
     }
 
-    private static void explain(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
+    private static void warn(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
         explanation.cautions(WaterCautions.of(duty.water()));
         explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED);
@@ -132,20 +134,18 @@ public final class SizeSoftener {
         if (ranked.get(0).option().outcome().totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
-        CapacityBasis.explain("/candidates/*/capacity", ranked.get(0).candidate().softener().capacity(), "", explanation);
-        explanation.because("/candidates/*/daysBetweenRegenerations", "capacity over daily load", "WQP-2009");
-        explanation.because("/candidates/*/saltEfficiency", "capacity over salt of a regeneration", "WQP-2009");
-        explanation.because("/candidates/*/continuousFlow", "the least of 8 gpm per square foot of tank, 5 gpm per cubic"
-                + " foot of resin and the flow that loses 15 psi in the bed", "LIN");
-        explanation.because("/candidates/*/peakFlow", "the lesser of 10 gpm per cubic foot of resin and the flow that loses"
-                + " 15 psi in the bed", "CP-HYDRAULICS");
-        explanation.because("/candidates/*/saltPerYear", "a metered year on the household's days: regenerations times salt",
-                "DAIAD");
-        explanation.because("/candidates/*/waterPerYear", "a metered year on the household's days: regenerations times the"
-                + " water of the cycle", "CP-CYCLE");
-        explanation.because("/candidates/*/hardDaysPerYear", "days of that year on which the bed was exhausted before the"
-                + " night", "DAIAD");
-        explanation.because("/candidates/*/runningCostPerYear", "salt and water of that year at their prices", "CP-PRICES");
+    }
+
+    private static void explain(SizingRequest request, List<Ranked> ranked, AnswerUnits units, Explanation explanation) {
+        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, over the days looked at"),
+                "REU-2016");
+        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        SizedSoftener.explain(request, ranked, units, explanation);
+        FlowCheckAnswer.explain("/candidates/*", units, explanation);
+        if (request.candidates() != null) {
+            Message rating = Message.of("the rating that the request gives, where it is less");
+            explanation.because("/candidates/*/continuousFlow/limit", rating, "REQUEST");
+            explanation.because("/candidates/*/peakFlow/limit", rating, "REQUEST");
+        }
     }
 }

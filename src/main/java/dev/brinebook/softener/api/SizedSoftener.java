@@ -1,7 +1,9 @@
 package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
@@ -12,9 +14,11 @@ import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.resin.TotalCapacity;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
@@ -25,7 +29,7 @@ public record SizedSoftener(
         @Property(value = "The caller's name for it, or the size of a standard tank.", example = "\"10 x 54 in\"") String sku,
         @Property(value = "Whether it fits.", example = "true") Boolean fits,
         @Property("Why it does not fit, as stable codes; empty when it does.") List<Fit.Shortcoming> shortcomings,
-        @Property(value = "The same in words.", example = "[]") List<String> reasons,
+        @Property(value = "The same in words.", example = "[]") List<Message> reasons,
         @Property("Resin in it.") VolumeQuantity resinVolume,
         @Property("Inner diameter of its tank.") LengthQuantity tankDiameter,
         @Property("Salt dose it is tried at.") SaltDoseQuantity saltDose,
@@ -44,13 +48,15 @@ public record SizedSoftener(
         @Property(value = "The same with its price spread over 15 years.", optional = "when its price is unknown")
         Money costPerYear) {
 
+    private static final String EACH = "/candidates/*";
+
     static SizedSoftener of(int rank, Sizing.Ranked ranked, CandidateRequest request, AnswerUnits units,
             Currency currency) {
         DosedSoftener dosed = ranked.option().dosed();
         YearlyTotals year = ranked.option().outcome().yearly();
         Fit fit = ranked.fit();
         return new SizedSoftener(rank, ranked.candidate().name(), fit.fits(), fit.shortcomings(),
-                fit.shortcomings().stream().map(Fit.Shortcoming::sentence).toList(),
+                fit.shortcomings().stream().map(units::saying).toList(),
                 units.resinVolume(dosed.softener().bed().resinLitres()),
                 units.length(dosed.softener().bed().tankDiameterMetres()), units.saltDose(dosed.saltDoseGramsPerLitre()),
                 units.capacity(dosed.capacityGrams()),
@@ -62,5 +68,53 @@ public record SizedSoftener(
                 units.mass(year.saltGrams() / 1000), units.volume(year.waterLitres()), Rounding.answer(year.hardDays()),
                 Money.of(ranked.option().costPerYear(), currency),
                 ranked.candidate().price().isPresent() ? Money.of(ranked.costPerYear(), currency) : null);
+    }
+
+    /** Tells why the numbers of every candidate are what they are, but for its flows. */
+    static void explain(SizingRequest request, List<Sizing.Ranked> ranked, AnswerUnits units, Explanation explanation) {
+        boolean priced = ranked.stream().allMatch(one -> one.candidate().price().isPresent());
+        explanation.because(EACH + "/rank", priced
+                ? Message.of("the fewest reasons against it first, then the least cost a year with its price")
+                : Message.of("the fewest reasons against it first, then the smaller bed, which costs less to buy"),
+                priced ? "CP-PRICES" : "CP-TANKS");
+        explainBed(request, units, explanation);
+        CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);
+        explanation.because(EACH + "/daysBetweenRegenerations", Message.of("capacity over daily load"), "WQP-2009");
+        explanation.because(EACH + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
+        explanation.because(EACH + "/saltPerYear", Message.of("a metered year on the household's days: regenerations times"
+                + " salt"), "DAIAD");
+        explanation.because(EACH + "/waterPerYear", Message.of("a metered year on the household's days: regenerations times the"
+                + " water of the cycle"), "CP-CYCLE");
+        explanation.because(EACH + "/hardDaysPerYear", Message.of("days of that year on which the bed was exhausted before the"
+                + " night"), "DAIAD");
+        explanation.because(EACH + "/runningCostPerYear", Message.of("salt and water of that year at their prices"),
+                "CP-PRICES");
+        if (ranked.stream().anyMatch(one -> one.candidate().price().isPresent())) {
+            explanation.because(EACH + "/costPerYear", Message.of("running cost, and the price over {0} years",
+                    Text.number(Sizing.ASSUMED_LIFE_YEARS)), "CP-PRICES");
+        }
+    }
+
+    private static void explainBed(SizingRequest request, AnswerUnits units, Explanation explanation) {
+        if (request.candidates() == null) {
+            Message standard = Message.of("a standard tank and the resin that it is sold with");
+            explanation.because(EACH + "/resinVolume", standard, "CP-TANKS");
+            explanation.because(EACH + "/tankDiameter", standard, "CP-TANKS");
+        } else {
+            explanation.because(EACH + "/resinVolume", Message.of("as the request has it, or its nameplate over {0}",
+                    Text.of(units.bedCapacity(TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE))), "CP-NAMEPLATE");
+            explanation.because(EACH + "/tankDiameter", Message.of("as the request has it, or that of the smallest standard"
+                    + " tank that takes the resin"), "CP-TANKS");
+        }
+        if (request.candidates() != null
+                && request.candidates().stream().anyMatch(one -> one.certifiedEfficiency() != null)) {
+            explanation.given(EACH + "/certifiedEfficiency");
+        }
+        if (request.saltDose() == null) {
+            explanation.because(EACH + "/saltDose", Message.of("the cheapest on the household's days that keeps to the limits,"
+                    + " or the lowest that costs as little"), "TRADE-EFFICIENT");
+        } else {
+            explanation.given(EACH + "/saltDose");
+        }
     }
 }

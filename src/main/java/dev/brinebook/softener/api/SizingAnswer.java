@@ -8,18 +8,19 @@ import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("The candidates, ranked, and the choice.")
 public record SizingAnswer(
-        @Property(value = "One sentence to quote.", example = "\"Take the 10 x 54 in.\"") String summary,
+        @Property(value = "One sentence to quote.", example = "\"Take the 10 x 54 in.\"") Message summary,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,
         @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
         @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,
         @Property(value = "Name of the candidate chosen.", optional = "when none fits", example = "\"10 x 54 in\"")
         String choice,
         @Property(value = "Why it beat the next, or why none fits.", example = "\"It is the smallest that fits.\"")
-        String why,
+        Message why,
         @Property("Every candidate, the best first.") List<SizedSoftener> candidates,
         @Property(value = "How the dose of the first was chosen.", optional = "when a salt dose is given")
         DoseTradeOff tradeOff,

@@ -14,6 +14,7 @@ import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("A water and a household to find a softener for.")
@@ -40,7 +41,7 @@ public record SizingRequest(
             String currency = candidate == null || candidate.price() == null ? null : candidate.price().unit();
             if (currency != null && !at.here() && !currency.equals(PricesRequest.orNone(prices).currency()
                     .getCurrencyCode())) {
-                at.at("candidates").at(i).add("price", Code.INCONSISTENT, "must be in the currency of the prices");
+                at.at("candidates").at(i).add("price", Code.INCONSISTENT, Message.of("must be in the currency of the prices"));
             }
         }
         if (salt == Salt.POTASSIUM_CHLORIDE && saltDose != null && saltDose.value() != null && saltDose.unit() != null
@@ -48,8 +49,8 @@ public record SizingRequest(
                 && !Guard.isWithin(saltDose.inBase(), CapacityTable.minSaltDoseGramsPerLitre(salt),
                         Double.POSITIVE_INFINITY)) {
             double least = saltDose.unit().fromBase(CapacityTable.minSaltDoseGramsPerLitre(salt));
-            at.add("saltDose", Code.OUT_OF_RANGE, "must be at least " + Text.number(least) + " " + saltDose.unit().symbol()
-                    + " of potassium chloride");
+            at.add("saltDose", Code.OUT_OF_RANGE, Message.of("must be at least {0} {1} of potassium chloride",
+                    Text.number(least), saltDose.unit().symbol()));
         }
     }
 }

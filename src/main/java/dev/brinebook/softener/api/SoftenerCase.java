@@ -6,6 +6,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.CyclicColumn;
 import dev.brinebook.softener.DoseChoice;
@@ -15,6 +16,7 @@ import dev.brinebook.softener.Softener;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
@@ -30,6 +32,8 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
 
     /** Hardness below which there is nothing to soften, mg/L as CaCO3. */
     public static final double LEAST_HARDNESS_MG_PER_L = 1;
+    static final Message NOTHING_TO_SOFTEN = Message.of("the water has less than 1 mg/L of hardness: there is nothing to"
+            + " soften");
 
     /** The case that {@code request} makes, tried on a year, or on the days that were measured. */
     public static SoftenerCase of(CaseRequest request, Explanation explanation) {
@@ -63,8 +67,7 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
     /** Refuses a water that a softener can do nothing for. */
     public static void requireHardness(CompensatedHardness hardness) {
         if (!(hardness.totalMgPerL() >= LEAST_HARDNESS_MG_PER_L)) {
-            throw InvalidRequest.impossible("/water", "the water has less than 1 mg/L of hardness: there is nothing to"
-                    + " soften");
+            throw InvalidRequest.impossible("/water", NOTHING_TO_SOFTEN);
         }
     }
 
@@ -75,11 +78,12 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
      */
     public static void requireCapacity(Softener softener, double doseGramsPerLitre, String pointer) {
         if (!softener.capacity().isKnownAt(softener.salt(), doseGramsPerLitre)) {
-            throw InvalidRequest.impossible(pointer, "at " + Text.number(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(
-                    doseGramsPerLitre)) + " lb/ft3 or " + Text.number(doseGramsPerLitre) + " g/L more than half of this water's"
-                    + " hardness, or more than " + Text.number(CyclicColumn.MAX_END_POINT_MG_PER_L) + " mg/L, leaks through"
-                    + " from the first litre on: there is no capacity to state. A higher dose or a counter-current brine may"
-                    + " hold it; capacityMethod table counts without regard to leakage");
+            throw InvalidRequest.impossible(pointer, Message.of("at {0} or {1} more than half of this water's hardness, or more"
+                    + " than {2} mg/L, leaks through from the first litre on: there is no capacity to state. A higher dose or a"
+                    + " counter-current brine may hold it; capacityMethod table counts without regard to leakage",
+                    Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre)),
+                    Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre)),
+                    Text.number(CyclicColumn.MAX_END_POINT_MG_PER_L)));
         }
     }
 

@@ -9,8 +9,8 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.quantity.LengthUnit;
 import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
@@ -36,6 +36,7 @@ import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
@@ -91,16 +92,16 @@ public record SoftenerRequest(
     @Override
     public void check(Violations at) {
         if (resinVolume != null && nameplateCapacity != null) {
-            at.add("resinVolume", Code.INCONSISTENT, "must be left out when nameplateCapacity is given");
+            at.add("resinVolume", Code.INCONSISTENT, Message.of("must be left out when nameplateCapacity is given"));
         } else if (resinVolume == null && nameplateCapacity == null && !at.here()) {
-            at.add("resinVolume", Code.MISSING, "resinVolume is missing: give it, or nameplateCapacity");
+            at.add("resinVolume", Code.MISSING, Message.of("resinVolume is missing: give it, or nameplateCapacity"));
         }
         if (saltDose != null && saltPerRegeneration != null) {
-            at.add("saltDose", Code.INCONSISTENT, "must be left out when saltPerRegeneration is given");
+            at.add("saltDose", Code.INCONSISTENT, Message.of("must be left out when saltPerRegeneration is given"));
         }
         if (saltOnHand != null && saltOnHand.value() != null && saltOnHand.unit() != null && !at.at("saltOnHand").here()
                 && brineTank() < saltOnHand.inBase()) {
-            at.add("saltOnHand", Code.INCONSISTENT, "must not be more than brineTankCapacity");
+            at.add("saltOnHand", Code.INCONSISTENT, Message.of("must not be more than brineTankCapacity"));
         }
         if (!at.here()) {
             checkDose(at);
@@ -123,18 +124,18 @@ public record SoftenerRequest(
         double max = CapacityTable.maxSaltDoseGramsPerLitre(used);
         if (!Guard.isWithin(dose, min, max)) {
             SaltDoseUnit unit = saltDose == null ? SaltDoseUnit.GRAM_PER_LITRE : saltDose.unit();
-            at.add(saltDose == null ? "saltPerRegeneration" : "saltDose", Code.OUT_OF_RANGE, "must make a dose of "
-                    + Text.number(unit.fromBase(min)) + " to " + Text.number(unit.fromBase(max)) + " " + unit.symbol()
-                    + ", makes " + Text.number(unit.fromBase(dose)) + " " + unit.symbol());
+            at.add(saltDose == null ? "saltPerRegeneration" : "saltDose", Code.OUT_OF_RANGE,
+                    Message.of("must make a dose of {0} to {1} {2}, makes {3} {2}", Text.number(unit.fromBase(min)),
+                            Text.number(unit.fromBase(max)), unit.symbol(), Text.number(unit.fromBase(dose))));
         }
     }
 
     private void checkTank(Violations at) {
         ResinBed bed = new ResinBed(resinLitres(), diameterMetres());
         if (bed.depthMetres() > heightMetres()) {
-            at.add(tankHeight == null ? "tankDiameter" : "tankHeight", Code.INCONSISTENT, "the resin stands "
-                    + Text.number(bed.depthMetres()) + " m deep in this tank, deeper than its " + Text.number(heightMetres())
-                    + " m");
+            at.add(tankHeight == null ? "tankDiameter" : "tankHeight", Code.INCONSISTENT, Message.of(
+                    "the resin stands {0} m deep in this tank, deeper than its {1} m", Text.number(bed.depthMetres()),
+                    Text.number(heightMetres())));
         }
     }
 
@@ -147,14 +148,21 @@ public record SoftenerRequest(
         }
         double years = Math.min(ResinEfficiency.MAX_YEARS, resinAgeYears.doubleValue());
         double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
-                100 * ResinState.assumedYearlyLossShare(water), "% of the sites that are left") / 100;
+                100 * ResinState.assumedYearlyLossShare(water), 
+                percent -> Message.of("{0} % of the sites that are left", percent)) / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
-        explanation.assume("softener.resinAgeYears", Text.number(years) + (resinAgeYears.doubleValue() > years
-                ? " years, the most that the yearly loss is known for, which" : " years, which")
-                + " leave " + Text.number(100 * left)
-                + " % of the exchange sites; counted by the column only, the table is for resin in use as it is",
-                Origin.CALLER);
+        explanation.assume("softener.resinAgeYears", ageInWords(years, Text.number(100 * left)), Origin.CALLER);
         return new ResinState(Resin.STANDARD.withSitesLeft(left), direction);
+    }
+
+    private Message ageInWords(double years, BigDecimal leftPercent) {
+        return resinAgeYears.doubleValue() > years
+                ? Message.of("{0} years, the most that the yearly loss is known for, which leave {1} % of the exchange sites;"
+                        + " counted by the column only, the table is for resin in use as it is", Text.number(years),
+                        leftPercent)
+                : Message.counted("{0} year, which leaves {1} % of the exchange sites; counted by the column only, the table is"
+                        + " for resin in use as it is", "{0} years, which leave {1} % of the exchange sites; counted by the"
+                        + " column only, the table is for resin in use as it is", Text.number(years), leftPercent);
     }
 
     /** The softener in SI, with every default told to {@code explanation}. */
@@ -168,8 +176,8 @@ public record SoftenerRequest(
     /** The resin in its tank, of beads of a kind, with every default told to {@code explanation}. */
     public ResinBed bed(ResinBead bead, Explanation explanation) {
         if (nameplateCapacity != null) {
-            explanation.assume("softener.resinVolume", Text.number(resinLitres()) + " L, a cubic foot for each 30,000 gr of"
-                    + " the nameplate", Origin.DERIVED);
+            explanation.assume("softener.resinVolume", Message.of("{0}, a cubic foot for each 30,000 gr of the"
+                    + " nameplate", Text.of(AnswerUnits.METRIC.resinVolume(resinLitres()))), Origin.DERIVED);
         }
         explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), standardTank(diameterMetres()));
         return new ResinBed(resinLitres(), diameterMetres(), bead);
@@ -193,11 +201,13 @@ public record SoftenerRequest(
     /** The dose as found, g/L, with its default told to {@code explanation}. */
     public double doseGramsPerLitre(Explanation explanation) {
         if (saltDose == null && saltPerRegeneration == null) {
-            explanation.assume("softener.saltDose", "10 lb/ft3 of sodium chloride, the common setting", Origin.DEFAULT);
+            explanation.assume("softener.saltDose", Message.of("{0} of sodium chloride, the common"
+                    + " setting", "10 lb/ft3"), Origin.DEFAULT);
         } else {
-            explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose).toString() : Text.of(saltPerRegeneration)
-                    + " over the resin, which is " + Text.number(SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(
-                            doseGramsPerLitre())) + " lb/ft3 or " + Text.number(doseGramsPerLitre()) + " g/L", Origin.CALLER);
+            explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose)
+                    : Message.of("{0} over the resin, which is {1} or {2}", Text.of(saltPerRegeneration),
+                            Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre())),
+                            Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre()))), Origin.CALLER);
         }
         return doseGramsPerLitre();
     }
@@ -205,8 +215,9 @@ public record SoftenerRequest(
     /** What the brine tank holds, how full it is, and the bags that fill it. */
     public SaltStore saltStore(double bagKilograms, Explanation explanation) {
         double capacity = explanation.orDefault("softener.brineTankCapacity", brineTankCapacity,
-                ASSUMED_BRINE_TANK_KILOGRAMS, "100 kg");
-        double start = explanation.orDefault("softener.saltOnHand", saltOnHand, capacity / 2, "half of what it holds");
+                ASSUMED_BRINE_TANK_KILOGRAMS, Text.of(AnswerUnits.METRIC.mass(ASSUMED_BRINE_TANK_KILOGRAMS)));
+        double start = explanation.orDefault("softener.saltOnHand", saltOnHand, capacity / 2,
+                Message.of("half of what it holds"));
         return new SaltStore(capacity, start, bagKilograms);
     }
 
@@ -215,7 +226,7 @@ public record SoftenerRequest(
         Duty duty = given.duty();
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
-                MeterSettings.REGENERATION_HOUR, "o'clock");
+                MeterSettings.REGENERATION_HOUR, clock -> Message.of("{0} o'clock", clock));
         return new Found(setup(given, policy, hour), given.found().saltDoseGramsPerLitre(), new Found.Meter(
                 FlowsRequest.base(control.hardnessSetting()),
                 FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()),
@@ -259,8 +270,9 @@ public record SoftenerRequest(
                 : TotalCapacity.resinLitresFromNameplate(nameplateCapacity.inBase());
     }
 
-    private static String standardTank(double metres) {
-        return Text.number(LengthUnit.INCH.fromBase(metres)) + " in or " + Text.number(metres) + " m, a standard tank";
+    private static Message standardTank(double metres) {
+        return Message.of("{0} or {1}, a standard tank", Text.of(AnswerUnits.US.length(metres)),
+                Text.of(AnswerUnits.METRIC.length(metres)));
     }
 
     private double diameterMetres() {

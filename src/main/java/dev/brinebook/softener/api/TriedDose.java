@@ -38,12 +38,22 @@ public record TriedDose(
     static TriedDose of(DoseChoice.Option option, AnswerUnits units, Currency currency) {
         YearlyTotals year = option.outcome().yearly();
         var dosed = option.dosed();
-        Optional<Settled> cycle = dosed.softener().capacity().cycle(dosed.softener().salt(), dosed.saltDoseGramsPerLitre());
+        Optional<Settled> cycle = cycle(option);
         return new TriedDose(units.saltDose(dosed.saltDoseGramsPerLitre()), units.capacity(dosed.capacityGrams()),
                 units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.volume(Math.min(option.settings().reserveLitres(), option.settings().meterLitres())),
                 FigureAnswer.of(option.outcome().meanIntervalDays(), 1), units.mass(year.saltGrams() / 1000),
                 units.volume(year.waterLitres()), Money.of(option.costPerYear(), currency), Rounding.answer(year.hardDays()),
                 cycle.map(one -> units.hardness(one.meanLeakageMgPerL())).orElse(null), option.holdsEndPoint());
+    }
+
+    /** Whether the leakage of a dose is told: by the column alone. */
+    static boolean tellsLeakage(DoseChoice.Option option) {
+        return cycle(option).isPresent();
+    }
+
+    private static Optional<Settled> cycle(DoseChoice.Option option) {
+        var dosed = option.dosed();
+        return dosed.softener().capacity().cycle(dosed.softener().salt(), dosed.saltDoseGramsPerLitre());
     }
 }

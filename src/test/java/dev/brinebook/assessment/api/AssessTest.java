@@ -52,6 +52,22 @@ class AssessTest {
     }
 
     @Test
+    void speaksInTheUnitsOfTheAnswer() {
+        TestServer.post("/v1/assessment", TestServer.example("assess.apartment")).statusCode(200)
+                .body("fit.reasons", hasItem("the bed is less than 61 cm deep"))
+                .body("commissioning", hasItem(containsString("below 17 mg/L")))
+                .body("basis.formula", not(hasItem(containsString("gpm")))).body("basis.formula", not(hasItem(containsString("psi"))));
+        assess(WELL).body("commissioning", hasItem(containsString("below 1 gpg")))
+                .body("basis.formula", hasItem(containsString("8 gpm/ft2")));
+    }
+
+    @Test
+    void tellsTheSeedToItsLastDigit() {
+        assess(WELL.replaceFirst("\\{", "{\"seed\": 123456789,")).statusCode(200)
+                .body("assumptions.find { it.name == 'seed' }.value", equalTo("123456789"));
+    }
+
+    @Test
     void countsCapacityByTheTableOrByTheColumnAsAsked() {
         String table = WELL.replaceFirst("\\{", "{\"preferences\": {\"capacityMethod\": \"table\"},");
         assess(table).statusCode(200)
