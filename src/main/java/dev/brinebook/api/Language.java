@@ -3,10 +3,9 @@ package dev.brinebook.api;
 import dev.brinebook.source.Table;
 import dev.brinebook.wording.Wording;
 import java.math.BigDecimal;
-import java.text.DecimalFormatSymbols;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Locale.LanguageRange;
 import java.util.Map;
@@ -14,19 +13,21 @@ import java.util.Map;
 /**
  * A language that people are answered in. Codes, names of properties and citations are the same in each.
  *
- * @param code language by ISO 639, such as {@code es}
- * @param templates each template of the code in this language; none for English
- * @param decimalSign what stands before the decimals, which differs between countries of one language
+ * <p>Thousands have no sign in any, so that no number can be read wrong. In Spanish, where both signs before decimals are in
+ * use, it is the point that [RAE-2010] recommends and North America writes.
  */
-public record Language(String code, Map<String, String> templates, char decimalSign) implements Wording {
+public enum Language implements Wording {
+    ENGLISH("en", '.'), SPANISH("es", '.'), FRENCH("fr", ','), GERMAN("de", ',');
 
-    /** What is spoken when the caller asks for none of the others. */
-    public static final Language ENGLISH = new Language("en", Map.of(), '.');
+    private final String code;
+    private final char decimalSign;
+    private final Map<String, String> templates;
 
-    private static final Map<String, Map<String, String>> OTHERS = Map.of("es", read("es"), "fr", read("fr"), "de", read("de"));
-
-    /** Codes of all languages, English first. */
-    public static final List<String> CODES = List.of("en", "es", "fr", "de");
+    Language(String code, char decimalSign) {
+        this.code = code;
+        this.decimalSign = decimalSign;
+        this.templates = code.equals("en") ? Map.of() : read(code);
+    }
 
     /**
      * The first language of an {@code Accept-Language} header (RFC 9110, section 12.5.4) that is spoken here, by weight;
@@ -38,20 +39,22 @@ public record Language(String code, Map<String, String> templates, char decimalS
         }
         try {
             return LanguageRange.parse(acceptLanguage).stream().filter(range -> range.getWeight() > 0)
-                    .map(range -> Locale.forLanguageTag(range.getRange())).filter(locale -> CODES.contains(locale.getLanguage()))
-                    .findFirst().map(Language::of).orElse(ENGLISH);
+                    .map(range -> Locale.forLanguageTag(range.getRange()).getLanguage())
+                    .flatMap(spoken -> Arrays.stream(values()).filter(language -> language.code.equals(spoken)))
+                    .findFirst().orElse(ENGLISH);
         } catch (IllegalArgumentException unreadable) {
             return ENGLISH;
         }
     }
 
-    private static Language of(Locale locale) {
-        String code = locale.getLanguage();
-        if (code.equals(ENGLISH.code)) {
-            return ENGLISH;
-        }
-        Locale place = new Locale.Builder().setLanguage(code).setRegion(locale.getCountry()).build();
-        return new Language(code, OTHERS.get(code), DecimalFormatSymbols.getInstance(place).getDecimalSeparator());
+    /** Language by ISO 639, such as {@code es}. */
+    public String code() {
+        return code;
+    }
+
+    /** Each template of the code in this language; none in English, which the code is written in. */
+    public Map<String, String> templates() {
+        return templates;
     }
 
     @Override
@@ -68,7 +71,7 @@ public record Language(String code, Map<String, String> templates, char decimalS
     @Override
     public boolean isOne(BigDecimal count) {
         return count.compareTo(BigDecimal.ONE) == 0
-                || code.equals("fr") && count.signum() >= 0 && count.compareTo(BigDecimal.valueOf(2)) < 0;
+                || this == FRENCH && count.signum() >= 0 && count.compareTo(BigDecimal.valueOf(2)) < 0;
     }
 
     private static Map<String, String> read(String code) {
