@@ -19,6 +19,11 @@ public final class Text {
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
+    /** From one quantity to another in the same unit, or the one that both are. */
+    public static Message span(Quantity<?> low, Quantity<?> high) {
+        return low.equals(high) ? of(low) : Message.of("{0} to {1}", number(low.value().doubleValue()), of(high));
+    }
+
     /** A quantity to four significant digits with its unit. */
     public static Message of(Quantity<?> quantity) {
         return Message.of("{0} {1}", number(quantity.value().doubleValue()), quantity.unit().symbol());

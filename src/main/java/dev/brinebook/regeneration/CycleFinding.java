@@ -2,13 +2,14 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What is wrong or unusual about a cycle on its hardware, with the sentence that says so. */
-public enum CycleFinding {
+public enum CycleFinding implements Worded {
     BACKWASH_CARRIES_RESIN_OUT("The drain flow is faster than the resin falls: the backwash carries it out of the tank."),
     BACKWASH_ABOVE_ROOM("The backwash lifts the resin higher than the tank has room: resin leaves with the water."),
     BACKWASH_TOO_WEAK("The backwash lifts the bed by less than 30 %, too little to clean all of it: a larger drain line flow"
@@ -46,7 +47,8 @@ public enum CycleFinding {
         this.step = step;
     }
 
-    public String sentence() {
+    @Override
+    public String words() {
         return sentence;
     }
 

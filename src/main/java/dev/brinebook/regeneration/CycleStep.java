@@ -1,6 +1,8 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Worded;
 import java.util.Optional;
 
 /**
@@ -28,29 +30,40 @@ public record CycleStep(Kind kind, double minutes, double flowLitresPerMinute, d
     }
 
     /** The steps, in their order, each with its guide and what it is for. */
-    public enum Kind {
+    public enum Kind implements Worded {
         /** Source of the guide: [CP-CYCLE]; 5 to 15 minutes are in use. */
-        BACKWASH("loosens the bed and carries dirt and fines to the drain", new Guide(8, 10, "CP-CYCLE")),
+        BACKWASH("backwash", Message.of("loosens the bed and carries dirt and fines to the drain"),
+                new Guide(8, 10, "CP-CYCLE")),
         /** Source of the guide: [DAVIS] p. 8-19; [CP-CYCLE] has 60 minutes. */
-        BRINE_AND_SLOW_RINSE("draws the brine slowly through the bed, then pushes it out with as slow a flow of water",
-                new Guide(30, 60, "DAVIS")),
+        BRINE_AND_SLOW_RINSE("brine and slow rinse", Message.of("draws the brine slowly through the bed, then pushes it out"
+                + " with as slow a flow of water"), new Guide(30, 60, "DAVIS")),
         /** Source of the guide: [CP-CYCLE], 8 minutes where it is used. */
-        SECOND_BACKWASH("lifts the bed once more after the brine", new Guide(8, 10, "CP-CYCLE")),
+        SECOND_BACKWASH("second backwash", Message.of("lifts the bed once more after the brine"),
+                new Guide(8, 10, "CP-CYCLE")),
         /** Source of the guide: [CP-CYCLE]; 5 to 15 minutes are in use. */
-        FAST_RINSE("settles the bed and clears the last brine before service", new Guide(4, 10, "CP-CYCLE")),
+        FAST_RINSE("fast rinse", Message.of("settles the bed and clears the last brine before service"),
+                new Guide(4, 10, "CP-CYCLE")),
         /** No guide: the salt dose sets the minutes. */
-        REFILL("puts just the water into the brine tank that dissolves the next dose", null);
+        REFILL("refill", Message.of("puts just the water into the brine tank that dissolves the next dose"), null);
 
-        private final String purpose;
+        private final String words;
+        private final Message purpose;
         private final Guide guide;
 
-        Kind(String purpose, Guide guide) {
+        Kind(String words, Message purpose, Guide guide) {
+            this.words = words;
             this.purpose = purpose;
             this.guide = guide;
         }
 
+        /** Its name in a sentence. */
+        @Override
+        public String words() {
+            return words;
+        }
+
         /** What the step does, as the end of a sentence that begins with its name. */
-        public String purpose() {
+        public Message purpose() {
             return purpose;
         }
 

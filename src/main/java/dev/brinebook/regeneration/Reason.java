@@ -1,11 +1,24 @@
 package dev.brinebook.regeneration;
 
-/** What started a regeneration. */
-public enum Reason {
+import dev.brinebook.wording.Worded;
+
+/** What started a regeneration, with the sentence that says so. */
+public enum Reason implements Worded {
     /** The time clock, whatever was used. */
-    CLOCK,
+    CLOCK("The clock starts it."),
     /** The meter had counted its volume, or all but the reserve. */
-    METER,
+    METER("The meter starts it."),
     /** The longest time allowed between two regenerations had passed. */
-    OVERRIDE
+    OVERRIDE("The day override starts it.");
+
+    private final String words;
+
+    Reason(String words) {
+        this.words = words;
+    }
+
+    @Override
+    public String words() {
+        return words;
+    }
 }

@@ -4,6 +4,7 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SurfaceFlowUnit;
+import dev.brinebook.wording.Worded;
 import java.util.Comparator;
 import java.util.List;
 
@@ -29,16 +30,27 @@ public final class ServiceFlow {
     /** Highest pressure drop of any softener by [DAVIS] table 8-3: 20 psi. */
     public static final double GUIDE_MAX_PRESSURE_DROP_PASCALS = 20 * Exact.PSI_PASCALS;
 
-    /** What limits a service flow. */
-    public enum Limit {
+    /** What limits a service flow, with its name in a sentence. */
+    public enum Limit implements Worded {
         /** Velocity over the cross-section of the tank, 8 gpm/ft². */
-        SURFACE_VELOCITY,
+        SURFACE_VELOCITY("surface velocity"),
         /** Flow per volume of resin, 5 gpm/ft³ all day. */
-        FLOW_PER_RESIN,
+        FLOW_PER_RESIN("flow per resin"),
         /** Flow per volume of resin in short peaks, 10 gpm/ft³. */
-        PEAK_FLOW_PER_RESIN,
+        PEAK_FLOW_PER_RESIN("peak flow per resin"),
         /** Pressure lost in the bed, 15 psi. */
-        PRESSURE_DROP
+        PRESSURE_DROP("pressure drop");
+
+        private final String words;
+
+        Limit(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String words() {
+            return words;
+        }
     }
 
     /** A flow and what it is the limit of. */

@@ -4,14 +4,16 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.regeneration.CycleFinding;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.ServiceFlow;
+import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** What is wrong with a bed for what it is asked to do, with the sentence that says so. */
-public enum BedFinding {
+public enum BedFinding implements Worded {
     BED_TOO_SHALLOW("The bed is less than 24 inches deep, the least that the guide asks for: hardness can break through"
+            + " early.", "The bed is less than 61 cm deep, the least that the guide asks for: hardness can break through"
             + " early."),
     FREEBOARD_BELOW_GUIDE(CycleFinding.FREEBOARD_BELOW_GUIDE),
     NO_ROOM_FOR_TARGET("The tank has no room above the bed for the expansion that is aimed at."),
@@ -22,26 +24,41 @@ public enum BedFinding {
     SUPPLY_BELOW_DRAIN_FLOW(CycleFinding.SUPPLY_BELOW_DRAIN_FLOW),
     SERVICE_FLOW_TOO_HIGH("The service flow is more than the bed takes all day."),
     SERVICE_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS("The service flow is more than the bed takes all day once the beads are"
-            + " crushed: it then loses more than 15 psi."),
+            + " crushed: it then loses more than 15 psi.", "The service flow is more than the bed takes all day once the beads"
+            + " are crushed: it then loses more than 103 kPa."),
     SERVICE_FLOW_FINDS_CHANNELS("The service flow is slower than 1 gpm per cubic foot of resin: it can run through channels"
-            + " and leave part of the bed unused."),
+            + " and leave part of the bed unused.", "The service flow is slower than 8 bed volumes an hour: it can run through"
+            + " channels and leave part of the bed unused."),
     PEAK_FLOW_TOO_HIGH("The peak flow is more than the bed takes even for a short time."),
     PEAK_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS("The peak flow is more than the bed takes once the beads are crushed: it then"
-            + " loses more than 15 psi.");
+            + " loses more than 15 psi.", "The peak flow is more than the bed takes once the beads are crushed: it then loses"
+            + " more than 103 kPa.");
 
-    private final String sentence;
+    private final String words;
+    private final String metricWords;
 
-    BedFinding(String sentence) {
-        this.sentence = sentence;
+    BedFinding(String words, String metricWords) {
+        this.words = words;
+        this.metricWords = metricWords;
+    }
+
+    BedFinding(String words) {
+        this(words, words);
     }
 
     /** The same as a finding of the cycle, of the same name. */
     BedFinding(CycleFinding same) {
-        this(same.sentence());
+        this(same.words());
     }
 
-    public String sentence() {
-        return sentence;
+    @Override
+    public String words() {
+        return words;
+    }
+
+    @Override
+    public String metricWords() {
+        return metricWords;
     }
 
     /** Everything found, in the order above. The drain line flow control is judged, or where unknown the one to choose. */

@@ -52,6 +52,11 @@ public final class TestServer {
                 .post(path).then();
     }
 
+    /** A request that the service would take, read as it reads them. */
+    public static <Q extends Record> Q read(String json, Class<Q> type) {
+        return new JsonReader().read(json.getBytes(StandardCharsets.UTF_8), type);
+    }
+
     /** The request of a committed example. */
     public static String example(String name) {
         try {

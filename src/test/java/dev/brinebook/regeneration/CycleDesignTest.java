@@ -128,7 +128,7 @@ class CycleDesignTest {
         assertEquals(cycle.waterLitres() + more, whole.waterLitres(), 1e-9);
         assertTrue(Kind.REFILL.guide().isEmpty());
         assertEquals("CP-CYCLE", Kind.BACKWASH.guide().orElseThrow().sourceKey());
-        cycle.steps().forEach(step -> assertFalse(step.kind().purpose().isBlank()));
+        cycle.steps().forEach(step -> assertFalse(step.kind().purpose().toString().isBlank()));
     }
 
     /** 27,000 gr from one cubic foot at 10 lb (common practice). */

@@ -60,7 +60,7 @@ class CycleFindingTest {
                 found(brine(0.2), 44, OptionalDouble.empty()));
         assertEquals(List.of(), found(brine(0.5), 44, OptionalDouble.empty()));
         for (CycleFinding finding : CycleFinding.values()) {
-            assertTrue(finding.sentence().endsWith("."));
+            assertTrue(finding.words().endsWith("."));
         }
     }
 

@@ -101,7 +101,7 @@ class BedFindingTest {
 
     @Test
     void sharesTheSentencesOfTheCycle() {
-        assertEquals(CycleFinding.BACKWASH_TOO_WEAK.sentence(), BACKWASH_TOO_WEAK.sentence());
+        assertEquals(CycleFinding.BACKWASH_TOO_WEAK.words(), BACKWASH_TOO_WEAK.words());
     }
 
     /** The control to choose reaches the target, half a gallon per minute less does not. */

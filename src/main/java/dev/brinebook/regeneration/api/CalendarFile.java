@@ -3,6 +3,8 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.caution.Severity;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -53,14 +55,17 @@ final class CalendarFile {
     private static final int NOT_FOLDED = 1_000_000;
 
     private final String household;
+    /** The same in every language, as it goes into the UIDs. */
     private final String policy;
+    private final Wording language;
     private final Instant stamp;
     private final Map<String, Integer> named = new HashMap<>();
     private final List<VEvent> events = new ArrayList<>();
 
-    private CalendarFile(String household, String policy, LocalDate firstDate) {
-        this.household = household;
-        this.policy = policy;
+    private CalendarFile(CalendarEvents planned, LocalDate firstDate, Wording language) {
+        this.household = planned.household();
+        this.policy = planned.policy().toString();
+        this.language = language;
         this.stamp = firstDate.atStartOfDay().toInstant(ZoneOffset.UTC);
     }
 
@@ -69,13 +74,13 @@ final class CalendarFile {
      *
      * @param told the answer whose summary and cautions go with it
      */
-    static String of(Foreseen foreseen, ScheduleAnswer told) {
+    static String of(Foreseen foreseen, ScheduleAnswer told, Wording language) {
         CalendarEvents planned = CalendarEvents.of(foreseen);
-        CalendarFile file = new CalendarFile(planned.household(), planned.policy(), foreseen.firstDate());
+        CalendarFile file = new CalendarFile(planned, foreseen.firstDate(), language);
         planned.events().forEach(file::add);
         List<Property> about = List.of(new ProdId("-//Brinebook//Regeneration schedule " + ModelVersion.CURRENT + "//EN"),
-                ImmutableVersion.VERSION_2_0, new Name("Water softener: " + planned.policy()),
-                new Description(description(planned, told)));
+                ImmutableVersion.VERSION_2_0, new Name(Message.of("Water softener: {0}", planned.policy()).in(language)),
+                new Description(description(planned, told).in(language)));
         return written(new Calendar(new PropertyList(about), new ComponentList<>(file.events)));
     }
 
@@ -90,7 +95,8 @@ final class CalendarFile {
             properties.add(new DtStart<>(event.date()));
             properties.add(new DtEnd<>(event.date().plusDays(1)));
         }
-        properties.addAll(List.of(new Summary(event.summary()), new Description(event.description()),
+        properties.addAll(List.of(new Summary(event.summary().in(language)),
+                new Description(event.description().in(language)),
                 new Categories(event.category().name().replace('_', ' ').toLowerCase(Locale.ROOT)),
                 ImmutableTransp.TRANSPARENT));
         events.add(new VEvent(new PropertyList(properties)));
@@ -104,15 +110,17 @@ final class CalendarFile {
     }
 
     /** The summary, what must be known of the salt, and the cautions that are more than a note. */
-    private static String description(CalendarEvents planned, ScheduleAnswer told) {
-        StringBuilder text = new StringBuilder(told.summary());
-        String missing = told.policies().get(0).salt().missingBecause();
+    private static Message description(CalendarEvents planned, ScheduleAnswer told) {
+        List<Message> sentences = new ArrayList<>(List.of(told.summary()));
+        Message missing = told.policies().get(0).salt().missingBecause();
         if (missing != null) {
-            text.append(" No salt purchases are told. ").append(missing);
+            sentences.addAll(List.of(Message.of("No salt purchases are told."), missing));
         }
         told.cautions().stream().filter(caution -> caution.severity() != Severity.INFO).map(CautionAnswer::message)
-                .forEach(message -> text.append(' ').append(message));
-        return text.append(" An estimate for planning. ").append(planned.others()).toString().strip();
+                .forEach(sentences::add);
+        sentences.add(Message.of("An estimate for planning."));
+        planned.others().ifPresent(sentences::add);
+        return Message.joined(" ", sentences);
     }
 
     private static String written(Calendar calendar) {

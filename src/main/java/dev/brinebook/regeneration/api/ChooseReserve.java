@@ -25,6 +25,7 @@ import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.ReserveRequest.Rule;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,12 +56,13 @@ public final class ChooseReserve {
 
     private static ReserveAnswer answer(ReserveChoiceRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
-        int count = (int) explanation.orDefault("years", request.years(), ReserveChoiceRequest.DEFAULT_YEARS, "");
+        int count = (int) explanation.orDefault("years", request.years(), ReserveChoiceRequest.DEFAULT_YEARS,
+                years -> Message.of("{0}", years));
         double wanted = explanation.orDefault("hardDaysPerYear", request.hardDaysPerYear(), DEFAULT_HARD_DAYS.doubleValue(),
-                "");
+                days -> Message.of("{0}", days));
         Policy meter = meter(request).toPolicy(given.found(), duty, explanation);
         Regeneration regeneration = request.softener().setup(given, meter, 0)
                 .regeneration(duty.water().temperatureCelsius());
@@ -73,7 +75,7 @@ public final class ChooseReserve {
             rules.add(TriedReserve.of(rule.rule(), policy, trials.of(policy), units));
         }
         SmallestReserveAnswer smallest = smallest(trials, meter, wanted, duty, units);
-        explain(given, units, explanation);
+        explain(given, smallest, units, explanation);
         return new ReserveAnswer(explanation.behindStops(summary(smallest, rules)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.demand().meanLitres()), units.capacity(regeneration.capacityGrams()),
@@ -103,7 +105,7 @@ public final class ChooseReserve {
                 trials.regeneration(), delayed, wanted);
         if (!litres.exists()) {
             return new SmallestReserveAnswer(Rounding.answer(wanted), null, null, null, null, litres.reason(),
-                    litres.reason().words());
+                    units.saying(litres.reason()));
         }
         double busiest = duty.demand().model().busiestMonthMeans().busiestLitres();
         double below = busiest == 0 ? 1
@@ -114,27 +116,42 @@ public final class ChooseReserve {
                         delayed.overrideDays())), units), null, null);
     }
 
-    private static String summary(SmallestReserveAnswer smallest, List<TriedReserve> rules) {
-        String rarest = rules.stream().map(rule -> WireNames.of(rule.rule())
-                + (rule.reserve() == null ? " " : " of " + Text.of(rule.reserve()) + " ") + Text.number(rule.years().hardDays().mean().doubleValue())).reduce((one, two) -> one + ", " + two).orElseThrow();
-        return (smallest.reserve() == null ? "No reserve keeps hard days to " + Text.number(smallest.hardDaysPerYear()
-                .doubleValue()) + " a year: " + smallest.why() : "Keep " + Text.of(smallest.reserve()) + " back for at most "
-                + Text.number(smallest.hardDaysPerYear().doubleValue()) + (smallest.hardDaysPerYear().doubleValue() == 1
-                        ? " hard day a year" : " hard days a year")) + ". Hard days a year by the rules: "
-                + rarest + ".";
+    private static Message summary(SmallestReserveAnswer smallest, List<TriedReserve> rules) {
+        BigDecimal wanted = Text.number(smallest.hardDaysPerYear().doubleValue());
+        Message first = smallest.reserve() == null
+                ? Message.of("No reserve keeps hard days to {0} a year: {1}.", wanted, smallest.why())
+                : Message.counted("Keep {1} back for at most {0} hard day a year.",
+                        "Keep {1} back for at most {0} hard days a year.", wanted, Text.of(smallest.reserve()));
+        return Message.joined(" ", List.of(first, Message.of("Hard days a year by the rules: {0}.",
+                Message.joined(", ", rules.stream().map(ChooseReserve::hardDays).toList()))));
     }
 
-    private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
+    private static Message hardDays(TriedReserve tried) {
+        String rule = WireNames.of(tried.rule());
+        BigDecimal mean = Text.number(tried.years().hardDays().mean().doubleValue());
+        return tried.reserve() == null ? Message.of("{0} {1}", rule, mean)
+                : Message.of("{0} of {1} {2}", rule, Text.of(tried.reserve()), mean);
+    }
+
+    private static void explain(SoftenerCase given, SmallestReserveAnswer smallest, AnswerUnits units,
+            Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/dailyUse", "indoor use at home times the share that is softened", "REU-2016");
-        explanation.because("/meterVolume", "capacity set over hardness set", "WQP-2009");
-        explanation.because("/smallest/reserve", "halving the range from none to the whole meter, every reserve on the same"
-                + " drawn years", "DAIAD");
-        explanation.because("/smallest/dayBelowProbability", "gamma distribution of a day of the busiest weekday and month",
-                "DAIAD");
+        explanation.because("/dailyUse", Message.of("indoor use at home times the share that is softened"), "REU-2016");
+        explanation.because("/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
+        explanation.given("/smallest/hardDaysPerYear");
+        if (smallest.reserve() != null) {
+            explanation.because("/smallest/reserve", Message.of("halving the range from none to the whole meter, every reserve"
+                    + " on the same drawn years"), "DAIAD");
+            explanation.because("/smallest/shareOfMeterPercent", Message.of("reserve over meter volume"), "WQP-2009");
+            explanation.because("/smallest/dayBelowProbability", Message.of("gamma distribution of a day of the busiest"
+                    + " weekday and month"), "DAIAD");
+            PolicyYears.explain("/smallest/years", explanation);
+        }
+        explanation.because("/rules/*/reserve", Message.of("by its rule: a volume, a share of the meter volume, a mean day, or"
+                + " the part of a gamma distribution of the busiest weekday that the probability asks for"), "DAIAD");
         PolicyYears.explain("/rules/*/years", explanation);
-        explanation.because("/rules/*/hardDaysPercent", "mean hard days over 365", "DAIAD");
+        explanation.because("/rules/*/hardDaysPercent", Message.of("mean hard days over 365"), "DAIAD");
     }
 }

@@ -3,15 +3,19 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.regeneration.Cycle;
+import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.resin.BackwashGuide;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The backwash: the flow it needs in this water, and what the flow it gets does to the bed.")
@@ -39,14 +43,27 @@ public record CycleBackwash(
                 effect.isWithinGuide(), units.flow(bed.flowLitresPerMinute(effect.mostVelocityMetresPerHour())));
     }
 
-    static void explain(Explanation explanation) {
-        explanation.because("/backwash/targetVelocity", "falling velocity of a bead of 0.62 mm in water of this"
-                + " temperature, times the voids of the bed lifted by half to a power", "RICHARDSON-ZAKI");
-        explanation.because("/backwash/targetVelocity", "drag of the falling bead", "BARATI-2014");
-        explanation.because("/backwash/expansionShare", "the same, solved for the voids", "RICHARDSON-ZAKI");
-        explanation.because("/backwash/velocityWithinBand", "12 to 20 m/h", "DAVIS");
-        explanation.because("/backwash/velocityWithinBand", "6 to 8 gpm per square foot, 14.7 to 19.6 m/h, asked of"
-                + " public plants", "TEN-STATES");
-        CycleBed.explain(explanation);
+    static void explain(AnswerUnits units, Explanation explanation) {
+        explanation.given("/backwash/waterTemperature");
+        explanation.because("/backwash/targetVelocity", Message.of("falling velocity of a bead of 0.62 mm in water of this"
+                + " temperature, times the voids of the bed lifted by half to a power"), "RICHARDSON-ZAKI");
+        explanation.because("/backwash/targetVelocity", Message.of("drag of the falling bead"), "BARATI-2014");
+        explanation.because("/backwash/targetFlow", Message.of("target velocity times the cross-section of the tank"),
+                "RICHARDSON-ZAKI");
+        explanation.because("/backwash/flow", Message.of("the drain line flow control that was given, or the target flow to the"
+                + " next step of {0}", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
+        explanation.because("/backwash/velocity", Message.of("flow over the cross-section of the tank"), "CP-CYCLE");
+        explanation.because("/backwash/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"), "RICHARDSON-ZAKI");
+        explanation.because("/backwash/mostFlow", Message.of("the velocity at which the lifted bed is as high as the tank"),
+                "RICHARDSON-ZAKI");
+        explanation.because("/backwash/velocityWithinBand", band(BackwashGuide.TEXTBOOK, units),
+                BackwashGuide.TEXTBOOK.sourceKey());
+        explanation.because("/backwash/velocityWithinBand", Message.of("{0}, asked of public plants",
+                band(BackwashGuide.PUBLIC_PLANTS, units)), BackwashGuide.PUBLIC_PLANTS.sourceKey());
+        CycleBed.explain(units, explanation);
+    }
+
+    private static Message band(BackwashGuide guide, AnswerUnits units) {
+        return Text.span(units.surfaceFlow(guide.minMetresPerHour()), units.surfaceFlow(guide.maxMetresPerHour()));
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.AreaQuantity;
@@ -10,6 +11,7 @@ import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The resin in its tank, and the room above it.")
@@ -34,10 +36,12 @@ public record CycleBed(
     }
 
     /** Says why the numbers of the bed are what they are. */
-    public static void explain(Explanation explanation) {
-        explanation.because("/bed/depth", "resin volume over the cross-section of the tank; at least 24 inches are asked for",
-                "CP-HYDRAULICS");
-        explanation.because("/bed/freeboardShare", "tank height less bed depth, over bed depth; at least half is asked for",
-                "CP-HYDRAULICS");
+    public static void explain(AnswerUnits units, Explanation explanation) {
+        explanation.given("/bed/resinVolume");
+        explanation.because("/bed/depth", Message.of("resin volume over the cross-section of the tank; at least {0} are asked"
+                + " for", Text.of(units.length(ResinBed.GUIDE_MIN_DEPTH_METRES))), "CP-HYDRAULICS");
+        explanation.because("/bed/area", Message.of("circle of the diameter of the tank"), "CP-HYDRAULICS");
+        explanation.because("/bed/freeboardShare", Message.of("tank height less bed depth, over bed depth; at least half is"
+                + " asked for"), "CP-HYDRAULICS");
     }
 }

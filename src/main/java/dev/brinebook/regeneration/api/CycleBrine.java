@@ -17,6 +17,7 @@ import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.Injector;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The brine: what is drawn from the tank and how it goes through the bed.")
@@ -54,23 +55,45 @@ public record CycleBrine(
 
     static void explain(CycleDesign design, Explanation explanation) {
         Salt salt = design.salt();
-        boolean known = isStrengthKnown(design);
-        explanation.because("/brine/saturatedPercent", "saturation at the temperature of the brine tank",
+        explanation.given("/brine/saltDose", "/brine/tankTemperature");
+        explanation.because("/brine/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
+        explanation.because("/brine/saturatedPercent", Message.of("saturation at the temperature of the brine tank"),
                 Brine.sourceKey(salt));
-        explanation.because("/brine/saturatedVolume", "salt over the salt that a litre of saturated brine holds",
+        explanation.because("/brine/saturatedVolume", Message.of("salt over the salt that a litre of saturated brine holds"),
                 densitySource(salt));
-        explanation.because("/brine/dilutedPercent", known ? "salt in the brine drawn over the weight of that brine and of"
-                + " the water that draws it" : "about 10 %", known ? Brine.sourceKey(salt) : "CP-CYCLE");
-        explanation.because("/brine/dilutedVolume", known ? "brine flow times the minutes of the draw"
-                : "salt over 10 % by weight, over the density of that brine", densitySource(salt));
-        explanation.because("/brine/motiveWater", known ? "brine flow less suction, times the minutes of the draw"
-                : "weight of the diluted less that of the saturated brine", known ? "CP-CYCLE" : Brine.sourceKey(salt));
-        explanation.because("/brine/contactMinutes", "saturated brine over its suction, which is diluted brine over the"
-                + " brine flow; with the slow rinse 60 minutes", "CP-CYCLE");
-        explanation.assume("brine.dilutedPercent", known ? "from the flows of the injector" : "10 % by weight",
-                known ? Origin.DERIVED : Origin.DEFAULT);
-        explanation.assume("usualBrineStrength", Text.number(100 * Injector.ASSUMED_MIN_DILUTED_SALT_SHARE) + " to "
-                + Text.number(100 * Injector.ASSUMED_MAX_DILUTED_SALT_SHARE) + " % by weight", Origin.DEFAULT);
+        if (isStrengthKnown(design)) {
+            explainKnownStrength(salt, explanation);
+        } else {
+            explainAssumedStrength(salt, explanation);
+        }
+        explanation.because("/brine/contactMinutes", Message.of("saturated brine over its suction, which is diluted brine over"
+                + " the brine flow; with the slow rinse 60 minutes"), "CP-CYCLE");
+        explanation.because("/brine/slowRinseMinutes", Message.of("one bed volume over the brine flow"), "UFC-3-240-13FN");
+        explanation.because("/brine/bedVolumesPerHour", Message.of("brine flow over resin volume"), "CP-CYCLE");
+        explanation.assume("usualBrineStrength", Message.of("{0} to {1} % by weight",
+                Text.number(100 * Injector.ASSUMED_MIN_DILUTED_SALT_SHARE),
+                Text.number(100 * Injector.ASSUMED_MAX_DILUTED_SALT_SHARE)), Origin.DEFAULT);
+    }
+
+    private static void explainKnownStrength(Salt salt, Explanation explanation) {
+        explanation.assume("brine.dilutedPercent", Message.of("from the flows of the injector"), Origin.DERIVED);
+        explanation.because("/brine/dilutedPercent", Message.of("salt in the brine drawn over the weight of that brine and of"
+                + " the water that draws it"), Brine.sourceKey(salt));
+        explanation.because("/brine/dilutedVolume", Message.of("brine flow times the minutes of the draw"),
+                densitySource(salt));
+        explanation.given("/brine/suction");
+        explanation.because("/brine/motiveWater", Message.of("brine flow less suction, times the minutes of the draw"),
+                "CP-CYCLE");
+    }
+
+    private static void explainAssumedStrength(Salt salt, Explanation explanation) {
+        explanation.assume("brine.dilutedPercent", Message.of("10 % by weight"), Origin.DEFAULT);
+        explanation.because("/brine/dilutedPercent", Message.of("about 10 %"), "CP-CYCLE");
+        explanation.because("/brine/dilutedVolume", Message.of("salt over 10 % by weight, over the density of that brine"),
+                densitySource(salt));
+        explanation.because("/brine/suction", Message.of("saturated brine over the minutes of its draw"), "CP-CYCLE");
+        explanation.because("/brine/motiveWater", Message.of("weight of the diluted less that of the saturated brine"),
+                Brine.sourceKey(salt));
     }
 
     private static boolean isStrengthKnown(CycleDesign design) {

@@ -9,12 +9,13 @@ import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.quantity.api.WaterPerCapacityQuantity;
 import dev.brinebook.softener.api.EfficiencyLineAnswer;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("A regeneration step by step, and what it takes and restores.")
 public record CycleDesignAnswer(
         @Property(value = "One sentence to quote.", example = "\"Set backwash 8, brine and slow rinse 60, fast rinse 8 and"
-                + " refill 6.7 minutes.\"") String summary,
+                + " refill 6.7 minutes.\"") Message summary,
         @Property("The steps, with their time and water.") CycleTable cycle,
         @Property("The resin in its tank.") CycleBed bed,
         @Property("The backwash in this water.") CycleBackwash backwash,

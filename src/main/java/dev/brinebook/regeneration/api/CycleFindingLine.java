@@ -1,11 +1,14 @@
 package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleFinding;
 import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("Something wrong with the cycle on this hardware, or a step whose minutes are not usual.")
@@ -13,7 +16,7 @@ public record CycleFindingLine(
         @Property(value = "Stable code.", example = "\"backwashTooWeak\"") CycleFinding code,
         @Property(value = "What is wrong or unusual and why, in a sentence.",
                 example = "\"The backwash lifts the bed too little.\"")
-        String message,
+        Message message,
         @Property(value = "The step whose minutes are not usual.", optional = "when it is not about minutes",
                 example = "\"fastRinse\"") CycleStep.Kind step,
         @Property(value = "Its minutes, not rounded.", optional = "when it is not about minutes", example = "3.2",
@@ -23,13 +26,18 @@ public record CycleFindingLine(
         @Property(value = "Most minutes that are usual.", optional = "when it is not about minutes", example = "10",
                 unit = "minutes") BigDecimal guideMaxMinutes) {
 
-    static CycleFindingLine of(CycleFinding finding, Cycle cycle) {
+    static CycleFindingLine of(CycleFinding finding, Cycle cycle, AnswerUnits units) {
         if (finding.step().isEmpty()) {
-            return new CycleFindingLine(finding, finding.sentence(), null, null, null, null);
+            return new CycleFindingLine(finding, units.saying(finding), null, null, null, null);
         }
         CycleStep step = cycle.step(finding.step().get());
         CycleStep.Guide guide = step.kind().guide().orElseThrow();
-        return new CycleFindingLine(finding, finding.sentence(), step.kind(), Rounding.answer(step.minutes()),
+        return new CycleFindingLine(finding, units.saying(finding), step.kind(), Rounding.answer(step.minutes()),
                 Rounding.answer(guide.minMinutes()), Rounding.answer(guide.maxMinutes()));
+    }
+
+    static void explain(Explanation explanation) {
+        explanation.because("/findings/*", Message.of("the minutes of the step and those that are usual, as in the cycle"),
+                "CP-CYCLE");
     }
 }

@@ -8,6 +8,7 @@ import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.CycleStep.Guide;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -31,7 +32,7 @@ public record CycleStepLine(
         @Property(value = "Whether the minutes, not rounded, are usual.",
                 optional = "for the refill, whose minutes the salt sets", example = "true") Boolean withinGuide,
         @Property(value = "What the step does.", example = "\"loosens the bed and carries dirt and fines to the drain\"")
-        String purpose) {
+        Message purpose) {
 
     /** The step in the units of the answer. */
     public static CycleStepLine of(CycleStep step, AnswerUnits units) {

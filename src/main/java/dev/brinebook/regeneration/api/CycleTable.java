@@ -8,6 +8,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -32,17 +33,36 @@ public record CycleTable(
 
     /** Says why the numbers of the table are what they are, for a cycle that was worked out and not found. */
     public static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer + "/steps/*/waterTaken", "flow times minutes; while brine is drawn, what the injector"
-                + " adds to it by weight", "CP-CYCLE");
-        explanation.because(pointer + "/steps/0/minutes", "8 minutes, the low end of 8 to 10", "CP-CYCLE");
-        explanation.because(pointer + "/steps/1/minutes", "diluted brine and one bed volume of slow rinse over the brine"
-                + " flow", "UFC-3-240-13FN");
-        explanation.because(pointer + "/steps/*/minutes", "a second backwash as the first; fast rinse of three bed volumes"
-                + " over its flow; refill: water that dissolves the salt over its flow", "CP-CYCLE");
-        explanation.because(pointer + "/steps/1/guideMaxMinutes", "30 to 60 minutes of brine and slow rinse", "DAVIS");
-        explanation.because(pointer + "/steps/*/guideMaxMinutes", "8 to 10 minutes of backwash, 4 to 10 of fast rinse",
+        explanation.because(pointer + "/steps/0/minutes", Message.of("8 minutes, the low end of 8 to 10"), "CP-CYCLE");
+        explanation.because(pointer + "/steps/1/minutes", Message.of("diluted brine and one bed volume of slow rinse over"
+                + " the brine flow"), "UFC-3-240-13FN");
+        explanation.because(pointer + "/steps/*/minutes", Message.of("a second backwash as the first; fast rinse of three"
+                + " bed volumes over its flow; refill: water that dissolves the salt over its flow"), "CP-CYCLE");
+        explanation.because(pointer + "/steps/*/wholeMinutes", Message.of("minutes, rounded up"), "CP-CYCLE");
+        explanation.because(pointer + "/steps/*/tenthMinutes", Message.of("minutes to the nearest tenth"), "CP-CYCLE");
+        explanation.because(pointer + "/steps/*/flow", Message.of("as the valve has it; where that is not told, the drain line"
+                + " flow control that lifts the bed by half, 2.5 bed volumes an hour of brine and slow rinse, and the usual"
+                + " refill"), "CP-CYCLE");
+        for (String bound : List.of("guideMinMinutes", "guideMaxMinutes")) {
+            explanation.because(pointer + "/steps/1/" + bound, Message.of("30 to 60 minutes of brine and slow rinse"),
+                    "DAVIS");
+            explanation.because(pointer + "/steps/*/" + bound, Message.of("8 to 10 minutes of backwash, 4 to 10 of fast"
+                    + " rinse"), "CP-CYCLE");
+        }
+        explainWater(pointer, explanation);
+    }
+
+    private static void explainWater(String pointer, Explanation explanation) {
+        explanation.because(pointer + "/steps/*/waterTaken", Message.of("flow times minutes; while brine is drawn, what the"
+                + " injector adds to it by weight"), "CP-CYCLE");
+        explanation.because(pointer + "/steps/*/waterToDrain", Message.of("flow times minutes, with the brine drawn from the"
+                + " tank; of the refill nothing"), "CP-CYCLE");
+        explanation.because(pointer + "/totalMinutes", Message.of("sum of the minutes of the steps"), "CP-CYCLE");
+        explanation.because(pointer + "/totalWholeMinutes", Message.of("sum of the whole minutes of the steps"), "CP-CYCLE");
+        explanation.because(pointer + "/water", Message.of("sum of the water of the steps; 3.3 to 8.7 bed volumes are"
+                + " usual"), "CP-CYCLE");
+        explanation.because(pointer + "/waterInWholeMinutes", Message.of("water of every step in whole minutes"),
                 "CP-CYCLE");
-        explanation.because(pointer + "/water", "sum of the water of the steps; 25 to 65 gal are usual for a cubic foot",
-                "CP-CYCLE");
+        explanation.because(pointer + "/drain", Message.of("sum of what the steps send to the drain"), "CP-CYCLE");
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.VolumeQuantity;
@@ -11,6 +12,7 @@ import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.regeneration.RinseGuide;
 import dev.brinebook.regeneration.WaterGuide;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The water of the regeneration by the resin that it serves.")
@@ -30,17 +32,26 @@ public record CycleWater(
         double fastRinse = cycle.step(Kind.FAST_RINSE).lineWaterLitres() / bed.resinLitres();
         return new CycleWater(RinseLine.of(cycle.slowRinseBedVolumes(), bed.resinLitres(), RinseGuide.SLOW, units),
                 RinseLine.of(fastRinse, bed.resinLitres(), RinseGuide.FAST, units),
-                units.volume(bedVolumes * units.resinVolume(1).unit().toBase(1)), Rounding.answer(bedVolumes),
+                perVolumeOfResin(bedVolumes, units), Rounding.answer(bedVolumes),
                 WaterGuide.isUsual(bedVolumes), bedVolumes < WaterGuide.PLANT_BED_VOLUMES);
     }
 
-    static void explain(Explanation explanation) {
-        explanation.because("/waterByResin/slowRinse", "minutes after the brine times the brine flow; plants take 7.5 to 22.5"
-                + " gal per cubic foot, one to three bed volumes", "UFC-3-240-13FN");
-        explanation.because("/waterByResin/fastRinse", "minutes times flow; plants take 35 to 100 gal per cubic foot",
+    static void explain(AnswerUnits units, Explanation explanation) {
+        explanation.because("/waterByResin/slowRinse", Message.of("minutes after the brine times the brine flow; plants take"
+                + " one to three bed volumes"), "UFC-3-240-13FN");
+        explanation.because("/waterByResin/fastRinse", Message.of("minutes times flow; plants take 4.7 to 13.3 bed volumes"),
                 "UFC-3-240-13FN");
-        explanation.because("/waterByResin/perVolumeOfResin", "water of the regeneration over the resin; 25 to 65 gal per"
-                + " cubic foot are usual", "CP-CYCLE");
-        explanation.because("/waterByResin/belowPlants", "80 gal per cubic foot", "AWWA-ASCE");
+        explanation.because("/waterByResin/perVolumeOfResin", Message.of("water of the regeneration over the resin; {0} are"
+                + " usual", Text.span(perVolumeOfResin(WaterGuide.MIN_BED_VOLUMES, units),
+                perVolumeOfResin(WaterGuide.MAX_BED_VOLUMES, units))), "CP-CYCLE");
+        explanation.because("/waterByResin/bedVolumes", Message.of("water of the regeneration over the resin volume"),
+                "CP-CYCLE");
+        explanation.because("/waterByResin/belowPlants", Message.of("{0} for as much resin",
+                Text.of(perVolumeOfResin(WaterGuide.PLANT_BED_VOLUMES, units))), "AWWA-ASCE");
+    }
+
+    /** Water of so many bed volumes for one cubic foot, or one litre, of resin. */
+    private static VolumeQuantity perVolumeOfResin(double bedVolumes, AnswerUnits units) {
+        return units.volume(bedVolumes * units.resinVolume(1).unit().toBase(1));
     }
 }

@@ -1,12 +1,14 @@
 package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The cycle, as often as it runs in a year.")
@@ -23,5 +25,11 @@ public record CycleYear(
         double count = regenerations.doubleValue();
         return new CycleYear(Rounding.answer(count), units.mass(count * dosed.saltGrams() / 1000),
                 units.volume(count * dosed.cycle().waterLitres()));
+    }
+
+    static void explain(Explanation explanation) {
+        explanation.given("/year/regenerations");
+        explanation.because("/year/salt", Message.of("regenerations times the salt of one"), "WQP-2009");
+        explanation.because("/year/water", Message.of("regenerations times the water of one"), "CP-CYCLE");
     }
 }

@@ -6,7 +6,6 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
@@ -25,10 +24,9 @@ import dev.brinebook.softener.api.EfficiencyLineAnswer;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Which minutes, flows and water a regeneration takes. */
 public final class DesignCycle {
@@ -48,26 +46,29 @@ public final class DesignCycle {
 
     private static CycleDesignAnswer answer(CycleDesignRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         CapacityTable table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation);
         Softener softener = request.softener().toDomain(table, explanation);
         double dose = request.softener().doseGramsPerLitre(explanation);
-        CycleDesign design = design(request, softener, dose, explanation);
+        CycleDesign design = design(request, softener, dose, units, explanation);
         Cycle cycle = design.cycle();
         DosedSoftener dosed = new DosedSoftener(softener, dose, cycle);
         BackwashEffect backwash = BackwashEffect.of(softener.bed(), softener.tankHeightMetres(),
                 cycle.step(Kind.BACKWASH).flowLitresPerMinute(), design.waterTemperatureCelsius());
         CycleTable steps = CycleTable.of(cycle, units);
         double waterLitresPerKilogram = cycle.waterLitresPerKilogram(dosed.capacityGrams());
-        explain(request, design, explanation, table);
+        explain(request, design, explanation, table, units);
         List<EfficiencyLineAnswer> efficiency = EfficiencyLineAnswer.of(verdicts(dosed, waterLitresPerKilogram), units,
                 "/efficiency", explanation);
+        List<CycleFinding> findings = CycleFinding.of(cycle, backwash, request.softener().supplyLitresPerMinute());
+        if (findings.stream().anyMatch(finding -> finding.step().isPresent())) {
+            CycleFindingLine.explain(explanation);
+        }
         return new CycleDesignAnswer(summary(steps, dosed, units), steps, CycleBed.of(softener.bed(), backwash, units),
                 CycleBackwash.of(softener.bed(), cycle, backwash, design.waterTemperatureCelsius(), units),
                 CycleBrine.of(design, cycle, units),
                 RefillSetting.of(cycle.step(Kind.REFILL), design.salt(), design.brineTankTemperatureCelsius(), units),
-                CycleFinding.of(cycle, backwash, request.softener().supplyLitresPerMinute()).stream()
-                        .map(finding -> CycleFindingLine.of(finding, cycle)).toList(),
+                findings.stream().map(finding -> CycleFindingLine.of(finding, cycle, units)).toList(),
                 units.capacity(dosed.capacityGrams()), units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.waterPerCapacity(waterLitresPerKilogram), CycleWater.of(softener.bed(), cycle, units), efficiency,
                 CycleYear.of(request.regenerationsPerYear(), dosed, units), explanation.cautions(),
@@ -75,13 +76,14 @@ public final class DesignCycle {
     }
 
     private static CycleDesign design(CycleDesignRequest request, Softener softener, double doseGramsPerLitre,
-            Explanation explanation) {
+            AnswerUnits units, Explanation explanation) {
         double water = explanation.orDefault("waterTemperature", request.waterTemperature(),
-                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS, "12 C");
+                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
+                Text.of(units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
         double brineTank = explanation.orDefault("brineTankTemperature", request.brineTankTemperature(), water,
-                Text.number(water) + " C, that of the water");
+                Message.of("{0}, that of the water", Text.of(units.temperature(water))));
         boolean secondBackwash = Boolean.TRUE.equals(request.secondBackwash());
-        explanation.assume("secondBackwash", String.valueOf(secondBackwash),
+        explanation.assume("secondBackwash", Message.verbatim(String.valueOf(secondBackwash)),
                 request.secondBackwash() == null ? Origin.DEFAULT : Origin.CALLER);
         return softener.cycleDesign(doseGramsPerLitre, water, brineTank, secondBackwash);
     }
@@ -93,58 +95,67 @@ public final class DesignCycle {
                 line.minDaysBetween().orElse(1)))).toList();
     }
 
-    private static String summary(CycleTable table, DosedSoftener dosed, AnswerUnits units) {
-        String minutes = table.steps().stream().map(step -> words(step.step()) + " " + (step.tenthMinutes() == null
-                ? step.wholeMinutes() : step.tenthMinutes().toPlainString())).collect(Collectors.joining(", "));
-        return "Set in minutes: " + minutes + ". The regeneration takes " + Text.of(table.water()) + " of water and "
-                + Text.of(units.mass(dosed.saltGrams() / 1000)) + " of salt and restores "
-                + Text.of(units.capacity(dosed.capacityGrams())) + ".";
-    }
-
-    private static String words(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    private static Message summary(CycleTable table, DosedSoftener dosed, AnswerUnits units) {
+        Message minutes = Message.joined(", ", table.steps().stream().map(step -> Message.of("{0} {1}",
+                Message.saying(step.step()), step.tenthMinutes() == null ? step.wholeMinutes() : step.tenthMinutes()))
+                .toList());
+        return Message.of("Set in minutes: {0}. The regeneration takes {1} of water and {2} of salt and restores {3}.",
+                minutes, Text.of(table.water()), Text.of(units.mass(dosed.saltGrams() / 1000)),
+                Text.of(units.capacity(dosed.capacityGrams())));
     }
 
     private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
-            CapacityTable table) {
-        assumeFlows(design.flows(), explanation);
-        explanation.assume("fastRinse", Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES) + " bed volumes",
-                Origin.DEFAULT);
-        explanation.assume("slowRinse", Text.number(Brining.SLOW_RINSE_BED_VOLUMES) + " bed volume", Origin.DEFAULT);
-        explanation.assume("weakExpansion", "below " + Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)
-                + " % of the depth", Origin.DEFAULT);
-        explanation.assume("usualBrineFlow", Text.number(CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR) + " to "
-                + Text.number(CycleFinding.ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", Origin.DEFAULT);
+            CapacityTable table, AnswerUnits units) {
+        assumeFlows(design.flows(), units, explanation);
+        assumeGuides(explanation);
         if (request.softener().minutes() != null) {
-            explanation.assume("softener.minutes", "not used: the minutes are worked out", Origin.DERIVED);
+            explanation.assume("softener.minutes", Message.of("not used: the minutes are worked out"), Origin.DERIVED);
         }
         CycleTable.explain("/cycle", explanation);
-        CycleBackwash.explain(explanation);
-        CycleWater.explain(explanation);
+        CycleBackwash.explain(units, explanation);
+        CycleWater.explain(units, explanation);
         CycleBrine.explain(design, explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
-        explanation.because("/capacity", "resin volume times the capacity of the salt dose, from the table",
+        explanation.because("/capacity", Message.of("resin volume times the capacity of the salt dose, from the table"),
                 table.sourceKey());
-        explanation.because("/saltEfficiency", "capacity over salt of a regeneration", "WQP-2009");
-        explanation.because("/waterPerCapacity", "water of a regeneration over capacity", "DOE-BASC");
+        explanation.because("/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
+        explanation.because("/waterPerCapacity", Message.of("water of a regeneration over capacity"), "DOE-BASC");
+        if (request.regenerationsPerYear() != null) {
+            CycleYear.explain(explanation);
+        }
         cautions(design, explanation);
     }
 
-    private static void assumeFlows(CycleFlows flows, Explanation explanation) {
-        assumeFlow("drain", flows.drainLitresPerMinute(), "the next half gallon per minute that lifts the bed by half",
-                explanation);
-        assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
-                ? "what makes 10 % brine of the suction"
-                : Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR) + " bed volumes an hour", explanation);
-        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), "what makes 10 % brine", explanation);
-        assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), "as the backwash", explanation);
-        assumeFlow("refill", flows.refillLitresPerMinute(), "0.5 gpm", explanation);
+    private static void assumeGuides(Explanation explanation) {
+        explanation.assume("fastRinse", Message.of("{0} bed volumes",
+                Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES)), Origin.DEFAULT);
+        explanation.assume("slowRinse", Message.counted("{0} bed volume", "{0} bed volumes",
+                Text.number(Brining.SLOW_RINSE_BED_VOLUMES)), Origin.DEFAULT);
+        explanation.assume("weakExpansion", Message.of("below {0} % of the depth",
+                Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
+        explanation.assume("usualBrineFlow", Message.of("{0} to {1} bed volumes an hour",
+                Text.number(CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR),
+                Text.number(CycleFinding.ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR)), Origin.DEFAULT);
     }
 
-    private static void assumeFlow(String name, OptionalDouble given, String fallback, Explanation explanation) {
-        explanation.assume("softener.flows." + name, given.isPresent() ? Text.number(FlowUnit.GPM.fromBase(
-                        given.getAsDouble())) + " gpm or " + Text.number(given.getAsDouble()) + " L/min"
-                : fallback, given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
+    private static void assumeFlows(CycleFlows flows, AnswerUnits units, Explanation explanation) {
+        assumeFlow("drain", flows.drainLitresPerMinute(), Message.of("the next step of {0} that lifts the bed by half",
+                Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), units, explanation);
+        assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
+                ? Message.of("what makes 10 % brine of the suction")
+                : Message.of("{0} bed volumes an hour", Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR)),
+                units, explanation);
+        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), Message.of("what makes 10 % brine"), units,
+                explanation);
+        assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), Message.of("as the backwash"), units, explanation);
+        assumeFlow("refill", flows.refillLitresPerMinute(),
+                Text.of(units.flow(CycleDesign.ASSUMED_REFILL_LITRES_PER_MINUTE)), units, explanation);
+    }
+
+    private static void assumeFlow(String name, OptionalDouble given, Message fallback, AnswerUnits units,
+            Explanation explanation) {
+        explanation.assume("softener.flows." + name, given.isPresent() ? Text.of(units.flow(given.getAsDouble())) : fallback,
+                given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
     }
 
     private static void cautions(CycleDesign design, Explanation explanation) {

@@ -9,6 +9,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.RegenerationEvent;
 import dev.brinebook.regeneration.SaltPlan;
+import dev.brinebook.wording.Wording;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -35,16 +36,18 @@ final class EventTable {
 
     private final CsvWriter csv;
     private final AnswerUnits units;
+    private final Wording language;
 
-    private EventTable(CsvWriter csv, AnswerUnits units) {
+    private EventTable(CsvWriter csv, AnswerUnits units, Wording language) {
         this.csv = csv;
         this.units = units;
+        this.language = language;
     }
 
-    static String of(Foreseen foreseen) {
+    static String of(Foreseen foreseen, Wording language) {
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
-            EventTable table = new EventTable(csv, foreseen.units());
+            EventTable table = new EventTable(csv, foreseen.units(), language);
             table.header();
             for (Foreseen.Tried policy : foreseen.tried()) {
                 table.write(policy, foreseen.saltPlan(policy).map(SaltPlan::purchases).orElse(List.of()));
@@ -63,7 +66,7 @@ final class EventTable {
 
     /** Regenerations and purchases by date; what is bought after a regeneration of the same date stands behind it. */
     private void write(Foreseen.Tried policy, List<SaltPlan.SaltPurchase> purchases) {
-        String name = guarded(policy.name());
+        String name = guarded(policy.name().in(language));
         String hour = policy.startHour().isPresent() ? Integer.toString(policy.startHour().getAsInt()) : "";
         Regeneration each = policy.outcome().trial().regeneration();
         String salt = amount(units.mass(0).unit(), each.saltGrams() / 1000);

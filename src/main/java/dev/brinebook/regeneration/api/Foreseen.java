@@ -18,6 +18,7 @@ import dev.brinebook.softener.Upkeep;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
         OptionalInt years, Explanation explanation) {
 
     /** A policy by the caller's name for it, the hour set, and what it did. */
-    record Tried(String name, int hour, Outcome outcome) {
+    record Tried(Message name, int hour, Outcome outcome) {
 
         /** The hour at which it regenerates; none where it does so at once, whatever the hour. */
         OptionalInt startHour() {
@@ -49,21 +50,22 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
 
     static Foreseen of(ScheduleRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
         Duty duty = given.duty();
-        double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1, "");
+        double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1,
+                share -> Message.of("{0}", share));
         SaltStore store = request.softener().saltStore(
                 PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
         List<Tried> tried = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
-            Explanation own = new Explanation();
+            Explanation own = new Explanation(units::saying);
             Policy policy = asked.control().toPolicy(given.found(), duty, own);
             int hour = hour(asked.control(), own);
             Regeneration regeneration = request.softener().setup(given, policy, hour)
                     .regeneration(duty.water().temperatureCelsius());
             tell(own, "policies/" + tried.size() + "/", explanation);
-            tried.add(new Tried(asked.name(), hour, Simulation.simulate(
+            tried.add(new Tried(asked.title(), hour, Simulation.simulate(
                     new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy)));
         }
         return new Foreseen(given, tried, store, units,
@@ -93,11 +95,11 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
 
     private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
         return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
-                "");
+                count -> Message.of("{0}", count));
     }
 
     private static int hour(ControlRequest control, Explanation explanation) {
         return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
-                MeterSettings.REGENERATION_HOUR, "o'clock");
+                MeterSettings.REGENERATION_HOUR, hour -> Message.of("{0} o'clock", hour));
     }
 }

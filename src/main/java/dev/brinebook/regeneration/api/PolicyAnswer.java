@@ -13,6 +13,7 @@ import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -20,7 +21,7 @@ import java.util.List;
 
 @About("What one policy does on the days.")
 public record PolicyAnswer(
-        @Property(value = "The caller's name for it.", example = "\"as found\"") String name,
+        @Property(value = "The caller's name for it.", example = "\"as found\"") Message name,
         @Property(value = "Days between its regenerations, as set.", optional = "unless a clock starts it every so many days",
                 unit = "days", example = "4") Integer everyDays,
         @Property(value = "Weekdays on which it regenerates, as set.", optional = "unless a clock starts it on weekdays",
@@ -50,12 +51,15 @@ public record PolicyAnswer(
     /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
     static final int MAX_LISTED = 400;
 
-    static PolicyAnswer of(String name, int hour, Outcome outcome, PolicyYears years, SaltStore store, AnswerUnits units,
+    static PolicyAnswer of(Message name, int hour, Outcome outcome, PolicyYears years, SaltStore store, AnswerUnits units,
             String pointer, Explanation explanation) {
         Policy policy = outcome.policy();
         List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_LISTED)
                 .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
                 .toList();
+        if (events.size() < outcome.events().size()) {
+            explanation.because(pointer + "/eventsOmitted", Message.of("regenerations less those that are listed"), "CP-CYCLE");
+        }
         int omitted = outcome.events().size() - events.size();
         return new PolicyAnswer(name, policy instanceof ClockEveryDays clock ? clock.days() : null,
                 policy instanceof ClockOnWeekdays clock ? clock.weekdays().stream().sorted().toList() : null,

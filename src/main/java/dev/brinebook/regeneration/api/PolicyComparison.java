@@ -8,18 +8,19 @@ import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("A policy less the first one, for 365 days; negative where it takes less.")
 public record PolicyComparison(
-        @Property(value = "The policy.", example = "\"metered\"") String name,
-        @Property(value = "The first policy, that it is compared with.", example = "\"as found\"") String against,
+        @Property(value = "The policy.", example = "\"metered\"") Message name,
+        @Property(value = "The first policy, that it is compared with.", example = "\"as found\"") Message against,
         @Property(value = "Regenerations.", example = "-30") BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Days on which hard water passes.", example = "1") BigDecimal hardDays) {
 
-    static PolicyComparison of(String name, Outcome outcome, String against, Outcome first, AnswerUnits units) {
+    static PolicyComparison of(Message name, Outcome outcome, Message against, Outcome first, AnswerUnits units) {
         YearlyTotals mine = outcome.yearly();
         YearlyTotals base = first.yearly();
         return new PolicyComparison(name, against, Rounding.answer(mine.regenerations() - base.regenerations()),

@@ -7,6 +7,7 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.Totals;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("What a policy does in many drawn years of 365 days, the same for all policies.")
@@ -36,9 +37,11 @@ public record PolicyYears(
     }
 
     static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer, "drawn days: the mean of their weekday and month times a gamma number of mean 1, nothing on"
-                + " vacant days; bed and controller go on from year to year", "DAIAD");
-        explanation.because(pointer, "the numbers come from Philox 4x32, by seed and year: the same in any Java", "PHILOX");
-        explanation.because(pointer, "percentiles between the years next to them", "HYNDMAN-FAN");
+        explanation.given(pointer + "/years");
+        explanation.because(pointer, Message.of("drawn days: the mean of their weekday and month times a gamma number of"
+                + " mean 1, nothing on vacant days; bed and controller go on from year to year"), "DAIAD");
+        explanation.because(pointer, Message.of("the numbers come from Philox 4x32, by seed and year: the same in any Java"),
+                "PHILOX");
+        explanation.because(pointer, Message.of("percentiles between the years next to them"), "HYNDMAN-FAN");
     }
 }

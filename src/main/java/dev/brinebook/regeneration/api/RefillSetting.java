@@ -14,7 +14,9 @@ import dev.brinebook.regeneration.Brine;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.List;
 
 @About("The refill of the brine tank, by water: its minutes decide how much salt the next regeneration gets.")
 public record RefillSetting(
@@ -31,7 +33,7 @@ public record RefillSetting(
         @Property("Salt that one gallon (one litre in metric units) of saturated brine holds.")
         MassQuantity saltPerVolumeOfBrine,
         @Property(value = "Why the refill is set by water and not by brine.", example = "\"Each US gallon of water dissolves"
-                + " 2.99 lb of salt; a US gallon of brine holds only 2.65 lb.\"") String note) {
+                + " 2.99 lb of salt; a US gallon of brine holds only 2.65 lb.\"") Message note) {
 
     /** The refill step of a cycle with this salt and brine tank. */
     public static RefillSetting of(CycleStep refill, Salt salt, double brineTankCelsius, AnswerUnits units) {
@@ -51,17 +53,32 @@ public record RefillSetting(
                 / 1000);
     }
 
-    private static String note(AnswerUnits units, double waterKilograms, double brineKilograms) {
-        String volume = units.volume(1).unit() == VolumeUnit.US_GALLON ? "US gallon" : "litre";
-        return "Each " + volume + " of water dissolves " + Text.of(units.mass(waterKilograms)) + " of salt; a " + volume
-                + " of brine holds only " + Text.of(units.mass(brineKilograms)) + ", so a refill set by brine puts "
-                + Math.round(100 * (waterKilograms / brineKilograms - 1)) + " % too much salt.";
+    private static Message note(AnswerUnits units, double waterKilograms, double brineKilograms) {
+        Message water = Text.of(units.mass(waterKilograms));
+        Message brine = Text.of(units.mass(brineKilograms));
+        long tooMuchPercent = Math.round(100 * (waterKilograms / brineKilograms - 1));
+        return units.volume(1).unit() == VolumeUnit.US_GALLON
+                ? Message.of("Each US gallon of water dissolves {0} of salt; a US gallon of brine holds only {1}, so a refill"
+                        + " set by brine puts {2} % too much salt.", water, brine, tooMuchPercent)
+                : Message.of("Each litre of water dissolves {0} of salt; a litre of brine holds only {1}, so a refill set by"
+                        + " brine puts {2} % too much salt.", water, brine, tooMuchPercent);
     }
 
     /** Says why the numbers of the refill at {@code pointer} are what they are. */
     public static void explain(String pointer, Salt salt, Explanation explanation) {
-        explanation.because(pointer + "/water", "salt over the salt that a litre of water dissolves at the temperature of"
-                + " the brine tank", Brine.sourceKey(salt));
-        explanation.because(pointer + "/minutes", "water over the flow of the refill", "CP-CYCLE");
+        explanation.because(pointer + "/water", Message.of("salt over the salt that a litre of water dissolves at the"
+                + " temperature of the brine tank"), Brine.sourceKey(salt));
+        explanation.because(pointer + "/flow", Message.of("as the valve has it, or the usual refill"), "CP-CYCLE");
+        explanation.because(pointer + "/minutes", Message.of("water over the flow of the refill"), "CP-CYCLE");
+        explanation.because(pointer + "/tenthMinutes", Message.of("minutes to the nearest tenth"), "CP-CYCLE");
+        explanation.because(pointer + "/wholeMinutes", Message.of("minutes, rounded up"), "CP-CYCLE");
+        for (String rounded : List.of("saltInTenthMinutes", "saltInWholeMinutes")) {
+            explanation.because(pointer + "/" + rounded, Message.of("those minutes times the flow, times the salt that a litre"
+                    + " of water dissolves"), Brine.sourceKey(salt));
+        }
+        explanation.because(pointer + "/saltPerVolumeOfWater", Message.of("solubility at the temperature of the brine tank,"
+                + " times the density of water"), Brine.sourceKey(salt));
+        explanation.because(pointer + "/saltPerVolumeOfBrine", Message.of("strength of saturated brine at the temperature of"
+                + " the brine tank, times its density"), Brine.sourceKey(salt));
     }
 }

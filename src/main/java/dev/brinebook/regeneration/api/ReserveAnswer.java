@@ -8,11 +8,12 @@ import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("Rules for the reserve of a delayed meter, side by side, and the smallest that is enough.")
 public record ReserveAnswer(
-        @Property(value = "One sentence to quote.", example = "\"Keep 220 gal back.\"") String summary,
+        @Property(value = "One sentence to quote.", example = "\"Keep 220 gal back.\"") Message summary,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,
         @Property("Mean softened use of a day at home.") VolumeQuantity dailyUse,
         @Property("Capacity that a regeneration restores.") CapacityQuantity capacity,

@@ -15,6 +15,7 @@ import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -44,7 +45,8 @@ public record ReserveChoiceRequest(
         ControlRequest control = softener == null ? null : softener.control();
         if (control != null && control.kind() != null && control.kind() != ControlRequest.Kind.METERED_DELAYED) {
             at.at("softener").at("control").add("kind", Code.INCONSISTENT,
-                    "must be meteredDelayed here: no other control keeps a reserve; leave control out to ask for one");
+                    Message.of("must be meteredDelayed here: no other control keeps a reserve; leave control out to ask for"
+                            + " one"));
         }
     }
 }

@@ -9,6 +9,7 @@ import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.SaltPlan;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public record SaltPurchases(
         @Property(value = "Salt left in the brine tank after the last regeneration.", optional = "when no purchases are told")
         MassQuantity leftAtEnd,
         @Property(value = "Why no purchases are told.", optional = "when they are",
-                example = "\"The brine tank is too small.\"") String missingBecause,
+                example = "\"The brine tank is too small.\"") Message missingBecause,
         @Property(value = "Salt that the brine tank would have to hold.", optional = "when purchases are told")
         MassQuantity leastBrineTankCapacity) {
 
@@ -35,16 +36,21 @@ public record SaltPurchases(
 
     /** The purchases that an outcome asks for, with their basis told below {@code pointer}. */
     public static SaltPurchases of(Outcome outcome, SaltStore store, AnswerUnits units, String pointer, Explanation explanation) {
-        explanation.because(pointer, "whole bags, bought when less than two doses are left, as many as the brine tank takes",
-                "CP-CYCLE");
+        explanation.because(pointer, Message.of("whole bags, bought when less than two doses are left, as many as the brine"
+                + " tank takes"), "CP-CYCLE");
+        explanation.given(pointer + "/bag");
         MassQuantity bag = units.mass(store.bagKilograms());
         double saltGrams = outcome.trial().regeneration().saltGrams();
         Optional<SaltPlan> plan = SaltPlan.of(outcome.trial().days().firstDate(), outcome.events(), saltGrams, store);
         if (plan.isEmpty()) {
+            explanation.because(pointer + "/leastBrineTankCapacity", Message.of("a bag and the salt of a regeneration"),
+                    "CP-CYCLE");
             MassQuantity least = units.mass(store.leastCapacityKilograms(saltGrams));
-            return new SaltPurchases(0, bag, List.of(), null, null, "The brine tank cannot take a whole bag beside the salt of a"
-                    + " regeneration: it would have to hold at least " + Text.of(least) + ".", least);
+            return new SaltPurchases(0, bag, List.of(), null, null, Message.of("The brine tank cannot take a whole bag beside"
+                    + " the salt of a regeneration: it would have to hold at least {0}.", Text.of(least)), least);
         }
+        explanation.because(pointer + "/leftAtEnd", Message.of("salt at the start and in the bags, less that of the"
+                + " regenerations"), "CP-CYCLE");
         List<SaltPurchase> listed = plan.get().purchases().stream().limit(PolicyAnswer.MAX_LISTED)
                 .map(purchase -> new SaltPurchase(purchase.date(), purchase.bags())).toList();
         int omitted = plan.get().purchases().size() - listed.size();

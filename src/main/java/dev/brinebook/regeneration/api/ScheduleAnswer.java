@@ -9,12 +9,13 @@ import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 import java.util.List;
 
 @About("When a softener regenerates, what it uses, when it runs hard, and when to buy salt.")
 public record ScheduleAnswer(
-        @Property(value = "One sentence to quote.", example = "\"As found: 91 regenerations a year.\"") String summary,
+        @Property(value = "One sentence to quote.", example = "\"As found: 91 regenerations a year.\"") Message summary,
         @Property(value = "First day looked at.", example = "\"2026-01-01\"") LocalDate firstDate,
         @Property(value = "Days looked at.", example = "365") Integer days,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,

@@ -17,6 +17,8 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -37,9 +39,9 @@ public final class ScheduleRegeneration {
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(List.of(
                     new AnswerForm<>(CalendarFile.MEDIA_TYPE, CalendarFile.DESCRIPTION, "ics", "apartment",
-                            (request, language) -> calendar(request)),
+                            ScheduleRegeneration::calendar),
                     new AnswerForm<>(EventTable.MEDIA_TYPE, EventTable.DESCRIPTION, "csv", "holiday-cabin",
-                            (request, language) -> table(request))));
+                            ScheduleRegeneration::table)));
 
     private ScheduleRegeneration() {
     }
@@ -48,13 +50,13 @@ public final class ScheduleRegeneration {
         return answer(Foreseen.of(request));
     }
 
-    private static String calendar(ScheduleRequest request) {
+    private static String calendar(ScheduleRequest request, Wording language) {
         Foreseen foreseen = Foreseen.of(request);
-        return CalendarFile.of(foreseen, answer(foreseen));
+        return CalendarFile.of(foreseen, answer(foreseen), language);
     }
 
-    private static String table(ScheduleRequest request) {
-        return EventTable.of(Foreseen.of(request));
+    private static String table(ScheduleRequest request, Wording language) {
+        return EventTable.of(Foreseen.of(request), language);
     }
 
     private static ScheduleAnswer answer(Foreseen foreseen) {
@@ -91,29 +93,44 @@ public final class ScheduleRegeneration {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static String summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {
+    private static Message summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {
         PolicyAnswer first = policies.get(0);
-        String text = first.name() + ": " + Text.number(first.perYear().regenerations().doubleValue())
-                + " regenerations a year with " + Text.of(first.perYear().salt()) + " of salt and "
-                + Text.of(first.perYear().water()) + " of water, " + Text.number(first.perYear().hardDays().doubleValue())
-                + " hard days";
+        PolicyTotals year = first.perYear();
+        Message alone = Message.of("{0}: {1} with {2} of salt and {3} of water, {4}", first.name(),
+                Message.counted("{0} regeneration a year", "{0} regenerations a year", number(year.regenerations())),
+                Text.of(year.salt()), Text.of(year.water()),
+                Message.counted("{0} hard day", "{0} hard days", number(year.hardDays())));
         if (comparisons.isEmpty()) {
-            return text + ".";
+            return Message.of("{0}.", alone);
         }
-        PolicyComparison thriftiest = Collections.min(comparisons, Comparator.comparing(one -> one.salt().value()));
-        return text + "; " + thriftiest.name() + " takes " + difference(thriftiest.salt()) + " salt a year and has "
-                + difference(thriftiest.hardDays()) + " hard days"
-                + (comparisons.size() == 1 ? "." : ", the least salt of the others.");
+        PolicyComparison least = Collections.min(comparisons, Comparator.comparing(one -> one.salt().value()));
+        Message salt = difference(least.salt());
+        Message hardDays = difference(least.hardDays());
+        return Message.of("{0}; {1}.", alone, comparisons.size() == 1
+                ? Message.of("{0} takes {1} a year and has {2}", least.name(), salt, hardDays)
+                : Message.of("{0} takes {1} a year and has {2}, the least salt of the others", least.name(), salt, hardDays));
     }
 
-    private static String difference(MassQuantity salt) {
-        return salt.value().signum() == 0 ? "as much" : Text.number(salt.value().abs().doubleValue()) + " "
-                + salt.unit().symbol() + (salt.value().signum() < 0 ? " less" : " more");
+    private static Message difference(MassQuantity salt) {
+        Message amount = Text.of(new MassQuantity(salt.value().abs(), salt.unit()));
+        return switch (salt.value().signum()) {
+            case 0 -> Message.of("as much salt");
+            case -1 -> Message.of("{0} less salt", amount);
+            default -> Message.of("{0} more salt", amount);
+        };
     }
 
-    private static String difference(BigDecimal hardDays) {
-        return hardDays.signum() == 0 ? "as many" : Text.number(hardDays.abs().doubleValue())
-                + (hardDays.signum() < 0 ? " fewer" : " more");
+    private static Message difference(BigDecimal hardDays) {
+        BigDecimal count = number(hardDays.abs());
+        return switch (hardDays.signum()) {
+            case 0 -> Message.of("as many hard days");
+            case -1 -> Message.counted("{0} fewer hard day", "{0} fewer hard days", count);
+            default -> Message.counted("{0} more hard day", "{0} more hard days", count);
+        };
+    }
+
+    private static BigDecimal number(BigDecimal answered) {
+        return Text.number(answered.doubleValue());
     }
 
     private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
@@ -126,26 +143,30 @@ public final class ScheduleRegeneration {
     }
 
     private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
-        explanation.because("/dailyUse", "indoor use times the share that is softened, over the days looked at", "REU-2016");
-        explanation.because("/dailyLoad", "mean softened use times compensated hardness", "WQP-2009");
+        explanation.given("/days", "/policies/*/everyDays", "/policies/*/dayOverride", "/policies/*/regenerationHour");
+        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, over the days looked at"),
+                "REU-2016");
+        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/saltPerRegeneration", "dose times resin volume", "WQP-2009");
-        explanation.because("/waterPerRegeneration", "flow times minutes of every step", "CP-CYCLE");
-        explanation.because("/policies/*/totals", "whole days: each day draws its use through the bed, and in the night after"
-                + " it the control decides. A clock counts days; a delayed meter regenerates when what is left is no more than"
-                + " its reserve; an immediate meter at once when nothing is left; the override after its days", "CP-CYCLE");
-        explanation.because("/policies/*/meterVolume", "capacity set over hardness set", "WQP-2009");
-        explanation.because("/policies/*/reserve", "by its rule: a volume, a share of the meter volume, a mean day, or the"
-                + " part of a gamma distribution of the busiest weekday that the probability asks for", "DAIAD");
-        explanation.because("/policies/*/meanIntervalDays", "days from the first regeneration to the last, over one less than"
-                + " their number", "CP-CYCLE");
-        explanation.because("/policies/*/nextRegeneration", "the control asked on, night after night at mean use, for three"
-                + " years at most", "CP-CYCLE");
-        explanation.because("/policies/*/leftAtEnd", "what was left at the start and driven off by regenerations, less what"
-                + " was removed", "CP-CYCLE");
-        explanation.because("/policies/*/perYear", "the totals times 365 over the days looked at", "CP-CYCLE");
-        explanation.because("/policies/*/events", "days as measured, or a typical year: equally likely parts of a gamma"
-                + " distribution, in an order set by the seed", "DAIAD");
-        explanation.because("/comparisons", "a policy less the first, on the same days", "DAIAD");
+        explanation.because("/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
+        explanation.because("/waterPerRegeneration", Message.of("flow times minutes of every step"), "CP-CYCLE");
+        explanation.because("/policies/*/totals", Message.of("whole days: each day draws its use through the bed, and in the"
+                + " night after it the control decides. A clock counts days; a delayed meter regenerates when what is left"
+                + " is no more than its reserve; an immediate meter at once when nothing is left; the override after its"
+                + " days"), "CP-CYCLE");
+        explanation.because("/policies/*/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
+        explanation.because("/policies/*/reserve", Message.of("by its rule: a volume, a share of the meter volume, a mean"
+                + " day, or the part of a gamma distribution of the busiest weekday that the probability asks for"),
+                "DAIAD");
+        explanation.because("/policies/*/meanIntervalDays", Message.of("days from the first regeneration to the last, over"
+                + " one less than their number"), "CP-CYCLE");
+        explanation.because("/policies/*/nextRegeneration", Message.of("the control asked on, night after night at mean use,"
+                + " for three years at most"), "CP-CYCLE");
+        explanation.because("/policies/*/leftAtEnd", Message.of("what was left at the start and driven off by regenerations,"
+                + " less what was removed"), "CP-CYCLE");
+        explanation.because("/policies/*/perYear", Message.of("the totals times 365 over the days looked at"), "CP-CYCLE");
+        explanation.because("/policies/*/events", Message.of("days as measured, or a typical year: equally likely parts of a"
+                + " gamma distribution, in an order set by the seed"), "DAIAD");
+        explanation.because("/comparisons", Message.of("a policy less the first, on the same days"), "DAIAD");
     }
 }

@@ -14,6 +14,7 @@ import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -42,21 +43,24 @@ public record ScheduleRequest(
     public void check(Violations at) {
         boolean measured = household != null && household.dailySeries() != null;
         if (measured && days != null) {
-            at.add("days", Code.INCONSISTENT, "must be left out with a dailySeries, which has its own days");
+            at.add("days", Code.INCONSISTENT, hasOwnDays());
         }
         if (measured && preferences != null && preferences.startDate() != null) {
-            at.at("preferences").add("startDate", Code.INCONSISTENT,
-                    "must be left out with a dailySeries, which has its own days");
+            at.at("preferences").add("startDate", Code.INCONSISTENT, hasOwnDays());
         }
         for (int i = 1; policies != null && i < policies.size(); i++) {
             if (repeated(i, policies.subList(0, i))) {
-                at.at("policies").at(i).add("name", Code.INCONSISTENT, "must differ from the names before it");
+                at.at("policies").at(i).add("name", Code.INCONSISTENT, Message.of("must differ from the names before it"));
             }
         }
         boolean control = softener != null && softener.control() != null;
         if (policies == null && softener != null && !control && !at.here()) {
-            at.add("policies", Code.MISSING, "policies is missing: give it, or softener.control");
+            at.add("policies", Code.MISSING, Message.of("policies is missing: give it, or softener.control"));
         }
+    }
+
+    private static Message hasOwnDays() {
+        return Message.of("must be left out with a dailySeries, which has its own days");
     }
 
     private boolean repeated(int index, List<PolicyRequest> before) {
@@ -67,6 +71,6 @@ public record ScheduleRequest(
 
     /** The policies asked for. */
     List<PolicyRequest> policiesOrOwn() {
-        return policies != null ? policies : List.of(new PolicyRequest("as found", softener.control()));
+        return policies != null ? policies : List.of(PolicyRequest.asFound(softener.control()));
     }
 }

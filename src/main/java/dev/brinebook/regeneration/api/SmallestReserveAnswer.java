@@ -4,6 +4,7 @@ import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The smallest reserve that keeps hard days as rare as asked.")
@@ -21,5 +22,5 @@ public record SmallestReserveAnswer(
         @Property(value = "Stable code of why none is enough.", optional = "when one is") NoAnswer reason,
         @Property(value = "The same as a sentence.", optional = "when one is",
                 example = "\"even a softener that regenerates every"
-                + " night has more hard days than asked for\"") String why) {
+                + " night has more hard days than asked for\"") Message why) {
 }

@@ -2,9 +2,11 @@ package dev.brinebook.resin.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
 import dev.brinebook.resin.BackwashGuide;
+import dev.brinebook.wording.Message;
 
 @About("A published band of backwash velocities, for ordinary temperatures.")
 public record BackwashBand(
@@ -15,5 +17,9 @@ public record BackwashBand(
     static BackwashBand of(BackwashGuide guide, AnswerUnits units) {
         return new BackwashBand(guide, units.surfaceFlow(guide.minMetresPerHour()),
                 units.surfaceFlow(guide.maxMetresPerHour()));
+    }
+
+    static Message inWords(BackwashGuide guide, AnswerUnits units) {
+        return Text.span(units.surfaceFlow(guide.minMetresPerHour()), units.surfaceFlow(guide.maxMetresPerHour()));
     }
 }

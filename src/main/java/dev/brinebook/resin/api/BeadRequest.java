@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.resin.ResinBead;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The bead that the bed is made of. What is left out is that of gel cation resin.")
@@ -27,9 +28,10 @@ public record BeadRequest(
         BeadRequest bead = given == null ? new BeadRequest(null, null, null) : given;
         ResinBead gel = ResinBead.DEFAULT;
         return new ResinBead(1000 * explanation.orDefault("bead.diameter", bead.diameter(),
-                gel.diameterMillimetres() / 1000, Text.number(gel.diameterMillimetres()) + " mm"),
-                explanation.orDefault("bead.voidPercent", bead.voidPercent(), 100 * gel.voidShare(), "%") / 100,
+                gel.diameterMillimetres() / 1000, Message.of("{0} {1}", Text.number(gel.diameterMillimetres()), "mm")),
+                explanation.orDefault("bead.voidPercent", bead.voidPercent(), 100 * gel.voidShare(),
+                        percent -> Message.of("{0} %", percent)) / 100,
                 explanation.orDefault("bead.wetDensityKilogramsPerCubicMetre", bead.wetDensityKilogramsPerCubicMetre(),
-                        gel.wetDensityKilogramsPerCubicMetre(), "kg/m3"));
+                        gel.wetDensityKilogramsPerCubicMetre(), density -> Message.of("{0} {1}", density, "kg/m3")));
     }
 }

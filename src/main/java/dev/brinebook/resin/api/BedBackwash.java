@@ -3,14 +3,17 @@ package dev.brinebook.resin.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
+import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.BackwashGuide;
 import dev.brinebook.softener.BedDuty;
 import dev.brinebook.softener.BedHydraulics;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
@@ -45,20 +48,25 @@ public record BedBackwash(
                 Arrays.stream(BackwashGuide.values()).map(guide -> BackwashBand.of(guide, units)).toList());
     }
 
-    static void explain(BedDuty duty, Explanation explanation) {
-        explanation.because("/backwash/targetVelocity", "falling velocity of a bead in water of this temperature, times the"
-                + " voids of the lifted bed to a power", "RICHARDSON-ZAKI");
-        explanation.because("/backwash/targetVelocity", "drag of the falling bead", "BARATI-2014");
-        explanation.because("/backwash/choose/flow", "target velocity times the cross-section of the tank, to the next half"
-                + " gallon per minute", "CP-CYCLE");
-        explanation.because("/backwash/choose/expansionShare", "the same, solved for the voids", "RICHARDSON-ZAKI");
-        if (duty.drainLitresPerMinute().isPresent()) {
-            explanation.because("/backwash/fitted/expansionShare", "the same, solved for the voids", "RICHARDSON-ZAKI");
-        }
-        explanation.because("/backwash/mostFlow", "the velocity at which the lifted bed is as high as the tank",
+    static void explain(BedDuty duty, AnswerUnits units, Explanation explanation) {
+        explanation.given("/backwash/targetExpansionShare");
+        explanation.because("/backwash/targetVelocity", Message.of("falling velocity of a bead in water of this temperature,"
+                + " times the voids of the lifted bed to a power"), "RICHARDSON-ZAKI");
+        explanation.because("/backwash/targetVelocity", Message.of("drag of the falling bead"), "BARATI-2014");
+        explanation.because("/backwash/targetFlow", Message.of("target velocity times the cross-section of the tank"),
                 "RICHARDSON-ZAKI");
-        explanation.because("/backwash/bands/0", "12 to 20 m/h", BackwashGuide.TEXTBOOK.sourceKey());
-        explanation.because("/backwash/bands/1", "6 to 8 gpm per square foot, asked of public plants",
-                BackwashGuide.PUBLIC_PLANTS.sourceKey());
+        explanation.because("/backwash/choose/flow", Message.of("target velocity times the cross-section of the tank, to the"
+                + " next step of {0}", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
+        DrainFlowEffect.explain("/backwash/choose", explanation);
+        if (duty.drainLitresPerMinute().isPresent()) {
+            explanation.given("/backwash/fitted/flow");
+            DrainFlowEffect.explain("/backwash/fitted", explanation);
+        }
+        explanation.because("/backwash/mostFlow", Message.of("the velocity at which the lifted bed is as high as the tank"),
+                "RICHARDSON-ZAKI");
+        explanation.because("/backwash/bands/0", BackwashBand.inWords(BackwashGuide.TEXTBOOK, units),
+                BackwashGuide.TEXTBOOK.sourceKey());
+        explanation.because("/backwash/bands/1", Message.of("{0}, asked of public plants",
+                BackwashBand.inWords(BackwashGuide.PUBLIC_PLANTS, units)), BackwashGuide.PUBLIC_PLANTS.sourceKey());
     }
 }

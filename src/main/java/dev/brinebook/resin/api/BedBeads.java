@@ -3,10 +3,13 @@ package dev.brinebook.resin.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.Packing;
 import dev.brinebook.resin.ResinBead;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.List;
 
 @About("The beads, and what the crushed ones make of the bed.")
 public record BedBeads(
@@ -30,11 +33,16 @@ public record BedBeads(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/beads/diameterMillimetres", "gel cation resin, unless given: 0.62 mm, voids of 38 %,"
-                + " 1280 kg/m3", "CP-RESIN-BEAD");
-        explanation.because("/beads/crushedDiameterMillimetres", "one over the sum of share over diameter of beads and"
-                + " fragments, as the equation counts surface per volume", "ERGUN-1952");
-        explanation.because("/beads/crushedVoidPercent", "voids of the clean bed less those that fragments fill, as the"
-                + " assumptions tell", "CP-RESIN-BEAD");
+        explanation.given("/beads/crushedPercent");
+        for (String bead : List.of("diameterMillimetres", "voidPercent", "wetDensityKilogramsPerCubicMetre")) {
+            explanation.because("/beads/" + bead, Message.of("gel cation resin, unless given: {0} mm, voids of {1} %, {2}"
+                    + " kg/m3", Text.number(ResinBead.DEFAULT.diameterMillimetres()),
+                    Text.number(100 * ResinBead.DEFAULT.voidShare()),
+                    Text.number(ResinBead.DEFAULT.wetDensityKilogramsPerCubicMetre())), "CP-RESIN-BEAD");
+        }
+        explanation.because("/beads/crushedDiameterMillimetres", Message.of("one over the sum of share over diameter of"
+                + " beads and fragments, as the equation counts surface per volume"), "ERGUN-1952");
+        explanation.because("/beads/crushedVoidPercent", Message.of("voids of the clean bed less those that fragments fill,"
+                + " as the assumptions tell"), "CP-RESIN-BEAD");
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.resin.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.BedFlowQuantity;
@@ -10,8 +11,10 @@ import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.PressureQuantity;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.ServiceFlow;
 import dev.brinebook.softener.BedDuty;
 import dev.brinebook.softener.BedHydraulics;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -51,18 +54,26 @@ public record BedFlowLine(
                 units.pressure(hydraulics.crushedDropPascals(flow) / 1000));
     }
 
-    static void explain(Explanation explanation) {
-        explanation.because("/pressureDrops/*/surfaceFlow", "flow over the cross-section of the tank; 6 to 8 gpm per square"
-                + " foot", "LIN");
-        explanation.because("/pressureDrops/*/bedVolumesPerHour", "flow over resin volume; 1 to 5 gpm per cubic foot",
-                "DAVIS");
-        explanation.because("/pressureDrops/*/bedVolumesPerHour", "10 gpm per cubic foot in short peaks", "CP-HYDRAULICS");
-        explanation.because("/pressureDrops/*/emptyBedContactMinutes", "resin volume over flow: 60 over bed volumes an hour",
-                "DAVIS");
-        explanation.because("/pressureDrops/*/voidContactMinutes", "voids of the clean bed times that", "CP-RESIN-BEAD");
-        explanation.because("/pressureDrops/*/pressureDrop", "depth times 150 viscosity (1 - voids)^2 velocity / (voids^3"
-                + " diameter^2) + 1.75 density (1 - voids) velocity^2 / (voids^3 diameter)", "ERGUN-1952");
-        explanation.because("/pressureDrops/*/crushedPressureDrop", "the same with the mean diameter and the voids of the bed"
-                + " with crushed beads, at the same depth", "ERGUN-1952");
+    static void explain(AnswerUnits units, Explanation explanation) {
+        explanation.because("/pressureDrops/*/flow", Message.of("the flow given, or what its guide comes to in this bed"),
+                "CP-HYDRAULICS");
+        explanation.because("/pressureDrops/*/surfaceFlow", Message.of("flow over the cross-section of the tank; {0} by the"
+                + " guide", Text.span(units.surfaceFlow(ServiceFlow.GUIDE_LOW_VELOCITY_METRES_PER_HOUR),
+                units.surfaceFlow(ServiceFlow.GUIDE_HIGH_VELOCITY_METRES_PER_HOUR))), "LIN");
+        for (String perResin : List.of("bedFlow", "bedVolumesPerHour")) {
+            explanation.because("/pressureDrops/*/" + perResin, Message.of("flow over resin volume; {0} by the guide",
+                    Text.span(units.bedFlow(ServiceFlow.GUIDE_LOW_BED_VOLUMES_PER_HOUR),
+                    units.bedFlow(ServiceFlow.GUIDE_HIGH_BED_VOLUMES_PER_HOUR))), "DAVIS");
+            explanation.because("/pressureDrops/*/" + perResin, Message.of("{0} in short peaks",
+                    Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR))), "CP-HYDRAULICS");
+        }
+        explanation.because("/pressureDrops/*/emptyBedContactMinutes", Message.of("resin volume over flow: 60 over bed"
+                + " volumes an hour"), "DAVIS");
+        explanation.because("/pressureDrops/*/voidContactMinutes", Message.of("voids of the clean bed times that"),
+                "CP-RESIN-BEAD");
+        explanation.because("/pressureDrops/*/pressureDrop", Message.of("depth times 150 viscosity (1 - voids)^2 velocity /"
+                + " (voids^3 diameter^2) + 1.75 density (1 - voids) velocity^2 / (voids^3 diameter)"), "ERGUN-1952");
+        explanation.because("/pressureDrops/*/crushedPressureDrop", Message.of("the same with the mean diameter and the"
+                + " voids of the bed with crushed beads, at the same depth"), "ERGUN-1952");
     }
 }

@@ -6,12 +6,13 @@ import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.regeneration.api.CycleBed;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("What water does in a bed: what pressure it loses, how much the bed takes, and what lifts it.")
 public record BedHydraulicsAnswer(
         @Property(value = "One sentence or more to quote.", example = "\"The bed is 33 in deep and takes 4.363 gpm all day"
-                + " (surfaceVelocity) and 14.4 gpm in short peaks (peakFlowPerResin).\"") String summary,
+                + " (surfaceVelocity) and 14.4 gpm in short peaks (peakFlowPerResin).\"") Message summary,
         @Property("The resin in its tank, and the room that the backwash has: by the drain line flow control that was given,"
                 + " else by the one to choose.") CycleBed bed,
         @Property("The beads, whole and crushed.") BedBeads beads,

@@ -14,6 +14,7 @@ import dev.brinebook.softener.BedDuty;
 import dev.brinebook.softener.api.FlowsRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("A bed whose pressure drop, flows and backwash are to be worked out.")
@@ -47,7 +48,7 @@ public record BedHydraulicsRequest(
     @Override
     public void check(Violations at) {
         if (isWhole(serviceFlow) && isWhole(peakFlow) && peakFlow.inBase() < serviceFlow.inBase()) {
-            at.add("peakFlow", Code.INCONSISTENT, "must not be less than serviceFlow");
+            at.add("peakFlow", Code.INCONSISTENT, Message.of("must not be less than serviceFlow"));
         }
     }
 

@@ -3,9 +3,11 @@ package dev.brinebook.resin.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.resin.ServiceFlow;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("The most flow that the bed takes, and which limit binds first.")
@@ -24,16 +26,21 @@ public record BedLimit(
                                 .flowLitresPerMinute()))).toList());
     }
 
-    static void explain(Explanation explanation) {
-        explanation.because("/lasting/bounds", "8 gpm per square foot times the cross-section of the tank", "LIN");
-        explanation.because("/lasting/bounds", "5 gpm per cubic foot times the resin", "DAVIS");
-        explanation.because("/lasting/bounds", "the flow that loses 15 psi in the bed", "CP-HYDRAULICS");
-        explanation.because("/lasting/flow", "the least of the limits", "CP-HYDRAULICS");
-        explanation.because("/lasting/crushedFlow", "the same, the pressure lost in the bed with crushed beads",
-                "ERGUN-1952");
-        explanation.because("/peaks/bounds", "10 gpm per cubic foot times the resin; the flow that loses 15 psi in the bed",
-                "CP-HYDRAULICS");
-        explanation.because("/peaks/flow", "the least of the limits", "CP-HYDRAULICS");
-        explanation.because("/peaks/crushedFlow", "the same, the pressure lost in the bed with crushed beads", "ERGUN-1952");
+    static void explain(AnswerUnits units, Explanation explanation) {
+        Message ofPressure = Message.of("the flow that loses {0} in the bed",
+                Text.of(units.pressure(ServiceFlow.GUIDE_PRESSURE_DROP_PASCALS / 1000)));
+        explanation.because("/lasting/bounds", Message.of("{0} times the cross-section of the tank",
+                Text.of(units.surfaceFlow(ServiceFlow.GUIDE_HIGH_VELOCITY_METRES_PER_HOUR))), "LIN");
+        explanation.because("/lasting/bounds", Message.of("{0} times the resin",
+                Text.of(units.bedFlow(ServiceFlow.GUIDE_HIGH_BED_VOLUMES_PER_HOUR))), "DAVIS");
+        explanation.because("/lasting/bounds", ofPressure, "CP-HYDRAULICS");
+        explanation.because("/peaks/bounds", Message.of("{0} times the resin",
+                Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR))), "CP-HYDRAULICS");
+        explanation.because("/peaks/bounds", ofPressure, "CP-HYDRAULICS");
+        for (String part : List.of("/lasting", "/peaks")) {
+            explanation.because(part + "/flow", Message.of("the least of the limits"), "CP-HYDRAULICS");
+            explanation.because(part + "/crushedFlow", Message.of("the same, the pressure lost in the bed with crushed beads"),
+                    "ERGUN-1952");
+        }
     }
 }

@@ -7,6 +7,7 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.water.WaterProperties;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The water as the hydraulics need it.")
@@ -24,9 +25,10 @@ public record BedWater(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/water/densityKilogramsPerCubicMetre", "density of water at the pressure of the air",
-                "KELL-1975");
-        explanation.because("/water/viscosityMillipascalSeconds", "viscosity of water at the pressure of the air",
-                "IAPWS-SR6-08");
+        explanation.given("/water/temperature");
+        explanation.because("/water/densityKilogramsPerCubicMetre", Message.of("density of water at the pressure of the"
+                + " air"), "KELL-1975");
+        explanation.because("/water/viscosityMillipascalSeconds", Message.of("viscosity of water at the pressure of the"
+                + " air"), "IAPWS-SR6-08");
     }
 }

@@ -1,10 +1,12 @@
 package dev.brinebook.resin.api;
 
 import dev.brinebook.api.Text;
-import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.wording.Message;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The summary of a capacity chart. */
 final class CapacitySentences {
@@ -15,48 +17,72 @@ final class CapacitySentences {
     private CapacitySentences() {
     }
 
-    static String of(List<CapacityPoint> points, ChartedColumn column, List<EfficiencyLineReach> lines) {
+    static Message of(List<CapacityPoint> points, ChartedColumn column, List<EfficiencyLineReach> lines) {
         List<CapacityPoint> rising = points.stream().sorted(BY_DOSE).toList();
-        CapacityPoint low = rising.get(0);
-        CapacityPoint high = rising.get(rising.size() - 1);
-        String table = (low.saltDose().equals(high.saltDose()) ? "At " : "From ") + span(low.saltDose(), high.saltDose())
-                + " the working table gives " + span(low.workingTable().capacity(), high.workingTable().capacity());
-        return table + (column.reason() != null ? "; the column gives nothing, since " + column.why() + "."
-                : inThisWater(rising, column)) + " " + reach(lines);
+        Message table = byTable(rising);
+        List<Message> sentences = new ArrayList<>();
+        if (column.reason() != null) {
+            sentences.add(Message.of("{0}; the column gives nothing, since {1}.", table, column.why()));
+        } else {
+            List<CapacityPoint> held = rising.stream().filter(point -> point.column().capacity() != null).toList();
+            sentences.add(byColumn(table, rising, held));
+            leakage(column, held.size() == rising.size()).ifPresent(sentences::add);
+        }
+        sentences.add(reach(lines));
+        return Message.joined(" ", sentences);
     }
 
-    private static String inThisWater(List<CapacityPoint> rising, ChartedColumn column) {
-        List<CapacityPoint> held = rising.stream().filter(point -> point.column().capacity() != null).toList();
-        String gives = held.isEmpty() ? "; in this water none of these doses is of use."
-                : ", the column in this water " + span(held.get(0).column().capacity(),
-                        held.get(held.size() - 1).column().capacity()) + (held.size() == rising.size() ? "."
-                        : " from " + Text.of(held.get(0).saltDose()) + " on.");
-        SaltDoseFigure least = column.leastSaltDose();
-        return gives + (least.saltDose() == null ? " No dose keeps the leakage below " + Text.of(column.endPoint()) + "."
-                : held.size() == rising.size() ? "" : " Below " + Text.of(least.saltDose()) + " more than "
-                        + Text.of(column.endPoint()) + " leaks through.");
+    private static Message byTable(List<CapacityPoint> rising) {
+        CapacityPoint low = rising.get(0);
+        CapacityPoint high = rising.get(rising.size() - 1);
+        Message capacity = Text.span(low.workingTable().capacity(), high.workingTable().capacity());
+        return low.saltDose().equals(high.saltDose())
+                ? Message.of("At {0} the working table gives {1}", Text.of(low.saltDose()), capacity)
+                : Message.of("From {0} the working table gives {1}", Text.span(low.saltDose(), high.saltDose()), capacity);
+    }
+
+    private static Message byColumn(Message table, List<CapacityPoint> rising, List<CapacityPoint> held) {
+        if (held.isEmpty()) {
+            return Message.of("{0}; in this water none of these doses is of use.", table);
+        }
+        CapacityPoint low = held.get(0);
+        Message capacity = Text.span(low.column().capacity(), held.get(held.size() - 1).column().capacity());
+        return held.size() == rising.size() ? Message.of("{0}, the column in this water {1}.", table, capacity)
+                : Message.of("{0}, the column in this water {1} from {2} on.", table, capacity, Text.of(low.saltDose()));
+    }
+
+    private static Optional<Message> leakage(ChartedColumn column, boolean allHeld) {
+        SaltDoseQuantity least = column.leastSaltDose().saltDose();
+        Message end = Text.of(column.endPoint());
+        if (least == null) {
+            return Optional.of(Message.of("No dose keeps the leakage below {0}.", end));
+        }
+        return allHeld ? Optional.empty()
+                : Optional.of(Message.of("Below {0} more than {1} leaks through.", Text.of(least), end));
     }
 
     /** What the strictest line that is reached at all allows. */
-    private static String reach(List<EfficiencyLineReach> lines) {
+    private static Message reach(List<EfficiencyLineReach> lines) {
         return lines.stream().filter(line -> isReached(line.workingTable()) || isReached(line.column()))
                 .max(Comparator.comparingDouble(line -> line.leastSaltEfficiency().inBase()))
-                .map(line -> "A published efficiency line, " + Text.of(line.leastSaltEfficiency()) + ", is reached "
-                        + words(line.workingTable()) + " by the working table" + (line.column() == null ? "."
-                        : " and " + words(line.column()) + " by the column."))
-                .orElse("No published efficiency line is reached at any dose.");
+                .map(CapacitySentences::reach)
+                .orElse(Message.of("No published efficiency line is reached at any dose."));
+    }
+
+    private static Message reach(EfficiencyLineReach line) {
+        Message efficiency = Text.of(line.leastSaltEfficiency());
+        Message table = highest(line.workingTable());
+        return line.column() == null
+                ? Message.of("A published efficiency line, {0}, is reached {1} by the working table.", efficiency, table)
+                : Message.of("A published efficiency line, {0}, is reached {1} by the working table and {2} by the column.",
+                        efficiency, table, highest(line.column()));
     }
 
     private static boolean isReached(SaltDoseFigure highest) {
         return highest != null && highest.saltDose() != null;
     }
 
-    private static String words(SaltDoseFigure highest) {
-        SaltDoseQuantity dose = highest.saltDose();
-        return dose == null ? "at no dose" : "up to " + Text.of(dose);
-    }
-
-    private static String span(Quantity<?> low, Quantity<?> high) {
-        return low.equals(high) ? Text.of(low).toString() : Text.number(low.value().doubleValue()) + " to " + Text.of(high);
+    private static Message highest(SaltDoseFigure highest) {
+        return highest.saltDose() == null ? Message.of("at no dose") : Message.of("up to {0}", Text.of(highest.saltDose()));
     }
 }

@@ -19,6 +19,8 @@ import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,7 +40,7 @@ public final class ChartResinCapacity {
 
     private static ResinCapacityAnswer answer(ResinCapacityRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         WaterAnalysis water = request.water().toDomain(explanation);
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         List<Double> doses = request.dosesGramsPerLitre(explanation);
@@ -46,9 +48,9 @@ public final class ChartResinCapacity {
                 explanation.orDefault("brineDirection", request.brineDirection(), Brining.Direction.CO_CURRENT));
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         Optional<ColumnCapacity> column = column(request, preferences, water, state, explanation);
-        explain(water, salt, state.resin(), explanation);
-        TableAtDose.explain(explanation);
-        ChartedColumn.explain(column, explanation);
+        explain(water, salt, state.resin(), units, explanation);
+        TableAtDose.explain(units, explanation);
+        ChartedColumn.explain(column, units, explanation);
         ColumnAtDose.explain(column, salt, explanation);
         EfficiencyLineReach.explain(explanation);
         ChartedColumn charted = ChartedColumn.of(column, preferences.endPointMgPerL(explanation), salt, units);
@@ -76,26 +78,35 @@ public final class ChartResinCapacity {
                 units.bedCapacity(TotalCapacity.ceilingGramsPerLitre(salt, dose, resin.totalEquivalentsPerLitre())));
     }
 
-    private static void explain(WaterAnalysis water, Salt salt, Resin resin, Explanation explanation) {
+    private static void explain(WaterAnalysis water, Salt salt, Resin resin, AnswerUnits units, Explanation explanation) {
         explanation.cautions(WaterCautions.of(water));
         explanation.cautions(SoftenedWater.of(water.compensated(CompensationFactors.STOICHIOMETRIC),
                 water.sodiumMgPerL(), salt == Salt.POTASSIUM_CHLORIDE).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
         explanation.cautions(Caution.OF_DISCHARGE);
-        explanation.assume("preferences.capacityMethod", "not used: table and column stand side by side", Origin.DERIVED);
-        explanation.assume("tables", "gel resin of 1.9 to 2.0 eq/L and co-current brine, whatever resin and brineDirection"
-                + " say", Origin.DEFAULT);
-        explanation.assume("ironAndManganese", "not counted, whatever water.compensation says: they take capacity too, and"
-                + " foul the resin", Origin.DEFAULT);
+        assumeReach(salt, explanation);
+        explanation.because("/totalCapacity", Message.of("{0} eq/L of exchange sites, of {1} g of CaCO3 each",
+                Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");
+        explanation.given("/points/*/saltDose");
+        explanation.because("/points/*/stoichiometricCapacity", Message.of("one equivalent of hardness for one of salt, {0} of"
+                + " sodium chloride or {1} of potassium chloride, and no more than the total capacity",
+                Text.of(units.saltEfficiency(Salt.SODIUM_CHLORIDE.ceilingGramsPerGram())),
+                Text.of(units.saltEfficiency(Salt.POTASSIUM_CHLORIDE.ceilingGramsPerGram()))), "WT-2014");
+    }
+
+    /** What the tables and the column leave aside. */
+    private static void assumeReach(Salt salt, Explanation explanation) {
+        explanation.assume("preferences.capacityMethod", Message.of("not used: table and column stand side by side"),
+                Origin.DERIVED);
+        explanation.assume("tables", Message.of("gel resin of 1.9 to 2.0 eq/L and co-current brine, whatever resin and"
+                + " brineDirection say"), Origin.DEFAULT);
+        explanation.assume("ironAndManganese", Message.of("not counted, whatever water.compensation says: they take capacity"
+                + " too, and foul the resin"), Origin.DEFAULT);
         if (salt == Salt.POTASSIUM_CHLORIDE) {
-            explanation.assume("potassiumChloride", "the tables count it as the sodium chloride with as many equivalents; the"
-                    + " column, with brine of 10 % by weight of either, gives 2 to 12 % more than for those, and needs a"
-                    + " somewhat higher dose to hold the end point. Efficiency is per mass of potassium chloride",
+            explanation.assume("potassiumChloride", Message.of("the tables count it as the sodium chloride with as many"
+                    + " equivalents; the column, with brine of 10 % by weight of either, gives 2 to 12 % more than for those,"
+                    + " and needs a somewhat higher dose to hold the end point. Efficiency is per mass of potassium chloride"),
                     Origin.DEFAULT);
         }
-        explanation.because("/totalCapacity", Text.number(resin.totalEquivalentsPerLitre())
-                + " eq/L of exchange sites, of 50.043 g of CaCO3 each", "WCP-2011");
-        explanation.because("/points/*/stoichiometricCapacity", "one equivalent of hardness for one of salt, 5,994 gr per lb"
-                + " of sodium chloride or 4,699 of potassium chloride, and no more than the total capacity", "WT-2014");
     }
 }

@@ -3,12 +3,16 @@ package dev.brinebook.resin.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.CyclicColumn;
+import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -21,25 +25,26 @@ public record ChartedColumn(
                 optional = "when the water is too soft") SaltDoseFigure leastSaltDose,
         @Property(value = "Stable code of why there is no column.", optional = "when there is one") NoAnswer reason,
         @Property(value = "The same as a sentence.", optional = "when there is one", example = "\"the water is less than twice"
-                + " as hard as the end point, so there is hardly anything to soften\"") String why) {
+                + " as hard as the end point, so there is hardly anything to soften\"") Message why) {
 
     static ChartedColumn of(Optional<ColumnCapacity> column, double endPointMgPerL, Salt salt, AnswerUnits units) {
         HardnessQuantity end = units.hardness(endPointMgPerL);
         return column.map(of -> new ChartedColumn(end, Rounding.answer(of.efficiency()),
                 SaltDoseFigure.of(of.leastSaltDoseGramsPerLitre(salt), units), null, null)).orElseGet(() ->
-                new ChartedColumn(end, null, null, NoAnswer.NOTHING_TO_SOFTEN, NoAnswer.NOTHING_TO_SOFTEN.words()));
+                new ChartedColumn(end, null, null, NoAnswer.NOTHING_TO_SOFTEN, units.saying(NoAnswer.NOTHING_TO_SOFTEN)));
     }
 
-    static void explain(Optional<ColumnCapacity> column, Explanation explanation) {
-        explanation.because("/column/endPoint", "one grain per gallon, where softened water ceases to be called soft, unless"
-                + " another is given", "NIST-SP811");
+    static void explain(Optional<ColumnCapacity> column, AnswerUnits units, Explanation explanation) {
+        explanation.because("/column/endPoint", Message.of("{0}, where softened water ceases to be called soft, unless another"
+                + " is given", Text.of(units.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))), "NIST-SP811");
         if (column.isPresent()) {
-            explanation.because("/column/resinEfficiency", "one number for all doses, 0.74, makes the column give this table"
-                    + " within 3 % in water of 300 mg/L, Ca:Mg 2:1, with 1 meq/L of sodium", "CP-WORKING-TABLE");
-            explanation.because("/column/resinEfficiency", "and 0.83 this one within 2 % in water of 500 mg/L",
-                    "RESIN-DATA-SHEET");
-            explanation.because("/column/leastSaltDose", "the least dose after which the first softened water is below the"
-                    + " end point, found by halving the range", "HELFFERICH");
+            explanation.because("/column/resinEfficiency", Message.of("one number for all doses, {0}, makes the column give"
+                    + " this table within 3 % in water of {1}, Ca:Mg 2:1, with 1 meq/L of sodium",
+                    Text.number(ResinEfficiency.WORKING), Text.of(units.hardness(300))), "CP-WORKING-TABLE");
+            explanation.because("/column/resinEfficiency", Message.of("and {0} this one within 2 % in water of {1}",
+                    Text.number(ResinEfficiency.NEW_RESIN), Text.of(units.hardness(500))), "RESIN-DATA-SHEET");
+            explanation.because("/column/leastSaltDose", Message.of("the least dose after which the first softened water is"
+                    + " below the end point, found by halving the range"), "HELFFERICH");
         }
     }
 }

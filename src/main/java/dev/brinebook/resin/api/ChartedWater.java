@@ -9,6 +9,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.resin.FeedWater;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("The ions of the water, as the column takes them.")
@@ -20,9 +21,12 @@ public record ChartedWater(
         @Property("Potassium, as tested; none where it was not.") ConcentrationQuantity potassium) {
 
     static ChartedWater of(FeedWater feed, AnswerUnits units, Explanation explanation) {
-        explanation.because("/water/hardness", "calcium and magnesium of the water test, by equivalents", "CIAAW");
-        explanation.because("/water/sodium", "22.99 mg in a milliequivalent: as tested, else what the dissolved solids hold"
-                + " beside the hardness as sodium chloride, else 1 meq/L", "CIAAW");
+        explanation.because("/water/hardness", Message.of("calcium and magnesium of the water test, by equivalents"),
+                "CIAAW");
+        explanation.because("/water/calciumPercent", Message.of("calcium as tested, else two thirds of the hardness"), "CIAAW");
+        explanation.because("/water/potassium", Message.of("as tested, else none"), "CIAAW");
+        explanation.because("/water/sodium", Message.of("22.99 mg in a milliequivalent: as tested, else what the dissolved"
+                + " solids hold beside the hardness as sodium chloride, else 1 meq/L"), "CIAAW");
         double hardness = feed.hardnessEquivalentsPerLitre();
         return new ChartedWater(units.hardness(feed.hardnessMgPerL()),
                 hardness > 0 ? Rounding.answer(100 * feed.calciumEquivalentsPerLitre() / hardness) : null,

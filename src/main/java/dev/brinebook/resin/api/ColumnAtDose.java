@@ -14,6 +14,7 @@ import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.ColumnResult;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,7 @@ public record ColumnAtDose(
         @Property(value = "Stable code of why the dose is of no use in this water.", optional = "when capacity is there")
         NoAnswer reason,
         @Property(value = "The same as a sentence.", optional = "when capacity is there", example = "\"at this salt dose more"
-                + " hardness leaks through than the end point allows, from the first litre on\"") String why) {
+                + " hardness leaks through than the end point allows, from the first litre on\"") Message why) {
 
     static final String NONE = "when the dose does not hold the end point";
 
@@ -47,7 +48,7 @@ public record ColumnAtDose(
         ColumnResult result = column.column(salt, gramsPerLitre);
         if (result instanceof ColumnResult.NotSettled none) {
             return new ColumnAtDose(null, null, null, null, null, null, null, null, none.reason(),
-                    none.reason().words());
+                    units.saying(none.reason()));
         }
         ColumnResult.Settled cycle = (ColumnResult.Settled) result;
         double capacity = ResinEfficiency.capacityGramsPerLitre(cycle, column.efficiency());
@@ -62,22 +63,22 @@ public record ColumnAtDose(
         if (column.isEmpty()) {
             return;
         }
-        String bed = column.get().resin().stages() + " stages in exchange equilibrium";
-        String efficiency = Text.number(column.get().efficiency()).toPlainString();
-        explanation.because("/points/*/column/capacity", "what " + bed + " take from this water up to the end point, cycle"
-                + " after cycle at this salt dose, times the efficiency of a real bed, " + efficiency, "HELFFERICH");
-        explanation.because("/points/*/column/capacity", "how firmly the resin holds calcium, magnesium and potassium over"
-                + " sodium", "BONNER-SMITH");
-        explanation.because("/points/*/column/saltEfficiency", "capacity over salt dose", "WQP-2009");
+        int stages = column.get().resin().stages();
+        BigDecimal efficiency = Text.number(column.get().efficiency());
+        explanation.because("/points/*/column/capacity", Message.of("what {0} stages in exchange equilibrium take from this"
+                + " water up to the end point, cycle after cycle at this salt dose, times the efficiency of a real bed, {1}", stages, efficiency), "HELFFERICH");
+        explanation.because("/points/*/column/capacity", Message.of("how firmly the resin holds calcium, magnesium and"
+                + " potassium over sodium"), "BONNER-SMITH");
+        explanation.because("/points/*/column/saltEfficiency", Message.of("capacity over salt dose"), "WQP-2009");
         for (String leakage : List.of("startLeakage", "meanLeakage", "endLeakage")) {
-            explanation.because("/points/*/column/" + leakage, "of the " + bed + " themselves, no efficiency applied: where"
-                    + " water finds channels, more leaks through", "HELFFERICH");
+            explanation.because("/points/*/column/" + leakage, Message.of("of the {0} stages in exchange equilibrium themselves,"
+                    + " no efficiency applied: where water finds channels, more leaks through", stages), "HELFFERICH");
         }
-        explanation.because("/points/*/column/serviceBedVolumes", "water that the stages soften up to the end point, times "
-                + efficiency + ", as the capacity", "HELFFERICH");
-        explanation.because("/points/*/column/saltUsedPercent", "capacity over " + Text.number(salt.ceilingGramsPerGram())
-                + " g of CaCO3 for each gram of salt", "CIAAW");
-        explanation.because("/points/*/column/reason", "the dose leaves so much hardness in the bed that the first softened"
-                + " water is above the end point; else one cycle never becomes like the next", "HELFFERICH");
+        explanation.because("/points/*/column/serviceBedVolumes", Message.of("water that the stages soften up to the end point,"
+                + " times {0}, as the capacity", efficiency), "HELFFERICH");
+        explanation.because("/points/*/column/saltUsedPercent", Message.of("capacity over {0} g of CaCO3 for each gram of salt",
+                Text.number(salt.ceilingGramsPerGram())), "CIAAW");
+        explanation.because("/points/*/column/reason", Message.of("the dose leaves so much hardness in the bed that the first"
+                + " softened water is above the end point; else one cycle never becomes like the next"), "HELFFERICH");
     }
 }

@@ -44,19 +44,21 @@ public record ColumnResinRequest(
         explanation.assume("resin.totalCapacity", resin.totalCapacity == null ? Message.of("2 eq/L, new gel resin")
                 : Text.of(resin.totalCapacity), resin.totalCapacity == null ? Origin.DEFAULT : Origin.CALLER);
         int stages = resin.stages == null ? Resin.ASSUMED_STAGES : resin.stages;
-        explanation.assume("column.stages", String.valueOf(stages), resin.stages == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("column.stages", Message.of("{0}", stages), resin.stages == null ? Origin.DEFAULT : Origin.CALLER);
         return new Resin(total, Resin.STANDARD.voidShare(), stages, Selectivity.GEL_8_PERCENT)
                 .withSitesLeft(sitesLeft(resin, water, explanation));
     }
 
     private static double sitesLeft(ColumnResinRequest resin, WaterAnalysis water, Explanation explanation) {
-        double years = explanation.orDefault("resin.ageYears", resin.ageYears, 0, "years");
+        double years = explanation.orDefault("resin.ageYears", resin.ageYears, 0,
+                age -> Message.counted("{0} year", "{0} years", age));
         if (resin.ageYears == null) {
             return 1;
         }
         double loss = explanation.orDefault("resin.yearlyCapacityLossPercent", resin.yearlyCapacityLossPercent,
-                100 * ResinState.assumedYearlyLossShare(water), "% of the sites that are left");
-        explanation.because("/totalCapacity", "of which the yearly loss takes its share, year after year", "UFC-3-240-13FN");
+                100 * ResinState.assumedYearlyLossShare(water), percent -> Message.of("{0} % of the sites that are left", percent));
+        explanation.because("/totalCapacity", Message.of("of which the yearly loss takes its share, year after year"),
+                "UFC-3-240-13FN");
         return ResinEfficiency.remainingShare(years, loss / 100);
     }
 }

@@ -6,7 +6,6 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.regeneration.CycleDesign;
@@ -21,10 +20,10 @@ import dev.brinebook.softener.BedHydraulics;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What water does in a bed. */
 public final class ComputeBedHydraulics {
@@ -43,45 +42,48 @@ public final class ComputeBedHydraulics {
 
     private static BedHydraulicsAnswer answer(BedHydraulicsRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
-        BedHydraulics hydraulics = hydraulics(request, explanation);
-        BedDuty duty = duty(request, explanation);
+        Explanation explanation = new Explanation(units::saying);
+        BedHydraulics hydraulics = hydraulics(request, units, explanation);
+        BedDuty duty = duty(request, units, explanation);
         BedLimit lasting = BedLimit.of(hydraulics.cleanContinuousBounds(), hydraulics.crushedContinuousBounds(), units);
         BedLimit peaks = BedLimit.of(hydraulics.cleanPeakBounds(), hydraulics.crushedPeakBounds(), units);
         BedBackwash backwash = BedBackwash.of(hydraulics, duty, units);
         double judged = duty.drainLitresPerMinute().orElseGet(() ->
                 hydraulics.drainFlowLitresPerMinute(duty.targetExpansionShare()));
         CycleBed bed = CycleBed.of(hydraulics.bed(), hydraulics.backwash(judged), units);
-        explain(hydraulics, duty, explanation);
-        List<BedFinding> findings = BedFinding.of(hydraulics, duty);
-        return new BedHydraulicsAnswer(summary(hydraulics, lasting, peaks, units) + backwashSentence(backwash)
-                + findings.stream().map(finding -> " " + finding.sentence()).collect(Collectors.joining()), bed,
+        explain(hydraulics, duty, units, explanation);
+        List<BedFindingLine> findings = BedFinding.of(hydraulics, duty).stream()
+                .map(finding -> BedFindingLine.of(finding, units)).toList();
+        Message summary = Message.joined(" ", Stream.concat(Stream.of(summary(hydraulics, lasting, peaks, units),
+                backwashSentence(backwash)), findings.stream().map(BedFindingLine::message)).toList());
+        return new BedHydraulicsAnswer(summary, bed,
                 BedBeads.of(hydraulics.bed().bead(), hydraulics.crushedShare()),
                 BedWater.of(hydraulics.temperatureCelsius(), units), BedFlowLine.all(hydraulics, duty, units), lasting, peaks,
-                backwash, findings.stream().map(BedFindingLine::of).toList(), explanation.cautions(),
+                backwash, findings, explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static BedHydraulics hydraulics(BedHydraulicsRequest request, Explanation explanation) {
+    private static BedHydraulics hydraulics(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
         SoftenerRequest softener = request.softener();
         ResinBed bed = softener.bed(BeadRequest.toDomain(request.bead(), explanation), explanation);
         double height = softener.tankHeightMetres(explanation);
         double celsius = explanation.orDefault("waterTemperature", request.waterTemperature(),
-                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS, "12 C");
+                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
+                Text.of(units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
         double crushedPercent = explanation.orDefault("crushedPercent", request.crushedPercent(),
-                100 * Packing.ASSUMED_CRUSHED_SHARE, "%");
+                100 * Packing.ASSUMED_CRUSHED_SHARE, percent -> Message.of("{0} %", percent));
         return new BedHydraulics(bed, height, celsius, crushedPercent / 100);
     }
 
-    private static BedDuty duty(BedHydraulicsRequest request, Explanation explanation) {
+    private static BedDuty duty(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
         double targetPercent = explanation.orDefault("targetExpansionPercent", request.targetExpansionPercent(),
-                100 * Backwash.TARGET_EXPANSION_SHARE, "%");
+                100 * Backwash.TARGET_EXPANSION_SHARE, percent -> Message.of("{0} %", percent));
         BedDuty duty = new BedDuty(targetPercent / 100, request.softener().drainLitresPerMinute(),
                 request.softener().supplyLitresPerMinute(), base(request.serviceFlow()), base(request.peakFlow()));
-        assumeFlow("softener.flows.drain", duty.drainLitresPerMinute(), "the one to choose", explanation);
-        assumeFlow("softener.flows.supply", duty.supplyLitresPerMinute(), "unknown, not checked", explanation);
-        assumeFlow("serviceFlow", duty.serviceLitresPerMinute(), "none", explanation);
-        assumeFlow("peakFlow", duty.peakLitresPerMinute(), "none", explanation);
+        assumeFlow("softener.flows.drain", duty.drainLitresPerMinute(), Message.of("the one to choose"), units, explanation);
+        assumeFlow("softener.flows.supply", duty.supplyLitresPerMinute(), Message.of("unknown, not checked"), units, explanation);
+        assumeFlow("serviceFlow", duty.serviceLitresPerMinute(), Message.of("none"), units, explanation);
+        assumeFlow("peakFlow", duty.peakLitresPerMinute(), Message.of("none"), units, explanation);
         return duty;
     }
 
@@ -89,55 +91,71 @@ public final class ComputeBedHydraulics {
         return given == null ? OptionalDouble.empty() : OptionalDouble.of(given.inBase());
     }
 
-    private static void assumeFlow(String name, OptionalDouble given, String fallback, Explanation explanation) {
-        explanation.assume(name, given.isPresent() ? Text.number(FlowUnit.GPM.fromBase(given.getAsDouble())) + " gpm or "
-                + Text.number(given.getAsDouble()) + " L/min" : fallback, given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
+    private static void assumeFlow(String name, OptionalDouble given, Message fallback, AnswerUnits units,
+            Explanation explanation) {
+        explanation.assume(name, given.isPresent() ? Text.of(units.flow(given.getAsDouble())) : fallback,
+                given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
     }
 
-    private static String summary(BedHydraulics hydraulics, BedLimit lasting, BedLimit peaks,
+    private static Message summary(BedHydraulics hydraulics, BedLimit lasting, BedLimit peaks,
             AnswerUnits units) {
         double limit = hydraulics.cleanContinuousBounds().get(0).flowLitresPerMinute();
-        return "The bed is " + Text.of(units.length(hydraulics.bed().depthMetres())) + " deep and takes "
-                + Text.of(lasting.flow()) + " all day (" + words(lasting.binding()) + ") and " + Text.of(peaks.flow())
-                + " in short peaks (" + words(peaks.binding()) + "). At " + Text.of(lasting.flow()) + " it loses "
-                + Text.of(units.pressure(hydraulics.cleanDropPascals(limit) / 1000)) + " clean and "
-                + Text.of(units.pressure(hydraulics.crushedDropPascals(limit) / 1000)) + " with "
-                + Text.number(100 * hydraulics.crushedShare()) + " % of the beads crushed. ";
+        Message takes = Message.of("The bed is {0} deep and takes {1} all day ({2}) and {3} in short peaks ({4}).",
+                Text.of(units.length(hydraulics.bed().depthMetres())), Text.of(lasting.flow()),
+                Message.saying(lasting.binding()), Text.of(peaks.flow()), Message.saying(peaks.binding()));
+        Message loses = Message.of("At {0} it loses {1} clean and {2} with {3} % of the beads crushed.",
+                Text.of(lasting.flow()), Text.of(units.pressure(hydraulics.cleanDropPascals(limit) / 1000)),
+                Text.of(units.pressure(hydraulics.crushedDropPascals(limit) / 1000)),
+                Text.number(100 * hydraulics.crushedShare()));
+        return Message.joined(" ", List.of(takes, loses));
     }
 
-    private static String backwashSentence(BedBackwash backwash) {
-        DrainFlowEffect fitted = backwash.fitted();
-        return "A drain line flow control of " + Text.of(backwash.choose().flow()) + effect(backwash.choose())
-                + (fitted == null ? "" : "; the one of " + Text.of(fitted.flow()) + " that is fitted" + effect(fitted)) + ".";
+    private static Message backwashSentence(BedBackwash backwash) {
+        Message choose = ofChosen(backwash.choose());
+        return backwash.fitted() == null ? Message.of("{0}.", choose)
+                : Message.of("{0}; {1}.", choose, ofFitted(backwash.fitted()));
     }
 
-    private static String effect(DrainFlowEffect drain) {
-        return drain.expansionShare() == null ? " carries the resin out of the tank"
-                : " lifts it by " + Text.number(100 * drain.expansionShare().doubleValue()) + " %"
-                        + (drain.staysInTank() ? "" : ", which is more than the tank has room for");
+    private static Message ofChosen(DrainFlowEffect drain) {
+        Message flow = Text.of(drain.flow());
+        if (drain.expansionShare() == null) {
+            return Message.of("A drain line flow control of {0} carries the resin out of the tank", flow);
+        }
+        return drain.staysInTank()
+                ? Message.of("A drain line flow control of {0} lifts it by {1} %", flow, drain.expansionPercent())
+                : Message.of("A drain line flow control of {0} lifts it by {1} %, which is more than the tank has room for",
+                        flow, drain.expansionPercent());
     }
 
-    private static String words(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    private static Message ofFitted(DrainFlowEffect drain) {
+        Message flow = Text.of(drain.flow());
+        if (drain.expansionShare() == null) {
+            return Message.of("the one of {0} that is fitted carries the resin out of the tank", flow);
+        }
+        return drain.staysInTank()
+                ? Message.of("the one of {0} that is fitted lifts it by {1} %", flow, drain.expansionPercent())
+                : Message.of("the one of {0} that is fitted lifts it by {1} %, which is more than the tank has room for",
+                        flow, drain.expansionPercent());
     }
 
-    private static void explain(BedHydraulics hydraulics, BedDuty duty, Explanation explanation) {
-        explanation.assume("fragmentDiameter", Text.number(100 * Packing.ASSUMED_FRAGMENT_DIAMETER_SHARE)
-                + " % of that of a bead", Origin.DEFAULT);
-        explanation.assume("crushedVoidLoss", Text.number(100 * Packing.ASSUMED_VOID_LOSS_SHARE) + " % of the bed at "
-                + Text.number(100 * Packing.ASSUMED_CRUSHED_SHARE) + " % of crushed beads or more, in step below",
+    private static void explain(BedHydraulics hydraulics, BedDuty duty, AnswerUnits units, Explanation explanation) {
+        explanation.assume("fragmentDiameter", Message.of("{0} % of that of a bead",
+                Text.number(100 * Packing.ASSUMED_FRAGMENT_DIAMETER_SHARE)), Origin.DEFAULT);
+        explanation.assume("crushedVoidLoss", Message.of("{0} % of the bed at {1} % of crushed beads or more, in step below",
+                Text.number(100 * Packing.ASSUMED_VOID_LOSS_SHARE), Text.number(100 * Packing.ASSUMED_CRUSHED_SHARE)),
                 Origin.DEFAULT);
-        explanation.assume("weakExpansion", "below " + Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)
-                + " % of the depth", Origin.DEFAULT);
-        explanation.assume("drainFlowStep", "half a gallon per minute or "
-                + Text.number(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE) + " L/min", Origin.DEFAULT);
-        explanation.assume("softener", "only its resin, its tank and its flows of drain and supply are used", Origin.DERIVED);
-        CycleBed.explain(explanation);
+        explanation.assume("weakExpansion", Message.of("below {0} % of the depth",
+                Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
+        explanation.assume("drainFlowStep", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE)),
+                Origin.DEFAULT);
+        explanation.assume("softener", Message.of("only its resin, its tank and its flows of drain and supply are used"),
+                Origin.DERIVED);
+        CycleBed.explain(units, explanation);
         BedBeads.explain(explanation);
         BedWater.explain(explanation);
-        BedFlowLine.explain(explanation);
-        BedLimit.explain(explanation);
-        BedBackwash.explain(duty, explanation);
+        BedFlowLine.explain(units, explanation);
+        BedLimit.explain(units, explanation);
+        BedBackwash.explain(duty, units, explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.DRAIN_AIR_GAP, Caution.LOCAL_CODE_DECIDES);
         if (hydraulics.temperatureCelsius() < WaterCautions.COLD_CELSIUS) {
             explanation.caution(Caution.COLD_WATER);

@@ -1,12 +1,15 @@
 package dev.brinebook.resin.api;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
 import dev.brinebook.resin.BackwashEffect;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("A drain line flow control, and what its flow does to the bed.")
@@ -24,5 +27,15 @@ public record DrainFlowEffect(
         return new DrainFlowEffect(units.flow(flowLitresPerMinute), units.surfaceFlow(effect.velocityMetresPerHour()),
                 effect.expansionShare().exists() ? Rounding.answer(effect.expansionShare().value()) : null,
                 !effect.losesResin(), effect.isWeak(), effect.isWithinGuide());
+    }
+
+    /** How far it lifts the bed, in percent of the settled depth, for a sentence. */
+    BigDecimal expansionPercent() {
+        return Text.number(100 * expansionShare.doubleValue());
+    }
+
+    static void explain(String pointer, Explanation explanation) {
+        explanation.because(pointer + "/velocity", Message.of("flow over the cross-section of the tank"), "CP-CYCLE");
+        explanation.because(pointer + "/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"), "RICHARDSON-ZAKI");
     }
 }

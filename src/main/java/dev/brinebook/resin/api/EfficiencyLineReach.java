@@ -11,6 +11,7 @@ import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.EfficientDose;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.wording.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,7 +40,7 @@ public record EfficiencyLineReach(
 
     static void explain(Explanation explanation) {
         EfficiencyLine.all().stream().map(EfficiencyLine::sourceKey).distinct().forEach(key ->
-                explanation.because("/efficiencyLines", "the highest dose whose computed salt efficiency is that of the line:"
-                        + " an estimate, never a certification", key));
+                explanation.because("/efficiencyLines", Message.of("the highest dose whose computed salt efficiency is that of"
+                        + " the line: an estimate, never a certification"), key));
     }
 }

@@ -6,12 +6,13 @@ import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.BedCapacityQuantity;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("Capacity against salt dose: what the tables give, and what the column gives in this water.")
 public record ResinCapacityAnswer(
         @Property(value = "One sentence or more to quote.", example = "\"From 3 to 20 lb/ft3 the working table gives 10.49 to"
-                + " 32.81 kgr/ft3.\"") String summary,
+                + " 32.81 kgr/ft3.\"") Message summary,
         @Property("The water.") ChartedWater water,
         @Property("All exchange sites of the resin, with those that age has taken away left out: never reached.")
         BedCapacityQuantity totalCapacity,

@@ -61,8 +61,8 @@ public record ResinCapacityRequest(
         double max = CapacityTable.maxSaltDoseGramsPerLitre(saltOrDefault());
         if (!Guard.isWithin(dose.inBase(), min, max)) {
             SaltDoseUnit unit = dose.unit();
-            at.add(Code.OUT_OF_RANGE, "must be from " + Text.number(unit.fromBase(min)) + " to "
-                    + Text.number(unit.fromBase(max)) + " " + unit.symbol() + " with this salt, was " + Text.of(dose));
+            at.add(Code.OUT_OF_RANGE, Message.of("must be from {0} to {1} {2} with this salt, was {3}",
+                    Text.number(unit.fromBase(min)), Text.number(unit.fromBase(max)), unit.symbol(), Text.of(dose)));
         }
     }
 
@@ -73,13 +73,25 @@ public record ResinCapacityRequest(
     /** The doses in the order given, g/L, told to {@code explanation}. */
     List<Double> dosesGramsPerLitre(Explanation explanation) {
         if (saltDoses == null) {
-            explanation.assume("saltDoses", saltOrDefault() == Salt.SODIUM_CHLORIDE ? "every whole lb/ft3 from 3 to 20"
-                    : "as many equivalents as every whole lb/ft3 of sodium chloride from 3 to 20", Origin.DEFAULT);
+            explanation.assume("saltDoses", usualDoses(AnswerUnits.orDefault(units)), Origin.DEFAULT);
             return IntStream.rangeClosed(LOWEST_POUNDS_PER_CUBIC_FOOT, HIGHEST_POUNDS_PER_CUBIC_FOOT)
                     .mapToObj(pounds -> saltOrDefault().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)))
                     .toList();
         }
         explanation.assume("saltDoses", Message.joined(", ", saltDoses.stream().map(Text::of).toList()), Origin.CALLER);
         return saltDoses.stream().map(SaltDoseQuantity::inBase).toList();
+    }
+
+    private Message usualDoses(AnswerUnits inUnits) {
+        boolean sodium = saltOrDefault() == Salt.SODIUM_CHLORIDE;
+        if (inUnits == AnswerUnits.US) {
+            return sodium ? Message.of("every whole lb/ft3 from 3 to 20")
+                    : Message.of("as many equivalents as every whole lb/ft3 of sodium chloride from 3 to 20");
+        }
+        int count = HIGHEST_POUNDS_PER_CUBIC_FOOT - LOWEST_POUNDS_PER_CUBIC_FOOT + 1;
+        Message span = Text.span(inUnits.saltDose(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(LOWEST_POUNDS_PER_CUBIC_FOOT)),
+                inUnits.saltDose(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(HIGHEST_POUNDS_PER_CUBIC_FOOT)));
+        return sodium ? Message.of("{0} doses in even steps, {1}", count, span)
+                : Message.of("as many equivalents as {0} doses of sodium chloride in even steps, {1}", count, span);
     }
 }

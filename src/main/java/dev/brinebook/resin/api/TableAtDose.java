@@ -3,7 +3,9 @@ package dev.brinebook.resin.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.BedCapacityQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
@@ -11,6 +13,7 @@ import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.source.Source;
+import dev.brinebook.wording.Message;
 import java.util.List;
 
 @About("What a capacity table gives at a salt dose, in its own ordinary water.")
@@ -21,6 +24,9 @@ public record TableAtDose(
         List<String> linesReached,
         @Property("How far it can be trusted: as the table, or as computed beyond its published points.")
         Source.Kind kind) {
+
+    /** The last point that the tables publish. */
+    private static final double LAST_POINT_GRAMS_PER_LITRE = SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(15);
 
     static TableAtDose of(CapacityTable table, Salt salt, double gramsPerLitre, AnswerUnits units) {
         double efficiency = table.saltEfficiencyGramsPerGram(salt, gramsPerLitre);
@@ -37,13 +43,15 @@ public record TableAtDose(
                 .map(EfficiencyLine::code).toList();
     }
 
-    static void explain(Explanation explanation) {
+    static void explain(AnswerUnits units, Explanation explanation) {
         for (CapacityTable table : CapacityTable.values()) {
             String pointer = "/points/*/" + WireNames.of(table) + "Table";
-            explanation.because(pointer + "/capacity", "the monotone curve through the points of the table",
+            explanation.because(pointer + "/capacity", Message.of("the monotone curve through the points of the table"),
                     table.sourceKey());
-            explanation.because(pointer + "/capacity", "above 15 lb/ft3 on by the growth of 35/32 to 20 lb/ft3", "WQP-2009");
-            explanation.because(pointer + "/saltEfficiency", "capacity over salt dose", "WQP-2009");
+            explanation.because(pointer + "/capacity", Message.of("above {0} on by the growth of 35/32 to {1}",
+                    Text.of(units.saltDose(LAST_POINT_GRAMS_PER_LITRE)),
+                    Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), "WQP-2009");
+            explanation.because(pointer + "/saltEfficiency", Message.of("capacity over salt dose"), "WQP-2009");
         }
     }
 }
