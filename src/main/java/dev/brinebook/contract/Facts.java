@@ -34,7 +34,7 @@ final class Facts {
             }
             describe((Schema<Object>) described, component, property);
             properties.put(component.getName(), described);
-            if (inRequests ? property.required() : property.optional().isEmpty()) {
+            if (isRequired(property, inRequests)) {
                 required.add(component.getName());
             }
         }
@@ -44,6 +44,11 @@ final class Facts {
         if (inRequests) {
             schema.setAdditionalProperties(Boolean.FALSE);
         }
+    }
+
+    /** Whether the property is always there; where it belongs to some kinds only, of these. */
+    static boolean isRequired(Property property, boolean inRequests) {
+        return inRequests ? property.required() : property.optional().isEmpty();
     }
 
     private static void describe(Schema<Object> schema, RecordComponent component, Property property) {

@@ -20,7 +20,11 @@ final class ContractSchemas {
     /** The contract lets answers grow; here, though, nothing may stand in one that it does not describe. */
     ContractSchemas(byte[] contract) {
         JsonNode document = Committed.tree(contract);
-        document.at("/components/schemas").forEach(schema -> ((ObjectNode) schema).put("additionalProperties", false));
+        document.at("/components/schemas").forEach(schema -> {
+            if (schema.has("properties")) {
+                ((ObjectNode) schema).put("additionalProperties", false);
+            }
+        });
         this.registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
                 builder -> builder.schemas(Map.of(DOCUMENT, document.toString())));
     }
