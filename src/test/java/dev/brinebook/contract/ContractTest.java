@@ -19,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,6 +29,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The contract file: what is committed is what is served, and it leaves nothing undescribed (OpenAPI 3.1.0). */
 class ContractTest {
+
+    /** How {@code Facts} tells the unit of a plain number. */
+    private static final Pattern TOLD_UNIT = Pattern.compile("\\. In [^.]+\\.");
 
     private static BrinebookServer server;
     private static JsonNode document;
@@ -136,20 +140,37 @@ class ContractTest {
     }
 
     @Test
-    void givesEveryPlainRequestPropertyARangeALimitOrAnExample() {
+    void tellsTheUnitOrTheRangeOfEveryNumber() {
         List<String> open = new ArrayList<>();
-        document.at("/components/schemas").properties().forEach(schema -> schema.getValue().path("properties").properties()
-                .forEach(property -> {
-                    JsonNode facts = property.getValue();
-                    boolean plain = Set.of("number", "integer").contains(facts.path("type").asText());
-                    boolean input = schema.getValue().has("additionalProperties");
-                    boolean told = facts.has("examples") || facts.has("default") || facts.has("minimum")
-                            || facts.has("exclusiveMinimum");
-                    if (plain && input && !told) {
-                        open.add(schema.getKey() + "." + property.getKey());
-                    }
-                }));
+        document.at("/components/schemas").properties().forEach(schema -> {
+            JsonNode properties = schema.getValue().path("properties");
+            properties.properties().forEach(property -> {
+                JsonNode facts = property.getValue();
+                JsonNode number = facts.path("type").asText().equals("array") ? facts.path("items") : facts;
+                boolean bounded = number.has("minimum") || number.has("exclusiveMinimum");
+                boolean united = properties.has("unit") || TOLD_UNIT.matcher(facts.path("description").asText()).find();
+                if (Set.of("number", "integer").contains(number.path("type").asText()) && !bounded && !united) {
+                    open.add(schema.getKey() + "." + property.getKey());
+                }
+            });
+        });
         assertEquals(List.of(), open);
+    }
+
+    @Test
+    void shapesNoObjectWithoutAName() {
+        List<String> inline = new ArrayList<>();
+        document.at("/components/schemas").properties().forEach(schema ->
+                schema.getValue().properties().forEach(part -> findObjects(part.getValue(), schema.getKey(), inline)));
+        assertEquals(List.of(), inline);
+        assertEquals(List.of(), document.path("paths").findValues("properties"), "operations refer to schemas by name");
+    }
+
+    private static void findObjects(JsonNode schema, String place, List<String> found) {
+        if (schema.path("properties").isObject() || schema.path("type").asText().equals("object")) {
+            found.add(place + ": " + schema);
+        }
+        schema.forEach(part -> findObjects(part, place, found));
     }
 
     @Test
