@@ -69,7 +69,7 @@ class ContractTest {
             for (String part : List.of("/post/requestBody", "/post/responses/200")) {
                 assertEquals(Set.copyOf(operation.examples()), names(path.at(part + "/content/application~1json/examples")));
             }
-            for (String error : List.of("400", "406", "413", "415", "422", "500", "503")) {
+            for (String error : List.of("400", "406", "408", "413", "414", "415", "422", "431", "500", "503")) {
                 assertTrue(path.at("/post/responses/" + error).has("$ref"), operation.id() + " " + error);
             }
         }
@@ -158,6 +158,44 @@ class ContractTest {
     }
 
     @Test
+    void tellsTheUnitOrTheRangeOfEveryParameterThatIsANumber() {
+        List<String> open = new ArrayList<>();
+        int numbers = 0;
+        for (JsonNode parameters : document.findValues("parameters")) {
+            for (JsonNode parameter : parameters) {
+                JsonNode schema = parameter.path("schema");
+                boolean number = Set.of("number", "integer").contains(schema.path("type").asText());
+                numbers += number ? 1 : 0;
+                if (number && !schema.has("maximum") && !parameter.path("description").asText().matches(".* to \\d+ \\S+\\.")) {
+                    open.add(parameter.toString());
+                }
+            }
+        }
+        assertEquals(List.of(), open);
+        assertTrue(numbers >= 7, "it saw some");
+    }
+
+    /** A model, or a person, picks one of them by what it says of itself and of those that are like it. */
+    @Test
+    void saysOfEveryOperationWhenToChooseItAndWhenAnother() {
+        Set<String> ids = Main.OPERATIONS.stream().map(Operation::id).collect(Collectors.toSet());
+        int calculations = 0;
+        for (JsonNode operation : document.path("paths").findParents("operationId")) {
+            String id = operation.path("operationId").asText();
+            String text = operation.path("description").asText();
+            String summary = operation.path("summary").asText();
+            assertTrue(summary.length() >= 8 && summary.length() <= 60 && !summary.endsWith("."), id + ": " + summary);
+            assertTrue(text.length() > 100 && text.endsWith("."), id + ": " + text);
+            if (operation.at("/tags/0").asText().equals("calculation")) {
+                assertTrue(text.startsWith("Choose this "), id + ": " + text);
+                assertTrue(ids.stream().anyMatch(other -> !id.startsWith(other) && text.contains(other)), id + ": " + text);
+                calculations++;
+            }
+        }
+        assertTrue(calculations > Main.OPERATIONS.size(), "it saw all");
+    }
+
+    @Test
     void shapesNoObjectWithoutAName() {
         List<String> inline = new ArrayList<>();
         document.at("/components/schemas").properties().forEach(schema ->
@@ -177,7 +215,7 @@ class ContractTest {
     void showsEveryErrorByAProblemThatTheServiceKnows() {
         ContractSchemas schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
         JsonNode responses = document.at("/components/responses");
-        assertEquals(8, responses.size());
+        assertEquals(11, responses.size());
         for (JsonNode response : responses) {
             JsonNode examples = response.at("/content/application~1problem+json/examples");
             assertEquals(1, examples.size(), response.toString());
