@@ -4,11 +4,8 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Unit;
 import dev.brinebook.wording.Message;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -21,35 +18,26 @@ public final class Checker {
     private static final int LONGEST_ECHO = 40;
     private static final MathContext SHORT = new MathContext(6);
 
-    private static final Map<Class<?>, List<Component>> PLANS = new ConcurrentHashMap<>();
-
-    private record Component(String name, RecordComponent component, Property property) {
-
-        Class<?> type() {
-            return component.getType();
-        }
-
-        Object of(Record owner) {
-            try {
-                return component.getAccessor().invoke(owner);
-            } catch (IllegalAccessException | InvocationTargetException e) {
-                throw new IllegalStateException(component + " cannot be read", e);
-            }
-        }
-    }
+    private static final Map<Class<?>, Plan> PLANS = new ConcurrentHashMap<>();
 
     private Checker() {
     }
 
     /** Reports every fault of {@code request} and all it holds. */
     public static void check(Record request, Violations at) {
-        for (Component component : PLANS.computeIfAbsent(request.getClass(), Checker::plan)) {
+        Plan plan = PLANS.computeIfAbsent(request.getClass(), Plan::of);
+        String kind = plan.kind(request, at);
+        for (Plan.Component component : plan.components()) {
             Object value = component.of(request);
             Violations place = at.at(component.name());
-            if (value != null) {
-                checkValue(value, component.property(), place);
-            } else if (component.property().required() && !place.here()) {
-                place.add(missing(component, place.pointer()));
+            Property property = component.property();
+            if (value != null && kind != null && !Kinds.belongs(property, kind)) {
+                place.forgetBelow();
+                place.add(Code.INCONSISTENT, plan.kinds().refusal(property));
+            } else if (value != null) {
+                checkValue(value, property, place);
+            } else if (property.required() && !place.here()) {
+                checkMissing(component, plan.kinds(), kind, place);
             }
         }
         if (request instanceof Checked checked) {
@@ -57,7 +45,16 @@ public final class Checker {
         }
     }
 
-    private static Violation missing(Component component, String pointer) {
+    /** Reports a required property, unless it is for other kinds than the record is. */
+    private static void checkMissing(Plan.Component component, Kinds kinds, String kind, Violations place) {
+        if (!Kinds.depends(component.property())) {
+            place.add(missing(component, place.pointer()));
+        } else if (kind != null && Kinds.belongs(component.property(), kind)) {
+            place.add(Code.MISSING, Message.of("{0} is missing: the {1} {2} needs it", component.name(), kinds.property(), kind));
+        }
+    }
+
+    private static Violation missing(Plan.Component component, String pointer) {
         Message what = firstSentence(component.property());
         if (!component.type().isEnum()) {
             return new Violation(pointer, Code.MISSING, Message.of("{0} is missing: {1}", component.name(), what));
@@ -65,17 +62,6 @@ public final class Checker {
         Message allowed = Message.verbatim(String.join(", ", WireNames.all(component.type())));
         return new Violation(pointer, Code.MISSING, Message.of("{0} is missing: {1} It must be one of {2}", component.name(),
                 what, allowed), allowed, null, null);
-    }
-
-    private static List<Component> plan(Class<?> type) {
-        return Arrays.stream(type.getRecordComponents()).map(component -> {
-            Property property = component.getAnnotation(Property.class);
-            if (property == null) {
-                throw new IllegalStateException(type + "." + component.getName() + " has no @Property");
-            }
-            component.getAccessor().setAccessible(true);
-            return new Component(component.getName(), component, property);
-        }).toList();
     }
 
     private static void checkValue(Object value, Property property, Violations at) {

@@ -8,8 +8,8 @@ import java.math.BigDecimal;
 
 @About("A number that may honestly not exist: either value is there, or reason and why.")
 public record FigureAnswer(
-        @Property(value = "The number, in the unit that the property is named with.", optional = "when it does not exist",
-                example = "3.084") BigDecimal value,
+        @Property(value = "The number.", unit = "the unit that the property is named with",
+                optional = "when it does not exist", example = "3.084") BigDecimal value,
         @Property(value = "Stable code of why there is no number.", optional = "when value is there") NoAnswer reason,
         @Property(value = "The same as a sentence.", optional = "when value is there",
                 example = "\"nothing is saved, so the cost is never paid back\"") Message why) {

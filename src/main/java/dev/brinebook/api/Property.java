@@ -16,8 +16,17 @@ public @interface Property {
     /** What it is, in a sentence or two, starting with a capital. */
     String value();
 
-    /** Whether a request must hold it. An answer's property is always there unless {@link #optional} says so. */
+    /**
+     * Whether a request must hold it, of the kinds that it belongs to. An answer's property is always there, of these kinds,
+     * unless {@link #optional} says otherwise.
+     */
     boolean required() default false;
+
+    /** The only kinds that it belongs to, by their names on the wire; every kind when empty. See {@link TellsKind}. */
+    String[] kinds() default {};
+
+    /** The kinds that it does not belong to, by their names on the wire. */
+    String[] exceptKinds() default {};
 
     /** Whether an answer may leave it out, and when. */
     String optional() default "";

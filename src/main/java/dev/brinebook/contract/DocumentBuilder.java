@@ -3,8 +3,6 @@ package dev.brinebook.contract;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
-import dev.brinebook.api.Operation.QueryParameter;
-import dev.brinebook.api.WireNames;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
@@ -23,8 +21,6 @@ import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
-import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -118,7 +114,8 @@ final class DocumentBuilder {
                 .summary("Answer many requests of one operation, line by line")
                 .description("Choose this for a list of cases, be it a hundred thousand: it takes one request of the named"
                         + " operation on each line and answers each on a line of its own, in the same order, while the list is"
-                        + " still being sent. Read the answers while you send: who does not is waited for.")
+                        + " still being sent. Read the answers while you send: who does not is waited for. For one case choose"
+                        + " the operation itself, such as convertHardness, which answers a fault by its HTTP status.")
                 .tags(List.of(CALCULATION))
                 .requestBody(new RequestBody().required(true).description("The requests.")
                         .content(new Content().addMediaType("application/x-ndjson", lines)))
@@ -133,9 +130,9 @@ final class DocumentBuilder {
     private static void addText(BodyForm<?, ?> form, Content content, io.swagger.v3.oas.models.Operation post) {
         content.addMediaType(form.mediaType(), new MediaType().schema(text().description(form.description()))
                 .addExamples("invented", new Example().summary("Invented.").value(form.example())));
-        form.query().forEach(query -> post.addParametersItem(parameter(query, form.settingsType()).required(false)
+        form.query().forEach(query -> post.addParametersItem(QueryParameters.of(query, form.query(), form.settingsType()).required(false)
                 .description("With " + form.mediaType() + " only" + (query.required() ? ", and required there: " : ": ")
-                        + query.description())));
+                        + QueryParameters.description(query, form.settingsType()))));
     }
 
     private static Schema<Object> text() {
@@ -147,8 +144,8 @@ final class DocumentBuilder {
     private io.swagger.v3.oas.models.Operation get(Operation<?, ?> operation) {
         var get = described(operation, operation.id() + "ByQuery", operation.description()
                 + " This is the short form for links; the POST form takes more.")
-                .responses(responses(operation, ErrorResponses.OF_GET));
-        operation.query().forEach(query -> get.addParametersItem(parameter(query, operation.requestType())));
+                .responses(responses(operation, ErrorResponses.OF_GET).addApiResponse("304", notModified()));
+        operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
         return get;
     }
 
@@ -180,29 +177,6 @@ final class DocumentBuilder {
         return responses;
     }
 
-    private static Parameter parameter(QueryParameter query, Class<?> request) {
-        Schema<Object> schema = new JsonSchema();
-        schema.setTypes(Set.of(query.number() ? "number" : "string"));
-        Class<?> type = typeAt(query.pointer(), request);
-        if (type.isEnum()) {
-            schema.setEnum(Arrays.stream(type.getEnumConstants())
-                    .map(constant -> (Object) WireNames.of((Enum<?>) constant)).toList());
-        }
-        Object example = query.number() ? new BigDecimal(query.example()) : query.example();
-        return new Parameter().in("query").name(query.name()).required(query.required()).description(query.description())
-                .schema(schema).example(example);
-    }
-
-    /** The type of the property that a pointer leads to. */
-    private static Class<?> typeAt(String pointer, Class<?> request) {
-        Class<?> type = request;
-        for (String name : pointer.substring(1).split("/")) {
-            type = Arrays.stream(type.getRecordComponents()).filter(component -> component.getName().equals(name))
-                    .findFirst().orElseThrow(() -> new IllegalStateException(pointer + " leads nowhere")).getType();
-        }
-        return type;
-    }
-
     private static PathItem item(PageRoute page) {
         MediaType answer = new MediaType();
         if (page.answerType() != null) {
@@ -211,14 +185,30 @@ final class DocumentBuilder {
             answer.schema(text());
         }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
-                .description(page.description()).tags(List.of(SERVICE))
-                .responses(addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description(page.summary())
-                        .content(new Content().addMediaType(page.mediaType(), answer))), ErrorResponses.OF_PAGE));
+                .description(page.description()).tags(List.of(SERVICE)).responses(responses(page, answer));
         if (page.parameter() != null) {
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
                     .description("Which one.").schema(text()).example("invalid-request"));
         }
         return new PathItem().get(get);
+    }
+
+    private static ApiResponses responses(PageRoute page, MediaType answer) {
+        Content content = new Content().addMediaType(page.mediaType(), answer);
+        ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
+                .description(page.summary() + ".").content(content)), ErrorResponses.OF_PAGE);
+        if (page.cached()) {
+            responses.addApiResponse("304", notModified());
+        }
+        if (page.whenStopping() != null) {
+            responses.addApiResponse("503", ErrorResponses.comeBack(new ApiResponse().description(page.whenStopping())
+                    .content(content)));
+        }
+        return responses;
+    }
+
+    private static ApiResponse notModified() {
+        return new ApiResponse().description("What the caller has by the ETag in If-None-Match is still the answer.");
     }
 
     private static Schema<Object> reference(Class<?> type) {

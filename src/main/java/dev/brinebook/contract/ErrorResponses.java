@@ -32,27 +32,38 @@ record ErrorResponses(String name, int status, String description, String type, 
     private static final ErrorResponses NOT_ACCEPTABLE = new ErrorResponses("NotAcceptable", 406,
             "The Accept header asks for a form that is not made here.", "not-acceptable", "No such form of the answer",
             "The answer is application/json.");
+    private static final ErrorResponses TOO_SLOW = new ErrorResponses("TooSlow", 408,
+            "Nothing of the request came for half a minute.", "request-timeout", "The request came too slowly",
+            "The request was not whole within the time allowed.");
     private static final ErrorResponses TOO_LARGE = new ErrorResponses("TooLarge", 413, "The body is too large.",
             "body-too-large", "The body is too large", "The body has more than 262144 bytes.");
+    private static final ErrorResponses URI_TOO_LONG = new ErrorResponses("UriTooLong", 414,
+            "The path and the query are too long: 16 KiB with the headers.", "uri-too-long", "The URI is too long",
+            "The path and query pass the limit of the server.");
     private static final ErrorResponses UNSUPPORTED = new ErrorResponses("UnsupportedMediaType", 415,
             "The body is of a type that the operation does not take, not in UTF-8, or compressed.", "unsupported-media-type",
             "The body is of a type not taken here", "The body must be application/json in UTF-8; Content-Type is missing.");
     private static final ErrorResponses INVALID = new ErrorResponses("Invalid", 422,
             "Properties are unknown, missing, of the wrong type, out of range or contradict each other: all are listed.",
             "invalid-request", "The request has faults", "1 fault in the request.");
+    private static final ErrorResponses HEADERS_TOO_LARGE = new ErrorResponses("HeadersTooLarge", 431,
+            "The headers are too large: 16 KiB with the path and the query.", "headers-too-large", "The headers are too large",
+            "The request headers pass the limit of the server.");
     private static final ErrorResponses FAILED = new ErrorResponses("Failed", 500, "A fault of ours.", "internal-error",
             "The service failed", "A fault of ours. It is logged under the request id.");
     private static final ErrorResponses UNAVAILABLE = new ErrorResponses("Unavailable", 503,
             "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
             "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
-    static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID,
+    static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+            UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_BULK = List.of(NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, URI_TOO_LONG, UNSUPPORTED,
+            HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+            UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, HEADERS_TOO_LARGE,
             FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_BULK = List.of(NOT_FOUND, NOT_ACCEPTABLE, UNSUPPORTED, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID, FAILED,
-            UNAVAILABLE);
-    static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, INVALID, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
 
     ApiResponse response(Class<?> problem) {
         Schema<Object> schema = new JsonSchema();
@@ -61,13 +72,15 @@ record ErrorResponses(String name, int status, String description, String type, 
         document.addExamples(type, new Example().summary(title).value(example()));
         ApiResponse response = new ApiResponse().description(description)
                 .content(new Content().addMediaType("application/problem+json", document));
-        return this == UNAVAILABLE ? response.addHeaderObject("Retry-After", seconds()) : response;
+        return this == UNAVAILABLE ? comeBack(response) : response;
     }
 
-    private static Header seconds() {
+    /** The same response, which also says when to try again. */
+    static ApiResponse comeBack(ApiResponse response) {
         Schema<Object> whole = new JsonSchema();
         whole.setTypes(Set.of("integer"));
-        return new Header().description("Seconds to wait before trying again.").schema(whole);
+        return response.addHeaderObject("Retry-After",
+                new Header().description("Seconds to wait before trying again.").schema(whole));
     }
 
     private ObjectNode example() {

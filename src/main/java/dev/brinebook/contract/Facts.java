@@ -34,7 +34,7 @@ final class Facts {
             }
             describe((Schema<Object>) described, component, property);
             properties.put(component.getName(), described);
-            if (inRequests ? property.required() : property.optional().isEmpty()) {
+            if (isRequired(property, inRequests)) {
                 required.add(component.getName());
             }
         }
@@ -46,26 +46,36 @@ final class Facts {
         }
     }
 
+    /** Whether the property is always there; where it belongs to some kinds only, of these. */
+    static boolean isRequired(Property property, boolean inRequests) {
+        return inRequests ? property.required() : property.optional().isEmpty();
+    }
+
     private static void describe(Schema<Object> schema, RecordComponent component, Property property) {
         boolean quantity = Quantity.class.isAssignableFrom(component.getType())
                 || component.getGenericType().getTypeName().contains("Quantity>");
-        Schema<?> bounded = schema.getItems() == null ? schema : schema.getItems();
-        if (!quantity && property.min() != Double.NEGATIVE_INFINITY) {
-            BigDecimal min = plain(property.min());
-            if (property.aboveMin()) {
-                bounded.setExclusiveMinimumValue(min);
-            } else {
-                bounded.setMinimum(min);
-            }
-        }
-        if (!quantity && property.max() != Double.POSITIVE_INFINITY) {
-            bounded.setMaximum(plain(property.max()));
+        if (!quantity) {
+            bound(schema.getItems() == null ? schema : schema.getItems(), property);
         }
         count(schema, property);
         schema.setDescription(sentence(property, quantity));
         fallback(schema, property);
         if (!property.example().isEmpty()) {
             schema.setExamples(List.of(json(property.example())));
+        }
+    }
+
+    static void bound(Schema<?> schema, Property property) {
+        if (property.min() != Double.NEGATIVE_INFINITY) {
+            BigDecimal min = plain(property.min());
+            if (property.aboveMin()) {
+                schema.setExclusiveMinimumValue(min);
+            } else {
+                schema.setMinimum(min);
+            }
+        }
+        if (property.max() != Double.POSITIVE_INFINITY) {
+            schema.setMaximum(plain(property.max()));
         }
     }
 
@@ -88,14 +98,7 @@ final class Facts {
     }
 
     private static String sentence(Property property, boolean quantity) {
-        StringBuilder text = new StringBuilder(property.value());
-        boolean bounded = property.max() != Double.POSITIVE_INFINITY;
-        if (quantity && bounded) {
-            text.append(property.aboveMin() ? " Above " : " From ").append(Text.number(property.min())).append(" to ")
-                    .append(Text.number(property.max())).append(' ').append(property.unit()).append('.');
-        } else if (!property.unit().isEmpty()) {
-            text.append(" In ").append(property.unit()).append('.');
-        }
+        StringBuilder text = new StringBuilder(property.value()).append(range(property, quantity));
         if (!property.fallback().isEmpty()) {
             text.append(" Default: ").append(property.fallback()).append('.');
         }
@@ -103,6 +106,15 @@ final class Facts {
             text.append(" Left out ").append(property.optional()).append('.');
         }
         return text.toString();
+    }
+
+    /** The range of a quantity, or the unit of a plain number, as a sentence behind another. */
+    static String range(Property property, boolean quantity) {
+        if (quantity && property.max() != Double.POSITIVE_INFINITY) {
+            return (property.aboveMin() ? " Above " : " From ") + Text.number(property.min()) + " to "
+                    + Text.number(property.max()) + " " + property.unit() + ".";
+        }
+        return property.unit().isEmpty() ? "" : " In " + property.unit() + ".";
     }
 
     /** A default that is a plain value stands as such too, not only in words. */

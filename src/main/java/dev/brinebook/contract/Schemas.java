@@ -2,6 +2,7 @@ package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.type.TypeFactory;
+import dev.brinebook.api.Kinds;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.wording.Message;
 import io.swagger.v3.core.converter.AnnotatedType;
@@ -45,7 +46,22 @@ final class Schemas {
         records.values().forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
         schemas.keySet().retainAll(records.keySet());
         records.forEach((name, type) -> Facts.apply(schemas.get(name), type, inRequests.containsKey(name)));
+        records.forEach((name, type) -> {
+            Kinds kinds = Kinds.of(type);
+            if (!kinds.isEmpty()) {
+                Schema<?> whole = schemas.remove(name);
+                new KindSchemas(type, kinds, whole, inRequests.containsKey(name)).build()
+                        .forEach((own, schema) -> putNew(own, schema, schemas));
+            }
+        });
         return schemas;
+    }
+
+    @SuppressWarnings("rawtypes")
+    private static void putNew(String name, Schema schema, Map<String, Schema> schemas) {
+        if (schemas.put(name, schema) != null) {
+            throw new IllegalStateException("two schemas are called " + name);
+        }
     }
 
     /** Gathers a record and all that it holds; equal simple names would overwrite each other, so they are refused. */

@@ -172,6 +172,9 @@ public final class BrinebookServer implements AutoCloseable {
             }
             problems.answer(context, type, type.explanation());
         });
+        // The router answers this one itself, without a body.
+        routes.error(ProblemType.REQUEST_TIMEOUT.status(), context -> problems.answer(context, ProblemType.REQUEST_TIMEOUT,
+                ProblemType.REQUEST_TIMEOUT.explanation()));
         routes.exception(Exception.class, (fault, context) -> {
             LOG.error("request {} trace {} failed", RequestId.of(context), TraceParent.of(context), fault);
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());

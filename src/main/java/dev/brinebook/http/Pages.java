@@ -26,27 +26,37 @@ final class Pages {
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
 
     Pages(JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready) {
-        json("readContractAsYaml", "/openapi.yaml", "The contract as YAML",
-                "This document as YAML.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
-        json("readContractAsJson", "/openapi.json", "The contract as JSON",
-                "This document as JSON.", JSON, null, context -> context.result(contract.get().json()), true);
-        page("readDocs", "/docs", "The contract, to read and to try", "A page that shows this document and sends requests.",
-                context -> Resources.own("docs.html"));
-        routes.put(new PageRoute("readProblem", "/problems/{kind}", "What a problem means",
-                "A page for each type of problem: what it means and how to mend it.", HTML, null, "kind"), this::problem);
-        json("checkLive", "/health/live", "Whether the process lives", "Up as long as the process can answer.", JSON,
+        json("readContractAsYaml", "/openapi.yaml", "The contract as YAML", "This document as YAML, with every operation, its"
+                + " schemas and examples. Choose it to read it, or to make a client; a program that takes JSON chooses"
+                + " readContractAsJson.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
+        json("readContractAsJson", "/openapi.json", "The contract as JSON", "This document as JSON, the same as"
+                + " readContractAsYaml in the other form. Choose it where a program is to find the operation that it wants.",
+                JSON, null, context -> context.result(contract.get().json()), true);
+        page("readDocs", "/docs", "The contract, to read and to try", "A page for people that shows this document and sends"
+                + " requests from the browser. A program chooses readContractAsJson.", context -> Resources.own("docs.html"));
+        routes.put(new PageRoute("readProblem", "/problems/{kind}", "What a problem means", "A page for people for each type of"
+                + " problem, whose path is the type of the problem document: what it means and how to mend it.", HTML, null,
+                "kind", true, null), this::problem);
+        json("checkLive", "/health/live", "Whether the process lives", "Up as long as the process can answer. Choose it to tell"
+                + " whether to start it anew; whether to send requests here tells checkReady.", JSON,
                 HealthAnswer.class, context -> context.result(writer.write(new HealthAnswer("up"))), false);
-        json("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, 503 when stopping.",
-                JSON, HealthAnswer.class, context -> {
-                    boolean up = ready.getAsBoolean();
-                    if (!up) {
-                        context.header("Retry-After", Problems.RETRY_AFTER_SECONDS);
-                    }
-                    context.status(up ? 200 : 503).result(writer.write(new HealthAnswer(up ? "up" : "stopping")));
-                }, false);
-        json("readVersion", "/version", "Versions", "Version of the service and of its formulas and data.", JSON,
+        routes.put(new PageRoute("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, and"
+                + " 503 from the moment it stops, while the requests that run are finished. Choose it to tell whether to send"
+                + " requests here; whether the process lives tells checkLive.", JSON, HealthAnswer.class, null, false,
+                "It is stopping: send requests elsewhere."), context -> ready(context, ready.getAsBoolean(), writer));
+        json("readVersion", "/version", "The versions of the service and its formulas", "Version of the service and of its"
+                + " formulas and data. Choose it to tell whether stored answers still hold: an equal request has an equal answer"
+                + " as long as modelVersion is the same, which every answer names too.", JSON,
                 VersionAnswer.class, context -> context.result(writer.write(
                         new VersionAnswer(Resources.version(), ModelVersion.CURRENT))), false);
+    }
+
+    private static void ready(Context context, boolean up, JsonWriter writer) {
+        if (!up) {
+            context.header("Retry-After", Problems.RETRY_AFTER_SECONDS);
+        }
+        context.status(up ? 200 : 503).contentType(JSON).header("Cache-Control", "no-store")
+                .result(writer.write(new HealthAnswer(up ? "up" : "stopping")));
     }
 
     /** What the contract documents. */
@@ -71,7 +81,7 @@ final class Pages {
 
     private void json(String id, String path, String summary, String description, String mediaType,
             Class<? extends Record> answer, Handler handler, boolean cached) {
-        routes.put(new PageRoute(id, path, summary, description, mediaType, answer, null), context -> {
+        routes.put(new PageRoute(id, path, summary, description, mediaType, answer, null, cached, null), context -> {
             context.contentType(mediaType);
             handler.handle(context);
             if (cached) {
@@ -84,7 +94,7 @@ final class Pages {
 
     private void page(String id, String path, String summary, String description,
             Function<Context, byte[]> content) {
-        routes.put(new PageRoute(id, path, summary, description, HTML, null, null),
+        routes.put(new PageRoute(id, path, summary, description, HTML, null, null, true, null),
                 context -> sendPage(context, content.apply(context)));
     }
 

@@ -70,8 +70,9 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
     /** The cycle at the end point, or at the first looser one that the dose holds; none where it holds none. */
     @Override
     public Optional<Settled> cycle(Salt salt, double saltDoseGramsPerLitre) {
-        double most = Math.min(CyclicColumn.MAX_END_POINT_MG_PER_L,
-                water.hardnessMgPerL() / CyclicColumn.LEAST_HARDNESS_IN_END_POINTS);
+        // The end point asked for counts even where it passes the highest by the rounding of another unit.
+        double most = Math.max(endPointMgPerL, Math.min(CyclicColumn.MAX_END_POINT_MG_PER_L,
+                water.hardnessMgPerL() / CyclicColumn.LEAST_HARDNESS_IN_END_POINTS));
         for (double end = endPointMgPerL; end <= most; end *= LOOSER) {
             if (column(salt, saltDoseGramsPerLitre, end) instanceof Settled cycle) {
                 return Optional.of(cycle);

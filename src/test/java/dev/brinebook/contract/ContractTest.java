@@ -19,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,6 +29,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The contract file: what is committed is what is served, and it leaves nothing undescribed (OpenAPI 3.1.0). */
 class ContractTest {
+
+    /** How {@code Facts} tells the unit of a plain number. */
+    private static final Pattern TOLD_UNIT = Pattern.compile("\\. In [^.]+\\.");
 
     private static BrinebookServer server;
     private static JsonNode document;
@@ -65,7 +69,7 @@ class ContractTest {
             for (String part : List.of("/post/requestBody", "/post/responses/200")) {
                 assertEquals(Set.copyOf(operation.examples()), names(path.at(part + "/content/application~1json/examples")));
             }
-            for (String error : List.of("400", "406", "413", "415", "422", "500", "503")) {
+            for (String error : List.of("400", "406", "408", "413", "414", "415", "422", "431", "500", "503")) {
                 assertTrue(path.at("/post/responses/" + error).has("$ref"), operation.id() + " " + error);
             }
         }
@@ -136,27 +140,82 @@ class ContractTest {
     }
 
     @Test
-    void givesEveryPlainRequestPropertyARangeALimitOrAnExample() {
+    void tellsTheUnitOrTheRangeOfEveryNumber() {
         List<String> open = new ArrayList<>();
-        document.at("/components/schemas").properties().forEach(schema -> schema.getValue().path("properties").properties()
-                .forEach(property -> {
-                    JsonNode facts = property.getValue();
-                    boolean plain = Set.of("number", "integer").contains(facts.path("type").asText());
-                    boolean input = schema.getValue().has("additionalProperties");
-                    boolean told = facts.has("examples") || facts.has("default") || facts.has("minimum")
-                            || facts.has("exclusiveMinimum");
-                    if (plain && input && !told) {
-                        open.add(schema.getKey() + "." + property.getKey());
-                    }
-                }));
+        document.at("/components/schemas").properties().forEach(schema -> {
+            JsonNode properties = schema.getValue().path("properties");
+            properties.properties().forEach(property -> {
+                JsonNode facts = property.getValue();
+                JsonNode number = facts.path("type").asText().equals("array") ? facts.path("items") : facts;
+                boolean bounded = number.has("minimum") || number.has("exclusiveMinimum");
+                boolean united = properties.has("unit") || TOLD_UNIT.matcher(facts.path("description").asText()).find();
+                if (Set.of("number", "integer").contains(number.path("type").asText()) && !bounded && !united) {
+                    open.add(schema.getKey() + "." + property.getKey());
+                }
+            });
+        });
         assertEquals(List.of(), open);
+    }
+
+    @Test
+    void tellsTheUnitOrTheRangeOfEveryParameterThatIsANumber() {
+        List<String> open = new ArrayList<>();
+        int numbers = 0;
+        for (JsonNode parameters : document.findValues("parameters")) {
+            for (JsonNode parameter : parameters) {
+                JsonNode schema = parameter.path("schema");
+                boolean number = Set.of("number", "integer").contains(schema.path("type").asText());
+                numbers += number ? 1 : 0;
+                if (number && !schema.has("maximum") && !parameter.path("description").asText().matches(".* to \\d+ \\S+\\.")) {
+                    open.add(parameter.toString());
+                }
+            }
+        }
+        assertEquals(List.of(), open);
+        assertTrue(numbers >= 7, "it saw some");
+    }
+
+    /** A model, or a person, picks one of them by what it says of itself and of those that are like it. */
+    @Test
+    void saysOfEveryOperationWhenToChooseItAndWhenAnother() {
+        Set<String> ids = Main.OPERATIONS.stream().map(Operation::id).collect(Collectors.toSet());
+        int calculations = 0;
+        for (JsonNode operation : document.path("paths").findParents("operationId")) {
+            String id = operation.path("operationId").asText();
+            String text = operation.path("description").asText();
+            String summary = operation.path("summary").asText();
+            assertTrue(summary.length() >= 8 && summary.length() <= 60 && !summary.endsWith("."), id + ": " + summary);
+            assertTrue(text.length() > 100 && text.endsWith("."), id + ": " + text);
+            if (operation.at("/tags/0").asText().equals("calculation")) {
+                assertTrue(text.startsWith("Choose this "), id + ": " + text);
+                assertTrue(ids.stream().anyMatch(other -> !id.startsWith(other) && text.contains(other)), id + ": " + text);
+                calculations++;
+            }
+        }
+        assertTrue(calculations > Main.OPERATIONS.size(), "it saw all");
+    }
+
+    @Test
+    void shapesNoObjectWithoutAName() {
+        List<String> inline = new ArrayList<>();
+        document.at("/components/schemas").properties().forEach(schema ->
+                schema.getValue().properties().forEach(part -> findObjects(part.getValue(), schema.getKey(), inline)));
+        assertEquals(List.of(), inline);
+        assertEquals(List.of(), document.path("paths").findValues("properties"), "operations refer to schemas by name");
+    }
+
+    private static void findObjects(JsonNode schema, String place, List<String> found) {
+        if (schema.path("properties").isObject() || schema.path("type").asText().equals("object")) {
+            found.add(place + ": " + schema);
+        }
+        schema.forEach(part -> findObjects(part, place, found));
     }
 
     @Test
     void showsEveryErrorByAProblemThatTheServiceKnows() {
         ContractSchemas schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
         JsonNode responses = document.at("/components/responses");
-        assertEquals(8, responses.size());
+        assertEquals(11, responses.size());
         for (JsonNode response : responses) {
             JsonNode examples = response.at("/content/application~1problem+json/examples");
             assertEquals(1, examples.size(), response.toString());

@@ -5,6 +5,9 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeoutException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,6 +49,22 @@ class LimitsTest {
         HttpText.assertProblem(answer, 413, "body-too-large");
         String small = Integer.toHexString(Served.SMALLEST.length()) + "\r\n" + Served.SMALLEST + "\r\n0\r\n\r\n";
         assertTrue(RawHttp.send(port, POST, JSON + "Transfer-Encoding: chunked\r\n", small).startsWith("HTTP/1.1 200 "));
+    }
+
+    /** RFC 9110 section 15.5.9 (408). The fault is thrown as the server does when nothing came in time: that is half a minute. */
+    @Test
+    void saysSoWhenTheBodyComesTooSlowly() {
+        try (BrinebookServer server = Served.start(List.of(Trial.doing(request -> {
+            throw unchecked(new IOException(new TimeoutException()));
+        })), 0, Set.of())) {
+            Served.given(server.port()).contentType("application/json").body("{}").post(Trial.PATH).then().statusCode(408)
+                    .contentType("application/problem+json").body("type", equalTo("/problems/request-timeout"));
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <E extends Exception> E unchecked(IOException fault) throws E {
+        throw (E) fault;
     }
 
     @Test

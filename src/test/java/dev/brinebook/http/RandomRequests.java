@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.api.Kinds;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
@@ -38,13 +40,24 @@ final class RandomRequests {
 
     ObjectNode request(Class<?> type) {
         ObjectNode node = JSON.objectNode();
+        String kind = kind(type);
         for (RecordComponent component : type.getRecordComponents()) {
             Property property = component.getAnnotation(Property.class);
-            if (property.required() || random.nextInt(5) < 2) {
+            if (kind != null && component.isAnnotationPresent(TellsKind.class)) {
+                node.put(component.getName(), kind);
+            } else if (Kinds.belongs(property, kind) && (property.required() || random.nextInt(5) < 2)) {
                 node.set(component.getName(), value(component.getGenericType(), property));
             }
         }
         return node;
+    }
+
+    /** A kind of the record, null where it has none. */
+    private String kind(Class<?> type) {
+        List<String> kinds = Arrays.stream(type.getRecordComponents())
+                .filter(component -> component.isAnnotationPresent(TellsKind.class))
+                .flatMap(component -> WireNames.all(component.getType()).stream()).toList();
+        return kinds.isEmpty() ? null : kinds.get(random.nextInt(kinds.size()));
     }
 
     /** Leaves out what must not stand beside another, adds what is missing, and puts another value for any other fault. */

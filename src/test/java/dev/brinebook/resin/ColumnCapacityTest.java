@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -65,6 +66,16 @@ class ColumnCapacityTest {
         assertTrue(cycle.startLeakageMgPerL() > CyclicColumn.DEFAULT_END_POINT_MG_PER_L);
         assertTrue(column.isKnownAt(SALT, dose(6)));
         assertEquals(0.74 * cycle.capacityGramsPerLitre(), column.capacityGramsPerLitre(SALT, dose(6)), 1e-12);
+    }
+
+    /** 200 mg/L told in another unit may come out above it by a rounding, and is taken. */
+    @Test
+    void theHighestEndPointIsHeldWhenARoundingPutsItHigher() {
+        double above = CyclicColumn.MAX_END_POINT_MG_PER_L * (1 + Guard.ROUNDING / 2);
+        ColumnCapacity column = new ColumnCapacity(Resin.STANDARD, water(1000, 1), Direction.CO_CURRENT,
+                ResinEfficiency.WORKING, above, Columns.WORKED_OUT);
+        assertTrue(column.holdsEndPoint(SALT, dose(10)));
+        assertEquals(above, column.cycle(SALT, dose(10)).orElseThrow().endLeakageMgPerL(), 0.01);
     }
 
     @Test

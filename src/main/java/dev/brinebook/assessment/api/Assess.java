@@ -40,11 +40,13 @@ public final class Assess {
 
     public static final Operation<AssessmentRequest, AssessmentAnswer> OPERATION = new Operation<>(
             "assess", "/v1/assessment", "Do the whole job on one case",
-            "Choose this when the softener that stands there and the household are known and the whole answer is wanted:"
-                    + " how hard the water really is, whether the softener fits, what is set wrong, what exactly to set on"
-                    + " a metered controller and why, what the conversion needs, a year as found against a year metered on"
-                    + " the same days (salt, water, hard days, bags to buy), payback, sodium, and what to be careful"
-                    + " about. Every part comes from the same results. For a single part choose its own operation.",
+            "Choose this when the softener that stands there and the household are known and the whole answer is"
+                    + " wanted: how hard the water really is, whether the softener fits, what is set wrong, what"
+                    + " exactly to set on a metered controller and why, what the conversion needs, a year as found"
+                    + " against a year metered on the same days (salt, water, hard days, bags to buy), payback,"
+                    + " sodium, and what to be careful about. Every part comes from the same results. For a single"
+                    + " part choose its own operation, such as reviewSettings or estimatePayback; where no softener"
+                    + " stands there yet, sizeSoftener.",
             AssessmentRequest.class, AssessmentAnswer.class, Assess::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 

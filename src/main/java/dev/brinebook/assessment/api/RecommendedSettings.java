@@ -31,7 +31,7 @@ public record RecommendedSettings(
         @Property("Salt of one regeneration.") MassQuantity saltPerRegeneration,
         @Property(value = "Days after which it regenerates whatever was used.", unit = "days", example = "14")
         Integer dayOverride,
-        @Property(value = "Hour of the day at which it regenerates.", example = "2") Integer regenerationHour,
+        @Property(value = "Hour of the day at which it regenerates.", min = 0, max = 23, example = "2") Integer regenerationHour,
         @Property(value = "Minutes of refill, to a tenth: a whole minute more is too much salt.", unit = "minutes",
                 example = "6.7") BigDecimal refillMinutes,
         @Property("Why each is as it is.") List<SettingReason> reasons) {

@@ -17,7 +17,7 @@ import java.time.LocalDate;
 @About("A year as found against a year metered, on the same days.")
 public record YearComparison(
         @Property(value = "First day.", example = "\"2026-01-01\"") LocalDate firstDate,
-        @Property(value = "Days looked at; totals are for 365.", example = "365") Integer days,
+        @Property(value = "Days looked at; totals are for 365.", min = 1, unit = "days", example = "365") Integer days,
         @Property("As found.") YearTotals asFound,
         @Property("Metered, with the salt dose as found: what metering alone changes.") YearTotals meteredAtFoundDose,
         @Property("Metered, with the recommended settings.") YearTotals metered,

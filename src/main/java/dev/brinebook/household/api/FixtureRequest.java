@@ -1,29 +1,28 @@
 package dev.brinebook.household.api;
 
 import dev.brinebook.api.About;
-import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.Violation.Code;
-import dev.brinebook.api.Violations;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.household.Fixture;
 import dev.brinebook.household.FixtureCount;
 import dev.brinebook.household.FixtureUse;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.FlowQuantity;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
 @About("Fixtures of one kind. What is left out comes from the tables, where they have it: not every kind has every value.")
 public record FixtureRequest(
         @Property(value = "What they are. A bathroom group is a shower or tub, a lavatory and a water closet, and counts less"
-                + " than the three singly.", required = true) Fixture kind,
+                + " than the three singly.", required = true, example = "\"shower\"") @TellsKind(others = "single") Fixture kind,
         @Property(value = "How many.", min = 1, max = FixtureCount.MAX_COUNT, example = "2", fallback = "1") Integer count,
         @Property(value = "Whether they stand in a home or where anyone may use them.", fallback = "private") FixtureUse use,
-        @Property(value = "Flow of one when it runs. Not of a bathroom group.",
+        @Property(value = "Flow of one when it runs. A bathroom group has none: tell its fixtures singly.",
+                exceptKinds = {"bathroomGroup", "bathroomGroupFlushometer"},
                 min = FixtureCount.MIN_FLOW_LITRES_PER_MINUTE, max = FixtureCount.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
                 fallback = "that of the table: 2 gpm of a shower, 3 gpm of a tank that fills") FlowQuantity flow,
-        @Property(value = "How likely one runs at a moment of the busy hour. Not of a bathroom group.",
+        @Property(value = "How likely one runs at a moment of the busy hour. A bathroom group has no such number: tell its"
+                + " fixtures singly.", exceptKinds = {"bathroomGroup", "bathroomGroupFlushometer"},
                 min = FixtureCount.MIN_BUSY_PROBABILITY, max = 1, example = "0.045",
                 fallback = "that of the table, measured in homes: 0.045 of a shower") BigDecimal busyProbability,
         @Property(value = "Water supply fixture units of one, cold and hot together, where your code says otherwise.",
@@ -32,24 +31,10 @@ public record FixtureRequest(
         @Property(value = "Design flow of one, of its cold and its hot connection together, as its maker or your standard"
                 + " gives it.", min = FixtureRequest.MIN_DESIGN_LITRES_PER_MINUTE,
                 max = FixtureRequest.MAX_DESIGN_LITRES_PER_MINUTE, unit = "L/min", fallback = "that of the table")
-        FlowQuantity designFlow) implements Checked {
+        FlowQuantity designFlow) {
 
     static final double MIN_DESIGN_LITRES_PER_MINUTE = 60 * FixtureCount.MIN_DESIGN_LITRES_PER_SECOND;
     static final double MAX_DESIGN_LITRES_PER_MINUTE = 60 * FixtureCount.MAX_DESIGN_LITRES_PER_SECOND;
-
-    @Override
-    public void check(Violations at) {
-        if (kind != null && kind.isGroup()) {
-            Message message = Message.of("must be left out of a bathroom group: tell its shower, lavatory and water closet"
-                    + " singly");
-            if (flow != null) {
-                at.add("flow", Code.INCONSISTENT, message);
-            }
-            if (busyProbability != null) {
-                at.add("busyProbability", Code.INCONSISTENT, message);
-            }
-        }
-    }
 
     /** The fixtures, with the values of the tables for what is left out. */
     FixtureCount toDomain() {

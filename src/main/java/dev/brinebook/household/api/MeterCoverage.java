@@ -10,15 +10,15 @@ import java.util.List;
 
 @About("How much of the time the readings tell of, and what was done to them.")
 public record MeterCoverage(
-        @Property(value = "Readings that came.", example = "366") Integer readings,
-        @Property(value = "Rows skipped.", example = "2") Integer rowsSkipped,
-        @Property(value = "Repairs of rows.", example = "1") Integer rowsRepaired,
-        @Property(value = "Rows before which the use is lost.", example = "0") Integer rowsUseLost,
-        @Property(value = "Days from the first whole one to the last.", example = "365") Integer days,
-        @Property(value = "Days of them that are missing.", example = "5") Integer missingDays,
+        @Property(value = "Readings that came.", min = 1, example = "366") Integer readings,
+        @Property(value = "Rows skipped.", min = 0, example = "2") Integer rowsSkipped,
+        @Property(value = "Repairs of rows.", min = 0, example = "1") Integer rowsRepaired,
+        @Property(value = "Rows before which the use is lost.", min = 0, example = "0") Integer rowsUseLost,
+        @Property(value = "Days from the first whole one to the last.", min = 1, unit = "days", example = "365") Integer days,
+        @Property(value = "Days of them that are missing.", min = 0, unit = "days", example = "5") Integer missingDays,
         @Property("The missing days, run by run.") List<MeterGapAnswer> gaps,
         @Property("Every row that could not be taken as it was, by place, 200 at most.") List<MeterRow> rows,
-        @Property(value = "How many more such rows there were.", optional = "when all are listed", example = "3")
+        @Property(value = "How many more such rows there were.", optional = "when all are listed", min = 1, example = "3")
         Integer rowsOmitted) {
 
     static final int MAX_ROWS = 200;

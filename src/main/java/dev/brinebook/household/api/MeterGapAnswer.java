@@ -12,7 +12,7 @@ import java.time.temporal.ChronoUnit;
 public record MeterGapAnswer(
         @Property(value = "First of them.", example = "\"2026-02-03\"") LocalDate firstDate,
         @Property(value = "Last of them.", example = "\"2026-02-05\"") LocalDate lastDate,
-        @Property(value = "How many.", example = "3") Integer days,
+        @Property(value = "How many.", min = 1, unit = "days", example = "3") Integer days,
         @Property(value = "What passed on all of them together.", optional = "when the meter does not tell")
         VolumeQuantity volume) {
 

@@ -45,11 +45,12 @@ public record MeterRequest(
     /** What a meter of this kind has no use for. */
     void check(Kind kind, Violations at) {
         if (kind == Kind.REGISTER && intervalMinutes != null) {
-            at.add("intervalMinutes", Code.INCONSISTENT, Message.of("must be left out for a register, whose readings are"
-                    + " moments"));
+            at.add("intervalMinutes", Code.INCONSISTENT, Message.of("must be left out unless the kind is volume: readings of a"
+                    + " register are moments"));
         }
         if (kind == Kind.VOLUME && rolloverAt != null) {
-            at.add("rolloverAt", Code.INCONSISTENT, Message.of("must be left out for volumes, which do not count on"));
+            at.add("rolloverAt", Code.INCONSISTENT, Message.of("must be left out unless the kind is register: volumes"
+                    + " do not count on"));
         }
     }
 

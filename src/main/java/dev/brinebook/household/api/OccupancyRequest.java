@@ -1,12 +1,9 @@
 package dev.brinebook.household.api;
 
 import dev.brinebook.api.About;
-import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.Violation.Code;
-import dev.brinebook.api.Violations;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.household.Occupancy;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -14,34 +11,17 @@ import java.util.List;
 public record OccupancyRequest(
         @Property(value = "The pattern: always at home; usual absences of 6 % of the days, three days at a time; a holiday home"
                 + " with stays of three days on 30 % of the days; a chain with probabilities of your own; or spells of absence or"
-                + " of stay that are known.", required = true, example = "\"usualAbsences\"") Pattern pattern,
-        @Property(value = "With the pattern chain: probability that a house at home is vacant the next day.",
+                + " of stay that are known.", required = true, example = "\"usualAbsences\"") @TellsKind Pattern pattern,
+        @Property(value = "Probability that a house at home is vacant the next day.", kinds = "chain", required = true,
                 min = Occupancy.Chain.MIN_PROBABILITY, max = 1, example = "0.021") BigDecimal leavePerDay,
-        @Property(value = "With the pattern chain: probability that a vacant house is at home the next day.",
+        @Property(value = "Probability that a vacant house is at home the next day.", kinds = "chain", required = true,
                 min = Occupancy.Chain.MIN_PROBABILITY, max = 1, example = "0.32") BigDecimal returnPerDay,
-        @Property(value = "With the patterns absences and stays: the spells.", minItems = 1,
-                maxItems = Occupancy.Calendar.MAX_SPELLS) List<SpellRequest> spells) implements Checked {
+        @Property(value = "The spells.", kinds = {"absences", "stays"}, required = true, minItems = 1,
+                maxItems = Occupancy.Calendar.MAX_SPELLS) List<SpellRequest> spells) {
 
     /** How the days at home come about. */
     public enum Pattern {
         ALWAYS, USUAL_ABSENCES, HOLIDAY_HOME, CHAIN, ABSENCES, STAYS
-    }
-
-    @Override
-    public void check(Violations at) {
-        boolean chain = pattern == Pattern.CHAIN;
-        boolean calendar = pattern == Pattern.ABSENCES || pattern == Pattern.STAYS;
-        needs(chain, leavePerDay, "leavePerDay", at);
-        needs(chain, returnPerDay, "returnPerDay", at);
-        needs(calendar, spells, "spells", at);
-    }
-
-    private void needs(boolean wanted, Object value, String name, Violations at) {
-        if (wanted && value == null && !at.at(name).here()) {
-            at.add(name, Code.MISSING, Message.of("{0} is missing: the pattern needs it", name));
-        } else if (pattern != null && !wanted && value != null) {
-            at.add(name, Code.INCONSISTENT, Message.of("must be left out with this pattern"));
-        }
     }
 
     Occupancy toDomain() {

@@ -57,12 +57,14 @@ public final class ReadMeter {
 
     public static final Operation<MeterReadingsRequest, MeterReadingsAnswer> OPERATION = new Operation<>("readMeter",
             "/v1/meter-readings", "Make meter readings into days and a forecast",
-            "Choose this when a household's use was read from a water meter, as a register or as volumes, by the day or"
-                    + " finer: it parts the readings into days across clock changes and rollovers of the register, lists"
-                    + " every row that it mended or left out, counts missing days instead of filling them, estimates mean,"
-                    + " scatter, weekdays and absence, finds a change of level, a drift or a flow that never stops at"
-                    + " night, and gives what to send as household to the other operations. The readings may come as"
-                    + " text/csv too.",
+            "Choose this when a household's use was read from a water meter, as a register or as volumes, by the day"
+                    + " or finer: it parts the readings into days across clock changes and rollovers of the register,"
+                    + " lists every row that it mended or left out, counts missing days instead of filling them,"
+                    + " estimates mean, scatter, weekdays and absence, finds a change of level, a drift or a flow"
+                    + " that never stops at night, and gives what to send as household to the other operations. The"
+                    + " readings may come as text/csv too. Where only the people or a mean use are known there is"
+                    + " nothing to read: give them as household to the operation that is wanted, such as sizeSoftener"
+                    + " or assess.",
             MeterReadingsRequest.class, MeterReadingsAnswer.class,
             request -> answer(request.rows(), request.kind(), new MeterFileRequest(request.meter(), request.people(),
                     request.units())), List.of(), List.of("well-family", "apartment")).taking(CSV);

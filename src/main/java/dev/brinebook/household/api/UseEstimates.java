@@ -16,25 +16,26 @@ public record UseEstimates(
         @Property("Mean of all known days.") VolumeQuantity mean,
         @Property("Mean of a week of days with somebody there.") VolumeQuantity occupiedMean,
         @Property(value = "Use of each weekday over that mean, Monday first.", optional = "when a weekday was seen less than"
-                + " four times", example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
+                + " four times", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
         @Property(value = "Use of a weekend day over use of another day.", optional = "when weekdayFactors is",
-                example = "1.1") BigDecimal weekendRatio,
-        @Property(value = "Days with nobody there: less use than 5 % of the median.", example = "12") Integer emptyDays,
-        @Property(value = "Their share of the known days.", example = "0.033") BigDecimal emptyShare,
+                min = 0, example = "1.1") BigDecimal weekendRatio,
+        @Property(value = "Days with nobody there: less use than 5 % of the median.", min = 0, unit = "days", example = "12")
+        Integer emptyDays,
+        @Property(value = "Their share of the known days.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
         @Property("Probability that the day after one with somebody there is empty.") FigureAnswer leaveProbability,
         @Property("Probability that somebody is there on the day after an empty one.") FigureAnswer returnProbability,
         @Property("Shape of the gamma distribution of the days with somebody there, over the mean of their weekday.")
         FigureAnswer gammaShape,
         @Property(value = "Scatter of those days: standard deviation over mean, 1 over the root of the shape.",
-                example = "0.42") BigDecimal dayToDayVariation,
-        @Property(value = "Standard error of the scatter.", optional = "when the days do not differ", example = "0.016")
+                min = 0, example = "0.42") BigDecimal dayToDayVariation,
+        @Property(value = "Standard error of the scatter.", optional = "when the days do not differ", min = 0, example = "0.016")
         BigDecimal dayToDayVariationError,
         @Property(value = "How well the gamma distribution fits.", optional = "for fewer than 20 days with somebody there, or"
                 + " days that do not differ") UseFitAnswer fit,
         @Property(value = "Probability of so large a change of level by chance.", optional = "for fewer than 28 days with"
-                + " somebody there", example = "0.31") BigDecimal changeProbability,
+                + " somebody there", min = 0, max = 1, example = "0.31") BigDecimal changeProbability,
         @Property(value = "Probability of so steady a rise or fall by chance.", optional = "for fewer than 28 days with"
-                + " somebody there", example = "0.25") BigDecimal driftProbability) {
+                + " somebody there", min = 0, max = 1, example = "0.25") BigDecimal driftProbability) {
 
     static UseEstimates of(UseEstimate estimate, AnswerUnits units) {
         boolean shaped = estimate.shape().exists();

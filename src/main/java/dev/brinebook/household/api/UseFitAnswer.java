@@ -10,7 +10,7 @@ import java.math.BigDecimal;
 @About("How well a gamma distribution describes the days.")
 public record UseFitAnswer(
         @Property(value = "The Anderson-Darling statistic: how far the days stand from the fitted distribution.",
-                example = "0.412") BigDecimal andersonDarling,
+                min = 0, example = "0.412") BigDecimal andersonDarling,
         @Property("good, doubtful or poor: days of a fitted gamma distribution pass the statistic more often than one time in"
                 + " twenty, more often than one in a hundred, or less often.") GammaFit.Verdict verdict,
         @Property(value = "The same as a sentence.", example = "\"Gamma describes the days well.\"") Message message) {

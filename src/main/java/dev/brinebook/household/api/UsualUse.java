@@ -13,7 +13,7 @@ import java.math.BigDecimal;
 public record UsualUse(
         @Property("Mean use of a person and day with somebody there.") VolumeQuantity perPerson,
         @Property("What is usual indoors.") VolumeQuantity usualPerPerson,
-        @Property(value = "The usual scatter of the days of so many people.", example = "0.42")
+        @Property(value = "The usual scatter of the days of so many people.", min = 0, example = "0.42")
         BigDecimal usualDayToDayVariation) {
 
     static UsualUse of(double occupiedMeanLitres, int people, AnswerUnits units) {

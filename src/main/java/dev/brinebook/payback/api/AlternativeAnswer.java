@@ -2,6 +2,7 @@ package dev.brinebook.payback.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
@@ -11,11 +12,13 @@ import java.util.List;
 @About("One way of going on, and what it comes to.")
 public record AlternativeAnswer(
         @Property(value = "The caller's name for it.", example = "\"metered controller\"") String name,
-        @Property(value = "The kind.", example = "\"metered\"") AlternativeRequest.Kind kind,
-        @Property(value = "Salt dose that it is run at.", optional = "when nothing softens") SaltDoseQuantity saltDose,
-        @Property(value = "Days between regenerations, where a clock starts them.", optional = "unless a clock does",
-                unit = "days", example = "4") Integer clockDays,
-        @Property(value = "What the meter counts down from.", optional = "unless a meter starts them")
+        @Property(value = "The kind.", example = "\"metered\"") @TellsKind(others = "softening")
+        AlternativeRequest.Kind kind,
+        @Property(value = "Salt dose that it is run at.", exceptKinds = "noSoftening") SaltDoseQuantity saltDose,
+        @Property(value = "Days between regenerations, where a clock starts them.", exceptKinds = "noSoftening",
+                optional = "unless a clock does", unit = "days", example = "4") Integer clockDays,
+        @Property(value = "What the meter counts down from.", exceptKinds = "noSoftening",
+                optional = "unless a meter starts them")
         VolumeQuantity meterVolume,
         @Property("A year on the days tried.") YearlyUseAnswer year,
         @Property("The first year's bills, at today's prices.") MoneyLines bills,

@@ -3,6 +3,7 @@ package dev.brinebook.payback.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -13,7 +14,6 @@ import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.api.CandidateRequest;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
-import java.util.List;
 
 @About("One way of going on.")
 public record AlternativeRequest(
@@ -21,8 +21,8 @@ public record AlternativeRequest(
                 example = "\"metered controller\"") String name,
         @Property(value = "The kind: keep all as found; keep the clock but set its interval and dose as well as can be; convert"
                 + " to a metered controller; replace by a metered softener; a pair of beds of which one is always in service; or"
-                + " soften nothing.", required = true, example = "\"metered\"") Kind kind,
-        @Property(value = "The softener that it puts there, for replacement and twinBeds (each of its two beds).",
+                + " soften nothing.", required = true, example = "\"metered\"") @TellsKind Kind kind,
+        @Property(value = "The softener that it puts there; of twinBeds each of the two.", kinds = {"replacement", "twinBeds"},
                 fallback = "beds like the one that stands there") CandidateRequest softener,
         @Property(value = "Parts and work, today.", fallback = "0") Money cost,
         @Property(value = "Rebate on the cost, at most the cost.", fallback = "0") Money rebate,
@@ -34,7 +34,6 @@ public record AlternativeRequest(
 
     /** A valve or a softener; the trade counts on 10 to 15 years. */
     static final int ASSUMED_LIFE_YEARS = 15;
-    private static final List<Kind> NEW_SOFTENER = List.of(Kind.REPLACEMENT, Kind.TWIN_BEDS);
 
     /** What is done. */
     public enum Kind {
@@ -43,9 +42,6 @@ public record AlternativeRequest(
 
     @Override
     public void check(Violations at) {
-        if (softener != null && kind != null && !NEW_SOFTENER.contains(kind)) {
-            at.add("softener", Code.INCONSISTENT, Message.of("must be left out unless the kind is replacement or twinBeds"));
-        }
         checkAmount(cost, "cost", at);
         checkAmount(rebate, "rebate", at);
         if (rebate != null && rebate.value() != null && !at.at("rebate").here() && !at.at("cost").here()

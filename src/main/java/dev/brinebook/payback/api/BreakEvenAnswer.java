@@ -10,11 +10,11 @@ import java.math.BigDecimal;
 public record BreakEvenAnswer(
         @Property(value = "What is changed.", example = "\"dailyUse\"") Of of,
         @Property(value = "Factor on the value told at which it breaks even; days of the clock for clockInterval.",
-                optional = "when it never breaks even in the range", example = "0.62") BigDecimal at,
+                optional = "when it never breaks even in the range", min = 0, example = "0.62") BigDecimal at,
         @Property(value = "The value there, with its unit.", optional = "when it never breaks even in the range",
                 example = "\"186 gal a day\"") Message value,
-        @Property(value = "Least that was looked at, as at is told.", example = "0.05") BigDecimal from,
-        @Property(value = "Most that was looked at.", example = "20") BigDecimal to,
+        @Property(value = "Least that was looked at, as at is told.", min = 0, example = "0.05") BigDecimal from,
+        @Property(value = "Most that was looked at.", min = 0, example = "20") BigDecimal to,
         @Property(value = "Stable code of why there is none.", optional = "when there is one") NoAnswer reason,
         @Property(value = "A sentence for a customer.", example = "\"It pays above 186 gal a day; here it is 300 gal.\"")
         Message sentence) {

@@ -27,11 +27,12 @@ public final class EstimatePayback {
 
     public static final Operation<ConversionPaybackRequest, ConversionPaybackAnswer> OPERATION = new Operation<>(
             "estimatePayback", "/v1/conversion-payback", "Find whether a metered control pays back",
-            "Choose this to tell what converting a softener from a clock to a meter saves in salt, water and money, and after"
-                    + " how many years it has paid for itself: from a year's use before and after, or from the softener and"
-                    + " household, both controls then being tried on the same days. Gives simple and discounted payback, net"
-                    + " present value, rates of return and the cash flow by year; where nothing is saved there is no payback,"
-                    + " and the reason instead.",
+            "Choose this to tell what converting a softener from a clock to a meter saves in salt, water and money,"
+                    + " and after how many years it has paid for itself: from a year's use before and after, or from"
+                    + " the softener and household, both controls then being tried on the same days. Gives simple and"
+                    + " discounted payback, net present value, rates of return and the cash flow by year; where"
+                    + " nothing is saved there is no payback, and the reason instead. To hold more than these two"
+                    + " ways, loans or what is not known exactly against each other choose compareAlternatives.",
             ConversionPaybackRequest.class, ConversionPaybackAnswer.class, EstimatePayback::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 

@@ -11,12 +11,13 @@ import java.util.List;
 
 @About("What a way is worth when not everything is known, and what that depends on.")
 public record UncertainWorthAnswer(
-        @Property(value = "Draws made.", example = "1000") Integer draws,
+        @Property(value = "Draws made.", min = 1, example = "1000") Integer draws,
         @Property("Net present value over the draws.") MoneyQuantiles netPresentValue,
         @Property("Mean net present value.") Money mean,
         @Property("What the mean is uncertain by, as its standard error.") Money standardError,
         @Property("Simple payback over the draws.") PaybackQuantiles paybackYears,
-        @Property(value = "Years within which it should pay back.", example = "5") BigDecimal withinYears,
+        @Property(value = "Years within which it should pay back.", min = 0, unit = "years", example = "5")
+        BigDecimal withinYears,
         @Property(value = "Probability that it does.", min = 0, max = 100, unit = "%", example = "83.2")
         BigDecimal paysWithinPercent,
         @Property(value = "Probability that it is worth something over the horizon.", min = 0, max = 100, unit = "%",

@@ -11,11 +11,12 @@ import java.math.BigDecimal;
 
 @About("What a year after the change no longer uses; negative where it uses more.")
 public record YearlyDifference(
-        @Property(value = "Regenerations.", optional = "when a year's use is given without them", example = "26.84")
+        @Property(value = "Regenerations.", optional = "when a year's use is given without them",
+                unit = "regenerations a year", example = "26.84")
         BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
         @Property("Water for regenerating.") VolumeQuantity water,
-        @Property(value = "Paid service visits.", example = "0") BigDecimal serviceVisits) {
+        @Property(value = "Paid service visits.", unit = "visits a year", example = "0") BigDecimal serviceVisits) {
 
     /** {@code before} less {@code after}; regenerations only where {@code counted}. */
     public static YearlyDifference of(YearlyUse before, YearlyUse after, boolean counted, AnswerUnits units) {

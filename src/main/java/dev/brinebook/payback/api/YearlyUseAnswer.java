@@ -14,14 +14,14 @@ import java.math.BigDecimal;
 
 @About("What a softener uses in a year of 365 days.")
 public record YearlyUseAnswer(
-        @Property(value = "Regenerations.", optional = "when a year's use is given without them", example = "91.25")
+        @Property(value = "Regenerations.", optional = "when a year's use is given without them", min = 0, example = "91.25")
         BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
         @Property("Water for regenerating.") VolumeQuantity water,
-        @Property(value = "Paid service visits.", example = "0") BigDecimal serviceVisits,
+        @Property(value = "Paid service visits.", min = 0, example = "0") BigDecimal serviceVisits,
         @Property(value = "Days on which the bed was exhausted and hard water passed: a side that runs hard saves by not"
                 + " softening.", optional = "when a year's use is given, and where nothing softens",
-                example = "2") BigDecimal hardDays,
+                min = 0, unit = "days", example = "2") BigDecimal hardDays,
         @Property(value = "Capacity that was still there when it regenerated: what a meter can save.",
                 optional = "when a year's use is given, and where nothing softens") CapacityQuantity capacityThrownAway) {
 

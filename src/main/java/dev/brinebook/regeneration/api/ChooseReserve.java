@@ -35,10 +35,11 @@ public final class ChooseReserve {
 
     public static final Operation<ReserveChoiceRequest, ReserveAnswer> OPERATION = new Operation<>(
             "chooseReserve", "/v1/reserve-choice", "Choose how much a delayed meter keeps back",
-            "Choose this to set the reserve of a metered softener, or to compare the usual rules for it: it tries each rule on"
-                    + " the same hundreds of drawn years of the household and tells how often hard water passes, what capacity"
-                    + " is thrown away and what salt and water it takes, and finds the smallest reserve that keeps hard days"
-                    + " under a number a year.",
+            "Choose this to set the reserve of a metered softener, or to compare the usual rules for it: it tries"
+                    + " each rule on the same hundreds of drawn years of the household and tells how often hard water"
+                    + " passes, what capacity is thrown away and what salt and water it takes, and finds the smallest"
+                    + " reserve that keeps hard days under a number a year. To compare a meter with a clock, or to"
+                    + " have the dates, choose scheduleRegeneration.",
             ReserveChoiceRequest.class, ReserveAnswer.class, ChooseReserve::answer, List.of(),
             List.of("well-family", "apartment"));
 

@@ -2,6 +2,7 @@ package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
@@ -14,23 +15,23 @@ import java.util.Optional;
 
 @About("One step of a regeneration, as it is set.")
 public record CycleStepLine(
-        @Property(value = "The step.", example = "\"backwash\"") CycleStep.Kind step,
+        @Property(value = "The step.", example = "\"backwash\"") @TellsKind(others = "timed") CycleStep.Kind step,
         @Property(value = "Minutes, not rounded.", example = "7.5", unit = "minutes") BigDecimal minutes,
         @Property(value = "Minutes to set on a controller that takes whole ones: rounded up, so that the step does not fall"
                 + " short. For the refill that is too much salt, so set tenths where they can be set.", min = 1,
                 example = "8", unit = "minutes") Integer wholeMinutes,
-        @Property(value = "Minutes of the refill to the nearest tenth.", optional = "for every other step", example = "6.7",
-                unit = "minutes") BigDecimal tenthMinutes,
+        @Property(value = "Minutes to the nearest tenth.", kinds = "refill", example = "6.7", unit = "minutes")
+        BigDecimal tenthMinutes,
         @Property("Flow through the bed, or into the brine tank.") FlowQuantity flow,
         @Property("Water taken from the line in the minutes that are not rounded.") VolumeQuantity waterTaken,
         @Property("Water and brine sent to the drain. The refill sends none: it leaves with the next brine.")
         VolumeQuantity waterToDrain,
-        @Property(value = "Fewest minutes that are usual.", optional = "for the refill, whose minutes the salt sets",
+        @Property(value = "Fewest minutes that are usual. Salt sets those of a refill.", exceptKinds = "refill",
                 example = "8", unit = "minutes") BigDecimal guideMinMinutes,
-        @Property(value = "Most minutes that are usual.", optional = "for the refill, whose minutes the salt sets",
-                example = "10", unit = "minutes") BigDecimal guideMaxMinutes,
-        @Property(value = "Whether the minutes, not rounded, are usual.",
-                optional = "for the refill, whose minutes the salt sets", example = "true") Boolean withinGuide,
+        @Property(value = "Most minutes that are usual.", exceptKinds = "refill", example = "10", unit = "minutes")
+        BigDecimal guideMaxMinutes,
+        @Property(value = "Whether the minutes, not rounded, are usual.", exceptKinds = "refill", example = "true")
+        Boolean withinGuide,
         @Property(value = "What the step does.", example = "\"loosens the bed and carries dirt and fines to the drain\"")
         Message purpose) {
 

@@ -34,10 +34,11 @@ public final class DesignCycle {
     public static final Operation<CycleDesignRequest, CycleDesignAnswer> OPERATION = new Operation<>(
             "designCycle", "/v1/regeneration-cycle", "Work out the steps of a regeneration",
             "Choose this to set up a softener's controller: it works out each step's minutes, flow and water from the"
-                    + " resin, the tank, the salt dose and the temperatures, checks that the backwash lifts the bed enough"
-                    + " and not out of the tank, gives the brine and the refill by water with the salt that rounded minutes"
-                    + " would put, and adds up time, water, capacity and efficiency. To judge minutes that are set already use"
-                    + " reviewSettings.",
+                    + " resin, the tank, the salt dose and the temperatures, checks that the backwash lifts the bed"
+                    + " enough and not out of the tank, gives the brine and the refill by water with the salt that"
+                    + " rounded minutes would put, and adds up time, water, capacity and efficiency. To judge minutes"
+                    + " that are set already use reviewSettings; for the flows that the bed takes in service"
+                    + " computeBedHydraulics.",
             CycleDesignRequest.class, CycleDesignAnswer.class, DesignCycle::answer, List.of(),
             List.of("well-family", "apartment", "apartment-potassium"));
 

@@ -32,7 +32,7 @@ public record PolicyAnswer(
         VolumeQuantity reserve,
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", unit = "days", example = "14")
         Integer dayOverride,
-        @Property(value = "Hour of the day at which it regenerates.", example = "2") Integer regenerationHour,
+        @Property(value = "Hour of the day at which it regenerates.", min = 0, max = 23, example = "2") Integer regenerationHour,
         @Property("Over the days looked at.") PolicyTotals totals,
         @Property("The same for 365 days.") PolicyTotals perYear,
         @Property(value = "What it does in many drawn years.", optional = "when years is not given") PolicyYears years,

@@ -15,10 +15,10 @@ import java.math.BigDecimal;
 public record PolicyComparison(
         @Property(value = "The policy.", example = "\"metered\"") Message name,
         @Property(value = "The first policy, that it is compared with.", example = "\"as found\"") Message against,
-        @Property(value = "Regenerations.", example = "-30") BigDecimal regenerations,
+        @Property(value = "Regenerations.", unit = "regenerations a year", example = "-30") BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
         @Property("Regeneration water.") VolumeQuantity water,
-        @Property(value = "Days on which hard water passes.", example = "1") BigDecimal hardDays) {
+        @Property(value = "Days on which hard water passes.", unit = "days a year", example = "1") BigDecimal hardDays) {
 
     static PolicyComparison of(Message name, Outcome outcome, Message against, Outcome first, AnswerUnits units) {
         YearlyTotals mine = outcome.yearly();

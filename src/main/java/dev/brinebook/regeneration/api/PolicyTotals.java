@@ -14,11 +14,12 @@ import java.math.BigDecimal;
 
 @About("What a policy uses and delivers.")
 public record PolicyTotals(
-        @Property(value = "Regenerations.", example = "91") BigDecimal regenerations,
-        @Property(value = "Of these, started by the day override.", example = "0") BigDecimal overrides,
+        @Property(value = "Regenerations.", min = 0, example = "91") BigDecimal regenerations,
+        @Property(value = "Of these, started by the day override.", min = 0, example = "0") BigDecimal overrides,
         @Property("Salt.") MassQuantity salt,
         @Property("Regeneration water.") VolumeQuantity water,
-        @Property(value = "Days on which the bed was exhausted and hard water passed.", example = "2") BigDecimal hardDays,
+        @Property(value = "Days on which the bed was exhausted and hard water passed.", min = 0, unit = "days", example = "2")
+        BigDecimal hardDays,
         @Property("Hard water that passed because the bed was exhausted.") VolumeQuantity hardWater,
         @Property("Hard water that passed by the bed while an immediate regeneration ran.") VolumeQuantity bypassedWater,
         @Property("Capacity that was still there when it regenerated, and thrown away.") CapacityQuantity capacityThrownAway,

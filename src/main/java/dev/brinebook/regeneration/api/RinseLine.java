@@ -12,8 +12,8 @@ import java.math.BigDecimal;
 public record RinseLine(
         @Property("Water of the rinse.") VolumeQuantity volume,
         @Property(value = "The same in bed volumes.", min = 0, example = "1") BigDecimal bedVolumes,
-        @Property(value = "Fewest bed volumes that plants take.", example = "1") BigDecimal plantMinBedVolumes,
-        @Property(value = "Most bed volumes that plants take.", example = "3") BigDecimal plantMaxBedVolumes,
+        @Property(value = "Fewest bed volumes that plants take.", min = 0, example = "1") BigDecimal plantMinBedVolumes,
+        @Property(value = "Most bed volumes that plants take.", min = 0, example = "3") BigDecimal plantMaxBedVolumes,
         @Property(value = "Whether it lies between. A household's fast rinse of three bed volumes lies below.",
                 example = "true") Boolean withinPlantBand) {
 

@@ -16,7 +16,7 @@ import java.util.Optional;
 
 @About("Bags of salt to buy, and when.")
 public record SaltPurchases(
-        @Property(value = "Bags in all.", example = "24") Integer bags,
+        @Property(value = "Bags in all.", min = 0, example = "24") Integer bags,
         @Property("Salt in a bag.") MassQuantity bag,
         @Property("Each purchase, 400 at most.") List<SaltPurchase> purchases,
         @Property(value = "How many more purchases there were than are listed.", optional = "when all are listed", min = 1,
@@ -31,7 +31,7 @@ public record SaltPurchases(
     @About("A purchase of salt.")
     public record SaltPurchase(
             @Property(value = "When to buy.", example = "\"2026-03-01\"") LocalDate date,
-            @Property(value = "How many bags.", example = "2") Integer bags) {
+            @Property(value = "How many bags.", min = 1, example = "2") Integer bags) {
     }
 
     /** The purchases that an outcome asks for, with their basis told below {@code pointer}. */

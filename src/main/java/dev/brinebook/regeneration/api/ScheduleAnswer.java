@@ -17,7 +17,7 @@ import java.util.List;
 public record ScheduleAnswer(
         @Property(value = "One sentence to quote.", example = "\"As found: 91 regenerations a year.\"") Message summary,
         @Property(value = "First day looked at.", example = "\"2026-01-01\"") LocalDate firstDate,
-        @Property(value = "Days looked at.", example = "365") Integer days,
+        @Property(value = "Days looked at.", min = 1, unit = "days", example = "365") Integer days,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,
         @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
         @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,

@@ -30,11 +30,13 @@ public final class ScheduleRegeneration {
 
     public static final Operation<ScheduleRequest, ScheduleAnswer> OPERATION = new Operation<>(
             "scheduleRegeneration", "/v1/regeneration-schedule", "Foresee regenerations, salt and hard days",
-            "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them (clock by"
-                    + " days or weekdays, meter that waits for the night, meter that starts at once, each with a day"
-                    + " override) on the same days of one household: it answers each regeneration with its date, what is"
-                    + " used, on which days hard water passes, and when to buy salt. Asked for text/calendar it answers a"
-                    + " calendar file, for text/csv a table of the events.",
+            "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them"
+                    + " (clock by days or weekdays, meter that waits for the night, meter that starts at once, two"
+                    + " beds in turn, each with a day override) on the same days of one household: it answers each"
+                    + " regeneration with its date, what is used, on which days hard water passes, and when to buy"
+                    + " salt. Asked for text/calendar it answers a calendar file, for text/csv a table of the events."
+                    + " To find the reserve of a meter choose chooseReserve; to tell what another control is worth in"
+                    + " money estimatePayback.",
             ScheduleRequest.class, ScheduleAnswer.class, ScheduleRegeneration::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(List.of(

@@ -2,6 +2,7 @@ package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.household.Days;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -15,8 +16,10 @@ import java.math.BigDecimal;
 
 @About("A rule for the reserve, tried on the same years as the others.")
 public record TriedReserve(
-        @Property(value = "The rule.", example = "\"dayPercentile\"") ReserveRequest.Rule rule,
-        @Property(value = "What it keeps back.", optional = "when it follows the same weekday of the last four weeks")
+        @Property(value = "The rule.", example = "\"dayPercentile\"") @TellsKind(others = "fixed")
+        ReserveRequest.Rule rule,
+        @Property(value = "What it keeps back. A rule that follows the weekday keeps back another volume each day.",
+                exceptKinds = {"sameWeekdayLargest", "sameWeekdayMean"})
         VolumeQuantity reserve,
         @Property(value = "Share of the days on which the bed was exhausted.", min = 0, max = 100, unit = "%",
                 example = "0.6") BigDecimal hardDaysPercent,

@@ -8,12 +8,12 @@ import java.math.BigDecimal;
 
 @About("How a number spreads over the simulated years.")
 public record YearSpread(
-        @Property(value = "Mean of the years.", example = "90.4") BigDecimal mean,
+        @Property(value = "Mean of the years.", min = 0, example = "90.4") BigDecimal mean,
         @Property(value = "What the mean is uncertain by, as its standard error.", min = 0, example = "0.1")
         BigDecimal standardError,
-        @Property(value = "A twentieth of the years stay below it.", example = "87") BigDecimal percentile5,
-        @Property(value = "Half of the years stay below it.", example = "90") BigDecimal median,
-        @Property(value = "A twentieth of the years are above it.", example = "94") BigDecimal percentile95) {
+        @Property(value = "A twentieth of the years stay below it.", min = 0, example = "87") BigDecimal percentile5,
+        @Property(value = "Half of the years stay below it.", min = 0, example = "90") BigDecimal median,
+        @Property(value = "A twentieth of the years are above it.", min = 0, example = "94") BigDecimal percentile95) {
 
     static YearSpread of(Spread spread) {
         return new YearSpread(Rounding.answer(spread.mean()), Rounding.answer(spread.standardError()),

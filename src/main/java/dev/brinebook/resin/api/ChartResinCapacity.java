@@ -29,9 +29,11 @@ public final class ChartResinCapacity {
 
     public static final Operation<ResinCapacityRequest, ResinCapacityAnswer> OPERATION = new Operation<>(
             "chartResinCapacity", "/v1/resin-capacity", "Tell the capacity for each salt dose",
-            "Choose this to see what a salt dose gives in this water: capacity, hardness that leaks through, and hardness"
-                    + " removed per salt used, by the tables of the trade and by the column, which knows the water; which"
-                    + " doses the water makes useless, and up to which dose the published efficiency lines are reached.",
+            "Choose this to see what a salt dose gives in this water: capacity, hardness that leaks through, and"
+                    + " hardness removed per salt used, by the tables of the trade and by the column, which knows the"
+                    + " water; which doses the water makes useless, and up to which dose the published efficiency"
+                    + " lines are reached. The dose that is cheapest for a household is found by sizeSoftener, or by"
+                    + " assess where the softener stands there.",
             ResinCapacityRequest.class, ResinCapacityAnswer.class, ChartResinCapacity::answer, List.of(),
             List.of("well-family", "apartment", "brackish"));
 

@@ -34,9 +34,10 @@ public final class BlendHardness {
     public static final Operation<BlendingRequest, BlendingAnswer> OPERATION = new Operation<>(
             "blendHardness", "/v1/hardness-blending", "Leave a chosen hardness by a bypass",
             "Choose this when the water is not to be wholly soft: it works out which share of the water passes by the"
-                    + " softener to leave the hardness asked for, and what that changes in load on the resin, sodium or"
-                    + " potassium added, days between regenerations and salt; and what stays of iron and manganese, which"
-                    + " pass by with it.",
+                    + " softener to leave the hardness asked for, and what that changes in load on the resin, sodium"
+                    + " or potassium added, days between regenerations and salt; and what stays of iron and"
+                    + " manganese, which pass by with it. How hard the raw water is with its iron is told by"
+                    + " compensateHardness; when a softener regenerates by scheduleRegeneration.",
             BlendingRequest.class, BlendingAnswer.class, BlendHardness::answer, List.of(),
             List.of("well-family", "apartment"));
 

@@ -5,6 +5,7 @@ import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -30,18 +31,19 @@ import java.util.List;
 public record ControlRequest(
         @Property(value = "The kind: a clock that starts by days whatever was used, a meter that waits for the hour of"
                 + " regeneration, a meter that starts at once, or two beds of which one is always in service.",
-                required = true, example = "\"clock\"") Kind kind,
-        @Property(value = "Clock: days between regenerations. Give this, or weekdays.", min = 1,
+                required = true, example = "\"clock\"") @TellsKind Kind kind,
+        @Property(value = "Days between regenerations. Give this, or weekdays.", kinds = "clock", min = 1,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "4") Integer everyDays,
-        @Property(value = "Clock: weekdays on which it regenerates. Give this, or everyDays.", minItems = 1, maxItems = 7,
-                example = "[\"monday\", \"thursday\"]") List<DayOfWeek> weekdays,
-        @Property(value = "Meter: the hardness set on it.", min = 0, aboveMin = true, max = Hardness.MAX_MG_PER_L,
-                unit = "mg/L", fallback = "the compensated hardness and the uncertainty of the test, in whole gpg")
+        @Property(value = "Weekdays on which it regenerates. Give this, or everyDays.", kinds = "clock", minItems = 1,
+                maxItems = 7, example = "[\"monday\", \"thursday\"]") List<DayOfWeek> weekdays,
+        @Property(value = "The hardness set on the meter.", exceptKinds = "clock", min = 0, aboveMin = true,
+                max = Hardness.MAX_MG_PER_L, unit = "mg/L",
+                fallback = "the compensated hardness and the uncertainty of the test, in whole gpg")
         HardnessQuantity hardnessSetting,
-        @Property(value = "Meter: the capacity set on it.", min = 0, aboveMin = true,
+        @Property(value = "The capacity set on the meter.", exceptKinds = "clock", min = 0, aboveMin = true,
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
         CapacityQuantity capacitySetting,
-        @Property(value = "Delayed meter: what it keeps back.",
+        @Property(value = "What the meter keeps back for the day after its count is read.", kinds = "meteredDelayed",
                 fallback = "what one day stays below with the probability of preferences.reserveProbability")
         ReserveRequest reserve,
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", min = 0,
@@ -67,14 +69,6 @@ public record ControlRequest(
             } else if (everyDays == null && weekdays == null && !at.here()) {
                 at.add("everyDays", Code.MISSING, "everyDays is missing: a clock needs it, or weekdays");
             }
-            refuse(hardnessSetting, "hardnessSetting", "is metered", at);
-            refuse(capacitySetting, "capacitySetting", "is metered", at);
-        } else if (kind != null) {
-            refuse(everyDays, "everyDays", "is a clock", at);
-            refuse(weekdays, "weekdays", "is a clock", at);
-        }
-        if (kind != null && kind != Kind.METERED_DELAYED) {
-            refuse(reserve, "reserve", "is meteredDelayed", at);
         }
     }
 
@@ -121,11 +115,5 @@ public record ControlRequest(
         double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
                 Message.of("the capacity of the dose"));
         return Policy.nearestMeterLitres(1000 * capacity / hardness);
-    }
-
-    private static void refuse(Object value, String name, String unless, Violations at) {
-        if (value != null) {
-            at.add(name, Code.INCONSISTENT, "must be left out unless the kind " + unless);
-        }
     }
 }

@@ -28,7 +28,7 @@ public record FitAnswer(
         @Property(value = "The same in words.", example = "[]") List<Message> reasons,
         @Property("Resin in it.") VolumeQuantity resinVolume,
         @Property("Depth of the bed.") LengthQuantity bedDepth,
-        @Property(value = "Room above the bed as a share of its depth.", example = "0.64") BigDecimal freeboardShare,
+        @Property(value = "Room above the bed as a share of its depth.", min = 0, example = "0.64") BigDecimal freeboardShare,
         @Property("Salt dose that it gets.") SaltDoseQuantity saltDose,
         @Property("Salt of one regeneration.") MassQuantity saltPerRegeneration,
         @Property("Water of one regeneration.") VolumeQuantity waterPerRegeneration,

@@ -1,10 +1,8 @@
 package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
-import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.Violation.Code;
-import dev.brinebook.api.Violations;
+import dev.brinebook.api.TellsKind;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.MeteredByHistory;
 import dev.brinebook.regeneration.MeteredDelayed;
@@ -17,15 +15,14 @@ import java.math.BigDecimal;
 public record ReserveRequest(
         @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
                 + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
-                + " the mean.", required = true, example = "\"dayPercentile\"") Rule rule,
-        @Property(value = "With the rule volume: the volume.", min = 0, max = Policy.MAX_METER_LITRES, unit = "L")
-        VolumeQuantity volume,
-        @Property(value = "With the rule share: the share of the meter volume.", min = 0, max = Reserve.MAX_SHARE,
-                example = "0.2") BigDecimal share,
-        @Property(value = "With the rule dayPercentile: the probability.", min = Reserve.MIN_PROBABILITY,
-                max = Reserve.MAX_PROBABILITY, example = "0.90",
-                fallback = "that of preferences.reserveProbability") BigDecimal probability)
-        implements Checked {
+                + " the mean.", required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
+        @Property(value = "The volume.", kinds = "volume", required = true, min = 0, max = Policy.MAX_METER_LITRES,
+                unit = "L") VolumeQuantity volume,
+        @Property(value = "The share of the meter volume.", kinds = "share", required = true, min = 0,
+                max = Reserve.MAX_SHARE, example = "0.2") BigDecimal share,
+        @Property(value = "The probability that a day stays below what is kept back.", kinds = "dayPercentile",
+                min = Reserve.MIN_PROBABILITY, max = Reserve.MAX_PROBABILITY, example = "0.90",
+                fallback = "that of preferences.reserveProbability") BigDecimal probability) {
 
     /**
      * Probability that a reserve covers the next day, when none is given: 9 days of 10, which leaves some two hard days a
@@ -39,23 +36,6 @@ public record ReserveRequest(
     /** How the reserve is found. */
     public enum Rule {
         VOLUME, SHARE, MEAN_DAY, DAY_PERCENTILE, SAME_WEEKDAY_LARGEST, SAME_WEEKDAY_MEAN
-    }
-
-    @Override
-    public void check(Violations at) {
-        needs(Rule.VOLUME, volume, "volume", at);
-        needs(Rule.SHARE, share, "share", at);
-        if (rule != null && rule != Rule.DAY_PERCENTILE && probability != null) {
-            at.add("probability", Code.INCONSISTENT, "must be left out unless the rule is dayPercentile");
-        }
-    }
-
-    private void needs(Rule wanted, Object value, String name, Violations at) {
-        if (rule == wanted && value == null && !at.at(name).here()) {
-            at.add(name, Code.MISSING, name + " is missing: the rule " + name + " needs it");
-        } else if (rule != null && rule != wanted && value != null) {
-            at.add(name, Code.INCONSISTENT, "must be left out unless the rule is " + name);
-        }
     }
 
     /** A delayed meter with this rule. */

@@ -22,10 +22,12 @@ public final class ReviewSettings {
 
     public static final Operation<SettingsReviewRequest, SettingsReviewAnswer> OPERATION = new Operation<>(
             "reviewSettings", "/v1/settings-review", "Find what is set wrong on a softener",
-            "Choose this when a softener wastes salt or lets hard water pass: it holds the hardness, capacity, salt, refill,"
-                    + " reserve, override, interval, backwash and hour found on it against the water, the bed and the"
-                    + " household, and says of each setting that should be another what to set, why, and what the"
-                    + " difference costs in salt, water and hard days a year.",
+            "Choose this when a softener wastes salt or lets hard water pass: it holds the hardness, capacity, salt,"
+                    + " refill, reserve, override, interval, backwash and hour found on it against the water, the bed"
+                    + " and the household, and says of each setting that should be another what to set, why, and what"
+                    + " the difference costs in salt, water and hard days a year. To have the settings worked out"
+                    + " anew, with what metering would save, choose assess; for the minutes of a regeneration alone"
+                    + " designCycle.",
             SettingsReviewRequest.class, SettingsReviewAnswer.class, ReviewSettings::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 

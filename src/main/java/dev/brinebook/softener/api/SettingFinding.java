@@ -28,7 +28,7 @@ public record SettingFinding(
         @Property("Regeneration water that it costs in a year; negative when the better setting takes more.")
         VolumeQuantity waterPerYear,
         @Property(value = "Days of the year on which hard water passes because of it; negative when the better setting has"
-                + " more.", example = "12") BigDecimal hardDaysPerYear,
+                + " more.", unit = "days a year", example = "12") BigDecimal hardDaysPerYear,
         @Property("Hard water that passes in a year because of it, that during regenerations included.")
         VolumeQuantity hardWaterPerYear) {
 

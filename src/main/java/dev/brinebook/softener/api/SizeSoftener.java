@@ -42,10 +42,11 @@ public final class SizeSoftener {
 
     public static final Operation<SizingRequest, SizingAnswer> OPERATION = new Operation<>(
             "sizeSoftener", "/v1/softener-sizing", "Find the softener for a household",
-            "Choose this to recommend a softener, or to see whether one of a shop's own list fits: it tries every candidate"
-                    + " (or the standard sizes of the trade) on a year of the household's days, at the salt dose given or"
-                    + " at the one that is cheapest to run, ranks them with the reason each fits or fails, and says why the"
-                    + " choice beat the next.",
+            "Choose this to recommend a softener, or to see whether one of a shop's own list fits: it tries every"
+                    + " candidate (or the standard sizes of the trade) on a year of the household's days, at the salt"
+                    + " dose given or at the one that is cheapest to run, ranks them with the reason each fits or"
+                    + " fails, and says why the choice beat the next. For a softener that stands there choose"
+                    + " reviewSettings or assess; for the flows and pressures of one bed computeBedHydraulics.",
             SizingRequest.class, SizingAnswer.class, SizeSoftener::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 

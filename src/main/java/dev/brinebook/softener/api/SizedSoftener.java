@@ -43,7 +43,8 @@ public record SizedSoftener(
         @Property("The short peaks against what the bed takes.") FlowCheckAnswer peakFlow,
         @Property("Salt of a year, metered.") MassQuantity saltPerYear,
         @Property("Regeneration water of a year, metered.") VolumeQuantity waterPerYear,
-        @Property(value = "Days of the year on which hard water passes, metered.", example = "1") BigDecimal hardDaysPerYear,
+        @Property(value = "Days of the year on which hard water passes, metered.", min = 0, unit = "days a year", example = "1")
+        BigDecimal hardDaysPerYear,
         @Property("Salt and regeneration water of a year.") Money runningCostPerYear,
         @Property(value = "The same with its price spread over 15 years.", optional = "when its price is unknown")
         Money costPerYear) {

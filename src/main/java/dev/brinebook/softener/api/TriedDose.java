@@ -29,7 +29,8 @@ public record TriedDose(
         @Property("Salt of a year.") MassQuantity saltPerYear,
         @Property("Regeneration water of a year.") VolumeQuantity waterPerYear,
         @Property("Both at their prices.") Money costPerYear,
-        @Property(value = "Days of the year on which hard water passes.", example = "1") BigDecimal hardDaysPerYear,
+        @Property(value = "Days of the year on which hard water passes.", min = 0, unit = "days a year", example = "1")
+        BigDecimal hardDaysPerYear,
         @Property(value = "Hardness of all the softened water mixed.",
                 optional = "when capacity is counted by the table, which does not tell it") HardnessQuantity meanLeakage,
         @Property(value = "Whether the softened water keeps below the end point of hardness; a table takes it for granted.",

@@ -12,10 +12,11 @@ import java.math.BigDecimal;
 
 @About("What a softener uses and delivers in a year of 365 days.")
 public record YearTotals(
-        @Property(value = "Regenerations.", example = "91") BigDecimal regenerations,
+        @Property(value = "Regenerations.", min = 0, example = "91") BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
         @Property("Regeneration water.") VolumeQuantity water,
-        @Property(value = "Days on which the bed was exhausted and hard water passed.", example = "2") BigDecimal hardDays,
+        @Property(value = "Days on which the bed was exhausted and hard water passed.", min = 0, unit = "days", example = "2")
+        BigDecimal hardDays,
         @Property("Hard water that passed because the bed was exhausted.") VolumeQuantity hardWater,
         @Property("Hard water drawn while regenerations ran, by the hourly profile of use.")
         VolumeQuantity hardWaterWhileRegenerating,

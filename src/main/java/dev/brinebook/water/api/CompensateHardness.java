@@ -23,7 +23,8 @@ public final class CompensateHardness {
             "Choose this to find the hardness number to set on a softener: it adds what iron and manganese count for,"
                     + " line by line, under the factor set chosen, rounds up to the whole grains per gallon that a"
                     + " controller takes, shows what the other sets would give, and warns of what a softener does not"
-                    + " treat.",
+                    + " treat. To have a hardness in other units, without iron, choose convertHardness; to hold a"
+                    + " setting found on a softener against it reviewSettings.",
             CompensatedHardnessRequest.class, CompensatedHardnessAnswer.class, CompensateHardness::answer,
             List.of(QueryParameter.number("value", "/water/hardness/value", null, "The number of the hardness.", true, "25"),
                     QueryParameter.text("unit", "/water/hardness/unit", "Its unit: one of "

@@ -1,0 +1,97 @@
+package dev.brinebook.contract;
+
+import dev.brinebook.api.Kinds;
+import dev.brinebook.api.Property;
+import io.swagger.v3.oas.models.media.Discriminator;
+import io.swagger.v3.oas.models.media.JsonSchema;
+import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Shows a record that has kinds as a choice of schemas, each with the properties of its kind only. The record is flat, so what
+ * is sent stays the same; the contract says which properties go together.
+ */
+final class KindSchemas {
+
+    private final Class<?> type;
+    private final Kinds kinds;
+    private final Schema<?> whole;
+    private final boolean inRequests;
+
+    /**
+     * Prepares the schemas of a record that has kinds.
+     *
+     * @param whole the schema of all its properties, described
+     */
+    KindSchemas(Class<?> type, Kinds kinds, Schema<?> whole, boolean inRequests) {
+        this.type = type;
+        this.kinds = kinds;
+        this.whole = whole;
+        this.inRequests = inRequests;
+    }
+
+    /** The choice under the name of the record, and a schema for each kind under that name behind its own. */
+    @SuppressWarnings("rawtypes")
+    Map<String, Schema> build() {
+        Map<String, Schema> schemas = new LinkedHashMap<>();
+        JsonSchema choice = new JsonSchema();
+        choice.setDescription(whole.getDescription());
+        Discriminator discriminator = new Discriminator().propertyName(kinds.property());
+        kinds.bySchema().forEach((prefix, names) -> {
+            String name = prefix + type.getSimpleName();
+            String reference = "#/components/schemas/" + name;
+            choice.addOneOfItem(new JsonSchema().$ref(reference));
+            names.forEach(kind -> discriminator.mapping(kind, reference));
+            schemas.put(name, of(names));
+        });
+        // OpenAPI 3.1 wants the property of a discriminator always there: where the kind may be left out, its enums tell.
+        if (whole.getRequired() != null && whole.getRequired().contains(kinds.property())) {
+            choice.setDiscriminator(discriminator);
+        }
+        schemas.put(type.getSimpleName(), choice);
+        return schemas;
+    }
+
+    @SuppressWarnings("rawtypes")
+    private Schema of(List<String> names) {
+        Map<String, Schema> properties = new LinkedHashMap<>();
+        List<String> required = new ArrayList<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            Property property = component.getAnnotation(Property.class);
+            String name = component.getName();
+            if (name.equals(kinds.property())) {
+                properties.put(name, chooser(names));
+            } else if (Kinds.belongs(property, names.get(0))) {
+                properties.put(name, whole.getProperties().get(name));
+            }
+            boolean tells = name.equals(kinds.property()) && !names.contains(kinds.fallback());
+            if (properties.containsKey(name) && (tells || Facts.isRequired(property, inRequests))) {
+                required.add(name);
+            }
+        }
+        JsonSchema schema = new JsonSchema();
+        schema.setTypes(Set.of("object"));
+        schema.setDescription(whole.getDescription() + (names.size() == 1
+                ? " With the " + kinds.property() + " " + names.get(0) + "."
+                : " With any " + kinds.property() + " listed here."));
+        schema.setProperties(properties);
+        schema.setRequired(required.isEmpty() ? null : required);
+        schema.setAdditionalProperties(whole.getAdditionalProperties());
+        return schema;
+    }
+
+    private Schema<Object> chooser(List<String> names) {
+        Schema<?> all = whole.getProperties().get(kinds.property());
+        JsonSchema one = new JsonSchema();
+        one.setTypes(all.getTypes());
+        one.setDescription(all.getDescription());
+        one.setEnum(names.stream().map(Object.class::cast).toList());
+        one.setExamples(List.of(names.get(0)));
+        return one;
+    }
+}
