@@ -35,19 +35,11 @@ public final class Explanation {
     }
 
     /** Records a value taken; the first record of a name stays. */
-    public void assume(String name, String value, Origin origin) {
-        assume(name, Message.verbatim(value), origin);
-    }
-
     public void assume(String name, Message value, Origin origin) {
         assumptions.putIfAbsent(name, new AssumptionAnswer(name, value, origin));
     }
 
     /** The caller's {@code given} number in its base unit, or the default; recorded either way. */
-    public double orDefault(String name, Quantity<?> given, double defaultInBase, String defaultText) {
-        return orDefault(name, given, defaultInBase, Message.verbatim(defaultText));
-    }
-
     public double orDefault(String name, Quantity<?> given, double defaultInBase, Message defaultText) {
         if (given == null) {
             assume(name, defaultText, Origin.DEFAULT);
@@ -55,12 +47,6 @@ public final class Explanation {
         }
         assume(name, Message.of("{0} {1}", given.value(), given.unit().symbol()), Origin.CALLER);
         return given.inBase();
-    }
-
-    /** The caller's {@code given} number, or the default; recorded either way. {@code unit} is empty or words. */
-    public double orDefault(String name, Number given, double defaultValue, String unit) {
-        return orDefault(name, given, defaultValue, number -> Message.verbatim(unit.isEmpty() ? number.toPlainString()
-                : number.toPlainString() + " " + unit));
     }
 
     /** The caller's {@code given} number, or the default; recorded either way, as {@code inWords} says it. */
@@ -78,10 +64,6 @@ public final class Explanation {
     }
 
     /** Says why the number at {@code pointer} is what it is. {@code sourceKey} stands in the register of sources. */
-    public void because(String pointer, String formula, String sourceKey) {
-        because(pointer, Message.verbatim(formula), sourceKey);
-    }
-
     public void because(String pointer, Message formula, String sourceKey) {
         basis.add(BasisAnswer.of(pointer, formula, sourceKey));
     }
@@ -110,10 +92,6 @@ public final class Explanation {
     }
 
     /** {@code summary}, after the cautions that forbid what it advises: it may be quoted alone. */
-    public String behindStops(String summary) {
-        return behindStops(Message.verbatim(summary)).toString();
-    }
-
     public Message behindStops(Message summary) {
         Stream<Message> stops = Caution.ordered(cautions).stream().filter(caution -> caution.severity() == Severity.STOP)
                 .map(caution -> Message.of("Stop: {0}", saying.apply(caution)));

@@ -17,10 +17,6 @@ public final class InvalidRequest extends RuntimeException {
     }
 
     /** A combination that passes the checks of its fields and still has no physical sense. */
-    public static InvalidRequest impossible(String pointer, String message) {
-        return impossible(pointer, Message.verbatim(message));
-    }
-
     public static InvalidRequest impossible(String pointer, Message message) {
         return new InvalidRequest(List.of(new Violation(pointer, Code.IMPOSSIBLE, message)));
     }

@@ -47,14 +47,6 @@ public final class Violations {
         add(new Violation(base, code, message));
     }
 
-    public void add(Code code, String message) {
-        add(code, Message.verbatim(message));
-    }
-
-    public void add(String property, Code code, String message) {
-        add(property, code, Message.verbatim(message));
-    }
-
     /** A fault at {@code property} below this place. */
     public void add(String property, Code code, Message message) {
         at(property).add(code, message);

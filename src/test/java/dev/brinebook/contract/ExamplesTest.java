@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -56,6 +57,7 @@ class ExamplesTest {
         schemas.assertValid(operation.requestType(), request);
         byte[] answer = Committed.post(server, operation.path(), request);
         schemas.assertValid(operation.answerType(), answer);
+        assertEquals(List.of(), Unexplained.in(Committed.tree(answer)), "numbers without a basis");
         Committed.assertHolds(file(operation, name, "response"), Committed.pretty(answer));
     }
 

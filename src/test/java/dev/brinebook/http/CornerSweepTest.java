@@ -1,14 +1,21 @@
 package dev.brinebook.http;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.contract.Unexplained;
+import dev.brinebook.wording.ForeignWords;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
@@ -49,6 +56,7 @@ class CornerSweepTest {
                     answered++;
                     break;
                 } catch (InvalidRequest invalid) {
+                    readable(invalid, request);
                     if (invalid.violations().stream().allMatch(violation -> violation.code() == Code.IMPOSSIBLE)) {
                         break;
                     }
@@ -66,7 +74,23 @@ class CornerSweepTest {
         Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
         A answer = operation.calculate().apply(read);
         List.of(Language.values()).forEach(language -> writer.write(answer, language));
+        JsonNode written = tree(writer.write(answer, ForeignWords.WITHOUT_LATIN));
+        assertEquals(List.of(), Unexplained.in(written), () -> "numbers without a basis, of " + request);
+        assertEquals(Set.of(), ForeignWords.in(written, request), () -> "texts that stay English, of " + request);
         operation.forms().forEach(form -> assertTrue(form.write().apply(read, Language.ENGLISH).endsWith("\r\n"), form.mediaType()));
     }
 
+    /** Faults are told in the caller's language too. */
+    private void readable(InvalidRequest invalid, ObjectNode request) {
+        invalid.violations().forEach(fault -> assertEquals(Set.of(), ForeignWords.in(tree(writer.write(
+                Problem.Fault.of(fault, null), ForeignWords.WITHOUT_LATIN)), request), () -> "texts that stay English, of " + request));
+    }
+
+    private static JsonNode tree(byte[] written) {
+        try {
+            return new ObjectMapper().readTree(written);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 }

@@ -8,6 +8,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,7 +47,7 @@ final class Trial {
         @Override
         public void check(Violations at) {
             if (Boolean.TRUE.equals(flag) && text == null) {
-                at.add("text", Code.INCONSISTENT, "must be given when flag is true");
+                at.add("text", Code.INCONSISTENT, Message.of("must be given when flag is true"));
             }
         }
     }
@@ -66,7 +67,7 @@ final class Trial {
     /** Answers with what it read, and finds the whole number 7 impossible. */
     static Answer echo(Request request) {
         if (request.whole() != null && request.whole() == 7) {
-            throw InvalidRequest.impossible("/whole", "seven cannot be");
+            throw InvalidRequest.impossible("/whole", Message.of("seven cannot be"));
         }
         return new Answer(request.toString());
     }

@@ -48,7 +48,7 @@ public final class CompareAlternatives {
 
     private static AlternativesAnswer answer(AlternativesRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());

@@ -46,7 +46,7 @@ public final class EstimatePayback {
 
     private static ConversionPaybackAnswer answer(ConversionPaybackRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation();
+        Explanation explanation = new Explanation(units::saying);
         PricesRequest pricesRequest = PricesRequest.orNone(request.prices());
         Currency currency = pricesRequest.currency();
         Prices prices = pricesRequest.toDomain(ownWell(request), false, explanation);

@@ -65,9 +65,9 @@ public record ControlRequest(
     public void check(Violations at) {
         if (kind == Kind.CLOCK) {
             if (everyDays != null && weekdays != null) {
-                at.add("everyDays", Code.INCONSISTENT, "must be left out when weekdays are given");
+                at.add("everyDays", Code.INCONSISTENT, Message.of("must be left out when weekdays are given"));
             } else if (everyDays == null && weekdays == null && !at.here()) {
-                at.add("everyDays", Code.MISSING, "everyDays is missing: a clock needs it, or weekdays");
+                at.add("everyDays", Code.MISSING, Message.of("everyDays is missing: a clock needs it, or weekdays"));
             }
         }
     }
