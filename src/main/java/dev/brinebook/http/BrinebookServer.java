@@ -137,6 +137,9 @@ public final class BrinebookServer implements AutoCloseable {
         add(config.routes, HandlerType.POST, Contract.BULK_PATH,
                 new BulkHandler(operations, reader, writer, problems, turns)::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
+        AgentHandler agents = new AgentHandler(operations, reader, writer, problems, turns, settings);
+        config.routes.before(AgentHandler.PATH, agents::admit);
+        add(config.routes, HandlerType.POST, AgentHandler.PATH, agents::post);
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
                 .header("Cache-Control", "no-store").result(metrics.scrape()));
