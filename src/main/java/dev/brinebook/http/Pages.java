@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 final class Pages {
 
     private static final String HTML = "text/html";
+    private static final String TEXT = "text/plain";
     private static final String JSON = "application/json";
     private static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline';"
             + " img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none';"
@@ -25,13 +26,19 @@ final class Pages {
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
 
-    Pages(JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready) {
+    Pages(JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready, String llmsText) {
         json("readContractAsYaml", "/openapi.yaml", "The contract as YAML",
                 "This document as YAML.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
         json("readContractAsJson", "/openapi.json", "The contract as JSON",
                 "This document as JSON.", JSON, null, context -> context.result(contract.get().json()), true);
         page("readDocs", "/docs", "The contract, to read and to try", "A page that shows this document and sends requests.",
                 context -> Resources.own("docs.html"));
+        routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models",
+                "What the service is, its operations with links to their parts of this document, how requests, answers and"
+                        + " errors are shaped, and where the tools for agents are.", TEXT, null, null), context -> {
+                            context.contentType(TEXT + "; charset=utf-8").result(llmsText);
+                            Cached.mark(context);
+                        });
         routes.put(new PageRoute("readProblem", "/problems/{kind}", "What a problem means",
                 "A page for each type of problem: what it means and how to mend it.", HTML, null, "kind"), this::problem);
         json("checkLive", "/health/live", "Whether the process lives", "Up as long as the process can answer.", JSON,

@@ -28,7 +28,7 @@ class HeadersTest {
     private static final String ORIGIN = "https://example.org";
 
     @ParameterizedTest
-    @ValueSource(strings = {QUERY, "/openapi.json", "/openapi.yaml", "/docs", "/docs/assets/swagger-ui.css", "/problems/not-found",
+    @ValueSource(strings = {QUERY, "/openapi.json", "/openapi.yaml", "/docs", "/docs/assets/swagger-ui.css", "/problems/not-found", "/llms.txt",
         "/.well-known/api-catalog"})
     void callersMayKeepAndAskAgain(String path) {
         Response first = Served.given().get(path);
