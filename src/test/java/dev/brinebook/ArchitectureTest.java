@@ -44,7 +44,7 @@ class ArchitectureTest {
     private static final List<String> FEATURE_EDGES = List.of("quantity.api", "water.api", "household.api",
             "prices.api", "softener.api", "regeneration.api", "resin.api", "payback.api", "assessment.api");
 
-    private static final List<String> EDGE = List.of("api", "contract", "http");
+    private static final List<String> EDGE = List.of("api", "contract", "agent", "http");
 
     private static final Set<String> INEXACT = Set.of("sin", "cos", "tan", "exp", "expm1", "log", "log10", "log1p", "pow",
             "cbrt", "sinh", "cosh", "tanh", "asin", "acos", "atan", "random");
@@ -157,6 +157,15 @@ class ArchitectureTest {
         noClasses().that().resideInAPackage(ROOT + ".http").should().dependOnClassesThat(feature()).check(CLASSES);
         noClasses().that().resideOutsideOfPackages(ROOT, ROOT + ".http").should()
                 .dependOnClassesThat(resideInAPackage(ROOT + ".http")).check(CLASSES);
+    }
+
+    /** The protocol's library stands in one package, and the server that carries its messages knows nothing of it. */
+    @Test
+    void whatAgentsGetKnowsNoServerAndOnlyItKnowsTheirProtocol() {
+        noClasses().that().resideInAPackage(ROOT + ".agent").should().dependOnClassesThat(
+                resideInAnyPackage(ROOT + ".http", "io.javalin..", "org.eclipse.jetty..", "jakarta..").or(feature())).check(CLASSES);
+        noClasses().that().resideOutsideOfPackage(ROOT + ".agent").should().dependOnClassesThat(
+                resideInAnyPackage("io.modelcontextprotocol..", "reactor..")).check(CLASSES);
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -24,6 +25,7 @@ final class Schemas {
 
     private final Map<String, Class<?>> inRequests = new TreeMap<>();
     private final Map<String, Class<?>> records = new TreeMap<>();
+    private final Set<Class<?>> roots = new LinkedHashSet<>();
     private final ModelConverters converters = new ModelConverters(true);
 
     Schemas() {
@@ -32,10 +34,11 @@ final class Schemas {
 
     void addRequest(Class<?> type) {
         collect(type, inRequests);
-        collect(type, records);
+        addAnswer(type);
     }
 
     void addAnswer(Class<?> type) {
+        roots.add(type);
         collect(type, records);
     }
 
@@ -43,7 +46,7 @@ final class Schemas {
     @SuppressWarnings("rawtypes")
     Map<String, Schema> build() {
         Map<String, Schema> schemas = new TreeMap<>();
-        records.values().forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
+        roots.forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
         schemas.keySet().retainAll(records.keySet());
         records.forEach((name, type) -> Facts.apply(schemas.get(name), type, inRequests.containsKey(name)));
         records.forEach((name, type) -> {

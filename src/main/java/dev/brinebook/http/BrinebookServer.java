@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import dev.brinebook.agent.Guide;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.wording.Message;
@@ -57,7 +58,7 @@ public final class BrinebookServer implements AutoCloseable {
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
         this.settings = settings;
         this.cors = new Cors(settings.corsOrigins());
-        this.pages = new Pages(writer, () -> contract(operations), () -> ready);
+        this.pages = new Pages(writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.javalin = Javalin.create(config -> configure(config, operations));
     }
 
@@ -136,6 +137,9 @@ public final class BrinebookServer implements AutoCloseable {
                 turns, settings.maxBodyBytes()), operation));
         add(config.routes, HandlerType.POST, Contract.BULK_PATH,
                 new BulkHandler(operations, reader, writer, problems, turns)::post);
+        AgentHandler agents = new AgentHandler(operations, reader, writer, problems, turns, settings);
+        config.routes.before(AgentHandler.PATH, agents::admit);
+        add(config.routes, HandlerType.POST, AgentHandler.PATH, agents::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")

@@ -31,7 +31,8 @@ final class Cors {
         context.res().setContentType(null);
         if (context.res().getHeader("Access-Control-Allow-Origin") != null) {
             context.header("Access-Control-Allow-Methods", methods);
-            context.header("Access-Control-Allow-Headers", "Content-Type, " + RequestId.HEADER + ", " + TraceParent.HEADER);
+            context.header("Access-Control-Allow-Headers", "Content-Type, " + RequestId.HEADER + ", " + TraceParent.HEADER
+                    + ", " + AgentHandler.PROTOCOL_VERSION);
             context.header("Access-Control-Max-Age", "600");
         }
     }

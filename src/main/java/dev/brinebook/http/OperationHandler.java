@@ -5,10 +5,8 @@ import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
-import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
@@ -44,7 +42,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Language language = AnswerLanguage.of(context);
         QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
-            Supplier<byte[]> calculation = text == null ? ofJson(body(context), answerType, language)
+            Supplier<byte[]> calculation = text == null ? ofJson(RequestBody.read(context, maxBodyBytes), answerType, language)
                     : ofText(text, settings, context, language);
             context.header("Cache-Control", "no-store");
             answer(context, answerType, calculation);
@@ -73,7 +71,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
 
     private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context,
             Language language) throws IOException {
-        String text = JsonReader.decode(body(context));
+        String text = JsonReader.decode(RequestBody.read(context, maxBodyBytes));
         S set = reader.read(settings.body(context.queryString()), form.settingsType());
         return () -> json(form.calculate().apply(text, set), language);
     }
@@ -102,25 +100,5 @@ final class OperationHandler<Q extends Record, A extends Record> {
         } catch (Error e) {
             throw new IllegalStateException("the calculation failed", e);
         }
-    }
-
-    private byte[] body(Context context) throws IOException {
-        long length = context.req().getContentLengthLong();
-        if (length > 2L * maxBodyBytes) {
-            throw tooLarge(context);
-        }
-        InputStream stream = context.req().getInputStream();
-        byte[] body = stream.readNBytes(maxBodyBytes + 1);
-        if (body.length > maxBodyBytes) {
-            // A caller still sending does not read: a body a little too large is taken in, so that the answer is seen.
-            stream.readNBytes(maxBodyBytes);
-            throw tooLarge(context);
-        }
-        return body;
-    }
-
-    private ProblemException tooLarge(Context context) {
-        context.header("Connection", "close");
-        return new ProblemException(ProblemType.BODY_TOO_LARGE, Message.of("The body has more than {0} bytes.", maxBodyBytes));
     }
 }

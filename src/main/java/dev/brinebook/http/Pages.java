@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 final class Pages {
 
     private static final String HTML = "text/html";
+    private static final String TEXT = "text/plain";
     private static final String JSON = "application/json";
     private static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline';"
             + " img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none';"
@@ -25,7 +26,7 @@ final class Pages {
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
 
-    Pages(JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready) {
+    Pages(JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready, String llmsText) {
         json("readContractAsYaml", "/openapi.yaml", "The contract as YAML", "This document as YAML, with every operation, its"
                 + " schemas and examples. Choose it to read it, or to make a client; a program that takes JSON chooses"
                 + " readContractAsJson.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
@@ -34,6 +35,13 @@ final class Pages {
                 JSON, null, context -> context.result(contract.get().json()), true);
         page("readDocs", "/docs", "The contract, to read and to try", "A page for people that shows this document and sends"
                 + " requests from the browser. A program chooses readContractAsJson.", context -> Resources.own("docs.html"));
+        routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models", "What the service"
+                + " is, its operations with links to their parts of this document, how requests, answers and errors are shaped,"
+                + " and where the tools for agents are. Choose it before the whole contract.", TEXT, null, null, true, null),
+                context -> {
+                    context.contentType(TEXT + "; charset=utf-8").result(llmsText);
+                    Cached.mark(context);
+                });
         routes.put(new PageRoute("readProblem", "/problems/{kind}", "What a problem means", "A page for people for each type of"
                 + " problem, whose path is the type of the problem document: what it means and how to mend it.", HTML, null,
                 "kind", true, null), this::problem);

@@ -14,6 +14,8 @@ public enum ProblemType {
             "Mend the body at the line and column that the detail names."),
     MALFORMED_QUERY(400, "The query cannot be read",
             "The query of a GET form is not properly percent-encoded.", "Encode the query as RFC 3986 says."),
+    ORIGIN_REFUSED(403, "The origin is not one that may call", "A web page of an origin that is not listed made this request.",
+            "List the origin in CORS_ORIGINS, or call from outside a browser, without an Origin header."),
     NOT_FOUND(404, "There is nothing at this path", "No operation and no page has this path.",
             "Look the path up in /openapi.yaml or at /docs."),
     METHOD_NOT_ALLOWED(405, "The path does not take this method", "The path exists, but not with this method.",

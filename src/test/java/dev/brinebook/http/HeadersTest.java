@@ -28,7 +28,7 @@ class HeadersTest {
     private static final String ORIGIN = "https://example.org";
 
     @ParameterizedTest
-    @ValueSource(strings = {QUERY, "/openapi.json", "/openapi.yaml", "/docs", "/docs/assets/swagger-ui.css", "/problems/not-found",
+    @ValueSource(strings = {QUERY, "/openapi.json", "/openapi.yaml", "/docs", "/docs/assets/swagger-ui.css", "/problems/not-found", "/llms.txt",
         "/.well-known/api-catalog"})
     void callersMayKeepAndAskAgain(String path) {
         Response first = Served.given().get(path);
@@ -128,7 +128,7 @@ class HeadersTest {
             }
             preflight(open, ORIGIN).then().statusCode(204).header("Access-Control-Allow-Origin", ORIGIN)
                     .header("Access-Control-Allow-Methods", "GET, HEAD, OPTIONS, POST")
-                    .header("Access-Control-Allow-Headers", "Content-Type, X-Request-Id, traceparent")
+                    .header("Access-Control-Allow-Headers", "Content-Type, X-Request-Id, traceparent, MCP-Protocol-Version")
                     .header("Access-Control-Max-Age", "600").header("Access-Control-Allow-Credentials", nullValue());
             preflight(open, "https://example.com").then().statusCode(204).header("Access-Control-Allow-Origin", nullValue())
                     .header("Access-Control-Allow-Methods", nullValue());

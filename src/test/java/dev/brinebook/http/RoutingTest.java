@@ -43,6 +43,8 @@ class RoutingTest {
             /version                 | POST   | GET, HEAD, OPTIONS
             /problems/not-found      | POST   | GET, HEAD, OPTIONS
             /docs                    | PATCH  | GET, HEAD, OPTIONS
+            /llms.txt                | POST   | GET, HEAD, OPTIONS
+            /mcp                     | DELETE | OPTIONS, POST
             """)
     void namesTheMethodsOfAPath(String path, String method, String allow) {
         Served.given().request(method, path).then().statusCode(405).header("Allow", allow)

@@ -100,7 +100,7 @@ class WatchingTest {
         Set<String> paths = Served.given().get("/.well-known/api-catalog").jsonPath()
                 .<String>getList("linkset[0].collect { it.value instanceof List ? it.value.href : [] }.flatten()").stream()
                 .collect(Collectors.toSet());
-        assertEquals(4, paths.size());
+        assertEquals(5, paths.size());
         paths.forEach(path -> Served.given().get(path).then().statusCode(200));
     }
 

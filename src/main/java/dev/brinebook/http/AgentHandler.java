@@ -1,0 +1,101 @@
+package dev.brinebook.http;
+
+import dev.brinebook.agent.Reply;
+import dev.brinebook.agent.ToolAnswer;
+import dev.brinebook.agent.ToolServer;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Language;
+import dev.brinebook.api.Operation;
+import dev.brinebook.wording.Message;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Answers agents: the Model Context Protocol over streamable HTTP, without sessions and without streams, as its revision of
+ * 2025-11-25 lets a server choose. A call of a tool is calculated as the POST of its operation is.
+ */
+final class AgentHandler {
+
+    static final String PATH = "/mcp";
+    static final String PROTOCOL_VERSION = "MCP-Protocol-Version";
+
+    private final List<Operation<?, ?>> operations;
+    private final JsonReader reader;
+    private final JsonWriter writer;
+    private final Problems problems;
+    private final Turns turns;
+    private final Settings settings;
+    private ToolServer tools;
+
+    AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
+            Settings settings) {
+        this.operations = operations;
+        this.reader = reader;
+        this.writer = writer;
+        this.problems = problems;
+        this.turns = turns;
+        this.settings = settings;
+    }
+
+    /** Refuses what a web page of an origin not listed makes a browser send, whatever the method. */
+    void admit(Context context) {
+        String origin = context.header("Origin");
+        if (origin != null && !settings.corsOrigins().contains(origin)) {
+            throw new ProblemException(ProblemType.ORIGIN_REFUSED, ProblemType.ORIGIN_REFUSED.explanation());
+        }
+    }
+
+    void post(Context context) throws IOException {
+        BodyType.of(context, List.of(Operation.JSON));
+        Acceptance.choose(context, List.of(Operation.JSON));
+        String version = context.header(PROTOCOL_VERSION);
+        if (version != null && !ToolServer.protocolVersions().contains(version)) {
+            throw new ProblemException(ProblemType.BAD_REQUEST, Message.of("{0} must be one of {1}.", PROTOCOL_VERSION,
+                    String.join(", ", ToolServer.protocolVersions())));
+        }
+        Language language = AnswerLanguage.of(context);
+        String message = JsonReader.decode(RequestBody.read(context, settings.maxBodyBytes()));
+        Reply reply = tools().answer(message, (operation, arguments) -> call(context, operation, arguments, language));
+        context.status(reply.status()).header("Cache-Control", "no-store");
+        if (reply.json() == null) {
+            context.res().setContentType(null);
+        } else {
+            context.contentType(Operation.JSON).result(reply.json());
+        }
+    }
+
+    private <Q extends Record, A extends Record> ToolAnswer call(Context context, Operation<Q, A> operation, byte[] arguments,
+            Language language) {
+        try {
+            Q request = reader.read(arguments, operation.requestType());
+            return new ToolAnswer(turns.take(() -> calculate(operation, request, language)), false);
+        } catch (InvalidRequest invalid) {
+            return new ToolAnswer(problems.document(invalid.violations(), context.path(), RequestId.of(context), language), true);
+        } catch (ProblemException problem) {
+            if (problem.type() != ProblemType.MALFORMED_BODY) {
+                throw problem;
+            }
+            return new ToolAnswer(problems.document(problem.type(), problem.detail(), context.path(), RequestId.of(context),
+                    language), true);
+        }
+    }
+
+    private <Q extends Record, A extends Record> byte[] calculate(Operation<Q, A> operation, Q request, Language language) {
+        try {
+            A answer = Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+            return writer.write(answer, language);
+        } catch (Error e) {
+            throw new IllegalStateException("the calculation failed", e);
+        }
+    }
+
+    /** Built for the first agent that comes, not at the start, which it would make longer. */
+    private synchronized ToolServer tools() {
+        if (tools == null) {
+            tools = new ToolServer(operations, Resources.version());
+        }
+        return tools;
+    }
+}
