@@ -141,7 +141,7 @@ public final class BrinebookServer implements AutoCloseable {
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
                 .header("Cache-Control", "no-store").result(metrics.scrape()));
         methodsByPath.forEach((path, methods) -> config.routes.options(path,
-                context -> cors.preflight(context, String.join(", ", methods))));
+                context -> cors.options(context, String.join(", ", methods))));
         faults(config.routes);
     }
 
@@ -167,9 +167,17 @@ public final class BrinebookServer implements AutoCloseable {
                 problems.answer(context, problem.type(), problem.detail()));
         routes.exception(HttpResponseException.class, (refused, context) -> {
             ProblemType type = ProblemType.byStatus(refused.getStatus());
+            if (type == ProblemType.NOT_FOUND && cors.isPreflight(context)) {
+                cors.preflight(context);
+                return;
+            }
             if (type == ProblemType.METHOD_NOT_ALLOWED) {
                 context.header("Allow", String.join(", ", methodsOf(context.path())));
             }
+            problems.answer(context, type, type.explanation());
+        });
+        routes.exception(IOException.class, (broken, context) -> {
+            ProblemType type = ProblemType.ofBroken(broken);
             problems.answer(context, type, type.explanation());
         });
         routes.exception(Exception.class, (fault, context) -> {
@@ -211,7 +219,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        server.setErrorHandler(new ServerErrors(problems));
+        server.setErrorHandler(new ServerErrors(problems, cors));
     }
 
     private static void restrict(HttpConfiguration http) {
