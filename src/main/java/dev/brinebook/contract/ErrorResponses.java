@@ -48,7 +48,9 @@ record ErrorResponses(String name, int status, String description, String type, 
 
     static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID,
             FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_BULK = List.of(NOT_FOUND, NOT_ACCEPTABLE, UNSUPPORTED, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED,
+            INVALID, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_TEMPLATE = List.of(NOT_FOUND, NOT_ACCEPTABLE, FAILED, UNAVAILABLE);
     static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID, FAILED,
             UNAVAILABLE);
     static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, INVALID, FAILED, UNAVAILABLE);

@@ -55,10 +55,14 @@ public final class BrinebookServer implements AutoCloseable {
     private Contract contract;
 
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
+        this(settings, operations, BulkHandler.LONGEST_PAUSE);
+    }
+
+    BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(writer, () -> contract(operations), () -> ready);
-        this.javalin = Javalin.create(config -> configure(config, operations));
+        this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
     /**
@@ -116,7 +120,7 @@ public final class BrinebookServer implements AutoCloseable {
         return contract;
     }
 
-    private void configure(JavalinConfig config, List<Operation<?, ?>> operations) {
+    private void configure(JavalinConfig config, List<Operation<?, ?>> operations, Duration longestPause) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -134,8 +138,9 @@ public final class BrinebookServer implements AutoCloseable {
         Turns turns = new Turns();
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
                 turns, settings.maxBodyBytes()), operation));
-        add(config.routes, HandlerType.POST, Contract.BULK_PATH,
-                new BulkHandler(operations, reader, writer, problems, turns)::post);
+        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, turns, longestPause);
+        add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
+        get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")

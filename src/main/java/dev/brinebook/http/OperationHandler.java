@@ -96,7 +96,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */
-    private static byte[] calculate(Supplier<byte[]> answer) {
+    static byte[] calculate(Supplier<byte[]> answer) {
         try {
             return answer.get();
         } catch (Error e) {

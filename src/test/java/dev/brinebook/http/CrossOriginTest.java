@@ -45,6 +45,7 @@ class CrossOriginTest {
             new Case(200, true, CONVERSION, length(JSON, Served.SMALLEST), Served.SMALLEST),
             new Case(200, true, "POST /v1/bulk/convertHardness HTTP/1.1",
                     length("Content-Type: application/x-ndjson\r\n", Served.SMALLEST), Served.SMALLEST),
+            new Case(200, true, "GET /v1/bulk/convertHardness/template HTTP/1.1", "", ""),
             new Case(200, true, "GET /health/ready HTTP/1.1", "", ""),
             new Case(204, true, "OPTIONS " + Served.CONVERSION + " HTTP/1.1", ASKED, ""),
             new Case(400, true, CONVERSION, length(JSON, "{"), "{"),
