@@ -34,14 +34,14 @@ final class BulkPaths {
             + " and either the answer or the problem, both as the operation gives them: {\"line\": 1, \"status\": 200,"
             + " \"answer\": {...}} or {\"line\": 2, \"status\": 422, \"problem\": {...}}. A faulty line never ends the stream."
             + " Where the lines break off, or nothing comes for two minutes, a last line says so (400, 408).";
-    private static final String ROWS_IN = "A header row, then a request on each row, by RFC 4180 in UTF-8. A column is a property by"
-            + " the names that lead to it with dots between, so that a quantity is two, such as water.hardness.value and"
+    private static final String ROWS_IN = "A header row, then a request on each row, by RFC 4180 in UTF-8. A column is a property"
+            + " by the names that lead to it with dots between, so that a quantity is two, such as water.hardness.value and"
             + " water.hardness.unit; a list of plain values is one cell with semicolons between; a list of objects or of"
             + " quantities has no column. " + Contract.TEMPLATE_PATH + " lists the columns. Take those you need, in any order;"
             + " an unknown one is refused before any row. An empty cell is a property left out; a number is written as in"
             + " JSON. A row is one line, of at most 64 KiB. Taken by ";
-    private static final String ROWS_OUT = "A header row, then for each row or line a row: line, its number in what was sent, with"
-            + " the header as line 1; status; every plain value of the answer outside of lists, named as the columns of a"
+    private static final String ROWS_OUT = "A header row, then for each row or line a row: line, its number in what was sent,"
+            + " with the header as line 1; status; every plain value of the answer outside of lists, named as the columns of a"
             + " request, cautions by their codes with semicolons between; then problem.type, problem.detail and"
             + " problem.errors, each fault with its column. What only lists hold stands in the other form. A text that "
             + FormulaGuard.DESCRIPTION;

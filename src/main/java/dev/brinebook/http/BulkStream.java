@@ -23,7 +23,8 @@ import org.slf4j.LoggerFactory;
  * @param language what people are answered in
  */
 record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation, UnaryOperator<byte[]> toJson,
-        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, Turns turns, String requestId, Language language) {
+        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, Turns turns, String requestId,
+        Language language) {
 
     static final Message TOO_LONG = Message.of("The line has more than {0} bytes.", BulkHandler.MAX_LINE_BYTES);
 
@@ -55,7 +56,8 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             return lines.next();
         } catch (IOException broken) {
             LOG.info("request {}: line {} did not come whole", requestId, lines.number() + 1);
-            out.write(problem(lines.number() + 1, ProblemType.ofBroken(broken), Message.of("The line did not come whole: the stream ends here.")));
+            out.write(problem(lines.number() + 1, ProblemType.ofBroken(broken),
+                    Message.of("The line did not come whole: the stream ends here.")));
             return null;
         }
     }

@@ -45,8 +45,8 @@ final class BulkTemplate {
     void get(Context context) {
         Operation<?, ?> operation = operations.apply(context.pathParam("calculator"));
         Columns.missing(operation.requestType()).ifPresent(missing -> {
-            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("{0} takes no table: {1} is a list that no cell can hold.",
-                    operation.id(), missing));
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of(
+                    "{0} takes no table: {1} is a list that no cell can hold.", operation.id(), missing));
         });
         context.res().addHeader("Vary", "Accept");
         String form = Acceptance.choose(context, List.of(AnswerTable.MEDIA_TYPE, Operation.JSON));

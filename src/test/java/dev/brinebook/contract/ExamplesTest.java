@@ -108,7 +108,8 @@ class ExamplesTest {
             String template = Committed.getTemplate(server, form.getKey());
             Committed.assertHolds(Committed.EXAMPLES.resolve(BulkPaths.templateFile(form.getValue())), template);
         }
-        schemas.assertValid(ColumnsAnswer.class, Committed.getTemplate(server, "application/json").getBytes(StandardCharsets.UTF_8));
+        schemas.assertValid(ColumnsAnswer.class, Committed.getTemplate(server, "application/json")
+                .getBytes(StandardCharsets.UTF_8));
     }
 
     static Stream<Operation<?, ?>> operations() {

@@ -52,11 +52,13 @@ class BulkTest {
 
     @Test
     void refusesWhatItDoesNotKnowBeforeTheFirstLine() {
-        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/nothing").then().statusCode(404)
+        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8))
+                .post("/v1/bulk/nothing").then().statusCode(404)
                 .body("detail", containsString("convertHardness"));
         Served.given().contentType("application/json").body("{}").post(BULK).then().statusCode(415)
                 .header("Accept-Post", equalTo("application/x-ndjson, text/csv"));
-        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).accept("application/xml").body("{}".getBytes(StandardCharsets.UTF_8)).post(BULK).then().statusCode(406);
+        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).accept("application/xml")
+                .body("{}".getBytes(StandardCharsets.UTF_8)).post(BULK).then().statusCode(406);
         Served.given().get(BULK).then().statusCode(405).header("Allow", containsString("POST"));
     }
 
