@@ -15,6 +15,9 @@ public final class Contract {
     /** Where any of the operations is answered line by line. */
     public static final String BULK_PATH = "/v1/bulk/{calculator}";
 
+    /** Where a table to fill in for that is got. */
+    public static final String TEMPLATE_PATH = BULK_PATH + "/template";
+
     private final byte[] yaml;
     private final byte[] json;
 

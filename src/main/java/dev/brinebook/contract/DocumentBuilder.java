@@ -1,6 +1,7 @@
 package dev.brinebook.contract;
 
 import dev.brinebook.api.BodyForm;
+import dev.brinebook.api.ColumnsAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.Components;
@@ -27,7 +28,7 @@ import java.util.Set;
 /** Puts the OpenAPI 3.1 document together. */
 final class DocumentBuilder {
 
-    private static final String CALCULATION = "calculation";
+    static final String CALCULATION = "calculation";
     private static final String SERVICE = "service";
 
     private final List<Operation<?, ?>> operations;
@@ -50,7 +51,10 @@ final class DocumentBuilder {
             schemas.addAnswer(operation.answerType());
             paths.addPathItem(operation.path(), item(operation));
         }
-        paths.addPathItem(Contract.BULK_PATH, bulk());
+        BulkPaths bulk = new BulkPaths(operations, examples);
+        schemas.addAnswer(ColumnsAnswer.class);
+        paths.addPathItem(Contract.BULK_PATH, bulk.stream());
+        paths.addPathItem(Contract.TEMPLATE_PATH, bulk.template());
         for (PageRoute page : pages) {
             if (page.answerType() != null) {
                 schemas.addAnswer(page.answerType());
@@ -99,34 +103,6 @@ final class DocumentBuilder {
         return post;
     }
 
-    /** Every operation again, as a stream of lines. */
-    private PathItem bulk() {
-        Schema<Object> calculator = text();
-        calculator.setEnum(operations.stream().map(operation -> (Object) operation.id()).toList());
-        MediaType lines = new MediaType().schema(text().description("A request of the operation on each line (NDJSON). Blank"
-                + " lines are skipped; a line has at most 64 KiB; the stream has no end of its own.")).addExamples("invented",
-                new Example().summary("Invented.").value("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}\n"
-                        + "{\"hardness\": {\"value\": -1, \"unit\": \"gpg\"}}\n"));
-        MediaType answers = new MediaType().schema(text().description("For each line that is not blank, in the same order, one"
-                + " with its number and status and either the answer or the problem, both as the operation gives them:"
-                + " {\"line\": 1, \"status\": 200, \"answer\": {...}} or {\"line\": 2, \"status\": 422, \"problem\":"
-                + " {...}}. A faulty line never ends the stream."));
-        var post = new io.swagger.v3.oas.models.Operation().operationId("calculateInBulk")
-                .summary("Answer many requests of one operation, line by line")
-                .description("Choose this for a list of cases, be it a hundred thousand: it takes one request of the named"
-                        + " operation on each line and answers each on a line of its own, in the same order, while the list is"
-                        + " still being sent. Read the answers while you send: who does not is waited for. For one case choose"
-                        + " the operation itself, such as convertHardness, which answers a fault by its HTTP status.")
-                .tags(List.of(CALCULATION))
-                .requestBody(new RequestBody().required(true).description("The requests.")
-                        .content(new Content().addMediaType("application/x-ndjson", lines)))
-                .responses(addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description("The answers.")
-                        .content(new Content().addMediaType("application/x-ndjson", answers))), ErrorResponses.OF_BULK));
-        post.addParametersItem(new Parameter().in("path").name("calculator").required(true)
-                .description("The operation, by its id.").schema(calculator).example("convertHardness"));
-        return new PathItem().post(post);
-    }
-
     /** The text itself, and its settings, which are no part of a JSON request and so never required of the whole. */
     private static void addText(BodyForm<?, ?> form, Content content, io.swagger.v3.oas.models.Operation post) {
         content.addMediaType(form.mediaType(), new MediaType().schema(text().description(form.description()))
@@ -136,7 +112,7 @@ final class DocumentBuilder {
                         + QueryParameters.description(query, form.settingsType()))));
     }
 
-    private static Schema<Object> text() {
+    static Schema<Object> text() {
         Schema<Object> text = new JsonSchema();
         text.setTypes(Set.of("string"));
         return text;
@@ -166,13 +142,13 @@ final class DocumentBuilder {
         return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
     }
 
-    private static MediaType text(String description) {
+    static MediaType text(String description) {
         Schema<Object> text = new JsonSchema();
         text.setTypes(Set.of("string"));
         return new MediaType().schema(text.description(description));
     }
 
-    private static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {
+    static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {
         errors.forEach(error -> responses.addApiResponse(Integer.toString(error.status()),
                 new ApiResponse().$ref("#/components/responses/" + error.name())));
         return responses;
@@ -212,7 +188,7 @@ final class DocumentBuilder {
         return new ApiResponse().description("What the caller has by the ETag in If-None-Match is still the answer.");
     }
 
-    private static Schema<Object> reference(Class<?> type) {
+    static Schema<Object> reference(Class<?> type) {
         Schema<Object> schema = new JsonSchema();
         schema.set$ref("#/components/schemas/" + type.getSimpleName());
         return schema;

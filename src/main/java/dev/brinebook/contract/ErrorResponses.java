@@ -57,8 +57,10 @@ record ErrorResponses(String name, int status, String description, String type, 
 
     static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
             UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_BULK = List.of(NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, URI_TOO_LONG, UNSUPPORTED,
-            HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+            UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    static final List<ErrorResponses> OF_TEMPLATE = List.of(NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED,
+            UNAVAILABLE);
     static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
             UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
     static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, HEADERS_TOO_LARGE,

@@ -16,16 +16,24 @@ final class Examples {
     private final ObjectMapper json = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
     Example read(Operation<?, ?> operation, String name, String part) {
-        try (InputStream stream = open(operation.exampleFile(name, part))) {
+        return readJson(operation.exampleFile(name, part), name);
+    }
+
+    Example read(Operation<?, ?> operation, AnswerForm<?> form) {
+        return readText(operation.exampleFile(form), form.example());
+    }
+
+    Example readJson(String file, String name) {
+        try (InputStream stream = open(file)) {
             return invented(name).value(json.readTree(stream));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    Example read(Operation<?, ?> operation, AnswerForm<?> form) {
-        try (InputStream stream = open(operation.exampleFile(form))) {
-            return invented(form.example()).value(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+    Example readText(String file, String name) {
+        try (InputStream stream = open(file)) {
+            return invented(name).value(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -56,10 +56,14 @@ public final class BrinebookServer implements AutoCloseable {
     private Contract contract;
 
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
+        this(settings, operations, BulkHandler.LONGEST_PAUSE);
+    }
+
+    BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
-        this.javalin = Javalin.create(config -> configure(config, operations));
+        this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
     /**
@@ -117,7 +121,7 @@ public final class BrinebookServer implements AutoCloseable {
         return contract;
     }
 
-    private void configure(JavalinConfig config, List<Operation<?, ?>> operations) {
+    private void configure(JavalinConfig config, List<Operation<?, ?>> operations, Duration longestPause) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -135,8 +139,9 @@ public final class BrinebookServer implements AutoCloseable {
         Turns turns = new Turns();
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
                 turns, settings.maxBodyBytes()), operation));
-        add(config.routes, HandlerType.POST, Contract.BULK_PATH,
-                new BulkHandler(operations, reader, writer, problems, turns)::post);
+        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, turns, longestPause);
+        add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
+        get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
         AgentHandler agents = new AgentHandler(operations, reader, writer, problems, turns, settings);
         config.routes.before(AgentHandler.PATH, agents::admit);
         add(config.routes, HandlerType.POST, AgentHandler.PATH, agents::post);
@@ -145,7 +150,7 @@ public final class BrinebookServer implements AutoCloseable {
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
                 .header("Cache-Control", "no-store").result(metrics.scrape()));
         methodsByPath.forEach((path, methods) -> config.routes.options(path,
-                context -> cors.preflight(context, String.join(", ", methods))));
+                context -> cors.options(context, String.join(", ", methods))));
         faults(config.routes);
     }
 
@@ -171,6 +176,10 @@ public final class BrinebookServer implements AutoCloseable {
                 problems.answer(context, problem.type(), problem.detail()));
         routes.exception(HttpResponseException.class, (refused, context) -> {
             ProblemType type = ProblemType.byStatus(refused.getStatus());
+            if (type == ProblemType.NOT_FOUND && cors.isPreflight(context)) {
+                cors.preflight(context);
+                return;
+            }
             if (type == ProblemType.METHOD_NOT_ALLOWED) {
                 context.header("Allow", String.join(", ", methodsOf(context.path())));
             }
@@ -179,6 +188,10 @@ public final class BrinebookServer implements AutoCloseable {
         // The router answers this one itself, without a body.
         routes.error(ProblemType.REQUEST_TIMEOUT.status(), context -> problems.answer(context, ProblemType.REQUEST_TIMEOUT,
                 ProblemType.REQUEST_TIMEOUT.explanation()));
+        routes.exception(IOException.class, (broken, context) -> {
+            ProblemType type = ProblemType.ofBroken(broken);
+            problems.answer(context, type, type.explanation());
+        });
         routes.exception(Exception.class, (fault, context) -> {
             LOG.error("request {} trace {} failed", RequestId.of(context), TraceParent.of(context), fault);
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
@@ -218,7 +231,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        server.setErrorHandler(new ServerErrors(problems));
+        server.setErrorHandler(new ServerErrors(problems, cors));
     }
 
     private static void restrict(HttpConfiguration http) {

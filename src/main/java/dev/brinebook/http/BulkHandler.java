@@ -1,19 +1,20 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.Columns;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
-import io.javalin.http.Context;
 import dev.brinebook.wording.Message;
-import java.io.BufferedOutputStream;
+import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Semaphore;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -23,95 +24,113 @@ import org.slf4j.LoggerFactory;
  */
 final class BulkHandler {
 
-    static final String MEDIA_TYPE = "application/x-ndjson";
     static final int MAX_LINE_BYTES = 65_536;
     /** A stream holds a thread of the server as long as it runs, so only a part of them may. */
     static final int MOST_AT_ONCE = 32;
+    /** A caller may do something else for so long, such as wait for its own reader, without the stream being cut. */
+    static final Duration LONGEST_PAUSE = Duration.ofMinutes(2);
 
     private static final Logger LOG = LoggerFactory.getLogger(BulkHandler.class);
-    private static final int OUT_BUFFER_BYTES = 16_384;
-    private static final byte[] END = "}\n".getBytes(StandardCharsets.US_ASCII);
 
     private final Map<String, Operation<?, ?>> operations = new LinkedHashMap<>();
     private final JsonReader reader;
     private final JsonWriter writer;
     private final Problems problems;
     private final Turns turns;
+    private final Duration longestPause;
     private final Semaphore streams = new Semaphore(MOST_AT_ONCE);
 
-    BulkHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns) {
+    BulkHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
+            Duration longestPause) {
         operations.forEach(operation -> this.operations.put(operation.id(), operation));
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
         this.turns = turns;
+        this.longestPause = longestPause;
     }
 
     void post(Context context) throws IOException {
-        Operation<?, ?> operation = operations.get(context.pathParam("calculator"));
-        if (operation == null) {
-            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("There is no such calculator: take one of {0}.",
-                    String.join(", ", operations.keySet())));
-        }
-        BodyType.of(context, List.of(MEDIA_TYPE));
-        Acceptance.choose(context, List.of(MEDIA_TYPE));
+        Operation<?, ?> operation = operation(context.pathParam("calculator"));
+        String taken = takenType(context, operation);
+        context.res().addHeader("Vary", "Accept");
+        String given = Acceptance.choose(context, taken.equals(AnswerTable.MEDIA_TYPE)
+                ? List.of(AnswerTable.MEDIA_TYPE, AnswerLines.Ndjson.MEDIA_TYPE)
+                : List.of(AnswerLines.Ndjson.MEDIA_TYPE, AnswerTable.MEDIA_TYPE));
         if (!streams.tryAcquire()) {
             throw new ProblemException(ProblemType.OVERLOADED, Message.of("As many streams run as may at once."));
         }
+        StreamConnection connection = StreamConnection.of(context, longestPause);
         try {
-            stream(context, operation);
+            stream(context, operation, taken, given);
+        } catch (IOException notRead) {
+            LOG.info("request {}: its answers were not read", RequestId.of(context));
+            connection.cut();
         } finally {
+            connection.end();
             streams.release();
         }
     }
 
-    private void stream(Context context, Operation<?, ?> operation) throws IOException {
-        AnswerLanguage.of(context);
-        context.status(200).contentType(MEDIA_TYPE).header("Cache-Control", "no-store");
-        NdjsonLines lines = new NdjsonLines(context.req().getInputStream(), MAX_LINE_BYTES);
-        OutputStream out = new BufferedOutputStream(context.res().getOutputStream(), OUT_BUFFER_BYTES);
-        for (NdjsonLines.Line line = lines.next(); line != null; line = lines.next()) {
-            if (!line.isBlank()) {
-                write(line, operation, context, out);
-            }
-            if (lines.waits()) {
-                out.flush();
-            }
+    /** The operation of a name in the path. */
+    Operation<?, ?> operation(String id) {
+        Operation<?, ?> operation = operations.get(id);
+        if (operation == null) {
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("There is no such calculator: take one of {0}.",
+                    String.join(", ", operations.keySet())));
         }
-        out.flush();
+        return operation;
     }
 
-    private <Q extends Record, A extends Record> void write(NdjsonLines.Line line, Operation<Q, A> operation,
-            Context context, OutputStream out) throws IOException {
-        String path = operation.path();
-        String id = RequestId.of(context);
-        Language language = Language.of(context.header(AnswerLanguage.ACCEPT));
+    private static String takenType(Context context, Operation<?, ?> operation) {
+        Optional<String> missing = Columns.missing(operation.requestType());
+        if (missing.isEmpty()) {
+            return BodyType.of(context, List.of(AnswerLines.Ndjson.MEDIA_TYPE, AnswerTable.MEDIA_TYPE));
+        }
+        String type = context.header("Content-Type");
+        if (type != null && type.toLowerCase(Locale.ROOT).startsWith(AnswerTable.MEDIA_TYPE)) {
+            context.header("Accept-Post", AnswerLines.Ndjson.MEDIA_TYPE);
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, Message.of(
+                    "{0} takes no table: {1} is a list that no cell can hold. Send {2}.", operation.id(), missing.get(),
+                    AnswerLines.Ndjson.MEDIA_TYPE));
+        }
+        return BodyType.of(context, List.of(AnswerLines.Ndjson.MEDIA_TYPE));
+    }
+
+    private void stream(Context context, Operation<?, ?> operation, String taken, String given) throws IOException {
+        BoundedLines lines = new BoundedLines(context.req().getInputStream(), MAX_LINE_BYTES);
+        UnaryOperator<byte[]> toJson = UnaryOperator.identity();
+        if (taken.equals(AnswerTable.MEDIA_TYPE)) {
+            try {
+                toJson = header(lines, operation)::body;
+            } catch (InvalidRequest invalid) {
+                problems.answer(context, invalid.violations(), violation -> null);
+                return;
+            }
+        }
+        Language language = AnswerLanguage.of(context);
+        boolean table = given.equals(AnswerTable.MEDIA_TYPE);
+        context.status(200).contentType(table ? given + "; charset=utf-8" : given).header("Cache-Control", "no-store");
+        new BulkStream<>(operation, toJson, table ? new AnswerTable(operation.answerType()) : new AnswerLines.Ndjson(),
+                reader, writer, problems, turns, RequestId.of(context), language).run(lines, context.res().getOutputStream());
+    }
+
+    private static RowReader header(BoundedLines lines, Operation<?, ?> operation) {
+        BoundedLines.Line line;
         try {
-            if (line.bytes() == null) {
-                throw new ProblemException(ProblemType.BODY_TOO_LARGE, Message.of("The line has more than {0} bytes.",
-                        MAX_LINE_BYTES));
+            line = lines.next();
+            while (line != null && line.isBlank()) {
+                line = lines.next();
             }
-            Q request = reader.read(line.bytes(), operation.requestType());
-            byte[] answer = turns.take(() -> writer.write(Objects.requireNonNull(operation.calculate().apply(request),
-                    "the calculation gave no answer"), language));
-            write(line, 200, "answer", answer, out);
-        } catch (InvalidRequest invalid) {
-            write(line, ProblemType.INVALID_REQUEST.status(), "problem", problems.document(invalid.violations(), path, id, language), out);
-        } catch (ProblemException problem) {
-            write(line, problem.type().status(), "problem", problems.document(problem.type(), problem.detail(), path, id, language),
-                    out);
-        } catch (RuntimeException fault) {
-            LOG.error("request {} line {} failed", id, line.number(), fault);
-            write(line, ProblemType.INTERNAL_ERROR.status(), "problem", problems.document(ProblemType.INTERNAL_ERROR,
-                    ProblemType.INTERNAL_ERROR.explanation(), path, id, language), out);
+        } catch (IOException notCome) {
+            throw new ProblemException(ProblemType.ofBroken(notCome), Message.of("The header row did not come."));
         }
-    }
-
-    private static void write(NdjsonLines.Line line, int status, String name, byte[] json, OutputStream out)
-            throws IOException {
-        out.write(("{\"line\":" + line.number() + ",\"status\":" + status + ",\"" + name + "\":")
-                .getBytes(StandardCharsets.US_ASCII));
-        out.write(json);
-        out.write(END);
+        if (line == null) {
+            throw RowReader.malformed(Message.of("The body is empty: a header row of columns is wanted."));
+        }
+        if (line.bytes() == null) {
+            throw new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG);
+        }
+        return new TableHeader(operation).read(line.bytes());
     }
 }

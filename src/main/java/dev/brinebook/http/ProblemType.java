@@ -1,9 +1,11 @@
 package dev.brinebook.http;
 
 import dev.brinebook.wording.Message;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.TimeoutException;
 
 /** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
 public enum ProblemType {
@@ -83,6 +85,16 @@ public enum ProblemType {
 
     static Optional<ProblemType> bySlug(String slug) {
         return Arrays.stream(values()).filter(type -> type.slug().equals(slug)).findFirst();
+    }
+
+    /** The type of a body that cannot be read further: it came too slowly, or broke off. */
+    static ProblemType ofBroken(IOException reading) {
+        for (Throwable cause = reading; cause != null; cause = cause.getCause()) {
+            if (cause instanceof TimeoutException) {
+                return REQUEST_TIMEOUT;
+            }
+        }
+        return BAD_REQUEST;
     }
 
     /** The type that speaks of a bare status, when the server itself refuses a request. */

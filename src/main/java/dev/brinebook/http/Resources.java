@@ -18,6 +18,11 @@ final class Resources {
         return read("/dev/brinebook/http/" + name);
     }
 
+    /** A committed example of the contract. */
+    static byte[] example(String name) {
+        return read("/openapi/examples/" + name);
+    }
+
     /** A file of the packaged contract viewer. */
     static byte[] viewer(String name) {
         return read("/META-INF/resources/webjars/swagger-ui/" + VERSIONS.getProperty("swagger-ui") + "/" + name);

@@ -18,9 +18,11 @@ final class ServerErrors extends ErrorHandler {
     private static final String UNREADABLE = "/badMessage";
 
     private final Problems problems;
+    private final Cors cors;
 
-    ServerErrors(Problems problems) {
+    ServerErrors(Problems problems, Cors cors) {
         this.problems = problems;
+        this.cors = cors;
     }
 
     @Override
@@ -36,6 +38,7 @@ final class ServerErrors extends ErrorHandler {
         response.getHeaders().put(RequestId.HEADER, id);
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
+        cors.allow(request.getHeaders(), response.getHeaders());
         if (type == ProblemType.OVERLOADED) {
             response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_SECONDS);
         }

@@ -34,6 +34,25 @@ final class Turns {
         }
     }
 
+    /**
+     * What {@code work} gives, in turn, however long that takes: for a caller that is in no hurry.
+     *
+     * @throws ProblemException when the service stops
+     */
+    <T> T await(Supplier<T> work) {
+        try {
+            free.acquire();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new ProblemException(ProblemType.OVERLOADED, ProblemType.OVERLOADED.explanation());
+        }
+        try {
+            return work.get();
+        } finally {
+            free.release();
+        }
+    }
+
     private boolean waitForOne() {
         try {
             return free.getQueueLength() < MOST_WAITING && free.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);

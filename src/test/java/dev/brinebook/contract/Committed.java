@@ -16,6 +16,8 @@ import dev.brinebook.Main;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
 import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -61,6 +63,22 @@ public final class Committed {
                 .accept(mediaType).body(body).post(path).then().statusCode(200).contentType(mediaType + "; charset=utf-8")
                 .extract().asByteArray();
         return new String(answer, StandardCharsets.UTF_8);
+    }
+
+    /** The answers to the example stream, under a request id that stays the same. */
+    static String postLines(BrinebookServer server, byte[] lines, String type, String accept) {
+        RestAssuredConfig exact = RestAssuredConfig.config().encoderConfig(EncoderConfig.encoderConfig()
+                .appendDefaultContentCharsetToContentTypeIfUndefined(false));
+        byte[] answer = RestAssured.given().config(exact).baseUri("http://127.0.0.1").port(server.port()).contentType(type)
+                .accept(accept).header("X-Request-Id", "b1946ac92492d234").body(lines)
+                .post("/v1/bulk/" + BulkPaths.EXAMPLE_CALCULATOR).then().statusCode(200).extract().asByteArray();
+        return new String(answer, StandardCharsets.UTF_8);
+    }
+
+    static String getTemplate(BrinebookServer server, String accept) {
+        byte[] template = RestAssured.given().baseUri("http://127.0.0.1").port(server.port()).accept(accept)
+                .get("/v1/bulk/" + BulkPaths.TEMPLATE_EXAMPLE + "/template").then().statusCode(200).extract().asByteArray();
+        return accept.equals("application/json") ? pretty(template) : new String(template, StandardCharsets.UTF_8);
     }
 
     static JsonNode tree(byte[] json) {

@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -255,6 +256,15 @@ class ContractTest {
                     Committed.write(Committed.EXAMPLES.resolve(operation.exampleFile(form)),
                             Committed.post(answering, operation.path(), request, form.mediaType()));
                 }
+            }
+            for (Map.Entry<String, String> form : ExamplesTest.BULK_FORMS.entrySet()) {
+                byte[] lines = Files.readAllBytes(Committed.EXAMPLES.resolve(BulkPaths.exampleFile("request", form.getValue())));
+                Committed.write(Committed.EXAMPLES.resolve(BulkPaths.exampleFile("response", form.getValue())),
+                        Committed.postLines(answering, lines, form.getKey(), form.getKey()));
+            }
+            for (Map.Entry<String, String> form : ExamplesTest.TEMPLATE_FORMS.entrySet()) {
+                Committed.write(Committed.EXAMPLES.resolve(BulkPaths.templateFile(form.getValue())),
+                        Committed.getTemplate(answering, form.getKey()));
             }
         }
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.ColumnsAnswer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -30,6 +32,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * schemas they are held to are read by another's validator (JSON Schema draft 2020-12).
  */
 class ExamplesTest {
+
+    /** Media types of a stream, and how the names of their files end. */
+    static final Map<String, String> BULK_FORMS = Map.of(BulkPaths.NDJSON, "ndjson", BulkPaths.CSV, "csv");
+    static final Map<String, String> TEMPLATE_FORMS = Map.of(BulkPaths.CSV, "csv", "application/json", "json");
 
     private static BrinebookServer server;
     private static ContractSchemas schemas;
@@ -75,6 +81,38 @@ class ExamplesTest {
                 Committed.post(server, operation.path(), request, mediaType));
     }
 
+    static Stream<Arguments> bulkForms() {
+        return BULK_FORMS.keySet().stream().flatMap(in -> BULK_FORMS.keySet().stream().map(out -> Arguments.of(in, out)));
+    }
+
+    /** Both examples hold the same requests, so whatever form they come in, the answers differ only in the numbers of lines. */
+    @ParameterizedTest
+    @MethodSource("bulkForms")
+    void aStreamIsAnsweredAsItIsCommitted(String in, String out) throws IOException {
+        byte[] lines = Files.readAllBytes(Committed.EXAMPLES.resolve(BulkPaths.exampleFile("request", BULK_FORMS.get(in))));
+        String answers = Committed.postLines(server, lines, in, out);
+        Path committed = Committed.EXAMPLES.resolve(BulkPaths.exampleFile("response", BULK_FORMS.get(out)));
+        if (in.equals(out)) {
+            Committed.assertHolds(committed, answers);
+        } else {
+            assertEquals(withoutNumbers(Files.readString(committed)), withoutNumbers(answers));
+        }
+    }
+
+    private static String withoutNumbers(String answers) {
+        return answers.replaceAll("(?m)^(\\{\"line\":)?\\d+,", "$1");
+    }
+
+    @Test
+    void theTemplateIsAnsweredAsItIsCommitted() throws IOException {
+        for (Map.Entry<String, String> form : TEMPLATE_FORMS.entrySet()) {
+            String template = Committed.getTemplate(server, form.getKey());
+            Committed.assertHolds(Committed.EXAMPLES.resolve(BulkPaths.templateFile(form.getValue())), template);
+        }
+        schemas.assertValid(ColumnsAnswer.class, Committed.getTemplate(server, "application/json")
+                .getBytes(StandardCharsets.UTF_8));
+    }
+
     static Stream<Operation<?, ?>> operations() {
         return Main.OPERATIONS.stream();
     }
@@ -108,6 +146,9 @@ class ExamplesTest {
                 name -> Stream.of(operation.exampleFile(name, "request"), operation.exampleFile(name, "response"))))
                 .collect(Collectors.toCollection(TreeSet::new));
         Main.OPERATIONS.forEach(operation -> operation.forms().forEach(form -> wanted.add(operation.exampleFile(form))));
+        BULK_FORMS.values().forEach(extension -> wanted.addAll(List.of(BulkPaths.exampleFile("request", extension),
+                BulkPaths.exampleFile("response", extension))));
+        TEMPLATE_FORMS.values().forEach(extension -> wanted.add(BulkPaths.templateFile(extension)));
         try (Stream<Path> files = Files.list(Committed.EXAMPLES)) {
             assertEquals(wanted, files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)));
         }

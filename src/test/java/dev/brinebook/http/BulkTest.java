@@ -52,11 +52,13 @@ class BulkTest {
 
     @Test
     void refusesWhatItDoesNotKnowBeforeTheFirstLine() {
-        Served.given().contentType(BulkHandler.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/nothing").then().statusCode(404)
+        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8))
+                .post("/v1/bulk/nothing").then().statusCode(404)
                 .body("detail", containsString("convertHardness"));
         Served.given().contentType("application/json").body("{}").post(BULK).then().statusCode(415)
-                .header("Accept-Post", equalTo(BulkHandler.MEDIA_TYPE));
-        Served.given().contentType(BulkHandler.MEDIA_TYPE).accept("text/csv").body("{}".getBytes(StandardCharsets.UTF_8)).post(BULK).then().statusCode(406);
+                .header("Accept-Post", equalTo("application/x-ndjson, text/csv"));
+        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).accept("application/xml")
+                .body("{}".getBytes(StandardCharsets.UTF_8)).post(BULK).then().statusCode(406);
         Served.given().get(BULK).then().statusCode(405).header("Allow", containsString("POST"));
     }
 
@@ -66,7 +68,7 @@ class BulkTest {
         try (Socket socket = new Socket("127.0.0.1", Served.SERVER.port())) {
             socket.setSoTimeout(10_000);
             OutputStream out = socket.getOutputStream();
-            out.write(("POST " + BULK + " HTTP/1.1\r\nHost: a\r\nContent-Type: " + BulkHandler.MEDIA_TYPE
+            out.write(("POST " + BULK + " HTTP/1.1\r\nHost: a\r\nContent-Type: " + AnswerLines.Ndjson.MEDIA_TYPE
                     + "\r\nTransfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
             chunk(out, Served.SMALLEST + "\n");
             BufferedReader in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
@@ -90,12 +92,12 @@ class BulkTest {
     @Test
     void splitsLinesAtAnyBoundary() throws IOException {
         String text = "a".repeat(8_191) + "\nbb\n" + "c".repeat(20_000) + "\n\nlast";
-        NdjsonLines lines = new NdjsonLines(new ByteArrayInputStream(text.getBytes(StandardCharsets.US_ASCII)), 10_000);
+        BoundedLines lines = new BoundedLines(new ByteArrayInputStream(text.getBytes(StandardCharsets.US_ASCII)), 10_000);
         assertEquals(8_191, lines.next().bytes().length);
         assertEquals("bb", new String(lines.next().bytes(), StandardCharsets.US_ASCII));
         assertNull(lines.next().bytes());
         assertTrue(lines.next().isBlank());
-        NdjsonLines.Line last = lines.next();
+        BoundedLines.Line last = lines.next();
         assertEquals("5 last", last.number() + " " + new String(last.bytes(), StandardCharsets.US_ASCII));
         assertNull(lines.next());
     }
@@ -106,8 +108,8 @@ class BulkTest {
     }
 
     private static List<JsonNode> bulk(String path, String lines) throws IOException {
-        String answer = Served.given().contentType(BulkHandler.MEDIA_TYPE).body(lines.getBytes(StandardCharsets.UTF_8))
-                .post(path).then().statusCode(200).contentType(BulkHandler.MEDIA_TYPE).extract().asString();
+        String answer = Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body(lines.getBytes(StandardCharsets.UTF_8))
+                .post(path).then().statusCode(200).contentType(AnswerLines.Ndjson.MEDIA_TYPE).extract().asString();
         return answer.lines().map(line -> {
             try {
                 return JSON.readTree(line);

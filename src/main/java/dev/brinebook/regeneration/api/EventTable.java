@@ -2,6 +2,7 @@ package dev.brinebook.regeneration.api;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import dev.brinebook.api.FormulaGuard;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.Unit;
@@ -25,14 +26,8 @@ final class EventTable {
             + " salt purchase of every policy, none left out, then what is due whatever the policy (bacteria test, service),"
             + " whose policy is empty. Columns name their units, which units chooses. hour is empty where a regeneration"
             + " starts at once. Amounts have ten digits, so that their sums round to the totals of the JSON answer;"
-            + " hard days, cautions and assumptions stand in that only. A policy's name that begins with = + - @ or '"
-            + " gets an apostrophe before it, so that no spreadsheet takes it for a formula.";
-
-    /**
-     * What a spreadsheet may take for the start of a formula, the wide forms too; and the apostrophe that guards it, so
-     * that two names never become one. Control characters are refused in every text of a request.
-     */
-    private static final String GUARDED = "=+-@'\uFF1D\uFF0B\uFF0D\uFF20";
+            + " hard days, cautions and assumptions stand in that only. A policy's name that "
+            + FormulaGuard.DESCRIPTION;
 
     private final CsvWriter csv;
     private final AnswerUnits units;
@@ -66,7 +61,7 @@ final class EventTable {
 
     /** Regenerations and purchases by date; what is bought after a regeneration of the same date stands behind it. */
     private void write(Foreseen.Tried policy, List<SaltPlan.SaltPurchase> purchases) {
-        String name = guarded(policy.name().in(language));
+        String name = FormulaGuard.of(policy.name().in(language));
         String hour = policy.startHour().isPresent() ? Integer.toString(policy.startHour().getAsInt()) : "";
         Regeneration each = policy.outcome().trial().regeneration();
         String salt = amount(units.mass(0).unit(), each.saltGrams() / 1000);
@@ -92,10 +87,6 @@ final class EventTable {
 
     private static String amount(Unit unit, double inBase) {
         return Rounding.addend(unit.fromBase(inBase)).toPlainString();
-    }
-
-    private static String guarded(String name) {
-        return !name.isEmpty() && GUARDED.indexOf(name.charAt(0)) >= 0 ? "'" + name : name;
     }
 
     /** US_GALLON is UsGallons. */

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 
 /** The lines of a stream, one after the other, none longer than a limit in memory. */
-final class NdjsonLines {
+final class BoundedLines {
 
     private static final int BUFFER_BYTES = 8_192;
 
@@ -33,7 +33,7 @@ final class NdjsonLines {
         }
     }
 
-    NdjsonLines(InputStream stream, int maxLineBytes) {
+    BoundedLines(InputStream stream, int maxLineBytes) {
         this.stream = stream;
         this.maxLineBytes = maxLineBytes;
     }
@@ -60,6 +60,11 @@ final class NdjsonLines {
             }
         }
         return any ? new Line(++number, tooLong ? null : line.toByteArray()) : null;
+    }
+
+    /** The number of the line that is read now, or was last. */
+    long number() {
+        return number;
     }
 
     /** Whether a read would wait for the caller. */

@@ -1,0 +1,24 @@
+package dev.brinebook.api;
+
+/** Keeps spreadsheets from taking a text of a table for a formula. */
+public final class FormulaGuard {
+
+    /** How the contract says it. */
+    public static final String DESCRIPTION = "begins with = + - @ or ' gets an apostrophe before it, so that no spreadsheet"
+            + " takes it for a formula.";
+
+    /**
+     * What a spreadsheet may take for the start of a formula, the wide forms too; and the apostrophe that guards it, so
+     * that two texts never become one.
+     */
+    private static final String GUARDED = "=+-@'\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private FormulaGuard() {
+    }
+
+    /** The text as a cell may hold it. Numbers are no texts: they may be below zero. */
+    public static String of(String text) {
+        boolean guarded = !text.isEmpty() && (GUARDED.indexOf(text.charAt(0)) >= 0 || Character.isISOControl(text.charAt(0)));
+        return guarded ? "'" + text : text;
+    }
+}
