@@ -208,7 +208,9 @@ final class DocumentBuilder {
         if (page.answerType() != null) {
             answer.schema(reference(page.answerType()));
         } else {
-            answer.schema(text());
+            Schema<Object> any = new JsonSchema();
+            any.setTypes(Set.of(page.mediaType().equals(Operation.JSON) ? "object" : "string"));
+            answer.schema(any);
         }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE))
