@@ -104,16 +104,17 @@ final class DocumentBuilder {
 
     /** Every operation again, as a stream of lines. */
     private PathItem bulk() {
+        Operation<?, ?> shown = operations.get(0);
         Schema<Object> calculator = text();
         calculator.setEnum(operations.stream().map(operation -> (Object) operation.id()).toList());
         MediaType lines = new MediaType().schema(text().description("A request of the operation on each line (NDJSON). Blank"
-                + " lines are skipped; a line has at most 64 KiB; the stream has no end of its own.")).addExamples("invented",
-                new Example().summary("Invented.").value("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}\n"
-                        + "{\"hardness\": {\"value\": -1, \"unit\": \"gpg\"}}\n"));
+                + " lines are skipped; a line has at most 64 KiB; the stream has no end of its own."))
+                .addExamples(shown.id(), examples.requestLines(shown));
         MediaType answers = new MediaType().schema(text().description("For each line that is not blank, in the same order, one"
                 + " with its number and status and either the answer or the problem, both as the operation gives them:"
                 + " {\"line\": 1, \"status\": 200, \"answer\": {...}} or {\"line\": 2, \"status\": 422, \"problem\":"
-                + " {...}}. A faulty line never ends the stream."));
+                + " {...}}. A faulty line never ends the stream."))
+                .addExamples(shown.id(), examples.answerLines(shown));
         var post = new io.swagger.v3.oas.models.Operation().operationId("calculateInBulk")
                 .summary("Answer many requests of one operation, line by line")
                 .description("Choose this for a list of cases, be it a hundred thousand: it takes one request of the named"
