@@ -79,7 +79,8 @@ final class DocumentBuilder {
                         + " is, whether the softener fits, what to set, what it uses in salt, water and money, whether a"
                         + " metered controller pays, and what to be careful about. Every answer says what it assumed and"
                         + " why each number is what it is. A quantity always carries its unit; an answer's quantity can be"
-                        + " sent back in a request. Every household in the examples is invented."
+                        + " sent back in a request. Under /v1 nothing is taken away and nothing more is asked; answers may"
+                        + " gain properties, and their lists of values may grow. Every household in the examples is invented."
                         + " Local codes and licensed practice decide over any figure given here.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
