@@ -3,7 +3,6 @@ import client.ApiException;
 import client.api.CalculationApi;
 import client.api.ServiceApi;
 import client.model.CompensatedHardnessRequest;
-import client.model.CompensationRequest;
 import client.model.ConcentrationQuantity;
 import client.model.HardnessQuantity;
 import client.model.Problem;
@@ -92,12 +91,11 @@ public final class CallEveryExample {
                 calculation.convertHardnessByQuery(new BigDecimal("18.5"), "gpg"));
         CompensatedHardnessRequest request = new CompensatedHardnessRequest().water(new WaterRequest()
                 .hardness(new HardnessQuantity().value(new BigDecimal("25")).unit(HardnessQuantity.UnitEnum.GPG))
-                .iron(milligramsPerLitre("2")).manganese(milligramsPerLitre("0.5"))
-                .compensation(new CompensationRequest().set(CompensationRequest.SetEnum.STANDARD)))
+                .iron(milligramsPerLitre("2")).manganese(milligramsPerLitre("0.5")))
                 .units(CompensatedHardnessRequest.UnitsEnum.METRIC);
         comparison.assertSame("compensateHardnessByQuery", comparison.tree(calculation.compensateHardness(request)),
                 calculation.compensateHardnessByQuery(new BigDecimal("25"), "gpg", new BigDecimal("2"),
-                        new BigDecimal("0.5"), "standard", "metric"));
+                        new BigDecimal("0.5"), null, "metric"));
         called.addAll(List.of("convertHardnessByQuery", "compensateHardnessByQuery"));
     }
 

@@ -6,18 +6,19 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.swagger.v3.core.util.Json;
 import io.swagger.v3.core.util.Yaml31;
 import io.swagger.v3.oas.models.OpenAPI;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.openapitools.openapidiff.core.OpenApiCompare;
 import org.openapitools.openapidiff.core.compare.OpenApiDiffOptions;
+import org.openapitools.openapidiff.core.model.Changed;
 import org.openapitools.openapidiff.core.model.ChangedOpenApi;
-import org.openapitools.openapidiff.core.output.ConsoleRender;
+import org.openapitools.openapidiff.core.model.ChangedSchema;
+import org.openapitools.openapidiff.core.model.ComposedChanged;
 
 /**
  * What of a released contract a later one breaks under {@code /v1}. By openapi-diff, which does not see the types of OpenAPI
@@ -53,16 +54,31 @@ final class Breaks {
     List<String> in(JsonNode now) {
         List<String> breaks = new ArrayList<>(UnseenBreaks.between(released, now));
         ChangedOpenApi changed = OpenApiCompare.fromSpecifications(releasedInForm30, inForm30(now), OPTIONS);
-        if (changed.isIncompatible()) {
-            breaks.add(report(changed));
+        changed.getMissingEndpoints().forEach(gone -> breaks.add(gone + ": gone"));
+        changed.getChangedOperations().forEach(operation ->
+                tell(operation.getHttpMethod() + " " + operation.getPathUrl(), operation, breaks));
+        if (changed.isIncompatible() && breaks.isEmpty()) {
+            breaks.add("somewhere");
         }
         return breaks;
     }
 
-    private static String report(ChangedOpenApi changed) {
-        ByteArrayOutputStream text = new ByteArrayOutputStream();
-        new ConsoleRender().render(changed, new OutputStreamWriter(text, StandardCharsets.UTF_8));
-        return text.toString(StandardCharsets.UTF_8);
+    /** Adds where it found a break, down to the property, and of what kind. */
+    private static void tell(String at, Changed part, List<String> breaks) {
+        if (part == null || !part.isIncompatible()) {
+            return;
+        }
+        ComposedChanged whole = part instanceof ComposedChanged composed ? composed : null;
+        if (whole == null || whole.isCoreChanged().isIncompatible()) {
+            breaks.add(at + ": " + part.getClass().getSimpleName());
+        }
+        Map<Changed, String> names = new IdentityHashMap<>();
+        if (part instanceof ChangedSchema schema) {
+            schema.getChangedProperties().forEach((name, property) -> names.put(property, "/" + name));
+        }
+        if (whole != null) {
+            whole.getChangedElements().forEach(element -> tell(at + names.getOrDefault(element, ""), element, breaks));
+        }
     }
 
     private static void dropExamples(JsonNode node) {

@@ -3,6 +3,7 @@ package dev.brinebook.contract;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -64,6 +65,13 @@ class ReleasedContractTest {
             """)
     void findsWhatBreaks(String what, String change, String pointer, String value) {
         assertFalse(BREAKS.in(changed(change, pointer, value)).isEmpty(), what);
+    }
+
+    /** Whoever meets a break is to see where it is. */
+    @Test
+    void tellsWhereItBreaks() {
+        List<String> breaks = BREAKS.in(changed("put", "/components/schemas/WaterRequest/properties/ph/maximum", "13"));
+        assertTrue(breaks.contains("POST /v1/compensated-hardness/water/ph: ChangedNumericRange"), breaks.toString());
     }
 
     @ParameterizedTest(name = "{0}")
