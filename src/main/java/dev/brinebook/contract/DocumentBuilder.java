@@ -80,7 +80,8 @@ final class DocumentBuilder {
                         + " metered controller pays, and what to be careful about. Every answer says what it assumed and"
                         + " why each number is what it is. A quantity always carries its unit; an answer's quantity can be"
                         + " sent back in a request. Agents find every operation as a tool at /mcp (Model Context Protocol)."
-                        + " Every household in the examples is invented."
+                        + " Under /v1 nothing is taken away and nothing more is asked; answers may"
+                        + " gain properties, and their lists of values may grow. Every household in the examples is invented."
                         + " Local codes and licensed practice decide over any figure given here.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
@@ -159,7 +160,9 @@ final class DocumentBuilder {
         if (page.answerType() != null) {
             answer.schema(reference(page.answerType()));
         } else {
-            answer.schema(text());
+            Schema<Object> any = new JsonSchema();
+            any.setTypes(Set.of(page.mediaType().equals(Operation.JSON) ? "object" : "string"));
+            answer.schema(any);
         }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE)).responses(responses(page, answer));

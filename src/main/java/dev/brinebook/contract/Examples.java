@@ -2,6 +2,8 @@ package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.examples.Example;
@@ -13,7 +15,8 @@ import java.nio.charset.StandardCharsets;
 /** Reads the committed examples, which the tests send and get back exactly. */
 final class Examples {
 
-    private final ObjectMapper json = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    private final ObjectMapper json = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
 
     Example read(Operation<?, ?> operation, String name, String part) {
         return readJson(operation.exampleFile(name, part), name);

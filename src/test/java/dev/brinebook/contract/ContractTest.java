@@ -11,6 +11,8 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.ProblemType;
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -156,6 +158,14 @@ class ContractTest {
             });
         });
         assertEquals(List.of(), open);
+    }
+
+    /** Generated clients fill the keyword in: what the caller left out would come as if he had said it. */
+    @Test
+    void saysDefaultsInWordsAndNeverByTheKeyword() {
+        String seed = document.at("/components/schemas/AssessmentRequest/properties/seed/description").asText();
+        assertTrue(seed.endsWith("Default: 1."), seed);
+        assertEquals(List.of(), document.path("components").findValues("default"));
     }
 
     @Test
