@@ -84,6 +84,11 @@ public final class BrinebookServer implements AutoCloseable {
         return this;
     }
 
+    /** How long a request may stand still; for tests, which do not wait half a minute. */
+    void waitAtMost(Duration idle) {
+        service.setIdleTimeout(idle.toMillis());
+    }
+
     public int port() {
         return service.getLocalPort();
     }
@@ -172,6 +177,9 @@ public final class BrinebookServer implements AutoCloseable {
             }
             problems.answer(context, type, type.explanation());
         });
+        // Javalin itself ends a request whose body comes too slowly, with a bare status.
+        routes.error(ProblemType.REQUEST_TIMEOUT.status(), context -> problems.answer(context, ProblemType.REQUEST_TIMEOUT,
+                ProblemType.REQUEST_TIMEOUT.explanation()));
         routes.exception(Exception.class, (fault, context) -> {
             LOG.error("request {} trace {} failed", RequestId.of(context), TraceParent.of(context), fault);
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());

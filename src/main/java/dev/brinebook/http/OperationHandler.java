@@ -91,8 +91,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private void answer(Context context, String mediaType, Supplier<byte[]> calculation) {
-        context.contentType(mediaType.equals(Operation.JSON) ? mediaType : mediaType + "; charset=utf-8")
-                .result(turns.take(() -> calculate(calculation)));
+        byte[] answer = turns.take(() -> calculate(calculation));
+        context.contentType(mediaType.equals(Operation.JSON) ? mediaType : mediaType + "; charset=utf-8").result(answer);
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */

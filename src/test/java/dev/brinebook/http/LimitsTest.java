@@ -4,7 +4,10 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.Main;
 import java.io.IOException;
+import java.time.Duration;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,6 +49,15 @@ class LimitsTest {
         HttpText.assertProblem(answer, 413, "body-too-large");
         String small = Integer.toHexString(Served.SMALLEST.length()) + "\r\n" + Served.SMALLEST + "\r\n0\r\n\r\n";
         assertTrue(RawHttp.send(port, POST, JSON + "Transfer-Encoding: chunked\r\n", small).startsWith("HTTP/1.1 200 "));
+    }
+
+    /** RFC 9110, section 15.5.9. */
+    @Test
+    void refusesABodyThatComesTooSlowly() throws IOException {
+        try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
+            server.waitAtMost(Duration.ofMillis(300));
+            HttpText.assertProblem(RawHttp.send(server.port(), POST, JSON + "Content-Length: 44\r\n", "{"), 408, "request-timeout");
+        }
     }
 
     @Test
