@@ -11,21 +11,44 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** Reads the committed examples, which the tests send and get back exactly. */
-final class Examples {
+public final class Examples {
 
     private final ObjectMapper json = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
     Example read(Operation<?, ?> operation, String name, String part) {
-        try (InputStream stream = open(operation.exampleFile(name, part))) {
-            return invented(name).value(json.readTree(stream));
+        try {
+            return invented(name).value(json.readTree(text(operation, name, part)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     Example read(Operation<?, ?> operation, AnswerForm<?> form) {
-        try (InputStream stream = open(operation.exampleFile(form))) {
-            return invented(form.example()).value(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+        return invented(form.example()).value(text(operation, form));
+    }
+
+    /** A real answer, cut short. */
+    static Example excerpt(byte[] answer) {
+        try {
+            return new Example().summary("The first entries.").value(new ObjectMapper().readTree(answer));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The committed request or answer as it stands in its file: {@code part} is request or response. */
+    public static String text(Operation<?, ?> operation, String name, String part) {
+        return text(operation.exampleFile(name, part));
+    }
+
+    /** The committed answer in a further form. */
+    public static String text(Operation<?, ?> operation, AnswerForm<?> form) {
+        return text(operation.exampleFile(form));
+    }
+
+    private static String text(String file) {
+        try (InputStream stream = open(file)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
