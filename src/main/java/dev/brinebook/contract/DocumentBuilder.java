@@ -6,6 +6,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.WireNames;
 import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.ExternalDocumentation;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
@@ -154,7 +155,8 @@ final class DocumentBuilder {
 
     private static io.swagger.v3.oas.models.Operation described(Operation<?, ?> operation, String id, String description) {
         return new io.swagger.v3.oas.models.Operation().operationId(id).summary(operation.summary())
-                .description(description).tags(List.of(CALCULATION));
+                .description(description).tags(List.of(CALCULATION)).externalDocs(new ExternalDocumentation()
+                .description("Its calculation, with formulas, sources and limits.").url("/docs/operations/" + operation.id()));
     }
 
     private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
@@ -210,13 +212,18 @@ final class DocumentBuilder {
         } else {
             answer.schema(text());
         }
+        if (page.example() != null) {
+            answer.addExamples("excerpt", Examples.excerpt(page.example().get()));
+        }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE))
                 .responses(addErrors(new ApiResponses().addApiResponse("200", new ApiResponse().description(page.summary())
                         .content(new Content().addMediaType(page.mediaType(), answer))), ErrorResponses.OF_PAGE));
         if (page.parameter() != null) {
+            Schema<Object> schema = text();
+            schema.setEnum(List.copyOf(page.values()));
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
-                    .description("Which one.").schema(text()).example("invalid-request"));
+                    .description("Which one.").schema(schema).example(page.values().get(0)));
         }
         return new PathItem().get(get);
     }

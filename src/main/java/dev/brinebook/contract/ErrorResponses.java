@@ -22,7 +22,7 @@ import java.util.Set;
  * @param title title of an example of it
  * @param detail detail of an example of it
  */
-record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
+public record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
 
     private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
             "The body is not acceptable, or the query is not properly encoded.", "malformed-body",
@@ -46,13 +46,13 @@ record ErrorResponses(String name, int status, String description, String type, 
             "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
             "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
-    static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID,
+    public static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID,
             FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_BULK = List.of(NOT_FOUND, NOT_ACCEPTABLE, UNSUPPORTED, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID, FAILED,
+    public static final List<ErrorResponses> OF_BULK = List.of(NOT_FOUND, NOT_ACCEPTABLE, UNSUPPORTED, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_LARGE, UNSUPPORTED, INVALID, FAILED,
             UNAVAILABLE);
-    static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, INVALID, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, INVALID, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, FAILED, UNAVAILABLE);
 
     ApiResponse response(Class<?> problem) {
         Schema<Object> schema = new JsonSchema();

@@ -57,7 +57,7 @@ public final class BrinebookServer implements AutoCloseable {
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
         this.settings = settings;
         this.cors = new Cors(settings.corsOrigins());
-        this.pages = new Pages(writer, () -> contract(operations), () -> ready);
+        this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready);
         this.javalin = Javalin.create(config -> configure(config, operations));
     }
 

@@ -1,39 +1,29 @@
 package dev.brinebook.http;
 
 import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.contract.PageRoute;
-import dev.brinebook.wording.Message;
-import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Routes beside the operations: each stands here once, with what the contract says of it and what answers it. */
 final class Pages {
 
-    private static final String HTML = "text/html";
     private static final String JSON = "application/json";
-    private static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline';"
-            + " img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none';"
-            + " frame-ancestors 'none'";
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
 
-    Pages(JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready) {
+    Pages(List<Operation<?, ?>> operations, JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready) {
         json("readContractAsYaml", "/openapi.yaml", "The contract as YAML",
                 "This document as YAML.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
         json("readContractAsJson", "/openapi.json", "The contract as JSON",
                 "This document as JSON.", JSON, null, context -> context.result(contract.get().json()), true);
-        page("readDocs", "/docs", "The contract, to read and to try", "A page that shows this document and sends requests.",
-                context -> Resources.own("docs.html"));
-        routes.put(new PageRoute("readProblem", "/problems/{kind}", "What a problem means",
-                "A page for each type of problem: what it means and how to mend it.", HTML, null, "kind"), this::problem);
+        routes.putAll(new DocRoutes(operations, writer).routes());
         json("checkLive", "/health/live", "Whether the process lives", "Up as long as the process can answer.", JSON,
                 HealthAnswer.class, context -> context.result(writer.write(new HealthAnswer("up"))), false);
         json("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, 503 when stopping.",
@@ -63,6 +53,7 @@ final class Pages {
         return Map.of(
                 "/docs/start.js", asset("text/javascript", () -> Resources.own("start.js")),
                 "/docs/page.css", asset("text/css", () -> Resources.own("page.css")),
+                "/docs/icon.svg", asset("image/svg+xml", () -> Resources.own("icon.svg")),
                 "/docs/assets/swagger-ui.css", asset("text/css", () -> Resources.viewer("swagger-ui.css")),
                 "/docs/assets/swagger-ui-bundle.js",
                 asset("text/javascript", () -> Resources.viewer("swagger-ui-bundle.js")),
@@ -80,26 +71,6 @@ final class Pages {
                 context.header("Cache-Control", "no-store");
             }
         });
-    }
-
-    private void page(String id, String path, String summary, String description,
-            Function<Context, byte[]> content) {
-        routes.put(new PageRoute(id, path, summary, description, HTML, null, null),
-                context -> sendPage(context, content.apply(context)));
-    }
-
-    private void problem(Context context) {
-        ProblemType type = ProblemType.bySlug(context.pathParam("kind")).orElseThrow(
-                () -> new ProblemException(ProblemType.NOT_FOUND, Message.of("No kind of problem has this name.")));
-        String page = new String(Resources.own("problem.html"), StandardCharsets.UTF_8)
-                .replace("{title}", type.title().toString()).replace("{status}", Integer.toString(type.status()))
-                .replace("{explanation}", type.explanation().toString()).replace("{mend}", type.mend().toString());
-        sendPage(context, page.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static void sendPage(Context context, byte[] page) {
-        context.contentType("text/html; charset=utf-8").header("Content-Security-Policy", PAGE_POLICY).result(page);
-        Cached.mark(context);
     }
 
     private static Handler asset(String mediaType, Supplier<byte[]> content) {

@@ -3,7 +3,6 @@ package dev.brinebook.http;
 import dev.brinebook.wording.Message;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
 public enum ProblemType {
@@ -77,10 +76,6 @@ public enum ProblemType {
 
     public String slug() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    static Optional<ProblemType> bySlug(String slug) {
-        return Arrays.stream(values()).filter(type -> type.slug().equals(slug)).findFirst();
     }
 
     /** The type that speaks of a bare status, when the server itself refuses a request. */
