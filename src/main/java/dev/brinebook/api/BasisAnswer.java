@@ -20,7 +20,6 @@ public record BasisAnswer(
     }
 
     static String cite(String sourceKey) {
-        Source source = Sources.get(sourceKey);
-        return source.edition().equals("undated") ? source.citation() : source.citation() + " (" + source.edition() + ")";
+        return Sources.get(sourceKey).cited();
     }
 }

@@ -5,6 +5,7 @@ import dev.brinebook.api.ColumnsAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.ExternalDocumentation;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
@@ -129,7 +130,8 @@ final class DocumentBuilder {
 
     private static io.swagger.v3.oas.models.Operation described(Operation<?, ?> operation, String id, String description) {
         return new io.swagger.v3.oas.models.Operation().operationId(id).summary(operation.summary())
-                .description(description).tags(List.of(CALCULATION));
+                .description(description).tags(List.of(CALCULATION)).externalDocs(new ExternalDocumentation()
+                .description("Its calculation, with formulas, sources and limits.").url("/docs/operations/" + operation.id()));
     }
 
     private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
@@ -155,7 +157,7 @@ final class DocumentBuilder {
         return responses;
     }
 
-    private static PathItem item(PageRoute page) {
+    private PathItem item(PageRoute page) {
         MediaType answer = new MediaType();
         if (page.answerType() != null) {
             answer.schema(reference(page.answerType()));
@@ -164,11 +166,16 @@ final class DocumentBuilder {
             any.setTypes(Set.of(page.mediaType().equals(Operation.JSON) ? "object" : "string"));
             answer.schema(any);
         }
+        if (page.example() != null) {
+            answer.addExamples("excerpt", examples.excerpt(page.example().get()));
+        }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE)).responses(responses(page, answer));
         if (page.parameter() != null) {
+            Schema<Object> schema = text();
+            schema.setEnum(List.copyOf(page.values()));
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
-                    .description("Which one.").schema(text()).example("invalid-request"));
+                    .description("Which one.").schema(schema).example(page.values().get(0)));
         }
         return new PathItem().get(get);
     }

@@ -22,7 +22,7 @@ import java.util.Set;
  * @param title title of an example of it
  * @param detail detail of an example of it
  */
-record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
+public record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
 
     private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
             "The body is not acceptable, or the query is not properly encoded.", "malformed-body",
@@ -55,17 +55,17 @@ record ErrorResponses(String name, int status, String description, String type, 
             "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
             "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
-    static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+    public static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
             UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+    public static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
             UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_TEMPLATE = List.of(NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED,
+    public static final List<ErrorResponses> OF_TEMPLATE = List.of(NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED,
             UNAVAILABLE);
-    static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+    public static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
             UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, HEADERS_TOO_LARGE,
+    public static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, HEADERS_TOO_LARGE,
             FAILED, UNAVAILABLE);
-    static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
 
     ApiResponse response(Class<?> problem) {
         Schema<Object> schema = new JsonSchema();

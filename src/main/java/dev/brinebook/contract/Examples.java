@@ -1,6 +1,7 @@
 package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -13,7 +14,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** Reads the committed examples, which the tests send and get back exactly. */
-final class Examples {
+public final class Examples {
 
     private final ObjectMapper json = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
@@ -27,16 +28,39 @@ final class Examples {
     }
 
     Example readJson(String file, String name) {
+        return invented(name).value(tree(text(file)));
+    }
+
+    Example readText(String file, String name) {
+        return invented(name).value(text(file));
+    }
+
+    /** A real answer, cut short. */
+    Example excerpt(byte[] answer) {
+        return new Example().summary("The first entries.").value(tree(new String(answer, StandardCharsets.UTF_8)));
+    }
+
+    /** The committed request or answer as it stands in its file: {@code part} is request or response. */
+    public static String text(Operation<?, ?> operation, String name, String part) {
+        return text(operation.exampleFile(name, part));
+    }
+
+    /** The committed answer in a further form. */
+    public static String text(Operation<?, ?> operation, AnswerForm<?> form) {
+        return text(operation.exampleFile(form));
+    }
+
+    private static String text(String file) {
         try (InputStream stream = open(file)) {
-            return invented(name).value(json.readTree(stream));
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    Example readText(String file, String name) {
-        try (InputStream stream = open(file)) {
-            return invented(name).value(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+    private JsonNode tree(String text) {
+        try {
+            return json.readTree(text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -62,7 +62,7 @@ public final class BrinebookServer implements AutoCloseable {
     BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
         this.cors = new Cors(settings.corsOrigins());
-        this.pages = new Pages(writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
+        this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -87,6 +87,11 @@ public final class BrinebookServer implements AutoCloseable {
     public BrinebookServer watch(MeterBinder counting) {
         metrics.watch(counting);
         return this;
+    }
+
+    /** How long a request may stand still; for tests, which do not wait half a minute. */
+    void waitAtMost(Duration idle) {
+        service.setIdleTimeout(idle.toMillis());
     }
 
     public int port() {

@@ -4,7 +4,6 @@ import dev.brinebook.wording.Message;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.TimeoutException;
 
 /** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
@@ -81,10 +80,6 @@ public enum ProblemType {
 
     public String slug() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    static Optional<ProblemType> bySlug(String slug) {
-        return Arrays.stream(values()).filter(type -> type.slug().equals(slug)).findFirst();
     }
 
     /** The type of a body that cannot be read further: it came too slowly, or broke off. */

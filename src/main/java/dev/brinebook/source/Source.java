@@ -17,4 +17,9 @@ public record Source(String key, Kind kind, String citation, String edition, Str
         /** Not worked out at all: the caller's. */
         GIVEN
     }
+
+    /** How answers cite it. */
+    public String cited() {
+        return edition.equals("undated") ? citation : citation + " (" + edition + ")";
+    }
 }

@@ -90,7 +90,7 @@ public final class Committed {
     }
 
     /** JSON with an indent of two spaces, numbers as they came. */
-    static String pretty(byte[] json) {
+    public static String pretty(byte[] json) {
         try {
             return JSON.writer(PRETTY).writeValueAsString(tree(json)) + "\n";
         } catch (IOException e) {

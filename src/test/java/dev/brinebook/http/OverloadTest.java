@@ -29,7 +29,7 @@ class OverloadTest {
             }
             held.awaitBegun();
             Served.given(server.port()).contentType("application/json").body("{}").post(Trial.PATH).then().statusCode(503)
-                    .contentType("application/problem+json").body("type", equalTo("/problems/overloaded"))
+                    .header("Content-Type", "application/problem+json").body("type", equalTo("/problems/overloaded"))
                     .header("Retry-After", "2");
             Served.given(server.port()).get("/health/ready").then().statusCode(200);
             held.letEnd();

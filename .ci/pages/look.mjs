@@ -1,0 +1,116 @@
+// Looks at every page that /docs leads to, in Chromium: proper HTML, nothing in the console, no request to another host,
+// nothing wider than the screen of a phone, and the console sends a request and shows the real answer.
+// Usage: node look.mjs <origin> [<directory for screenshots>]
+import assert from 'node:assert/strict';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { HtmlValidate } from 'html-validate';
+import puppeteer from 'puppeteer-core';
+
+const [origin, shots] = process.argv.slice(2);
+const PHONE = { width: 360, height: 740 };
+const profile = mkdtempSync(join(tmpdir(), 'pages-'));
+const browser = await puppeteer.launch({
+  executablePath: '/usr/bin/chromium',
+  userDataDir: profile,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+    '--disable-component-update', '--disable-sync'],
+});
+// Calendar files shown on pages end folded lines in a blank; versions have a dot.
+const html = new HtmlValidate({
+  root: true, extends: ['html-validate:recommended'],
+  rules: { 'no-trailing-whitespace': 'off', 'valid-id': ['error', { relaxed: true }] },
+});
+const faults = [];
+const asked = new Set();
+
+async function open(path, scheme, viewport) {
+  const page = await browser.newPage();
+  page.on('console', message => faults.push(`${path}: ${message.type()}: ${message.text()}`));
+  page.on('pageerror', error => faults.push(`${path}: ${error.message}`));
+  page.on('requestfailed', request => faults.push(`${path}: ${request.url()} ${request.failure().errorText}`));
+  page.on('request', request => {
+    asked.add(request.url());
+    if (!request.url().startsWith(origin + '/') && !request.url().startsWith('data:')) {
+      faults.push(`${path}: asks ${request.url()}`);
+    }
+  });
+  page.on('response', response => {
+    if (response.status() >= 400) {
+      faults.push(`${path}: ${response.url()} is ${response.status()}`);
+    }
+  });
+  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
+  await page.setViewport(viewport);
+  await page.goto(origin + path, { waitUntil: 'networkidle0' });
+  return page;
+}
+
+async function shot(page, name) {
+  if (shots) {
+    await page.screenshot({ path: join(shots, `${name}.png`) });
+  }
+}
+
+async function crawl() {
+  const known = ['/docs'];
+  for (const path of known) {
+    const page = await open(path, 'light', PHONE);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (path !== '/docs/try' && width > PHONE.width) {
+      faults.push(`${path}: ${width} wide on a screen of ${PHONE.width}`);
+    }
+    const report = await html.validateString(await (await fetch(origin + path)).text(), path);
+    for (const message of report.results.flatMap(result => result.messages)) {
+      faults.push(`${path}:${message.line}: ${message.ruleId}: ${message.message}`);
+    }
+    await shot(page, 'phone' + path.replaceAll('/', '-'));
+    const links = await page.$$eval('a[href]', anchors => anchors.map(anchor => anchor.href));
+    for (const link of links.filter(each => each.startsWith(origin + '/'))) {
+      const linked = new URL(link).pathname;
+      if (/^\/(docs|problems)\b/.test(linked) && !known.includes(linked)) {
+        known.push(linked);
+      }
+    }
+    assert.deepEqual(await page.cookies(), [], `${path} sets a cookie`);
+    await page.close();
+  }
+  return known;
+}
+
+async function tryOut() {
+  const page = await open('/docs/try#/calculation/convertHardness', 'dark', { width: 1280, height: 900 });
+  await page.waitForSelector('#operations-calculation-convertHardness .execute', { timeout: 60_000 });
+  await shot(page, 'try');
+  await page.click('#operations-calculation-convertHardness .execute');
+  await page.waitForSelector('#operations-calculation-convertHardness .live-responses-table .response', { timeout: 60_000 });
+  const shown = await page.$eval('#operations-calculation-convertHardness .live-responses-table .response',
+    element => element.innerText);
+  await shot(page, 'tried');
+  const body = await page.$eval('#operations-calculation-convertHardness textarea.body-param__text', area => area.value);
+  const answer = await fetch(origin + '/v1/hardness-conversion',
+    { method: 'POST', headers: { 'Content-Type': 'application/json' }, body });
+  const { summary } = await answer.json();
+  assert.ok(shown.includes('200') && shown.includes(summary), `the console shows ${shown.slice(0, 400)}`);
+  assert.ok(asked.has(origin + '/v1/hardness-conversion'), 'the console asked the service');
+  await page.close();
+}
+
+try {
+  const paths = await crawl();
+  assert.ok(paths.length > 30, `only ${paths.length} pages`);
+  await tryOut();
+  for (const name of shots ? ['/docs', '/docs/operations/compensateHardness', '/docs/sources', '/problems/invalid-request'] : []) {
+    for (const scheme of ['light', 'dark']) {
+      const page = await open(name, scheme, { width: 1280, height: 900 });
+      await shot(page, scheme + name.replaceAll('/', '-'));
+      await page.close();
+    }
+  }
+  assert.deepEqual(faults, []);
+  console.log(`${paths.length} pages and ${asked.size} addresses, all of ${origin}, and nothing in the console`);
+} finally {
+  await browser.close();
+  rmSync(profile, { recursive: true, force: true });
+}

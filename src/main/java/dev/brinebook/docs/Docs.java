@@ -1,0 +1,81 @@
+package dev.brinebook.docs;
+
+import dev.brinebook.api.Operation;
+import dev.brinebook.docs.Templates.Crumb;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/** The pages for people who call the service, each made once, when it is first asked for. */
+public final class Docs {
+
+    private static final Crumb START = new Crumb("/docs", "Docs");
+    private static final Crumb PROBLEMS = new Crumb("/problems", "Problems");
+
+    private final List<Operation<?, ?>> operations;
+    private final List<ProblemKind> problems;
+    private final Map<String, byte[]> made = new ConcurrentHashMap<>();
+    private SourcesAnswer sources;
+
+    public Docs(List<Operation<?, ?>> operations, List<ProblemKind> problems) {
+        this.operations = operations;
+        this.problems = problems;
+    }
+
+    /** A list of links. */
+    record ProblemIndex(List<ProblemKind> kinds) {
+    }
+
+    /** Where to start. */
+    public byte[] entry() {
+        return page("entry", () -> Templates.page("Docs", List.of(), "entry", EntryPage.of(operations)));
+    }
+
+    /** The page of an operation, if there is one of this id. */
+    public Optional<byte[]> operation(String id) {
+        return operations.stream().filter(operation -> operation.id().equals(id)).findFirst().map(operation ->
+                page("operation " + id, () -> Templates.page(id, List.of(START), "operation", OperationPage.of(operation))));
+    }
+
+    /** What changed from version to version. */
+    public byte[] changelog() {
+        return page("changelog", () -> Templates.page("Changelog", List.of(START), "changelog",
+                new Changelog.Page(Changelog.read())));
+    }
+
+    /** The register of sources. */
+    public byte[] sourcesPage() {
+        return page("sources", () -> Templates.page("Sources", List.of(START), "sources", SourcesPage.of(sources())));
+    }
+
+    /** The register of sources, as the service answers it. */
+    public synchronized SourcesAnswer sources() {
+        if (sources == null) {
+            sources = SourceRegister.of(operations);
+        }
+        return sources;
+    }
+
+    /** The first sources that something rests on, to show what the register looks like. */
+    public SourcesAnswer someSources() {
+        return new SourcesAnswer(sources().sources().stream().filter(source -> !source.restsOn().isEmpty()).limit(2).toList(),
+                sources().modelVersion());
+    }
+
+    /** Every kind of problem. */
+    public byte[] problems() {
+        return page("problems", () -> Templates.page("Problems", List.of(START), "problems", new ProblemIndex(problems)));
+    }
+
+    /** The page of a kind of problem, if there is one of this name. */
+    public Optional<byte[]> problem(String slug) {
+        return problems.stream().filter(kind -> kind.slug().equals(slug)).findFirst().map(kind -> page("problem " + slug,
+                () -> Templates.page(kind.title(), List.of(START, PROBLEMS), "problem", ProblemPage.of(kind))));
+    }
+
+    private byte[] page(String name, Supplier<byte[]> content) {
+        return made.computeIfAbsent(name, key -> content.get()).clone();
+    }
+}

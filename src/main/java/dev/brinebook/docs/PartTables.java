@@ -1,0 +1,124 @@
+package dev.brinebook.docs;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Tables of a request or an answer, one for each record in it, from what {@link Property} says of each component. */
+final class PartTables {
+
+    /**
+     * One record.
+     *
+     * @param name its name, as the contract has it
+     * @param anchor where its table stands in the page
+     * @param about what it is
+     * @param rows one for each property
+     */
+    record Part(String name, String anchor, String about, List<Row> rows) {
+    }
+
+    /**
+     * One property. What does not apply is empty.
+     *
+     * @param name its name
+     * @param type its type, in words
+     * @param part the record that it holds, and {@code anchor} where that is described
+     * @param anchor see {@code part}
+     * @param choices the closed list it is one of, if that is short, else {@code manyChoices}
+     * @param manyChoices see {@code choices}
+     * @param range range, unit and length
+     * @param presence whether it must be given, or when it is left out
+     * @param fallback the value taken when it is left out
+     * @param what what it is
+     * @param example an example
+     */
+    record Row(String name, String type, String part, String anchor, List<String> choices,
+            List<String> manyChoices, String range, String presence, String fallback, String what, String example) {
+    }
+
+    /** Longer lists are folded. */
+    private static final int FEW_CHOICES = 8;
+
+    private final String prefix;
+    private final Function<Property, String> presence;
+    private final Set<Class<?>> records = new LinkedHashSet<>();
+
+    private PartTables(String prefix, Function<Property, String> presence) {
+        this.prefix = prefix;
+        this.presence = presence;
+    }
+
+    static List<Part> ofRequest(Class<? extends Record> type) {
+        return new PartTables("request", property -> property.required() ? "required" : "optional").tables(type);
+    }
+
+    static List<Part> ofAnswer(Class<? extends Record> type) {
+        return new PartTables("answer", property -> property.optional().isEmpty() ? "always" : "left out "
+                + property.optional()).tables(type);
+    }
+
+    private List<Part> tables(Class<?> root) {
+        records.add(root);
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < records.size(); i++) {
+            Class<?> type = List.copyOf(records).get(i);
+            parts.add(new Part(type.getSimpleName(), anchor(type), type.getAnnotation(About.class).value(),
+                    Arrays.stream(type.getRecordComponents()).map(this::row).toList()));
+        }
+        return parts;
+    }
+
+    private Row row(RecordComponent component) {
+        Property property = component.getAnnotation(Property.class);
+        boolean list = component.getType() == List.class;
+        Class<?> type = list ? element(component.getGenericType()) : component.getType();
+        if (type.isRecord()) {
+            records.add(type);
+        }
+        List<String> choices = type.isEnum() ? WireNames.all(type) : List.of();
+        boolean few = choices.size() <= FEW_CHOICES;
+        return new Row(component.getName(), type.isRecord() ? list ? "list of" : "" : word(type, list),
+                type.isRecord() ? type.getSimpleName() : "", type.isRecord() ? anchor(type) : "",
+                few ? choices : List.of(), few ? List.of() : choices, Ranges.inWords(property, list),
+                presence.apply(property), property.fallback(), property.value(), property.example());
+    }
+
+    private static Class<?> element(Type list) {
+        Type element = ((ParameterizedType) list).getActualTypeArguments()[0];
+        return element instanceof Class<?> type ? type : (Class<?>) ((ParameterizedType) element).getRawType();
+    }
+
+    private static String word(Class<?> type, boolean list) {
+        if (type.isEnum()) {
+            return list ? "list of choices" : "choice";
+        } else if (type == BigDecimal.class) {
+            return list ? "list of numbers" : "number";
+        } else if (type == Integer.class || type == Long.class) {
+            return list ? "list of whole numbers" : "whole number";
+        } else if (type == LocalDate.class) {
+            return list ? "list of dates" : "date";
+        } else if (type == Boolean.class) {
+            return "true or false";
+        } else if (type == String.class || type == Message.class) {
+            return list ? "list of texts" : "text";
+        }
+        throw new IllegalStateException(type + " has no word");
+    }
+
+    private String anchor(Class<?> type) {
+        return prefix + "-" + type.getSimpleName();
+    }
+}

@@ -1,0 +1,17 @@
+package dev.brinebook.docs;
+
+import dev.brinebook.api.WireNames;
+import java.util.List;
+
+/** What the page of the register of sources tells. */
+record SourcesPage(List<Cited> sources) {
+
+    /** A source, with its kind as answers name it. */
+    record Cited(String key, String kind, String cited, String takes, List<RestingAnswer> restsOn) {
+    }
+
+    static SourcesPage of(SourcesAnswer register) {
+        return new SourcesPage(register.sources().stream().map(source -> new Cited(source.key(), WireNames.of(source.kind()),
+                source.cited(), source.takes(), source.restsOn())).toList());
+    }
+}

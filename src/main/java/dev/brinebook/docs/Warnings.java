@@ -1,0 +1,44 @@
+package dev.brinebook.docs;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.brinebook.docs.AnsweredExamples.Answered;
+import dev.brinebook.source.Source;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the committed answers of an operation took for granted, and what they warn of, each once. */
+final class Warnings {
+
+    /** A value taken where the request left it out. */
+    record Assumed(String name, String value) {
+    }
+
+    /** A caution of an answer. */
+    record Warned(String code, String severity, String message, Source source) {
+    }
+
+    private Warnings() {
+    }
+
+    /** The defaults, each with the value of the first example that takes it. */
+    static List<Assumed> assumed(List<Answered> examples) {
+        Map<String, Assumed> assumed = new LinkedHashMap<>();
+        entries(examples, "assumptions").stream().filter(entry -> entry.path("origin").asText().equals("default"))
+                .map(entry -> new Assumed(entry.path("name").asText(), entry.path("value").asText()))
+                .forEach(each -> assumed.putIfAbsent(each.name(), each));
+        return List.copyOf(assumed.values());
+    }
+
+    static List<Warned> cautions(List<Answered> examples) {
+        Map<String, Warned> warned = new LinkedHashMap<>();
+        entries(examples, "cautions").stream().map(entry -> new Warned(entry.path("code").asText(),
+                entry.path("severity").asText(), entry.path("message").asText(),
+                CitedSources.get(entry.path("source").asText()))).forEach(each -> warned.putIfAbsent(each.code(), each));
+        return List.copyOf(warned.values());
+    }
+
+    private static List<JsonNode> entries(List<Answered> examples, String list) {
+        return examples.stream().flatMap(example -> example.entries(list)).toList();
+    }
+}
