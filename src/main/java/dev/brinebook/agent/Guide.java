@@ -61,8 +61,8 @@ public final class Guide {
 
                 """);
         for (Operation<?, ?> operation : operations) {
-            text.append("- [%s](/openapi.json#/paths/%s/post): POST `%s`. %s.\n".formatted(operation.id(),
-                    operation.path().replace("/", "~1"), operation.path(), operation.summary()));
+            text.append("- [%1$s](/docs/operations/%1$s): POST `%2$s`. %3$s. [In the contract](/openapi.json#/paths/%4$s/post)\n"
+                    .formatted(operation.id(), operation.path(), operation.summary(), operation.path().replace("/", "~1")));
         }
         return text.append("""
 
