@@ -44,7 +44,8 @@ record EntryPage(FirstCall storefront, FirstCall crm, FirstCall agent, List<Oper
                         Excerpt.of(Examples.text(size, "holiday-cabin", "response"), "summary", "choice", "why")),
                 new FirstCall(Curl.post(schedule, Excerpt.lines(Examples.text(schedule, calendar.example(), "request")),
                         calendar.mediaType()), firstEvent(Examples.text(schedule, calendar))),
-                new FirstCall(Curl.get(convert), Excerpt.of(Examples.text(convert, "us", "response"), "summary", "classes")),
+                new FirstCall(Curl.get(convert),
+                        Excerpt.of(Examples.text(convert, "us", "response"), "summary", "classes")),
                 operations, Arrays.stream(NoAnswer.values())
                 .map(reason -> new Reason(WireNames.of(reason), Message.saying(reason).toString())).toList(), ModelVersion.CURRENT);
     }

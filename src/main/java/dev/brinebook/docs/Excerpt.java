@@ -25,10 +25,11 @@ final class Excerpt {
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
             .build();
     private static final DefaultPrettyPrinter ONE_LINE = new DefaultPrettyPrinter(Separators.createDefaultInstance()
-            .withObjectFieldValueSpacing(Spacing.AFTER).withObjectEntrySpacing(Spacing.AFTER).withArrayValueSpacing(Spacing.AFTER))
-            .withObjectIndenter(new NopIndenter()).withArrayIndenter(new NopIndenter());
-    private static final DefaultPrettyPrinter LINES = new DefaultPrettyPrinter()
-            .withObjectIndenter(new DefaultIndenter("  ", "\n")).withArrayIndenter(new DefaultIndenter("  ", "\n"));
+            .withObjectFieldValueSpacing(Spacing.AFTER).withObjectEntrySpacing(Spacing.AFTER)
+            .withArrayValueSpacing(Spacing.AFTER)).withObjectIndenter(new NopIndenter()).withArrayIndenter(new NopIndenter());
+    private static final DefaultPrettyPrinter LINES = new DefaultPrettyPrinter(Separators.createDefaultInstance()
+            .withObjectFieldValueSpacing(Spacing.AFTER)).withObjectIndenter(new DefaultIndenter("  ", "\n"))
+            .withArrayIndenter(new DefaultIndenter("  ", "\n"));
 
     private Excerpt() {
     }
@@ -42,7 +43,8 @@ final class Excerpt {
     static String lines(String json) {
         ObjectNode object = read(json);
         return StreamSupport.stream(object.properties().spliterator(), false)
-                .map(entry -> "  \"" + entry.getKey() + "\": " + write(entry.getValue(), ONE_LINE)).collect(Collectors.joining(",\n", "{\n", "\n}"));
+                .map(entry -> "  \"" + entry.getKey() + "\": " + write(entry.getValue(), ONE_LINE))
+                .collect(Collectors.joining(",\n", "{\n", "\n}"));
     }
 
     private static ObjectNode read(String json) {

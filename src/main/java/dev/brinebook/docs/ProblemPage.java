@@ -44,7 +44,8 @@ record ProblemPage(ProblemKind kind, boolean ofOperations, List<Exchange> exchan
 
     static ProblemPage of(ProblemKind kind) {
         boolean listing = kind.slug().equals(LISTING);
-        List<Exchange> exchanges = Stream.of(kind.slug(), "impossible-request").filter(name -> listing || name.equals(kind.slug()))
+        List<Exchange> exchanges = Stream.of(kind.slug(), "impossible-request")
+                .filter(name -> listing || name.equals(kind.slug()))
                 .map(ProblemPage::exchange).toList();
         return new ProblemPage(kind, ErrorResponses.OF_POST.stream().anyMatch(error -> error.type().equals(kind.slug())),
                 exchanges, listing ? codes(exchanges) : List.of());

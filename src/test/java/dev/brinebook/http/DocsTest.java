@@ -59,7 +59,8 @@ class DocsTest {
             if (response.contentType().startsWith("text/html")) {
                 Document page = Jsoup.parse(response.asString(), HOST + path);
                 PAGES.put(path, page);
-                page.select("a[href], link[href], script[src], img[src]").forEach(element -> open.push(linked(element).getPath()));
+                page.select("a[href], link[href], script[src], img[src]")
+                        .forEach(element -> open.push(linked(element).getPath()));
             } else {
                 PAGES.put(path, new Document(HOST + path));
             }
@@ -71,8 +72,7 @@ class DocsTest {
     }
 
     static Stream<String> pages() {
-        return PAGES.keySet().stream().filter(path -> PAGES.get(path).body() != null && path.matches("/(docs|problems)(/[\\w/-]+)?"))
-                .filter(path -> !PAGES.get(path).select("title").isEmpty());
+        return PAGES.keySet().stream().filter(path -> path.matches("/(docs|problems)(/[\\w/-]+)?")).filter(path -> !PAGES.get(path).select("title").isEmpty());
     }
 
     static Stream<Operation<?, ?>> operations() {
@@ -205,8 +205,9 @@ class DocsTest {
 
     @Test
     void knowsNoPageByAnotherName() {
-        for (String path : List.of("/docs/", "/docs/operations", "/docs/operations/no-such", "/docs/operations/<b>", "/problems/")) {
-            Served.given().get(path.replace("<b>", "%3Cb%3E")).then().statusCode(404).body("type", equalTo("/problems/not-found"));
+        for (String path : List.of("/docs/", "/docs/operations", "/docs/operations/no-such", "/docs/operations/%3Cb%3E",
+                "/problems/")) {
+            Served.given().get(path).then().statusCode(404).body("type", equalTo("/problems/not-found"));
         }
     }
 
