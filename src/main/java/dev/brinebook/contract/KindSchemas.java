@@ -49,10 +49,7 @@ final class KindSchemas {
             names.forEach(kind -> discriminator.mapping(kind, reference));
             schemas.put(name, of(names));
         });
-        // OpenAPI 3.1 wants the property of a discriminator always there: where the kind may be left out, its enums tell.
-        if (whole.getRequired() != null && whole.getRequired().contains(kinds.property())) {
-            choice.setDiscriminator(discriminator);
-        }
+        choice.setDiscriminator(discriminator);
         schemas.put(type.getSimpleName(), choice);
         return schemas;
     }

@@ -52,18 +52,19 @@ class KindSchemasTest {
     @Test
     void everyChoiceNamesSchemasOfOneKindEachAndHowToTellThem() {
         Set<String> choices = new TreeSet<>();
-        document.at("/components/schemas").properties().forEach(entry -> {
-            JsonNode choice = entry.getValue();
+        document.at("/components/schemas").properties().forEach(schema -> {
+            JsonNode choice = schema.getValue();
             if (choice.has("oneOf")) {
-                choices.add(entry.getKey());
+                choices.add(schema.getKey());
                 List<String> references = choice.path("oneOf").findValuesAsText("$ref");
                 assertEquals(Set.copyOf(references).size(), references.size());
                 Map<String, String> mapping = new LinkedHashMap<>();
                 references.forEach(reference -> schema(reference).at("/properties/" + kind(choice) + "/enum")
                         .forEach(name -> assertEquals(null, mapping.put(name.asText(), reference), "told once")));
+                Map<String, String> told = new LinkedHashMap<>();
                 choice.at("/discriminator/mapping").properties().forEach(
-                        told -> assertEquals(mapping.get(told.getKey()), told.getValue().asText()));
-                assertTrue(mapping.size() == choice.at("/discriminator/mapping").size() || !choice.has("discriminator"));
+                        entry -> told.put(entry.getKey(), entry.getValue().asText()));
+                assertEquals(mapping, told);
             }
         });
         assertEquals(Set.of("AlternativeAnswer", "AlternativeRequest", "CompensationRequest", "ControlRequest", "CycleStepLine",
@@ -162,7 +163,7 @@ class KindSchemasTest {
     }
 
     private static String kind(JsonNode choice) {
-        return choice.at("/discriminator/propertyName").asText("set");
+        return choice.at("/discriminator/propertyName").asText();
     }
 
     private static JsonNode schema(String reference) {
