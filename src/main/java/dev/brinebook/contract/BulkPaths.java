@@ -74,7 +74,8 @@ final class BulkPaths {
                         + " operation on each line or row and answers each on one of its own, in the same order, while the list"
                         + " is still being sent. The answer has the form of the request unless Accept asks for the other."
                         + " Read the answers while you send: who does not is waited for, two minutes at most; then the"
-                        + " connection is closed without the end of the answer.")
+                        + " connection is closed without the end of the answer. For one case choose the operation itself, such as"
+                        + " convertHardness, which answers a fault by its HTTP status.")
                 .tags(List.of(DocumentBuilder.CALCULATION))
                 .requestBody(new RequestBody().required(true).description("The requests.").content(in))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200",
@@ -92,7 +93,8 @@ final class BulkPaths {
         var get = new io.swagger.v3.oas.models.Operation().operationId(TEMPLATE_ID)
                 .summary("A table to fill in for many requests")
                 .description("Choose this before sending a table to " + Contract.BULK_PATH + ": as text/csv it is a table with"
-                        + " every column and the examples, as application/json it says of every column what it holds.")
+                        + " every column and the examples, as application/json it says of every column what it holds."
+                        + " For one case choose the operation itself, such as convertHardness, which takes JSON.")
                 .tags(List.of(DocumentBuilder.CALCULATION))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
                         .description("The template.").content(new Content().addMediaType(CSV, table)

@@ -1,6 +1,7 @@
 package dev.brinebook.docs;
 
 import dev.brinebook.api.About;
+import dev.brinebook.api.Kinds;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.wording.Message;
@@ -93,7 +94,16 @@ final class PartTables {
         return new Row(component.getName(), type.isRecord() ? list ? "list of" : "" : word(type, list),
                 type.isRecord() ? type.getSimpleName() : "", type.isRecord() ? anchor(type) : "",
                 few ? choices : List.of(), few ? List.of() : choices, Ranges.inWords(property, list),
-                presence.apply(property), property.fallback(), property.value(), property.example());
+                presence.apply(property) + ofKinds(component, property), property.fallback(), property.value(), property.example());
+    }
+
+    /** The kinds of its record that a property belongs to, when it does not belong to all. */
+    private static String ofKinds(RecordComponent component, Property property) {
+        String chooser = property.kinds().length + property.exceptKinds().length == 0 ? ""
+                : Kinds.of(component.getDeclaringRecord()).property();
+        return (property.kinds().length == 0 ? "" : ", with " + chooser + " " + String.join(" or ", property.kinds()))
+                + (property.exceptKinds().length == 0 ? "" : ", not with " + chooser + " "
+                        + String.join(" or ", property.exceptKinds()));
     }
 
     private static Class<?> element(Type list) {
