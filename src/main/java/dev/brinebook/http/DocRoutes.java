@@ -34,22 +34,25 @@ final class DocRoutes {
     DocRoutes(List<Operation<?, ?>> operations, JsonWriter writer) {
         Docs docs = new Docs(operations, Arrays.stream(ProblemType.values()).map(type -> new ProblemKind(type.slug(),
                 type.title().toString(), type.status(), type.explanation().toString(), type.mend().toString())).toList());
-        page("readDocs", "/docs", "Where to start", "A page with a first call for each kind of caller, and links to all"
-                + " others.", docs::entry);
+        page("readDocs", "/docs", "Where to start", "A page for people with a first call for each kind of caller, and"
+                + " links to all others. A language model chooses readLlmsText.", docs::entry);
         routes.put(new PageRoute("tryOut", "/docs/try", "The contract, to read and to try",
-                "A page that shows this document and sends requests.", HTML),
+                "A page for people that shows this document and sends requests from the browser. A program chooses"
+                + " readContractAsJson.", HTML),
                 context -> send(context, CONSOLE_POLICY, Resources.own("try.html")));
         page("readOperation", "/docs/operations/{operationId}", "What an operation is for and how it calculates",
-                "A page for each operation: when to choose it, a call, its formulas with sources and limits, its request, answer"
-                + " and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
-        page("readChangelog", "/docs/changelog", "What changed", "A page with every version of the formulas and of this"
-                + " document, and what it does to answers.", docs::changelog);
-        page("readSourcesPage", "/docs/sources", "The register of sources", "The same as /v1/sources, as a page.",
+                "A page for people for each operation: when to choose it, a call, its formulas with sources and limits, its"
+                + " request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
+        page("readChangelog", "/docs/changelog", "What changed", "A page for people with every version of the formulas and of"
+                + " this document, and what it does to answers. A program asks readVersion.", docs::changelog);
+        page("readSourcesPage", "/docs/sources", "The register of sources", "Every source with its edition, how far it can"
+                + " be trusted and what rests on it, as a page for people. A program chooses readSources, which tells the same.",
                 docs::sourcesPage);
-        page("readProblems", "/problems", "Every kind of problem", "A page that lists all kinds of problems.", docs::problems);
-        page("readProblem", "/problems/{kind}", "What a problem means", "A page for each type of problem: what it means, a real"
-                + " one, and how to mend it.", "kind", Arrays.stream(ProblemType.values()).map(ProblemType::slug).toList(),
-                docs::problem);
+        page("readProblems", "/problems", "Every kind of problem", "A page for people that lists all kinds of problems"
+                + " by their status, and says what each code of a fault in a request means.", docs::problems);
+        page("readProblem", "/problems/{kind}", "What a problem means", "A page for people for each type of problem, whose path"
+                + " is the type of the problem document: what it means, a real one, and how to mend it.", "kind",
+                Arrays.stream(ProblemType.values()).map(ProblemType::slug).toList(), docs::problem);
         routes.put(new PageRoute("readSources", "/v1/sources", "The register of sources, and what rests on each",
                 "Choose this to tell what a number rests on: every source with its edition, how far it can be trusted, what is"
                 + " taken from it, and which results and cautions of each operation rest on it.", JSON)
