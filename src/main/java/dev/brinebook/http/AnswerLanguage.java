@@ -12,11 +12,13 @@ final class AnswerLanguage {
     private AnswerLanguage() {
     }
 
-    /** The language that the caller asks for, told to the caller and to caches. */
+    /** The language that the caller asks for, told to the caller and, once, to caches. */
     static Language of(Context context) {
         Language language = Language.of(context.header(ACCEPT));
-        context.header(HEADER, language.code());
-        context.res().addHeader("Vary", ACCEPT);
+        if (!context.res().containsHeader(HEADER)) {
+            context.header(HEADER, language.code());
+            context.res().addHeader("Vary", ACCEPT);
+        }
         return language;
     }
 }
