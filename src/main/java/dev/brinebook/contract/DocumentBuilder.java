@@ -75,7 +75,8 @@ final class DocumentBuilder {
                         + " is, whether the softener fits, what to set, what it uses in salt, water and money, whether a"
                         + " metered controller pays, and what to be careful about. Every answer says what it assumed and"
                         + " why each number is what it is. A quantity always carries its unit; an answer's quantity can be"
-                        + " sent back in a request. Every household in the examples is invented."
+                        + " sent back in a request. Under /v1 nothing is taken away and nothing more is asked; answers may"
+                        + " gain properties, and their lists of values may grow. Every household in the examples is invented."
                         + " Local codes and licensed practice decide over any figure given here.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
@@ -100,16 +101,17 @@ final class DocumentBuilder {
 
     /** Every operation again, as a stream of lines. */
     private PathItem bulk() {
+        Operation<?, ?> shown = operations.get(0);
         Schema<Object> calculator = text();
         calculator.setEnum(operations.stream().map(operation -> (Object) operation.id()).toList());
         MediaType lines = new MediaType().schema(text().description("A request of the operation on each line (NDJSON). Blank"
-                + " lines are skipped; a line has at most 64 KiB; the stream has no end of its own.")).addExamples("invented",
-                new Example().summary("Invented.").value("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}\n"
-                        + "{\"hardness\": {\"value\": -1, \"unit\": \"gpg\"}}\n"));
+                + " lines are skipped; a line has at most 64 KiB; the stream has no end of its own."))
+                .addExamples(shown.id(), examples.requestLines(shown));
         MediaType answers = new MediaType().schema(text().description("For each line that is not blank, in the same order, one"
                 + " with its number and status and either the answer or the problem, both as the operation gives them:"
                 + " {\"line\": 1, \"status\": 200, \"answer\": {...}} or {\"line\": 2, \"status\": 422, \"problem\":"
-                + " {...}}. A faulty line never ends the stream."));
+                + " {...}}. A faulty line never ends the stream."))
+                .addExamples(shown.id(), examples.answerLines(shown));
         var post = new io.swagger.v3.oas.models.Operation().operationId("calculateInBulk")
                 .summary("Answer many requests of one operation, line by line")
                 .description("Choose this for a list of cases, be it a hundred thousand: it takes one request of the named"
@@ -182,7 +184,9 @@ final class DocumentBuilder {
         if (page.answerType() != null) {
             answer.schema(reference(page.answerType()));
         } else {
-            answer.schema(text());
+            Schema<Object> any = new JsonSchema();
+            any.setTypes(Set.of(page.mediaType().equals(Operation.JSON) ? "object" : "string"));
+            answer.schema(any);
         }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE)).responses(responses(page, answer));

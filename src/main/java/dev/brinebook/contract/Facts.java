@@ -59,7 +59,6 @@ final class Facts {
         }
         count(schema, property);
         schema.setDescription(sentence(property, quantity));
-        fallback(schema, property);
         if (!property.example().isEmpty()) {
             schema.setExamples(List.of(json(property.example())));
         }
@@ -97,6 +96,10 @@ final class Facts {
         }
     }
 
+    /**
+     * A default stands here in words and never as the keyword: clients made from the contract would send the keyword's value,
+     * or ask their callers for it, and it would count as the caller's own.
+     */
     private static String sentence(Property property, boolean quantity) {
         StringBuilder text = new StringBuilder(property.value()).append(range(property, quantity));
         if (!property.fallback().isEmpty()) {
@@ -115,19 +118,6 @@ final class Facts {
                     + Text.number(property.max()) + " " + property.unit() + ".";
         }
         return property.unit().isEmpty() ? "" : " In " + property.unit() + ".";
-    }
-
-    /** A default that is a plain value stands as such too, not only in words. */
-    private static void fallback(Schema<Object> schema, Property property) {
-        String text = property.fallback();
-        if (schema.getEnum() != null && schema.getEnum().contains(text)) {
-            schema.setDefault(text);
-        } else if (schema.getTypes() != null && schema.getTypes().contains("boolean") && !text.isEmpty()) {
-            schema.setDefault(Boolean.valueOf(text));
-        } else if (schema.getTypes() != null && (schema.getTypes().contains("number")
-                || schema.getTypes().contains("integer")) && text.matches("-?\\d+(\\.\\d+)?")) {
-            schema.setDefault(new BigDecimal(text));
-        }
     }
 
     private static BigDecimal plain(double number) {

@@ -11,6 +11,8 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.ProblemType;
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -96,6 +98,19 @@ class ContractTest {
     }
 
     @Test
+    void answersInBulkAsItShows() {
+        JsonNode bulk = document.path("paths").path(Contract.BULK_PATH).path("post");
+        String lines = "/content/application~1x-ndjson/examples/convertHardness/value";
+        byte[] request = bulk.at("/requestBody" + lines).asText().getBytes(StandardCharsets.UTF_8);
+        String answer = RestAssured.given().baseUri("http://127.0.0.1").port(server.port())
+                .config(RestAssured.config().encoderConfig(EncoderConfig.encoderConfig()
+                        .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
+                .contentType("application/x-ndjson").body(request).post("/v1/bulk/convertHardness").asString();
+        assertEquals(answer, bulk.at("/responses/200" + lines).asText());
+        assertEquals(2, answer.lines().count());
+    }
+
+    @Test
     void offersTheClosedListsOfTheQuery() {
         JsonNode unit = document.at("/paths/~1v1~1hardness-conversion/get/parameters/1");
         assertEquals("unit", unit.path("name").asText());
@@ -155,6 +170,14 @@ class ContractTest {
             });
         });
         assertEquals(List.of(), open);
+    }
+
+    /** Generated clients fill the keyword in: what the caller left out would come as if he had said it. */
+    @Test
+    void saysDefaultsInWordsAndNeverByTheKeyword() {
+        String seed = document.at("/components/schemas/AssessmentRequest/properties/seed/description").asText();
+        assertTrue(seed.endsWith("Default: 1."), seed);
+        assertEquals(List.of(), document.path("components").findValues("default"));
     }
 
     @Test
