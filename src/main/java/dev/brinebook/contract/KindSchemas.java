@@ -49,10 +49,7 @@ final class KindSchemas {
             names.forEach(kind -> discriminator.mapping(kind, reference));
             schemas.put(name, of(names));
         });
-        // OpenAPI 3.1 wants the property of a discriminator always there: where the kind may be left out, its enums tell.
-        if (whole.getRequired() != null && whole.getRequired().contains(kinds.property())) {
-            choice.setDiscriminator(discriminator);
-        }
+        choice.setDiscriminator(discriminator);
         schemas.put(type.getSimpleName(), choice);
         return schemas;
     }
@@ -69,7 +66,8 @@ final class KindSchemas {
             } else if (Kinds.belongs(property, names.get(0))) {
                 properties.put(name, whole.getProperties().get(name));
             }
-            boolean tells = name.equals(kinds.property()) && !names.contains(kinds.fallback());
+            // Asked for even where the service has a default: a discriminator cannot read what is not there.
+            boolean tells = name.equals(kinds.property());
             if (properties.containsKey(name) && (tells || Facts.isRequired(property, inRequests))) {
                 required.add(name);
             }

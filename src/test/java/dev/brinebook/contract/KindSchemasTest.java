@@ -52,18 +52,19 @@ class KindSchemasTest {
     @Test
     void everyChoiceNamesSchemasOfOneKindEachAndHowToTellThem() {
         Set<String> choices = new TreeSet<>();
-        document.at("/components/schemas").properties().forEach(entry -> {
-            JsonNode choice = entry.getValue();
+        document.at("/components/schemas").properties().forEach(schema -> {
+            JsonNode choice = schema.getValue();
             if (choice.has("oneOf")) {
-                choices.add(entry.getKey());
+                choices.add(schema.getKey());
                 List<String> references = choice.path("oneOf").findValuesAsText("$ref");
                 assertEquals(Set.copyOf(references).size(), references.size());
                 Map<String, String> mapping = new LinkedHashMap<>();
                 references.forEach(reference -> schema(reference).at("/properties/" + kind(choice) + "/enum")
                         .forEach(name -> assertEquals(null, mapping.put(name.asText(), reference), "told once")));
+                Map<String, String> told = new LinkedHashMap<>();
                 choice.at("/discriminator/mapping").properties().forEach(
-                        told -> assertEquals(mapping.get(told.getKey()), told.getValue().asText()));
-                assertTrue(mapping.size() == choice.at("/discriminator/mapping").size() || !choice.has("discriminator"));
+                        entry -> told.put(entry.getKey(), entry.getValue().asText()));
+                assertEquals(mapping, told);
             }
         });
         assertEquals(Set.of("AlternativeAnswer", "AlternativeRequest", "CompensationRequest", "ControlRequest", "CycleStepLine",
@@ -113,15 +114,19 @@ class KindSchemasTest {
             }
             boolean valid = schemas.faults(schema, part).isEmpty();
             boolean answered = post(operation, pointer, part);
-            assertEquals(valid || isEitherOr(part), answered || isEitherOr(part), operationId + " with " + part);
+            assertTrue(valid == answered || isSaidOtherwise(schema, part), operationId + " with " + part);
             taken += answered ? 1 : 0;
         }
         assertTrue(taken > TRIALS / 50 && taken < TRIALS, taken + " taken");
     }
 
-    /** A clock needs its days or its weekdays, which is no matter of kinds. */
-    private static boolean isEitherOr(ObjectNode part) {
-        return part.path("kind").asText().equals("clock") && !part.has("everyDays");
+    /**
+     * What the contract says in words only: a clock needs its days or its weekdays; and what it does not say: without a factor
+     * set, which it asks for, the service takes the standard one, as it always did.
+     */
+    private static boolean isSaidOtherwise(String schema, ObjectNode part) {
+        return part.path("kind").asText().equals("clock") && !part.has("everyDays")
+                || schema.equals("CompensationRequest") && part.isEmpty();
     }
 
     /** Whether the service answers the example with the part put in. */
@@ -162,7 +167,7 @@ class KindSchemasTest {
     }
 
     private static String kind(JsonNode choice) {
-        return choice.at("/discriminator/propertyName").asText("set");
+        return choice.at("/discriminator/propertyName").asText();
     }
 
     private static JsonNode schema(String reference) {
