@@ -56,7 +56,7 @@ public final class Kinds {
     }
 
     /** The kind taken when none is told, or null when it must be told. */
-    public String fallback() {
+    String fallback() {
         String fallback = chooser.getAnnotation(Property.class).fallback();
         return names.contains(fallback) ? fallback : null;
     }

@@ -5,7 +5,6 @@ import dev.brinebook.api.ColumnsAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.Components;
-import io.swagger.v3.oas.models.ExternalDocumentation;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
@@ -130,8 +129,8 @@ final class DocumentBuilder {
 
     private static io.swagger.v3.oas.models.Operation described(Operation<?, ?> operation, String id, String description) {
         return new io.swagger.v3.oas.models.Operation().operationId(id).summary(operation.summary())
-                .description(description).tags(List.of(CALCULATION)).externalDocs(new ExternalDocumentation()
-                .description("Its calculation, with formulas, sources and limits.").url("/docs/operations/" + operation.id()));
+                .description(description + " Its formulas, sources and limits: /docs/operations/" + operation.id() + ".")
+                .tags(List.of(CALCULATION));
     }
 
     private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {

@@ -66,7 +66,8 @@ final class KindSchemas {
             } else if (Kinds.belongs(property, names.get(0))) {
                 properties.put(name, whole.getProperties().get(name));
             }
-            boolean tells = name.equals(kinds.property()) && !names.contains(kinds.fallback());
+            // Asked for even where the service has a default: a discriminator cannot read what is not there.
+            boolean tells = name.equals(kinds.property());
             if (properties.containsKey(name) && (tells || Facts.isRequired(property, inRequests))) {
                 required.add(name);
             }

@@ -59,8 +59,8 @@ class ReleasedContractTest {
             a request's most is less           | put   | /components/schemas/WaterRequest/properties/ph/maximum    | 13
             a request's number has a most now  | put   | /components/schemas/HardnessQuantity/properties/value/maximum | 100
             a request's list is shorter        | put   | /components/schemas/HouseholdRequest/properties/fixtures/maxItems | 2
-            a request's text is shorter        | put   | /components/schemas/PolicyRequest/properties/name/maxLength | 2
-            a request's text has a pattern     | put   | /components/schemas/PolicyRequest/properties/name/pattern | "^a"
+            a request's text is shorter        | put   | /components/schemas/MeteredAlternativeRequest/properties/name/maxLength | 2
+            a request's text has a pattern     | put   | /components/schemas/MeteredAlternativeRequest/properties/name/pattern | "^a"
             a request's items are others       | put   | /components/schemas/PeakFlowRequest/properties/fixtures/items/$ref | "#/components/schemas/TariffBlock"
             """)
     void findsWhatBreaks(String what, String change, String pointer, String value) {

@@ -215,8 +215,8 @@ class DocsTest {
     void theContractLinksEveryOperationToItsPage() {
         Map<String, Map<String, Map<String, Object>>> paths = Served.given().get("/openapi.json").jsonPath().getMap("paths");
         for (Operation<?, ?> operation : Main.OPERATIONS) {
-            assertEquals(Map.of("description", "Its calculation, with formulas, sources and limits.", "url",
-                    "/docs/operations/" + operation.id()), paths.get(operation.path()).get("post").get("externalDocs"));
+            assertTrue(paths.get(operation.path()).get("post").get("description").toString()
+                    .endsWith(": /docs/operations/" + operation.id() + "."));
         }
         assertEquals(Arrays.stream(ProblemType.values()).map(ProblemType::slug).collect(Collectors.toList()),
                 Served.given().get("/openapi.json").jsonPath().getList("paths.'/problems/{kind}'.get.parameters[0].schema.enum"));
