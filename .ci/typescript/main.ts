@@ -54,12 +54,21 @@ assert.equal((await client.GET('/health/ready')).data?.status, 'up');
 assert.ok((await client.GET('/version')).data?.modelVersion);
 await sameAnswer('readContractAsJson', client.GET('/openapi.json'), json('openapi.json'));
 await sameAnswer('readContractAsYaml', client.GET('/openapi.yaml', {parseAs: 'text'}), read('openapi.yaml'));
-const page = await client.GET('/problems/{kind}', {params: {path: {kind: 'invalid-request'}}, parseAs: 'text'});
-assert.match(page.data!, /<html/);
-assert.match((await client.GET('/docs', {parseAs: 'text'})).data!, /<html/);
+await sameAnswer('readBulkTemplate', client.GET('/v1/bulk/{calculator}/template', {
+  params: {path: {calculator: 'convertHardness'}}, headers: {Accept: 'text/csv'}, parseAs: 'text',
+}), read('examples/readBulkTemplate.convertHardness.response.csv'));
+assert.ok((await client.GET('/v1/sources')).data!.sources.length > 50);
+const html = {parseAs: 'text'} as const;
+const pages = await Promise.all([client.GET('/docs', html), client.GET('/docs/try', html), client.GET('/docs/changelog', html),
+  client.GET('/docs/sources', html), client.GET('/problems', html),
+  client.GET('/docs/operations/{operationId}', {params: {path: {operationId: 'assess'}}, ...html}),
+  client.GET('/problems/{kind}', {params: {path: {kind: 'invalid-request'}}, ...html})]);
+pages.forEach(page => assert.match(page.data!, /<html/));
+assert.match((await client.GET('/llms.txt', html)).data!, /\/mcp/);
 
 const byHand: (keyof operations)[] = ['convertHardnessByQuery', 'compensateHardnessByQuery', 'checkLive', 'checkReady',
-  'readVersion', 'readContractAsJson', 'readContractAsYaml', 'readProblem', 'readDocs'];
+  'readVersion', 'readContractAsJson', 'readContractAsYaml', 'readBulkTemplate', 'readSources', 'readDocs', 'tryOut', 'readChangelog',
+  'readSourcesPage', 'readProblems', 'readOperation', 'readProblem', 'readLlmsText'];
 byHand.forEach(id => seen.add(id));
 const all = Object.values(json('openapi.json').paths as object).flatMap(item => Object.values(item as object))
   .map(operation => operation.operationId as string);

@@ -97,8 +97,9 @@ final class BulkPaths {
                         + " For one case choose the operation itself, such as convertHardness, which takes JSON.")
                 .tags(List.of(DocumentBuilder.CALCULATION))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
-                        .description("The template.").content(new Content().addMediaType(CSV, table)
-                                .addMediaType(Operation.JSON, list))), ErrorResponses.OF_TEMPLATE));
+                        .description("The template.").content(new Content()
+                                // Clients made from the contract take the first of two for their type.
+                                .addMediaType(Operation.JSON, list).addMediaType(CSV, table))), ErrorResponses.OF_TEMPLATE));
         return new PathItem().get(get.addParametersItem(calculator(flat(), TEMPLATE_EXAMPLE)));
     }
 
