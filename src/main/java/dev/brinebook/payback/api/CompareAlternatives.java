@@ -170,16 +170,9 @@ public final class CompareAlternatives {
                 "CFR-436");
         explanation.because("/alternatives/*/worth/firstYearSaving", Message.of("bills of the baseline less its own"),
                 "NIST-HB135");
-        explanation.because("/alternatives/*/worth/simplePaybackYears", Message.of("investment over the first year's saving,"
-                + " without growth or discounting"), "CFR-436");
         explanation.because("/alternatives/*/worth/discountedPaybackYears", Message.of("years until the discounted flows add up to"
                 + " nothing; the last year is shared out evenly"), "NIST-HB135");
-        explanation.because("/alternatives/*/worth/internalRateOfReturnPercent", Message.of("the discount rate at which the net"
-                + " present value is zero"), "NIST-HB135");
-        explanation.because("/alternatives/*/worth/adjustedRateOfReturnPercent", Message.of("(1 + discount rate) times the ratio"
-                + " to the power of one over the horizon, less 1"), "CFR-436");
-        explanation.because("/alternatives/*/worth/cashFlows", Message.of("each flow over (1 + discount rate) to the power of its"
-                + " year, and their running sum"), "NIST-HB135");
+        PaybackFigures.explainReturns("/alternatives/*/worth", explanation);
         explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", Message.of("bills saved over what is invested,"
                 + " replacements and"
                 + " worth left included, both in today's worth"), "CFR-436");

@@ -56,18 +56,23 @@ public record PaybackFigures(
         explanation.because(pointer + "/firstYearSaving", Message.of("salt, water and visits no longer used, times their prices of"
                 + " today; all regeneration water counts as bought and as sent to the sewer"), "NIST-HB135");
         explanation.because(pointer + "/investment", Message.of("cost less rebate"), "CFR-436");
-        explanation.because(pointer + "/simplePaybackYears", Message.of("investment over the first year's saving, without growth or"
-                + " discounting"), "CFR-436");
         explanation.because(pointer + "/discountedPaybackYears", Message.of("years until savings that grow with prices and are"
                 + " discounted at the end of each year add up to the investment; the last year is shared out evenly"),
                 "NIST-HB135");
         explanation.because(pointer + "/netPresentValue", Message.of("the same savings over the horizon, less the investment"),
                 "NIST-HB135");
-        explanation.because(pointer + "/internalRateOfReturnPercent", Message.of("the discount rate at which the net present value is"
-                + " zero"), "NIST-HB135");
         explanation.because(pointer + "/signChanges", Message.of("turns of the cash flows from negative to positive or back; with more"
                 + " than one there may be several rates of return"), "NIST-HB135");
         explanation.because(pointer + "/savingsToInvestmentRatio", Message.of("discounted savings over the investment"), "CFR-436");
+        explainReturns(pointer, explanation);
+    }
+
+    /** What these figures are, whatever the flows are that they come of. */
+    static void explainReturns(String pointer, Explanation explanation) {
+        explanation.because(pointer + "/simplePaybackYears", Message.of("investment over the first year's saving, without growth or"
+                + " discounting"), "CFR-436");
+        explanation.because(pointer + "/internalRateOfReturnPercent", Message.of("the discount rate at which the net present value is"
+                + " zero"), "NIST-HB135");
         explanation.because(pointer + "/adjustedRateOfReturnPercent", Message.of("(1 + discount rate) times the ratio to the power of"
                 + " one over the horizon, less 1"), "CFR-436");
         explanation.because(pointer + "/cashFlows", Message.of("each flow over (1 + discount rate) to the power of its year, and their"
