@@ -29,6 +29,10 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     private static final double LOW = 0.10;
     private static final double HIGH = 0.90;
 
+    public UncertainWorth {
+        drivers = List.copyOf(drivers);
+    }
+
     /** An input that is not known exactly. */
     public record UncertainInput(Input input, Uncertain factor) {
     }
@@ -93,7 +97,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         }
         drivers.sort(Comparator.comparingDouble(Driver::swing).reversed());
         return new UncertainWorth(new Quantiles(worth), sample.mean(0), new Quantiles(sample.result(1)), sample.draws(),
-                List.copyOf(drivers));
+                drivers);
     }
 
     /** Share of the draws that pay back within some years. */

@@ -38,6 +38,10 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
     static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
 
+    public DoseChoice {
+        options = List.copyOf(options);
+    }
+
     /**
      * One dose tried.
      *
@@ -97,8 +101,7 @@ public record DoseChoice(Option best, List<Option> options) {
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
-        int steps = (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowest) / STEP_POUNDS_PER_CUBIC_FOOT);
-        for (int i = 0; i <= steps; i++) {
+        for (int i = 0; i <= stepsFrom(lowest); i++) {
             double dose = softener.salt().fromSodiumChloride(
                     SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(lowest + i * STEP_POUNDS_PER_CUBIC_FOOT));
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
@@ -117,7 +120,7 @@ public record DoseChoice(Option best, List<Option> options) {
         double least = choice.stream().mapToDouble(Option::costPerYear).min().orElseThrow();
         Option best = choice.stream().filter(option -> option.costPerYear() <= least * (1 + ASSUMED_EQUAL_COST_SHARE))
                 .findFirst().orElseThrow();
-        return new DoseChoice(best, List.copyOf(options));
+        return new DoseChoice(best, options);
     }
 
     /** Limits of the duty that the dose chosen does not keep to, because none that keeps to the others does. */
@@ -149,6 +152,11 @@ public record DoseChoice(Option best, List<Option> options) {
     static double lowestPoundsPerCubicFoot(WaterAnalysis water) {
         return WaterCautions.lowestDosesWillNotHold(water)
                 ? ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER : LOWEST_POUNDS_PER_CUBIC_FOOT;
+    }
+
+    /** Steps from {@code lowestPoundsPerCubicFoot} to the highest dose that is recommended. */
+    static int stepsFrom(double lowestPoundsPerCubicFoot) {
+        return (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowestPoundsPerCubicFoot) / STEP_POUNDS_PER_CUBIC_FOOT);
     }
 
     /** One dose, metered, on the days of the duty. */

@@ -27,9 +27,9 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre) {
                 : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
         TunedClock best = new TunedClock(new ClockEveryDays(1), highest);
         double least = Double.POSITIVE_INFINITY;
-        for (double pounds = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
-                pounds <= DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT; pounds += DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT) {
-            double dose = grams(softener, pounds);
+        double lowest = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
+        for (int step = 0; step <= DoseChoice.stepsFrom(lowest); step++) {
+            double dose = grams(softener, lowest + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
             Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
             if (!(held.exists() && dose >= held.value())
                     || ClockReview.worstLoadGrams(duty, 1) > softener.capacityGrams(dose)) {
