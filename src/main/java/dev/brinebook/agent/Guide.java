@@ -61,8 +61,9 @@ public final class Guide {
 
                 """);
         for (Operation<?, ?> operation : operations) {
-            text.append("- [%1$s](/docs/operations/%1$s): POST `%2$s`. %3$s. [In the contract](/openapi.json#/paths/%4$s/post)\n"
-                    .formatted(operation.id(), operation.path(), operation.summary(), operation.path().replace("/", "~1")));
+            text.append("- [%1$s](/docs/operations/%1$s): POST `%2$s`. %3$s. [In the contract](/openapi.json#/paths/%4$s/post)"
+                    .formatted(operation.id(), operation.path(), operation.summary(), operation.path().replace("/", "~1")))
+                    .append('\n');
         }
         return text.append("""
 

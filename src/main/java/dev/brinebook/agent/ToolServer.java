@@ -77,7 +77,7 @@ public final class ToolServer {
         Map<String, Object> params = calls ? Map.of("name", toolName(message)) : message.params();
         Call call = new Call(message.arguments(), calculation);
         JSONRPCResponse response = dispatch.handler().handleRequest(McpTransportContext.create(Map.of(CALL, call)),
-                new JSONRPCRequest(message.method(), message.id(), params)).block();
+                new JSONRPCRequest(message.method(), message.id(), params)).blockOptional().orElseThrow();
         call.rethrow();
         if (response.error() != null && response.error().code() == ErrorCodes.INTERNAL_ERROR) {
             // With the calculation told apart, what the SDK fails at is params that it cannot convert.

@@ -55,7 +55,7 @@ public final class DrawnYear implements DailyUse {
     }
 
     private double factor(RandomStream stream) {
-        return shape == Double.POSITIVE_INFINITY ? 1 : stream.nextGamma(shape) / shape;
+        return Double.isInfinite(shape) ? 1 : stream.nextGamma(shape) / shape;
     }
 
     @Override

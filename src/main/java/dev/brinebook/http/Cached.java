@@ -8,6 +8,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
 
 /** Lets a GET answer be kept by caches and asked for again without being sent again (RFC 9110, section 13). */
 final class Cached {
@@ -19,7 +20,7 @@ final class Cached {
 
     /** Gives the answer that {@code context} holds a strong ETag, and turns it into 304 when the caller has it. */
     static void mark(Context context) {
-        byte[] body = bytes(context.resultInputStream());
+        byte[] body = bytes(Objects.requireNonNull(context.resultInputStream(), "answer"));
         String coding = Compression.wanted(context, body.length) ? "-gzip" : "";
         String tag = '"' + HexFormat.of().formatHex(digest(body), 0, 12) + coding + '"';
         context.header("ETag", tag).header("Cache-Control", MAX_AGE);
