@@ -37,8 +37,8 @@ class ArchitectureTest {
     private static final String ROOT = "dev.brinebook";
 
     /** Each may use those before it. */
-    private static final List<String> DOMAIN = List.of("wording", "guard", "source", "caution", "randomness", "quantity", "water", "household",
-            "resin", "regeneration", "softener", "payback", "assessment");
+    private static final List<String> DOMAIN = List.of("wording", "guard", "source", "caution", "randomness", "quantity", "water",
+            "household", "resin", "regeneration", "softener", "payback", "assessment");
 
     /** Wire records and operations, each of which may use any domain package and those before it. */
     private static final List<String> FEATURE_EDGES = List.of("quantity.api", "water.api", "household.api",

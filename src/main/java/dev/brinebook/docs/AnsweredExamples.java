@@ -6,8 +6,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Examples;
 import java.util.List;
-import java.util.stream.StreamSupport;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 
 /** What the committed answers of an operation say of themselves: basis, assumptions and cautions. */
 final class AnsweredExamples {

@@ -42,7 +42,8 @@ final class Pages {
         routes.put(new PageRoute("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, and"
                 + " 503 from the moment it stops, while the requests that run are finished. Choose it to tell whether to send"
                 + " requests here; whether the process lives tells checkLive.", JSON)
-                .answering(HealthAnswer.class, null).neverKept("It is stopping: send requests elsewhere."), context -> ready(context, ready.getAsBoolean(), writer));
+                .answering(HealthAnswer.class, null).neverKept("It is stopping: send requests elsewhere."),
+                context -> ready(context, ready.getAsBoolean(), writer));
         json("readVersion", "/version", "The versions of the service and its formulas", "Version of the service and of its"
                 + " formulas and data. Choose it to tell whether stored answers still hold: an equal request has an equal answer"
                 + " as long as modelVersion is the same, which every answer names too.", JSON,

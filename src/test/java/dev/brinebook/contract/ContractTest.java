@@ -11,8 +11,6 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.ProblemType;
-import io.restassured.RestAssured;
-import io.restassured.config.EncoderConfig;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

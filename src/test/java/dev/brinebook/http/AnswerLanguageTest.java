@@ -73,7 +73,8 @@ class AnswerLanguageTest {
     @Test
     void answersListsAndAgentsInTheLanguageAskedFor() {
         Served.given().header("Accept-Language", "fr").contentType("application/x-ndjson")
-                .body("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}\n{}\n".getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/convertHardness").then()
+                .body("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}\n{}\n".getBytes(StandardCharsets.UTF_8))
+                .post("/v1/bulk/convertHardness").then()
                 .statusCode(200).header("Content-Language", "fr").body(containsString("très dure")).body(containsString("manque"));
         Agent.posting(Served.SERVER.port(), Agent.call("convertHardness", "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}"))
                 .header("Accept-Language", "es").post(Agent.PATH).then().statusCode(200)

@@ -38,7 +38,6 @@ class CornerSweepTest {
     private final JsonReader reader = new JsonReader();
     private final JsonWriter writer = new JsonWriter();
 
-
     static Stream<Operation<?, ?>> operations() {
         return Main.OPERATIONS.stream();
     }

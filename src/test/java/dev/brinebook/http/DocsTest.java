@@ -72,7 +72,8 @@ class DocsTest {
     }
 
     static Stream<String> pages() {
-        return PAGES.keySet().stream().filter(path -> path.matches("/(docs|problems)(/[\\w/-]+)?")).filter(path -> !PAGES.get(path).select("title").isEmpty());
+        return PAGES.keySet().stream().filter(path -> path.matches("/(docs|problems)(/[\\w/-]+)?"))
+                .filter(path -> !PAGES.get(path).select("title").isEmpty());
     }
 
     static Stream<Operation<?, ?>> operations() {

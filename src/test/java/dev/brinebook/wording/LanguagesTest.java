@@ -57,7 +57,8 @@ class LanguagesTest {
         List<String> wrong = new ArrayList<>();
         Language.of(code).templates().forEach((english, other) -> {
             boolean same = all(PLACE, english).equals(all(PLACE, other))
-                    && all(NUMBER, english.replace(",", "")).equals(all(NUMBER, other.replaceAll("(?<=\\d)[\\u00a0\\u202f ](?=\\d{3})", "")));
+                    && all(NUMBER, english.replace(",", ""))
+                            .equals(all(NUMBER, other.replaceAll("(?<=\\d)[\\u00a0\\u202f ](?=\\d{3})", "")));
             if (!same || other.isBlank() || other.equals(english) && english.matches(".*[a-z]{4} .*[a-z]{4}.*")) {
                 wrong.add(english + " | " + other);
             }

@@ -159,8 +159,8 @@ public final class CompareAlternatives {
                 + " hardness"), "WQP-2009");
         explanation.because("/alternatives/*/year", Message.of("regenerations times the salt and water of one, counted night by"
                 + " night on the household's days and scaled to 365"), "DAIAD");
-        explanation.because("/alternatives/*/lifeCycleCost", Message.of("first cost less rebate, replacements at the end of each life, bills"
-                + " that grow with prices, less the worth that is left at the end of the horizon, all discounted"), "NIST-HB135");
+        explanation.because("/alternatives/*/lifeCycleCost", Message.of("first cost less rebate, replacements at the end of each life,"
+                + " bills that grow with prices, less the worth that is left at the end of the horizon, all discounted"), "NIST-HB135");
         explanation.because("/alternatives/*/annualEquivalent", Message.of("life-cycle cost times d / (1 - (1 + d)^-N)"), "NIST-HB135");
         explanation.because("/alternatives/*/bills", Message.of("a year of the household's days: salt, water and visits times their prices;"
                 + " water on top of the household's where it is sold by blocks"), "DAIAD");

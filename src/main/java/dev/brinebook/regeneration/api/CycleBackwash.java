@@ -53,7 +53,8 @@ public record CycleBackwash(
         explanation.because("/backwash/flow", Message.of("the drain line flow control that was given, or the target flow to the"
                 + " next step of {0}", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
         explanation.because("/backwash/velocity", Message.of("flow over the cross-section of the tank"), "CP-CYCLE");
-        explanation.because("/backwash/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"), "RICHARDSON-ZAKI");
+        explanation.because("/backwash/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"),
+                "RICHARDSON-ZAKI");
         explanation.because("/backwash/mostFlow", Message.of("the velocity at which the lifted bed is as high as the tank"),
                 "RICHARDSON-ZAKI");
         explanation.because("/backwash/velocityWithinBand", band(BackwashGuide.TEXTBOOK, units),

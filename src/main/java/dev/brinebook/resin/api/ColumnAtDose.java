@@ -66,7 +66,8 @@ public record ColumnAtDose(
         int stages = column.get().resin().stages();
         BigDecimal efficiency = Text.number(column.get().efficiency());
         explanation.because("/points/*/column/capacity", Message.of("what {0} stages in exchange equilibrium take from this"
-                + " water up to the end point, cycle after cycle at this salt dose, times the efficiency of a real bed, {1}", stages, efficiency), "HELFFERICH");
+                + " water up to the end point, cycle after cycle at this salt dose, times the efficiency of a real bed, {1}", stages,
+                efficiency), "HELFFERICH");
         explanation.because("/points/*/column/capacity", Message.of("how firmly the resin holds calcium, magnesium and"
                 + " potassium over sodium"), "BONNER-SMITH");
         explanation.because("/points/*/column/saltEfficiency", Message.of("capacity over salt dose"), "WQP-2009");

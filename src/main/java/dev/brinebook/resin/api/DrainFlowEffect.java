@@ -36,6 +36,7 @@ public record DrainFlowEffect(
 
     static void explain(String pointer, Explanation explanation) {
         explanation.because(pointer + "/velocity", Message.of("flow over the cross-section of the tank"), "CP-CYCLE");
-        explanation.because(pointer + "/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"), "RICHARDSON-ZAKI");
+        explanation.because(pointer + "/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"),
+                "RICHARDSON-ZAKI");
     }
 }

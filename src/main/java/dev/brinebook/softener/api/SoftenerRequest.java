@@ -148,7 +148,7 @@ public record SoftenerRequest(
         }
         double years = Math.min(ResinEfficiency.MAX_YEARS, resinAgeYears.doubleValue());
         double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
-                100 * ResinState.assumedYearlyLossShare(water), 
+                100 * ResinState.assumedYearlyLossShare(water),
                 percent -> Message.of("{0} % of the sites that are left", percent)) / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
         explanation.assume("softener.resinAgeYears", ageInWords(years, Text.number(100 * left)), Origin.CALLER);

@@ -77,7 +77,8 @@ class ComputeBedHydraulicsTest {
         String request = """
                 {"softener": {"nameplateCapacity": {"value": 45000, "unit": "gr"},
                   "tankDiameter": {"value": 10, "unit": "in"}, "tankHeight": {"value": 54, "unit": "in"},
-                  "flows": {"drain": {"value": %s, "unit": "gpm"}, "supply": {"value": 6, "unit": "gpm"}}}, "targetExpansionPercent": %s}""";
+                  "flows": {"drain": {"value": %s, "unit": "gpm"}, "supply": {"value": 6, "unit": "gpm"}}},
+                  "targetExpansionPercent": %s}""";
         post(request.formatted("30", "50")).statusCode(200)
                 .body("findings.code", contains("backwashCarriesResinOut", "supplyBelowDrainFlow"))
                 .body("bed.roomForBackwash", equalTo(false))
