@@ -27,6 +27,7 @@ final class AgentHandler {
     private final Problems problems;
     private final Turns turns;
     private final Settings settings;
+    private final RequestBody bodies;
     private ToolServer tools;
 
     AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
@@ -37,6 +38,7 @@ final class AgentHandler {
         this.problems = problems;
         this.turns = turns;
         this.settings = settings;
+        this.bodies = new RequestBody(settings);
     }
 
     /** Refuses what a web page of an origin not listed makes a browser send, whatever the method. */
@@ -56,7 +58,7 @@ final class AgentHandler {
                     String.join(", ", ToolServer.protocolVersions())));
         }
         Language language = AnswerLanguage.of(context);
-        String message = JsonReader.decode(RequestBody.read(context, settings.maxBodyBytes()));
+        String message = JsonReader.decode(bodies.read(context));
         Reply reply = tools().answer(message, (operation, arguments) -> call(context, operation, arguments, language));
         context.status(reply.status()).header("Cache-Control", "no-store");
         if (reply.json() == null) {

@@ -24,11 +24,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
-import org.eclipse.jetty.http.UriCompliance;
-import org.eclipse.jetty.server.HttpConfiguration;
-import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
-import org.eclipse.jetty.server.ServerConnector;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -36,22 +32,16 @@ import org.slf4j.LoggerFactory;
 public final class BrinebookServer implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(BrinebookServer.class);
-    private static final int MAX_HEADER_BYTES = 16_384;
-    private static final Duration IDLE = Duration.ofSeconds(30);
-
-    /** Kept-alive connections without a request end the stop no later than this. */
-    private static final Duration IDLE_WHEN_STOPPING = Duration.ofMillis(200);
 
     private final Settings settings;
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems = new Problems(writer);
     private final RequestMetrics metrics = new RequestMetrics();
+    private final Listeners listeners;
     private final Cors cors;
     private final Pages pages;
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
-    private ServerConnector service;
-    private ServerConnector watching;
     private volatile boolean ready;
     private Contract contract;
 
@@ -61,6 +51,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
+        this.listeners = new Listeners(settings);
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
@@ -91,15 +82,15 @@ public final class BrinebookServer implements AutoCloseable {
 
     /** How long a request may stand still; for tests, which do not wait half a minute. */
     void waitAtMost(Duration idle) {
-        service.setIdleTimeout(idle.toMillis());
+        listeners.waitAtMost(idle);
     }
 
     public int port() {
-        return service.getLocalPort();
+        return listeners.servicePort();
     }
 
     public int metricsPort() {
-        return watching.getLocalPort();
+        return listeners.watchingPort();
     }
 
     /** Turns readiness off, lets running requests finish, then closes the ports. */
@@ -133,18 +124,20 @@ public final class BrinebookServer implements AutoCloseable {
         config.http.prefer405over404 = true;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.router.ignoreTrailingSlashes = false;
-        config.jetty.modifyHttpConfiguration(BrinebookServer::restrict);
+        config.jetty.threadPool = Listeners.threads();
+        config.jetty.modifyHttpConfiguration(Listeners::restrict);
         config.jetty.modifyServer(this::prepare);
-        config.jetty.addConnector((server, http) -> service = connector(server, http, settings.port()));
-        config.jetty.addConnector((server, http) -> watching = connector(server, http, settings.metricsPort()));
+        config.jetty.addConnector(listeners::service);
+        config.jetty.addConnector(listeners::watching);
         config.requestLogger.http(this::log);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         JsonReader reader = new JsonReader();
-        Turns turns = new Turns();
+        Turns turns = new Turns(metrics);
+        RequestBody bodies = new RequestBody(settings);
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
-                turns, settings.maxBodyBytes()), operation));
-        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, turns, longestPause);
+                turns, bodies), operation));
+        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, turns, metrics, longestPause);
         add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
         AgentHandler agents = new AgentHandler(operations, reader, writer, problems, turns, settings);
@@ -218,9 +211,9 @@ public final class BrinebookServer implements AutoCloseable {
             context.header("Connection", "close");
         }
         cors.allow(context);
-        boolean onWatchingPort = context.req().getLocalPort() == watching.getLocalPort();
+        boolean onWatchingPort = context.req().getLocalPort() == metricsPort();
         boolean watchingPath = context.path().equals("/metrics");
-        boolean either = context.path().startsWith("/health/") || service.getLocalPort() == watching.getLocalPort();
+        boolean either = context.path().startsWith("/health/") || port() == metricsPort();
         if (onWatchingPort != watchingPath && !either) {
             throw new ProblemException(ProblemType.NOT_FOUND, Message.of("This path is not served on this port."));
         }
@@ -236,21 +229,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
+        server.setHandler(new Admission(metrics));
         server.setErrorHandler(new ServerErrors(problems, cors));
-    }
-
-    private static void restrict(HttpConfiguration http) {
-        http.setUriCompliance(UriCompliance.DEFAULT);
-        http.setSendServerVersion(false);
-        http.setRequestHeaderSize(MAX_HEADER_BYTES);
-    }
-
-    private ServerConnector connector(Server server, HttpConfiguration http, int port) {
-        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
-        connector.setHost(settings.host());
-        connector.setPort(port);
-        connector.setIdleTimeout(IDLE.toMillis());
-        connector.setShutdownIdleTimeout(IDLE_WHEN_STOPPING.toMillis());
-        return connector;
     }
 }

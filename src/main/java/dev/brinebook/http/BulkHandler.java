@@ -37,16 +37,18 @@ final class BulkHandler {
     private final JsonWriter writer;
     private final Problems problems;
     private final Turns turns;
+    private final RequestMetrics metrics;
     private final Duration longestPause;
     private final Semaphore streams = new Semaphore(MOST_AT_ONCE);
 
     BulkHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
-            Duration longestPause) {
+            RequestMetrics metrics, Duration longestPause) {
         operations.forEach(operation -> this.operations.put(operation.id(), operation));
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
         this.turns = turns;
+        this.metrics = metrics;
         this.longestPause = longestPause;
     }
 
@@ -58,6 +60,7 @@ final class BulkHandler {
                 ? List.of(AnswerTable.MEDIA_TYPE, AnswerLines.Ndjson.MEDIA_TYPE)
                 : List.of(AnswerLines.Ndjson.MEDIA_TYPE, AnswerTable.MEDIA_TYPE));
         if (!streams.tryAcquire()) {
+            metrics.reject(Rejection.STREAMS);
             throw new ProblemException(ProblemType.OVERLOADED, Message.of("As many streams run as may at once."));
         }
         StreamConnection connection = StreamConnection.of(context, longestPause);
@@ -112,7 +115,7 @@ final class BulkHandler {
         boolean table = given.equals(AnswerTable.MEDIA_TYPE);
         context.status(200).contentType(table ? given + "; charset=utf-8" : given).header("Cache-Control", "no-store");
         new BulkStream<>(operation, toJson, table ? new AnswerTable(operation.answerType()) : new AnswerLines.Ndjson(),
-                reader, writer, problems, turns, RequestId.of(context), language).run(lines, context.res().getOutputStream());
+                reader, writer, problems, turns, metrics, RequestId.of(context), language).run(lines, context.res().getOutputStream());
     }
 
     private static RowReader header(BoundedLines lines, Operation<?, ?> operation) {

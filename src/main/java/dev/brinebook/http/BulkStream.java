@@ -23,8 +23,8 @@ import org.slf4j.LoggerFactory;
  * @param language what people are answered in
  */
 record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation, UnaryOperator<byte[]> toJson,
-        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, Turns turns, String requestId,
-        Language language) {
+        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
+        RequestMetrics metrics, String requestId, Language language) {
 
     static final Message TOO_LONG = Message.of("The line has more than {0} bytes.", BulkHandler.MAX_LINE_BYTES);
 
@@ -78,8 +78,10 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
             byte[] answer = turns.await(() -> OperationHandler.calculate(() -> writer.write(
                     Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer"), language)));
+            metrics.countLine(true);
             return answers.answer(line.number(), answer);
         } catch (InvalidRequest invalid) {
+            metrics.countLine(false);
             return answers.problem(line.number(), ProblemType.INVALID_REQUEST.status(),
                     problems.document(invalid.violations(), operation.path(), requestId, language));
         } catch (ProblemException problem) {
@@ -91,6 +93,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
     }
 
     private byte[] problem(long line, ProblemType type, Message detail) {
+        metrics.countLine(false);
         return answers.problem(line, type.status(), problems.document(type, detail, operation.path(), requestId, language));
     }
 }

@@ -22,17 +22,17 @@ final class OperationHandler<Q extends Record, A extends Record> {
     private final Problems problems;
     private final QueryReader query;
     private final Turns turns;
-    private final int maxBodyBytes;
+    private final RequestBody bodies;
 
     OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
-            Turns turns, int maxBodyBytes) {
+            Turns turns, RequestBody bodies) {
         this.operation = operation;
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
         this.query = new QueryReader(operation.query());
         this.turns = turns;
-        this.maxBodyBytes = maxBodyBytes;
+        this.bodies = bodies;
     }
 
     void post(Context context) throws IOException {
@@ -42,7 +42,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Language language = AnswerLanguage.of(context);
         QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
-            Supplier<byte[]> calculation = text == null ? ofJson(RequestBody.read(context, maxBodyBytes), answerType, language)
+            Supplier<byte[]> calculation = text == null ? ofJson(bodies.read(context), answerType, language)
                     : ofText(text, settings, context, language);
             context.header("Cache-Control", "no-store");
             answer(context, answerType, calculation);
@@ -71,7 +71,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
 
     private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context,
             Language language) throws IOException {
-        String text = JsonReader.decode(RequestBody.read(context, maxBodyBytes));
+        String text = JsonReader.decode(bodies.read(context));
         S set = reader.read(settings.body(context.queryString()), form.settingsType());
         return () -> json(form.calculate().apply(text, set), language);
     }

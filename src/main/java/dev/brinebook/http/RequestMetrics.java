@@ -1,5 +1,8 @@
 package dev.brinebook.http;
 
+import dev.brinebook.api.ModelVersion;
+import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
@@ -9,8 +12,11 @@ import io.micrometer.core.instrument.binder.system.ProcessorMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Duration;
+import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** Counts and times requests by route template, method and status; whatever is sent, the labels stay few. */
 final class RequestMetrics implements AutoCloseable {
@@ -18,12 +24,21 @@ final class RequestMetrics implements AutoCloseable {
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final JvmGcMetrics garbageCollection = new JvmGcMetrics();
     private final Map<RequestLabel, Timer> timers = new ConcurrentHashMap<>();
+    private final Map<Rejection, Counter> rejections = new EnumMap<>(Rejection.class);
+    private final Counter answeredLines = line("answered");
+    private final Counter refusedLines = line("refused");
 
     RequestMetrics() {
         new JvmMemoryMetrics().bindTo(registry);
         new JvmThreadMetrics().bindTo(registry);
         new ProcessorMetrics().bindTo(registry);
         garbageCollection.bindTo(registry);
+        for (Rejection reason : Rejection.values()) {
+            rejections.put(reason, Counter.builder("http.server.rejected").description("Requests turned away, by reason.")
+                    .tag("reason", reason.name().toLowerCase(Locale.ROOT)).register(registry));
+        }
+        Gauge.builder("brinebook.build.info", () -> 1).description("What runs.").tag("version", Resources.version())
+                .tag("model", ModelVersion.CURRENT).register(registry);
     }
 
     void watch(MeterBinder other) {
@@ -34,8 +49,26 @@ final class RequestMetrics implements AutoCloseable {
         timers.computeIfAbsent(label, this::timer).record(duration);
     }
 
+    void reject(Rejection reason) {
+        rejections.get(reason).increment();
+    }
+
+    /** Counts a line of a stream by whether it was answered. */
+    void countLine(boolean answered) {
+        (answered ? answeredLines : refusedLines).increment();
+    }
+
+    void showInFlight(AtomicInteger requests) {
+        Gauge.builder("http.server.requests.in.flight", requests, AtomicInteger::get)
+                .description("Requests let in and not yet answered.").register(registry);
+    }
+
     String scrape() {
         return registry.scrape();
+    }
+
+    private Counter line(String outcome) {
+        return Counter.builder("bulk.lines").description("Lines of streams.").tag("outcome", outcome).register(registry);
     }
 
     private Timer timer(RequestLabel label) {

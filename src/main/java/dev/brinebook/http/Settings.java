@@ -17,11 +17,19 @@ import java.util.regex.Pattern;
  * @param stopSeconds how long running requests may take to finish after a stop
  * @param drainSeconds how long readiness is off before the port closes
  * @param corsOrigins origins that browsers may call from
+ * @param requestSeconds how long the body of a request may take to come
+ * @param maxConnections most connections at once to the port of the service
  */
 public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
-        Set<String> corsOrigins) {
+        Set<String> corsOrigins, int requestSeconds, int maxConnections) {
 
     private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
+
+    /** With everything that protects the service from its callers as it is by default. */
+    public Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
+            Set<String> corsOrigins) {
+        this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, 10, 2_000);
+    }
 
     private enum Variable {
         PORT("8080", 0, 65_535, "port of the service"),
@@ -30,7 +38,9 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         MAX_BODY_BYTES("262144", 1_024, 16_777_216, "largest request body, bytes"),
         STOP_SECONDS("20", 0, 300, "how long running requests may take to finish after a stop"),
         DRAIN_SECONDS("0", 0, 300, "how long readiness is off before the port closes"),
-        CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default");
+        CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default"),
+        REQUEST_SECONDS("10", 1, 300, "how long the body of a request may take to come"),
+        MAX_CONNECTIONS("2000", 10, 100_000, "most connections at once to the port of the service");
 
         private final String fallback;
         private final int min;
@@ -79,7 +89,8 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
                 Variable.METRICS_PORT.number(environment, faults), Variable.HOST.text(environment),
                 Variable.MAX_BODY_BYTES.number(environment, faults), Variable.STOP_SECONDS.number(environment, faults),
                 Variable.DRAIN_SECONDS.number(environment, faults),
-                origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")));
+                origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")),
+                Variable.REQUEST_SECONDS.number(environment, faults), Variable.MAX_CONNECTIONS.number(environment, faults));
         if (settings.port == settings.metricsPort && settings.port != 0) {
             faults.add("METRICS_PORT must differ from PORT, both are " + settings.port);
         }

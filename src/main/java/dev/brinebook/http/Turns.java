@@ -12,11 +12,18 @@ final class Turns {
 
     /** Two for each processor: a calculation never waits for anything else. */
     static final int AT_ONCE = Math.min(100, 2 * Runtime.getRuntime().availableProcessors());
-    /** With those that run fewer than the 250 threads of the server, so that one is left for the health paths. */
-    private static final int MOST_WAITING = 100;
+    /** Of those, for lines of streams: whoever waits for one answer is not to wait behind all lines of all lists. */
+    static final int AT_ONCE_IN_BULK = AT_ONCE / 2;
+    static final int MOST_WAITING = 32;
     private static final long LONGEST_WAIT_SECONDS = 1;
 
     private final Semaphore free = new Semaphore(AT_ONCE, true);
+    private final Semaphore freeInBulk = new Semaphore(AT_ONCE_IN_BULK, true);
+    private final RequestMetrics metrics;
+
+    Turns(RequestMetrics metrics) {
+        this.metrics = metrics;
+    }
 
     /**
      * What {@code work} gives, in turn.
@@ -25,6 +32,7 @@ final class Turns {
      */
     <T> T take(Supplier<T> work) {
         if (!waitForOne()) {
+            metrics.reject(Rejection.TURNS);
             throw new ProblemException(ProblemType.OVERLOADED, ProblemType.OVERLOADED.explanation());
         }
         try {
@@ -35,13 +43,17 @@ final class Turns {
     }
 
     /**
-     * What {@code work} gives, in turn, however long that takes: for a caller that is in no hurry.
+     * What {@code work} gives, in turn, however long that takes: for a line of a stream, whose caller is in no hurry.
      *
      * @throws ProblemException when the service stops
      */
     <T> T await(Supplier<T> work) {
+        return after(freeInBulk, () -> after(free, work));
+    }
+
+    private static <T> T after(Semaphore turns, Supplier<T> work) {
         try {
-            free.acquire();
+            turns.acquire();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new ProblemException(ProblemType.OVERLOADED, ProblemType.OVERLOADED.explanation());
@@ -49,7 +61,7 @@ final class Turns {
         try {
             return work.get();
         } finally {
-            free.release();
+            turns.release();
         }
     }
 

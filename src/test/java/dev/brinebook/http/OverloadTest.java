@@ -2,7 +2,9 @@ package dev.brinebook.http;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +34,8 @@ class OverloadTest {
                     .header("Content-Type", "application/problem+json").body("type", equalTo("/problems/overloaded"))
                     .header("Retry-After", "2");
             Served.given(server.port()).get("/health/ready").then().statusCode(200);
+            assertTrue(Served.given(server.metricsPort()).get("/metrics").asString()
+                    .contains("http_server_rejected_total{reason=\"turns\"} 1.0"));
             held.letEnd();
             for (CompletableFuture<Integer> each : running) {
                 assertEquals(200, each.get(20, TimeUnit.SECONDS));
@@ -39,6 +43,32 @@ class OverloadTest {
             assertEquals(200, status(server.port()));
         } finally {
             held.letEnd();
+            callers.shutdown();
+        }
+    }
+
+    /** More streams than turns, each with a line that does not end: one that waits for a single answer has it all the same. */
+    @Test
+    void listsLeaveTurnsToOthers() throws Exception {
+        Held lines = new Held(Turns.AT_ONCE_IN_BULK);
+        ExecutorService callers = Executors.newCachedThreadPool();
+        try (BrinebookServer server = Served.start(List.of(Trial.doing(request -> "list".equals(request.text())
+                ? lines.hold(request) : Trial.echo(request))), 0, Set.of())) {
+            List<CompletableFuture<String>> streams = new ArrayList<>();
+            for (int i = 0; i < 2 * Turns.AT_ONCE; i++) {
+                streams.add(CompletableFuture.supplyAsync(() -> Served.given(server.port()).contentType("application/x-ndjson")
+                        .body("{\"text\": \"list\"}\n{}".getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/tryOut").asString(), callers));
+            }
+            lines.awaitBegun();
+            assertEquals(200, status(server.port()));
+            lines.letEnd();
+            for (CompletableFuture<String> each : streams) {
+                assertEquals(2, each.get(20, TimeUnit.SECONDS).lines().filter(line -> line.contains("\"status\":200")).count());
+            }
+            assertTrue(Served.given(server.metricsPort()).get("/metrics").asString()
+                    .contains("bulk_lines_total{outcome=\"answered\"} " + 4.0 * Turns.AT_ONCE));
+        } finally {
+            lines.letEnd();
             callers.shutdown();
         }
     }

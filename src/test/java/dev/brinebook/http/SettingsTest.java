@@ -19,9 +19,10 @@ class SettingsTest {
 
     @Test
     void readsEveryVariable() {
-        assertEquals(new Settings(1, 2, "127.0.0.1", 2_048, 3, 4, Set.of("https://a.example", "http://b.example:8081")),
+        assertEquals(new Settings(1, 2, "127.0.0.1", 2_048, 3, 4, Set.of("https://a.example", "http://b.example:8081"), 5, 60),
                 Settings.from(Map.of("PORT", " 1 ", "METRICS_PORT", "2", "HOST", "127.0.0.1", "MAX_BODY_BYTES", "2048",
-                        "STOP_SECONDS", "3", "DRAIN_SECONDS", "4", "CORS_ORIGINS", "https://a.example , http://b.example:8081")));
+                        "STOP_SECONDS", "3", "DRAIN_SECONDS", "4", "CORS_ORIGINS", "https://a.example , http://b.example:8081",
+                        "REQUEST_SECONDS", "5", "MAX_CONNECTIONS", "60")));
     }
 
     @ParameterizedTest

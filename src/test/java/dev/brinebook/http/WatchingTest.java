@@ -37,6 +37,7 @@ class WatchingTest {
                     "{method=\"other\",route=\"unmatched\",status=\"405\"} 5"), counts);
             assertTrue(metrics.contains("http_server_requests_seconds_bucket") && metrics.contains("le=\"5.0E-4\""));
             assertTrue(metrics.contains("jvm_memory_used_bytes"));
+            assertTrue(metrics.contains("brinebook_build_info{model=\"" + dev.brinebook.api.ModelVersion.CURRENT + "\",version=\"1."));
         }
     }
 

@@ -1,0 +1,87 @@
+package dev.brinebook.http;
+
+import java.time.Duration;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.BlockingArrayQueue;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The two ports and the threads behind them, all of them bounded. */
+final class Listeners {
+
+    private static final int MAX_HEADER_BYTES = 16_384;
+    private static final Duration IDLE = Duration.ofSeconds(30);
+    /** Once there are as many connections as may be, those that say nothing make room for others sooner. */
+    private static final Duration IDLE_WHEN_FULL = Duration.ofSeconds(2);
+    /** Kept-alive connections without a request end the stop no later than this. */
+    private static final Duration IDLE_WHEN_STOPPING = Duration.ofMillis(200);
+    /** An orchestrator and those who read metrics need few; callers may fill the other port without filling this one. */
+    private static final int MOST_WATCHING = 100;
+
+    /** Beside the requests let in: accepting and selecting for both ports, and the health paths. */
+    private static final int OTHER_THREADS = 16;
+    private static final int FEWEST_THREADS = 8;
+    private static final int MOST_TASKS_WAITING = 1_024;
+    private static final int THREAD_IDLE_MILLIS = 60_000;
+
+    private final Settings settings;
+    private ServerConnector service;
+    private ServerConnector watching;
+
+    Listeners(Settings settings) {
+        this.settings = settings;
+    }
+
+    /** A small pool of plain threads: the work is calculation only, so that more of them would only wait for processors. */
+    static QueuedThreadPool threads() {
+        QueuedThreadPool threads = new QueuedThreadPool(Admission.MOST_AT_ONCE + OTHER_THREADS, FEWEST_THREADS,
+                THREAD_IDLE_MILLIS, new BlockingArrayQueue<>(MOST_TASKS_WAITING));
+        threads.setName("http");
+        return threads;
+    }
+
+    ServerConnector service(Server server, HttpConfiguration http) {
+        service = connector(server, http, settings.port(), settings.maxConnections());
+        return service;
+    }
+
+    ServerConnector watching(Server server, HttpConfiguration http) {
+        watching = connector(server, http, settings.metricsPort(), MOST_WATCHING);
+        return watching;
+    }
+
+    int servicePort() {
+        return service.getLocalPort();
+    }
+
+    int watchingPort() {
+        return watching.getLocalPort();
+    }
+
+    /** How long a request may stand still; for tests, which do not wait half a minute. */
+    void waitAtMost(Duration idle) {
+        service.setIdleTimeout(idle.toMillis());
+    }
+
+    static void restrict(HttpConfiguration http) {
+        http.setUriCompliance(UriCompliance.DEFAULT);
+        http.setSendServerVersion(false);
+        http.setRequestHeaderSize(MAX_HEADER_BYTES);
+    }
+
+    private ServerConnector connector(Server server, HttpConfiguration http, int port, int mostConnections) {
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setHost(settings.host());
+        connector.setPort(port);
+        connector.setIdleTimeout(IDLE.toMillis());
+        connector.setShutdownIdleTimeout(IDLE_WHEN_STOPPING.toMillis());
+        NetworkConnectionLimit limit = new NetworkConnectionLimit(mostConnections, connector);
+        limit.setEndPointIdleTimeout(IDLE_WHEN_FULL.toMillis());
+        server.addBean(limit);
+        return connector;
+    }
+}

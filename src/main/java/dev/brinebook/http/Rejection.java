@@ -1,0 +1,15 @@
+package dev.brinebook.http;
+
+/** Why a request was turned away before it was calculated, as the metrics name it. */
+enum Rejection {
+    /** As many requests were inside as the threads can hold. */
+    REQUESTS,
+    /** No turn to calculate was free in time. */
+    TURNS,
+    /** As many streams ran as may. */
+    STREAMS,
+    /** The caller asked more often than its rate. */
+    RATE,
+    /** The caller is not one of those that have a key. */
+    KEY
+}

@@ -1,0 +1,114 @@
+package dev.brinebook.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.Main;
+import java.io.IOException;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** Callers that hold what others need: connections that say nothing, bodies that drip in (RFC 9110, section 15.5.9). */
+@Timeout(60)
+class SlowCallersTest {
+
+    private static final String POST = "POST " + Served.CONVERSION + " HTTP/1.1\r\nHost: localhost\r\n"
+            + "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n";
+    private static final int CONNECTIONS = 10;
+
+    private final List<Socket> sockets = new ArrayList<>();
+
+    private BrinebookServer start(int requestSeconds) {
+        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of(), requestSeconds, CONNECTIONS),
+                Main.OPERATIONS).start();
+    }
+
+    /** A byte now and then keeps the connection from being idle, but not the body from being late. */
+    @Test
+    void refusesABodyThatDripsIn() throws Exception {
+        try (BrinebookServer server = start(1); Socket socket = connect(server.port(), POST)) {
+            Thread drip = new Thread(() -> {
+                try {
+                    for (int i = 0; i < 100; i++) {
+                        socket.getOutputStream().write(' ');
+                        TimeUnit.MILLISECONDS.sleep(100);
+                    }
+                } catch (IOException | InterruptedException refused) {
+                    // what is wanted
+                }
+            });
+            long start = System.nanoTime();
+            drip.start();
+            String answer = new String(socket.getInputStream().readNBytes(15), StandardCharsets.US_ASCII);
+            assertEquals("HTTP/1.1 408 Re", answer);
+            assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(5), "long before the drip ends");
+            drip.interrupt();
+            drip.join();
+        }
+    }
+
+    /** The port of the service is full; that of the orchestrator answers, and silent connections soon make room. */
+    @Test
+    void takesNoMoreConnectionsThanItMayAndStaysHealthy() throws Exception {
+        try (BrinebookServer server = start(10)) {
+            for (int i = 0; i < CONNECTIONS; i++) {
+                sockets.add(connect(server.port(), ""));
+                TimeUnit.MILLISECONDS.sleep(50);
+            }
+            try (Socket next = connect(server.port(), "GET /version HTTP/1.1\r\nHost: localhost\r\n\r\n")) {
+                next.setSoTimeout(500);
+                assertThrows(SocketTimeoutException.class, () -> next.getInputStream().read(), "is not yet taken");
+                Served.given(server.metricsPort()).get("/health/ready").then().statusCode(200);
+                next.setSoTimeout(20_000);
+                assertEquals('H', next.getInputStream().read(), "is taken when the silent ones are closed");
+            }
+        } finally {
+            for (Socket socket : sockets) {
+                socket.close();
+            }
+        }
+    }
+
+    /** As many bodies as may that do not come hold as many threads; the next caller is told so, and health answers. */
+    @Test
+    void refusesWhatItHasNoThreadForAndStaysHealthy() throws Exception {
+        try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
+            for (int i = 0; i < Admission.MOST_AT_ONCE; i++) {
+                sockets.add(connect(server.port(), POST));
+            }
+            awaitInFlight(server, Admission.MOST_AT_ONCE);
+            HttpText.assertProblem(RawHttp.send(server.port(), "GET /version HTTP/1.1", "", ""), 503, "overloaded");
+            Served.given(server.port()).get("/health/ready").then().statusCode(200);
+            assertTrue(metrics(server).contains("http_server_rejected_total{reason=\"requests\"} 1"));
+            for (Socket socket : sockets) {
+                socket.close();
+            }
+            awaitInFlight(server, 0);
+            Served.given(server.port()).get("/version").then().statusCode(200);
+        }
+    }
+
+    private static void awaitInFlight(BrinebookServer server, int requests) throws InterruptedException {
+        while (!metrics(server).contains("http_server_requests_in_flight " + requests + ".0\n")) {
+            TimeUnit.MILLISECONDS.sleep(20);
+        }
+    }
+
+    private static String metrics(BrinebookServer server) {
+        return Served.given(server.metricsPort()).get("/metrics").asString();
+    }
+
+    private static Socket connect(int port, String begin) throws IOException {
+        Socket socket = new Socket("127.0.0.1", port);
+        socket.getOutputStream().write(begin.getBytes(StandardCharsets.US_ASCII));
+        return socket;
+    }
+}
