@@ -50,15 +50,14 @@ public final class Main {
             (help ? System.out : System.err).println(help ? Settings.help() : "unknown option " + arguments[0]);
             System.exit(help ? 0 : 2);
         }
-        Settings settings;
+        BrinebookServer server;
         try {
-            settings = Settings.from(System.getenv());
+            server = server(Settings.from(System.getenv()));
         } catch (IllegalArgumentException e) {
             System.err.println(e.getMessage());
             System.exit(2);
             return;
         }
-        BrinebookServer server = server(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
         try {
             server.start();

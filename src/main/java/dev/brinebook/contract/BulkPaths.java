@@ -76,7 +76,7 @@ final class BulkPaths {
                         + " Read the answers while you send: who does not is waited for, two minutes at most; then the"
                         + " connection is closed without the end of the answer. For one case choose the operation itself, such as"
                         + " convertHardness, which answers a fault by its HTTP status.")
-                .tags(List.of(DocumentBuilder.CALCULATION))
+                .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())
                 .requestBody(new RequestBody().required(true).description("The requests.").content(in))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200",
                         new ApiResponse().description("The answers.").content(out)), ErrorResponses.OF_BULK));
@@ -95,7 +95,7 @@ final class BulkPaths {
                 .description("Choose this before sending a table to " + Contract.BULK_PATH + ": as text/csv it is a table with"
                         + " every column and the examples, as application/json it says of every column what it holds."
                         + " For one case choose the operation itself, such as convertHardness, which takes JSON.")
-                .tags(List.of(DocumentBuilder.CALCULATION))
+                .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
                         .description("The template.").content(new Content()
                                 // Clients made from the contract take the first of two for their type.

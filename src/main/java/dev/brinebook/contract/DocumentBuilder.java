@@ -20,6 +20,8 @@ import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.util.List;
@@ -29,6 +31,7 @@ import java.util.Set;
 final class DocumentBuilder {
 
     static final String CALCULATION = "calculation";
+    private static final String KEY = "key";
     private static final String SERVICE = "service";
 
     private final List<Operation<?, ?>> operations;
@@ -63,6 +66,8 @@ final class DocumentBuilder {
         }
         Components components = new Components().schemas(schemas.build());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
+        components.addSecuritySchemes(KEY, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer")
+                .description("Asked for only where the service is run with keys, which whoever runs it gives out."));
         OpenAPI document = new OpenAPI(SpecVersion.V31).openapi("3.1.0").info(info()).paths(paths).components(components);
         document.setServers(List.of(new Server().url("/").description("This service.")));
         document.setTags(List.of(
@@ -70,6 +75,11 @@ final class DocumentBuilder {
                 new Tag().name(SERVICE).description("The service itself: health, version, contract and pages.")));
         document.setSecurity(List.of());
         return document;
+    }
+
+    /** A key, or none: the contract is the same for services with and without keys. */
+    static List<SecurityRequirement> keyWhereAsked() {
+        return List.of(new SecurityRequirement(), new SecurityRequirement().addList(KEY));
     }
 
     private static Info info() {
@@ -130,7 +140,7 @@ final class DocumentBuilder {
     private static io.swagger.v3.oas.models.Operation described(Operation<?, ?> operation, String id, String description) {
         return new io.swagger.v3.oas.models.Operation().operationId(id).summary(operation.summary())
                 .description(description + " Its formulas, sources and limits: /docs/operations/" + operation.id() + ".")
-                .tags(List.of(CALCULATION));
+                .tags(List.of(CALCULATION)).security(keyWhereAsked());
     }
 
     private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
@@ -170,6 +180,9 @@ final class DocumentBuilder {
         }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
                 .description(page.description()).tags(List.of(SERVICE)).responses(responses(page, answer));
+        if (guarded(page)) {
+            get.security(keyWhereAsked());
+        }
         if (page.parameter() != null) {
             Schema<Object> schema = text();
             schema.setEnum(List.copyOf(page.values()));
@@ -179,10 +192,14 @@ final class DocumentBuilder {
         return new PathItem().get(get);
     }
 
+    private static boolean guarded(PageRoute page) {
+        return page.path().startsWith("/v1/");
+    }
+
     private static ApiResponses responses(PageRoute page, MediaType answer) {
         Content content = new Content().addMediaType(page.mediaType(), answer);
         ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
-                .description(page.summary() + ".").content(content)), ErrorResponses.OF_PAGE);
+                .description(page.summary() + ".").content(content)), guarded(page) ? ErrorResponses.OF_GUARDED_PAGE : ErrorResponses.OF_PAGE);
         if (page.cached()) {
             responses.addApiResponse("304", notModified());
         }

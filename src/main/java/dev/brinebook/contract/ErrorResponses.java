@@ -27,6 +27,9 @@ public record ErrorResponses(String name, int status, String description, String
     private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
             "The body is not acceptable, or the query is not properly encoded.", "malformed-body",
             "The body is not acceptable", "The JSON is cut off at line 1, column 25.");
+    private static final ErrorResponses UNKNOWN_CALLER = new ErrorResponses("UnknownCaller", 401,
+            "Only where keys are on: the request has no key that the service knows.", "unauthorized", "The caller is not known",
+            "The service answers callers with a key only, and the request has none that it knows.");
     private static final ErrorResponses NOT_FOUND = new ErrorResponses("NotFound", 404, "There is nothing at this path.",
             "not-found", "There is nothing at this path", "No operation and no page has this path.");
     private static final ErrorResponses NOT_ACCEPTABLE = new ErrorResponses("NotAcceptable", 406,
@@ -46,6 +49,10 @@ public record ErrorResponses(String name, int status, String description, String
     private static final ErrorResponses INVALID = new ErrorResponses("Invalid", 422,
             "Properties are unknown, missing, of the wrong type, out of range or contradict each other: all are listed.",
             "invalid-request", "The request has faults", "1 fault in the request.");
+    private static final ErrorResponses TOO_MANY = new ErrorResponses("TooManyRequests", 429,
+            "Only where a rate is set: the caller asks too often; try again after the seconds of Retry-After.",
+            "too-many-requests", "The caller asks too often",
+            "More requests came from this caller within a minute than it may send.");
     private static final ErrorResponses HEADERS_TOO_LARGE = new ErrorResponses("HeadersTooLarge", 431,
             "The headers are too large: 16 KiB with the path and the query.", "headers-too-large", "The headers are too large",
             "The request headers pass the limit of the server.");
@@ -55,17 +62,21 @@ public record ErrorResponses(String name, int status, String description, String
             "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
             "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
-    public static final List<ErrorResponses> ALL = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
-            UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    public static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
-            UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    public static final List<ErrorResponses> OF_TEMPLATE = List.of(NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED,
+    public static final List<ErrorResponses> ALL = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+            UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+            UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_TEMPLATE = List.of(UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG, TOO_MANY, HEADERS_TOO_LARGE, FAILED,
             UNAVAILABLE);
-    public static final List<ErrorResponses> OF_POST = List.of(MALFORMED, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
-            UNSUPPORTED, INVALID, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    public static final List<ErrorResponses> OF_GET = List.of(MALFORMED, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, HEADERS_TOO_LARGE,
+    public static final List<ErrorResponses> OF_POST = List.of(MALFORMED, UNKNOWN_CALLER, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
+            UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_GET = List.of(MALFORMED, UNKNOWN_CALLER, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, TOO_MANY, HEADERS_TOO_LARGE,
             FAILED, UNAVAILABLE);
     public static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+
+    /** Of a page that keys and rates concern as they do the operations. */
+    static final List<ErrorResponses> OF_GUARDED_PAGE = List.of(UNKNOWN_CALLER, NOT_FOUND, URI_TOO_LONG, TOO_MANY,
+            HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
 
     ApiResponse response(Class<?> problem) {
         Schema<Object> schema = new JsonSchema();
@@ -74,7 +85,7 @@ public record ErrorResponses(String name, int status, String description, String
         document.addExamples(type, new Example().summary(title).value(example()));
         ApiResponse response = new ApiResponse().description(description)
                 .content(new Content().addMediaType("application/problem+json", document));
-        return this == UNAVAILABLE ? comeBack(response) : response;
+        return this == UNAVAILABLE || this == TOO_MANY ? comeBack(response) : response;
     }
 
     /** The same response, which also says when to try again. */

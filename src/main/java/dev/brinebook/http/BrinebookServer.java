@@ -39,12 +39,18 @@ public final class BrinebookServer implements AutoCloseable {
     private final RequestMetrics metrics = new RequestMetrics();
     private final Listeners listeners;
     private final Cors cors;
+    private final Callers callers;
     private final Pages pages;
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
     private Contract contract;
 
+    /**
+     * The service, not yet started.
+     *
+     * @throws IllegalArgumentException when the file of API keys cannot be used
+     */
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
         this(settings, operations, BulkHandler.LONGEST_PAUSE);
     }
@@ -52,6 +58,7 @@ public final class BrinebookServer implements AutoCloseable {
     BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
         this.listeners = new Listeners(settings);
+        this.callers = new Callers(settings, metrics);
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
@@ -217,6 +224,7 @@ public final class BrinebookServer implements AutoCloseable {
         if (onWatchingPort != watchingPath && !either) {
             throw new ProblemException(ProblemType.NOT_FOUND, Message.of("This path is not served on this port."));
         }
+        callers.admit(context);
     }
 
     /** Says of each request what it was and how it ended, and nothing of what the caller sent. */

@@ -11,10 +11,11 @@ import org.eclipse.jetty.http.HttpHeader;
 final class Cors {
 
     /** What a script of another origin may read beside what it always may. */
-    static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", Content-Language, Allow, Accept-Post";
+    static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", Content-Language, Allow, Accept-Post, "
+            + Callers.CHALLENGE + ", " + Callers.RATE + ", " + Callers.RATE_POLICY;
     /** What a script may send. A path takes fewer, and then says so itself in an answer that the script can read. */
     private static final String METHODS = "GET, HEAD, POST, PUT, PATCH, DELETE";
-    private static final String HEADERS = "Content-Type, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER
+    private static final String HEADERS = "Content-Type, Authorization, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER
             + ", " + AgentHandler.PROTOCOL_VERSION;
     private static final String ANY = "*";
 

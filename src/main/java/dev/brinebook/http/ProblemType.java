@@ -15,6 +15,8 @@ public enum ProblemType {
             "Mend the body at the line and column that the detail names."),
     MALFORMED_QUERY(400, "The query cannot be read",
             "The query of a GET form is not properly percent-encoded.", "Encode the query as RFC 3986 says."),
+    UNAUTHORIZED(401, "The caller is not known", "The service answers callers with a key only, and the request has none that it"
+            + " knows.", "Send the header Authorization: Bearer, with your key after it; ask whoever runs the service for one."),
     ORIGIN_REFUSED(403, "The origin is not one that may call", "A web page of an origin that is not listed made this request.",
             "List the origin in CORS_ORIGINS, or call from outside a browser, without an Origin header."),
     NOT_FOUND(404, "There is nothing at this path", "No operation and no page has this path.",
@@ -37,6 +39,8 @@ public enum ProblemType {
             "The body can be read, but properties are unknown, missing, of the wrong type or out of range, or contradict each"
                     + " other. All faults found are listed, each with a JSON pointer.",
             "Mend every entry of errors: it says where, what, and what is allowed."),
+    TOO_MANY_REQUESTS(429, "The caller asks too often", "More requests came from this caller within a minute than it may send.",
+            "Wait the seconds that Retry-After names; RateLimit-Policy says how many requests a minute has."),
     HEADERS_TOO_LARGE(431, "The headers are too large", "The request headers pass the limit of the server.",
             "Send fewer or shorter headers."),
     BAD_REQUEST(400, "The request cannot be read", "The request is not proper HTTP.", "Mend the request line and headers."),

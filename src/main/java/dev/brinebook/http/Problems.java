@@ -11,6 +11,7 @@ import java.util.function.Function;
 final class Problems {
 
     static final String MEDIA_TYPE = "application/problem+json";
+    static final String RETRY_AFTER = "Retry-After";
     /** Seconds after which a caller may try again: a stopped service starts anew in less. */
     static final String RETRY_AFTER_SECONDS = "2";
 
@@ -53,7 +54,7 @@ final class Problems {
 
     private static void send(Context context, ProblemType type, byte[] document) {
         if (type == ProblemType.OVERLOADED) {
-            context.header("Retry-After", RETRY_AFTER_SECONDS);
+            context.header(RETRY_AFTER, RETRY_AFTER_SECONDS);
         }
         context.status(type.status()).contentType(MEDIA_TYPE).header("Cache-Control", "no-store").result(document);
     }

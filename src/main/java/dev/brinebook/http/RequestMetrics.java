@@ -24,6 +24,7 @@ final class RequestMetrics implements AutoCloseable {
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final JvmGcMetrics garbageCollection = new JvmGcMetrics();
     private final Map<RequestLabel, Timer> timers = new ConcurrentHashMap<>();
+    private final Map<String, Counter> callers = new ConcurrentHashMap<>();
     private final Map<Rejection, Counter> rejections = new EnumMap<>(Rejection.class);
     private final Counter answeredLines = line("answered");
     private final Counter refusedLines = line("refused");
@@ -51,6 +52,13 @@ final class RequestMetrics implements AutoCloseable {
 
     void reject(Rejection reason) {
         rejections.get(reason).increment();
+    }
+
+    /** Counts a request by the name of its caller; names come from a file, and so are few unless that changes for ever. */
+    void countCaller(String name) {
+        String label = callers.containsKey(name) || callers.size() < ApiKeys.MOST ? name : "other";
+        callers.computeIfAbsent(label, one -> Counter.builder("caller.requests").description("Requests by name of key.")
+                .tag("caller", one).register(registry)).increment();
     }
 
     /** Counts a line of a stream by whether it was answered. */

@@ -19,16 +19,19 @@ import java.util.regex.Pattern;
  * @param corsOrigins origins that browsers may call from
  * @param requestSeconds how long the body of a request may take to come
  * @param maxConnections most connections at once to the port of the service
+ * @param ratePerMinute requests a minute that each caller may send; 0 for any number
+ * @param apiKeysFile file with the names and hashed keys of callers; empty to answer all
  */
 public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
-        Set<String> corsOrigins, int requestSeconds, int maxConnections) {
+        Set<String> corsOrigins, int requestSeconds, int maxConnections, int ratePerMinute,
+        String apiKeysFile) {
 
     private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
 
     /** With everything that protects the service from its callers as it is by default. */
     public Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
             Set<String> corsOrigins) {
-        this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, 10, 2_000);
+        this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, 10, 2_000, 0, "");
     }
 
     private enum Variable {
@@ -40,7 +43,9 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         DRAIN_SECONDS("0", 0, 300, "how long readiness is off before the port closes"),
         CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default"),
         REQUEST_SECONDS("10", 1, 300, "how long the body of a request may take to come"),
-        MAX_CONNECTIONS("2000", 10, 100_000, "most connections at once to the port of the service");
+        MAX_CONNECTIONS("2000", 10, 100_000, "most connections at once to the port of the service"),
+        RATE_LIMIT_PER_MINUTE("0", 0, 1_000_000, "requests a minute for each caller, by key or address; 0 for no limit"),
+        API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key are answered; none by default");
 
         private final String fallback;
         private final int min;
@@ -90,7 +95,8 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
                 Variable.MAX_BODY_BYTES.number(environment, faults), Variable.STOP_SECONDS.number(environment, faults),
                 Variable.DRAIN_SECONDS.number(environment, faults),
                 origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")),
-                Variable.REQUEST_SECONDS.number(environment, faults), Variable.MAX_CONNECTIONS.number(environment, faults));
+                Variable.REQUEST_SECONDS.number(environment, faults), Variable.MAX_CONNECTIONS.number(environment, faults),
+                Variable.RATE_LIMIT_PER_MINUTE.number(environment, faults), Variable.API_KEYS_FILE.text(environment));
         if (settings.port == settings.metricsPort && settings.port != 0) {
             faults.add("METRICS_PORT must differ from PORT, both are " + settings.port);
         }
@@ -112,7 +118,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         for (Variable variable : Variable.values()) {
             String range = variable.max == 0 ? "" : ", " + variable.min + " to " + variable.max;
             String fallback = variable.fallback.isEmpty() ? "none" : variable.fallback;
-            help.append("  %-15s %s (default %s%s)%n".formatted(variable.name(), variable.meaning, fallback, range));
+            help.append("  %-21s %s (default %s%s)%n".formatted(variable.name(), variable.meaning, fallback, range));
         }
         return help.append("\nOptions: --help prints this.\n").toString();
     }

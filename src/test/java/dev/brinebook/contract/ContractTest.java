@@ -224,7 +224,7 @@ class ContractTest {
     void showsEveryErrorByAProblemThatTheServiceKnows() {
         ContractSchemas schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
         JsonNode responses = document.at("/components/responses");
-        assertEquals(11, responses.size());
+        assertEquals(13, responses.size());
         for (JsonNode response : responses) {
             JsonNode examples = response.at("/content/application~1problem+json/examples");
             assertEquals(1, examples.size(), response.toString());

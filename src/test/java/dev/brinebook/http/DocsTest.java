@@ -151,7 +151,7 @@ class DocsTest {
         }
         List<String> lines = page.select("table.formulas tbody tr").eachText();
         assertEquals(lines.size(), Set.copyOf(lines).size(), "each once");
-        assertEquals(Set.of("400", "406", "408", "413", "414", "415", "422", "431", "500", "503"),
+        assertEquals(Set.of("400", "401", "406", "408", "413", "414", "415", "422", "429", "431", "500", "503"),
                 Set.copyOf(page.select("section[aria-labelledby=errors] td:first-child").eachText()));
     }
 

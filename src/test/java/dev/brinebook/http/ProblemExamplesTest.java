@@ -41,7 +41,8 @@ class ProblemExamplesTest {
     private static final Path FILES = Path.of("src/main/resources/dev/brinebook/docs/problems");
     private static final String REQUEST = ".request.txt";
     private static final String ID = "b1946ac92492d234";
-    private static final Set<String> TELLING = Set.of("content-type", "allow", "accept-post", "accept-encoding", "retry-after");
+    private static final Set<String> TELLING = Set.of("content-type", "allow", "accept-post", "accept-encoding", "retry-after",
+            "www-authenticate", "ratelimit", "ratelimit-policy");
     private static final Pattern REPEATED = Pattern.compile("\\[(\\d+) times (.)]");
 
     static List<String> examples() throws IOException {
@@ -58,6 +59,8 @@ class ProblemExamplesTest {
             case "internal-error" -> failing(name);
             case "overloaded" -> busy(name);
             case "request-timeout" -> impatient(name);
+            case "unauthorized" -> unknown(name);
+            case "too-many-requests" -> insistent(name);
             default -> send(Served.SERVER.port(), name);
         };
         Committed.assertHolds(FILES.resolve(name + ".answer.txt"), shown(answer));
@@ -106,6 +109,26 @@ class ProblemExamplesTest {
             }
         } finally {
             callers.shutdown();
+        }
+    }
+
+    private static String unknown(String name) throws IOException {
+        Path keys = Files.writeString(Files.createTempFile("keys", ""), "shop:" + "0".repeat(64));
+        try (BrinebookServer server = Served.guarded(0, keys.toString())) {
+            return send(server.port(), name);
+        } finally {
+            Files.delete(keys);
+        }
+    }
+
+    /** Sixty a minute, so that the next may come in a second. */
+    private static String insistent(String name) {
+        try (BrinebookServer server = Served.guarded(60, "")) {
+            String answer = send(server.port(), name);
+            while (answer.startsWith("HTTP/1.1 200 ")) {
+                answer = send(server.port(), name);
+            }
+            return answer;
         }
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,10 +20,21 @@ class SettingsTest {
 
     @Test
     void readsEveryVariable() {
-        assertEquals(new Settings(1, 2, "127.0.0.1", 2_048, 3, 4, Set.of("https://a.example", "http://b.example:8081"), 5, 60),
-                Settings.from(Map.of("PORT", " 1 ", "METRICS_PORT", "2", "HOST", "127.0.0.1", "MAX_BODY_BYTES", "2048",
-                        "STOP_SECONDS", "3", "DRAIN_SECONDS", "4", "CORS_ORIGINS", "https://a.example , http://b.example:8081",
-                        "REQUEST_SECONDS", "5", "MAX_CONNECTIONS", "60")));
+        assertEquals(new Settings(1, 2, "127.0.0.1", 2_048, 3, 4, Set.of("https://a.example", "http://b.example:8081"), 5, 60, 7,
+                        "/keys"),
+                Settings.from("""
+                        PORT= 1\s
+                        METRICS_PORT=2
+                        HOST=127.0.0.1
+                        MAX_BODY_BYTES=2048
+                        STOP_SECONDS=3
+                        DRAIN_SECONDS=4
+                        CORS_ORIGINS=https://a.example , http://b.example:8081
+                        REQUEST_SECONDS=5
+                        MAX_CONNECTIONS=60
+                        RATE_LIMIT_PER_MINUTE=7
+                        API_KEYS_FILE=/keys
+                        """.lines().map(line -> line.split("=")).collect(Collectors.toMap(one -> one[0], one -> one[1]))));
     }
 
     @ParameterizedTest

@@ -1,0 +1,80 @@
+package dev.brinebook.http;
+
+import io.javalin.http.Context;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Who may have something calculated, and how often: by key where keys are on (RFC 6750), else by address. Health, pages and
+ * the contract are open to all.
+ */
+final class Callers {
+
+    static final String CHALLENGE = "WWW-Authenticate";
+    static final String RATE = "RateLimit";
+    static final String RATE_POLICY = "RateLimit-Policy";
+
+    private static final Logger LOG = LoggerFactory.getLogger(Callers.class);
+    private static final Pattern BEARER = Pattern.compile("(?i:bearer) +([A-Za-z0-9._~+/-]{1,512}=*)");
+    private static final String REALM = "Bearer realm=\"Brinebook\"";
+
+    private final ApiKeys keys;
+    private final RateLimit rate;
+    private final RequestMetrics metrics;
+
+    /**
+     * Callers as the settings have them.
+     *
+     * @throws IllegalArgumentException when the file of keys cannot be used
+     */
+    Callers(Settings settings, RequestMetrics metrics) {
+        this.keys = settings.apiKeysFile().isEmpty() ? null : new ApiKeys(Path.of(settings.apiKeysFile()));
+        this.rate = settings.ratePerMinute() == 0 ? null : new RateLimit(settings.ratePerMinute());
+        this.metrics = metrics;
+        LOG.info("API keys {}, requests per minute and caller {}", keys == null ? "off" : "on, " + keys.count(),
+                rate == null ? "not limited" : settings.ratePerMinute());
+    }
+
+    /** Whether a path is for known callers only, where keys are on. */
+    static boolean concerns(String path) {
+        return path.startsWith("/v1/") || path.equals(AgentHandler.PATH);
+    }
+
+    /**
+     * Lets a request go on.
+     *
+     * @throws ProblemException when its caller has no key, or asks too often
+     */
+    void admit(Context context) {
+        // A browser asks what it may send before it sends a key.
+        if (!concerns(context.path()) || context.req().getMethod().equals("OPTIONS")) {
+            return;
+        }
+        String caller = keys == null ? "address " + context.req().getRemoteAddr() : "key " + named(context);
+        if (rate != null) {
+            RateLimit.Standing standing = rate.ask(caller);
+            context.header(RATE_POLICY, rate.policy()).header(RATE, standing.field());
+            if (!standing.taken()) {
+                metrics.reject(Rejection.RATE);
+                context.header(Problems.RETRY_AFTER, Long.toString(standing.waitSeconds()));
+                throw new ProblemException(ProblemType.TOO_MANY_REQUESTS, ProblemType.TOO_MANY_REQUESTS.explanation());
+            }
+        }
+    }
+
+    private String named(Context context) {
+        String given = context.header("Authorization");
+        Matcher bearer = BEARER.matcher(given == null ? "" : given);
+        String name = bearer.matches() ? keys.nameOf(bearer.group(1)).orElse(null) : null;
+        if (name == null) {
+            metrics.reject(Rejection.KEY);
+            context.header(CHALLENGE, given == null ? REALM : REALM + ", error=\"invalid_token\"");
+            throw new ProblemException(ProblemType.UNAUTHORIZED, ProblemType.UNAUTHORIZED.explanation());
+        }
+        metrics.countCaller(name);
+        return name;
+    }
+}
