@@ -42,6 +42,8 @@ const FAULTS = {
   HorizontalPodAutoscaler: [['spec.maxReplicas'], ['spec.metrics.0.type']],
   NetworkPolicy: [['spec.policyTypes', 'Egress'], ['spec.egress', 'none']],
   Job: [['spec.template.spec.containers.0.resources.requests.cpu', 'half'], ['spec.template']],
+  ServiceMonitor: [['spec.selector'], ['spec.endpoints.0.interval', 15]],
+  PrometheusRule: [['spec.groups.0.rules.0.expr'], ['spec.groups.0.name']],
 };
 
 let objects = 0;

@@ -1,0 +1,42 @@
+package dev.brinebook.cluster;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.http.BrinebookServer;
+import io.restassured.RestAssured;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Alert rules, dashboard and autoscaler ask for nothing that the service does not measure. */
+class WatchingTest {
+
+    private static final Pattern METRIC = Pattern.compile("\\b(http|jvm|cache|process|bulk|brinebook)_[a-z_]+[a-z]\\b");
+
+    /** Told from the first collection of garbage on, which a test does not wait for. */
+    private static final Set<String> LATER = Set.of("jvm_gc_pause_seconds_sum");
+
+    @Test
+    void whatIsWatchedIsMeasured() {
+        Set<String> watched = metrics(Stream.of("rules.yaml", "brinebook.json", "kustomization.yaml")
+                .map(file -> Manifests.read(Path.of("k8s/watching", file))).collect(Collectors.joining("\n")));
+        assertTrue(watched.size() > 8, watched::toString);
+        try (BrinebookServer server = ManifestsTest.start()) {
+            RestAssured.given().contentType("application/json").body("{\"hardness\":{\"value\":18,\"unit\":\"gpg\"}}")
+                    .post("http://127.0.0.1:" + server.port() + "/v1/hardness-conversion").then().statusCode(200);
+            watched.removeAll(metrics(RestAssured.get("http://127.0.0.1:" + server.metricsPort() + "/metrics").asString()));
+            watched.removeAll(LATER);
+            assertEquals(Set.of(), watched, "watched, but not measured");
+        }
+    }
+
+    private static Set<String> metrics(String text) {
+        return METRIC.matcher(text).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+}
