@@ -17,6 +17,8 @@ RUN java -XX:AOTCacheOutput=brinebook.aot -cp brinebook.jar dev.brinebook.Traini
 
 FROM base
 COPY --from=train /app/brinebook.aot ./
+# What is in the image, for those who must know: every library with its version, and its licence.
+COPY --from=build /src/target/bom.json /src/target/THIRD-PARTY.txt ./
 USER 10001:10001
 EXPOSE 8080 9090
 # A cache that does not fit ends the process instead of a slow start that nobody notices.
