@@ -199,7 +199,8 @@ final class DocumentBuilder {
     private static ApiResponses responses(PageRoute page, MediaType answer) {
         Content content = new Content().addMediaType(page.mediaType(), answer);
         ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
-                .description(page.summary() + ".").content(content)), guarded(page) ? ErrorResponses.OF_GUARDED_PAGE : ErrorResponses.OF_PAGE);
+                .description(page.summary() + ".").content(content)),
+                guarded(page) ? ErrorResponses.OF_GUARDED_PAGE : ErrorResponses.OF_PAGE);
         if (page.cached()) {
             responses.addApiResponse("304", notModified());
         }

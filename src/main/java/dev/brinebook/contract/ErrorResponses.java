@@ -62,16 +62,15 @@ public record ErrorResponses(String name, int status, String description, String
             "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
             "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
-    public static final List<ErrorResponses> ALL = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
-            UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    public static final List<ErrorResponses> OF_BULK = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
-            UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    public static final List<ErrorResponses> OF_TEMPLATE = List.of(UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG, TOO_MANY, HEADERS_TOO_LARGE, FAILED,
-            UNAVAILABLE);
-    public static final List<ErrorResponses> OF_POST = List.of(MALFORMED, UNKNOWN_CALLER, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE, URI_TOO_LONG,
-            UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
-    public static final List<ErrorResponses> OF_GET = List.of(MALFORMED, UNKNOWN_CALLER, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID, TOO_MANY, HEADERS_TOO_LARGE,
-            FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> ALL = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW,
+            TOO_LARGE, URI_TOO_LONG, UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_BULK = ALL;
+    public static final List<ErrorResponses> OF_TEMPLATE = List.of(UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, URI_TOO_LONG,
+            TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_POST = List.of(MALFORMED, UNKNOWN_CALLER, NOT_ACCEPTABLE, TOO_SLOW, TOO_LARGE,
+            URI_TOO_LONG, UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
+    public static final List<ErrorResponses> OF_GET = List.of(MALFORMED, UNKNOWN_CALLER, NOT_ACCEPTABLE, URI_TOO_LONG, INVALID,
+            TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
     public static final List<ErrorResponses> OF_PAGE = List.of(NOT_FOUND, URI_TOO_LONG, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
 
     /** Of a page that keys and rates concern as they do the operations. */
