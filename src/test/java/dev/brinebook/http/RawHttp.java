@@ -20,10 +20,18 @@ final class RawHttp {
         return new String(exchange(port, requestLine, headers, ""), StandardCharsets.ISO_8859_1);
     }
 
+    /** What comes back for bytes that are sent as they are, one for each character. */
+    static String sendAsItIs(int port, String bytes) throws IOException {
+        return new String(exchange(port, bytes), StandardCharsets.UTF_8);
+    }
+
     private static byte[] exchange(int port, String requestLine, String headers, String body) throws IOException {
+        return exchange(port, requestLine + "\r\nHost: localhost\r\nConnection: close\r\n" + headers + "\r\n" + body);
+    }
+
+    private static byte[] exchange(int port, String request) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
             socket.setSoTimeout(10_000);
-            String request = requestLine + "\r\nHost: localhost\r\nConnection: close\r\n" + headers + "\r\n" + body;
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
             socket.getOutputStream().flush();
             return socket.getInputStream().readAllBytes();
