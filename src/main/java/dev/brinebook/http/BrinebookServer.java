@@ -24,6 +24,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.server.Server;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -37,10 +38,12 @@ public final class BrinebookServer implements AutoCloseable {
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems = new Problems(writer);
     private final RequestMetrics metrics = new RequestMetrics();
+    private final Turns turns = new Turns(metrics);
     private final Listeners listeners;
     private final Cors cors;
     private final Callers callers;
     private final Pages pages;
+    private final Set<String> calculated;
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
@@ -61,6 +64,7 @@ public final class BrinebookServer implements AutoCloseable {
         this.callers = new Callers(settings, metrics);
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
+        this.calculated = operations.stream().map(Operation::path).collect(Collectors.toUnmodifiableSet());
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -140,7 +144,6 @@ public final class BrinebookServer implements AutoCloseable {
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         JsonReader reader = new JsonReader();
-        Turns turns = new Turns(metrics);
         RequestBody bodies = new RequestBody(settings);
         operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
                 turns, bodies), operation));
@@ -237,7 +240,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        server.setHandler(new Admission(metrics));
+        server.setHandler(new Admission(metrics, turns, calculated));
         server.setErrorHandler(new ServerErrors(problems, cors));
     }
 }

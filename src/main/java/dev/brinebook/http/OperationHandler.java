@@ -63,10 +63,12 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {
-        Q request = reader.read(body, operation.requestType());
         Optional<AnswerForm<Q>> form = operation.forms().stream().filter(one -> one.mediaType().equals(answerType)).findFirst();
-        return form.isPresent() ? () -> form.get().write().apply(request, language).getBytes(StandardCharsets.UTF_8)
-                : () -> json(operation.calculate().apply(request), language);
+        return () -> {
+            Q request = reader.read(body, operation.requestType());
+            return form.isPresent() ? form.get().write().apply(request, language).getBytes(StandardCharsets.UTF_8)
+                    : json(operation.calculate().apply(request), language);
+        };
     }
 
     private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context,

@@ -65,9 +65,14 @@ final class Turns {
         }
     }
 
+    /** Whether as many wait as may, so that the next would wait in vain. */
+    boolean areAllWaitedFor() {
+        return free.getQueueLength() >= MOST_WAITING;
+    }
+
     private boolean waitForOne() {
         try {
-            return free.getQueueLength() < MOST_WAITING && free.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+            return !areAllWaitedFor() && free.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;

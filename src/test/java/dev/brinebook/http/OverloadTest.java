@@ -4,6 +4,9 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +47,44 @@ class OverloadTest {
         } finally {
             held.letEnd();
             callers.shutdown();
+        }
+    }
+
+    /** What would wait in vain is not even read, so that refusing costs little of what calculating needs. */
+    @Test
+    void refusesBeforeTheBodyComesWhatWouldWaitInVain() throws Exception {
+        ExecutorService callers = Executors.newCachedThreadPool();
+        try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
+            for (int i = 0; i < Turns.AT_ONCE; i++) {
+                callers.submit(() -> status(server.port()));
+            }
+            held.awaitBegun();
+            List<CompletableFuture<Integer>> waiting = new ArrayList<>();
+            String refused = "";
+            while (refused.isEmpty()) {
+                waiting.add(CompletableFuture.supplyAsync(() -> status(server.port()), callers));
+                refused = answerWithoutBody(server.port());
+            }
+            HttpText.assertProblem(refused, 503, "overloaded");
+            assertTrue(refused.contains("\r\nRetry-After: 2\r\n"), refused);
+            Served.given(server.port()).get("/version").then().statusCode(200);
+        } finally {
+            held.letEnd();
+            callers.shutdown();
+        }
+    }
+
+    /** What is answered to the head of a request within a while; empty when its body is waited for. */
+    private static String answerWithoutBody(int port) throws IOException {
+        try (Socket socket = new Socket("127.0.0.1", port)) {
+            socket.setSoTimeout(20);
+            socket.getOutputStream().write(("POST " + Trial.PATH + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
+                    + "Content-Type: application/json\r\nContent-Length: 2\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            int first = socket.getInputStream().read();
+            socket.setSoTimeout(5_000);
+            return (char) first + new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        } catch (SocketTimeoutException waitsForTheBody) {
+            return "";
         }
     }
 
