@@ -56,7 +56,9 @@ final class RateLimit {
         return (nanos + second - 1) / second;
     }
 
+    /** Counts the time that passed: a clock that is set ahead gives nothing, one that is set back shuts nobody out. */
     private Bucket bucket() {
-        return Bucket.builder().addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, WINDOW)).build();
+        return Bucket.builder().addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, WINDOW))
+                .withNanosecondPrecision().build();
     }
 }

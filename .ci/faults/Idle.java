@@ -1,0 +1,60 @@
+import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.nio.channels.SelectionKey;
+import java.nio.channels.Selector;
+import java.nio.channels.SocketChannel;
+
+/**
+ * Opens connections, so many at once as are asked for, says nothing on any of them, tells how many were made within five seconds
+ * and holds them until the standard input ends.
+ *
+ * <pre>
+ * java Idle.java port connections</pre>
+ */
+final class Idle {
+
+    private static final long LONGEST_NANOS = 5_000_000_000L;
+
+    private Idle() {
+    }
+
+    public static void main(String[] arguments) throws IOException {
+        InetSocketAddress service = new InetSocketAddress("127.0.0.1", Integer.parseInt(arguments[0]));
+        int wanted = Integer.parseInt(arguments[1]);
+        int made = 0;
+        long end = System.nanoTime() + LONGEST_NANOS;
+        try (Selector selector = Selector.open()) {
+            for (int i = 0; i < wanted; i++) {
+                SocketChannel channel = SocketChannel.open();
+                channel.configureBlocking(false);
+                if (channel.connect(service)) {
+                    made++;
+                } else {
+                    channel.register(selector, SelectionKey.OP_CONNECT);
+                }
+                made += i % 100 == 0 ? finish(selector) : 0;
+            }
+            while (made < wanted && System.nanoTime() < end) {
+                selector.select(100);
+                made += finish(selector);
+            }
+            System.out.println(made);
+            while (System.in.read() >= 0) {
+                // holds them
+            }
+        }
+    }
+
+    private static int finish(Selector selector) throws IOException {
+        int made = 0;
+        selector.selectNow();
+        for (SelectionKey key : selector.selectedKeys()) {
+            if (((SocketChannel) key.channel()).finishConnect()) {
+                key.interestOps(0);
+                made++;
+            }
+        }
+        selector.selectedKeys().clear();
+        return made;
+    }
+}
