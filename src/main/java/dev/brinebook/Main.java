@@ -60,7 +60,7 @@ public final class Main {
         }
         Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
         try {
-            server.start();
+            server.warmUp().start();
         } catch (UncheckedIOException e) {
             System.err.println(e.getMessage());
             System.exit(1);

@@ -43,7 +43,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final Cors cors;
     private final Callers callers;
     private final Pages pages;
-    private final Set<String> calculated;
+    private final List<Operation<?, ?>> operations;
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
@@ -64,7 +64,7 @@ public final class BrinebookServer implements AutoCloseable {
         this.callers = new Callers(settings, metrics);
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
-        this.calculated = operations.stream().map(Operation::path).collect(Collectors.toUnmodifiableSet());
+        this.operations = List.copyOf(operations);
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -82,6 +82,12 @@ public final class BrinebookServer implements AutoCloseable {
         }
         ready = true;
         LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
+        return this;
+    }
+
+    /** Calculates what takes longest the first time, so that no caller waits for it. */
+    public BrinebookServer warmUp() {
+        new WarmUp().run(operations, WarmUp.LONGEST);
         return this;
     }
 
@@ -240,7 +246,8 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        server.setHandler(new Admission(metrics, turns, calculated));
+        server.setHandler(new Admission(metrics, turns,
+                operations.stream().map(Operation::path).collect(Collectors.toUnmodifiableSet())));
         server.setErrorHandler(new ServerErrors(problems, cors));
     }
 }

@@ -22,6 +22,9 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(60)
 class OverloadTest {
 
+    private static final String HEAD = "POST " + Trial.PATH + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
+            + "Content-Type: application/json\r\nContent-Length: 2\r\n\r\n";
+
     private final Held held = new Held(Turns.AT_ONCE);
 
     @Test
@@ -54,32 +57,45 @@ class OverloadTest {
     @Test
     void refusesBeforeTheBodyComesWhatWouldWaitInVain() throws Exception {
         ExecutorService callers = Executors.newCachedThreadPool();
+        List<Socket> waiting = new ArrayList<>();
         try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
             for (int i = 0; i < Turns.AT_ONCE; i++) {
                 callers.submit(() -> status(server.port()));
             }
             held.awaitBegun();
-            List<CompletableFuture<Integer>> waiting = new ArrayList<>();
             String refused = "";
-            while (refused.isEmpty()) {
-                waiting.add(CompletableFuture.supplyAsync(() -> status(server.port()), callers));
+            for (int asked = 0; refused.isEmpty(); asked++) {
+                if (asked % 10 == 0) { // those who wait are refused after a second, so that more must come
+                    ask(server.port(), waiting);
+                }
                 refused = answerWithoutBody(server.port());
             }
             HttpText.assertProblem(refused, 503, "overloaded");
             assertTrue(refused.contains("\r\nRetry-After: 2\r\n"), refused);
             Served.given(server.port()).get("/version").then().statusCode(200);
+            held.letEnd();
         } finally {
             held.letEnd();
             callers.shutdown();
+            for (Socket socket : waiting) {
+                socket.close();
+            }
+        }
+    }
+
+    private static void ask(int port, List<Socket> waiting) throws IOException {
+        for (int i = 0; i < Turns.MOST_WAITING + 4; i++) {
+            Socket socket = new Socket("127.0.0.1", port);
+            waiting.add(socket);
+            socket.getOutputStream().write((HEAD + "{}").getBytes(StandardCharsets.US_ASCII));
         }
     }
 
     /** What is answered to the head of a request within a while; empty when its body is waited for. */
     private static String answerWithoutBody(int port) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
-            socket.setSoTimeout(20);
-            socket.getOutputStream().write(("POST " + Trial.PATH + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
-                    + "Content-Type: application/json\r\nContent-Length: 2\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            socket.setSoTimeout(50);
+            socket.getOutputStream().write(HEAD.getBytes(StandardCharsets.US_ASCII));
             int first = socket.getInputStream().read();
             socket.setSoTimeout(5_000);
             return (char) first + new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

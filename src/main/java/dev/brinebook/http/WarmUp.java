@@ -1,0 +1,34 @@
+package dev.brinebook.http;
+
+import dev.brinebook.api.Language;
+import dev.brinebook.api.Operation;
+import java.time.Duration;
+import java.util.List;
+
+/**
+ * Calculates examples of the contract before the first caller comes: without, the first calculation takes as long as its classes
+ * take to load, and what comes meanwhile is told that the service is busy.
+ */
+final class WarmUp {
+
+    /** A start takes little longer for it, however slow the machine: what is left is warmed by the first callers. */
+    static final Duration LONGEST = Duration.ofSeconds(2);
+
+    private final JsonReader reader = new JsonReader();
+    private final JsonWriter writer = new JsonWriter();
+
+    /** Reads, calculates and writes one example of each operation, in their order; begins none once the time is over. */
+    void run(List<Operation<?, ?>> operations, Duration longest) {
+        long began = System.nanoTime();
+        for (Operation<?, ?> operation : operations) {
+            if (System.nanoTime() - began < longest.toNanos()) {
+                run(operation);
+            }
+        }
+    }
+
+    private <Q extends Record, A extends Record> void run(Operation<Q, A> operation) {
+        String example = operation.exampleFile(operation.examples().get(0), "request");
+        writer.write(operation.calculate().apply(reader.read(Resources.example(example), operation.requestType())), Language.ENGLISH);
+    }
+}

@@ -1,0 +1,32 @@
+package dev.brinebook.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.brinebook.Main;
+import dev.brinebook.api.Operation;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is calculated before the first caller comes. */
+class WarmUpTest {
+
+    @Test
+    void calculatesAnExampleOfEveryOperationWhileThereIsTime() {
+        List<String> calculated = new ArrayList<>();
+        List<Operation<?, ?>> watched = Main.OPERATIONS.stream().<Operation<?, ?>>map(each -> watched(each, calculated)).toList();
+        new WarmUp().run(watched, Duration.ZERO);
+        assertEquals(List.of(), calculated);
+        new WarmUp().run(watched, Duration.ofMinutes(1));
+        assertEquals(Main.OPERATIONS.stream().map(Operation::id).toList(), calculated);
+    }
+
+    private static <Q extends Record, A extends Record> Operation<Q, A> watched(Operation<Q, A> operation, List<String> calculated) {
+        return new Operation<>(operation.id(), operation.path(), operation.summary(), operation.description(),
+                operation.requestType(), operation.answerType(), request -> {
+            calculated.add(operation.id());
+            return operation.calculate().apply(request);
+        }, operation.query(), operation.examples());
+    }
+}
