@@ -117,6 +117,16 @@ class ArchitectureTest {
         noClasses().that(inDomain()).should().accessTargetWhere(inexact).check(CLASSES);
     }
 
+    /** Whoever asks for a calculation may end it; that alone goes past the arguments, and in one place. */
+    @Test
+    void onlyTheStopSignBelongsToAThread() {
+        noClasses().that().doNotHaveFullyQualifiedName(ROOT + ".guard.StopSign").should()
+                .dependOnClassesThat().areAssignableTo(ThreadLocal.class).check(CLASSES);
+        noClasses().that(inDomain()).and().doNotHaveFullyQualifiedName(ROOT + ".guard.StopSign").should()
+                .callMethodWhere(describe("looks at the sign without obeying", call -> call.getTarget().getName().equals("getAsBoolean")))
+                .check(CLASSES);
+    }
+
     @Test
     void nothingSharedInTheDomainChanges() {
         fields().that().areDeclaredInClassesThat(inDomain()).and().areStatic().should().beFinal().check(CLASSES);

@@ -59,7 +59,8 @@ public record ErrorResponses(String name, int status, String description, String
     private static final ErrorResponses FAILED = new ErrorResponses("Failed", 500, "A fault of ours.", "internal-error",
             "The service failed", "A fault of ours. It is logged under the request id.");
     private static final ErrorResponses UNAVAILABLE = new ErrorResponses("Unavailable", 503,
-            "The service is overloaded or stopping: try again after the seconds of Retry-After.", "overloaded",
+            "The service is overloaded or stopping, or the calculation took too long: try again after the seconds of"
+                    + " Retry-After, or ask for less at once.", "overloaded",
             "The service is busy or stopping", "More requests than the service can answer are waiting.");
 
     public static final List<ErrorResponses> ALL = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW,

@@ -76,7 +76,7 @@ final class AgentHandler {
         } catch (InvalidRequest invalid) {
             return new ToolAnswer(problems.document(invalid.violations(), context.path(), RequestId.of(context), language), true);
         } catch (ProblemException problem) {
-            if (problem.type() != ProblemType.MALFORMED_BODY) {
+            if (problem.type() != ProblemType.MALFORMED_BODY && problem.type() != ProblemType.CALCULATION_TOO_LONG) {
                 throw problem;
             }
             return new ToolAnswer(problems.document(problem.type(), problem.detail(), context.path(), RequestId.of(context),

@@ -38,7 +38,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems = new Problems(writer);
     private final RequestMetrics metrics = new RequestMetrics();
-    private final Turns turns = new Turns(metrics);
+    private final Turns turns;
     private final Listeners listeners;
     private final Cors cors;
     private final Callers callers;
@@ -62,6 +62,7 @@ public final class BrinebookServer implements AutoCloseable {
         this.settings = settings;
         this.listeners = new Listeners(settings);
         this.callers = new Callers(settings, metrics);
+        this.turns = new Turns(metrics, settings.calculationMilliseconds());
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.operations = List.copyOf(operations);

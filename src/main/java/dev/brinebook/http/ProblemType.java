@@ -47,7 +47,11 @@ public enum ProblemType {
     INTERNAL_ERROR(500, "The service failed", "A fault of ours. It is logged under the request id.",
             "Try again later; if it stays, report the request id."),
     OVERLOADED(503, "The service is busy or stopping", "More requests than the service can answer are waiting.",
-            "Try again after the seconds that Retry-After names.");
+            "Try again after the seconds that Retry-After names."),
+    CALCULATION_TOO_LONG(503, "The calculation takes too long",
+            "The calculation was not done within the time that one may take, and was ended.",
+            "Ask for less at once: fewer draws, years, candidates, policies or salt doses. Where others kept the service busy,"
+                    + " the same may be done in time later.");
 
     private final int status;
     private final String title;

@@ -53,7 +53,7 @@ final class Problems {
     }
 
     private static void send(Context context, ProblemType type, byte[] document) {
-        if (type == ProblemType.OVERLOADED) {
+        if (type.status() == ProblemType.OVERLOADED.status()) {
             context.header(RETRY_AFTER, RETRY_AFTER_SECONDS);
         }
         context.status(type.status()).contentType(MEDIA_TYPE).header("Cache-Control", "no-store").result(document);

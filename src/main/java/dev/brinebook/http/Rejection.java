@@ -1,11 +1,13 @@
 package dev.brinebook.http;
 
-/** Why a request was turned away before it was calculated, as the metrics name it. */
+/** Why a request, or a line of a stream, was turned away, as the metrics name it. */
 enum Rejection {
     /** As many requests were inside as the threads can hold. */
     REQUESTS,
     /** No turn to calculate was free in time. */
     TURNS,
+    /** Its calculation took longer than one may. */
+    TIME,
     /** As many streams ran as may. */
     STREAMS,
     /** The caller asked more often than its rate. */

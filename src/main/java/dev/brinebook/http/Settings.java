@@ -21,17 +21,19 @@ import java.util.regex.Pattern;
  * @param maxConnections most connections at once to the port of the service
  * @param ratePerMinute requests a minute that each caller may send; 0 for any number
  * @param apiKeysFile file with the names and hashed keys of callers; empty to answer all
+ * @param calculationMilliseconds how long a calculation may take, from its start
  */
 public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
         Set<String> corsOrigins, int requestSeconds, int maxConnections, int ratePerMinute,
-        String apiKeysFile) {
+        String apiKeysFile, int calculationMilliseconds) {
 
     private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
 
     /** With everything that protects the service from its callers as it is by default. */
     public Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
             Set<String> corsOrigins) {
-        this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, 10, 2_000, 0, "");
+        this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, 10, 2_000, 0, "",
+                10_000);
     }
 
     private enum Variable {
@@ -45,7 +47,8 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         REQUEST_SECONDS("10", 1, 300, "how long the body of a request may take to come"),
         MAX_CONNECTIONS("2000", 10, 100_000, "most connections at once to the port of the service"),
         RATE_LIMIT_PER_MINUTE("0", 0, 1_000_000, "requests a minute for each caller, by key or address; 0 for no limit"),
-        API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key are answered; none by default");
+        API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key are answered; none by default"),
+        CALCULATION_MILLISECONDS("10000", 10, 600_000, "how long one calculation may take, from its start");
 
         private final String fallback;
         private final int min;
@@ -96,7 +99,8 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
                 Variable.DRAIN_SECONDS.number(environment, faults),
                 origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")),
                 Variable.REQUEST_SECONDS.number(environment, faults), Variable.MAX_CONNECTIONS.number(environment, faults),
-                Variable.RATE_LIMIT_PER_MINUTE.number(environment, faults), Variable.API_KEYS_FILE.text(environment));
+                Variable.RATE_LIMIT_PER_MINUTE.number(environment, faults), Variable.API_KEYS_FILE.text(environment),
+                Variable.CALCULATION_MILLISECONDS.number(environment, faults));
         if (settings.port == settings.metricsPort && settings.port != 0) {
             faults.add("METRICS_PORT must differ from PORT, both are " + settings.port);
         }
@@ -118,7 +122,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         for (Variable variable : Variable.values()) {
             String range = variable.max == 0 ? "" : ", " + variable.min + " to " + variable.max;
             String fallback = variable.fallback.isEmpty() ? "none" : variable.fallback;
-            help.append("  %-21s %s (default %s%s)%n".formatted(variable.name(), variable.meaning, fallback, range));
+            help.append("  %-24s %s (default %s%s)%n".formatted(variable.name(), variable.meaning, fallback, range));
         }
         return help.append("\nOptions: --help prints this.\n").toString();
     }

@@ -1,8 +1,10 @@
 package dev.brinebook.randomness;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.StopSign;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -59,8 +61,10 @@ public final class Sample {
         double[][] results = new double[most * DRAWS_PER_CUBE][];
         int cubes = enoughStandardError > 0 ? FEWEST_CUBES : most;
         int done = 0;
+        BooleanSupplier stop = StopSign.current();
         while (done < most) {
-            IntStream.range(done, cubes).parallel().forEach(cube -> fill(inputs, model.get(), cube, seed, drawn, results));
+            IntStream.range(done, cubes).parallel().forEach(cube -> StopSign.obeying(stop,
+                    () -> fill(inputs, model.get(), cube, seed, drawn, results)));
             done = cubes;
             if (meanOfCubes(results, done, 0).standardError() <= enoughStandardError) {
                 break;
@@ -71,11 +75,13 @@ public final class Sample {
         return new Sample(Arrays.copyOf(drawn, draws), Arrays.copyOf(results, draws));
     }
 
-    private static void fill(List<? extends Uncertain> uncertain, Model model, int cube, long seed, double[][] drawn,
+    /** Draws one hypercube; tells how many draws that were. */
+    private static int fill(List<? extends Uncertain> uncertain, Model model, int cube, long seed, double[][] drawn,
             double[][] results) {
         // Streams of the household's days are numbered from 0 on; those of the cubes lie beyond.
         LatinHypercube hypercube = LatinHypercube.of(uncertain.size(), DRAWS_PER_CUBE, seed ^ (cube + 1L) << 32);
         for (int i = 0; i < DRAWS_PER_CUBE; i++) {
+            StopSign.obey();
             double[] inputs = new double[uncertain.size()];
             for (int d = 0; d < inputs.length; d++) {
                 inputs[d] = uncertain.get(d).quantile(hypercube.probability(d, i));
@@ -84,6 +90,7 @@ public final class Sample {
             drawn[draw] = inputs;
             results[draw] = model.results(inputs, draw);
         }
+        return DRAWS_PER_CUBE;
     }
 
     /** Number of draws made. */

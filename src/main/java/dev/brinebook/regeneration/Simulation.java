@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration;
 
+import dev.brinebook.guard.StopSign;
 import dev.brinebook.household.DailyUse;
 import dev.brinebook.household.HourlyProfile;
 import java.time.DayOfWeek;
@@ -87,6 +88,7 @@ public final class Simulation {
 
     /** Goes on through more days, and tells the totals of these alone. */
     Totals through(DailyUse days) {
+        StopSign.obey();
         startCounting();
         int firstWeekday = days.firstDate().getDayOfWeek().ordinal();
         int size = days.size();

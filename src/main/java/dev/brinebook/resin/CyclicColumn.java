@@ -2,6 +2,7 @@ package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.StopSign;
 import dev.brinebook.quantity.Exact;
 import java.util.Objects;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -89,6 +90,7 @@ public final class CyclicColumn {
     private ColumnResult settle() {
         double last = 0;
         for (int cycle = 1; cycle <= MAX_CYCLES; cycle++) {
+            StopSign.obey();
             double held = bed.heldHardness();
             hardnessIn = 0;
             hardnessOut = 0;

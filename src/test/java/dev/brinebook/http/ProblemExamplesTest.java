@@ -59,6 +59,7 @@ class ProblemExamplesTest {
             case "internal-error" -> failing(name);
             case "overloaded" -> busy(name);
             case "request-timeout" -> impatient(name);
+            case "calculation-too-long" -> hasty(name);
             case "unauthorized" -> unknown(name);
             case "too-many-requests" -> insistent(name);
             default -> send(Served.SERVER.port(), name);
@@ -129,6 +130,13 @@ class ProblemExamplesTest {
                 answer = send(server.port(), name);
             }
             return answer;
+        }
+    }
+
+    /** The years that are asked for take longer on every machine. */
+    private static String hasty(String name) {
+        try (BrinebookServer server = Served.hasty(100)) {
+            return send(server.port(), name);
         }
     }
 

@@ -32,7 +32,13 @@ final class Served {
     /** A server that limits its callers: requests a minute, or 0; a file of keys, or an empty text. */
     static BrinebookServer guarded(int ratePerMinute, String apiKeysFile) {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of("https://shop.example"), 10, 2_000,
-                ratePerMinute, apiKeysFile), Main.OPERATIONS).start();
+                ratePerMinute, apiKeysFile, 10_000), Main.OPERATIONS).start();
+    }
+
+    /** A server that gives no calculation longer than this. */
+    static BrinebookServer hasty(int calculationMilliseconds) {
+        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of(), 10, 2_000, 0, "",
+                calculationMilliseconds), Main.OPERATIONS).start();
     }
 
     /** A request to the shared server that sends exactly what it is told to. */

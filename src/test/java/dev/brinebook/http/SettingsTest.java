@@ -21,7 +21,7 @@ class SettingsTest {
     @Test
     void readsEveryVariable() {
         assertEquals(new Settings(1, 2, "127.0.0.1", 2_048, 3, 4, Set.of("https://a.example", "http://b.example:8081"), 5, 60, 7,
-                        "/keys"),
+                        "/keys", 800),
                 Settings.from("""
                         PORT= 1\s
                         METRICS_PORT=2
@@ -34,6 +34,7 @@ class SettingsTest {
                         MAX_CONNECTIONS=60
                         RATE_LIMIT_PER_MINUTE=7
                         API_KEYS_FILE=/keys
+                        CALCULATION_MILLISECONDS=800
                         """.lines().map(line -> line.split("=")).collect(Collectors.toMap(one -> one[0], one -> one[1]))));
     }
 

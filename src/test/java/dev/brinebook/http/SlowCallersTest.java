@@ -27,7 +27,7 @@ class SlowCallersTest {
     private final List<Socket> sockets = new ArrayList<>();
 
     private BrinebookServer start(int requestSeconds) {
-        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of(), requestSeconds, CONNECTIONS, 0, ""),
+        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", 2_048, 1, 0, Set.of(), requestSeconds, CONNECTIONS, 0, "", 10_000),
                 Main.OPERATIONS).start();
     }
 
