@@ -6,6 +6,7 @@ import dev.brinebook.household.api.EstimatePeakFlow;
 import dev.brinebook.household.api.ReadMeter;
 import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.log.LogOutput;
 import dev.brinebook.payback.api.CompareAlternatives;
 import dev.brinebook.payback.api.EstimatePayback;
 import dev.brinebook.regeneration.api.ChooseReserve;
@@ -23,9 +24,13 @@ import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Composition root: settings, list of operations, start. */
 public final class Main {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Main.class);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
@@ -58,7 +63,12 @@ public final class Main {
             System.exit(2);
             return;
         }
-        Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
+        Thread.setDefaultUncaughtExceptionHandler((thread, fault) ->
+                LOG.error("thread {} ended", thread.getName(), fault));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.close();
+            LogOutput.finish();
+        }, "stop"));
         try {
             server.warmUp().start();
         } catch (UncheckedIOException e) {

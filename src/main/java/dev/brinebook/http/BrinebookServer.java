@@ -208,7 +208,7 @@ public final class BrinebookServer implements AutoCloseable {
             problems.answer(context, type, type.explanation());
         });
         routes.exception(Exception.class, (fault, context) -> {
-            LOG.error("request {} trace {} failed", RequestId.of(context), TraceParent.of(context), fault);
+            RequestId.tell(LOG.atError(), context).setCause(fault).log("failed");
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
         });
     }
@@ -241,8 +241,9 @@ public final class BrinebookServer implements AutoCloseable {
     private void log(Context context, Float milliseconds) {
         RequestLabel label = RequestLabel.of(context);
         metrics.record(label, Duration.ofNanos((long) (milliseconds * 1e6)));
-        LOG.info("request {} trace {}: {} {} {} in {} ms", RequestId.of(context), TraceParent.of(context), label.method(),
-                label.route(), label.status(), milliseconds);
+        RequestId.tell(LOG.atInfo(), context).addKeyValue("route", label.route()).addKeyValue("method", label.method())
+                .addKeyValue("status", label.status()).addKeyValue("milliseconds", milliseconds)
+                .addKeyValue(Callers.ATTRIBUTE, context.<String>attribute(Callers.ATTRIBUTE)).log("answered");
     }
 
     private void prepare(Server server) {

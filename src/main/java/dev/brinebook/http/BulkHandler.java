@@ -67,7 +67,7 @@ final class BulkHandler {
         try {
             stream(context, operation, taken, given);
         } catch (IOException notRead) {
-            LOG.info("request {}: its answers were not read", RequestId.of(context));
+            RequestId.tell(LOG.atInfo(), context).log("the answers were not read");
             connection.cut();
         } finally {
             connection.end();

@@ -55,7 +55,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
         try {
             return lines.next();
         } catch (IOException broken) {
-            LOG.info("request {}: line {} did not come whole", requestId, lines.number() + 1);
+            LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, requestId).log("line {} did not come whole", lines.number() + 1);
             out.write(problem(lines.number() + 1, ProblemType.ofBroken(broken),
                     Message.of("The line did not come whole: the stream ends here.")));
             return null;
@@ -87,7 +87,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
         } catch (ProblemException problem) {
             return problem(line.number(), problem.type(), problem.detail());
         } catch (RuntimeException fault) {
-            LOG.error("request {} line {} failed", requestId, line.number(), fault);
+            LOG.atError().addKeyValue(RequestId.ATTRIBUTE, requestId).setCause(fault).log("line {} failed", line.number());
             return problem(line.number(), ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
         }
     }

@@ -18,6 +18,8 @@ final class Callers {
     static final String RATE_POLICY = "RateLimit-Policy";
 
     private static final Logger LOG = LoggerFactory.getLogger(Callers.class);
+    /** The caller, as metrics and the log may name it. */
+    static final String ATTRIBUTE = "caller";
     private static final Pattern BEARER = Pattern.compile("(?i:bearer) +([A-Za-z0-9._~+/-]{1,512}=*)");
     private static final String REALM = "Bearer realm=\"Brinebook\"";
 
@@ -74,7 +76,7 @@ final class Callers {
             context.header(CHALLENGE, given == null ? REALM : REALM + ", error=\"invalid_token\"");
             throw new ProblemException(ProblemType.UNAUTHORIZED, ProblemType.UNAUTHORIZED.explanation());
         }
-        metrics.countCaller(name);
+        context.attribute(ATTRIBUTE, metrics.countCaller(name));
         return name;
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.http;
 import io.javalin.http.Context;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Pattern;
+import org.slf4j.spi.LoggingEventBuilder;
 
 /** The id of a request: the caller's when it is short and safe, else a new one. */
 final class RequestId {
@@ -10,7 +11,7 @@ final class RequestId {
     static final String HEADER = "X-Request-Id";
 
     private static final Pattern SAFE = Pattern.compile("[A-Za-z0-9._:/+=-]{1,64}");
-    private static final String ATTRIBUTE = "requestId";
+    static final String ATTRIBUTE = "requestId";
 
     private RequestId() {
     }
@@ -23,6 +24,11 @@ final class RequestId {
 
     static String of(Context context) {
         return context.attribute(ATTRIBUTE);
+    }
+
+    /** Says in a line of the log which request it is about. */
+    static LoggingEventBuilder tell(LoggingEventBuilder line, Context context) {
+        return line.addKeyValue(ATTRIBUTE, of(context)).addKeyValue(TraceParent.ATTRIBUTE, TraceParent.idOf(context));
     }
 
     /** {@code offered} when it is safe to log and to echo, else a new id. */

@@ -54,11 +54,15 @@ final class RequestMetrics implements AutoCloseable {
         rejections.get(reason).increment();
     }
 
-    /** Counts a request by the name of its caller; names come from a file, and so are few unless that changes for ever. */
-    void countCaller(String name) {
+    /**
+     * Counts a request by the name of its caller, and tells the name counted. Names come from a file, and so are few unless
+     * that changes for ever.
+     */
+    String countCaller(String name) {
         String label = callers.containsKey(name) || callers.size() < ApiKeys.MOST ? name : "other";
         callers.computeIfAbsent(label, one -> Counter.builder("caller.requests").description("Requests by name of key.")
                 .tag("caller", one).register(registry)).increment();
+        return label;
     }
 
     /** Counts a line of a stream by whether it was answered. */

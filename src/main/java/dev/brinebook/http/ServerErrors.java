@@ -42,8 +42,9 @@ final class ServerErrors extends ErrorHandler {
         if (type == ProblemType.OVERLOADED) {
             response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_SECONDS);
         }
-        LOG.info("request {} trace {}: refused with {} before it was read", id,
-                TraceParent.of(request.getHeaders().get(TraceParent.HEADER)), response.getStatus());
+        LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, id).addKeyValue(TraceParent.ATTRIBUTE,
+                TraceParent.idOf(request.getHeaders().get(TraceParent.HEADER))).addKeyValue("status", response.getStatus())
+                .log("refused before it was read");
         response.write(true, ByteBuffer.wrap(document), callback);
         return true;
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.log.LogOutput;
 import io.restassured.response.Response;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -145,9 +146,9 @@ class AgentFaultTest {
 
     @Test
     void tellsNothingOfTheInsideAndLogsNothingOfTheCaller() {
-        PrintStream real = System.err;
+        PrintStream real = System.out;
         ByteArrayOutputStream log = new ByteArrayOutputStream();
-        System.setErr(new PrintStream(log, true, StandardCharsets.UTF_8));
+        System.setOut(new PrintStream(log, true, StandardCharsets.UTF_8));
         try (BrinebookServer server = Served.start(List.of(Trial.doing(request -> {
             throw new IllegalArgumentException(SECRET);
         })), 0, Set.of())) {
@@ -164,11 +165,12 @@ class AgentFaultTest {
             }
             String notification = "{\"jsonrpc\":\"2.0\",\"method\":\"forged\\nline\"}";
             Agent.posting(server.port(), notification).post(Agent.PATH).then().statusCode(202);
+            LogOutput.finish();
         } finally {
-            System.setErr(real);
+            System.setOut(real);
         }
         String lines = log.toString(StandardCharsets.UTF_8);
-        assertTrue(lines.contains("request mine-1 trace - failed") && lines.contains(SECRET), lines);
+        assertTrue(lines.contains("\"message\":\"failed\",\"requestId\":\"mine-1\",\"error\":") && lines.contains(SECRET), lines);
         assertFalse(lines.contains("forged") || lines.lines().anyMatch(line -> line.startsWith("line")), lines);
     }
 

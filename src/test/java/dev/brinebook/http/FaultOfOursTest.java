@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.log.LogOutput;
 import io.restassured.response.Response;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -23,9 +24,9 @@ class FaultOfOursTest {
 
     @Test
     void tellsNothingOfTheInsideButLogsIt() {
-        PrintStream real = System.err;
+        PrintStream real = System.out;
         ByteArrayOutputStream log = new ByteArrayOutputStream();
-        System.setErr(new PrintStream(log, true, StandardCharsets.UTF_8));
+        System.setOut(new PrintStream(log, true, StandardCharsets.UTF_8));
         try {
             answersInternalError("mine-1", TRACE, request -> {
                 throw new IllegalArgumentException(SECRET);
@@ -34,13 +35,15 @@ class FaultOfOursTest {
                 throw new StackOverflowError(SECRET);
             });
             answersInternalError("mine-3", TRACE.toUpperCase(java.util.Locale.ROOT), request -> null);
+            LogOutput.finish();
         } finally {
-            System.setErr(real);
+            System.setOut(real);
         }
         String lines = log.toString(StandardCharsets.UTF_8);
-        assertTrue(lines.contains("request mine-1 trace " + TRACE + " failed") && lines.contains(SECRET), lines);
-        assertTrue(lines.contains("request mine-2 trace - failed"), lines);
-        assertTrue(lines.contains("request mine-3 trace - failed"), lines);
+        assertTrue(lines.contains("\"message\":\"failed\",\"requestId\":\"mine-1\",\"traceId\":\"" + TRACE.split("-")[1]
+                + "\",\"error\":\"java.lang.IllegalArgumentException: " + SECRET + "\\n\\tat dev.brinebook."), lines);
+        assertTrue(lines.contains("\"message\":\"failed\",\"requestId\":\"mine-2\",\"error\":"), lines);
+        assertTrue(lines.contains("\"message\":\"failed\",\"requestId\":\"mine-3\",\"error\":"), lines);
         assertFalse(lines.contains("forged"), lines);
     }
 
