@@ -100,9 +100,9 @@ public enum ProblemType {
         return BAD_REQUEST;
     }
 
-    /** The type that speaks of a bare status, when the server itself refuses a request. */
+    /** The type that speaks of a bare status, when the server itself refuses a request; 505 is of the request as well. */
     static ProblemType byStatus(int status) {
         return Arrays.stream(values()).filter(type -> type.status == status && type != MALFORMED_BODY
-                && type != MALFORMED_QUERY).findFirst().orElse(status < 500 ? BAD_REQUEST : INTERNAL_ERROR);
+                && type != MALFORMED_QUERY).findFirst().orElse(status < 500 || status == 505 ? BAD_REQUEST : INTERNAL_ERROR);
     }
 }

@@ -28,6 +28,7 @@ final class ServerErrors extends ErrorHandler {
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         ProblemType type = ProblemType.byStatus(response.getStatus());
+        response.setStatus(type.status());
         String id = RequestId.accepted(request.getHeaders().get(RequestId.HEADER));
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
         path = UNREADABLE.equals(path) ? null : path;

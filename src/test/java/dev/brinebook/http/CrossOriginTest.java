@@ -67,7 +67,7 @@ class CrossOriginTest {
             new Case(422, true, CONVERSION, length(JSON, "{}"), "{}"),
             new Case(431, false, "GET /version HTTP/1.1", "X-Long: " + "x".repeat(20_000) + "\r\n", ""),
             new Case(500, true, "POST " + Trial.PATH + " HTTP/1.1", length(JSON, "{}"), "{}"),
-            new Case(505, false, "GET /version HTTP/9.9", "", ""));
+            new Case(400, false, "GET /version HTTP/9.9", "", ""));
 
     @BeforeAll
     static void start() {
