@@ -59,6 +59,9 @@ final class BulkHandler {
         String given = Acceptance.choose(context, taken.equals(AnswerTable.MEDIA_TYPE)
                 ? List.of(AnswerTable.MEDIA_TYPE, AnswerLines.Ndjson.MEDIA_TYPE)
                 : List.of(AnswerLines.Ndjson.MEDIA_TYPE, AnswerTable.MEDIA_TYPE));
+        if (!QueryReader.isEmpty(context, problems)) {
+            return;
+        }
         if (!streams.tryAcquire()) {
             metrics.reject(Rejection.STREAMS);
             throw new ProblemException(ProblemType.OVERLOADED, Message.of("As many streams run as may at once."));

@@ -66,6 +66,9 @@ final class FaultCollector extends DeserializationProblemHandler {
 
     /** A name that is not known, with the nearest that is, or all of them. */
     static Violation unknown(String pointer, String nearest, String known) {
+        if (known.isEmpty()) {
+            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: the query must be empty"));
+        }
         return nearest == null
                 ? new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: known are {0}", known),
                         Message.verbatim(known), null, null)

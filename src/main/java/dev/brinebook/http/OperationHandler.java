@@ -39,6 +39,9 @@ final class OperationHandler<Q extends Record, A extends Record> {
         BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
                 : operation.textForm();
         String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
+        if (text == null && !QueryReader.isEmpty(context, problems)) {
+            return;
+        }
         Language language = AnswerLanguage.of(context);
         QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {

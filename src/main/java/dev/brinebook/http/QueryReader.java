@@ -9,6 +9,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.wording.Message;
+import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -28,10 +29,23 @@ final class QueryReader {
     /** What the decoder puts in place of bytes that are no UTF-8. */
     private static final char REPLACEMENT = '\uFFFD';
 
+    private static final QueryReader NOTHING = new QueryReader(List.of());
+
     private final List<QueryParameter> parameters;
 
     QueryReader(List<QueryParameter> parameters) {
         this.parameters = parameters;
+    }
+
+    /** Whether there is nothing in the query, where nothing may be; answers with its faults where there is. */
+    static boolean isEmpty(Context context, Problems problems) {
+        try {
+            NOTHING.body(context.queryString());
+            return true;
+        } catch (InvalidRequest unknown) {
+            problems.answer(context, unknown.violations(), NOTHING::parameterOf);
+            return false;
+        }
     }
 
     /**

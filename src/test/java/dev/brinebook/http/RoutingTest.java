@@ -117,6 +117,22 @@ class RoutingTest {
                 .body("errors[0].code", equalTo(code)).body("errors.size()", equalTo(1));
     }
 
+    /** A parameter that is not read would be taken for one that counts. */
+    @ParameterizedTest
+    @ValueSource(strings = {Served.CONVERSION, "/v1/bulk/convertHardness"})
+    void aPostOfJsonTakesNoQuery(String path) {
+        String type = path.equals(Served.CONVERSION) ? "application/json" : "application/x-ndjson";
+        for (String empty : List.of("", "?&")) {
+            Served.given().header("Content-Type", type).body(Served.SMALLEST.getBytes()).post(path + empty).then().statusCode(200);
+        }
+        Served.given().header("Content-Type", type).body(Served.SMALLEST.getBytes()).post(path + "?unit=dH").then().statusCode(422)
+                .body("errors[0].pointer", equalTo("/unit")).body("errors[0].parameter", equalTo("unit"))
+                .body("errors[0].code", equalTo("unknownField"))
+                .body("errors[0].message", equalTo("is not known here: the query must be empty"));
+        Served.given().header("Content-Type", type).body(Served.SMALLEST.getBytes()).post(path + "?%ff=1").then().statusCode(400)
+                .body("type", equalTo("/problems/malformed-query"));
+    }
+
     @Test
     void refusesALongParameter() {
         Served.given().get(Served.CONVERSION + "?value=1&unit=" + "x".repeat(129)).then().statusCode(400)
