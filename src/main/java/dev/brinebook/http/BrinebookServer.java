@@ -60,7 +60,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
-        this.listeners = new Listeners(settings);
+        this.listeners = new Listeners(settings, metrics);
         this.callers = new Callers(settings, metrics);
         this.turns = new Turns(metrics, settings.calculationMilliseconds());
         this.cors = new Cors(settings.corsOrigins());

@@ -29,11 +29,13 @@ final class Listeners {
     private static final int THREAD_IDLE_MILLIS = 60_000;
 
     private final Settings settings;
+    private final RequestMetrics metrics;
     private ServerConnector service;
     private ServerConnector watching;
 
-    Listeners(Settings settings) {
+    Listeners(Settings settings, RequestMetrics metrics) {
         this.settings = settings;
+        this.metrics = metrics;
     }
 
     /** A small pool of plain threads: the work is calculation only, so that more of them would only wait for processors. */
@@ -45,12 +47,12 @@ final class Listeners {
     }
 
     ServerConnector service(Server server, HttpConfiguration http) {
-        service = connector(server, http, settings.port(), settings.maxConnections());
+        service = connector(server, http, "service", settings.port(), settings.maxConnections());
         return service;
     }
 
     ServerConnector watching(Server server, HttpConfiguration http) {
-        watching = connector(server, http, settings.metricsPort(), MOST_WATCHING);
+        watching = connector(server, http, "watching", settings.metricsPort(), MOST_WATCHING);
         return watching;
     }
 
@@ -73,8 +75,9 @@ final class Listeners {
         http.setRequestHeaderSize(MAX_HEADER_BYTES);
     }
 
-    private ServerConnector connector(Server server, HttpConfiguration http, int port, int mostConnections) {
+    private ServerConnector connector(Server server, HttpConfiguration http, String name, int port, int mostConnections) {
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setName(name);
         connector.setHost(settings.host());
         connector.setPort(port);
         connector.setIdleTimeout(IDLE.toMillis());
@@ -82,6 +85,7 @@ final class Listeners {
         NetworkConnectionLimit limit = new NetworkConnectionLimit(mostConnections, connector);
         limit.setEndPointIdleTimeout(IDLE_WHEN_FULL.toMillis());
         server.addBean(limit);
+        metrics.watchConnections(connector);
         return connector;
     }
 }

@@ -5,6 +5,7 @@ import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.core.instrument.binder.MeterBinder;
+import io.micrometer.core.instrument.binder.jetty.JettyConnectionMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
@@ -17,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.jetty.server.Connector;
 
 /** Counts and times requests by route template, method and status; whatever is sent, the labels stay few. */
 final class RequestMetrics implements AutoCloseable {
@@ -73,6 +75,11 @@ final class RequestMetrics implements AutoCloseable {
     void showInFlight(AtomicInteger requests) {
         Gauge.builder("http.server.requests.in.flight", requests, AtomicInteger::get)
                 .description("Requests let in and not yet answered.").register(registry);
+    }
+
+    /** Counts the connections of a port, by its name. */
+    void watchConnections(Connector connector) {
+        connector.addBean(new JettyConnectionMetrics(registry, connector));
     }
 
     String scrape() {

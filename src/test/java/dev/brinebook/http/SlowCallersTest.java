@@ -55,6 +55,32 @@ class SlowCallersTest {
         }
     }
 
+    /** Heads that drip in hold connections, which are bounded, and no thread: others are answered meanwhile. */
+    @Test
+    void headsThatDripInHoldNobodyElse() throws Exception {
+        try (BrinebookServer server = start(10)) {
+            for (int i = 0; i < CONNECTIONS - 1; i++) {
+                sockets.add(connect(server.port(), "GET /version HTTP/1.1\r\nX: "));
+            }
+            for (int i = 0; i < 5; i++) {
+                for (Socket socket : sockets) {
+                    socket.getOutputStream().write('a');
+                }
+                String answer = RawHttp.send(server.port(), "GET /version HTTP/1.1", "", "");
+                assertTrue(answer.startsWith("HTTP/1.1 200 "), answer);
+                Served.given(server.metricsPort()).get("/health/ready").then().statusCode(200);
+            }
+            String metrics = metrics(server);
+            assertTrue(metrics.contains("http_server_requests_in_flight 0.0\n"), metrics);
+            assertTrue(metrics.contains("jetty_connections_current_connections{connector_name=\"service\"} "
+                    + (CONNECTIONS - 1) + ".0\n"), metrics);
+        } finally {
+            for (Socket socket : sockets) {
+                socket.close();
+            }
+        }
+    }
+
     /** The port of the service is full; that of the orchestrator answers, and silent connections soon make room. */
     @Test
     void takesNoMoreConnectionsThanItMayAndStaysHealthy() throws Exception {
