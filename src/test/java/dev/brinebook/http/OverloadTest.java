@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -15,6 +16,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -102,6 +104,14 @@ class OverloadTest {
         } catch (SocketTimeoutException waitsForTheBody) {
             return "";
         }
+    }
+
+    /** Calculation only: more threads, or virtual ones without a bound, would but wait for processors. */
+    @Test
+    void threadsAndWhatWaitsForThemAreBounded() {
+        QueuedThreadPool threads = Listeners.threads();
+        assertTrue(threads.getMaxThreads() > Admission.MOST_AT_ONCE && threads.getMaxThreads() < 300);
+        assertNull(threads.getVirtualThreadsExecutor());
     }
 
     /** More streams than turns, each with a line that does not end: one that waits for a single answer has it all the same. */
