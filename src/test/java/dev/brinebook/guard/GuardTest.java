@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class GuardTest {
@@ -25,8 +26,25 @@ class GuardTest {
         assertEquals(0, Guard.notNegative(0, "x"));
         assertEquals(1, Guard.within(1.0, 0.0, 1.0, "x"));
         assertEquals(3, Guard.within(3, 1, 3, "x"));
+        assertEquals(1, Guard.within(1, 1, 3, "x"));
         assertThrows(IllegalArgumentException.class, () -> Guard.positive(0, "x"));
         assertThrows(IllegalArgumentException.class, () -> Guard.within(4, 1, 3, "x"));
+    }
+
+    @Test
+    void givesBackWhatItLetsThrough() {
+        assertEquals(0.5, Guard.finite(0.5, "x"));
+        assertEquals(0.5, Guard.positive(0.5, "x"));
+        assertEquals(0.5, Guard.notNegative(0.5, "x"));
+    }
+
+    /** A thousandth of a millionth of the bound, and none where the bound is 0. */
+    @ParameterizedTest
+    @CsvSource({"-50.00000004, -50, 200, true", "-50.00000006, -50, 200, false", "200.0000001, -50, 200, true",
+        "200.0000003, -50, 200, false", "0, 0, 1, true", "-1e-300, 0, 1, false", "0, -1, 0, true", "1e-300, -1, 0, false",
+        "NaN, 0, 1, false"})
+    void forgivesTheLastBitsOfABound(double value, double min, double max, boolean within) {
+        assertEquals(within, Guard.isWithin(value, min, max));
     }
 
     @Test

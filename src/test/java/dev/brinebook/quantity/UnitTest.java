@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -64,6 +65,15 @@ class UnitTest {
     void anEquivalentPerLitreIsAsManyKilograinsAsPublished() {
         Printed.assertAgrees("21.87", "", BedCapacityUnit.KILOGRAIN_PER_CUBIC_FOOT.fromBase(
                 BedCapacityUnit.EQUIVALENT_PER_LITRE.toBase(1)));
+    }
+
+    private record Measured(BigDecimal value, HardnessUnit unit) implements Quantity<HardnessUnit> {
+    }
+
+    /** UF/IFAS 2019: 1 gpg is 17.118 mg/L. */
+    @Test
+    void givesAQuantityInTheBaseUnit() {
+        Printed.assertAgrees("17.118", "", new Measured(BigDecimal.ONE, HardnessUnit.GPG).inBase());
     }
 
     static Stream<Unit> everyUnit() {

@@ -3,9 +3,14 @@ package dev.brinebook.source;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.brinebook.Rows;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class SourcesTest {
@@ -17,6 +22,28 @@ class SourcesTest {
     }
 
     @Test
+    void readsTheRegisterInItsOrder() {
+        Map<String, Source> read = Sources.read("/sources.csv");
+        assertEquals(Sources.all(), read);
+        assertEquals(List.of("REQUEST", "NIST-SP811"), read.keySet().stream().limit(2).toList(), "as the file begins");
+        assertEquals(Rows.in("/sources.csv"), read.size());
+    }
+
+    @Test
+    void citesTheEditionWhereThereIsOne() {
+        assertEquals("The request itself", Sources.get("REQUEST").cited());
+        assertEquals("DIN 38409-6, hardness of a water (1986)", Sources.get("DIN38409-6").cited());
+    }
+
+    @Test
+    void leavesOutCommentsAndBlankLinesOfATable() throws IOException {
+        String table = "# source\n\nkey\n \n one\n# more\ntwo # three\n";
+        try (InputStream stream = new ByteArrayInputStream(table.getBytes(StandardCharsets.UTF_8))) {
+            assertEquals(List.of("key", " one", "two # three"), Table.lines(stream));
+        }
+    }
+
+    @Test
     void refusesATableWithARaggedRow() {
         assertThrows(IllegalStateException.class, () -> Table.read("/sources.csv", '|', 4));
         assertThrows(NullPointerException.class, () -> Table.read("/no-such.csv", '|', 4));
@@ -25,7 +52,8 @@ class SourcesTest {
     @Test
     void refusesATableWithoutRowsAndAKeyThatStandsTwice() {
         assertThrows(IllegalStateException.class, () -> Table.read("/source/no-rows.csv", '|', 5));
-        assertThrows(IllegalStateException.class, () -> Sources.read("/source/key-twice.csv"));
+        var refusal = assertThrows(IllegalStateException.class, () -> Sources.read("/source/key-twice.csv"));
+        assertEquals("two sources have the key A-1", refusal.getMessage());
     }
 
     @Test

@@ -73,6 +73,8 @@ class BlendTest {
         assertTrue(water.cautions().contains(Caution.BLEND_PARTLY_HARD));
         BlendedWater little = blended(water(200, 1, IronForm.DISSOLVED), 50, 0);
         assertFalse(little.cautions().contains(Caution.BLEND_STAINS), "0.25 mg/L is not");
+        assertFalse(blended(water(200, 0.6, IronForm.DISSOLVED), 100, 0).cautions().contains(Caution.BLEND_STAINS),
+                "0.3 mg/L is not above it");
         assertFalse(blended(water(200, 0, IronForm.DISSOLVED), 0, 0).cautions().contains(Caution.BLEND_PARTLY_HARD));
     }
 

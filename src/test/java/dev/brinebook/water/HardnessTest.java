@@ -42,6 +42,14 @@ class HardnessTest {
         assertEquals(trade, HardnessClass.trade(mgPerL));
     }
 
+    /** Detergents act: medium from 1.5 to 2.5 mmol/L, both of them in it. */
+    @Test
+    void bothEndsOfMediumAreMedium() {
+        assertEquals(HardnessClass.MEDIUM, HardnessClass.german(HardnessUnit.MMOL_PER_L.toBase(1.5)));
+        assertEquals(HardnessClass.MEDIUM, HardnessClass.german(HardnessUnit.MMOL_PER_L.toBase(2.5)));
+        assertEquals("medium", HardnessClass.MEDIUM.words());
+    }
+
     @Test
     void tablesAreWhole() {
         assertEquals(8, Rows.in(IONS));

@@ -59,5 +59,15 @@ class SoftenedWaterTest {
         assertEquals(0, water.addedSodiumMgPerL());
         assertEquals(78.13, water.addedPotassiumMgPerL(), 0.01);
         assertTrue(water.cautions().contains(Caution.POTASSIUM_KIDNEY_HEART));
+        assertFalse(SoftenedWater.ofRemoved(100, OptionalDouble.empty(), false).cautions()
+                .contains(Caution.POTASSIUM_KIDNEY_HEART), "no potassium, no caution");
+    }
+
+    /** Both sources speak of what is above: US EPA 822-R-03-006 of 20 mg/L, WHO of 200. */
+    @Test
+    void saysNothingOfSodiumJustAtALimit() {
+        assertFalse(SoftenedWater.ofRemoved(0, OptionalDouble.of(20), false).cautions()
+                .contains(Caution.SODIUM_RESTRICTED_DIET));
+        assertFalse(SoftenedWater.ofRemoved(0, OptionalDouble.of(200), false).cautions().contains(Caution.SODIUM_TASTE));
     }
 }

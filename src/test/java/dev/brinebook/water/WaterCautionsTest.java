@@ -24,7 +24,7 @@ class WaterCautionsTest {
 
     static WaterAnalysis water(String field, double value) {
         return new WaterAnalysis(200, 0, of(field, "iron", value, 0), of(field, "manganese", value, 0),
-                OptionalDouble.empty(), of(field, "ph", value, 7), of(field, "solids", value, 300),
+                of(field, "sodium", value, 5), of(field, "ph", value, 7), of(field, "solids", value, 300),
                 of(field, "chlorine", value, 0), of(field, "sulfide", value, 0), of(field, "turbidity", value, 0),
                 field.equals("temperature") ? value : 15, IronForm.DISSOLVED, Supply.PUBLIC_SUPPLY, false);
     }
@@ -40,9 +40,12 @@ class WaterCautionsTest {
         "iron, 1, IRON_BEFORE_RESIN IRON_STAINS, Illinois 35 IAC 604.805(a)",
         "iron, 2.1, IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, trade association booklet",
         "iron, 10.1, IRON_TREAT_FIRST IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, NDSU WQ1031",
+        "iron, 10, IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, NDSU WQ1031 speaks of more than 10",
+        "manganese, 0.05, '', 40 CFR 143.3 is exceeded above 0.05",
         "manganese, 0.06, MANGANESE_STAINS, 40 CFR 143.3",
         "manganese, 0.31, MANGANESE_INFANTS MANGANESE_STAINS, New Hampshire DES DWGB-3-8",
         "ph, 6.4, PH_OUT_OF_RANGE, 40 CFR 143.3",
+        "ph, 6.5, '', 40 CFR 143.3",
         "ph, 8.6, PH_OUT_OF_RANGE, 40 CFR 143.3",
         "ph, 8.5, '', 40 CFR 143.3",
         "solids, 501, DISSOLVED_SOLIDS_TASTE, 40 CFR 143.3",
@@ -58,6 +61,15 @@ class WaterCautionsTest {
     }
 
     @Test
+    void countsIronAndManganeseTogether() {
+        WaterAnalysis both = new WaterAnalysis(200, 0, OptionalDouble.of(0.6), OptionalDouble.of(0.5),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), 12, IronForm.DISSOLVED, Supply.PUBLIC_SUPPLY, false);
+        assertEquals(1.1, both.ironAndManganeseMgPerL(), 1e-12);
+        assertTrue(WaterCautions.of(both).contains(Caution.IRON_BEFORE_RESIN), "above 1 together: Illinois 35 IAC 604.805");
+    }
+
+    @Test
     void warnsOfAnUntestedWellAndOfIronThatIsNoIon() {
         WaterAnalysis well = new WaterAnalysis(200, 0, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
@@ -67,11 +79,11 @@ class WaterCautionsTest {
         assertEquals(200, well.compensated(CompensationFactors.STANDARD).totalMgPerL());
     }
 
-    @Test
-    void refusesWhatNoDrinkingWaterHolds() {
-        assertThrows(IllegalArgumentException.class, () -> water("iron", 100.1));
-        assertThrows(IllegalArgumentException.class, () -> water("temperature", 0));
-        assertThrows(IllegalArgumentException.class, () -> water("ph", Double.NaN));
+    @ParameterizedTest
+    @CsvSource({"iron, 100.1", "manganese, 50.1", "sodium, 10001", "ph, 14.1", "ph, NaN", "solids, 35001", "chlorine, 20.1",
+        "sulfide, 50.1", "turbidity, 1001", "temperature, 0", "temperature, 35.1"})
+    void refusesWhatNoDrinkingWaterHolds(String field, double value) {
+        assertThrows(IllegalArgumentException.class, () -> water(field, value));
     }
 
     @Test

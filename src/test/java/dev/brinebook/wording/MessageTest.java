@@ -2,6 +2,7 @@ package dev.brinebook.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -43,6 +44,13 @@ class MessageTest {
     }
 
     @Test
+    void saysWhatAWordedThingSays() {
+        Worded tap = () -> "a tap";
+        assertEquals("a tap", Message.saying(tap).toString());
+        assertEquals("a tap", tap.metricWords());
+    }
+
+    @Test
     void speaksOfOneInTheSingular() {
         assertEquals("1 day of rain", Message.counted("{0} day of {1}", "{0} days of {1}", 1, "rain").toString());
         assertEquals("2 days of rain", Message.counted("{0} day of {1}", "{0} days of {1}", 2, "rain").toString());
@@ -71,6 +79,7 @@ class MessageTest {
     void isEqualWhenItSaysTheSame() {
         assertEquals(Message.of("a {0}", 1), Message.of("a {0}", 1));
         assertEquals(Message.of("a {0}", 1).hashCode(), Message.of("a {0}", 1).hashCode());
+        assertNotEquals(Message.of("a {0}", 1).hashCode(), Message.of("a {0}", 2).hashCode(), "or sets would be slow");
         assertFalse(Message.of("a {0}", 1).equals(Message.of("a {0}", 2)));
         assertFalse(Message.of("a").equals("a"));
     }
