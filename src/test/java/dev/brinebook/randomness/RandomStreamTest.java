@@ -2,6 +2,7 @@ package dev.brinebook.randomness;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -42,6 +43,20 @@ class RandomStreamTest {
         assertEquals(0x9b00dbd8, stream.nextInt());
         assertArrayEquals(RandomStream.block(new int[] {1, 0, 0, 0}, new int[] {0, 0}),
                 new int[] {stream.nextInt(), stream.nextInt(), stream.nextInt(), stream.nextInt()});
+    }
+
+    /** The counter is the place and the stream, the key is the seed, lower words first. */
+    @Test
+    void usesAllBitsOfStreamAndSeed() {
+        assertEquals(RandomStream.block(new int[] {0, 0, 2, 3}, new int[] {4, 5})[0],
+                new RandomStream((5L << 32) + 4, (3L << 32) + 2).nextInt());
+    }
+
+    /** The first 53 bits of the first known answer, 6627e8d5 e169c58d, as a binary fraction. */
+    @Test
+    void anEvenNumberIsTheFirstBitsOfTwoWords() {
+        assertEquals(0x0.6627e8d5e169cp0, new RandomStream(0, 0).nextDouble(), 0x1.0p-52);
+        assertFalse(new RandomStream(0, 0).happens(new RandomStream(0, 0).nextDouble()), "the same is not below");
     }
 
     @Test

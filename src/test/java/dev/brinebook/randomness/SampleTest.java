@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.randomness.Uncertain.Known;
 import dev.brinebook.randomness.Uncertain.Normal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,8 @@ class SampleTest {
     void stopsWhenTheMeanIsKnownWellEnough() {
         Sample rough = Sample.of(NORMAL, () -> (x, draw) -> new double[] {x[1]}, 10_000, 1, 5);
         assertEquals(1_000, rough.draws());
+        double justEnough = rough.mean(0).standardError();
+        assertEquals(1_000, Sample.of(NORMAL, () -> (x, draw) -> new double[] {x[1]}, 10_000, justEnough, 5).draws());
         Sample fine = Sample.of(NORMAL, () -> (x, draw) -> new double[] {x[0] * x[1] * x[1]}, 10_000, 1e-6, 5);
         assertEquals(10_000, fine.draws());
         assertTrue(fine.mean(0).standardError() > 1e-6);
@@ -65,6 +68,27 @@ class SampleTest {
         assertEquals(999, sample.result(0)[999]);
     }
 
+    /** By hand: four hypercubes of the numbers 0 to 999 have the means 124.5, 374.5, 624.5 and 874.5. */
+    @Test
+    void tellsTheErrorFromHowTheHypercubesDiffer() {
+        Sample.Mean mean = Sample.of(NORMAL, () -> (x, draw) -> new double[] {draw}, 1_000, 0, 5).mean(0);
+        assertEquals(499.5, mean.value(), 1e-12);
+        assertEquals(Math.sqrt((2 * 375 * 375 + 2 * 125 * 125) / 3.0 / 4), mean.standardError(), 1e-9);
+    }
+
+    @Test
+    void makesAllDrawsWhenToldTo() {
+        assertEquals(2_000, Sample.of(List.of(new Known(2)), () -> (x, draw) -> x.clone(), 2_000, 0, 5).draws());
+    }
+
+    /** A household draws its days from the streams of the seed itself. */
+    @Test
+    void drawsNothingFromTheStreamsOfTheDays() {
+        double ofTheDays = NORMAL.get(0).quantile(LatinHypercube.of(3, Sample.DRAWS_PER_CUBE, 5).probability(0, 0));
+        Sample sample = Sample.of(NORMAL, () -> (x, draw) -> x.clone(), 1_000, 0, 5);
+        assertTrue(Arrays.stream(sample.input(0)).noneMatch(value -> value == ofTheDays));
+    }
+
     /** Spearman's own definition, by hand: ranks 1 2 3 4 5 against 2 1 4 3 5 give 0.8; ties share their mean rank. */
     @Test
     void correlatesRanks() {
@@ -74,6 +98,7 @@ class SampleTest {
         // Ranks 1.5 1.5 3 against 1 2 3: Σ 1.5 over √(1.5 · 2).
         assertEquals(1.5 / Math.sqrt(3), RankCorrelation.of(new double[] {7, 7, 9}, new double[] {1, 2, 3}), 1e-12);
         assertEquals(0, RankCorrelation.of(new double[] {7, 7, 7}, new double[] {1, 2, 3}));
+        assertEquals(-1, RankCorrelation.of(new double[] {1, 2}, new double[] {5, 3}), 1e-12);
         assertThrows(IllegalArgumentException.class, () -> RankCorrelation.of(new double[1], new double[1]));
     }
 }
