@@ -1,0 +1,141 @@
+package dev.brinebook.assessment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.payback.ConvertedYears;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Found;
+import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.water.WaterAnalysis;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** An invented house: 20 gpg, 240 gallons every day, 1.5 cubic feet that a clock regenerates every 4 days with 15 lb/ft3. */
+class AssessmentTest {
+
+    private static final Prices PRICES = new Prices(0.5, 2, 3, 100, 0, 0.05);
+    private static final double DOSE = SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(15);
+    private static final double RESIN_LITRES = 1.5 * Exact.CUBIC_FOOT_LITRES;
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+    private static final Assessment CASE = assess(NONE, new ClockEveryDays(4), 20);
+
+    private static Assessment assess(OptionalDouble drainGpm, Policy policy, double siteDrainLitresPerMinute) {
+        CycleFlows flows = new CycleFlows(drainGpm.isPresent()
+                ? OptionalDouble.of(drainGpm.getAsDouble() * Exact.US_GALLON_LITRES) : NONE, NONE, NONE, NONE);
+        Softener softener = new Softener(new ResinBed(RESIN_LITRES, 10 * Exact.INCH_METRES), 54 * Exact.INCH_METRES,
+                Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, flows);
+        Found found = new Found(new Setup(softener, DOSE, Map.of(), policy, 2), DOSE,
+                new Found.Meter(NONE, NONE, policy.meterVolumeLitres()), NONE);
+        Optional<Boolean> yes = Optional.of(true);
+        return Assessment.of(found, duty(), PRICES, new Readiness.Site(yes, OptionalDouble.of(siteDrainLitresPerMinute), yes,
+                OptionalDouble.of(0.025), yes, yes, yes, yes, yes, OptionalDouble.of(5)));
+    }
+
+    private static Duty duty() {
+        WaterAnalysis water = new WaterAnalysis(HardnessUnit.GPG.toBase(20), 0, OptionalDouble.of(0), NONE, NONE, NONE, NONE,
+                NONE, NONE, NONE, 12, WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        Demand demand = new Demand(WeekdayMeans.everyDay(240 * Exact.US_GALLON_LITRES), DayVariation.ofCv(0),
+                Optional.empty(), 20, 8);
+        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+                demand.days(LocalDate.of(2026, 1, 1), 365, 1), 0.9, 3, 0);
+    }
+
+    /**
+     * By hand on constant use: the clock runs 365 / 4 times, rounded down. 15 lb/ft3 give 45,000 gr in 1.5 ft3, 2,250
+     * gallons of this water: after 8 days there are 330 left, enough for the next, after 9 days 90, so the meter runs.
+     */
+    @Test
+    void triesTheClockAndTheMeterOnTheSameDays() {
+        assertEquals(91, ConvertedYears.use(CASE.years().asFound()).regenerationsPerYear());
+        assertEquals(91 * DOSE * RESIN_LITRES / 1000, ConvertedYears.use(CASE.years().asFound()).saltKilograms(), 1e-9);
+        assertEquals(365 / 9, ConvertedYears.use(CASE.years().metered()).regenerationsPerYear());
+        assertEquals(ConvertedYears.use(CASE.years().metered()).regenerationsPerYear() * DOSE * RESIN_LITRES / 1000,
+                ConvertedYears.use(CASE.years().metered()).saltKilograms(), 1e-9);
+    }
+
+    @Test
+    void convertsToTheDoseThatCostsLeast() {
+        assertEquals(new RunningCost(0.5, 2 + 3), CASE.cost(), "water is paid for twice, coming and going");
+        assertEquals(CASE.choice().best(), CASE.recommended());
+        assertTrue(CASE.choice().options().stream().allMatch(option -> !(option.intervalDays() >= 3)
+                || CASE.recommended().costPerYear() <= 1.02 * option.costPerYear()), "within 2 % of the cheapest");
+        assertEquals(CASE.recommended().outcome().yearly().saltGrams(), CASE.years().converted().totals().saltGrams(), 1e-6);
+        assertTrue(CASE.years().converted().totals().saltGrams() < CASE.years().metered().totals().saltGrams());
+    }
+
+    /** The findings as found come with it; those of the recommended settings would be none. */
+    @Test
+    void tellsWhatIsWrongAsFound() {
+        List<Finding.Code> codes = CASE.findings().stream().map(Finding::code).toList();
+        assertTrue(codes.contains(Finding.Code.MORE_SALT_THAN_NEEDED), codes.toString());
+        assertTrue(CASE.fit().fits(), CASE.fit().shortcomings().toString());
+        assertEquals(45_000.0 / 4_800, CASE.fit().intervalDays().value(), 1e-6);
+        assertEquals(0.4594 * HardnessUnit.GPG.toBase(20), CASE.softened().addedSodiumMgPerL(), 0.01, "CT DPH 29");
+    }
+
+    /** Published lines that ask for a start by demand are not met by a clock, and may be by a meter. */
+    @Test
+    void judgesAClockAsAClock() {
+        Assessment meter = assess(NONE, new MeteredDelayed(8_000, 1_000, 14), 20);
+        assertNotEquals(meter.fit().lines(), CASE.fit().lines());
+    }
+
+    /** 1.5 gpm hardly lifts a bed of 10 inches: Ten States Standards would have 3.3 to 4.4 gpm. */
+    @Test
+    void givesAWrongDrainTheFlowThatTheBedNeeds() {
+        double designed = backwash(CASE);
+        Assessment weak = assess(OptionalDouble.of(1.5), new ClockEveryDays(4), designed + 0.1);
+        assertTrue(weak.findings().stream().anyMatch(finding -> finding.code() == Finding.Code.BACKWASH_TOO_WEAK));
+        assertEquals(designed, backwash(weak), 1e-9);
+        Assessment right = assess(OptionalDouble.of(3.5), new ClockEveryDays(4), 20);
+        assertEquals(3.5 * Exact.US_GALLON_LITRES, backwash(right), 1e-9, "nothing is wrong with it, so it stays");
+        assertEquals(Readiness.State.MET, drain(weak));
+        assertEquals(Readiness.State.NOT_MET, drain(assess(OptionalDouble.of(1.5), new ClockEveryDays(4), designed - 0.1)),
+                "the drain has to take the backwash to come, not the one there is");
+    }
+
+    private static double backwash(Assessment assessment) {
+        return assessment.recommended().dosed().cycle().step(CycleStep.Kind.BACKWASH).flowLitresPerMinute();
+    }
+
+    private static Readiness.State drain(Assessment assessment) {
+        return assessment.readiness().stream().filter(check -> check.condition() == Readiness.Condition.DRAIN).findFirst()
+                .orElseThrow().state();
+    }
+
+    @Test
+    void commissionsInBothSystems() {
+        for (CommissioningStep step : CommissioningStep.values()) {
+            assertTrue(step.words().endsWith("."), step.name());
+        }
+        assertTrue(CommissioningStep.TEST_SOFTENED_WATER.words().contains("1 gpg"));
+        assertTrue(CommissioningStep.TEST_SOFTENED_WATER.metricWords().contains("17 mg/L"), "1 gpg is 17.1 mg/L: NIST SP 811");
+        assertEquals(CommissioningStep.FIT.words(), CommissioningStep.FIT.metricWords());
+    }
+}
