@@ -37,6 +37,8 @@ class DayVariationTest {
                                      String source, String why) {
         double quantile = DayVariation.gammaQuantile(Math.sqrt(2.0 / degreesOfFreedom), probability);
         Printed.assertAgrees(chiSquare, tolerance, quantile * degreesOfFreedom);
+        assertEquals(probability, DayVariation.shareOfDaysBelow(Math.sqrt(2.0 / degreesOfFreedom),
+                Double.parseDouble(chiSquare) / degreesOfFreedom), 1e-4, "what the digits of the table can tell");
     }
 
     @ParameterizedTest
@@ -56,6 +58,8 @@ class DayVariationTest {
     @Test
     void noScatterIsTheMean() {
         assertEquals(1, DayVariation.gammaQuantile(0, 0.99));
+        assertEquals(0, DayVariation.shareOfDaysBelow(0, 0.999));
+        assertEquals(1, DayVariation.shareOfDaysBelow(0, 1.001));
         WeekdayMeans means = WeekdayMeans.ofWeek(400, 1.09);
         assertEquals(Days.weekly(FIRST, 365, means), DayVariation.ofCv(0).typicalDays(FIRST, 365, means, 1));
     }

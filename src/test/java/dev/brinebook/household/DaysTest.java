@@ -22,6 +22,7 @@ class DaysTest {
         assertEquals(3, days.meanLitres());
         assertEquals(6, days.maxLitres());
         assertEquals(1, days.useLitres(0));
+        assertEquals(WEDNESDAY, days.firstDate());
         assertEquals(LocalDate.of(2025, 1, 3), days.dateOf(2));
         assertEquals("3 days from 2025-01-01, 9.0 L", days.toString());
     }
@@ -34,6 +35,7 @@ class DaysTest {
         assertNotEquals(days, Days.constant(WEDNESDAY, 3, 5));
         assertNotEquals(days, Days.constant(WEDNESDAY.plusDays(1), 2, 5));
         assertNotEquals(days, null);
+        assertNotEquals(days.hashCode(), Days.series(WEDNESDAY, 5, 6).hashCode(), "or columns kept by days would be slow");
     }
 
     @Test
@@ -45,6 +47,7 @@ class DaysTest {
         assertEquals(7, means.litres(DayOfWeek.SUNDAY));
         assertEquals(4, means.meanLitres());
         assertEquals(7, means.busiestLitres());
+        assertEquals(new WeekdayMeans(2, 4, 6, 8, 10, 12, 14), means.times(2));
     }
 
     @Test

@@ -58,11 +58,12 @@ class DemandTest {
         Demand demand = new Demand(WeekdayMeans.everyDay(300), DayVariation.ofCv(0), Optional.empty(), 1, 1);
         Days days = demand.days(THURSDAY, 30, 1);
         assertEquals(30, days.size());
+        assertEquals(0, demand.variation().cv());
         assertEquals(300, days.maxLitres(), 1e-9);
     }
 
     @ParameterizedTest
-    @CsvSource({"100 100 100, 0", "1 3, 0.7071068", "0 0, 0", "5, 0"})
+    @CsvSource({"100 100 100, 0", "1 3, 0.7071068", "1 2 3, 0.5", "0 0, 0", "5, 0"})
     void measuresScatterAsSampleDeviationOverMean(String litres, double expected) {
         double[] use = Arrays.stream(litres.split(" ")).mapToDouble(Double::parseDouble).toArray();
         assertEquals(expected, Demand.coefficientOfVariation(Days.series(THURSDAY, use)), 1e-6);

@@ -112,6 +112,28 @@ class FixtureScheduleTest {
         assertEquals(twelve.continuousLitresPerMinute(), twelve.peakLitresPerMinute());
     }
 
+    /** Four showers: 4 x 1.4 = 5.6 fixture units, and 4 x 2 x 0.15 = 1.2 L/s of design flow. */
+    @Test
+    void estimatesByEveryMethodThatKnowsTheFixtures() {
+        FixtureSchedule showers = schedule(FixtureCount.of(Fixture.SHOWER, 4));
+        PeakFlowEstimate estimate = new PeakFlowEstimate(showers, DemandCurve.FLUSH_TANK, BuildingType.DWELLING, 0.99);
+        assertEquals(DemandCurve.FLUSH_TANK.litresPerMinute(5.6).value(), estimate.codeLitresPerMinute().value(), 1e-9);
+        assertEquals(35.53, estimate.designLitresPerMinute().value(), 0.005, "60 (1.48 x 1.2^0.19 - 0.94): DIN 1988-300");
+        assertEquals(PeakFlow.percentile99LitresPerMinute(showers.draws().orElseThrow()),
+                estimate.fittedLitresPerMinute().value(), 1e-9);
+        assertEquals(estimate.distribution().orElseThrow().busyPercentileLitresPerMinute(0.99),
+                estimate.exactLitresPerMinute().value());
+        assertEquals(estimate.exactLitresPerMinute().value(), estimate.sizing().orElseThrow().peakLitresPerMinute());
+        PeakFlowEstimate urinal = new PeakFlowEstimate(schedule(FixtureCount.of(Fixture.URINAL_TANK, 1)),
+                DemandCurve.FLUSH_TANK, BuildingType.DWELLING, 0.99);
+        assertEquals(NoAnswer.NO_FIXTURE_UNITS, urinal.codeLitresPerMinute().reason());
+        assertEquals(NoAnswer.NO_DESIGN_FLOW, urinal.designLitresPerMinute().reason());
+        assertEquals(NoAnswer.NO_BUSY_PROBABILITY, urinal.fittedLitresPerMinute().reason());
+        assertEquals(NoAnswer.NO_BUSY_PROBABILITY, urinal.exactLitresPerMinute().reason());
+        assertEquals(NoAnswer.TOO_MANY_FIXTURES, new PeakFlowEstimate(schedule(FixtureCount.of(Fixture.SHOWER, 201)),
+                DemandCurve.FLUSH_TANK, BuildingType.DWELLING, 0.99).exactLitresPerMinute().reason());
+    }
+
     @Test
     void refusesWhatIsNoSchedule() {
         assertThrows(IllegalArgumentException.class, () -> schedule());

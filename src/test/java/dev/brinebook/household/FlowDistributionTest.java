@@ -86,6 +86,7 @@ class FlowDistributionTest {
     @Test
     void isNothingWhereNothingRunsAndRefusesTooMany() {
         assertEquals(0, FlowDistribution.of(List.of()).busyPercentileLitresPerMinute(0.99));
+        assertTrue(FlowDistribution.takes(List.of(new Fixtures(200, 0.1, 9))));
         assertThrows(IllegalArgumentException.class, () -> FlowDistribution.of(List.of(new Fixtures(201, 0.1, 9))));
     }
 

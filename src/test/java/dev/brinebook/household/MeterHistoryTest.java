@@ -106,9 +106,32 @@ class MeterHistoryTest {
         assertEquals(List.of("2 REGISTER_LEAPS"), notes(leap).subList(0, 1));
         assertEquals(List.of(400.0), litres(leap));
         MeterHistory later = register("2026-01-01T00:00 5000", "2026-01-01T08:00 5100", "2026-01-01T16:00 9200",
-                "2026-01-02T00:00 5300", "2026-01-02T08:00 5400");
+                "2026-01-02T00:00 5300", "2026-01-02T08:00 5500");
         assertEquals(List.of(300.0), litres(later));
         assertTrue(notes(later).contains("3 REGISTER_LEAPS"));
+    }
+
+    /** Twice out of line, and each time back: what passed is 1400 - 1000 and 1800 - 1400. */
+    @Test
+    void everyReadingOutOfLineIsLeftOut() {
+        MeterHistory history = register("2026-01-01T00:00 1000", "2026-01-01T12:00 71200", "2026-01-02T00:00 1400",
+                "2026-01-02T12:00 71300", "2026-01-03T00:00 1800");
+        assertEquals(List.of(400.0, 400.0), litres(history));
+        assertEquals(List.of("2 REGISTER_LEAPS", "4 REGISTER_LEAPS"), notes(history).stream()
+                .filter(note -> note.contains("REGISTER")).toList());
+    }
+
+    /** Common practice: only a register that was nearly full has started again; 7 + 100,000 - 84,000 would pass for a day. */
+    @Test
+    void aRegisterThatWasNotNearlyFullHasNotStartedAgain() {
+        assertEquals(List.of("2 METER_CHANGED"), notes(register("2026-01-01 84000", "2026-01-02 7")));
+        assertEquals(List.of("2 METER_CHANGED"), notes(register("2026-01-01 1000", "2026-01-02 7")), "no more than four digits");
+    }
+
+    @Test
+    void countsInTheUnitOfTheMeter() {
+        Meter cubicMetres = new Meter(Kind.VOLUME, BERLIN, 1_000, OptionalDouble.empty(), Optional.empty());
+        assertEquals(List.of(200.0, 350.0), litres(MeterHistory.of(parse("2026-01-01 0.2", "2026-01-02 0.35"), cubicMetres)));
     }
 
     @Test
@@ -116,6 +139,7 @@ class MeterHistoryTest {
         MeterHistory history = register("2026-01-01 1000", "2026-01-02 1200", "2026-01-03 901200", "2026-01-04 901500");
         assertEquals(java.util.Arrays.asList(200.0, null, 300.0), litres(history));
         assertEquals(List.of("3 TOO_MUCH_DRAWN"), notes(history));
+        assertEquals(List.of("2 TOO_MUCH_DRAWN"), notes(register("2026-01-01 1000", "2026-01-02 901200")), "the last one too");
         MeterHistory volume = volumes(Optional.empty(), "2026-01-01 200", "2026-01-02 46000", "2026-01-03 100");
         assertEquals(java.util.Arrays.asList(200.0, null, 100.0), litres(volume));
         assertEquals(List.of("2 VOLUME_TOO_LARGE"), notes(volume));

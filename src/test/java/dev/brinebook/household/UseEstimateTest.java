@@ -82,6 +82,26 @@ class UseEstimateTest {
         }
     }
 
+    /** Days without scatter: 7 / (5 + 2 r) on five days and r times as much on two. */
+    @Test
+    void givesTheWeekendRatioOfEvenDaysExactly() {
+        Days year = DayVariation.ofCv(0).typicalDays(MONDAY, 364, WeekdayMeans.ofWeek(400, 1.3), 1);
+        UseEstimate even = UseEstimate.of(days(MONDAY, IntStream.range(0, 364).mapToDouble(year::useLitres).toArray()));
+        assertEquals(1.3, even.weekendRatio(), 1e-9);
+    }
+
+    /** A drift that is certain but adds up to 20 L of 300, less than a change that matters; and days that only scatter. */
+    @Test
+    void tellsNoDriftThatDoesNotMatter() {
+        MeteredDays little = days(MONDAY, IntStream.range(0, 200).mapToDouble(i -> 300 + 0.1 * i).toArray());
+        assertTrue(UseEstimate.of(little).drift(little).isEmpty());
+        MeteredDays late = days(MONDAY, IntStream.range(0, 400).mapToDouble(i -> i < 200 ? 0 : 300 + 0.1 * (i - 200)).toArray());
+        assertTrue(UseEstimate.of(late).drift(late).isEmpty(), "only days with somebody there count");
+        double[] noise = new Random(3).doubles(200, 0, 600).toArray();
+        MeteredDays scattered = days(MONDAY, noise);
+        assertTrue(UseEstimate.of(scattered).drift(scattered).isEmpty());
+    }
+
     /** Mean 1 and scatter c on a share p of the days: second moment p (1 + c²), so the scatter of all is as told. */
     @Test
     void emptyDaysAddToTheScatter() {

@@ -128,6 +128,8 @@ class UseModelTest {
         assertThrows(IllegalArgumentException.class, () -> new Spell(FIRST, FIRST.minusDays(1)));
         assertThrows(IllegalArgumentException.class, () -> new UseModel(WeekdayMeans.everyDay(1), CV, List.of(1.0),
                 Occupancy.ALWAYS));
+        assertThrows(IllegalArgumentException.class, () -> new UseModel(WeekdayMeans.everyDay(1), CV,
+                java.util.Collections.nCopies(12, -1.0), Occupancy.ALWAYS));
         assertThrows(IllegalArgumentException.class, () -> new DrawnYear(new UseModel(WeekdayMeans.everyDay(1), CV), FIRST, 0,
                 1));
         assertTrue(Occupancy.ALWAYS.first(FIRST, null));

@@ -78,6 +78,8 @@ class UseStatisticsTest {
         assertEquals(Verdict.POOR, GammaFit.verdict(1.1, 5));
         assertEquals(0.828, GammaFit.point(0.1, 1), "held at the last row");
         assertEquals(0.752, GammaFit.point(1e12, 1), "and at the first");
+        assertEquals((0.786 + 0.768) / 2, GammaFit.point(4 / 3.0, 1), 1e-12, "1 / shape is 0.75, midway between 1 and 1/2");
+        assertEquals(0.758 + 0.25 * (0.762 - 0.758), GammaFit.point(1 / (0.2 + 0.25 * (1 / 3.0 - 0.2)), 1), 1e-12);
         double[] twoLevels = IntStream.range(0, 100).mapToDouble(i -> i % 2 == 0 ? 100 + i % 7 : 300 + i % 5).toArray();
         double shape = GammaFit.shape(twoLevels).value();
         assertEquals(Verdict.POOR, GammaFit.verdict(GammaFit.andersonDarling(twoLevels, shape), shape));
@@ -100,6 +102,9 @@ class UseStatisticsTest {
             assertEquals(spread / Math.sqrt(2 * 200), GammaFit.cvStandardError(shape, 200), 0.01 * spread,
                     "the standard error of a standard deviation, for a narrow distribution");
         }
+        double[] x = IntStream.range(0, 200).mapToDouble(i -> 1 + 0.01 * Math.sqrt(2) * Math.sin(i)).toArray();
+        double byTheFunction = GammaFit.andersonDarling(x, 1e4);
+        assertEquals(byTheFunction, GammaFit.andersonDarling(x, 1e4 + 1e-6), 2e-5 * byTheFunction);
         assertEquals(Math.log(9999.0) - org.hipparchus.special.Gamma.digamma(9999.0), GammaFit.logLessDigamma(10001), 1.1e-8);
     }
 
@@ -119,5 +124,6 @@ class UseStatisticsTest {
         assertTrue(found >= 190, "found " + found);
         assertTrue(falselyFound <= 4, "one in a hundred is allowed, found " + falselyFound);
         assertFalse(new ChangePoint(5, 100, 0.001, 100, 105).matters(), "five percent is of no use");
+        assertEquals(0, new ChangePoint(1, 4, 0.5, 10, 20).squaresLeft(new double[] {10, 10, 20, 20}), "values of its own");
     }
 }
