@@ -88,7 +88,6 @@ final class RegisterDraws {
         if (!draws.isEmpty() && draws.get(draws.size() - 1).row() == last.row()) {
             draws.remove(draws.size() - 1);
         }
-        notes.removeIf(note -> note.row() == last.row() && note.code() == Code.TOO_MUCH_DRAWN);
     }
 
     private boolean rises(TimedReading before, TimedReading now) {
