@@ -54,8 +54,11 @@ public final class BreakEven {
                 comparison.horizonYears(), comparison.bills().prices());
     }
 
-    /** The zero nearest to {@code told}, on a geometric grid fine enough that two zeros hardly hide in one step. */
-    private static Figure nearest(DoubleUnaryOperator value, double least, double most, double told) {
+    /**
+     * The zero nearest to {@code told}, by their ratio, on a geometric grid fine enough that two zeros hardly hide in one
+     * step. Both ends of the range belong to it.
+     */
+    static Figure nearest(DoubleUnaryOperator value, double least, double most, double told) {
         Figure found = Figure.none(NoAnswer.NEVER_BREAKS_EVEN);
         double ratio = StrictMath.pow(most / least, 1.0 / STEPS);
         double low = least;
@@ -66,14 +69,16 @@ public final class BreakEven {
             if (atLow * atHigh < 0 || atLow == 0) {
                 double zero = atLow == 0 ? low : new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, 0, 5)
                         .solve(MAX_EVALUATIONS, value::applyAsDouble, low, high);
-                if (!found.exists() || distance(zero, told) < distance(found.value(), told)) {
-                    found = Figure.of(zero);
-                }
+                found = nearer(found, zero, told);
             }
             low = high;
             atLow = atHigh;
         }
-        return found;
+        return atLow == 0 ? nearer(found, most, told) : found;
+    }
+
+    private static Figure nearer(Figure found, double zero, double told) {
+        return !found.exists() || distance(zero, told) < distance(found.value(), told) ? Figure.of(zero) : found;
     }
 
     private static double distance(double one, double other) {
