@@ -171,6 +171,16 @@ class AgainstBaselineTest {
         assertEquals(NoAnswer.NOTHING_SAVED, loss.adjustedRateOfReturn().reason());
     }
 
+    /** Nothing is paid today: 350 lent at 5 % for two years are paid back at 188.23 a year, 90 of it saved. */
+    @Test
+    void tellsTheRateOfWhatIsPaidForLater() {
+        AgainstBaseline lent = worth(new Outlay(350, 0, 10, 1, 2, 0.05));
+        assertEquals(0, lent.cashFlows().get(0));
+        assertEquals(90 - 188.23, lent.cashFlows().get(1), 0.005);
+        double[] flows = lent.cashFlows().stream().mapToDouble(flow -> flow).toArray();
+        assertEquals(0, CashFlows.netPresentValue(lent.rateOfReturn().rate().value(), flows), 1e-6);
+    }
+
     /** Cheaper today and dearer later is borrowing: a rate of it would be read the wrong way round. */
     @Test
     void tellsNoRateOfBorrowing() {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
@@ -60,9 +61,21 @@ class ComparisonTest {
         YearlyUse use = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD);
         assertEquals(91.25, use.regenerationsPerYear(), 1e-9);
         assertEquals(91.25 * 8 * Exact.POUND_KILOGRAMS, use.saltKilograms(), 1e-9);
+        assertEquals(91.25 * clock.regeneration().orElseThrow().waterLitres(), use.waterLitres(), 1e-9);
         YearlyCost bills = comparison.bills().of(use);
         assertEquals(0.40 * use.saltKilograms(), bills.salt(), 1e-9);
         assertEquals(use.waterLitres() / 1000 * (1.25 + 1.75), bills.water() + bills.sewer(), 1e-9);
+    }
+
+    /** A meter is set to capacity over hardness: twice as hard, or half the capacity, is half the volume. */
+    @Test
+    void aMeterIsSetToWhatIsThenKnown() {
+        YearlyUse half = way("half", new MeteredDelayed(meterLitres() / 2, 1200, 14), Outlay.NONE)
+                .expectedUse(DUTY, Way.Circumstances.AS_TOLD);
+        assertEquals(half.regenerationsPerYear(), meter.expectedUse(DUTY, new Way.Circumstances(2, 1, 1))
+                .regenerationsPerYear(), 1e-6);
+        assertEquals(half.regenerationsPerYear(), meter.expectedUse(DUTY, new Way.Circumstances(1, 1, 0.5))
+                .regenerationsPerYear(), 1e-6);
     }
 
     /** Putting the break-even back gives a net present value within one cent of zero. */
@@ -92,6 +105,23 @@ class ComparisonTest {
                 DUTY, new Bills(PRICES, 10));
         assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).reason());
         assertFalse(NoAnswer.NEVER_BREAKS_EVEN.words().isBlank());
+    }
+
+    /** NIST Handbook 135: what a way saves is the difference of the life-cycle costs. */
+    @Test
+    void savesTheDifferenceOfTheLifeCycleCosts() {
+        assertEquals(comparison.lifeCycleCost(clock) - comparison.lifeCycleCost(meter),
+                comparison.against(meter).netPresentValue(), 1e-9);
+        assertEquals(300, comparison.against(meter).investment());
+    }
+
+    /** By hand: 730 / 4 regenerations, rounded down, in two years. */
+    @Test
+    void countsAYearOfAnyNumberOfDays() {
+        YearlyUse use = clock.use(Days.constant(LocalDate.of(2026, 1, 1), 730, 900), DUTY, Way.Circumstances.AS_TOLD);
+        assertEquals(91, use.regenerationsPerYear());
+        assertEquals(91 * 8 * Exact.POUND_KILOGRAMS, use.saltKilograms(), 1e-9);
+        assertEquals(91 * clock.regeneration().orElseThrow().waterLitres(), use.waterLitres(), 1e-9);
     }
 
     /** A price enters linearly: with it alone uncertain and normal, the worth is normal with the mean and variance of theory. */
@@ -198,6 +228,8 @@ class ComparisonTest {
     @Test
     void refusesWhatMakesNoSense() {
         assertThrows(IllegalArgumentException.class, () -> new Comparison(List.of(clock), 0, DUTY, new Bills(PRICES, 10)));
+        assertThrows(IllegalArgumentException.class, () -> new Comparison(List.of(clock, meter), 2, DUTY,
+                new Bills(PRICES, 10)));
         assertThrows(IllegalArgumentException.class, () -> new Factors(Map.of(Input.HARDNESS, -1.0)));
         assertThrows(IllegalArgumentException.class, () -> new Way.Circumstances(0, 1, 1));
     }

@@ -72,6 +72,7 @@ class ConvertedYearsTest {
             ConvertedYears years = ConvertedYears.of(found, meter, converted, duty);
             double whole = YearlyCost.of(ConvertedYears.use(years.asFound()), PRICES)
                     .minus(YearlyCost.of(ConvertedYears.use(years.converted()), PRICES)).total();
+            assertEquals(whole, years.saved(PRICES).total(), 1e-9, "seed " + seed);
             assertEquals(whole, years.savedByMetering(PRICES).total() + years.savedByDose(PRICES).total(), 1e-9,
                     "seed " + seed);
             more += years.savedByMetering(PRICES).total() < 0 ? 1 : 0;

@@ -105,6 +105,9 @@ class PaybackTest {
     void saysWhyThereIsNoPayback() {
         assertEquals(NoAnswer.NO_INVESTMENT, Payback.simpleYears(0, 90).reason());
         assertEquals(NoAnswer.NO_INVESTMENT, Payback.discountedYears(0, 0.05, 90).reason());
+        assertEquals(NoAnswer.NO_INVESTMENT, Payback.discountedYears(0, 0.05, -90).reason(), "and nothing is saved");
+        assertEquals(NoAnswer.NOTHING_SAVED, Payback.discountedYears(350, 0.05, 400, -500).reason(), "lost again later");
+        assertEquals(NoAnswer.NOTHING_SAVED, Payback.discountedYears(350, 0, new double[] {50, -50}, new double[2]).reason());
         assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.discountedYears(350, 0.05, 90, 90).reason());
         assertEquals(100, Payback.simpleYears(9_000, 90).value());
         assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(9_001, 90).reason());
@@ -116,5 +119,6 @@ class PaybackTest {
     @Test
     void comesToTheEndOfAYearWhenPaidBackExactlyThen() {
         assertEquals(2, Payback.discountedYears(180, 0, 90, 90, 90).value());
+        assertEquals(1, Payback.discountedYears(180, 0, new double[] {90}, new double[] {90}).value(), "what is left counts");
     }
 }

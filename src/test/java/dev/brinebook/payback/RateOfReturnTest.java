@@ -96,6 +96,10 @@ class RateOfReturnTest {
     /** -1 (1 - 1.1 x)^2 only touches zero, at 10 %. */
     @Test
     void findsARateAtWhichThePresentValueOnlyTouchesZero() {
+        for (int percent = 1; percent <= 40; percent++) {
+            double growth = 1 + percent / 100.0;
+            assertEquals(growth - 1, RateOfReturn.of(-1, 2 * growth, -growth * growth).rate().value(), 1e-6, percent + " %");
+        }
         RateOfReturn touching = RateOfReturn.of(-1, 2.2, -1.21);
         assertEquals(0.1, touching.rate().value(), 1e-6);
         assertEquals(2, touching.signChanges());
