@@ -19,6 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleFinding;
+import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBead;
 import dev.brinebook.resin.ResinBed;
 import java.util.List;
@@ -102,6 +103,14 @@ class BedFindingTest {
     @Test
     void sharesTheSentencesOfTheCycle() {
         assertEquals(CycleFinding.BACKWASH_TOO_WEAK.words(), BACKWASH_TOO_WEAK.words());
+        assertTrue(BED_TOO_SHALLOW.metricWords().contains("61 cm"), "24 in: NIST SP 811");
+    }
+
+    @Test
+    void crushedBeadsTakeMorePressure() {
+        assertEquals(PressureDrop.pascals(FAMILY.bed(), 20, 11), FAMILY.cleanDropPascals(20));
+        assertTrue(FAMILY.crushedDropPascals(20) > FAMILY.cleanDropPascals(20));
+        assertEquals(FAMILY.cleanDropPascals(20), bed(1.5, 10, 54, 11, 0).crushedDropPascals(20), 1e-9);
     }
 
     /** The control to choose reaches the target, half a gallon per minute less does not. */
@@ -125,5 +134,8 @@ class BedFindingTest {
         assertThrows(IllegalArgumentException.class, () -> bed(1.5, 10, 54, 11, 0.6));
         assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.05, NONE, NONE, NONE, NONE));
         assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, NONE, NONE, NONE, OptionalDouble.of(0)));
+        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, NONE, NONE, OptionalDouble.of(0), NONE));
+        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, NONE, OptionalDouble.of(0), NONE, NONE));
+        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, OptionalDouble.of(0), NONE, NONE, NONE));
     }
 }

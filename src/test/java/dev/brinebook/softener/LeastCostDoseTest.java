@@ -5,13 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.quantity.SaltEfficiencyUnit;
-import dev.brinebook.regeneration.CycleFlows;
-import dev.brinebook.resin.Brining.Direction;
-import dev.brinebook.resin.ColumnCapacity;
-import dev.brinebook.resin.Columns;
-import dev.brinebook.resin.FeedWater;
-import dev.brinebook.resin.Resin;
-import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.softener.DoseChoice.Limit;
 import dev.brinebook.softener.LeastCostDose.Bound;
 import java.util.List;
@@ -63,8 +56,10 @@ class LeastCostDoseTest {
         Duty often = Softeners.duty(24, 0, 360, 0.4);
         assertEquals(Bound.INTERVAL, LeastCostDose.of(softener, often, new RunningCost(2, 0)).orElseThrow().boundBy());
         Duty frugal = limited(Softeners.duty(20, 0, 240, 0.4), 3200);
-        assertEquals(Bound.EFFICIENCY, LeastCostDose.of(softener, frugal, new RunningCost(0.01, 50)).orElseThrow()
-                .boundBy());
+        LeastCostDose byEfficiency = LeastCostDose.of(softener, frugal, new RunningCost(0.01, 50)).orElseThrow();
+        assertEquals(Bound.EFFICIENCY, byEfficiency.boundBy());
+        assertEquals(3200, SaltEfficiencyUnit.GRAIN_PER_POUND.fromBase(softener.capacity().saltEfficiencyGramsPerGram(
+                softener.salt(), byEfficiency.saltDoseGramsPerLitre())), 0.1, "as little as is asked for");
         assertEquals(Bound.HIGHEST_RECOMMENDED, LeastCostDose.of(softener, Softeners.duty(20, 0, 240, 0.4),
                 new RunningCost(0, 50)).orElseThrow().boundBy());
         for (Bound bound : Bound.values()) {
@@ -105,14 +100,10 @@ class LeastCostDoseTest {
     }
 
     private static Softener salty(double sodiumMeqPerL) {
-        FeedWater water = new FeedWater(0.004, 0.002, sodiumMeqPerL / 1000, 0);
-        Softener plain = Softeners.cubicFeet(1, 9, 48, CycleFlows.UNKNOWN);
-        return new Softener(plain.bed(), plain.tankHeightMetres(), plain.salt(), new ColumnCapacity(Resin.STANDARD, water,
-                Direction.CO_CURRENT, ResinEfficiency.WORKING, 17.118, Columns.WORKED_OUT), plain.flows());
+        return Softeners.salty(sodiumMeqPerL);
     }
 
     private static Duty limited(Duty duty, double grainsPerPound) {
-        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), duty.reserveProbability(),
-                duty.minimumIntervalDays(), SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(grainsPerPound));
+        return Softeners.limited(duty, 3, grainsPerPound);
     }
 }

@@ -43,8 +43,8 @@ class ReadinessTest {
     }
 
     @ParameterizedTest(name = "resin of {0} years, good: {1}")
-    @CsvSource({"5, true, MET", "12, true, CHECK_ON_SITE", "16, true, NOT_MET", "5, , CHECK_ON_SITE", "5, false, NOT_MET",
-        ", true, CHECK_ON_SITE"})
+    @CsvSource({"5, true, MET", "10, true, MET", "12, true, CHECK_ON_SITE", "15, true, CHECK_ON_SITE", "16, true, NOT_MET",
+        "5, , CHECK_ON_SITE", "5, false, NOT_MET", ", true, CHECK_ON_SITE"})
     void resinLastsTenToFifteenYears(Double years, Boolean good, State expected) {
         Site site = site(OptionalDouble.empty(), Optional.ofNullable(good), OptionalDouble.empty(),
                 years == null ? OptionalDouble.empty() : OptionalDouble.of(years));
@@ -53,6 +53,8 @@ class ReadinessTest {
 
     @Test
     void aDrainTooSmallForTheBackwashIsNotMet() {
+        assertEquals(State.MET, state(Condition.DRAIN, site(OptionalDouble.of(13), Optional.of(true),
+                OptionalDouble.empty(), OptionalDouble.empty())));
         assertEquals(State.NOT_MET, state(Condition.DRAIN, site(OptionalDouble.of(12.9), Optional.of(true),
                 OptionalDouble.empty(), OptionalDouble.empty())));
     }

@@ -2,6 +2,8 @@ package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -62,6 +64,10 @@ class SizingTest {
                 Shortcoming.CONTINUOUS_FLOW_TOO_HIGH, Shortcoming.PEAK_FLOW_TOO_HIGH, Shortcoming.BED_TOO_SHALLOW),
                 fit.shortcomings());
         assertEquals(5, fit.continuous().limitLitresPerMinute(), "the maker's rating binds below the guide");
+        assertFalse(fit.fits());
+        assertNull(fit.continuous().binding(), "no limit of the bed");
+        assertNotNull(Fit.of(fit.dosed(), duty, false, Fit.Ratings.UNKNOWN).continuous().binding());
+        assertTrue(Shortcoming.BED_TOO_SHALLOW.metricWords().contains("61 cm"), "24 in: NIST SP 811");
         Softener full = Softeners.cubicFeet(1, 9, 30);
         assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Ratings.UNKNOWN).shortcomings()
                 .contains(Shortcoming.NO_ROOM_FOR_BACKWASH));
@@ -155,6 +161,10 @@ class SizingTest {
         assertEquals(4, MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 120, 12),
                 Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "3 to 4 days with iron: common practice");
         assertEquals(100, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(0.1)), 1e-9);
+        for (int hundreds = 1; hundreds < 1_000; hundreds++) {
+            assertEquals(100 * hundreds, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(
+                    CapacityUnit.GRAIN.toBase(100 * hundreds))), 1e-6, "what is whole stays");
+        }
     }
 
     @Test

@@ -5,9 +5,16 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.SaltEfficiencyUnit;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.resin.Brining.Direction;
 import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.Columns;
+import dev.brinebook.resin.FeedWater;
+import dev.brinebook.resin.Resin;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.CompensationFactors;
@@ -32,6 +39,20 @@ final class Softeners {
 
     static Softener cubicFeet(double cubicFeet, double diameterInches, double heightInches) {
         return cubicFeet(cubicFeet, diameterInches, heightInches, CycleFlows.UNKNOWN);
+    }
+
+    /** A cubic foot that the column model knows, in water of 300 mg/L with much sodium. */
+    static Softener salty(double sodiumMeqPerL) {
+        FeedWater water = new FeedWater(0.004, 0.002, sodiumMeqPerL / 1000, 0);
+        Softener plain = cubicFeet(1, 9, 48);
+        return new Softener(plain.bed(), plain.tankHeightMetres(), plain.salt(), new ColumnCapacity(Resin.STANDARD, water,
+                Direction.CO_CURRENT, ResinEfficiency.WORKING, 17.118, Columns.WORKED_OUT), plain.flows());
+    }
+
+    /** A duty with other limits. */
+    static Duty limited(Duty duty, double minimumIntervalDays, double grainsPerPound) {
+        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), duty.reserveProbability(),
+                minimumIntervalDays, SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(grainsPerPound));
     }
 
     static WaterAnalysis water(double gpg, double ironMgPerL, double solidsMgPerL) {

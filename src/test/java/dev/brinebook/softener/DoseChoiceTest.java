@@ -1,0 +1,66 @@
+package dev.brinebook.softener;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.quantity.SaltEfficiencyUnit;
+import dev.brinebook.softener.DoseChoice.Option;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+/** The working table, common practice: 6, 8, 10 and 15 lb/ft3 give 20, 24, 27 and 30 thousand grains, always fewer a pound. */
+class DoseChoiceTest {
+
+    private static final Softener SOFTENER = Softeners.cubicFeet(1.5, 10, 54);
+    /** 4,800 grains every day. */
+    private static final Duty DUTY = Softeners.duty(20, 0, 240, 0);
+    private static final RunningCost DEAR_SALT = new RunningCost(0.45, 0);
+    private static final RunningCost DEAR_WATER = new RunningCost(0.01, 50);
+
+    private static double pounds(Option option) {
+        return option.dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT;
+    }
+
+    private static double grainsPerPound(Option option) {
+        return SaltEfficiencyUnit.GRAIN_PER_POUND.fromBase(option.dosed().saltEfficiencyGramsPerGram());
+    }
+
+    @Test
+    void keepsToTheEfficiencyThatIsAskedFor() {
+        DoseChoice free = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_WATER);
+        assertTrue(grainsPerPound(free.best()) < 2_900, "dear water asks for much salt");
+        DoseChoice limited = DoseChoice.cheapest(SOFTENER, Softeners.limited(DUTY, 3, 2_900), DEAR_WATER);
+        assertTrue(grainsPerPound(limited.best()) >= 2_900);
+        assertTrue(pounds(limited.best()) < pounds(free.best()));
+        DoseChoice none = DoseChoice.cheapest(SOFTENER, Softeners.limited(DUTY, 3, 5_000), DEAR_WATER);
+        assertEquals(pounds(free.best()), pounds(none.best()), 1e-9, "what no dose has is dropped");
+    }
+
+    /** By hand: 15 lb last 45,000 / 4,800 = 9.4 days; to run every seventh night takes 7 days and one kept back, 38,400 gr. */
+    @Test
+    void keepsToTheDaysThatAreAskedFor() {
+        Option soon = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT).best();
+        Option seldom = DoseChoice.cheapest(SOFTENER, Softeners.limited(DUTY, 7, 0), DEAR_SALT).best();
+        assertTrue(soon.outcome().meanIntervalDays().value() < 7);
+        assertTrue(seldom.outcome().meanIntervalDays().value() >= 7);
+        assertTrue(pounds(seldom) > pounds(soon) && seldom.costPerYear() > soon.costPerYear());
+    }
+
+    @Test
+    void tellsTheDaysOfMeanUse() {
+        List<Option> options = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT).options();
+        assertEquals(45_000.0 / 4_800, options.get(options.size() - 1).intervalDays(), 1e-6);
+    }
+
+    @Test
+    void showsWholePoundsAndTheBest() {
+        for (RunningCost cost : List.of(DEAR_SALT, DEAR_WATER, new RunningCost(0.45, 2.9), new RunningCost(0.45, 6))) {
+            DoseChoice choice = DoseChoice.cheapest(SOFTENER, DUTY, cost);
+            assertEquals(DoubleStream.concat(DoubleStream.iterate(6, lb -> lb <= 15, lb -> lb + 1),
+                            DoubleStream.of(Math.rint(2 * pounds(choice.best())) / 2)).distinct().sorted().boxed().toList(),
+                    choice.shown().stream().map(option -> Math.rint(2 * pounds(option)) / 2).toList());
+            assertTrue(choice.shown().contains(choice.best()));
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package dev.brinebook.softener;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.household.HourlyProfile;
+import dev.brinebook.quantity.CapacityUnit;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.MeteredImmediate;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.Finding.Code;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What a setting costs in a year, and where it is just right. */
+class SettingDifferenceTest {
+
+    private static final double LB = Softeners.POUND_PER_CUBIC_FOOT;
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+    private static final Softener SOFTENER = Softeners.cubicFeet(1.5, 10, 54);
+    /** 4,800 grains every day; 8 lb/ft3 give 36,000: working table, common practice. */
+    private static final Duty DUTY = Softeners.duty(20, 0, 240, 0);
+
+    private static Setup setup(Policy policy) {
+        return new Setup(SOFTENER, 8 * LB, Map.of(), policy, 2);
+    }
+
+    private static Found found(Policy policy, OptionalDouble hardnessGpg, OptionalDouble capacityGrains) {
+        return new Found(setup(policy), 8 * LB, new Found.Meter(
+                hardnessGpg.isPresent() ? OptionalDouble.of(HardnessUnit.GPG.toBase(hardnessGpg.getAsDouble())) : NONE,
+                capacityGrains.isPresent() ? OptionalDouble.of(CapacityUnit.GRAIN.toBase(capacityGrains.getAsDouble())) : NONE,
+                policy.meterVolumeLitres()), NONE);
+    }
+
+    private static Set<Code> ofDays(int clockDays, Duty duty) {
+        return Review.of(found(new ClockEveryDays(clockDays), NONE, NONE), duty).stream().map(Finding::code)
+                .filter(code -> code.measure() == Finding.Measure.DAYS).collect(Collectors.toSet());
+    }
+
+    private static Finding only(Code code, Found found) {
+        return Review.of(found, DUTY).stream().filter(finding -> finding.code() == code).findFirst().orElseThrow();
+    }
+
+    /** Worse less better, each by hand; hard water of exhausted beds and of regenerations are added. */
+    @Test
+    void isTheWorseYearLessTheBetter() {
+        Setup.Year worse = new Setup.Year(null, new YearlyTotals(90, 0, 5_000, 900, 0, 0, 7, 300, 0, 0, 0), 40);
+        Setup.Year better = new Setup.Year(null, new YearlyTotals(60, 0, 2_000, 500, 0, 0, 4, 100, 0, 0, 0), 15);
+        assertEquals(new Setup.Difference(3, 400, 3, 225), worse.minus(better));
+    }
+
+    /** By hand: 91 nights of a clock of 4 days, each with the share of 240 gallons that is drawn meanwhile. */
+    @Test
+    void countsTheHardWaterOfTheHoursOfRegeneration() {
+        Setup morning = setup(new ClockEveryDays(4)).atHour(7);
+        double share = HourlyProfile.share(7, morning.cycle(12).regeneration(1, 1).minutes());
+        assertEquals(91 * share * 240 * Exact.US_GALLON_LITRES, morning.year(DUTY).hardWhileRegeneratingLitres(), 1e-6);
+    }
+
+    /** A meter runs on its litres: capacity over hardness, so a setting that is mended changes them in proportion. */
+    @Test
+    void mendsTheLitresOfAMeter() {
+        Policy meter = new MeteredImmediate(9_000, 14);
+        Finding hardness = only(Code.HARDNESS_TOO_LOW, found(meter, OptionalDouble.of(12), OptionalDouble.of(36_000)));
+        assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(9_000 * 12 / 20.0, 14)).year(DUTY)),
+                hardness.difference());
+        assertTrue(hardness.difference().hardDays() > 0);
+        Finding capacity = only(Code.CAPACITY_ABOVE_DOSE, found(meter, OptionalDouble.of(20), OptionalDouble.of(48_000)));
+        assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(9_000 * 36 / 48.0, 14)).year(DUTY)),
+                capacity.difference());
+        assertEquals(Finding.Measure.CAPACITY, capacity.code().measure());
+    }
+
+    /** 36,000 grains last 7 of 7.5 days, the 30,000 of the lowest dose 6; with iron not more than 4. */
+    @Test
+    void leavesAClockAloneThatIsJustRight() {
+        assertEquals(Set.of(), ofDays(7, DUTY));
+        assertEquals(Set.of(Code.CLOCK_INTERVAL_TOO_LONG), ofDays(8, DUTY));
+        assertEquals(Set.of(Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED), ofDays(5, DUTY));
+        assertEquals(Set.of(), ofDays(6, DUTY));
+        Duty iron = Softeners.duty(20, 0.5, 240, 0);
+        assertTrue(iron.iron() && !Softeners.duty(20, 0.3, 240, 0).iron(), "40 CFR 143.3: above 0.3 mg/L");
+        assertEquals(Set.of(), ofDays(4, iron));
+    }
+
+    /** Water of 300 mg/L with 20 meq/L of sodium holds 1 gpg from 6 to 8 lb/ft3 on: independent stage model. */
+    @Test
+    void findsADoseThatDoesNotHoldTheEndPoint() {
+        Softener salty = Softeners.salty(20);
+        Duty duty = Softeners.duty(17.5, 0, 100, 0);
+        Found low = new Found(new Setup(salty, 4 * LB, Map.of(), new ClockEveryDays(4), 2), 4 * LB,
+                new Found.Meter(NONE, NONE, 0), NONE);
+        Finding finding = Review.of(low, duty).stream().filter(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT)
+                .findFirst().orElseThrow();
+        assertEquals(4 * LB, finding.set(), 1e-9);
+        assertTrue(finding.shouldBe() > 6 * LB && finding.shouldBe() < 8 * LB, finding.shouldBe() / LB + " lb/ft3");
+        Found high = new Found(new Setup(salty, 9 * LB, Map.of(), new ClockEveryDays(4), 2), 9 * LB,
+                new Found.Meter(NONE, NONE, 0), NONE);
+        assertTrue(Review.of(high, duty).stream().noneMatch(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT));
+    }
+}
