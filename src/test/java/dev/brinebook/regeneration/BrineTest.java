@@ -61,5 +61,6 @@ class BrineTest {
         assertThrows(IllegalArgumentException.class,
                 () -> Brine.densityKilogramsPerCubicMetre(salt, Brine.maxSaltShare(salt) + 0.001));
         assertTrue(Brine.saturatedSaltShare(salt, Brine.MAX_TEMPERATURE_CELSIUS) < Brine.maxSaltShare(salt));
+        assertTrue(Brine.maxSaltShare(salt) < 0.3, "no brine of either is so strong: CRC handbook");
     }
 }

@@ -163,6 +163,23 @@ class CycleDesignTest {
         assertEquals(0, cycle.retimed(Map.of(Kind.BRINE_AND_SLOW_RINSE, 0.0)).slowRinseBedVolumes());
     }
 
+    /** By hand at the step's own flow: water follows time, and all of it goes to the drain but that of the refill. */
+    @Test
+    void aStepOfOtherMinutesTakesTheWaterOfItsTime() {
+        Cycle cycle = cubicFoot(10, 15, CycleFlows.UNKNOWN, false);
+        Cycle longer = cycle.retimed(Map.of(Kind.FAST_RINSE, cycle.step(Kind.FAST_RINSE).minutes() + 4,
+                Kind.REFILL, cycle.step(Kind.REFILL).minutes() + 1, Kind.SECOND_BACKWASH, 6.0));
+        CycleStep rinse = cycle.step(Kind.FAST_RINSE);
+        assertEquals(rinse.lineWaterLitres() + 4 * rinse.flowLitresPerMinute(), longer.step(Kind.FAST_RINSE).lineWaterLitres(),
+                1e-9);
+        assertEquals(rinse.drainLitres() + 4 * rinse.flowLitresPerMinute(), longer.step(Kind.FAST_RINSE).drainLitres(), 1e-9);
+        assertEquals(0, longer.step(Kind.REFILL).drainLitres());
+        assertEquals(cycle.step(Kind.BACKWASH), longer.step(Kind.BACKWASH), "not named, so it stays");
+        assertEquals(6 * cycle.step(Kind.BACKWASH).flowLitresPerMinute(), longer.step(Kind.SECOND_BACKWASH).drainLitres(), 1e-9,
+                "a second backwash is like the first");
+        assertEquals(new Regeneration(900, 4_000, longer.waterLitres(), longer.totalMinutes()), longer.regeneration(900, 4_000));
+    }
+
     /** UFC 3-240-13FN: slow 7.5 to 22.5, fast 35 to 100 gal/ft3; common practice 25 to 65 gal for a cubic foot. */
     @Test
     void standsToThePublishedWater() {
@@ -173,6 +190,7 @@ class CycleDesignTest {
         assertTrue(WaterGuide.isUsual(3.35) && WaterGuide.isUsual(8.68));
         assertFalse(WaterGuide.isUsual(3.3) || WaterGuide.isUsual(8.7));
         assertEquals(10.69, WaterGuide.PLANT_BED_VOLUMES, 0.005, "80 / 7.480519");
+        assertEquals(10.69, WaterGuide.bedVolumes(80), 0.005, "the same");
     }
 
     @Test
@@ -182,8 +200,14 @@ class CycleDesignTest {
         assertThrows(IllegalArgumentException.class, () -> cubicFoot(10, 61, CycleFlows.UNKNOWN, false));
         assertThrows(IllegalArgumentException.class,
                 () -> new CycleDesign(CUBIC_FOOT, Salt.SODIUM_CHLORIDE, 4000, 10, 38, CycleFlows.UNKNOWN, false));
-        assertThrows(IllegalArgumentException.class, () -> new CycleFlows(OptionalDouble.of(0),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
+        OptionalDouble none = OptionalDouble.empty();
+        OptionalDouble zero = OptionalDouble.of(0);
+        assertThrows(IllegalArgumentException.class, () -> new CycleFlows(zero, none, none, none, none));
+        assertThrows(IllegalArgumentException.class, () -> new CycleFlows(none, zero, none, none, none));
+        assertThrows(IllegalArgumentException.class, () -> new CycleFlows(none, none, zero, none, none));
+        assertThrows(IllegalArgumentException.class, () -> new CycleFlows(none, none, none, zero, none));
+        assertThrows(IllegalArgumentException.class, () -> new CycleFlows(none, none, none, none, zero));
+        assertEquals(new CycleFlows(OptionalDouble.of(9), none, none, none), CycleFlows.UNKNOWN.withDrain(OptionalDouble.of(9)));
     }
 
     private static Cycle cubicFoot(double saltDosePounds, double temperatureCelsius, CycleFlows flows,

@@ -1,0 +1,116 @@
+package dev.brinebook.regeneration;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import dev.brinebook.household.Days;
+import dev.brinebook.household.HourlyProfile;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** One setting of a policy changed, the others as they were; and what is counted of its days. */
+class PolicySettingsTest {
+
+    private static final LocalDate FIRST = LocalDate.of(2025, 1, 1);
+    private static final Set<DayOfWeek> MONDAYS = Set.of(DayOfWeek.MONDAY);
+
+    @Test
+    void changesTheOverrideAlone() {
+        assertEquals(new ClockEveryDays(9, 5), new ClockEveryDays(9).withOverride(5));
+        assertEquals(new ClockOnWeekdays(MONDAYS, 5), new ClockOnWeekdays(MONDAYS).withOverride(5));
+        assertEquals(new MeteredDelayed(7_000, 1_200, 5), new MeteredDelayed(7_000, 1_200, 14).withOverride(5));
+        assertEquals(new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 5),
+                new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14).withOverride(5));
+        assertEquals(new MeteredImmediate(7_000, 5), new MeteredImmediate(7_000, 14).withOverride(5));
+        assertEquals(new TwinAlternating(7_000, 5), new TwinAlternating(7_000, 14).withOverride(5));
+    }
+
+    @Test
+    void changesTheMeterAloneWhereThereIsOne() {
+        assertEquals(new ClockEveryDays(9, 5), new ClockEveryDays(9, 5).withMeter(3_000));
+        assertEquals(new ClockOnWeekdays(MONDAYS, 5), new ClockOnWeekdays(MONDAYS, 5).withMeter(3_000));
+        assertEquals(new MeteredDelayed(3_000, 1_200, 14), new MeteredDelayed(7_000, 1_200, 14).withMeter(3_000));
+        assertEquals(new MeteredByHistory(3_000, MeteredByHistory.Of.MEAN, 900, 14),
+                new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14).withMeter(3_000));
+        assertEquals(new MeteredImmediate(3_000, 14), new MeteredImmediate(7_000, 14).withMeter(3_000));
+        assertEquals(new TwinAlternating(3_000, 14), new TwinAlternating(7_000, 14).withMeter(3_000));
+        assertEquals(3_000, Policy.nearestMeterLitres(3_000));
+        assertEquals(Policy.MIN_METER_LITRES, Policy.nearestMeterLitres(0.2));
+        assertEquals(Policy.MAX_METER_LITRES, Policy.nearestMeterLitres(2e7));
+    }
+
+    @Test
+    void keepsBackAsMuchMoreAsIsUsed() {
+        assertEquals(new MeteredDelayed(7_000, 2_400, 14), new MeteredDelayed(7_000, 1_200, 14).scaledTo(2));
+        assertEquals(new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 450, 14),
+                new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14).scaledTo(0.5));
+        assertEquals(new MeteredImmediate(7_000, 14), new MeteredImmediate(7_000, 14).scaledTo(2));
+    }
+
+    @Test
+    void startsByClockOrByMeter() {
+        for (Policy clock : List.of(new ClockEveryDays(9), new ClockOnWeekdays(MONDAYS))) {
+            assertEquals(true, clock.byClock());
+            assertEquals(Reason.CLOCK, clock.reason());
+        }
+        for (Policy meter : List.of(new MeteredDelayed(7_000, 1_200, 14), new MeteredImmediate(7_000, 14),
+                new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14), new TwinAlternating(7_000, 14))) {
+            assertEquals(false, meter.byClock());
+            assertEquals(Reason.METER, meter.reason());
+        }
+        Outcome weekly = Simulation.simulate(new Trial(Days.constant(FIRST, 14, 100), 300, new Regeneration(900, 1, 1, 60)),
+                new ClockEveryDays(7));
+        assertEquals(List.of(Reason.CLOCK, Reason.CLOCK), weekly.events().stream().map(RegenerationEvent::reason).toList());
+    }
+
+    /** By hand: a clock of weeks waits 7 days of one weekday and 3.5 of two; a meter 7,000 L of 1,000, less what it keeps. */
+    @Test
+    void waitsAsLongAsTheRuleSays() {
+        assertEquals(9, ExpectedInterval.days(new ClockEveryDays(9), 1_000, 0.4));
+        assertEquals(5, ExpectedInterval.days(new ClockEveryDays(9, 5), 1_000, 0.4));
+        assertEquals(7, ExpectedInterval.days(new ClockOnWeekdays(MONDAYS), 1_000, 0.4));
+        assertEquals(3.5, ExpectedInterval.days(new ClockOnWeekdays(Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY)), 1_000, 0.4));
+        assertEquals(6, ExpectedInterval.days(new MeteredDelayed(7_000, 1_000, 14), 1_000, 0));
+        assertEquals(5, ExpectedInterval.days(new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 2_000, 14), 1_000, 0));
+        assertEquals(7, ExpectedInterval.days(new TwinAlternating(7_000, 14), 1_000, 0.4));
+    }
+
+    /** Two years of days count half, each of the totals. */
+    @Test
+    void scalesEveryTotalToAYear() {
+        assertEquals(new YearlyTotals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11),
+                YearlyTotals.of(new Totals(2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22), 730));
+    }
+
+    /** By hand: 100 g taken up, 40 driven off, 30 there before and 5 left: 35 g came from nowhere. */
+    @Test
+    void tellsHowFarTheChargeIsOut() {
+        Trial trial = new Trial(Days.constant(FIRST, 5, 100), 300, new Regeneration(60, 1, 1, 60), 0.5);
+        Outcome wrong = new Outcome(trial, new ClockEveryDays(7), List.of(), new Totals(1, 0, 0, 0, 0, 0, 0, 0, 100, 40, 0),
+                OptionalInt.empty(), new EndState(5, 0, 0));
+        assertEquals(100 - (40 + 30 - 5), wrong.chargeImbalanceGrams(), 1e-12);
+    }
+
+    /** It starts at 23:00 and takes 144 minutes: an hour of the first evening and 84 minutes of the next morning pass hard. */
+    @Test
+    void aRegenerationRunsThroughMidnight() {
+        double untilElevenLitres = 1_000 * HourlyProfile.shareUntil(23 / 24.0);
+        Outcome outcome = Simulation.simulate(new Trial(Days.series(FIRST, 1_000, 500), 1_000,
+                new Regeneration(untilElevenLitres, 2_000, 150, 144)), new MeteredImmediate(untilElevenLitres, 0));
+        assertEquals(1_000 - untilElevenLitres + 500 * HourlyProfile.shareUntil(1.4 / 24), outcome.totals().bypassedLitres(),
+                1e-9);
+    }
+
+    @Test
+    void remembersTheFirstHardDay() {
+        Outcome outcome = Simulation.simulate(new Trial(Days.constant(FIRST, 5, 100), 1_000, new Regeneration(150, 1, 1, 60)),
+                new ClockEveryDays(30));
+        assertEquals(FIRST.plusDays(1), outcome.firstHardDate().orElseThrow());
+        assertEquals(4, outcome.totals().hardDays());
+        assertThrows(IllegalArgumentException.class, () -> outcome.nextRegeneration(-1));
+    }
+}
