@@ -43,7 +43,8 @@ class AssessmentTest {
     private static final double DOSE = SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(15);
     private static final double RESIN_LITRES = 1.5 * Exact.CUBIC_FOOT_LITRES;
     private static final OptionalDouble NONE = OptionalDouble.empty();
-    private static final Assessment CASE = assess(NONE, new ClockEveryDays(4), 20);
+
+    private final Assessment asFound = assess(NONE, new ClockEveryDays(4), 20);
 
     private static Assessment assess(OptionalDouble drainGpm, Policy policy, double siteDrainLitresPerMinute) {
         CycleFlows flows = new CycleFlows(drainGpm.isPresent()
@@ -72,44 +73,44 @@ class AssessmentTest {
      */
     @Test
     void triesTheClockAndTheMeterOnTheSameDays() {
-        assertEquals(91, ConvertedYears.use(CASE.years().asFound()).regenerationsPerYear());
-        assertEquals(91 * DOSE * RESIN_LITRES / 1000, ConvertedYears.use(CASE.years().asFound()).saltKilograms(), 1e-9);
-        assertEquals(365 / 9, ConvertedYears.use(CASE.years().metered()).regenerationsPerYear());
-        assertEquals(ConvertedYears.use(CASE.years().metered()).regenerationsPerYear() * DOSE * RESIN_LITRES / 1000,
-                ConvertedYears.use(CASE.years().metered()).saltKilograms(), 1e-9);
+        assertEquals(91, ConvertedYears.use(asFound.years().asFound()).regenerationsPerYear());
+        assertEquals(91 * DOSE * RESIN_LITRES / 1000, ConvertedYears.use(asFound.years().asFound()).saltKilograms(), 1e-9);
+        assertEquals(365 / 9, ConvertedYears.use(asFound.years().metered()).regenerationsPerYear());
+        assertEquals(ConvertedYears.use(asFound.years().metered()).regenerationsPerYear() * DOSE * RESIN_LITRES / 1000,
+                ConvertedYears.use(asFound.years().metered()).saltKilograms(), 1e-9);
     }
 
     @Test
     void convertsToTheDoseThatCostsLeast() {
-        assertEquals(new RunningCost(0.5, 2 + 3), CASE.cost(), "water is paid for twice, coming and going");
-        assertEquals(CASE.choice().best(), CASE.recommended());
-        assertTrue(CASE.choice().options().stream().allMatch(option -> !(option.intervalDays() >= 3)
-                || CASE.recommended().costPerYear() <= 1.02 * option.costPerYear()), "within 2 % of the cheapest");
-        assertEquals(CASE.recommended().outcome().yearly().saltGrams(), CASE.years().converted().totals().saltGrams(), 1e-6);
-        assertTrue(CASE.years().converted().totals().saltGrams() < CASE.years().metered().totals().saltGrams());
+        assertEquals(new RunningCost(0.5, 2 + 3), asFound.cost(), "water is paid for twice, coming and going");
+        assertEquals(asFound.choice().best(), asFound.recommended());
+        assertTrue(asFound.choice().options().stream().allMatch(option -> !(option.intervalDays() >= 3)
+                || asFound.recommended().costPerYear() <= 1.02 * option.costPerYear()), "within 2 % of the cheapest");
+        assertEquals(asFound.recommended().outcome().yearly().saltGrams(), asFound.years().converted().totals().saltGrams(), 1e-6);
+        assertTrue(asFound.years().converted().totals().saltGrams() < asFound.years().metered().totals().saltGrams());
     }
 
     /** The findings as found come with it; those of the recommended settings would be none. */
     @Test
     void tellsWhatIsWrongAsFound() {
-        List<Finding.Code> codes = CASE.findings().stream().map(Finding::code).toList();
+        List<Finding.Code> codes = asFound.findings().stream().map(Finding::code).toList();
         assertTrue(codes.contains(Finding.Code.MORE_SALT_THAN_NEEDED), codes.toString());
-        assertTrue(CASE.fit().fits(), CASE.fit().shortcomings().toString());
-        assertEquals(45_000.0 / 4_800, CASE.fit().intervalDays().value(), 1e-6);
-        assertEquals(0.4594 * HardnessUnit.GPG.toBase(20), CASE.softened().addedSodiumMgPerL(), 0.01, "CT DPH 29");
+        assertTrue(asFound.fit().fits(), asFound.fit().shortcomings().toString());
+        assertEquals(45_000.0 / 4_800, asFound.fit().intervalDays().value(), 1e-6);
+        assertEquals(0.4594 * HardnessUnit.GPG.toBase(20), asFound.softened().addedSodiumMgPerL(), 0.01, "CT DPH 29");
     }
 
     /** Published lines that ask for a start by demand are not met by a clock, and may be by a meter. */
     @Test
     void judgesAClockAsAClock() {
         Assessment meter = assess(NONE, new MeteredDelayed(8_000, 1_000, 14), 20);
-        assertNotEquals(meter.fit().lines(), CASE.fit().lines());
+        assertNotEquals(meter.fit().lines(), asFound.fit().lines());
     }
 
     /** 1.5 gpm hardly lifts a bed of 10 inches: Ten States Standards would have 3.3 to 4.4 gpm. */
     @Test
     void givesAWrongDrainTheFlowThatTheBedNeeds() {
-        double designed = backwash(CASE);
+        double designed = backwash(asFound);
         Assessment weak = assess(OptionalDouble.of(1.5), new ClockEveryDays(4), designed + 0.1);
         assertTrue(weak.findings().stream().anyMatch(finding -> finding.code() == Finding.Code.BACKWASH_TOO_WEAK));
         assertEquals(designed, backwash(weak), 1e-9);

@@ -51,6 +51,17 @@ class ResinBedTest {
         assertThrows(IllegalArgumentException.class, () -> bed.freeboardShare(0.6));
     }
 
+    /** By hand: 940 L at 94 L/min take 10 minutes, of which the void share is spent outside of the beads. */
+    @Test
+    void touchesTheWaterForAsLongAsItStands() {
+        assertEquals(10, DAVIS.emptyBedContactMinutes(94), 1e-12);
+        assertEquals(10 * DAVIS.bead().voidShare(), DAVIS.voidContactMinutes(94), 1e-12);
+        double footRadius = 6 * Exact.INCH_METRES;
+        double litresPerInch = 1_000 * Math.PI * footRadius * footRadius * Exact.INCH_METRES;
+        assertTrue(new ResinBed(24.1 * litresPerInch, 2 * footRadius).hasGuideDepth(), "24 in: common practice");
+        assertFalse(new ResinBed(23.9 * litresPerInch, 2 * footRadius).hasGuideDepth());
+    }
+
     @Test
     void flowAndVelocityAreInverse() {
         assertEquals(7.5, DAVIS.flowLitresPerMinute(DAVIS.velocityMetresPerHour(7.5)), 1e-12);
