@@ -5,13 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.caution.Caution;
-import dev.brinebook.caution.Severity;
-import dev.brinebook.source.Sources;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -84,19 +79,5 @@ class WaterCautionsTest {
         "sulfide, 50.1", "turbidity, 1001", "temperature, 0", "temperature, 35.1"})
     void refusesWhatNoDrinkingWaterHolds(String field, double value) {
         assertThrows(IllegalArgumentException.class, () -> water(field, value));
-    }
-
-    @Test
-    void everyCautionHasASourceAndComesInOrder() {
-        List<Caution> all = new ArrayList<>(Arrays.asList(Caution.values()));
-        Collections.reverse(all);
-        List<Caution> ordered = Caution.ordered(all);
-        assertEquals(Caution.values().length, ordered.size());
-        assertEquals(Severity.STOP, ordered.get(0).severity());
-        assertEquals(Severity.INFO, ordered.get(ordered.size() - 1).severity());
-        for (Caution caution : all) {
-            assertEquals(caution.sourceKey(), Sources.get(caution.sourceKey()).key());
-            assertTrue(caution.words().endsWith("."), caution.name());
-        }
     }
 }
