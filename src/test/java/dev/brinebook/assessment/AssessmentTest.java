@@ -22,6 +22,7 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.RunningCost;
@@ -105,6 +106,7 @@ class AssessmentTest {
     void judgesAClockAsAClock() {
         Assessment meter = assess(NONE, new MeteredDelayed(8_000, 1_000, 14), 20);
         assertNotEquals(meter.fit().lines(), asFound.fit().lines());
+        assertEquals(Fit.of(meter.fit().dosed(), duty(), true, Fit.Ratings.UNKNOWN).lines(), meter.fit().lines());
     }
 
     /** 1.5 gpm hardly lifts a bed of 10 inches: Ten States Standards would have 3.3 to 4.4 gpm. */
