@@ -8,9 +8,11 @@ import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Finding.Code;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -61,6 +63,22 @@ class SettingDifferenceTest {
         Setup morning = setup(new ClockEveryDays(4)).atHour(7);
         double share = HourlyProfile.share(7, morning.cycle(12).regeneration(1, 1).minutes());
         assertEquals(91 * share * 240 * Exact.US_GALLON_LITRES, morning.year(DUTY).hardWhileRegeneratingLitres(), 1e-6);
+    }
+
+    /** CIAAW: 2 x 22.990 and 2 x 39.098 for 100.086 of hardness, and one of them at a time. */
+    @Test
+    void softensWithTheIonOfTheSalt() {
+        double removed = HardnessUnit.GPG.toBase(20);
+        assertEquals(0.4594 * removed, DUTY.softenedWith(Salt.SODIUM_CHLORIDE).addedSodiumMgPerL(), 0.02);
+        assertEquals(0, DUTY.softenedWith(Salt.SODIUM_CHLORIDE).addedPotassiumMgPerL());
+        assertEquals(0.7813 * removed, DUTY.softenedWith(Salt.POTASSIUM_CHLORIDE).addedPotassiumMgPerL(), 0.02);
+    }
+
+    @Test
+    void runsTheMinutesThatAreSet() {
+        DosedSoftener dosed = DosedSoftener.designed(SOFTENER, 8 * LB, 12).withMinutes(Map.of(CycleStep.Kind.BACKWASH, 7.0));
+        assertEquals(7, dosed.cycle().step(CycleStep.Kind.BACKWASH).minutes());
+        assertEquals(8 * LB, dosed.saltDoseGramsPerLitre());
     }
 
     /** A meter runs on its litres: capacity over hardness, so a setting that is mended changes them in proportion. */
