@@ -35,6 +35,14 @@ class MonotoneCubicTest {
         assertEquals(27, Rows.in("/resin/cross-monotone-cubic.csv"));
     }
 
+    @Test
+    void isTheSameCurveElsewhere() {
+        MonotoneCubic moved = MonotoneCubic.through(new double[] {2, 3, 5, 6, 10}, new double[] {7, 7.2, 9, 12, 37});
+        for (double at = 0; at <= 8; at += 0.1) {
+            assertEquals(curve("convex").value(at) + 7, moved.value(at + 2), 1e-12);
+        }
+    }
+
     @RepeatedTest(200)
     void risesBetweenItsKnotsAndInverts(RepetitionInfo repetition) {
         int seed = repetition.getCurrentRepetition();
