@@ -103,6 +103,11 @@ public final class BrinebookServer implements AutoCloseable {
         listeners.waitAtMost(idle);
     }
 
+    /** The server below; for tests that ask it without a socket. */
+    Server jetty() {
+        return javalin.jettyServer().server();
+    }
+
     public int port() {
         return listeners.servicePort();
     }

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Validates documents by the schemas of the contract, each found by {@code $ref} in the whole of it. */
-final class ContractSchemas {
+public final class ContractSchemas {
 
     private static final String DOCUMENT = "https://brinebook.invalid/openapi.json";
 
@@ -24,7 +24,7 @@ final class ContractSchemas {
     private final JsonNode whole;
 
     /** The contract lets answers grow; here, though, nothing may stand in one that it does not describe. */
-    ContractSchemas(byte[] contract) {
+    public ContractSchemas(byte[] contract) {
         this.whole = Committed.tree(contract);
         whole.at("/components/schemas").forEach(schema -> {
             if (schema.has("properties")) {
@@ -35,7 +35,7 @@ final class ContractSchemas {
                 builder -> builder.schemas(Map.of(DOCUMENT, whole.toString()))).getSchema(SchemaLocation.of(DOCUMENT));
     }
 
-    List<com.networknt.schema.Error> faults(String name, JsonNode value) {
+    public List<com.networknt.schema.Error> faults(String name, JsonNode value) {
         return faultsAt("/components/schemas/" + name, value);
     }
 

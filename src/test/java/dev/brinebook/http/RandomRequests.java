@@ -28,17 +28,21 @@ import java.util.Random;
  * Makes requests at random from what each record says of its properties, with a liking for the corners of the ranges,
  * and repairs what the properties say of each other from the faults that an answer tells.
  */
-final class RandomRequests {
+public final class RandomRequests {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private final Random random;
 
     RandomRequests(long seed) {
-        this.random = new Random(seed);
+        this(new Random(seed));
     }
 
-    ObjectNode request(Class<?> type) {
+    public RandomRequests(Random random) {
+        this.random = random;
+    }
+
+    public ObjectNode request(Class<?> type) {
         ObjectNode node = JSON.objectNode();
         String kind = kind(type);
         for (RecordComponent component : type.getRecordComponents()) {
@@ -61,7 +65,7 @@ final class RandomRequests {
     }
 
     /** Leaves out what must not stand beside another, adds what is missing, and puts another value for any other fault. */
-    void repair(ObjectNode request, Class<?> type, List<Violation> faults) {
+    public void repair(ObjectNode request, Class<?> type, List<Violation> faults) {
         for (Violation fault : faults) {
             String[] path = fault.pointer().substring(Math.min(1, fault.pointer().length())).split("/");
             repair(request, type, path, 0, fault.code());
