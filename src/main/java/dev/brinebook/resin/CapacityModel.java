@@ -25,6 +25,14 @@ public sealed interface CapacityModel permits CapacityTable, ColumnCapacity {
     /** Whether there is a capacity to state at a dose. */
     boolean isKnownAt(Salt salt, double saltDoseGramsPerLitre);
 
+    /**
+     * Capacity for a dose, 0 where there is none to state. That can be so above a dose that holds the end point too: in a
+     * narrow range of doses the cycles of a column may alternate for good.
+     */
+    default double capacityOrNoneGramsPerLitre(Salt salt, double saltDoseGramsPerLitre) {
+        return isKnownAt(salt, saltDoseGramsPerLitre) ? capacityGramsPerLitre(salt, saltDoseGramsPerLitre) : 0;
+    }
+
     /** Whether the softened water keeps below the end point of hardness at a dose; a table takes it for granted. */
     boolean holdsEndPoint(Salt salt, double saltDoseGramsPerLitre);
 

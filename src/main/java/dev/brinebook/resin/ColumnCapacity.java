@@ -120,13 +120,13 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
         if (!least.exists()) {
             return least;
         }
-        if (capacityGramsPerLitre > capacityGramsPerLitre(salt, most)) {
+        if (capacityGramsPerLitre > capacityOrNoneGramsPerLitre(salt, most)) {
             return Figure.none(NoAnswer.CAPACITY_ABOVE_TABLE);
         }
         if (capacityGramsPerLitre < capacityGramsPerLitre(salt, least.value())) {
             return Figure.none(NoAnswer.CAPACITY_BELOW_TABLE);
         }
         return Figure.of(new BrentSolver(DOSE_ACCURACY_GRAMS_PER_LITRE).solve(MAX_EVALUATIONS,
-                dose -> capacityGramsPerLitre(salt, dose) - capacityGramsPerLitre, least.value(), most));
+                dose -> capacityOrNoneGramsPerLitre(salt, dose) - capacityGramsPerLitre, least.value(), most));
     }
 }

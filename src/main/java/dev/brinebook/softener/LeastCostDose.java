@@ -116,7 +116,8 @@ public record LeastCostDose(double saltDoseGramsPerLitre, double costPerYear, do
                 high = root(dose -> efficiencyGramsPerGram(dose) - efficiency, low, high);
                 highBound = Bound.EFFICIENCY;
             }
-            return Optional.of(leastBetween(low, lowBound, high, highBound));
+            return Optional.of(leastBetween(low, lowBound, high, highBound))
+                    .filter(found -> softener.capacity().isKnownAt(softener.salt(), found.saltDoseGramsPerLitre()));
         }
 
         private LeastCostDose leastBetween(double low, Bound lowBound, double high, Bound highBound) {
@@ -142,12 +143,17 @@ public record LeastCostDose(double saltDoseGramsPerLitre, double costPerYear, do
         }
 
         private double intervalDays(double dose) {
-            double meterLitres = 1000 * softener.capacityGrams(dose) / duty.settingMgPerL();
+            double meterLitres = 1000 * capacityGrams(dose) / duty.settingMgPerL();
             return ExpectedInterval.days(Math.max(0, meterLitres - reserveLitres), meanLitres, cv, overrideDays);
         }
 
         private double efficiencyGramsPerGram(double dose) {
-            return softener.capacity().saltEfficiencyGramsPerGram(softener.salt(), dose);
+            return softener.capacity().capacityOrNoneGramsPerLitre(softener.salt(), dose) / dose;
+        }
+
+        /** A dose without a capacity counts as one that restores nothing, and so is passed over. */
+        private double capacityGrams(double dose) {
+            return softener.bed().resinLitres() * softener.capacity().capacityOrNoneGramsPerLitre(softener.salt(), dose);
         }
 
         private double grams(double poundsPerCubicFoot) {

@@ -31,7 +31,7 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre) {
         for (int step = 0; step <= DoseChoice.stepsFrom(lowest); step++) {
             double dose = grams(softener, lowest + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
             Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
-            if (!(held.exists() && dose >= held.value())
+            if (!(held.exists() && dose >= held.value()) || !softener.capacity().isKnownAt(softener.salt(), dose)
                     || ClockReview.worstLoadGrams(duty, 1) > softener.capacityGrams(dose)) {
                 continue;
             }

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -48,6 +49,11 @@ class FuzzTest {
         return FuzzTarget.AIMS.stream();
     }
 
+    static Stream<Arguments> found() {
+        return Main.OPERATIONS.stream().flatMap(operation -> Seeds.found(operation).stream()
+                .map(json -> Arguments.of(operation, json)));
+    }
+
     @AfterAll
     static void stop() {
         SERVICE.close();
@@ -68,6 +74,13 @@ class FuzzTest {
         if (aim.way() != Way.RECORD) {
             assertTrue(tally.answered() > 0, "some are answered");
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("found")
+    void whatWasFoundKeepsThePromises(Operation<?, ?> operation, String json) throws IOException {
+        new Probe(SERVICE, PROMISES, new Tally(folder, Long.MAX_VALUE, false)).send(operation, Way.BODY, 0, Way.utf8(json));
+        assertEquals(List.of(), findings());
     }
 
     private List<String> findings() throws IOException {
