@@ -106,8 +106,8 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     }
 
     private static Driver driver(Comparison comparison, Way way, List<UncertainInput> inputs, int which, double correlation) {
-        double low = inputs.get(which).factor().quantile(LOW);
-        double high = inputs.get(which).factor().quantile(HIGH);
+        double low = bounded(inputs.get(which).factor().quantile(LOW));
+        double high = bounded(inputs.get(which).factor().quantile(HIGH));
         return new Driver(inputs.get(which).input(), low, high, worthAt(comparison, way, inputs, which, low),
                 worthAt(comparison, way, inputs, which, high), correlation);
     }

@@ -177,6 +177,14 @@ class ComparisonTest {
         assertEquals(2_000, worth.draws());
     }
 
+    @Test
+    void tellsTheFactorsThatItCountsWith() {
+        UncertainWorth worth = UncertainWorth.of(comparison, meter, List.of(new UncertainInput(Input.SALT_PRICE,
+                new Uncertain.Normal(1, 1.5))), 1_000, 0, 7);
+        assertEquals(0, worth.drivers().get(0).lowFactor(), "a normal factor below zero counts as zero");
+        assertEquals(1 + 1.5 * 1.2815515655446004, worth.drivers().get(0).highFactor(), 1e-9);
+    }
+
     private UncertainWorth uncertain(int draws) {
         return UncertainWorth.of(comparison, meter, List.of(new UncertainInput(Input.SALT_PRICE, new Uncertain.Normal(1, 0.2)),
                 new UncertainInput(Input.HARDNESS, new Uncertain.Lognormal(1, 0.1)), new UncertainInput(Input.DAILY_USE,
