@@ -4,9 +4,6 @@ import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Something said to a person, not yet in any language: a template in English, which is also its key in every other
@@ -15,9 +12,6 @@ import java.util.regex.Pattern;
  * <p>Not for codes, names of properties or citations, which are the same in every language and stay text.
  */
 public final class Message {
-
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
-    private static final Pattern WORD = Pattern.compile("\\p{L}");
 
     private final String one;
     private final String template;
@@ -71,23 +65,35 @@ public final class Message {
 
     /** Whether the template needs no translation: it holds nothing but places and signs. */
     public static boolean isWordless(String template) {
-        return !WORD.matcher(PLACE.matcher(template).replaceAll("")).find();
+        return Template.of(template).isWordless();
     }
 
     /** The message in a language. */
     public String in(Wording wording) {
-        boolean single = !one.equals(template) && wording.isOne(decimal((Number) values.get(0)));
-        String chosen = single ? one : template;
-        return PLACE.matcher(isWordless(chosen) ? chosen : wording.template(chosen)).replaceAll(
-                place -> Matcher.quoteReplacement(value(place, wording)));
+        Template said = said(wording);
+        if (said.isText()) {
+            return said.toString();
+        }
+        StringBuilder text = new StringBuilder();
+        write(said, wording, text);
+        return text.toString();
     }
 
-    private String value(MatchResult place, Wording wording) {
-        Object value = values.get(Integer.parseInt(place.group(1)));
-        if (value instanceof Message message) {
-            return message.in(wording);
-        }
-        return value instanceof Number number ? wording.number(decimal(number)) : value.toString();
+    private Template said(Wording wording) {
+        boolean single = !one.equals(template) && wording.isOne(decimal((Number) values.get(0)));
+        Template chosen = Template.of(single ? one : template);
+        return chosen.isWordless() ? chosen : Template.of(wording.template(chosen.toString()));
+    }
+
+    private void write(Template said, Wording wording, StringBuilder to) {
+        said.write(to, (place, text) -> {
+            Object value = values.get(place);
+            if (value instanceof Message message) {
+                message.write(message.said(wording), wording, text);
+            } else {
+                text.append(value instanceof Number number ? wording.number(decimal(number)) : value);
+            }
+        });
     }
 
     private static BigDecimal decimal(Number number) {
