@@ -10,16 +10,24 @@ import java.util.Optional;
 /** How the constants of enums are written on the wire: units by their symbol, all others in camelCase. */
 public final class WireNames {
 
+    private static final ClassValue<List<String>> NAMES = new ClassValue<>() {
+        @Override
+        protected List<String> computeValue(Class<?> enumeration) {
+            return Arrays.stream(enumeration.getEnumConstants()).map(constant -> constant instanceof Unit unit ? unit.symbol()
+                    : camelCase(((Enum<?>) constant).name())).toList();
+        }
+    };
+
     private WireNames() {
     }
 
     public static String of(Enum<?> constant) {
-        return constant instanceof Unit unit ? unit.symbol() : camelCase(constant.name());
+        return all(constant.getDeclaringClass()).get(constant.ordinal());
     }
 
     /** Of every constant of {@code enumeration}, in their order. */
     public static List<String> all(Class<?> enumeration) {
-        return Arrays.stream(enumeration.getEnumConstants()).map(constant -> of((Enum<?>) constant)).toList();
+        return NAMES.get(enumeration);
     }
 
     /** The name of {@code known} nearest to {@code name}, if any is near. */
