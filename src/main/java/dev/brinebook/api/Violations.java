@@ -11,40 +11,43 @@ import java.util.TreeMap;
 public final class Violations {
 
     private final Map<String, Violation> byPointer;
-    private final String base;
+    private final Violations owner;
+    private final String name;
 
     public Violations() {
-        this(new TreeMap<>(), "");
+        this(new TreeMap<>(), null, "");
     }
 
-    private Violations(Map<String, Violation> byPointer, String base) {
+    private Violations(Map<String, Violation> byPointer, Violations owner, String name) {
         this.byPointer = byPointer;
-        this.base = base;
+        this.owner = owner;
+        this.name = name;
     }
 
     /** The same collection, seen from a property below. */
     public Violations at(String property) {
-        return new Violations(byPointer, base + "/" + escape(property));
+        return new Violations(byPointer, this, property);
     }
 
     /** The same collection, seen from an element of a list. */
     public Violations at(int index) {
-        return new Violations(byPointer, base + "/" + index);
+        return new Violations(byPointer, this, Integer.toString(index));
     }
 
     /** The same collection, seen from a property of what stands at the whole pointer {@code owner}. */
     public Violations at(String owner, String property) {
-        return new Violations(byPointer, owner).at(property);
+        return new Violations(byPointer, new Violations(byPointer, null, owner), property);
     }
 
     /** Drops what was told of places below this one, which is of no use once this one is refused as a whole. */
     public void forgetBelow() {
+        String base = pointer();
         byPointer.keySet().removeIf(pointer -> pointer.startsWith(base + "/"));
     }
 
     /** A fault at this place. */
     public void add(Code code, Message message) {
-        add(new Violation(base, code, message));
+        add(new Violation(pointer(), code, message));
     }
 
     /** A fault at {@code property} below this place. */
@@ -61,13 +64,17 @@ public final class Violations {
         violations.forEach(this::add);
     }
 
-    /** The pointer of this place. */
+    /** The pointer of this place, put together when it is asked for: most places have no fault. */
     public String pointer() {
-        return base;
+        return owner == null ? name : owner.pointer() + "/" + escape(name);
     }
 
     /** Whether this place or anything below it has a fault. */
     public boolean here() {
+        if (byPointer.isEmpty()) {
+            return false;
+        }
+        String base = pointer();
         return byPointer.keySet().stream().anyMatch(p -> p.equals(base) || p.startsWith(base + "/"));
     }
 
