@@ -22,7 +22,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
@@ -33,6 +32,7 @@ final class JsonReader {
     static final int MAX_NAME_LENGTH = 128;
     static final int MAX_STRING_LENGTH = 4_096;
     static final int MAX_NUMBER_LENGTH = 64;
+    private static final char REPLACEMENT = '\uFFFD';
 
     private final ObjectMapper mapper;
 
@@ -114,19 +114,26 @@ final class JsonReader {
 
     /** The text of a body, whatever its form. */
     static String decode(byte[] body) {
+        String text = new String(body, StandardCharsets.UTF_8);
+        if (text.indexOf(REPLACEMENT) >= 0) {
+            refuseOtherThanUtf8(body);
+        }
+        if (text.startsWith("\uFEFF")) {
+            throw malformed(Message.of("The body starts with a byte order mark: send UTF-8 without it"), 1, 1);
+        }
+        return text;
+    }
+
+    /** Finds the place, or finds that the sign that stands for unreadable bytes was sent as such. */
+    private static void refuseOtherThanUtf8(byte[] body) {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         CharBuffer text = CharBuffer.allocate(body.length);
-        CoderResult result = decoder.decode(ByteBuffer.wrap(body), text, true);
-        String decoded = text.flip().toString();
-        if (result.isError()) {
-            int line = (int) decoded.chars().filter(c -> c == '\n').count() + 1;
-            throw malformed(Message.of("The body is not UTF-8"), line, decoded.length() - decoded.lastIndexOf('\n'));
+        if (decoder.decode(ByteBuffer.wrap(body), text, true).isError()) {
+            String before = text.flip().toString();
+            int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+            throw malformed(Message.of("The body is not UTF-8"), line, before.length() - before.lastIndexOf('\n'));
         }
-        if (decoded.startsWith("\uFEFF")) {
-            throw malformed(Message.of("The body starts with a byte order mark: send UTF-8 without it"), 1, 1);
-        }
-        return decoded;
     }
 
     static ProblemException malformed(Message what, JsonLocation at) {
