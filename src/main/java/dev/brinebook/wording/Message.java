@@ -71,11 +71,11 @@ public final class Message {
     /** The message in a language. */
     public String in(Wording wording) {
         Template said = said(wording);
-        if (said.isText()) {
+        if (said.count() == 0) {
             return said.toString();
         }
         StringBuilder text = new StringBuilder();
-        write(said, wording, text);
+        say(said, wording, text);
         return text.toString();
     }
 
@@ -85,15 +85,17 @@ public final class Message {
         return chosen.isWordless() ? chosen : Template.of(wording.template(chosen.toString()));
     }
 
-    private void write(Template said, Wording wording, StringBuilder to) {
-        said.write(to, (place, text) -> {
-            Object value = values.get(place);
+    private void say(Template said, Wording wording, StringBuilder to) {
+        for (int index = 0; index < said.count(); index++) {
+            to.append(said.text(index));
+            Object value = values.get(said.place(index));
             if (value instanceof Message message) {
-                message.write(message.said(wording), wording, text);
+                message.say(message.said(wording), wording, to);
             } else {
-                text.append(value instanceof Number number ? wording.number(decimal(number)) : value);
+                to.append(value instanceof Number number ? wording.number(decimal(number)) : value);
             }
-        });
+        }
+        to.append(said.text(said.count()));
     }
 
     private static BigDecimal decimal(Number number) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -54,18 +53,19 @@ final class Template {
         return wordless;
     }
 
-    /** Whether the whole of it is what is said. */
-    boolean isText() {
-        return places.length == 0;
+    /** How many values stand in it. */
+    int count() {
+        return places.length;
     }
 
-    /** Writes it, each value by {@code writeValue}, which is given its number. */
-    void write(StringBuilder to, BiConsumer<Integer, StringBuilder> writeValue) {
-        for (int index = 0; index < places.length; index++) {
-            to.append(texts.get(index));
-            writeValue.accept(places[index], to);
-        }
-        to.append(texts.get(places.length));
+    /** The text before the value at {@code index}, or after the last. */
+    String text(int index) {
+        return texts.get(index);
+    }
+
+    /** Which of the values stands at {@code index}. */
+    int place(int index) {
+        return places[index];
     }
 
     /** As it stands in the code or in the table of its language. */
