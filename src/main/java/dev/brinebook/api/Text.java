@@ -1,6 +1,7 @@
 package dev.brinebook.api;
 
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.Rounding;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -15,8 +16,7 @@ public final class Text {
 
     /** A number to four significant digits, plain. */
     public static BigDecimal number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(SHORT).stripTrailingZeros();
-        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+        return Rounding.significant(value, SHORT);
     }
 
     /** From one quantity to another in the same unit, or the one that both are. */

@@ -3,7 +3,12 @@ package dev.brinebook.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,6 +32,24 @@ class RoundingTest {
     @CsvSource({"2.345, USD, 2.34", "2.355, USD, 2.36", "2.5, JPY, 2", "3.5, JPY, 4", "1, EUR, 1.00"})
     void roundsMoneyHalfToEvenInTheMinorUnitOfIso4217(double value, String currency, String expected) {
         assertEquals(expected, Rounding.money(value, Currency.getInstance(currency)).toPlainString());
+    }
+
+    /** [java.math]: the way by scaling gives what rounding the shortest decimals gives, at every size and near every tie. */
+    @Test
+    void agreesWithRoundingOfTheDecimals() {
+        Random random = new Random(20_261_125);
+        for (int i = 0; i < 20_000; i++) {
+            double wide = (random.nextDouble() - 0.5) * StrictMath.pow(10, random.nextInt(24) - 10);
+            double tie = (random.nextInt(2_000_000) + 0.5) / StrictMath.pow(10, random.nextInt(9));
+            for (double value : new double[] {wide, tie, Math.nextUp(tie), Math.nextDown(tie)}) {
+                for (MathContext digits : List.of(new MathContext(4), new MathContext(6, RoundingMode.HALF_EVEN),
+                        new MathContext(10, RoundingMode.HALF_EVEN))) {
+                    BigDecimal expected = BigDecimal.valueOf(value).round(digits);
+                    assertEquals(expected.stripTrailingZeros().toPlainString(),
+                            Rounding.significant(value, digits).toPlainString(), () -> digits + " of " + value);
+                }
+            }
+        }
     }
 
     @Test
