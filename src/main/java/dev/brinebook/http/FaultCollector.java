@@ -21,9 +21,6 @@ import java.util.List;
 /** Writes down what does not fit a record and lets the parser go on, so that one answer can tell every fault. */
 final class FaultCollector extends DeserializationProblemHandler {
 
-    /** Attribute of the reader under which the faults are gathered. */
-    static final String VIOLATIONS = "violations";
-
     @Override
     public boolean handleUnknownProperty(DeserializationContext context, JsonParser parser,
             JsonDeserializer<?> deserializer, Object beanOrClass, String name) throws IOException {
@@ -86,7 +83,7 @@ final class FaultCollector extends DeserializationProblemHandler {
     }
 
     static Violations violations(DeserializationContext context) {
-        return (Violations) context.getAttribute(VIOLATIONS);
+        return ((NullWatchingParser) context.getParser()).violations();
     }
 
     static String pointer(JsonParser parser) {

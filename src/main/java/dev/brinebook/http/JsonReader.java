@@ -11,6 +11,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.brinebook.api.Checker;
 import dev.brinebook.api.InvalidRequest;
@@ -24,6 +25,8 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The one parser: bytes to a request record without violations, or every fault at once. */
 final class JsonReader {
@@ -35,6 +38,7 @@ final class JsonReader {
     private static final char REPLACEMENT = '\uFFFD';
 
     private final ObjectMapper mapper;
+    private final Map<Class<?>, ObjectReader> readers = new ConcurrentHashMap<>();
 
     JsonReader() {
         JsonFactory factory = JsonFactory.builder()
@@ -89,7 +93,7 @@ final class JsonReader {
         if (parser.nextToken() == null) {
             throw malformed(Message.of("The body is empty: a JSON object is wanted"), parser.currentLocation());
         }
-        Q request = mapper.readerFor(type).withAttribute(FaultCollector.VIOLATIONS, violations).readValue(parser);
+        Q request = readers.computeIfAbsent(type, mapper::readerFor).readValue(parser);
         if (parser.nextToken() != null) {
             throw malformed(Message.of("There is text after the end of the JSON object"), parser.currentTokenLocation());
         }

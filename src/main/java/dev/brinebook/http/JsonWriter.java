@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -15,6 +16,8 @@ import dev.brinebook.wording.Message;
 import dev.brinebook.wording.Wording;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Writes answers: what is absent is left out, numbers plain, enums by their names on the wire. */
 public final class JsonWriter {
@@ -22,6 +25,7 @@ public final class JsonWriter {
     private static final String LANGUAGE = "language";
 
     private final ObjectMapper mapper;
+    private final Map<Wording, ObjectWriter> writers = new ConcurrentHashMap<>();
 
     public JsonWriter() {
         SimpleModule module = new SimpleModule("answers");
@@ -46,10 +50,14 @@ public final class JsonWriter {
     /** An answer, with what it says to people in their language. */
     public byte[] write(Object answer, Wording language) {
         try {
-            return mapper.writer().withAttribute(LANGUAGE, language).writeValueAsBytes(answer);
+            return writers.computeIfAbsent(language, this::writer).writeValueAsBytes(answer);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the answer cannot be written", e);
         }
+    }
+
+    private ObjectWriter writer(Wording language) {
+        return mapper.writer().withAttribute(LANGUAGE, language);
     }
 
     @SuppressWarnings("rawtypes")

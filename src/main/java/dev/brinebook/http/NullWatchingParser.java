@@ -19,6 +19,11 @@ final class NullWatchingParser extends JsonParserDelegate {
         this.violations = violations;
     }
 
+    /** Where the faults of what is read are gathered. */
+    Violations violations() {
+        return violations;
+    }
+
     @Override
     public JsonToken nextToken() throws IOException {
         JsonToken token = super.nextToken();
