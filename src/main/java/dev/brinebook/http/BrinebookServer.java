@@ -18,13 +18,14 @@ import io.micrometer.core.instrument.binder.MeterBinder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
+import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Server;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -38,12 +39,13 @@ public final class BrinebookServer implements AutoCloseable {
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems = new Problems(writer);
     private final RequestMetrics metrics = new RequestMetrics();
+    private final RequestLog log = new RequestLog(metrics);
     private final Turns turns;
     private final Listeners listeners;
     private final Cors cors;
     private final Callers callers;
     private final Pages pages;
-    private final List<Operation<?, ?>> operations;
+    private final Map<String, OperationHandler<?, ?>> calculated = new HashMap<>();
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
@@ -65,7 +67,6 @@ public final class BrinebookServer implements AutoCloseable {
         this.turns = new Turns(metrics, settings.calculationMilliseconds());
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
-        this.operations = List.copyOf(operations);
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -152,13 +153,14 @@ public final class BrinebookServer implements AutoCloseable {
         config.jetty.modifyServer(this::prepare);
         config.jetty.addConnector(listeners::service);
         config.jetty.addConnector(listeners::watching);
-        config.requestLogger.http(this::log);
+        config.requestLogger.http(log::tell);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         JsonReader reader = new JsonReader();
         RequestBody bodies = new RequestBody(settings);
-        operations.forEach(operation -> route(config.routes, new OperationHandler<>(operation, reader, writer, problems,
-                turns, bodies), operation));
+        operations.forEach(operation -> calculated.put(operation.path(), new OperationHandler<>(operation, reader, writer,
+                problems, turns, bodies)));
+        operations.forEach(operation -> route(config.routes, calculated.get(operation.path()), operation));
         BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, turns, metrics, longestPause);
         add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
@@ -227,8 +229,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void begin(Context context) {
         RequestId.give(context);
-        context.header("X-Content-Type-Options", "nosniff");
-        context.header("Link", "</openapi.yaml>; rel=\"service-desc\", </docs>; rel=\"service-doc\"");
+        StandingHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
         if (!ready) {
             context.header("Connection", "close");
         }
@@ -242,19 +243,16 @@ public final class BrinebookServer implements AutoCloseable {
         callers.admit(context);
     }
 
-    /** Says of each request what it was and how it ended, and nothing of what the caller sent. */
-    private void log(Context context, Float milliseconds) {
-        RequestLabel label = RequestLabel.of(context);
-        metrics.record(label, Duration.ofNanos((long) (milliseconds * 1e6)));
-        RequestId.tell(LOG.atInfo(), context).addKeyValue("route", label.route()).addKeyValue("method", label.method())
-                .addKeyValue("status", label.status()).addKeyValue("milliseconds", milliseconds)
-                .addKeyValue(Callers.ATTRIBUTE, context.<String>attribute(Callers.ATTRIBUTE)).log("answered");
+    /** Whether a request can be answered without asking whose it is and whether its port has the path. */
+    private boolean isOpen(Request request) {
+        return ready && callers.areAll() && Request.getLocalPort(request) == port();
     }
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        server.setHandler(new Admission(metrics, turns,
-                operations.stream().map(Operation::path).collect(Collectors.toUnmodifiableSet())));
+        Admission admission = new Admission(metrics, turns, calculated.keySet());
+        admission.setHandler(new ShortWay(calculated, this::isOpen, cors, log));
+        server.setHandler(admission);
         server.setErrorHandler(new ServerErrors(problems, cors));
     }
 }

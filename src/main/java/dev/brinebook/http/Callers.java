@@ -45,6 +45,11 @@ final class Callers {
         return path.startsWith("/v1/") || path.equals(AgentHandler.PATH);
     }
 
+    /** Whether everybody may have everything calculated, so that nobody need be asked. */
+    boolean areAll() {
+        return keys == null && rate == null;
+    }
+
     /**
      * Lets a request go on.
      *

@@ -23,6 +23,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
     private final QueryReader query;
     private final Turns turns;
     private final RequestBody bodies;
+    private final List<String> varying;
 
     OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
             Turns turns, RequestBody bodies) {
@@ -33,6 +34,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
         this.query = new QueryReader(operation.query());
         this.turns = turns;
         this.bodies = bodies;
+        this.varying = operation.forms().isEmpty() ? List.of(AnswerLanguage.ACCEPT, "Accept-Encoding")
+                : List.of("Accept", AnswerLanguage.ACCEPT, "Accept-Encoding");
     }
 
     void post(Context context) throws IOException {
@@ -45,6 +48,9 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Language language = AnswerLanguage.of(context);
         QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
+            if (context.req().getAttribute(ShortWay.FAULT) instanceof RuntimeException fault) {
+                throw fault;
+            }
             Supplier<byte[]> calculation = text == null ? ofJson(bodies.read(context), answerType, language)
                     : ofText(text, settings, context, language);
             context.header("Cache-Control", "no-store");
@@ -63,6 +69,21 @@ final class OperationHandler<Q extends Record, A extends Record> {
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
+    }
+
+    /**
+     * The answer in JSON to a body in JSON.
+     *
+     * @throws InvalidRequest for every fault of the request
+     * @throws ProblemException when it is not calculated at all
+     */
+    byte[] answer(byte[] body, Language language) {
+        return turns.take(() -> calculate(ofJson(body, Operation.JSON, language)));
+    }
+
+    /** What an answer depends on beside path and body. */
+    List<String> varying() {
+        return varying;
     }
 
     private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {

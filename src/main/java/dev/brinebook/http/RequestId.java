@@ -1,6 +1,7 @@
 package dev.brinebook.http;
 
 import io.javalin.http.Context;
+import java.util.HexFormat;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Pattern;
 import org.slf4j.spi.LoggingEventBuilder;
@@ -34,6 +35,6 @@ final class RequestId {
     /** {@code offered} when it is safe to log and to echo, else a new id. */
     static String accepted(String offered) {
         return offered != null && SAFE.matcher(offered).matches() ? offered
-                : "%016x".formatted(ThreadLocalRandom.current().nextLong());
+                : HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
     }
 }
