@@ -36,6 +36,7 @@ public final class BrinebookServer implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(BrinebookServer.class);
 
     private final Settings settings;
+    private final JsonReader reader = new JsonReader();
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems = new Problems(writer);
     private final RequestMetrics metrics = new RequestMetrics();
@@ -45,6 +46,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final Cors cors;
     private final Callers callers;
     private final Pages pages;
+    private final List<Operation<?, ?>> operations;
     private final Map<String, OperationHandler<?, ?>> calculated = new HashMap<>();
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
@@ -67,6 +69,7 @@ public final class BrinebookServer implements AutoCloseable {
         this.turns = new Turns(metrics, settings.calculationMilliseconds());
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
+        this.operations = List.copyOf(operations);
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -89,7 +92,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     /** Calculates what takes longest the first time, so that no caller waits for it. */
     public BrinebookServer warmUp() {
-        new WarmUp().run(operations, WarmUp.LONGEST);
+        new WarmUp(reader, writer).run(operations, WarmUp.LONGEST);
         return this;
     }
 
@@ -156,7 +159,6 @@ public final class BrinebookServer implements AutoCloseable {
         config.requestLogger.http(log::tell);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
-        JsonReader reader = new JsonReader();
         RequestBody bodies = new RequestBody(settings);
         operations.forEach(operation -> calculated.put(operation.path(), new OperationHandler<>(operation, reader, writer,
                 problems, turns, bodies)));

@@ -14,8 +14,14 @@ final class WarmUp {
     /** A start takes little longer for it, however slow the machine: what is left is warmed by the first callers. */
     static final Duration LONGEST = Duration.ofSeconds(2);
 
-    private final JsonReader reader = new JsonReader();
-    private final JsonWriter writer = new JsonWriter();
+    private final JsonReader reader;
+    private final JsonWriter writer;
+
+    /** Warms up these, which keep what they learn of each type. */
+    WarmUp(JsonReader reader, JsonWriter writer) {
+        this.reader = reader;
+        this.writer = writer;
+    }
 
     /** Reads, calculates and writes one example of each operation, in their order; begins none once the time is over. */
     void run(List<Operation<?, ?>> operations, Duration longest) {

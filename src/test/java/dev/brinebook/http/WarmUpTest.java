@@ -16,9 +16,9 @@ class WarmUpTest {
     void calculatesAnExampleOfEveryOperationWhileThereIsTime() {
         List<String> calculated = new ArrayList<>();
         List<Operation<?, ?>> watched = Main.OPERATIONS.stream().<Operation<?, ?>>map(each -> watched(each, calculated)).toList();
-        new WarmUp().run(watched, Duration.ZERO);
+        new WarmUp(new JsonReader(), new JsonWriter()).run(watched, Duration.ZERO);
         assertEquals(List.of(), calculated);
-        new WarmUp().run(watched, Duration.ofMinutes(1));
+        new WarmUp(new JsonReader(), new JsonWriter()).run(watched, Duration.ofMinutes(1));
         assertEquals(Main.OPERATIONS.stream().map(Operation::id).toList(), calculated);
     }
 
