@@ -22,6 +22,9 @@ final class Listeners {
     /** An orchestrator and those who read metrics need few; callers may fill the other port without filling this one. */
     private static final int MOST_WATCHING = 100;
 
+    /** Connections made and not yet taken; of more at once, the caller would have to knock again a second later. */
+    private static final int MOST_AT_THE_DOOR = 1_024;
+
     /** Beside the requests let in: accepting and selecting for both ports, and the health paths. */
     private static final int OTHER_THREADS = 16;
     private static final int FEWEST_THREADS = 8;
@@ -80,6 +83,7 @@ final class Listeners {
         connector.setName(name);
         connector.setHost(settings.host());
         connector.setPort(port);
+        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
         connector.setIdleTimeout(IDLE.toMillis());
         connector.setShutdownIdleTimeout(IDLE_WHEN_STOPPING.toMillis());
         NetworkConnectionLimit limit = new NetworkConnectionLimit(mostConnections, connector);
