@@ -51,6 +51,7 @@ final class Listeners {
 
     ServerConnector service(Server server, HttpConfiguration http) {
         service = connector(server, http, "service", settings.port(), settings.maxConnections());
+        service.addBean(new SlowHeads(service.getScheduler(), settings.requestSeconds()));
         return service;
     }
 

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  * @param stopSeconds how long running requests may take to finish after a stop
  * @param drainSeconds how long readiness is off before the port closes
  * @param corsOrigins origins that browsers may call from
- * @param requestSeconds how long the body of a request may take to come
+ * @param requestSeconds how long the head and the body of a request may each take to come
  * @param maxConnections most connections at once to the port of the service
  * @param ratePerMinute requests a minute that each caller may send; 0 for any number
  * @param apiKeysFile file with the names and hashed keys of callers; empty to answer all
@@ -44,7 +44,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         STOP_SECONDS("20", 0, 300, "how long running requests may take to finish after a stop"),
         DRAIN_SECONDS("0", 0, 300, "how long readiness is off before the port closes"),
         CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default"),
-        REQUEST_SECONDS("10", 1, 300, "how long the body of a request may take to come"),
+        REQUEST_SECONDS("10", 1, 300, "how long the head and the body of a request may each take to come"),
         MAX_CONNECTIONS("2000", 10, 100_000, "most connections at once to the port of the service"),
         RATE_LIMIT_PER_MINUTE("0", 0, 1_000_000, "requests a minute for each caller, by key or address; 0 for no limit"),
         API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key are answered; none by default"),

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.Main;
 import java.io.IOException;
 import java.net.Socket;
+import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -77,6 +78,51 @@ class SlowCallersTest {
         } finally {
             for (Socket socket : sockets) {
                 socket.close();
+            }
+        }
+    }
+
+    /** No request has begun that could be late, and the connection is never idle; yet it holds a place that others need. */
+    @Test
+    void closesAConnectionWhoseHeadDripsIn() throws Exception {
+        try (BrinebookServer server = start(1); Socket socket = connect(server.port(), "GET /version HTTP/1.1\r\nX-Slow: ")) {
+            socket.setSoTimeout(100);
+            long start = System.nanoTime();
+            boolean open = true;
+            while (open) {
+                open = takesAnother(socket);
+            }
+            assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(20));
+        }
+    }
+
+    private static boolean takesAnother(Socket socket) throws IOException {
+        try {
+            socket.getOutputStream().write('a');
+            return socket.getInputStream().read() >= 0;
+        } catch (SocketTimeoutException noAnswer) {
+            return true;
+        } catch (SocketException reset) {
+            return false;
+        }
+    }
+
+    /** It has said nothing since its last answer, so that there is no head to wait for. */
+    @Test
+    void keepsAConnectionBetweenTwoRequests() throws Exception {
+        byte[] request = "HEAD /version HTTP/1.1\r\nHost: localhost\r\n\r\n".getBytes(StandardCharsets.US_ASCII);
+        try (BrinebookServer server = start(1); Socket socket = connect(server.port(), "")) {
+            socket.setSoTimeout(10_000);
+            for (int i = 0; i < 3; i++) {
+                socket.getOutputStream().write(request);
+                StringBuilder head = new StringBuilder();
+                while (head.indexOf("\r\n\r\n") < 0) {
+                    int next = socket.getInputStream().read();
+                    assertTrue(next >= 0, "closed after " + head);
+                    head.append((char) next);
+                }
+                assertTrue(head.toString().startsWith("HTTP/1.1 200 "), head.toString());
+                TimeUnit.MILLISECONDS.sleep(2_500);
             }
         }
     }
