@@ -26,7 +26,6 @@ public final class FuzzTarget {
     /** Bytes that stand before each input. */
     static final int HEAD_BYTES = 2;
 
-    private static final long LIMIT_NANOS = TimeUnit.SECONDS.toNanos(1);
     private static final long SAVE_NANOS = TimeUnit.SECONDS.toNanos(10);
 
     private static List<Aim> aims;
@@ -51,13 +50,13 @@ public final class FuzzTarget {
      * Starts the service.
      *
      * @param arguments aims separated by commas, or {@code all}; where to write; how many inputs to send; {@code stop} to end
-     *         with the first finding
+     *         with the first finding; seconds that an answer may take
      */
     public static void fuzzerInitialize(String[] arguments) throws IOException {
         List<String> wanted = Arrays.asList(arguments[0].split(","));
         aims = AIMS.stream().filter(aim -> arguments[0].equals("all") || wanted.contains(aim.toString())).toList();
         most = Long.parseLong(arguments[2]);
-        tally = new Tally(Path.of(arguments[1]), LIMIT_NANOS, arguments[3].equals("stop"));
+        tally = new Tally(Path.of(arguments[1]), TimeUnit.SECONDS.toNanos(Long.parseLong(arguments[4])), arguments[3].equals("stop"));
         probe = new Probe(new InMemory(), new Promises(Files.readAllBytes(Path.of("openapi", "openapi.json"))), tally);
         saved = System.nanoTime();
     }
