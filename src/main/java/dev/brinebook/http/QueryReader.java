@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 /** Turns the query of a GET form into the body that the POST form takes, strictly. */
 final class QueryReader {
 
-    private static final Pattern ENCODED = Pattern.compile("(?:[^%]|%[0-9A-Fa-f]{2})*");
+    private static final Pattern BROKEN = Pattern.compile("%(?![0-9A-Fa-f]{2})");
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d{1,2})?");
 
     private static final int LONGEST = JsonReader.MAX_NAME_LENGTH;
@@ -120,7 +120,7 @@ final class QueryReader {
     }
 
     private static String decode(String text) {
-        if (!ENCODED.matcher(text).matches()) {
+        if (BROKEN.matcher(text).find()) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
                     Message.of("The query is not properly percent-encoded."));
         }

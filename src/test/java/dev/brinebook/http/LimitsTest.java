@@ -100,4 +100,13 @@ class LimitsTest {
         HttpText.assertProblem(answer, 400, "bad-request");
         assertTrue(!HttpText.body(answer).contains("instance"), answer);
     }
+
+    /** As long as the headers may be: looked through without a step of the stack for each sign. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a", "%C3%A4"})
+    void readsTheLongestQuery(String sign) throws Exception {
+        String query = "unit=" + sign.repeat(12_000 / sign.length());
+        String answer = RawHttp.send(Served.SERVER.port(), "GET " + Served.CONVERSION + "?" + query + " HTTP/1.1", "", "");
+        HttpText.assertProblem(answer, 400, "malformed-query");
+    }
 }
