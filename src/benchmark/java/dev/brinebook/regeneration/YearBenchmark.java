@@ -2,7 +2,7 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYear;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.LocalDate;
@@ -30,8 +30,7 @@ public class YearBenchmark {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
 
     private final Days days = DayVariation.FOUR_OR_MORE_PERSONS.typicalDays(FIRST, 365, WeekdayMeans.everyDay(900), 1);
-    private final DrawnYear drawn = new DrawnYear(new UseModel(WeekdayMeans.everyDay(900),
-            DayVariation.FOUR_OR_MORE_PERSONS), FIRST, 365, 1);
+    private final UseModel model = new UseModel(WeekdayMeans.everyDay(900), DayVariation.FOUR_OR_MORE_PERSONS);
     private final Regeneration regeneration = new Regeneration(2100, 5000, 250, 90);
     private final Trial trial = new Trial(days, 300, regeneration);
     private final Policy delayed = new MeteredDelayed(7000, 1600, 14);
@@ -50,6 +49,6 @@ public class YearBenchmark {
 
     @Benchmark
     public SimulatedYears thousandDrawnYears() {
-        return SimulatedYears.of(drawn, 1_000, 300, regeneration, delayed);
+        return SimulatedYears.of(new DrawnYears(model, FIRST, 1_000, 1), 300, regeneration, delayed);
     }
 }

@@ -8,7 +8,7 @@ import java.time.LocalDate;
  * Years of a {@link UseModel}, drawn one after the other into the same memory: any year can be drawn at any time, and comes
  * out the same.
  *
- * <p>Used by one thread. A thousand years would else be a thousand arrays.
+ * <p>Used by one thread. Ten thousand draws would else be ten thousand arrays.
  */
 public final class DrawnYear implements DailyUse {
 
@@ -52,6 +52,11 @@ public final class DrawnYear implements DailyUse {
             useLitres[i] = occupied ? meanLitres[i] * factor(stream) : 0;
         }
         return this;
+    }
+
+    /** A copy of the use of all days of the year drawn last. */
+    double[] litres() {
+        return useLitres.clone();
     }
 
     private double factor(RandomStream stream) {

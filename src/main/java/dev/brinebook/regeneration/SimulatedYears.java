@@ -1,19 +1,18 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.household.DrawnYear;
+import dev.brinebook.household.DrawnYears;
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 
 /**
  * What a policy does in many drawn years, one after the other: the bed and the controller go on from each to the next.
  *
- * <p>Several policies that are tried on the same {@link DrawnYear} see the same days.
+ * <p>Several policies that are tried on the same {@link DrawnYears} see the same days.
  */
 public final class SimulatedYears {
 
     public static final int MIN_YEARS = 10;
-    public static final int MAX_YEARS = 2_000;
 
     private final Totals[] years;
 
@@ -21,14 +20,14 @@ public final class SimulatedYears {
         this.years = years;
     }
 
-    /** The years 0 to {@code count} - 1 of {@code drawn} under {@code policy}. */
-    public static SimulatedYears of(DrawnYear drawn, int count, double hardnessMilligramsPerLitre, Regeneration regeneration,
+    /** The years of {@code drawn} under {@code policy}. */
+    public static SimulatedYears of(DrawnYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
             Policy policy) {
         Simulation run = Simulation.counting(Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
                 regeneration, policy);
-        Totals[] years = new Totals[Guard.within(count, 1, MAX_YEARS, "number of years")];
-        for (int year = 0; year < count; year++) {
-            years[year] = run.through(drawn.draw(year));
+        Totals[] years = new Totals[drawn.count()];
+        for (int year = 0; year < years.length; year++) {
+            years[year] = run.through(drawn.year(year));
         }
         return new SimulatedYears(years);
     }

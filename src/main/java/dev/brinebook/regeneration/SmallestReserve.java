@@ -3,8 +3,7 @@ package dev.brinebook.regeneration;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
-import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYear;
+import dev.brinebook.household.DrawnYears;
 
 /** The smallest reserve of a delayed meter that keeps hard days as rare as asked. */
 public final class SmallestReserve {
@@ -20,15 +19,14 @@ public final class SmallestReserve {
      * The smallest reserve, in litres, with which no more than {@code hardDaysPerYear} come on the mean of the years; none
      * when even regenerating every night does not do. Every reserve is tried on the same drawn years.
      *
-     * @param years how many years to try each on
      * @param meter the meter; its own reserve is not looked at
      */
-    public static Figure litres(DrawnYear drawn, int years, double hardnessMilligramsPerLitre, Regeneration regeneration,
+    public static Figure litres(DrawnYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
             MeteredDelayed meter, double hardDaysPerYear) {
         Guard.within(hardDaysPerYear, 0, MAX_HARD_DAYS, "hardDaysPerYear");
         double low = 0;
         double high = meter.meterVolumeLitres();
-        Tries tries = new Tries(drawn, years, hardnessMilligramsPerLitre, regeneration, meter);
+        Tries tries = new Tries(drawn, hardnessMilligramsPerLitre, regeneration, meter);
         if (tries.hardDays(low) <= hardDaysPerYear) {
             return Figure.of(low);
         }
@@ -46,14 +44,14 @@ public final class SmallestReserve {
         return Figure.of(high);
     }
 
-    private record Tries(DrawnYear drawn, int years, double hardnessMilligramsPerLitre, Regeneration regeneration,
+    private record Tries(DrawnYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
             MeteredDelayed meter) {
 
-        /** Mean hard days of 365 with a reserve. */
+        /** Mean hard days of a year with a reserve. */
         double hardDays(double reserveLitres) {
             Policy policy = new MeteredDelayed(meter.meterVolumeLitres(), reserveLitres, meter.overrideDays());
-            SimulatedYears simulated = SimulatedYears.of(drawn, years, hardnessMilligramsPerLitre, regeneration, policy);
-            return simulated.spread(Totals::hardDays).mean() * Days.PER_YEAR / drawn.size();
+            SimulatedYears simulated = SimulatedYears.of(drawn, hardnessMilligramsPerLitre, regeneration, policy);
+            return simulated.spread(Totals::hardDays).mean();
         }
     }
 }

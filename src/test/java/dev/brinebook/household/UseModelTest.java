@@ -115,6 +115,12 @@ class UseModelTest {
         assertEquals(seventh, kept(again.draw(7)));
         assertNotEquals(seventh, kept(again.draw(8)));
         assertNotEquals(seventh, kept(new DrawnYear(model, FIRST, 365, 10).draw(7)));
+        DrawnYears years = new DrawnYears(model, FIRST, 8, 9);
+        DailyUse last = years.year(7);
+        years.year(0);
+        assertEquals(seventh, kept(last), "one that is kept stays when another is drawn");
+        assertEquals(seventh, kept(years.year(7)));
+        assertEquals(8, years.count());
     }
 
     private static Days kept(DailyUse drawn) {

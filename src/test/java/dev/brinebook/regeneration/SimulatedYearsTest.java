@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.Rows;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.DrawnYear;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.LocalDate;
@@ -29,7 +29,7 @@ class SimulatedYearsTest {
     @CsvFileSource(resources = ROWS, useHeadersInDisplayName = true)
     void runsHardAsOftenAsRenewalTheorySays(double meterLitres, double reserveLitres, double meanLitres, double cv,
             double hardDays, double regenerations) {
-        SimulatedYears years = years(drawn(meanLitres, cv, 11), YEARS, meterLitres,
+        SimulatedYears years = years(drawn(meanLitres, cv, YEARS, 11), meterLitres,
                 new MeteredDelayed(meterLitres, reserveLitres, Policy.NO_OVERRIDE));
         assertWithin3(hardDays, years.spread(Totals::hardDays));
         assertWithin3(regenerations, years.spread(Totals::regenerations));
@@ -51,9 +51,9 @@ class SimulatedYearsTest {
             """)
     void theSmallestReserveKeepsItsPromiseOnOtherYears(double meterLitres, double meanLitres, double cv, double wanted) {
         MeteredDelayed meter = new MeteredDelayed(meterLitres, 0, 14);
-        double reserve = SmallestReserve.litres(drawn(meanLitres, cv, 1), YEARS, HARDNESS, regeneration(meterLitres), meter,
+        double reserve = SmallestReserve.litres(drawn(meanLitres, cv, YEARS, 1), HARDNESS, regeneration(meterLitres), meter,
                 wanted).value();
-        Spread achieved = years(drawn(meanLitres, cv, 2), YEARS, meterLitres, new MeteredDelayed(meterLitres, reserve, 14))
+        Spread achieved = years(drawn(meanLitres, cv, YEARS, 2), meterLitres, new MeteredDelayed(meterLitres, reserve, 14))
                 .spread(Totals::hardDays);
         double uncertain = Math.sqrt(2) * achieved.standardError();
         assertEquals(wanted, achieved.mean(), 3 * uncertain, "reserve " + reserve);
@@ -70,7 +70,7 @@ class SimulatedYearsTest {
             """)
     void aQuantileReserveIsExceededAsOftenAsItSays(double cv, double probability) {
         double reserve = new Reserve.PercentileDay(probability).litres(0, WeekdayMeans.everyDay(1000), cv);
-        Spread hard = years(drawn(1000, cv, 5), YEARS, reserve, new MeteredDelayed(reserve, reserve, 14))
+        Spread hard = years(drawn(1000, cv, YEARS, 5), reserve, new MeteredDelayed(reserve, reserve, 14))
                 .spread(Totals::hardDays);
         assertWithin3(365 * (1 - probability), hard);
     }
@@ -78,11 +78,11 @@ class SimulatedYearsTest {
     @Test
     void noReserveIsNeededOrNoneIsEnough() {
         MeteredDelayed meter = new MeteredDelayed(7000, 0, 14);
-        DrawnYear drawn = drawn(1000, 0.45, 1);
-        assertEquals(0, SmallestReserve.litres(drawn, 20, HARDNESS, regeneration(7000), meter, 365).value());
-        assertEquals(NoAnswer.HARD_EVERY_NIGHT, SmallestReserve.litres(drawn, 20, HARDNESS, regeneration(1000),
+        DrawnYears drawn = drawn(1000, 0.45, 20, 1);
+        assertEquals(0, SmallestReserve.litres(drawn, HARDNESS, regeneration(7000), meter, 365).value());
+        assertEquals(NoAnswer.HARD_EVERY_NIGHT, SmallestReserve.litres(drawn, HARDNESS, regeneration(1000),
                 new MeteredDelayed(1000, 0, 14), 1).reason());
-        assertThrows(IllegalArgumentException.class, () -> SmallestReserve.litres(drawn, 20, HARDNESS, regeneration(7000),
+        assertThrows(IllegalArgumentException.class, () -> SmallestReserve.litres(drawn, HARDNESS, regeneration(7000),
                 meter, -1));
     }
 
@@ -90,7 +90,7 @@ class SimulatedYearsTest {
     @Test
     void goesOnFromYearToYear() {
         double litres = 0;
-        SimulatedYears years = years(drawn(1000, 0.45, 3), 50, 9_500, new MeteredImmediate(9_500, 0));
+        SimulatedYears years = years(drawn(1000, 0.45, 50, 3), 9_500, new MeteredImmediate(9_500, 0));
         double drawn = 0;
         for (int year = 0; year < years.count(); year++) {
             litres += years.year(year).regenerations() * 9_500.0;
@@ -104,13 +104,13 @@ class SimulatedYearsTest {
         List<Policy> policies = List.of(new ClockEveryDays(4, 0), new MeteredDelayed(7000, 1600, 14),
                 new MeteredByHistory(7000, MeteredByHistory.Of.LARGEST, 1600, 14), new MeteredImmediate(7000, 14),
                 new TwinAlternating(7000, 14));
-        DrawnYear drawn = drawn(1000, 0.45, 9);
-        double litres = years(drawn, 20, 7000, policies.get(0)).spread(Totals::throughBedLitres).mean();
+        DrawnYears drawn = drawn(1000, 0.45, 20, 9);
+        double litres = years(drawn, 7000, policies.get(0)).spread(Totals::throughBedLitres).mean();
         for (Policy policy : policies) {
-            SimulatedYears years = years(drawn, 20, 7000, policy);
+            SimulatedYears years = years(drawn, 7000, policy);
             assertEquals(litres, years.spread(total -> total.throughBedLitres() + total.bypassedLitres()).mean(),
                     1e-6 * litres, policy.toString());
-            assertEquals(years.spread(Totals::hardLitres), years(drawn(1000, 0.45, 9), 20, 7000, policy)
+            assertEquals(years.spread(Totals::hardLitres), years(drawn(1000, 0.45, 20, 9), 7000, policy)
                     .spread(Totals::hardLitres));
         }
     }
@@ -121,7 +121,7 @@ class SimulatedYearsTest {
         assertEquals(new Spread(3, Math.sqrt(0.5), 1.2, 3, 4.8), spread, "numpy.percentile of 1 to 5 at 5, 50 and 95");
         assertEquals(new Spread(7, 0, 7, 7, 7), Spread.of(7));
         assertThrows(IllegalArgumentException.class, Spread::of);
-        SimulatedYears years = years(drawn(1000, 0.45, 9), 100, 7000, new MeteredDelayed(7000, 1600, 14));
+        SimulatedYears years = years(drawn(1000, 0.45, 100, 9), 7000, new MeteredDelayed(7000, 1600, 14));
         long hard = java.util.stream.IntStream.range(0, 100).filter(year -> years.year(year).hardDays() > 0).count();
         assertEquals(hard / 100.0, years.yearsWithHardDaysShare());
     }
@@ -130,8 +130,8 @@ class SimulatedYearsTest {
         assertEquals(expected, spread.mean(), 3 * spread.standardError() + 1e-9 * expected);
     }
 
-    private static SimulatedYears years(DrawnYear drawn, int count, double meterLitres, Policy policy) {
-        return SimulatedYears.of(drawn, count, HARDNESS, regeneration(meterLitres), policy);
+    private static SimulatedYears years(DrawnYears drawn, double meterLitres, Policy policy) {
+        return SimulatedYears.of(drawn, HARDNESS, regeneration(meterLitres), policy);
     }
 
     /** A bed that runs out with its meter. */
@@ -139,7 +139,7 @@ class SimulatedYearsTest {
         return new Regeneration(meterLitres * HARDNESS / 1000, 5000, 250, 90);
     }
 
-    private static DrawnYear drawn(double meanLitres, double cv, long seed) {
-        return new DrawnYear(new UseModel(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv)), FIRST, 365, seed);
+    private static DrawnYears drawn(double meanLitres, double cv, int years, long seed) {
+        return new DrawnYears(new UseModel(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv)), FIRST, years, seed);
     }
 }

@@ -8,8 +8,7 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYear;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.MeteredDelayed;
@@ -67,9 +66,9 @@ public final class ChooseReserve {
         Policy meter = meter(request).toPolicy(given.found(), duty, explanation);
         Regeneration regeneration = request.softener().setup(given, meter, 0)
                 .regeneration(duty.water().temperatureCelsius());
-        DrawnYear drawn = new DrawnYear(duty.demand().model(), duty.days().firstDate(), Days.PER_YEAR,
+        DrawnYears drawn = new DrawnYears(duty.demand().model(), duty.days().firstDate(), count,
                 PreferencesRequest.seed(request.seed()));
-        Trials trials = new Trials(drawn, count, duty.hardness().totalMgPerL(), regeneration);
+        Trials trials = new Trials(drawn, duty.hardness().totalMgPerL(), regeneration);
         List<TriedReserve> rules = new ArrayList<>();
         for (ReserveRequest rule : request.rules() == null ? USUAL_RULES : request.rules()) {
             Policy policy = rule.toPolicy(meter.meterVolumeLitres(), duty, meter.overrideDays());
@@ -92,18 +91,18 @@ public final class ChooseReserve {
     }
 
     /** What every reserve is tried on. */
-    private record Trials(DrawnYear drawn, int count, double hardnessMgPerL, Regeneration regeneration) {
+    private record Trials(DrawnYears drawn, double hardnessMgPerL, Regeneration regeneration) {
 
         SimulatedYears of(Policy policy) {
-            return SimulatedYears.of(drawn, count, hardnessMgPerL, regeneration, policy);
+            return SimulatedYears.of(drawn, hardnessMgPerL, regeneration, policy);
         }
     }
 
     private static SmallestReserveAnswer smallest(Trials trials, Policy meter, double wanted, Duty duty,
             AnswerUnits units) {
         var delayed = new MeteredDelayed(meter.meterVolumeLitres(), 0, meter.overrideDays());
-        Figure litres = SmallestReserve.litres(trials.drawn(), trials.count(), trials.hardnessMgPerL(),
-                trials.regeneration(), delayed, wanted);
+        Figure litres = SmallestReserve.litres(trials.drawn(), trials.hardnessMgPerL(), trials.regeneration(),
+                delayed, wanted);
         if (!litres.exists()) {
             return new SmallestReserveAnswer(Rounding.answer(wanted), null, null, null, null, litres.reason(),
                     units.saying(litres.reason()));

@@ -3,6 +3,7 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.SimulatedYears;
@@ -12,7 +13,7 @@ import java.math.BigDecimal;
 
 @About("What a policy does in many drawn years of 365 days, the same for all policies.")
 public record PolicyYears(
-        @Property(value = "Years simulated.", min = SimulatedYears.MIN_YEARS, max = SimulatedYears.MAX_YEARS, example = "500")
+        @Property(value = "Years simulated.", min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, example = "500")
         Integer years,
         @Property("Regenerations of a year.") YearSpread regenerations,
         @Property("Salt of a year.") MassSpread salt,

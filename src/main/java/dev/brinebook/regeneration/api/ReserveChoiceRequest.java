@@ -5,6 +5,7 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.SimulatedYears;
@@ -30,7 +31,7 @@ public record ReserveChoiceRequest(
                 + " in the last four weeks") List<ReserveRequest> rules,
         @Property(value = "Hard days of a year that are acceptable.", min = 0, max = SmallestReserve.MAX_HARD_DAYS,
                 fallback = "1", example = "1") BigDecimal hardDaysPerYear,
-        @Property(value = "Years to simulate.", min = SimulatedYears.MIN_YEARS, max = SimulatedYears.MAX_YEARS, fallback = "500",
+        @Property(value = "Years to simulate.", min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "500",
                 example = "500") Integer years,
         @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,

@@ -7,7 +7,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYear;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
@@ -66,12 +66,12 @@ public final class ScheduleRegeneration {
         Explanation explanation = foreseen.explanation();
         Duty duty = foreseen.given().duty();
         List<Outcome> outcomes = foreseen.tried().stream().map(Foreseen.Tried::outcome).toList();
-        DrawnYear drawn = foreseen.years().isEmpty() ? null : new DrawnYear(duty.demand().model(), foreseen.firstDate(),
-                Days.PER_YEAR, foreseen.seed());
+        DrawnYears drawn = foreseen.years().isEmpty() ? null : new DrawnYears(duty.demand().model(), foreseen.firstDate(),
+                foreseen.years().getAsInt(), foreseen.seed());
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (Foreseen.Tried tried : foreseen.tried()) {
-            PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn, foreseen.years().getAsInt(),
+            PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn,
                     duty.hardness().totalMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
             policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), years, foreseen.store(), units,
                     "/policies/" + policies.size(), explanation));

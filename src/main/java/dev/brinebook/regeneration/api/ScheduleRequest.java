@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Days;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -29,8 +30,8 @@ public record ScheduleRequest(
                 + " which has its own.", min = 1, max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
         Integer days,
         @Property(value = "Years to simulate beside the days looked at, drawn from the same household, to tell how each policy"
-                + " does in good and bad years.", min = SimulatedYears.MIN_YEARS, max = SimulatedYears.MAX_YEARS,
-                fallback = "none", example = "200") Integer years,
+                + " does in good and bad years.",
+                min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
         @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
                 example = "1") BigDecimal chargeLeftShare,
         @Property("Prices; of these the size of a bag of salt is used.") PricesRequest prices,
