@@ -2,6 +2,7 @@ package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.DailyUse;
+import dev.brinebook.regeneration.Effort;
 import dev.brinebook.softener.Duty;
 import java.util.List;
 import java.util.Objects;
@@ -52,6 +53,21 @@ public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bil
     public AgainstBaseline against(Way way) {
         return AgainstBaseline.of(alternative(way, duty.days(), Factors.AS_TOLD),
                 alternative(baseline(), duty.days(), Factors.AS_TOLD), horizonYears(), bills.prices());
+    }
+
+    /** Most draws in each of which every other way may be held against the baseline, as {@link Effort} goes. */
+    public int mostDraws() {
+        int others = ways.size() - 1;
+        return Effort.mostYears(others, 2 * others, regenerationsPerYear() + (others - 1) * regenerationsPerYear(baseline()));
+    }
+
+    /** Of all ways together, on the duty's days. */
+    public double regenerationsPerYear() {
+        return ways.stream().mapToDouble(this::regenerationsPerYear).sum();
+    }
+
+    private double regenerationsPerYear(Way way) {
+        return way.use(duty.days(), duty, Way.Circumstances.AS_TOLD).regenerationsPerYear();
     }
 
     /** What a way costs over the horizon on the duty's days, as told, in today's worth. */

@@ -2,6 +2,7 @@ package dev.brinebook.payback.api;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
@@ -17,6 +18,7 @@ import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.randomness.Sample;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.api.PreferencesRequest;
@@ -115,6 +117,9 @@ public final class CompareAlternatives {
                 asked.inputs() == null ? Origin.DEFAULT : Origin.CALLER);
         int draws = (int) explanation.orDefault("uncertainty.draws", asked.draws(), UncertaintyRequest.DEFAULT_DRAWS,
                 draw -> Message.of("{0}", draw));
+        if (draws > comparison.mostDraws()) {
+            throw tooManyDraws(comparison);
+        }
         double within = explanation.orDefault("uncertainty.paybackYears", asked.paybackYears(),
                 UncertaintyRequest.ASSUMED_PAYBACK_YEARS, years -> Message.of("{0} years", years));
         double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
@@ -122,6 +127,17 @@ public final class CompareAlternatives {
         return UncertainWorthAnswer.of(UncertainWorth.of(comparison, way,
                 inputs.stream().map(one -> new UncertainInput(one.input(), one.factor())).toList(), draws, enough,
                 PreferencesRequest.seed(request.seed())), within, currency);
+    }
+
+    private static InvalidRequest tooManyDraws(Comparison comparison) {
+        int most = comparison.mostDraws() / Sample.DRAWS_PER_CUBE * Sample.DRAWS_PER_CUBE;
+        long perYear = Math.round(comparison.regenerationsPerYear());
+        return most < UncertaintyRequest.FEWEST_DRAWS
+                ? InvalidRequest.impossible("/uncertainty", Message.of(
+                        "must be left out: the alternatives regenerate {0} times a year together", perYear))
+                : InvalidRequest.impossible("/uncertainty/draws", Message.of(
+                        "must be at most {0} for {1} alternatives that regenerate {2} times a year together", most,
+                        comparison.ways().size(), perYear));
     }
 
     private static Message summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers) {

@@ -1,15 +1,18 @@
 package dev.brinebook.regeneration.api;
 
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.regeneration.Effort;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltPlan;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
 import dev.brinebook.softener.Duty;
@@ -86,6 +89,18 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
     /** What is to be done beside, whatever the policy. */
     List<Upkeep> upkeep() {
         return Upkeep.of(given.duty().water(), firstDate(), given.duty().days().size());
+    }
+
+    /** Some policies at once, or such as regenerate all day long, leave time for fewer years than may be asked for of one. */
+    void refuseTooManyYears() {
+        double perYear = tried.stream().mapToDouble(one -> one.outcome().yearly().regenerations()).sum();
+        int most = Effort.mostYears(1, tried.size(), perYear);
+        if (years.orElse(0) > most) {
+            throw InvalidRequest.impossible("/years", most < SimulatedYears.MIN_YEARS
+                    ? Message.of("must be left out: the policies regenerate {0} times a year together", Math.round(perYear))
+                    : Message.of("must be at most {0} for {1} policies that regenerate {2} times a year together",
+                            most, tried.size(), Math.round(perYear)));
+        }
     }
 
     /** The assumptions of each policy stand below its own place in the list. */

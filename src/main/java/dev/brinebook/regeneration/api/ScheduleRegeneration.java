@@ -66,6 +66,7 @@ public final class ScheduleRegeneration {
         Explanation explanation = foreseen.explanation();
         Duty duty = foreseen.given().duty();
         List<Outcome> outcomes = foreseen.tried().stream().map(Foreseen.Tried::outcome).toList();
+        foreseen.refuseTooManyYears();
         DrawnYears drawn = foreseen.years().isEmpty() ? null : new DrawnYears(duty.demand().model(), foreseen.firstDate(),
                 foreseen.years().getAsInt(), foreseen.seed());
         List<PolicyAnswer> policies = new ArrayList<>();

@@ -30,7 +30,7 @@ public record ScheduleRequest(
                 + " which has its own.", min = 1, max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
         Integer days,
         @Property(value = "Years to simulate beside the days looked at, drawn from the same household, to tell how each policy"
-                + " does in good and bad years.",
+                + " does in good and bad years. Of many policies, or such as regenerate all day long, fewer may be asked for.",
                 min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
         @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
                 example = "1") BigDecimal chargeLeftShare,
