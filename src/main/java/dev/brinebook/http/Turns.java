@@ -87,9 +87,10 @@ final class Turns {
         return free.getQueueLength() >= MOST_WAITING;
     }
 
+    /** A turn that is free is taken before those who wait: to wake one of them for each takes longer than most calculations. */
     private boolean waitForOne() {
         try {
-            return !areAllWaitedFor() && free.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+            return free.tryAcquire() || !areAllWaitedFor() && free.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;
