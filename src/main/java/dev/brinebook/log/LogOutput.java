@@ -1,6 +1,8 @@
 package dev.brinebook.log;
 
+import java.io.ByteArrayOutputStream;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
@@ -15,6 +17,8 @@ import org.slf4j.event.Level;
 public final class LogOutput {
 
     static final int MOST_WAITING = 1_024;
+    /** Lines that come meanwhile are written at once: to wake the writer for each takes longer than to make the line. */
+    private static final long PAUSE_MILLISECONDS = 3;
     private static final LogOutput STANDARD = new LogOutput();
 
     private final BlockingQueue<byte[]> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
@@ -47,27 +51,34 @@ public final class LogOutput {
     }
 
     private void writeForEver() {
+        List<byte[]> lines = new ArrayList<>(MOST_WAITING);
         try {
             while (true) {
-                write(waiting.take());
-                unwritten.decrementAndGet();
+                lines.add(waiting.take());
+                waiting.drainTo(lines);
+                write(lines);
+                unwritten.addAndGet(-lines.size());
+                lines.clear();
                 long gone = lost.getAndSet(0);
                 if (gone > 0) {
-                    write(new LogLine(Instant.now(), Level.WARN, LogOutput.class.getName(), gone + " lines were lost",
-                            List.of(), null).bytes());
+                    write(List.of(new LogLine(Instant.now(), Level.WARN, LogOutput.class.getName(), gone + " lines were lost",
+                            List.of(), null).bytes()));
                 }
+                TimeUnit.MILLISECONDS.sleep(PAUSE_MILLISECONDS);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
     }
 
-    private static void write(byte[] line) {
+    private static void write(List<byte[]> lines) {
         if (System.out.checkError()) {
             // The line before may have been written in part.
             System.out.write('\n');
         }
-        System.out.write(line, 0, line.length);
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        lines.forEach(all::writeBytes);
+        System.out.write(all.toByteArray(), 0, all.size());
         System.out.flush();
     }
 }
