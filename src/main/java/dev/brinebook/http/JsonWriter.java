@@ -3,7 +3,9 @@ package dev.brinebook.http;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
@@ -57,15 +59,40 @@ public final class JsonWriter {
     }
 
     private ObjectWriter writer(Wording language) {
-        return mapper.writer().withAttribute(LANGUAGE, language);
+        return mapper.writer().withAttribute(LANGUAGE, new Spoken(language));
     }
 
+    /** Names are escaped and encoded once. */
     @SuppressWarnings("rawtypes")
     private static final class EnumSerializer extends JsonSerializer<Enum> {
 
+        private static final ClassValue<SerializableString[]> NAMES = new ClassValue<>() {
+            @Override
+            protected SerializableString[] computeValue(Class<?> enumeration) {
+                return WireNames.all(enumeration).stream().map(SerializedString::new).toArray(SerializableString[]::new);
+            }
+        };
+
         @Override
         public void serialize(Enum value, JsonGenerator generator, SerializerProvider provider) throws IOException {
-            generator.writeString(WireNames.of(value));
+            generator.writeString(NAMES.get(value.getDeclaringClass())[value.ordinal()]);
+        }
+    }
+
+    /** A language, and what does not depend on values in it, escaped and encoded once. */
+    private record Spoken(Wording wording, Map<String, SerializableString> constants) {
+
+        Spoken(Wording wording) {
+            this(wording, new ConcurrentHashMap<>());
+        }
+
+        void write(Message message, JsonGenerator generator) throws IOException {
+            String constant = message.constant();
+            if (constant == null) {
+                generator.writeString(message.in(wording));
+            } else {
+                generator.writeString(constants.computeIfAbsent(constant, one -> new SerializedString(message.in(wording))));
+            }
         }
     }
 
@@ -73,7 +100,7 @@ public final class JsonWriter {
 
         @Override
         public void serialize(Message value, JsonGenerator generator, SerializerProvider provider) throws IOException {
-            generator.writeString(value.in((Wording) provider.getAttribute(LANGUAGE)));
+            ((Spoken) provider.getAttribute(LANGUAGE)).write(value, generator);
         }
     }
 

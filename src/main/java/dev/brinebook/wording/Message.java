@@ -68,6 +68,11 @@ public final class Message {
         return Template.of(template).isWordless();
     }
 
+    /** The English of a message without values, of which there are no more than the code and its tables hold; else null. */
+    public String constant() {
+        return values.isEmpty() ? template : null;
+    }
+
     /** The message in a language. */
     public String in(Wording wording) {
         Template said = said(wording);
