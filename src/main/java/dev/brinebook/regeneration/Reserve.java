@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.LastResult;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.WeekdayMeans;
 
@@ -72,6 +73,12 @@ public sealed interface Reserve {
      */
     record PercentileDay(double probability) implements Reserve {
 
+        private record Asked(double cv, double probability) {
+        }
+
+        private static final LastResult<Asked, Double> QUANTILE = new LastResult<>(asked ->
+                DayVariation.gammaQuantile(asked.cv(), asked.probability()));
+
         /** Refuses a reserve that fails on most days. */
         public PercentileDay {
             Guard.within(probability, MIN_PROBABILITY, MAX_PROBABILITY, "probability");
@@ -79,7 +86,7 @@ public sealed interface Reserve {
 
         @Override
         public double litres(double meterVolumeLitres, WeekdayMeans means, double cv) {
-            return means.busiestLitres() * DayVariation.gammaQuantile(cv, probability);
+            return means.busiestLitres() * QUANTILE.of(new Asked(cv, probability));
         }
     }
 }

@@ -2,6 +2,7 @@ package dev.brinebook.resin;
 
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.LastResult;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.water.WaterProperties;
@@ -18,6 +19,23 @@ public final class Backwash {
     private static final int MAX_EVALUATIONS = 200;
     /** The low end of the search: beads allowed here fall at a seventh of Stokes' velocity or faster. */
     private static final double LEAST_SHARE_OF_STOKES = 0.01;
+
+    /** What beads of a kind do in water of a temperature, whatever the flow. */
+    private record Falling(double velocityMetresPerHour, double hindranceExponent) {
+
+        private record Asked(ResinBead bead, double temperatureCelsius) {
+        }
+
+        private static final LastResult<Asked, Falling> LAST = new LastResult<>(asked -> {
+            WaterProperties water = WaterProperties.at(asked.temperatureCelsius());
+            return new Falling(SECONDS_PER_HOUR * terminalVelocityMetresPerSecond(asked.bead(), water),
+                    Backwash.hindranceExponent(asked.bead(), water));
+        });
+
+        static Falling of(ResinBead bead, double temperatureCelsius) {
+            return LAST.of(new Asked(bead, temperatureCelsius));
+        }
+    }
 
     private Backwash() {
     }
@@ -72,10 +90,9 @@ public final class Backwash {
      */
     public static double velocityMetresPerHour(ResinBead bead, double expansionShare, double temperatureCelsius) {
         Guard.within(expansionShare, 0, MAX_EXPANSION_SHARE, "expansionShare");
-        WaterProperties water = WaterProperties.at(temperatureCelsius);
+        Falling falling = Falling.of(bead, temperatureCelsius);
         double voids = 1 - (1 - bead.voidShare()) / (1 + expansionShare);
-        return SECONDS_PER_HOUR * terminalVelocityMetresPerSecond(bead, water)
-                * StrictMath.pow(voids, hindranceExponent(bead, water));
+        return falling.velocityMetresPerHour() * StrictMath.pow(voids, falling.hindranceExponent());
     }
 
     /**
@@ -90,12 +107,12 @@ public final class Backwash {
      */
     public static Figure expansionShare(ResinBead bead, double velocityMetresPerHour, double temperatureCelsius) {
         Guard.notNegative(velocityMetresPerHour, "velocityMetresPerHour");
-        WaterProperties water = WaterProperties.at(temperatureCelsius);
-        double relative = velocityMetresPerHour / SECONDS_PER_HOUR / terminalVelocityMetresPerSecond(bead, water);
+        Falling falling = Falling.of(bead, temperatureCelsius);
+        double relative = velocityMetresPerHour / falling.velocityMetresPerHour();
         if (relative >= 1) {
             return Figure.none(NoAnswer.RESIN_CARRIED_OUT);
         }
-        double voids = StrictMath.pow(relative, 1 / hindranceExponent(bead, water));
+        double voids = StrictMath.pow(relative, 1 / falling.hindranceExponent());
         return Figure.of(voids <= bead.voidShare() ? 0 : (1 - bead.voidShare()) / (1 - voids) - 1);
     }
 
