@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +22,8 @@ public final class LoadRun {
 
     private static final int CONNECTIONS = 32;
     private static final int WARM_SECONDS = 10;
+    private static final int BULK_CONNECTIONS = 2;
+    private static final int BULK_LINES = 1_000;
     private static final Pattern REQUESTS = Pattern.compile("(\\d+) requests in ");
     private static final Pattern RATE = Pattern.compile("Requests/sec:\\s+([\\d.]+)");
 
@@ -34,10 +35,32 @@ public final class LoadRun {
         int seconds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 5;
         compare("compensateHardness.well-family", "/v1/compensated-hardness", rounds, seconds);
         compare("assess.well-family", "/v1/assessment", rounds, seconds);
+        compareBulk("compensateHardness", rounds, seconds);
+    }
+
+    /** Lines of streams against single calls of the bare Javalin. */
+    private static void compareBulk(String calculator, int rounds, int seconds) throws Exception {
+        Path single = Path.of("openapi/examples", calculator + ".well-family.request.json");
+        Path answer = Path.of("openapi/examples", calculator + ".well-family.response.json");
+        Path lines = Path.of("target", "lines.ndjson");
+        Files.writeString(lines, (Files.readString(single).replaceAll("\\s*\\n\\s*", "") + "\n").repeat(BULK_LINES));
+        Load bulk = new Load("/v1/bulk/" + calculator, "application/x-ndjson", lines, BULK_CONNECTIONS);
+        Load calls = new Load("/v1/compensated-hardness", "application/json", single, CONNECTIONS);
+        try (Running own = Running.brinebook(18_101); Running javalin = Running.peer("javalin", 18_102, answer)) {
+            double[][] rates = new double[2][rounds];
+            bulk.on(own, WARM_SECONDS);
+            calls.on(javalin, WARM_SECONDS);
+            for (int round = 0; round < rounds; round++) {
+                rates[0][round] = BULK_LINES * number(RATE, bulk.on(own, seconds));
+                rates[1][round] = number(RATE, calls.on(javalin, seconds));
+            }
+            print("bulk %s: %.0f lines/s; javalin %.0f single calls/s; ratio %.2f", calculator, median(rates[0]), median(rates[1]),
+                    ratio(rates[0], rates[1]));
+        }
     }
 
     private static void compare(String example, String path, int rounds, int seconds) throws Exception {
-        Path request = Path.of("openapi/examples", example + ".request.json");
+        Load load = new Load(path, "application/json", Path.of("openapi/examples", example + ".request.json"), CONNECTIONS);
         Path answer = Path.of("openapi/examples", example + ".response.json");
         try (Running own = Running.brinebook(18_101);
                 Running javalin = Running.peer("javalin", 18_102, answer);
@@ -46,13 +69,13 @@ public final class LoadRun {
             double[][] rates = new double[all.size()][rounds];
             long[] allocated = new long[all.size()];
             for (Running one : all) {
-                wrk(one, path, request, WARM_SECONDS);
+                load.on(one, WARM_SECONDS);
             }
             for (int round = 0; round < rounds; round++) {
                 for (int turn = 0; turn < all.size(); turn++) {
                     int which = (turn + round) % all.size();
                     long before = all.get(which).allocatedBytes();
-                    String told = wrk(all.get(which), path, request, seconds);
+                    String told = load.on(all.get(which), seconds);
                     rates[which][round] = number(RATE, told);
                     allocated[which] = (long) ((all.get(which).allocatedBytes() - before) / number(REQUESTS, told));
                 }
@@ -77,21 +100,24 @@ public final class LoadRun {
         return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
     }
 
-    private static String wrk(Running server, String path, Path request, int seconds) throws Exception {
-        Path script = Path.of("target", "post.lua");
-        Files.writeString(script, """
-                wrk.method = "POST"
-                wrk.headers["Content-Type"] = "application/json"
-                wrk.body = io.open("%s"):read("*a")
-                """.formatted(request));
-        List<String> command = new ArrayList<>(List.of("wrk", "-t1", "-c" + CONNECTIONS, "-d" + seconds + "s", "-s",
-                script.toString(), "http://127.0.0.1:" + server.port() + path));
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        if (process.waitFor() != 0 || told.contains("Non-2xx") || told.contains("Socket errors")) {
-            throw new IOException(told);
+    private record Load(String path, String type, Path body, int connections) {
+
+        /** What wrk tells. */
+        String on(Running server, int seconds) throws Exception {
+            Path script = Path.of("target", "post.lua");
+            Files.writeString(script, """
+                    wrk.method = "POST"
+                    wrk.headers["Content-Type"] = "%s"
+                    wrk.body = io.open("%s"):read("*a")
+                    """.formatted(type, body));
+            Process process = new ProcessBuilder("wrk", "-t1", "-c" + connections, "-d" + seconds + "s", "-s", script.toString(),
+                    "http://127.0.0.1:" + server.port() + path).redirectErrorStream(true).start();
+            String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            if (process.waitFor() != 0 || told.contains("Non-2xx") || told.contains("Socket errors")) {
+                throw new IOException(told);
+            }
+            return told;
         }
-        return told;
     }
 
     private static double number(Pattern pattern, String told) throws IOException {
