@@ -47,7 +47,7 @@ public enum Language implements Wording {
         }
     }
 
-    /** Language by ISO 639, such as {@code es}. */
+    @Override
     public String code() {
         return code;
     }

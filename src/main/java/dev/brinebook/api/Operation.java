@@ -77,7 +77,7 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
      * One parameter of a GET form.
      *
      * @param name as written in the query
-     * @param pointer where its value stands in the request body
+     * @param pointer where its value stands in the request body; empty when it is the whole body
      * @param number whether the value is a number, else it is text
      * @param unit the unit that the number is in, or null where another parameter gives it
      * @param description what it is
@@ -91,6 +91,15 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         public static QueryParameter text(String name, String pointer, String description, boolean required,
                 String example) {
             return new QueryParameter(name, pointer, false, null, description, required, example);
+        }
+
+        /** The one parameter of a form that takes the whole request, as JSON. */
+        public static QueryParameter whole(String name, String description, String example) {
+            return new QueryParameter(name, "", false, null, description, true, example);
+        }
+
+        public boolean isWhole() {
+            return pointer.isEmpty();
         }
 
         /** A parameter that is a number in {@code unit}, or in the unit that another parameter gives when null. */

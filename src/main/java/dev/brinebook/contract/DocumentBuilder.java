@@ -1,5 +1,6 @@
 package dev.brinebook.contract;
 
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.ColumnsAnswer;
 import dev.brinebook.api.ModelVersion;
@@ -147,11 +148,19 @@ final class DocumentBuilder {
         MediaType answer = new MediaType().schema(reference(operation.answerType()));
         operation.examples().forEach(name -> answer.addExamples(name, examples.read(operation, name, "response")));
         Content content = new Content().addMediaType(Operation.JSON, answer);
-        operation.forms().forEach(form -> content.addMediaType(form.mediaType(), text(form.description())
-                .addExamples(form.example(), examples.read(operation, form))));
+        operation.forms().forEach(form -> content.addMediaType(form.mediaType(), form(form)
+                .addExamples(form.example(), form.isText() ? examples.read(operation, form) : Examples.elsewhere(operation, form))));
         ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
                 : "The answer, in the form that Accept gives the most weight; in JSON when it has no preference.");
         return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
+    }
+
+    private static MediaType form(AnswerForm<?> form) {
+        MediaType shown = text(form.description());
+        if (!form.isText()) {
+            shown.getSchema().setFormat("binary");
+        }
+        return shown;
     }
 
     static MediaType text(String description) {

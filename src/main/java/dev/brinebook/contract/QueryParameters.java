@@ -1,6 +1,7 @@
 package dev.brinebook.contract;
 
 import dev.brinebook.api.Kinds;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.WireNames;
@@ -23,6 +24,12 @@ final class QueryParameters {
 
     /** {@code query}, one of {@code all} that make a {@code request}. */
     static Parameter of(QueryParameter query, List<QueryParameter> all, Class<?> request) {
+        if (query.isWhole()) {
+            Schema<Object> json = DocumentBuilder.text();
+            json.setContentMediaType(Operation.JSON);
+            return new Parameter().in("query").name(query.name()).required(query.required()).description(query.description())
+                    .schema(json).example(query.example());
+        }
         List<RecordComponent> path = path(query.pointer(), request);
         RecordComponent last = path.get(path.size() - 1);
         Schema<Object> schema = new JsonSchema();

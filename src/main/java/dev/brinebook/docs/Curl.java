@@ -22,7 +22,8 @@ final class Curl {
 
     /** A POST that asks for another form of the answer. */
     static String post(Operation<?, ?> operation, String json, String accept) {
-        return post(operation.path(), Operation.JSON, " -H 'Accept: " + accept + "'", json);
+        String file = accept.startsWith("text/") ? "" : " -o answer." + accept.substring(accept.indexOf('/') + 1);
+        return post(operation.path(), Operation.JSON, " -H 'Accept: " + accept + "'" + file, json);
     }
 
     /** A POST of a text, with the settings that it needs in the query. */

@@ -71,7 +71,7 @@ record OperationPage(String id, String summary, String description, String path,
         }
         operation.forms().forEach(form -> forms.add(new Form("The answer as", form.mediaType(), form.description(), List.of(),
                 Curl.post(operation, Examples.text(operation, form.example(), "request"), form.mediaType()),
-                Examples.text(operation, form))));
+                form.isText() ? Examples.text(operation, form) : "")));
         return forms;
     }
 }

@@ -7,7 +7,6 @@ import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -87,10 +86,10 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {
-        Optional<AnswerForm<Q>> form = operation.forms().stream().filter(one -> one.mediaType().equals(answerType)).findFirst();
+        Optional<AnswerForm<Q>> form = form(answerType);
         return () -> {
             Q request = reader.read(body, operation.requestType());
-            return form.isPresent() ? form.get().write().apply(request, language).getBytes(StandardCharsets.UTF_8)
+            return form.isPresent() ? form.get().write().apply(request, language)
                     : json(operation.calculate().apply(request), language);
         };
     }
@@ -116,7 +115,13 @@ final class OperationHandler<Q extends Record, A extends Record> {
 
     private void answer(Context context, String mediaType, Supplier<byte[]> calculation) {
         byte[] answer = turns.take(() -> calculate(calculation));
-        context.contentType(mediaType.equals(Operation.JSON) ? mediaType : mediaType + "; charset=utf-8").result(answer);
+        Optional<AnswerForm<Q>> form = form(mediaType);
+        form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy));
+        context.contentType(form.map(AnswerForm::contentType).orElse(mediaType)).result(answer);
+    }
+
+    private Optional<AnswerForm<Q>> form(String mediaType) {
+        return operation.forms().stream().filter(one -> one.mediaType().equals(mediaType)).findFirst();
     }
 
     /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */

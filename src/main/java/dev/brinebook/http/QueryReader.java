@@ -60,9 +60,9 @@ final class QueryReader {
         ObjectNode body = JsonNodeFactory.instance.objectNode();
         for (QueryParameter parameter : parameters) {
             String text = given.get(parameter.name());
-            if (text != null) {
+            if (text != null && !parameter.isWhole()) {
                 put(body, parameter, text);
-            } else if (parameter.required()) {
+            } else if (text == null && parameter.required()) {
                 violations.add(new Violation(parameter.pointer(), Code.MISSING,
                         Message.of("{0} is missing: {1}", parameter.name(), Message.of(parameter.description()))));
             }
@@ -70,11 +70,22 @@ final class QueryReader {
         if (!violations.isEmpty()) {
             throw new InvalidRequest(violations.sorted());
         }
+        if (isWhole()) {
+            return given.get(parameters.get(0).name()).getBytes(StandardCharsets.UTF_8);
+        }
         return body.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Whether the query holds the whole body, which is bounded by the length of the address. */
+    private boolean isWhole() {
+        return parameters.stream().anyMatch(QueryParameter::isWhole);
     }
 
     /** The parameter that a violation of the body belongs to, or null. */
     String parameterOf(Violation violation) {
+        if (isWhole()) {
+            return parameters.get(0).name();
+        }
         return parameters.stream().filter(p -> p.pointer().equals(violation.pointer())
                 || p.pointer().startsWith(violation.pointer() + "/")).map(QueryParameter::name).findFirst()
                 .orElse(violation.code() == Code.UNKNOWN_FIELD
@@ -119,13 +130,13 @@ final class QueryReader {
         }
     }
 
-    private static String decode(String text) {
+    private String decode(String text) {
         if (BROKEN.matcher(text).find()) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
                     Message.of("The query is not properly percent-encoded."));
         }
         String decoded = URLDecoder.decode(text, StandardCharsets.UTF_8);
-        if (decoded.indexOf(REPLACEMENT) >= 0 || decoded.length() > LONGEST) {
+        if (decoded.indexOf(REPLACEMENT) >= 0 || !isWhole() && decoded.length() > LONGEST) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
                     Message.of("The query is not UTF-8, or a part of it is longer than {0} characters.", LONGEST));
         }

@@ -23,6 +23,11 @@ public interface Wording {
         }
     };
 
+    /** Language by ISO 639, such as {@code es}. */
+    default String code() {
+        return "en";
+    }
+
     /** The template in this language. */
     String template(String english);
 

@@ -59,7 +59,7 @@ class CrossOriginTest {
             new Case(404, true, "POST /v1/bulk/nothing HTTP/1.1", length(JSON, "{}"), "{}"),
             new Case(404, true, "OPTIONS /nothing HTTP/1.1", "", ""),
             new Case(405, true, "PUT " + Served.CONVERSION + " HTTP/1.1", length(JSON, "{}"), "{}"),
-            new Case(405, true, "GET /v1/assessment HTTP/1.1", "", ""),
+            new Case(405, true, "GET /v1/settings-review HTTP/1.1", "", ""),
             new Case(406, true, GET, "Accept: image/png\r\n", ""),
             new Case(413, true, CONVERSION, JSON + "Content-Length: 99999999\r\n", ""),
             new Case(414, false, "GET /" + "x".repeat(20_000) + " HTTP/1.1", "", ""),

@@ -40,9 +40,9 @@ public final class ScheduleRegeneration {
             ScheduleRequest.class, ScheduleAnswer.class, ScheduleRegeneration::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(List.of(
-                    new AnswerForm<>(CalendarFile.MEDIA_TYPE, CalendarFile.DESCRIPTION, "ics", "apartment",
+                    AnswerForm.text(CalendarFile.MEDIA_TYPE, CalendarFile.DESCRIPTION, "ics", "apartment",
                             ScheduleRegeneration::calendar),
-                    new AnswerForm<>(EventTable.MEDIA_TYPE, EventTable.DESCRIPTION, "csv", "holiday-cabin",
+                    AnswerForm.text(EventTable.MEDIA_TYPE, EventTable.DESCRIPTION, "csv", "holiday-cabin",
                             ScheduleRegeneration::table)));
 
     private ScheduleRegeneration() {

@@ -8,6 +8,7 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.http.TestServer;
 import dev.brinebook.wording.Wording;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,7 @@ class ScheduleLanguageTest {
                 ScheduleRequest.class);
         AnswerForm<ScheduleRequest> form = ScheduleRegeneration.OPERATION.forms().stream()
                 .filter(one -> one.mediaType().equals(mediaType)).findAny().orElseThrow();
-        return form.write().apply(request, language).replace("\r\n ", "");
+        return new String(form.write().apply(request, language), StandardCharsets.UTF_8).replace("\r\n ", "");
     }
 
     private static List<String> lines(String file, String start) {
