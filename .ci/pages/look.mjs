@@ -79,6 +79,32 @@ async function crawl() {
   return known;
 }
 
+// The sheet to print: a link, looked at as a page in both schemes; its XHTML closes void elements.
+async function sheet() {
+  const request = { water: { hardness: { value: 22, unit: 'gpg' }, supply: 'privateWell' }, household: { people: 5 },
+    softener: { resinVolume: { value: 1.5, unit: 'ft3' }, saltDose: { value: 15, unit: 'lb/ft3' }, control: { kind: 'clock', everyDays: 3 } },
+    conversion: { cost: { value: 420, unit: 'USD' } } };
+  const path = `/v1/assessment?request=${encodeURIComponent(JSON.stringify(request))}`;
+  for (const [scheme, viewport] of [['light', PHONE], ['dark', PHONE], ['light', { width: 1280, height: 900 }]]) {
+    const page = await open(path, scheme, viewport);
+    assert.ok(await page.$('section.installer'), 'the sheet is shown');
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (width > viewport.width) {
+      faults.push(`sheet: ${width} wide on a screen of ${viewport.width}`);
+    }
+    if (shots) {
+      await page.screenshot({ path: join(shots, `sheet-${scheme}-${viewport.width}.png`), fullPage: true });
+    }
+    await page.close();
+  }
+  const xhtml = await (await fetch(origin + path, { headers: { Accept: 'text/html' } })).text();
+  const strict = new HtmlValidate({ root: true, extends: ['html-validate:recommended'],
+    rules: { 'void-style': ['error', { style: 'selfclosing' }] } });
+  for (const message of (await strict.validateString(xhtml, 'sheet')).results.flatMap(result => result.messages)) {
+    faults.push(`sheet:${message.line}: ${message.ruleId}: ${message.message}`);
+  }
+}
+
 async function tryOut() {
   const page = await open('/docs/try#/calculation/convertHardness', 'dark', { width: 1280, height: 900 });
   await page.waitForSelector('#operations-calculation-convertHardness .execute', { timeout: 60_000 });
@@ -101,6 +127,7 @@ try {
   const paths = await crawl();
   assert.ok(paths.length > 30, `only ${paths.length} pages`);
   await tryOut();
+  await sheet();
   for (const name of shots ? ['/docs', '/docs/operations/compensateHardness', '/docs/sources', '/problems/invalid-request'] : []) {
     for (const scheme of ['light', 'dark']) {
       const page = await open(name, scheme, { width: 1280, height: 900 });

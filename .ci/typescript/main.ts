@@ -27,7 +27,11 @@ const posted = await client.POST('/v1/compensated-hardness', {
 await sameAnswer('compensateHardnessByQuery', client.GET('/v1/compensated-hardness', {
   params: {query: {value: 25, unit: 'gpg', iron: 2, manganese: 0.5, set: 'standard', units: 'metric'}},
 }), posted.data!);
+const whole = {params: {query: {request: JSON.stringify(json('examples/assess.apartment.request.json'))}}};
+await sameAnswer('assessByQuery', client.GET('/v1/assessment', whole), json('examples/assess.apartment.response.json'));
 
+await sameAnswer('text/html', client.GET('/v1/assessment', {...whole, headers: {Accept: 'text/html'}, parseAs: 'text'}),
+  read('examples/assess.apartment.response.html'));
 for (const [example, type, ending] of [['apartment', 'calendar', 'ics'], ['holiday-cabin', 'csv', 'csv']] as const) {
   await sameAnswer(`text/${type}`, client.POST('/v1/regeneration-schedule', {
     body: json(`examples/scheduleRegeneration.${example}.request.json`),
@@ -66,7 +70,7 @@ const pages = await Promise.all([client.GET('/docs', html), client.GET('/docs/tr
 pages.forEach(page => assert.match(page.data!, /<html/));
 assert.match((await client.GET('/llms.txt', html)).data!, /\/mcp/);
 
-const byHand: (keyof operations)[] = ['convertHardnessByQuery', 'compensateHardnessByQuery', 'checkLive', 'checkReady',
+const byHand: (keyof operations)[] = ['convertHardnessByQuery', 'compensateHardnessByQuery', 'assessByQuery', 'checkLive', 'checkReady',
   'readVersion', 'readContractAsJson', 'readContractAsYaml', 'readBulkTemplate', 'readSources', 'readDocs', 'tryOut', 'readChangelog',
   'readSourcesPage', 'readProblems', 'readOperation', 'readProblem', 'readLlmsText'];
 byHand.forEach(id => seen.add(id));

@@ -96,7 +96,9 @@ public final class CallEveryExample {
         comparison.assertSame("compensateHardnessByQuery", comparison.tree(calculation.compensateHardness(request)),
                 calculation.compensateHardnessByQuery(new BigDecimal("25"), "gpg", new BigDecimal("2"),
                         new BigDecimal("0.5"), null, "metric"));
-        called.addAll(List.of("convertHardnessByQuery", "compensateHardnessByQuery"));
+        comparison.assertSame("assessByQuery", comparison.read(contract.resolve("examples/assess.apartment.response.json")),
+                calculation.assessByQuery(comparison.read(contract.resolve("examples/assess.apartment.request.json")).toString()));
+        called.addAll(List.of("convertHardnessByQuery", "compensateHardnessByQuery", "assessByQuery"));
     }
 
     private static ConcentrationQuantity milligramsPerLitre(String value) {

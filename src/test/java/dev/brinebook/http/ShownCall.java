@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 record ShownCall(String path, String headers, String body) {
 
     private static final Pattern COMMAND = Pattern.compile(
-            "curl -s 'localhost:8080([^' ]+)'((?: -H '[^']+')*)(?: (?:-d|--data-binary) @- <<'BODY'\n(.*)\nBODY)?\\s*",
+            "curl -s 'localhost:8080([^' ]+)'((?: -H '[^']+')*)(?: -o [a-z.]+)?(?: (?:-d|--data-binary) @- <<'BODY'\n(.*)\nBODY)?\\s*",
             Pattern.DOTALL);
 
     static ShownCall of(String command) {

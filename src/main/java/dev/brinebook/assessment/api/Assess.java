@@ -1,8 +1,10 @@
 package dev.brinebook.assessment.api;
 
+import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Text;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
@@ -17,6 +19,8 @@ import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.regeneration.api.CycleTable;
 import dev.brinebook.regeneration.api.RefillSetting;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.sheet.Sheet;
+import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Readiness;
@@ -31,6 +35,8 @@ import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
 import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -46,9 +52,20 @@ public final class Assess {
                     + " against a year metered on the same days (salt, water, hard days, bags to buy), payback,"
                     + " sodium, and what to be careful about. Every part comes from the same results. For a single"
                     + " part choose its own operation, such as reviewSettings or estimatePayback; where no softener"
-                    + " stands there yet, sizeSoftener.",
-            AssessmentRequest.class, AssessmentAnswer.class, Assess::answer, List.of(),
-            List.of("well-family", "apartment", "holiday-cabin"));
+                    + " stands there yet, sizeSoftener. Asked for text/html or application/pdf it answers a sheet to print.",
+            AssessmentRequest.class, AssessmentAnswer.class, Assess::answer,
+            List.of(QueryParameter.whole("request", "The request of the POST form as JSON, percent-encoded; a link holds up to"
+                    + " about 15000 characters of it.", "{\"water\":{\"hardness\":{\"value\":22,\"unit\":\"gpg\"}},\"household\":"
+                    + "{\"people\":5},\"softener\":{\"resinVolume\":{\"value\":1.5,\"unit\":\"ft3\"},\"saltDose\":{\"value\":15,"
+                    + "\"unit\":\"lb/ft3\"},\"control\":{\"kind\":\"clock\",\"everyDays\":3}}}")),
+            List.of("well-family", "apartment", "holiday-cabin"))
+            .answeringIn(List.of(
+                    new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page that holds its own style and"
+                            + " asks nobody for anything.", "html", "apartment", Sheet.POLICY,
+                            (request, language) -> sheet(request, language).getBytes(StandardCharsets.UTF_8)),
+                    new AnswerForm<>(AssessmentSheet.PDF, AssessmentSheet.DESCRIPTION + " The same as a tagged document with its"
+                            + " font embedded.", "pdf", "apartment", null,
+                            (request, language) -> Typesetter.pdf(sheet(request, language)))));
 
     private Assess() {
     }
@@ -83,6 +100,10 @@ public final class Assess {
                 YearComparison.of(assessment, store, units, explanation), worth,
                 SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static String sheet(AssessmentRequest request, Wording language) {
+        return AssessmentSheet.xhtml(answer(request), request.units(), language);
     }
 
     private static void warn(Assessment assessment, SiteRequest site, Explanation explanation) {

@@ -1,0 +1,157 @@
+package dev.brinebook.assessment.api;
+
+import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.payback.api.PaybackFigures;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.sheet.Paper;
+import dev.brinebook.sheet.Row;
+import dev.brinebook.sheet.Sheet;
+import dev.brinebook.sheet.Shown;
+import dev.brinebook.softener.Readiness;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The answer on two pages, one for the customer and one for the installer. Every number is one of the answer and says where
+ * it stands there.
+ */
+record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> water, boolean fits, List<Row> changes,
+        List<Row> year, List<Row> money, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
+        List<Caution> cautions) {
+
+    static final String HTML = "text/html";
+    static final String PDF = "application/pdf";
+    static final String DESCRIPTION = "A sheet of two pages in the language of Accept-Language: for the customer what, why, cost,"
+            + " payback and cautions; for the installer each setting with its reason, the steps, what to check before and after,"
+            + " and room for readings and a signature. Its numbers are those of the JSON answer, of which it leaves out the rest."
+            + " The paper is US Letter, or A4 where units is metric.";
+
+    /** A condition, how it stands, and what to do where it is not met. */
+    record Check(Message wanted, SheetWords state, List<Message> whenNotMet) {
+
+        private static Check of(dev.brinebook.softener.api.ReadinessCheck check) {
+            return new Check(check.wanted(), SheetWords.of(check.state()),
+                    check.state() == Readiness.State.NOT_MET ? List.of(check.whenNotMet()) : List.of());
+        }
+    }
+
+    /** A caution with its weight in words. */
+    record Caution(SheetWords severity, Message message) {
+
+        private static Caution of(CautionAnswer caution) {
+            return new Caution(SheetWords.of(caution.severity()), caution.message());
+        }
+    }
+
+    /** The sheet as a page. */
+    static String xhtml(AssessmentAnswer answer, AnswerUnits units, Wording language) {
+        Paper paper = AnswerUnits.orDefault(units) == AnswerUnits.METRIC ? Paper.A4 : Paper.LETTER;
+        return Sheet.xhtml("assessment", paper, of(answer), language);
+    }
+
+    private static AssessmentSheet of(AssessmentAnswer answer) {
+        return new AssessmentSheet(SheetWords.all(), answer, water(answer), answer.fit().fits(), changes(answer), year(answer),
+                answer.conversion().payback() == null ? List.of() : money(answer.conversion().payback()), settings(answer),
+                steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
+                answer.cautions().stream().map(Caution::of).toList());
+    }
+
+    private static List<Row> water(AssessmentAnswer answer) {
+        List<Row> rows = new ArrayList<>(List.of(
+                row(Message.of("Hardness as tested"), "/hardness/tested", answer.hardness().tested()),
+                row(Message.of("Hardness with what iron and manganese add"), "/hardness/compensated",
+                        answer.hardness().compensated()),
+                row(Message.of("Softened water on a mean day"), "/demand/dailyUse", answer.demand().dailyUse()),
+                row(Message.of("Capacity that a regeneration restores, as found"), "/fit/capacity", answer.fit().capacity())));
+        if (answer.fit().daysBetweenRegenerations() != null) {
+            rows.add(row(Message.of("Days that it lasts on average"), "/fit/daysBetweenRegenerations",
+                    answer.fit().daysBetweenRegenerations()));
+        }
+        rows.add(row(Message.of("Sodium that softening adds"), "/softenedWater/addedSodium", answer.softenedWater().addedSodium()));
+        rows.add(row(Message.of("Potassium that softening adds"), "/softenedWater/addedPotassium",
+                answer.softenedWater().addedPotassium()));
+        return rows;
+    }
+
+    private static List<Row> changes(AssessmentAnswer answer) {
+        return IntStream.range(0, answer.findings().size()).mapToObj(i -> {
+            String at = "/findings/" + i;
+            return Row.of(answer.findings().get(i).why(), new Shown(at + "/set", answer.findings().get(i).set()),
+                    new Shown(at + "/shouldBe", answer.findings().get(i).shouldBe()));
+        }).toList();
+    }
+
+    private static List<Row> year(AssessmentAnswer answer) {
+        YearComparison year = answer.year();
+        return List.of(
+                pair(Message.of("Regenerations"), "regenerations", year.asFound().regenerations(), year.metered().regenerations()),
+                pair(Message.of("Salt"), "salt", year.asFound().salt(), year.metered().salt()),
+                pair(Message.of("Water of regenerations"), "water", year.asFound().water(), year.metered().water()),
+                pair(Message.of("Days on which hard water passes"), "hardDays", year.asFound().hardDays(), year.metered().hardDays()),
+                Row.of(Message.of("Bags of salt to buy"), new Shown("/year/saltAsFound/bags", year.saltAsFound().bags()),
+                        new Shown("/year/saltMetered/bags", year.saltMetered().bags())));
+    }
+
+    private static List<Row> money(PaybackFigures payback) {
+        String at = "/conversion/payback";
+        return List.of(row(Message.of("Left to pay after any rebate"), at + "/investment", payback.investment()),
+                row(Message.of("Saved in the first year"), at + "/firstYearSaving/total", payback.firstYearSaving().total()),
+                payback.simplePaybackYears().value() == null
+                        ? row(Message.of("Years until it is paid back"), at + "/simplePaybackYears/why",
+                                payback.simplePaybackYears().why())
+                        : row(Message.of("Years until it is paid back"), at + "/simplePaybackYears/value",
+                                payback.simplePaybackYears().value()),
+                row(Message.of("Gain over the whole time looked at, at today's worth"), at + "/netPresentValue",
+                        payback.netPresentValue()));
+    }
+
+    private static List<Row> settings(AssessmentAnswer answer) {
+        RecommendedSettings set = answer.settings();
+        Stream<Row> rows = Stream.of(setting(Message.of("Hardness"), "hardness", set.hardness(), set),
+                setting(Message.of("Capacity"), "capacity", set.capacity(), set),
+                setting(Message.of("Water between regenerations"), "meterVolume", set.meterVolume(), set),
+                setting(Message.of("Reserve, a part of it"), "reserve", set.reserve(), set),
+                setting(Message.of("Salt dose"), "saltDose", set.saltDose(), set),
+                setting(Message.of("Salt of one regeneration"), "saltPerRegeneration", set.saltPerRegeneration(), set),
+                setting(Message.of("Day override, days"), "dayOverride", set.dayOverride(), set),
+                setting(Message.of("Hour of regeneration"), "regenerationHour", set.regenerationHour(), set),
+                setting(Message.of("Refill, minutes"), "refillMinutes", set.refillMinutes(), set));
+        return rows.toList();
+    }
+
+    private static Row setting(Message label, String name, Object value, RecommendedSettings set) {
+        int place = IntStream.range(0, set.reasons().size()).filter(i -> set.reasons().get(i).setting().equals(name)).findFirst()
+                .orElseThrow();
+        return Row.of(label, new Shown("/settings/" + name, value),
+                new Shown("/settings/reasons/" + place + "/reason", set.reasons().get(place).reason()));
+    }
+
+    private static List<Row> steps(AssessmentAnswer answer) {
+        return IntStream.range(0, answer.cycle().steps().size()).mapToObj(i -> {
+            var step = answer.cycle().steps().get(i);
+            String at = "/cycle/steps/" + i;
+            return Row.of(Message.saying(step.step()), step.tenthMinutes() == null
+                    ? new Shown(at + "/wholeMinutes", step.wholeMinutes()) : new Shown(at + "/tenthMinutes", step.tenthMinutes()),
+                    new Shown(at + "/flow", step.flow()), new Shown(at + "/waterTaken", step.waterTaken()),
+                    new Shown(at + "/waterToDrain", step.waterToDrain()));
+        }).toList();
+    }
+
+    private static List<SheetWords> toRead() {
+        return List.of(SheetWords.RAW_HARDNESS, SheetWords.RAW_IRON, SheetWords.SOFT_HARDNESS, SheetWords.METER, SheetWords.PRESSURE,
+                SheetWords.DRAIN_FLOW, SheetWords.REFILL_TIME);
+    }
+
+    private static Row row(Message label, String at, Object value) {
+        return Row.of(label, new Shown(at, value));
+    }
+
+    private static Row pair(Message label, String name, Object found, Object advised) {
+        return Row.of(label, new Shown("/year/asFound/" + name, found), new Shown("/year/metered/" + name, advised));
+    }
+}
