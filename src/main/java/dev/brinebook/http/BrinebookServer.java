@@ -170,6 +170,7 @@ public final class BrinebookServer implements AutoCloseable {
         config.routes.before(AgentHandler.PATH, agents::admit);
         add(config.routes, HandlerType.POST, AgentHandler.PATH, agents::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
+        Screens.routes().forEach((path, handler) -> get(config.routes, path, handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
                 .header("Cache-Control", "no-store").result(metrics.scrape()));

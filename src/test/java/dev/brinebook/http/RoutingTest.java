@@ -54,7 +54,7 @@ class RoutingTest {
     }
 
     static Stream<String> readable() {
-        return Stream.of(QUERY, "/openapi.json", "/openapi.yaml", "/docs", "/docs/page.css", "/problems/not-found",
+        return Stream.of(QUERY, "/openapi.json", "/openapi.yaml", "/example-shop", "/element/brinebook.js", "/docs", "/docs/page.css", "/problems/not-found",
                 "/version", "/health/live", "/health/ready", "/.well-known/api-catalog", "/nothing",
                 Served.CONVERSION + "?value=-1&unit=gpg");
     }
