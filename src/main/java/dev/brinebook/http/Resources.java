@@ -28,6 +28,11 @@ final class Resources {
         return read("/META-INF/resources/webjars/swagger-ui/" + VERSIONS.getProperty("swagger-ui") + "/" + name);
     }
 
+    /** A file of the packaged library that draws charts. */
+    static byte[] charts(String name) {
+        return read("/META-INF/resources/webjars/uplot/" + VERSIONS.getProperty("uplot") + "/dist/" + name);
+    }
+
     /** Version of the service. */
     static String version() {
         return VERSIONS.getProperty("version");

@@ -22,7 +22,7 @@ class RoutingTest {
     private static final String QUERY = Served.CONVERSION + "?value=18.5&unit=gpg";
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/v1", "/v1/nothing", "/v1/hardness-conversion/", "/V1/hardness-conversion", "/metrics",
+    @ValueSource(strings = {"/v1", "/v1/nothing", "/v1/hardness-conversion/", "/V1/hardness-conversion", "/metrics",
         "/problems/no-such", "/openapi.yml", "/favicon.ico"})
     void knowsNoOtherPath(String path) {
         for (String method : List.of("GET", "POST", "OPTIONS", "PATCH")) {
@@ -54,9 +54,9 @@ class RoutingTest {
     }
 
     static Stream<String> readable() {
-        return Stream.of(QUERY, "/openapi.json", "/openapi.yaml", "/example-shop", "/element/brinebook.js", "/docs", "/docs/page.css", "/problems/not-found",
-                "/version", "/health/live", "/health/ready", "/.well-known/api-catalog", "/nothing",
-                Served.CONVERSION + "?value=-1&unit=gpg");
+        return Stream.of(QUERY, "/openapi.json", "/openapi.yaml", "/", "/example-shop", "/element/brinebook.js", "/docs",
+                "/docs/page.css", "/problems/not-found", "/version", "/health/live", "/health/ready", "/.well-known/api-catalog",
+                "/nothing", Served.CONVERSION + "?value=-1&unit=gpg");
     }
 
     @ParameterizedTest

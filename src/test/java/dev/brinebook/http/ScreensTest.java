@@ -26,7 +26,7 @@ class ScreensTest {
     private static final String HOST = "http://localhost";
 
     @ParameterizedTest
-    @ValueSource(strings = {"/example-shop"})
+    @ValueSource(strings = {"/", "/example-shop"})
     void holdNoScriptOrStyleOfTheirOwnAndAskNoOtherHost(String path) {
         Response response = Served.given().get(path);
         response.then().statusCode(200).header("Content-Security-Policy", startsWith("default-src 'none'; script-src 'self'; "))
