@@ -32,6 +32,8 @@ export function table(caption, heads, rows) {
     make('tbody', {}, ...rows.map(row => make('tr', {}, ...row.map(cell => make('td', {}, typeof cell === 'number' ? number(cell) : cell ?? ''))))));
 }
 
+const MONEY = ['USD', 'EUR', 'GBP', 'CHF', 'CAD', 'MXN'];
+
 /** The fields of each step: pointer of the value, what kind of field, and its choices or its units. */
 export const FIELDS = {
   water: [
@@ -46,5 +48,8 @@ export const FIELDS = {
     ['tankHeight', '/softener/tankHeight', ['in', 'm', 'mm']], ['saltDose', '/softener/saltDose', ['lb/ft3', 'g/L']],
     ['control', '/softener/control/kind', null, ['clock', 'meteredDelayed', 'meteredImmediate', 'twinAlternating']],
     ['everyDays', '/softener/control/everyDays']],
-  saves: [['cost', '/conversion/cost', ['USD', 'EUR', 'GBP', 'CHF', 'CAD', 'MXN']]],
+  saves: [
+    ['cost', '/conversion/cost', MONEY], ['bagPrice', '/prices/saltBag/price', MONEY], ['bagMass', '/prices/saltBag/mass', ['lb', 'kg']],
+    ['waterPrice', '/prices/water/price', MONEY], ['waterPer', '/prices/water/per', ['gal', 'L', 'm3']],
+    ['sewerPrice', '/prices/sewer/price', MONEY], ['sewerPer', '/prices/sewer/per', ['gal', 'L', 'm3']]],
 };

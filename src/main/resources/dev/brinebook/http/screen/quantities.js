@@ -17,11 +17,15 @@ const PAIRS = [
 /** Where two US units have the same metric one, the property tells which. */
 const US_UNITS = { dailyUse: 'gal', resinVolume: 'ft3', hardness: 'gpg', per: 'gal' };
 
+/** Concentrations of other things are milligrams per litre in both systems. */
+const HARDNESS = ['hardness', 'hardnessUncertainty', 'hardnessSetting', 'endPoint'];
+
 const rounded = value => Number(value.toPrecision(6));
 
 /** A quantity in the other system, or as it is where it belongs to none. */
 export function inUnits(quantity, units, property) {
   const { value, unit } = quantity;
+  if (unit === 'mg/L' && !HARDNESS.includes(property)) { return quantity; }
   if (typeof value !== 'number') {
     const other = PAIRS.find(([us, metric]) => unit === (units === 'us' ? metric : us)
       && (units === 'metric' || !US_UNITS[property] || US_UNITS[property] === us));

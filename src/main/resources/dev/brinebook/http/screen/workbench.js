@@ -60,7 +60,7 @@ function show(except) {
     const value = at(given, input.dataset.pointer);
     if (value !== undefined) { input.value = value; } else if (input.dataset.pointer.endsWith('/unit')) {
       const choices = [...input.options].map(each => each.value);
-      input.value = choices.find(each => (units === 'metric') === ['mg/L', 'L', 'm', 'g/L', 'C', 'EUR'].includes(each)) ?? choices[0];
+      input.value = choices.find(each => (units === 'metric') === ['mg/L', 'L', 'm', 'g/L', 'C', 'kg', 'EUR'].includes(each)) ?? choices[0];
     } else if (input.tagName !== 'SELECT') { input.value = ''; }
   }
   document.querySelector(`[name=units][value=${units === 'metric' ? 'metric' : 'us'}]`).checked = true;
@@ -146,7 +146,7 @@ async function drawCharts(answer, signal) {
     optional(ask('/v1/regeneration-schedule', { ...shared, days: household.dailySeries ? undefined : EIGHT_WEEKS, policies: [
       { name: label('asFound'), control: softener.control }, { name: label('meteredDelayed'), control: { kind: 'meteredDelayed' } },
       { name: label('meteredImmediate'), control: { kind: 'meteredImmediate' } }] }, signal, language)),
-    cost ? optional(ask('/v1/alternatives', { ...shared, uncertainty: { draws: 200 }, horizonYears: given.conversion.horizonYears,
+    cost ? optional(ask('/v1/alternatives', { ...shared, uncertainty: {}, horizonYears: given.conversion.horizonYears,
       alternatives: [{ name: label('now'), kind: 'asFound' }, { name: label('after'), kind: 'metered', cost, rebate: given.conversion.rebate }] }, signal, language)) : null,
   ]);
   $('c-year').hidden = !answer.year.metered;
