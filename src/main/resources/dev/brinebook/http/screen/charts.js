@@ -12,29 +12,27 @@ const axis = (text, more = {}) => ({ label: text, stroke: colour('--soft'), grid
 const line = (text, tint, more = {}) => ({ label: text, stroke: colour(tint), width: 2, points: { show: false }, ...more });
 
 /** Draws into a figure, or gives the figure that stands there new data. */
-function draw(figure, { title, note, options, data, heads, rows, key }) {
-  const spoken = `${title}. ${note ?? ''}`;
+function draw(figure, { title, note = '', spoken = '', options, data, heads, rows, key }) {
   let plot = figure.querySelector('.plot');
   if (!plot) {
     plot = make('div', { class: 'plot', role: 'img' });
     figure.replaceChildren(make('figcaption', {}, title), plot, make('p', { class: 'key' }),
       make('details', {}, make('summary', {}, label('table')), make('div', { class: 'wide', tabindex: '0', role: 'group', 'aria-label': title })));
   }
-  plot.setAttribute('aria-label', spoken);
+  plot.setAttribute('aria-label', `${title}. ${note} ${spoken}`);
   const legend = figure.querySelector('.key');
-  legend.replaceChildren(...key.flatMap(([text, mark]) => [make('span', { class: `mark ${mark}` }), `${text} `]), note ?? '');
+  legend.replaceChildren(...key.flatMap(([text, mark]) => [make('span', { class: `mark ${mark}` }), `${text} `]), make('br'), note);
   figure.querySelector('.wide').replaceChildren(table(title, heads, rows));
   drawn.get(figure)?.destroy();
   const before = [...plot.children];
   drawn.set(figure, new globalThis.uPlot({ width: Math.max(200, plot.clientWidth), height: HEIGHT, legend: { show: false },
     cursor: { show: false }, ...options }, data, plot));
   before.forEach(each => each.remove());
-  figure.redraw = () => draw(figure, { title, note, options, data, heads, rows, key });
 }
 
-/** Draws all again, after a change of width or colours. */
-export const redrawAll = again => drawn.forEach((plot, figure) => (again ? again(figure) : plot.setSize({
-  width: Math.max(200, figure.querySelector('.plot').clientWidth), height: HEIGHT })));
+/** Fits all to a new width of the page. */
+export const fitAll = () => drawn.forEach((plot, figure) => plot.setSize({
+  width: Math.max(200, figure.querySelector('.plot').clientWidth), height: HEIGHT }));
 
 /** Capacity and efficiency against salt dose in this water, with the dose to set. */
 export function doses(figure, chart, chosen) {
@@ -46,15 +44,15 @@ export function doses(figure, chart, chosen) {
   const has = column.some(each => each !== null);
   const [dose, cap, eff] = [points[0].saltDose.unit, points.find(p => p.workingTable?.capacity)?.workingTable.capacity.unit,
     points.find(p => p.workingTable?.saltEfficiency)?.workingTable.saltEfficiency.unit];
-  draw(figure, { title: label('doseChart'), note: `${label('set')}: ${number(chosen.value)} ${chosen.unit}.`,
+  draw(figure, { title: label('doseChart'), spoken: `${label('chosen')}: ${number(chosen.value)} ${chosen.unit}.`,
     options: { scales: { x: { time: false }, eff: {} },
       axes: [axis(`${label('saltDose')} (${dose})`, { size: 40 }), axis(`${label('capacity')} (${cap})`),
         axis(`${label('efficiency')} (${eff})`, { scale: 'eff', side: 1, grid: { show: false } })],
-      series: [{}, line(label('capacity'), '--one'), line('column', '--three', { dash: [6, 4], show: has }),
+      series: [{}, line(label('capacity'), '--one'), line(label('byColumn'), '--three', { dash: [6, 4], show: has }),
         line(label('efficiency'), '--two', { scale: 'eff' })],
       hooks: { draw: [plot => mark(plot, chosen.value)] } },
     data: [x, capacity, column, efficiency],
-    key: [[label('capacity'), 'one'], ...(has ? [[`${label('capacity')}, ion exchange`, 'three']] : []), [label('efficiency'), 'two'], [label('set'), 'set']],
+    key: [[label('capacity'), 'one'], ...(has ? [[label('byColumn'), 'three']] : []), [label('efficiency'), 'two'], [`${label('chosen')}: ${number(chosen.value)} ${chosen.unit}`, 'set']],
     heads: [`${label('saltDose')} (${dose})`, `${label('capacity')} (${cap})`, `${label('efficiency')} (${eff})`],
     rows: x.map((each, i) => [each, capacity[i], efficiency[i]]) });
 }

@@ -126,7 +126,7 @@ function write(answer) {
     ...answer.findings.map(each => make('li', {}, `${each.set} → ${each.shouldBe}. ${each.why}`))));
   const why = new Map((settings.reasons ?? []).map(each => [each.setting, each.reason]));
   fill($('out-set'), make('dl', { class: 'settings' }, ...['hardness', 'capacity', 'meterVolume', 'reserve', 'saltDose', 'saltPerRegeneration',
-    'dayOverride', 'regenerationHour', 'refillMinutes'].filter(name => settings[name] !== undefined).flatMap(name => [make('dt', {}, label(name)),
+    'dayOverride', 'regenerationHour', 'refillMinutes'].filter(name => settings[name] !== undefined).flatMap(name => [make('dt', {}, label(name === 'hardness' ? 'hardnessToSet' : name)),
     make('dd', {}, make('strong', {}, shown(settings[name], `/settings/${name}`)), make('span', { class: 'reason' }, why.get(name) ?? ''))])));
   const payback = conversion?.payback;
   fill($('out-saves'), facts([['saltSaved', year.saltSaved, '/year/saltSaved'], ['waterSaved', year.waterSaved, '/year/waterSaved'],
@@ -191,7 +191,7 @@ function begin() {
     try { download(await ask('/v1/assessment', given, undefined, language, 'application/pdf'), 'sheet.pdf'); } catch (fault) { $('done').textContent = fault.message; }
   });
   addEventListener('hashchange', () => { const fresh = fromAddress(location.hash); if (fresh) { take(fresh); } });
-  addEventListener('resize', () => charts.redrawAll());
+  addEventListener('resize', () => charts.fitAll());
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => calculate());
   show();
   calculate();
