@@ -50,5 +50,8 @@ export function fromAddress(hash) {
   }
 }
 
+/** Where the sheet of a case is; a browser gets it as a page. */
+export const toSheet = given => `/v1/assessment?request=${encodeURIComponent(JSON.stringify(given))}`;
+
 export const toCurl = given => `curl -s '${location.origin}/v1/assessment' -H 'Content-Type: application/json' -d '${
   JSON.stringify(given).replaceAll("'", "'\\''")}'`;

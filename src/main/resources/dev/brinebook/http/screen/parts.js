@@ -50,6 +50,6 @@ export const FIELDS = {
     ['everyDays', '/softener/control/everyDays']],
   saves: [
     ['cost', '/conversion/cost', MONEY], ['bagPrice', '/prices/saltBag/price', MONEY], ['bagMass', '/prices/saltBag/mass', ['lb', 'kg']],
-    ['waterPrice', '/prices/water/price', MONEY], ['waterPer', '/prices/water/per', ['gal', 'L', 'm3']],
-    ['sewerPrice', '/prices/sewer/price', MONEY], ['sewerPer', '/prices/sewer/per', ['gal', 'L', 'm3']]],
+    ['waterPrice', '/prices/water/price', MONEY], ['waterPer', '/prices/water/per', ['gal', 'm3', 'L']],
+    ['sewerPrice', '/prices/sewer/price', MONEY], ['sewerPer', '/prices/sewer/per', ['gal', 'm3', 'L']]],
 };

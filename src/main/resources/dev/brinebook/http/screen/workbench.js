@@ -1,5 +1,5 @@
 /** The workbench: fields into a case, the case to the service, its answer onto the page. */
-import { INVENTED, at, converted, fromAddress, put, toAddress, toCurl } from './case.js';
+import { INVENTED, at, converted, fromAddress, put, toAddress, toCurl, toSheet } from './case.js';
 import * as charts from './charts.js';
 import { label, language } from './labels.js';
 import { FIELDS, facts, make, number, shown } from './parts.js';
@@ -7,6 +7,8 @@ import { Refused, ask } from './service.js';
 
 const PAUSE_MS = 250;
 const EIGHT_WEEKS = 56;
+/** The units that an empty field begins with, where it has one of them; else with its first. */
+const METRIC = ['mg/L', 'L', 'm3', 'm', 'g/L', 'C', 'kg'];
 const $ = id => document.getElementById(id);
 let given = fromAddress(location.hash) ?? INVENTED;
 let running = null;
@@ -55,12 +57,14 @@ function read(input, pointer, units) {
 /** The case into the fields, but not into the one that is typed in. */
 function show(except) {
   const units = given.units ?? 'us';
+  const currency = at(given, '/conversion/cost/unit') ?? (units === 'metric' ? 'EUR' : 'USD');
+  const usual = units === 'metric' ? [...METRIC, currency] : [currency];
   for (const input of document.querySelectorAll('[data-pointer]')) {
     if (input === except) { continue; }
     const value = at(given, input.dataset.pointer);
     if (value !== undefined) { input.value = value; } else if (input.dataset.pointer.endsWith('/unit')) {
       const choices = [...input.options].map(each => each.value);
-      input.value = choices.find(each => (units === 'metric') === ['mg/L', 'L', 'm', 'g/L', 'C', 'kg', 'EUR'].includes(each)) ?? choices[0];
+      input.value = choices.find(each => usual.includes(each)) ?? choices[0];
     } else if (input.tagName !== 'SELECT') { input.value = ''; }
   }
   document.querySelector(`[name=units][value=${units === 'metric' ? 'metric' : 'us'}]`).checked = true;
@@ -78,9 +82,11 @@ async function calculate() {
   const mine = running = new AbortController();
   document.body.setAttribute('aria-busy', 'true');
   try {
-    const answer = await ask('/v1/assessment', given, mine.signal, language);
+    const asked = given;
+    const answer = await ask('/v1/assessment', asked, mine.signal, language);
     trouble([]);
     write(answer);
+    $('sheet').href = toSheet(asked);
     await drawCharts(answer, mine.signal);
     performance.mark('answered');
   } catch (fault) {
@@ -126,8 +132,8 @@ function write(answer) {
     ...answer.findings.map(each => make('li', {}, `${each.set} → ${each.shouldBe}. ${each.why}`))));
   const why = new Map((settings.reasons ?? []).map(each => [each.setting, each.reason]));
   fill($('out-set'), make('dl', { class: 'settings' }, ...['hardness', 'capacity', 'meterVolume', 'reserve', 'saltDose', 'saltPerRegeneration',
-    'dayOverride', 'regenerationHour', 'refillMinutes'].filter(name => settings[name] !== undefined).flatMap(name => [make('dt', {}, label(name === 'hardness' ? 'hardnessToSet' : name)),
-    make('dd', {}, make('strong', {}, shown(settings[name], `/settings/${name}`)), make('span', { class: 'reason' }, why.get(name) ?? ''))])));
+    'dayOverride', 'regenerationHour', 'refillMinutes'].filter(name => settings[name] !== undefined).map(name => make('div', {}, make('dt', {}, label(name === 'hardness' ? 'hardnessToSet' : name)),
+    make('dd', {}, make('strong', {}, shown(settings[name], `/settings/${name}`)), make('span', { class: 'reason' }, why.get(name) ?? ''))))));
   const payback = conversion?.payback;
   fill($('out-saves'), facts([['saltSaved', year.saltSaved, '/year/saltSaved'], ['waterSaved', year.waterSaved, '/year/waterSaved'],
     ['saving', conversion?.firstYearSaving?.total, '/conversion/firstYearSaving/total'],
@@ -165,8 +171,12 @@ function download(blob, name) {
 }
 
 async function copy(text) {
-  await navigator.clipboard.writeText(text);
-  $('done').textContent = label('copied');
+  try {
+    await navigator.clipboard.writeText(text);
+    $('done').textContent = label('copied');
+  } catch { // no clipboard where the page comes over plain HTTP
+    $('done').textContent = text;
+  }
 }
 
 function take(fresh) {
@@ -178,6 +188,7 @@ function take(fresh) {
 function begin() {
   document.documentElement.lang = language;
   document.querySelectorAll('[data-label]').forEach(each => { each.textContent = label(each.dataset.label); });
+  document.querySelectorAll('[data-name]').forEach(each => each.setAttribute('aria-label', label(each.dataset.name)));
   Object.entries(FIELDS).forEach(([step, fields]) => $(`in-${step}`).append(...fields.map(field)));
   document.querySelectorAll('[name=units]').forEach(each => each.addEventListener('change', () => take({ ...converted(given, each.value), units: each.value })));
   $('link').addEventListener('click', () => copy(location.origin + location.pathname + toAddress(given)));
@@ -187,7 +198,7 @@ function begin() {
   $('file').addEventListener('change', async () => {
     try { take(JSON.parse(await $('file').files[0].text())); } catch { $('done').textContent = label('badFile'); }
   });
-  $('sheet').addEventListener('click', async () => {
+  $('pdf').addEventListener('click', async () => {
     try { download(await ask('/v1/assessment', given, undefined, language, 'application/pdf'), 'sheet.pdf'); } catch (fault) { $('done').textContent = fault.message; }
   });
   addEventListener('hashchange', () => { const fresh = fromAddress(location.hash); if (fresh) { take(fresh); } });
