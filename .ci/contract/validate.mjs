@@ -37,7 +37,7 @@ function visit(node, pointer) {
     return;
   }
   if (node.schema !== undefined) {
-    const values = Object.values(node.examples ?? {}).filter(example => !example.externalValue).map(example => example.value);
+    const values = Object.values(node.examples ?? {}).map(example => example.value);
     check(`${pointer}/schema`, node.example === undefined ? values : [...values, node.example]);
   } else if (Array.isArray(node.examples)) {
     check(pointer, node.examples);

@@ -148,18 +148,18 @@ final class DocumentBuilder {
         MediaType answer = new MediaType().schema(reference(operation.answerType()));
         operation.examples().forEach(name -> answer.addExamples(name, examples.read(operation, name, "response")));
         Content content = new Content().addMediaType(Operation.JSON, answer);
-        operation.forms().forEach(form -> content.addMediaType(form.mediaType(), form(form)
-                .addExamples(form.example(), form.isText() ? examples.read(operation, form) : Examples.elsewhere(operation, form))));
+        operation.forms().forEach(form -> content.addMediaType(form.mediaType(), form(operation, form)));
         ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
                 : "The answer, in the form that Accept gives the most weight; in JSON when it has no preference.");
         return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
     }
 
-    private static MediaType form(AnswerForm<?> form) {
+    private MediaType form(Operation<?, ?> operation, AnswerForm<?> form) {
         MediaType shown = text(form.description());
-        if (!form.isText()) {
-            shown.getSchema().setFormat("binary");
+        if (form.isText()) {
+            return shown.addExamples(form.example(), examples.read(operation, form));
         }
+        shown.getSchema().setFormat("binary");
         return shown;
     }
 

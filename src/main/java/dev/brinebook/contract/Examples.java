@@ -11,9 +11,7 @@ import io.swagger.v3.oas.models.examples.Example;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.stream.Collectors;
 
 /** Reads the committed examples, which the tests send and get back exactly. */
 public final class Examples {
@@ -35,13 +33,6 @@ public final class Examples {
 
     Example readText(String file, String name) {
         return invented(name).value(text(file));
-    }
-
-    /** The link that a form which is no text can be looked at by, when asked for by its media type. */
-    static Example elsewhere(Operation<?, ?> operation, AnswerForm<?> form) {
-        return invented(form.example()).externalValue(operation.path() + "?" + operation.query().stream()
-                .map(one -> one.name() + "=" + URLEncoder.encode(one.example(), StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&")));
     }
 
     /** A real answer, cut short. */
