@@ -19,7 +19,8 @@ import java.util.Set;
 public record UncertaintyRequest(
         @Property(value = "The inputs.", maxItems = 10, fallback = "salt, water and sewer prices normal by 15 %, hardness and"
                 + " daily use by 10 %, first cost triangular from 0.9 to 1.25") List<UncertainInputRequest> inputs,
-        @Property(value = "Draws at most. Of many alternatives, or such as regenerate all day long, fewer may be asked for.", min = FEWEST_DRAWS, max = Sample.MAX_DRAWS, fallback = "1000", example = "2000")
+        @Property(value = "Draws at most. Of many alternatives, or such as regenerate all day long, fewer may be asked for.",
+                min = FEWEST_DRAWS, max = Sample.MAX_DRAWS, fallback = "1000", example = "2000")
         Integer draws,
         @Property(value = "Standard error of the mean net present value at which no more draws are made.",
                 fallback = "none: all draws are made") Money enoughStandardError,
