@@ -1,0 +1,145 @@
+package dev.brinebook.http;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.assessment.Assessment;
+import dev.brinebook.assessment.api.AssessmentRequest;
+import dev.brinebook.payback.ConvertedYears;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.regeneration.Outcome;
+import dev.brinebook.regeneration.Simulation;
+import dev.brinebook.regeneration.Trial;
+import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Found;
+import dev.brinebook.softener.LeastCostDose;
+import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Review;
+import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.Sizing;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.TunedClock;
+import dev.brinebook.softener.Upkeep;
+import dev.brinebook.softener.api.SiteRequest;
+import dev.brinebook.softener.api.SoftenerCase;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** What each part of the assessment of the invented well family takes. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(value = 1, jvmArgsAppend = {"-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC"})
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class CaseBenchmark {
+
+    private final AssessmentRequest request = request();
+    private final SoftenerCase given = SoftenerCase.of(request, new Explanation());
+    private final Found found = request.softener().found(given, new Explanation());
+    private final Duty duty = given.duty();
+    private final Setup setup = found.setup();
+    private final Softener softener = setup.softener();
+    private final double dose = setup.countedDoseGramsPerLitre();
+    private final Prices prices = Prices.unitedStates2023();
+    private final RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre());
+    private final DosedSoftener dosed = DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius());
+
+    @Benchmark
+    public SoftenerCase caseOfARequest() {
+        return SoftenerCase.of(request, new Explanation());
+    }
+
+    @Benchmark
+    public Assessment assessment() {
+        return Assessment.of(found, duty, prices, SiteRequest.orUnseen(null).toDomain(null));
+    }
+
+    @Benchmark
+    public List<Finding> review() {
+        return Review.of(found, duty);
+    }
+
+    @Benchmark
+    public DosedSoftener designedCycle() {
+        return DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius());
+    }
+
+    @Benchmark
+    public MeterSettings meterSettings() {
+        return MeterSettings.of(dosed, duty);
+    }
+
+    @Benchmark
+    public Fit fit() {
+        return Fit.of(dosed, duty, true, Fit.Ratings.UNKNOWN);
+    }
+
+    @Benchmark
+    public DoseChoice.Option oneDose() {
+        return DoseChoice.option(softener, dose, duty, cost);
+    }
+
+    @Benchmark
+    public DoseChoice cheapestDose() {
+        return DoseChoice.cheapest(softener, duty, cost);
+    }
+
+    @Benchmark
+    public Optional<LeastCostDose> leastCostDose() {
+        return LeastCostDose.of(softener, duty, cost);
+    }
+
+    @Benchmark
+    public TunedClock tunedClock() {
+        return TunedClock.of(softener, duty, cost);
+    }
+
+    @Benchmark
+    public List<Sizing.Ranked> oneCandidate() {
+        return Sizing.rank(List.of(new Sizing.Candidate("invented", softener, Fit.Ratings.UNKNOWN, OptionalDouble.empty())), duty,
+                cost, OptionalDouble.empty());
+    }
+
+    @Benchmark
+    public Outcome year() {
+        return Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), dosed.regeneration()), found.policy());
+    }
+
+    @Benchmark
+    public ConvertedYears convertedYears() {
+        return ConvertedYears.of(setup, MeterSettings.of(dosed, duty).policy(), duty);
+    }
+
+    @Benchmark
+    public List<Upkeep> upkeep() {
+        return Upkeep.of(duty.water(), duty.days().firstDate(), duty.days().size());
+    }
+
+    private static AssessmentRequest request() {
+        try {
+            return new JsonReader().read(Files.readAllBytes(Path.of("openapi/examples/assess.well-family.request.json")),
+                    AssessmentRequest.class);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
