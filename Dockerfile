@@ -6,7 +6,7 @@ RUN mvn -q -B -Dmaven.test.skip=true -Djacoco.skip=true package && mv target/bri
 
 # The cache fits only the very Java, jars and paths that it was trained with, so training and running share one base.
 FROM eclipse-temurin:25-jre AS base
-# Heap, classes, compiled code, direct buffers and stacks of 0.5 MB each stay together below 256 MB.
+# Heap, classes, compiled code, direct buffers and stacks of 0.5 MB each stay together below 256 MB; typesetting takes more.
 ENV JDK_JAVA_OPTIONS="-XX:+UseSerialGC -Xms32m -Xmx96m -XX:MaxMetaspaceSize=80m -XX:ReservedCodeCacheSize=40m -XX:MaxDirectMemorySize=16m -Xss512k -XX:TrimNativeHeapInterval=2000 -XX:-UsePerfData -XX:+ExitOnOutOfMemoryError"
 WORKDIR /app
 COPY --from=build /src/target/lib lib
