@@ -41,7 +41,7 @@ async function sheet(given, answer) {
     const told = at(answer, pointer);
     const [value, unit] = typeof told === 'object' ? [told.value, told.unit] : [told, ''];
     const written = text.slice(0, text.length - unit.length).trim();
-    assert.ok(text.endsWith(unit) && (typeof value === 'number' ? Number(written) : written) === value, `${pointer}: ${text} for ${JSON.stringify(told)}`);
+    assert.ok(text.endsWith(unit) && (typeof value === 'number' ? near(written, value, 5e-4) : written === value), `${pointer}: ${text} for ${JSON.stringify(told)}`);
   }
   await close(page);
   return read.length;

@@ -1,6 +1,7 @@
 package dev.brinebook.sheet;
 
 import com.samskivert.mustache.Mustache;
+import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.wording.Message;
@@ -50,9 +51,13 @@ public final class Sheet {
                 .execute(new Frame(wording.code(), SCREEN, PRINT, paper.style(), content));
     }
 
+    /** Numbers to four significant digits, as in sentences, and money to the cent: a person reads them. */
     private static String text(Object value, Wording wording) {
         if (value instanceof Quantity<?> quantity) {
-            return Message.of("{0} {1}", quantity.value(), quantity.unit().symbol()).in(wording);
+            return Text.of(quantity).in(wording);
+        }
+        if (value instanceof BigDecimal number) {
+            return wording.number(Text.number(number.doubleValue()));
         }
         if (value instanceof Money money) {
             return money.inWords().in(wording);
@@ -63,7 +68,7 @@ public final class Sheet {
         if (value instanceof Message message) {
             return message.in(wording);
         }
-        return value instanceof BigDecimal || value instanceof Integer ? Message.of("{0}", value).in(wording) : value.toString();
+        return value.toString();
     }
 
     private static String policy() {
