@@ -64,6 +64,7 @@ public final class CompareAlternatives {
         List<Way> all = request.alternatives().stream().map(ways::of).toList();
         int baseline = baseline(request);
         Comparison comparison = new Comparison(all, baseline, duty, bills);
+        refuseTooManyDraws(request.uncertainty(), comparison);
         List<AlternativeAnswer> answers = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             answers.add(AlternativeLines.of(comparison, i, request.alternatives().get(i).kind(),
@@ -117,9 +118,6 @@ public final class CompareAlternatives {
                 asked.inputs() == null ? Origin.DEFAULT : Origin.CALLER);
         int draws = (int) explanation.orDefault("uncertainty.draws", asked.draws(), UncertaintyRequest.DEFAULT_DRAWS,
                 draw -> Message.of("{0}", draw));
-        if (draws > comparison.mostDraws()) {
-            throw tooManyDraws(comparison);
-        }
         double within = explanation.orDefault("uncertainty.paybackYears", asked.paybackYears(),
                 UncertaintyRequest.ASSUMED_PAYBACK_YEARS, years -> Message.of("{0} years", years));
         double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
@@ -129,10 +127,17 @@ public final class CompareAlternatives {
                 PreferencesRequest.seed(request.seed())), within, currency);
     }
 
-    private static InvalidRequest tooManyDraws(Comparison comparison) {
+    private static void refuseTooManyDraws(UncertaintyRequest asked, Comparison comparison) {
+        if (asked == null) {
+            return;
+        }
+        int draws = asked.draws() == null ? UncertaintyRequest.DEFAULT_DRAWS : asked.draws();
         int most = comparison.mostDraws() / Sample.DRAWS_PER_CUBE * Sample.DRAWS_PER_CUBE;
+        if (draws <= most) {
+            return;
+        }
         long perYear = Math.round(comparison.regenerationsPerYear());
-        return most < UncertaintyRequest.FEWEST_DRAWS
+        throw most < UncertaintyRequest.FEWEST_DRAWS
                 ? InvalidRequest.impossible("/uncertainty", Message.of(
                         "must be left out: the alternatives regenerate {0} times a year together", perYear))
                 : InvalidRequest.impossible("/uncertainty/draws", Message.of(
