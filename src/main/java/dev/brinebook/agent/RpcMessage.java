@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.brinebook.api.Operation;
 import io.modelcontextprotocol.spec.McpSchema.ErrorCodes;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -23,8 +25,12 @@ import java.util.Map;
 record RpcMessage(Object id, String method, Map<String, Object> params, String arguments) {
 
     private static final String NONE = "{}";
+    /** A message around the arguments of a call is two objects deep. */
+    private static final int DEPTH_AROUND_ARGUMENTS = 2;
     private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION).build());
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(Operation.MAX_DEPTH + DEPTH_AROUND_ARGUMENTS).build()).build());
 
     /**
      * The message in {@code text}.
@@ -53,7 +59,7 @@ record RpcMessage(Object id, String method, Map<String, Object> params, String a
             }
             return of(members, params, arguments);
         } catch (JsonProcessingException e) {
-            throw new RpcFault(ErrorCodes.PARSE_ERROR, "The message is not valid JSON, is cut off, or holds a key twice.");
+            throw new RpcFault(ErrorCodes.PARSE_ERROR, "The message is not valid JSON, is cut off, nested too deeply, or holds a key twice.");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

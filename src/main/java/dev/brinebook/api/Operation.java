@@ -28,6 +28,8 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         List<AnswerForm<Q>> forms, BodyForm<?, A> textForm) {
 
     public static final String JSON = "application/json";
+    /** How deep the JSON of a request may be nested; no request needs half of it. */
+    public static final int MAX_DEPTH = 32;
 
     public Operation {
         query = List.copyOf(query);

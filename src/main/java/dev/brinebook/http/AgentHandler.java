@@ -8,7 +8,6 @@ import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
-import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
 
@@ -25,20 +24,18 @@ final class AgentHandler {
     private final JsonReader reader;
     private final JsonWriter writer;
     private final Problems problems;
-    private final Turns turns;
+    private final ConcurrencyLimiter limiter;
     private final Settings settings;
-    private final RequestBody bodies;
     private ToolServer tools;
 
-    AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
-            Settings settings) {
+    AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems,
+            ConcurrencyLimiter limiter, Settings settings) {
         this.operations = operations;
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
-        this.turns = turns;
+        this.limiter = limiter;
         this.settings = settings;
-        this.bodies = new RequestBody(settings);
     }
 
     /** Refuses what a web page of an origin not listed makes a browser send, whatever the method. */
@@ -49,7 +46,7 @@ final class AgentHandler {
         }
     }
 
-    void post(Context context) throws IOException {
+    void post(Context context) {
         BodyType.of(context, List.of(Operation.JSON));
         Acceptance.choose(context, List.of(Operation.JSON));
         String version = context.header(PROTOCOL_VERSION);
@@ -58,8 +55,13 @@ final class AgentHandler {
                     String.join(", ", ToolServer.protocolVersions())));
         }
         Language language = AnswerLanguage.of(context);
-        String message = JsonReader.decode(bodies.read(context));
-        Reply reply = tools().answer(message, (operation, arguments) -> call(context, operation, arguments, language));
+        byte[] body = RequestBody.read(context);
+        // Decoding and parsing a message are work too, and hold several times its size.
+        Reply reply = limiter.callWithoutDeadline(Callers.identityOf(context), HeapPlan.ofAgent(body.length), () -> {
+            Deadline deadline = limiter.deadline();
+            return tools().answer(deadline.run(() -> JsonReader.decode(body)),
+                    (operation, arguments) -> call(context, operation, arguments, language, deadline));
+        });
         context.status(reply.status()).header("Cache-Control", "no-store");
         if (reply.json() == null) {
             context.res().setContentType(null);
@@ -69,10 +71,9 @@ final class AgentHandler {
     }
 
     private <Q extends Record, A extends Record> ToolAnswer call(Context context, Operation<Q, A> operation, byte[] arguments,
-            Language language) {
+            Language language, Deadline deadline) {
         try {
-            Q request = reader.read(arguments, operation.requestType());
-            return new ToolAnswer(turns.take(() -> calculate(operation, request, language)), false);
+            return new ToolAnswer(deadline.run(() -> calculate(operation, arguments, language)), false);
         } catch (InvalidRequest invalid) {
             return new ToolAnswer(problems.document(invalid.violations(), context.path(), RequestId.of(context), language), true);
         } catch (ProblemException problem) {
@@ -84,9 +85,12 @@ final class AgentHandler {
         }
     }
 
-    private <Q extends Record, A extends Record> byte[] calculate(Operation<Q, A> operation, Q request, Language language) {
+    private <Q extends Record, A extends Record> byte[] calculate(Operation<Q, A> operation, byte[] arguments, Language language) {
         try {
+            Q request = reader.read(arguments, operation.requestType());
+            Deadline.enter(Deadline.Part.CALCULATING);
             A answer = Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+            Deadline.enter(Deadline.Part.WRITING);
             return writer.write(answer, language);
         } catch (Error e) {
             throw new IllegalStateException("the calculation failed", e);

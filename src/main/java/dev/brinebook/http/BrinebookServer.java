@@ -25,6 +25,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.server.Handler.Singleton;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Server;
 import org.slf4j.Logger;
@@ -41,7 +43,9 @@ public final class BrinebookServer implements AutoCloseable {
     private final Problems problems = new Problems(writer);
     private final RequestMetrics metrics = new RequestMetrics();
     private final RequestLog log = new RequestLog(metrics);
-    private final Turns turns;
+    private final HeapPlan plan;
+    private final ConcurrencyLimiter limiter;
+    private final HeadDeadline heads;
     private final Listeners listeners;
     private final Cors cors;
     private final Callers callers;
@@ -64,9 +68,11 @@ public final class BrinebookServer implements AutoCloseable {
 
     BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
-        this.listeners = new Listeners(settings, metrics);
+        this.plan = HeapPlan.of(settings, Runtime.getRuntime().maxMemory());
+        this.heads = new HeadDeadline(settings.requestSeconds(), metrics, problems);
+        this.listeners = new Listeners(settings, plan, metrics, heads);
         this.callers = new Callers(settings, metrics);
-        this.turns = new Turns(metrics, settings.calculationMilliseconds());
+        this.limiter = new ConcurrencyLimiter(metrics, settings.calculationMilliseconds(), plan.calculatingBytes());
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.operations = List.copyOf(operations);
@@ -85,6 +91,7 @@ public final class BrinebookServer implements AutoCloseable {
             throw new UncheckedIOException("cannot listen on " + settings.host() + ", ports " + settings.port() + " and "
                     + settings.metricsPort(), new IOException(e));
         }
+        listeners.watchHeads();
         ready = true;
         LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
         return this;
@@ -159,14 +166,13 @@ public final class BrinebookServer implements AutoCloseable {
         config.requestLogger.http(log::tell);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
-        RequestBody bodies = new RequestBody(settings);
         operations.forEach(operation -> calculated.put(operation.path(), new OperationHandler<>(operation, reader, writer,
-                problems, turns, bodies)));
+                problems, limiter)));
         operations.forEach(operation -> route(config.routes, calculated.get(operation.path()), operation));
-        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, turns, metrics, longestPause);
+        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, limiter, metrics, longestPause);
         add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
-        AgentHandler agents = new AgentHandler(operations, reader, writer, problems, turns, settings);
+        AgentHandler agents = new AgentHandler(operations, reader, writer, problems, limiter, settings);
         config.routes.before(AgentHandler.PATH, agents::admit);
         add(config.routes, HandlerType.POST, AgentHandler.PATH, agents::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
@@ -251,11 +257,23 @@ public final class BrinebookServer implements AutoCloseable {
         return ready && callers.areAll() && Request.getLocalPort(request) == port();
     }
 
+    /** Whether the body of a request is read before anything else handles it. */
+    private boolean isCalculated(Request request) {
+        String path = request.getHttpURI().getCanonicalPath();
+        return HttpMethod.POST.is(request.getMethod()) && path != null
+                && (calculated.containsKey(path) || path.equals(AgentHandler.PATH));
+    }
+
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        Admission admission = new Admission(metrics, turns, calculated.keySet());
-        admission.setHandler(new ShortWay(calculated, this::isOpen, cors, log));
-        server.setHandler(admission);
+        Singleton innermost = new ShortWay(calculated, this::isOpen, cors, log);
+        for (Singleton outer : List.of(new RequestLimit(metrics), new BodyHandler(this::isCalculated, settings,
+                new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics),
+                new Admission(metrics, callers, limiter, calculated.keySet()), heads)) {
+            outer.setHandler(innermost);
+            innermost = outer;
+        }
+        server.setHandler(innermost);
         server.setErrorHandler(new ServerErrors(problems, cors));
     }
 }

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
 import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,18 +35,18 @@ final class BulkHandler {
     private final JsonReader reader;
     private final JsonWriter writer;
     private final Problems problems;
-    private final Turns turns;
+    private final ConcurrencyLimiter limiter;
     private final RequestMetrics metrics;
     private final Duration longestPause;
-    private final Semaphore streams = new Semaphore(MOST_AT_ONCE);
+    private final StreamSlots slots = new StreamSlots(MOST_AT_ONCE);
 
-    BulkHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
+    BulkHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter,
             RequestMetrics metrics, Duration longestPause) {
         operations.forEach(operation -> this.operations.put(operation.id(), operation));
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
-        this.turns = turns;
+        this.limiter = limiter;
         this.metrics = metrics;
         this.longestPause = longestPause;
     }
@@ -62,19 +61,23 @@ final class BulkHandler {
         if (!QueryReader.isEmpty(context, problems)) {
             return;
         }
-        if (!streams.tryAcquire()) {
+        StreamConnection connection = StreamConnection.of(context, longestPause);
+        String caller = Callers.identityOf(context);
+        StreamSlots.Slot slot = slots.take(caller, connection::wake).orElse(null);
+        if (slot == null) {
+            connection.end();
             metrics.reject(Rejection.STREAMS);
             throw new ProblemException(ProblemType.OVERLOADED, Message.of("As many streams run as may at once."));
         }
-        StreamConnection connection = StreamConnection.of(context, longestPause);
         try {
-            stream(context, operation, taken, given);
+            stream(context, operation, taken, given, caller, slot);
         } catch (IOException notRead) {
-            RequestId.tell(LOG.atInfo(), context).log("the answers were not read");
+            RequestId.tell(LOG.atInfo(), context).log(slot.isTaken() ? "the stream's place was given to another caller"
+                    : "the answers could not be sent");
             connection.cut();
         } finally {
             connection.end();
-            streams.release();
+            slots.giveBack(slot);
         }
     }
 
@@ -103,7 +106,8 @@ final class BulkHandler {
         return BodyType.of(context, List.of(AnswerLines.Ndjson.MEDIA_TYPE));
     }
 
-    private void stream(Context context, Operation<?, ?> operation, String taken, String given) throws IOException {
+    private void stream(Context context, Operation<?, ?> operation, String taken, String given, String caller,
+            StreamSlots.Slot slot) throws IOException {
         BoundedLines lines = new BoundedLines(context.req().getInputStream(), MAX_LINE_BYTES);
         UnaryOperator<byte[]> toJson = UnaryOperator.identity();
         if (taken.equals(AnswerTable.MEDIA_TYPE)) {
@@ -118,7 +122,7 @@ final class BulkHandler {
         boolean table = given.equals(AnswerTable.MEDIA_TYPE);
         context.status(200).contentType(table ? given + "; charset=utf-8" : given).header("Cache-Control", "no-store");
         new BulkStream<>(operation, toJson, table ? new AnswerTable(operation.answerType()) : new AnswerLines.Ndjson(),
-                reader, writer, problems, turns, metrics, RequestId.of(context), language).run(lines, context.res().getOutputStream());
+                reader, writer, problems, limiter, caller, slot, metrics, RequestId.of(context), language).run(lines, context.res().getOutputStream());
     }
 
     private static RowReader header(BoundedLines lines, Operation<?, ?> operation) {

@@ -19,15 +19,19 @@ import org.slf4j.LoggerFactory;
  * @param operation what is calculated
  * @param toJson the body of a single call that a line stands for
  * @param answers how the answers are written
+ * @param caller whose stream it is
+ * @param slot the place that the stream holds
  * @param requestId id of the request that the stream is
  * @param language what people are answered in
  */
 record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation, UnaryOperator<byte[]> toJson,
-        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, Turns turns,
-        RequestMetrics metrics, String requestId, Language language) {
+        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter,
+        String caller, StreamSlots.Slot slot, RequestMetrics metrics, String requestId, Language language) {
 
     static final Message TOO_LONG = Message.of("The line has more than {0} bytes.", BulkHandler.MAX_LINE_BYTES);
 
+    private static final Message TAKEN = Message.of("The stream ends here, as another caller needed its place: send the lines"
+            + " from this one on again.");
     private static final Logger LOG = LoggerFactory.getLogger(BulkStream.class);
     private static final int OUT_BUFFER_BYTES = 16_384;
 
@@ -40,6 +44,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
         OutputStream out = new BufferedOutputStream(response, OUT_BUFFER_BYTES);
         out.write(answers.start());
         for (BoundedLines.Line line = next(lines, out); line != null; line = next(lines, out)) {
+            slot.moved();
             if (!line.isBlank()) {
                 out.write(answer(line));
             }
@@ -53,10 +58,14 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             out.flush();
         }
         try {
-            return lines.next();
+            if (!slot.isTaken()) {
+                return lines.next();
+            }
+            throw new IOException("another stream needed the place");
         } catch (IOException broken) {
             LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, requestId).log("line {} did not come whole", lines.number() + 1);
-            out.write(problem(lines.number() + 1, ProblemType.ofBroken(broken),
+            out.write(slot.isTaken() ? problem(lines.number() + 1, ProblemType.OVERLOADED, TAKEN)
+                    : problem(lines.number() + 1, ProblemType.ofBroken(broken),
                     Message.of("The line did not come whole: the stream ends here.")));
             return null;
         }
@@ -75,9 +84,13 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             if (line.bytes() == null) {
                 throw new ProblemException(ProblemType.BODY_TOO_LARGE, TOO_LONG);
             }
-            Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
-            byte[] answer = turns.await(() -> OperationHandler.calculate(() -> writer.write(
-                    Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer"), language)));
+            byte[] answer = limiter.callInBulk(caller, HeapPlan.ofJson(line.bytes().length), () -> OperationHandler.calculate(() -> {
+                Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
+                Deadline.enter(Deadline.Part.CALCULATING);
+                A result = Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+                Deadline.enter(Deadline.Part.WRITING);
+                return writer.write(result, language);
+            }));
             metrics.countLine(true);
             return answers.answer(line.number(), answer);
         } catch (InvalidRequest invalid) {

@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -23,6 +25,9 @@ final class Callers {
     private static final Pattern BEARER = Pattern.compile("(?i:bearer) +([A-Za-z0-9._~+/-]{1,512}=*)");
     private static final String REALM = "Bearer realm=\"Brinebook\"";
 
+    /** Attribute of a request: whose share of the service it takes. */
+    private static final String IDENTITY = Callers.class.getName();
+
     private final ApiKeys keys;
     private final RateLimit rate;
     private final RequestMetrics metrics;
@@ -38,6 +43,23 @@ final class Callers {
         this.metrics = metrics;
         LOG.info("API keys {}, requests per minute and caller {}", keys == null ? "off" : "on, " + keys.count(),
                 rate == null ? "not limited" : settings.ratePerMinute());
+    }
+
+    /** Whose share of the service a request takes: that of its key, where keys are on and it has one, else of its address. */
+    String identify(Request request) {
+        String name = keys == null ? null : keyName(request.getHeaders().get(HttpHeader.AUTHORIZATION));
+        String identity = name == null ? "address " + Request.getRemoteAddr(request) : "key " + name;
+        request.setAttribute(IDENTITY, identity);
+        return identity;
+    }
+
+    /** What {@link #identify} found. */
+    static String identityOf(Request request) {
+        return (String) request.getAttribute(IDENTITY);
+    }
+
+    static String identityOf(Context context) {
+        return (String) context.req().getAttribute(IDENTITY);
     }
 
     /** Whether a path is for known callers only, where keys are on. */
@@ -72,10 +94,14 @@ final class Callers {
         }
     }
 
+    private String keyName(String authorization) {
+        Matcher bearer = BEARER.matcher(authorization == null ? "" : authorization);
+        return bearer.matches() ? keys.nameOf(bearer.group(1)).orElse(null) : null;
+    }
+
     private String named(Context context) {
         String given = context.header("Authorization");
-        Matcher bearer = BEARER.matcher(given == null ? "" : given);
-        String name = bearer.matches() ? keys.nameOf(bearer.group(1)).orElse(null) : null;
+        String name = keyName(given);
         if (name == null) {
             metrics.reject(Rejection.KEY);
             context.header(CHALLENGE, given == null ? REALM : REALM + ", error=\"invalid_token\"");

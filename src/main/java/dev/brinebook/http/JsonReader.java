@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.brinebook.api.Checker;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.wording.Message;
@@ -31,7 +32,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The one parser: bytes to a request record without violations, or every fault at once. */
 final class JsonReader {
 
-    static final int MAX_DEPTH = 32;
+    static final int MAX_DEPTH = Operation.MAX_DEPTH;
     static final int MAX_NAME_LENGTH = 128;
     static final int MAX_STRING_LENGTH = 4_096;
     static final int MAX_NUMBER_LENGTH = 64;

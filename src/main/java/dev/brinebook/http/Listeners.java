@@ -7,7 +7,6 @@ import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
-import org.eclipse.jetty.util.BlockingArrayQueue;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The two ports and the threads behind them, all of them bounded. */
@@ -28,36 +27,47 @@ final class Listeners {
     /** Beside the requests let in: accepting and selecting for both ports, and the health paths. */
     private static final int OTHER_THREADS = 16;
     private static final int FEWEST_THREADS = 8;
-    private static final int MOST_TASKS_WAITING = 1_024;
     private static final int THREAD_IDLE_MILLIS = 60_000;
 
     private final Settings settings;
+    private final HeapPlan plan;
     private final RequestMetrics metrics;
+    private final HeadDeadline heads;
     private ServerConnector service;
     private ServerConnector watching;
 
-    Listeners(Settings settings, RequestMetrics metrics) {
+    Listeners(Settings settings, HeapPlan plan, RequestMetrics metrics, HeadDeadline heads) {
         this.settings = settings;
+        this.plan = plan;
         this.metrics = metrics;
+        this.heads = heads;
     }
 
-    /** A small pool of plain threads: the work is calculation only, so that more of them would only wait for processors. */
+    /**
+     * A small pool of plain threads: the work is calculation only, so that more of them would only wait for processors. Its
+     * queue has no bound: a task that it refuses is a caller without an answer. {@link RequestLimit} bounds what it holds.
+     */
     static QueuedThreadPool threads() {
-        QueuedThreadPool threads = new QueuedThreadPool(Admission.MOST_AT_ONCE + OTHER_THREADS, FEWEST_THREADS,
-                THREAD_IDLE_MILLIS, new BlockingArrayQueue<>(MOST_TASKS_WAITING));
+        QueuedThreadPool threads = new QueuedThreadPool(RequestLimit.MOST_AT_ONCE + OTHER_THREADS, FEWEST_THREADS,
+                THREAD_IDLE_MILLIS);
         threads.setName("http");
         return threads;
     }
 
     ServerConnector service(Server server, HttpConfiguration http) {
-        service = connector(server, http, "service", settings.port(), settings.maxConnections());
-        service.addBean(new SlowHeads(service.getScheduler(), settings.requestSeconds()));
+        service = connector(server, http, "service", settings.port(), plan.connections());
+        service.addBean(heads);
         return service;
     }
 
     ServerConnector watching(Server server, HttpConfiguration http) {
         watching = connector(server, http, "watching", settings.metricsPort(), MOST_WATCHING);
         return watching;
+    }
+
+    /** Ends connections whose heads drip in, from now on. */
+    void watchHeads() {
+        heads.watch(service.getScheduler());
     }
 
     int servicePort() {
@@ -77,6 +87,7 @@ final class Listeners {
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setSendServerVersion(false);
         http.setRequestHeaderSize(MAX_HEADER_BYTES);
+        http.setHeaderCacheSize(0); // it holds 100 KB for each connection that has called twice
     }
 
     private ServerConnector connector(Server server, HttpConfiguration http, String name, int port, int mostConnections) {

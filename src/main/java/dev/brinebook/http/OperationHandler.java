@@ -20,24 +20,22 @@ final class OperationHandler<Q extends Record, A extends Record> {
     private final JsonWriter writer;
     private final Problems problems;
     private final QueryReader query;
-    private final Turns turns;
-    private final RequestBody bodies;
+    private final ConcurrencyLimiter limiter;
     private final List<String> varying;
 
     OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
-            Turns turns, RequestBody bodies) {
+            ConcurrencyLimiter limiter) {
         this.operation = operation;
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
         this.query = new QueryReader(operation.query());
-        this.turns = turns;
-        this.bodies = bodies;
+        this.limiter = limiter;
         this.varying = operation.forms().isEmpty() ? List.of(AnswerLanguage.ACCEPT, "Accept-Encoding")
                 : List.of("Accept", AnswerLanguage.ACCEPT, "Accept-Encoding");
     }
 
-    void post(Context context) throws IOException {
+    void post(Context context) {
         BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
                 : operation.textForm();
         String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
@@ -50,10 +48,11 @@ final class OperationHandler<Q extends Record, A extends Record> {
             if (context.req().getAttribute(ShortWay.FAULT) instanceof RuntimeException fault) {
                 throw fault;
             }
-            Supplier<byte[]> calculation = text == null ? ofJson(bodies.read(context), answerType, language)
-                    : ofText(text, settings, context, language);
+            byte[] body = RequestBody.read(context);
+            Supplier<byte[]> calculation = text == null ? ofJson(body, answerType, language)
+                    : ofText(text, settings, context.queryString(), body, language);
             context.header("Cache-Control", "no-store");
-            answer(context, answerType, calculation);
+            answer(context, answerType, body.length, calculation);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), violation -> text == null || violation.pointer().isEmpty() ? null
                     : settings.parameterOf(violation));
@@ -63,7 +62,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
     void get(Context context) {
         String answerType = chooseForm(context, operation.answerMediaTypes());
         try {
-            answer(context, answerType, ofJson(query.body(context.queryString()), answerType, AnswerLanguage.of(context)));
+            byte[] body = query.body(context.queryString());
+            answer(context, answerType, body.length, ofJson(body, answerType, AnswerLanguage.of(context)));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
@@ -76,8 +76,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
      * @throws InvalidRequest for every fault of the request
      * @throws ProblemException when it is not calculated at all
      */
-    byte[] answer(byte[] body, Language language) {
-        return turns.take(() -> calculate(ofJson(body, Operation.JSON, language)));
+    byte[] answer(String caller, byte[] body, Language language) {
+        return limiter.call(caller, HeapPlan.ofJson(body.length), () -> calculate(ofJson(body, Operation.JSON, language)));
     }
 
     /** What an answer depends on beside path and body. */
@@ -89,19 +89,24 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Optional<AnswerForm<Q>> form = form(answerType);
         return () -> {
             Q request = reader.read(body, operation.requestType());
+            Deadline.enter(Deadline.Part.CALCULATING);
             return form.isPresent() ? form.get().write().apply(request, language)
                     : json(operation.calculate().apply(request), language);
         };
     }
 
-    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, Context context,
-            Language language) throws IOException {
-        String text = JsonReader.decode(bodies.read(context));
-        S set = reader.read(settings.body(context.queryString()), form.settingsType());
-        return () -> json(form.calculate().apply(text, set), language);
+    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, String query,
+            byte[] body, Language language) {
+        return () -> {
+            S set = reader.read(settings.body(query), form.settingsType());
+            String text = JsonReader.decode(body);
+            Deadline.enter(Deadline.Part.CALCULATING);
+            return json(form.calculate().apply(text, set), language);
+        };
     }
 
     private byte[] json(A answer, Language language) {
+        Deadline.enter(Deadline.Part.WRITING);
         return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"), language);
     }
 
@@ -113,8 +118,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
         return Acceptance.choose(context, offered);
     }
 
-    private void answer(Context context, String mediaType, Supplier<byte[]> calculation) {
-        byte[] answer = turns.take(() -> calculate(calculation));
+    private void answer(Context context, String mediaType, int bodyBytes, Supplier<byte[]> calculation) {
+        byte[] answer = limiter.call(Callers.identityOf(context), HeapPlan.of(mediaType, bodyBytes), () -> calculate(calculation));
         Optional<AnswerForm<Q>> form = form(mediaType);
         form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy));
         context.contentType(form.map(AnswerForm::contentType).orElse(mediaType)).result(answer);

@@ -4,8 +4,12 @@ package dev.brinebook.http;
 enum Rejection {
     /** As many requests were inside as the threads can hold. */
     REQUESTS,
-    /** No turn to calculate was free in time. */
-    TURNS,
+    /** The head of a request did not come in time. */
+    HEAD,
+    /** Bodies that were on their way held as many bytes as they may. */
+    BYTES,
+    /** No permit to calculate was free in time. */
+    PERMITS,
     /** Its calculation took longer than one may. */
     TIME,
     /** As many streams ran as may. */

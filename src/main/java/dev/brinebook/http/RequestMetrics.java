@@ -17,7 +17,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
 
 /** Counts and times requests by route template, method and status; whatever is sent, the labels stay few. */
@@ -28,6 +28,7 @@ final class RequestMetrics implements AutoCloseable {
     private final Map<RequestLabel, Timer> timers = new ConcurrentHashMap<>();
     private final Map<String, Counter> callers = new ConcurrentHashMap<>();
     private final Map<Rejection, Counter> rejections = new EnumMap<>(Rejection.class);
+    private final Map<Deadline.Part, Counter> late = new EnumMap<>(Deadline.Part.class);
     private final Counter answeredLines = line("answered");
     private final Counter refusedLines = line("refused");
 
@@ -40,6 +41,10 @@ final class RequestMetrics implements AutoCloseable {
             rejections.put(reason, Counter.builder("http.server.rejected").description("Requests turned away, by reason.")
                     .tag("reason", reason.name().toLowerCase(Locale.ROOT)).register(registry));
         }
+        for (Deadline.Part part : Deadline.Part.values()) {
+            late.put(part, Counter.builder("http.server.late").description("Requests ended at their deadline, by what they were at.")
+                    .tag("part", part.name().toLowerCase(Locale.ROOT)).register(registry));
+        }
         Gauge.builder("brinebook.build.info", () -> 1).description("What runs.").tag("version", Resources.version())
                 .tag("model", ModelVersion.CURRENT).register(registry);
     }
@@ -50,6 +55,11 @@ final class RequestMetrics implements AutoCloseable {
 
     void record(RequestLabel label, Duration duration) {
         timers.computeIfAbsent(label, this::timer).record(duration);
+    }
+
+    /** Counts a request that passed its deadline by what it was at. */
+    void countLate(Deadline.Part part) {
+        late.get(part).increment();
     }
 
     void reject(Rejection reason) {
@@ -72,8 +82,8 @@ final class RequestMetrics implements AutoCloseable {
         (answered ? answeredLines : refusedLines).increment();
     }
 
-    void showInFlight(AtomicInteger requests) {
-        Gauge.builder("http.server.requests.in.flight", requests, AtomicInteger::get)
+    void showInFlight(Supplier<Number> requests) {
+        Gauge.builder("http.server.requests.in.flight", requests)
                 .description("Requests let in and not yet answered.").register(registry);
     }
 

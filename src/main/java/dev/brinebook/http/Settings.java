@@ -27,6 +27,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         Set<String> corsOrigins, int requestSeconds, int maxConnections, int ratePerMinute,
         String apiKeysFile, int calculationMilliseconds) {
 
+    static final int FEWEST_CONNECTIONS = 10;
     private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
 
     /** With everything that protects the service from its callers as it is by default. */
@@ -45,7 +46,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         DRAIN_SECONDS("0", 0, 300, "how long readiness is off before the port closes"),
         CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default"),
         REQUEST_SECONDS("10", 1, 300, "how long the head and the body of a request may each take to come"),
-        MAX_CONNECTIONS("2000", 10, 100_000, "most connections at once to the port of the service"),
+        MAX_CONNECTIONS("2000", FEWEST_CONNECTIONS, 100_000, "most connections at once to the port of the service"),
         RATE_LIMIT_PER_MINUTE("0", 0, 1_000_000, "requests a minute for each caller, by key or address; 0 for no limit"),
         API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key are answered; none by default"),
         CALCULATION_MILLISECONDS("10000", 10, 600_000, "how long one calculation may take, from its start");

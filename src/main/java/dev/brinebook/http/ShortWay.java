@@ -10,14 +10,13 @@ import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.http.PreEncodedHttpField;
-import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
 /**
- * Answers the plainest request, a small JSON body that is there already, to be answered in JSON, without the servlet layers,
+ * Answers the plainest request, a small JSON body, to be answered in JSON, without the servlet layers,
  * which take longer than most calculations. All else goes on to them, and so does every fault that a calculation ended in: only
  * they tell it. {@code ShortWayTest} holds both ways to the same answer.
  */
@@ -47,17 +46,14 @@ final class ShortWay extends Handler.Wrapper {
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         String path = request.getHttpURI().getCanonicalPath();
         OperationHandler<?, ?> operation = path == null ? null : operations.get(path);
-        if (operation == null || !isPlain(request) || !open.test(request)) {
+        if (operation == null || !isPlain(request) || !open.test(request)
+                || !(request.getAttribute(BodyHandler.ATTRIBUTE) instanceof byte[] body)) {
             return super.handle(request, response, callback);
-        }
-        ByteBuffer body = ByteBuffer.allocate((int) request.getLength());
-        if (!readWhatIsThere(request, body)) {
-            return super.handle(new ReadAgain(request, body.flip()), response, callback);
         }
         Language language = Language.of(request.getHeaders().get(AnswerLanguage.ACCEPT));
         byte[] answer;
         try {
-            answer = operation.answer(body.array(), language);
+            answer = operation.answer(Callers.identityOf(request), body, language);
         } catch (RuntimeException fault) {
             request.setAttribute(FAULT, fault);
             return super.handle(request, response, callback);
@@ -103,50 +99,5 @@ final class ShortWay extends Handler.Wrapper {
             }
         }
         return json && accepted;
-    }
-
-    /** Whether the whole body was there; what was is in {@code body}. */
-    private static boolean readWhatIsThere(Request request, ByteBuffer body) {
-        while (body.hasRemaining()) {
-            Content.Chunk chunk = request.read();
-            if (chunk == null || Content.Chunk.isFailure(chunk)) {
-                return false;
-            }
-            if (chunk.hasRemaining()) {
-                body.put(chunk.getByteBuffer());
-            }
-            chunk.release();
-        }
-        return true;
-    }
-
-    /** A request of which some was read, to be read from its start. */
-    private static final class ReadAgain extends Request.Wrapper {
-
-        private ByteBuffer first;
-
-        ReadAgain(Request request, ByteBuffer first) {
-            super(request);
-            this.first = first;
-        }
-
-        @Override
-        public Content.Chunk read() {
-            if (first != null && first.hasRemaining()) {
-                Content.Chunk chunk = Content.Chunk.from(first, false);
-                first = null;
-                return chunk;
-            }
-            return super.read();
-        }
-
-        @Override
-        public void demand(Runnable whenThere) {
-            if (first != null && first.hasRemaining()) {
-                whenThere.run();
-            } else {
-                super.demand(whenThere);
-            }
-        }
     }
 }

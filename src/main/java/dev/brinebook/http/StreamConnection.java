@@ -28,6 +28,12 @@ final class StreamConnection {
         connection.setIdleTimeout(usualMillis);
     }
 
+    /** Ends the read or write that waits now, as if it had paused too long; a last line may still be sent. */
+    void wake() {
+        connection.setIdleTimeout(1);
+        connection.setIdleTimeout(usualMillis);
+    }
+
     /** Closes it with the answer as far as it was written, so that nobody takes that for the whole. */
     void cut() {
         connection.close();

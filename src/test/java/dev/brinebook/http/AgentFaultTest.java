@@ -120,24 +120,36 @@ class AgentFaultTest {
         Agent.posting(Served.SERVER.port(), PING).header("Origin", ORIGIN).post(Agent.PATH).then().statusCode(403);
     }
 
+    /** A message is as deep as a request and the two objects around it; one that is deeper is not read to its end. */
+    @Test
+    void refusesAMessageThatIsNestedTooDeeply() {
+        String deep = "[".repeat(50_000) + "]".repeat(50_000);
+        for (String message : List.of("{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"ping\",\"other\":" + deep + "}",
+                Agent.call("tryOut", "{\"text\":" + deep + "}"))) {
+            Response response = Agent.send(message);
+            assertEquals(400, response.statusCode());
+            assertEquals(-32_700, response.jsonPath().getInt("error.code"));
+        }
+    }
+
     @Test
     @Timeout(60)
     void asksToComeBackWhenTooManyCallsRun() throws Exception {
-        Held held = new Held(Turns.AT_ONCE);
+        Held held = new Held(ConcurrencyLimiter.MOST_OF_ONE_CALLER);
         ExecutorService callers = Executors.newCachedThreadPool();
         try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
             String call = Agent.call("tryOut", "{}");
             Supplier<Integer> calling = () -> Agent.posting(server.port(), call).post(Agent.PATH).statusCode();
             List<CompletableFuture<Integer>> running = Stream.generate(
-                    () -> CompletableFuture.supplyAsync(calling, callers)).limit(Turns.AT_ONCE).toList();
+                    () -> CompletableFuture.supplyAsync(calling, callers)).limit(ConcurrencyLimiter.MOST_OF_ONE_CALLER).toList();
             held.awaitBegun();
             Agent.posting(server.port(), call).post(Agent.PATH).then().statusCode(503).header("Retry-After", "2")
                     .contentType("application/problem+json").body("type", equalTo("/problems/overloaded"));
-            Agent.posting(server.port(), PING).post(Agent.PATH).then().statusCode(200);
             held.letEnd();
             for (CompletableFuture<Integer> each : running) {
                 assertEquals(200, each.get(20, TimeUnit.SECONDS));
             }
+            Agent.posting(server.port(), PING).post(Agent.PATH).then().statusCode(200);
         } finally {
             held.letEnd();
             callers.shutdown();

@@ -27,14 +27,14 @@ class OverloadTest {
     private static final String HEAD = "POST " + Trial.PATH + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
             + "Content-Type: application/json\r\nContent-Length: 2\r\n\r\n";
 
-    private final Held held = new Held(Turns.AT_ONCE);
+    private final Held held = new Held(ConcurrencyLimiter.MOST_OF_ONE_CALLER);
 
     @Test
-    void asksToComeBackAndStaysHealthyUntilATurnIsFree() throws Exception {
+    void asksToComeBackAndStaysHealthyUntilAPermitIsFree() throws Exception {
         ExecutorService callers = Executors.newCachedThreadPool();
         try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
             List<CompletableFuture<Integer>> running = new ArrayList<>();
-            for (int i = 0; i < Turns.AT_ONCE; i++) {
+            for (int i = 0; i < ConcurrencyLimiter.MOST_OF_ONE_CALLER; i++) {
                 running.add(CompletableFuture.supplyAsync(() -> status(server.port()), callers));
             }
             held.awaitBegun();
@@ -43,7 +43,7 @@ class OverloadTest {
                     .header("Retry-After", "2");
             Served.given(server.port()).get("/health/ready").then().statusCode(200);
             assertTrue(Served.given(server.metricsPort()).get("/metrics").asString()
-                    .contains("http_server_rejected_total{reason=\"turns\"} 1.0"));
+                    .contains("http_server_rejected_total{reason=\"permits\"} 1.0"));
             held.letEnd();
             for (CompletableFuture<Integer> each : running) {
                 assertEquals(200, each.get(20, TimeUnit.SECONDS));
@@ -61,7 +61,7 @@ class OverloadTest {
         ExecutorService callers = Executors.newCachedThreadPool();
         List<Socket> waiting = new ArrayList<>();
         try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
-            for (int i = 0; i < Turns.AT_ONCE; i++) {
+            for (int i = 0; i < ConcurrencyLimiter.MOST_OF_ONE_CALLER; i++) {
                 callers.submit(() -> status(server.port()));
             }
             held.awaitBegun();
@@ -86,7 +86,7 @@ class OverloadTest {
     }
 
     private static void ask(int port, List<Socket> waiting) throws IOException {
-        for (int i = 0; i < Turns.MOST_WAITING + 4; i++) {
+        for (int i = 0; i < ConcurrencyLimiter.MOST_WAITING + 4; i++) {
             Socket socket = new Socket("127.0.0.1", port);
             waiting.add(socket);
             socket.getOutputStream().write((HEAD + "{}").getBytes(StandardCharsets.US_ASCII));
@@ -110,19 +110,19 @@ class OverloadTest {
     @Test
     void threadsAndWhatWaitsForThemAreBounded() {
         QueuedThreadPool threads = Listeners.threads();
-        assertTrue(threads.getMaxThreads() > Admission.MOST_AT_ONCE && threads.getMaxThreads() < 300);
+        assertTrue(threads.getMaxThreads() > RequestLimit.MOST_AT_ONCE && threads.getMaxThreads() < 300);
         assertNull(threads.getVirtualThreadsExecutor());
     }
 
-    /** More streams than turns, each with a line that does not end: one that waits for a single answer has it all the same. */
+    /** More streams than permits, each with a line that does not end: one that waits for a single answer has it all the same. */
     @Test
-    void listsLeaveTurnsToOthers() throws Exception {
-        Held lines = new Held(Turns.AT_ONCE_IN_BULK);
+    void streamsLeavePermitsToOthers() throws Exception {
+        Held lines = new Held(ConcurrencyLimiter.AT_ONCE_IN_BULK);
         ExecutorService callers = Executors.newCachedThreadPool();
         try (BrinebookServer server = Served.start(List.of(Trial.doing(request -> "list".equals(request.text())
                 ? lines.hold(request) : Trial.echo(request))), 0, Set.of())) {
             List<CompletableFuture<String>> streams = new ArrayList<>();
-            for (int i = 0; i < 2 * Turns.AT_ONCE; i++) {
+            for (int i = 0; i < 2 * ConcurrencyLimiter.AT_ONCE; i++) {
                 streams.add(CompletableFuture.supplyAsync(() -> Served.given(server.port()).contentType("application/x-ndjson")
                         .body("{\"text\": \"list\"}\n{}".getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/tryOut").asString(), callers));
             }
@@ -133,7 +133,7 @@ class OverloadTest {
                 assertEquals(2, each.get(20, TimeUnit.SECONDS).lines().filter(line -> line.contains("\"status\":200")).count());
             }
             assertTrue(Served.given(server.metricsPort()).get("/metrics").asString()
-                    .contains("bulk_lines_total{outcome=\"answered\"} " + 4.0 * Turns.AT_ONCE));
+                    .contains("bulk_lines_total{outcome=\"answered\"} " + 4.0 * ConcurrencyLimiter.AT_ONCE));
         } finally {
             lines.letEnd();
             callers.shutdown();

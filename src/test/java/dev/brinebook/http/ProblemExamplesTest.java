@@ -93,14 +93,14 @@ class ProblemExamplesTest {
     }
 
     private static String busy(String name) throws Exception {
-        Held held = new Held(Turns.AT_ONCE);
+        Held held = new Held(ConcurrencyLimiter.MOST_OF_ONE_CALLER);
         ExecutorService callers = Executors.newCachedThreadPool();
         try (BrinebookServer server = converting(request -> {
             held.hold(null);
             return null;
         })) {
             try {
-                for (int i = 0; i < Turns.AT_ONCE; i++) {
+                for (int i = 0; i < ConcurrencyLimiter.MOST_OF_ONE_CALLER; i++) {
                     callers.execute(() -> send(server.port(), name));
                 }
                 held.awaitBegun();

@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Callers that hold what others need: connections that say nothing, bodies that drip in (RFC 9110, section 15.5.9). */
 @Timeout(60)
@@ -149,28 +151,46 @@ class SlowCallersTest {
         }
     }
 
-    /** As many bodies as may that do not come hold as many threads; the next caller is told so, and health answers. */
+    /** Bodies that do not come hold neither threads nor permits: more of them than there are threads leave others what they need. */
     @Test
-    void refusesWhatItHasNoThreadForAndStaysHealthy() throws Exception {
+    void bodiesThatDoNotComeHoldNobodyElse() throws Exception {
         try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
-            for (int i = 0; i < Admission.MOST_AT_ONCE; i++) {
-                sockets.add(connect(server.port(), POST));
+            for (int i = 0; i < 2 * RequestLimit.MOST_AT_ONCE; i++) {
+                sockets.add(connect(server.port(), POST + "{"));
             }
-            awaitInFlight(server, Admission.MOST_AT_ONCE);
-            HttpText.assertProblem(RawHttp.send(server.port(), "GET /version HTTP/1.1", "", ""), 503, "overloaded");
-            Served.given(server.port()).get("/health/ready").then().statusCode(200);
-            assertTrue(metrics(server).contains("http_server_rejected_total{reason=\"requests\"} 1"));
+            for (int i = 0; i < 20; i++) {
+                Served.given(server.port()).contentType("application/json").body(Served.SMALLEST).post(Served.CONVERSION).then()
+                        .statusCode(200);
+            }
+            assertTrue(metrics(server).contains("http_server_requests_in_flight 0.0\n"));
+        } finally {
             for (Socket socket : sockets) {
                 socket.close();
             }
-            awaitInFlight(server, 0);
-            Served.given(server.port()).get("/version").then().statusCode(200);
         }
     }
 
-    private static void awaitInFlight(BrinebookServer server, int requests) throws InterruptedException {
-        while (!metrics(server).contains("http_server_requests_in_flight " + requests + ".0\n")) {
-            TimeUnit.MILLISECONDS.sleep(20);
+    /** The deadline of a body does not move, whether a byte comes now and then or none at all. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 100, 900})
+    void endsABodyThatIsLate(int pauseMilliseconds) throws Exception {
+        try (BrinebookServer server = start(1); Socket socket = connect(server.port(), POST + "{")) {
+            socket.setSoTimeout(pauseMilliseconds == 0 ? 10_000 : pauseMilliseconds);
+            long start = System.nanoTime();
+            StringBuilder answer = new StringBuilder();
+            while (!answer.toString().contains("request-timeout")) {
+                try {
+                    int next = socket.getInputStream().read();
+                    assertTrue(next >= 0, "closed after " + answer);
+                    answer.append((char) next);
+                } catch (SocketTimeoutException notYet) {
+                    socket.getOutputStream().write(' ');
+                }
+            }
+            HttpText.assertProblem(answer + new String(socket.getInputStream().readAllBytes(), StandardCharsets.US_ASCII), 408,
+                    "request-timeout");
+            long milliseconds = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+            assertTrue(milliseconds >= 950 && milliseconds < 5_000, milliseconds + " ms");
         }
     }
 
