@@ -27,7 +27,7 @@ record HeapPlan(int connections, long arrivingBytes, long calculatingBytes) {
     private static final long JSON_ANSWER_BYTES = MIB;
     private static final long AGENT_ANSWER_BYTES = 4 * MIB;
     private static final String PDF = "application/pdf";
-    private static final long PDF_BYTES = 12 * MIB;
+    private static final long PDF_BYTES = 6 * MIB;
 
     /** Of what is left beside connections and streams, for bodies on their way. */
     private static final int ARRIVING_PART = 4;

@@ -8,6 +8,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
 import com.openhtmltopdf.util.XRLog;
+import dev.brinebook.guard.StopSign;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,6 +17,8 @@ import java.io.UncheckedIOException;
 import java.util.Objects;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
  * Sets a sheet as PDF: tagged as PDF/UA asks, its font embedded. The same sheet gives the same bytes: the document has no
@@ -36,14 +39,19 @@ public final class Typesetter {
     private Typesetter() {
     }
 
-    /** The sheet as PDF; nothing is loaded for it. */
+    /**
+     * The sheet as PDF; nothing is loaded for it.
+     *
+     * @throws dev.brinebook.guard.CalculationStopped when this thread is to stop; looked at before each page
+     */
     public static byte[] pdf(String xhtml) {
         PdfRendererBuilder builder = new PdfRendererBuilder().usePdfUaAccessibility(true)
                 .useFont(() -> new ByteArrayInputStream(FONT_FILE), FONT, REGULAR, FontStyle.NORMAL, true)
                 .useCacheStore(CacheStore.PDF_FONT_METRICS, METRICS).useUriResolver((base, uri) -> null)
-                .withProducer("Brinebook").withHtmlContent(xhtml, null);
+                .usePageSupplier(Typesetter::page).withProducer("Brinebook").withHtmlContent(xhtml, null);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            StopSign.obey();
             renderer.layout();
             PDDocument document = renderer.createPDFKeepOpen();
             PDDocumentInformation information = document.getDocumentInformation();
@@ -55,6 +63,13 @@ public final class Typesetter {
             throw new UncheckedIOException(e);
         }
         return bytes.toByteArray();
+    }
+
+    private static PDPage page(PDDocument document, float width, float height, int number, int ofThisWidth) {
+        StopSign.obey();
+        PDPage page = new PDPage(new PDRectangle(width, height));
+        document.addPage(page);
+        return page;
     }
 
     private static byte[] font() {
