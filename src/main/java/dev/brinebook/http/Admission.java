@@ -1,7 +1,7 @@
 package dev.brinebook.http;
 
-import java.util.Set;
 import java.util.concurrent.Semaphore;
+import java.util.function.Predicate;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -16,11 +16,11 @@ final class Admission extends Handler.Wrapper {
     private final RequestMetrics metrics;
     private final Callers callers;
     private final ConcurrencyLimiter limiter;
-    private final Set<String> calculated;
+    private final Predicate<Request> calculated;
     private final Semaphore refusing = new Semaphore(1);
 
-    /** Knows the paths where something is {@code calculated} with a permit. */
-    Admission(RequestMetrics metrics, Callers callers, ConcurrencyLimiter limiter, Set<String> calculated) {
+    /** Knows which requests are {@code calculated} with a permit. */
+    Admission(RequestMetrics metrics, Callers callers, ConcurrencyLimiter limiter, Predicate<Request> calculated) {
         this.metrics = metrics;
         this.callers = callers;
         this.limiter = limiter;
@@ -30,7 +30,7 @@ final class Admission extends Handler.Wrapper {
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         String caller = callers.identify(request);
-        if (calculated.contains(request.getHttpURI().getCanonicalPath()) && limiter.isFullFor(caller)) {
+        if (calculated.test(request) && limiter.isFullFor(caller)) {
             metrics.reject(Rejection.PERMITS);
             return refuse(refusing, request, response, callback);
         }

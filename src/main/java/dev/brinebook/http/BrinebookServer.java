@@ -257,7 +257,7 @@ public final class BrinebookServer implements AutoCloseable {
         return ready && callers.areAll() && Request.getLocalPort(request) == port();
     }
 
-    /** Whether the body of a request is read before anything else handles it. */
+    /** Whether a request has a body from which something is calculated. */
     private boolean isCalculated(Request request) {
         String path = request.getHttpURI().getCanonicalPath();
         return HttpMethod.POST.is(request.getMethod()) && path != null
@@ -269,7 +269,7 @@ public final class BrinebookServer implements AutoCloseable {
         Singleton innermost = new ShortWay(calculated, this::isOpen, cors, log);
         for (Singleton outer : List.of(new RequestLimit(metrics), new BodyHandler(this::isCalculated, settings,
                 new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics),
-                new Admission(metrics, callers, limiter, calculated.keySet()), heads)) {
+                new Admission(metrics, callers, limiter, this::isCalculated), heads)) {
             outer.setHandler(innermost);
             innermost = outer;
         }

@@ -1,6 +1,7 @@
 package dev.brinebook.http;
 
 import java.time.Duration;
+import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -16,8 +17,11 @@ final class Listeners {
     private static final Duration IDLE = Duration.ofSeconds(30);
     /** Once there are as many connections as may be, those that say nothing make room for others sooner. */
     private static final Duration IDLE_WHEN_FULL = Duration.ofSeconds(2);
-    /** Kept-alive connections without a request end the stop no later than this. */
-    private static final Duration IDLE_WHEN_STOPPING = Duration.ofMillis(200);
+    /**
+     * While stopping, each answer closes its connection, and one without a request is closed after this part of the time that a
+     * stop may take: a caller that calls again within it loses no request.
+     */
+    private static final int IDLE_WHEN_STOPPING_PART = 20;
     /** An orchestrator and those who read metrics need few; callers may fill the other port without filling this one. */
     private static final int MOST_WATCHING = 100;
 
@@ -87,6 +91,7 @@ final class Listeners {
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setSendServerVersion(false);
         http.setRequestHeaderSize(MAX_HEADER_BYTES);
+        http.setIdleTimeout(IDLE.toMillis()); // while a request is handled, however full the service is
         http.setHeaderCacheSize(0); // it holds 100 KB for each connection that has called twice
     }
 
@@ -97,7 +102,7 @@ final class Listeners {
         connector.setPort(port);
         connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
         connector.setIdleTimeout(IDLE.toMillis());
-        connector.setShutdownIdleTimeout(IDLE_WHEN_STOPPING.toMillis());
+        connector.setShutdownIdleTimeout(Math.max(1, TimeUnit.SECONDS.toMillis(settings.stopSeconds()) / IDLE_WHEN_STOPPING_PART));
         NetworkConnectionLimit limit = new NetworkConnectionLimit(mostConnections, connector);
         limit.setEndPointIdleTimeout(IDLE_WHEN_FULL.toMillis());
         server.addBean(limit);
