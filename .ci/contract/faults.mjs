@@ -55,8 +55,8 @@ const validator = {
   },
 };
 
-expect(spectral, 'node_modules/.bin/spectral', 'lint', '--ruleset', `${rules}/.spectral.yaml`, broken);
-expect(redocly, 'node_modules/.bin/redocly', 'lint', '--config', `${rules}/.redocly.yaml`, '--max-problems=1000', broken);
+expect(spectral, 'spectral', 'lint', '--ruleset', `${rules}/.spectral.yaml`, broken);
+expect(redocly, 'redocly', 'lint', '--config', `${rules}/.redocly.yaml`, '--max-problems=1000', broken);
 expect(validator, 'node', 'validate.mjs', broken);
 
 function expect(breaks, program, ...options) {

@@ -2,21 +2,12 @@
 // nothing wider than the screen of a phone, and the console sends a request and shows the real answer.
 // Usage: node look.mjs <origin> [<directory for screenshots>]
 import assert from 'node:assert/strict';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
-import puppeteer from 'puppeteer-core';
+import { browser } from '../browser.mjs';
 
 const [origin, shots] = process.argv.slice(2);
 const PHONE = { width: 360, height: 740 };
-const profile = mkdtempSync(join(tmpdir(), 'pages-'));
-const browser = await puppeteer.launch({
-  executablePath: '/usr/bin/chromium',
-  userDataDir: profile,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-    '--disable-component-update', '--disable-sync'],
-});
 // Calendar files shown on pages end folded lines in a blank; versions have a dot.
 const html = new HtmlValidate({
   root: true, extends: ['html-validate:recommended'],
@@ -26,7 +17,7 @@ const faults = [];
 const asked = new Set();
 
 async function open(path, scheme, viewport) {
-  const page = await browser.newPage();
+  const page = await browser.newPage({ colorScheme: scheme, viewport });
   page.on('console', message => faults.push(`${path}: ${message.type()}: ${message.text()}`));
   page.on('pageerror', error => faults.push(`${path}: ${error.message}`));
   page.on('requestfailed', request => faults.push(`${path}: ${request.url()} ${request.failure().errorText}`));
@@ -41,9 +32,7 @@ async function open(path, scheme, viewport) {
       faults.push(`${path}: ${response.url()} is ${response.status()}`);
     }
   });
-  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
-  await page.setViewport(viewport);
-  await page.goto(origin + path, { waitUntil: 'networkidle0' });
+  await page.goto(origin + path, { waitUntil: 'networkidle' });
   return page;
 }
 
@@ -73,7 +62,7 @@ async function crawl() {
         known.push(linked);
       }
     }
-    assert.deepEqual(await page.cookies(), [], `${path} sets a cookie`);
+    assert.deepEqual(await page.context().cookies(), [], `${path} sets a cookie`);
     await page.close();
   }
   return known;
@@ -126,5 +115,4 @@ try {
   console.log(`${paths.length} pages and ${asked.size} addresses, all of ${origin}, and nothing in the console`);
 } finally {
   await browser.close();
-  rmSync(profile, { recursive: true, force: true });
 }

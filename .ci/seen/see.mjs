@@ -1,5 +1,5 @@
 // Uses workbench, element and sheet as people do, in Chromium, and measures them.
-// Usage: node see.mjs <directory for screenshots> <command that starts the service...>
+// Usage: node see.mjs <directory for screenshots> <first of three ports> <command that starts the service...>
 import assert from 'node:assert/strict';
 import { mkdirSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';

@@ -1,11 +1,11 @@
 // What the checks are played on: the service, a shop of another origin, a browser.
 import { spawn } from 'node:child_process';
 import { createServer } from 'node:http';
-import { chromium } from 'playwright-core';
+import { browser } from '../browser.mjs';
 
-const [, , , ...command] = process.argv;
-const PORT = 18090;
-const SHOP_PORT = 18092;
+const [, , , port, ...command] = process.argv;
+const PORT = Number(port);
+const SHOP_PORT = PORT + 2;
 export const ORIGIN = `http://127.0.0.1:${PORT}`;
 export const SHOP = `http://127.0.0.1:${SHOP_PORT}`;
 export const GOODS = [12, 25, 40].map(litres => ({ sku: `Erfunden ${litres}`, resinVolume: { value: litres, unit: 'L' } }));
@@ -35,8 +35,6 @@ const shop = createServer((request, response) => {
     <link rel="icon" href="data:,"><script src="${ORIGIN}/element/brinebook.js" defer></script></head><body><main><h1>Erfundener Laden</h1>
     <brinebook-advice lang="de" units="metric" candidates='${JSON.stringify(GOODS)}'></brinebook-advice></main></body></html>`);
 }).listen(SHOP_PORT, '127.0.0.1');
-const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu', '--disable-quic',
-  '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'] });
 
 export async function end() {
   await browser.close();
