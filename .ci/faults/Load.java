@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -21,18 +22,23 @@ import java.util.TreeMap;
  * A time counts from when the request was due, so that a service that stands still shows.
  *
  * <pre>
- * java Load.java port seconds connections rate path=type=file...</pre>
+ * java [-Dservice=pid] -cp ... Load port seconds connections rate path=type=file...</pre>
+ *
+ * With the process of the service, seconds are of its processor time and the rate is for each of them, so that neither depends on
+ * what else the machine does; used is that processor time in milliseconds.
  *
  * Rate 0 is as fast as answers come; else so many requests a second. Failed is what got no whole answer; unsent what found no
- * connection.
+ * connection; hasty a 503 that does not say when to come back.
  */
 final class Load {
 
     /** What is due and finds all connections taken waits here, for no longer than this; later it counts as unsent. */
     private static final long LONGEST_WAIT_NANOS = 1_000_000_000L;
-    private static final long LAST_ANSWERS_NANOS = 5_000_000_000L;
+    private static final long LAST_ANSWERS_NANOS = 30_000_000_000L;
 
     private final InetSocketAddress service;
+    private final ServiceClock clock = new ServiceClock(Optional.ofNullable(System.getProperty("service"))
+            .map(pid -> ProcessHandle.of(Long.parseLong(pid)).orElseThrow()).orElse(null));
     private final List<byte[]> requests = new ArrayList<>();
     private final Selector selector = Selector.open();
     private final ArrayDeque<Connection> idle = new ArrayDeque<>();
@@ -43,6 +49,7 @@ final class Load {
     private int sent;
     private int failed;
     private int unsent;
+    private int hasty;
     private int open;
     private int busy;
     private int mostBusy;
@@ -70,16 +77,20 @@ final class Load {
 
     private void run(long seconds, int connections, double rate) throws IOException {
         long began = System.nanoTime();
-        long end = began + seconds * 1_000_000_000L;
+        long end = Long.MAX_VALUE;
         long due = 0;
         while (true) {
             long now = System.nanoTime();
-            if (now > end && (busy == 0 || now > end + LAST_ANSWERS_NANOS)) {
+            double passed = clock.passedSeconds();
+            if (end == Long.MAX_VALUE && passed >= seconds) {
+                end = now;
+            }
+            if (now >= end && (busy == 0 || now - end > LAST_ANSWERS_NANOS)) {
                 break;
             }
             if (now < end) {
-                for (; rate > 0 && due < (now - began) / 1e9 * rate; due++) {
-                    waiting.add(began + (long) (due / rate * 1e9));
+                for (; rate > 0 && due < passed * rate; due++) {
+                    waiting.add(now);
                 }
                 while (rate == 0 && waiting.size() < connections - busy) {
                     waiting.add(now);
@@ -95,7 +106,7 @@ final class Load {
             selector.select(this::move, 1);
         }
         failed += busy;
-        tell((Math.min(System.nanoTime(), end) - began) / 1e9);
+        tell((end - began) / 1e9);
     }
 
     private void start(long due) throws IOException {
@@ -132,6 +143,9 @@ final class Load {
     private void end(Connection connection) throws IOException {
         busy--;
         statuses.merge(connection.status, 1, Integer::sum);
+        if (connection.status == 503 && !connection.saysWhenToRetry) {
+            hasty++;
+        }
         if (connection.status == 200) {
             goodNanos = good == goodNanos.length ? Arrays.copyOf(goodNanos, 2 * good) : goodNanos;
             goodNanos[good++] = System.nanoTime() - connection.due;
@@ -161,8 +175,8 @@ final class Load {
         Arrays.sort(sorted);
         StringBuilder byStatus = new StringBuilder();
         statuses.forEach((status, count) -> byStatus.append(" s").append(status).append('=').append(count));
-        System.out.printf(Locale.ROOT, "sent=%d failed=%d unsent=%d busy=%d good=%.1f p50=%.1f p99=%.1f max=%.1f%s%n", sent, failed,
-                unsent, mostBusy, good / seconds, at(sorted, 0.5), at(sorted, 0.99), at(sorted, 1), byStatus);
+        System.out.printf(Locale.ROOT, "sent=%d failed=%d unsent=%d hasty=%d busy=%d used=%d good=%.1f p50=%.1f p99=%.1f max=%.1f%s%n", sent,
+                failed, unsent, hasty, mostBusy, clock.usedMilliseconds(), good / seconds, at(sorted, 0.5), at(sorted, 0.99), at(sorted, 1), byStatus);
     }
 
     /** The time in milliseconds that a part of the good answers took at most. */
@@ -180,6 +194,7 @@ final class Load {
         private long due;
         private int status;
         private boolean last;
+        private boolean saysWhenToRetry;
         private int wholeBytes;
 
         Connection() throws IOException {
@@ -227,6 +242,7 @@ final class Load {
             String head = text.substring(0, blank + 2).toLowerCase(Locale.ROOT);
             status = Integer.parseInt(head.substring(9, 12));
             last = head.contains("\r\nconnection: close");
+            saysWhenToRetry = head.contains("\r\nretry-after: ");
             int length = head.indexOf("\r\ncontent-length: ");
             wholeBytes = length < 0 ? -1
                     : blank + 4 + Integer.parseInt(head.substring(length + 18, head.indexOf('\r', length + 2)));
