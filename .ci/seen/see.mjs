@@ -25,8 +25,8 @@ async function sizes() {
 }
 
 mkdirSync(process.argv[2], { recursive: true });
-await start();
 try {
+  await start();
   await keyboard();
   await badValueAndAway();
   await embedded();

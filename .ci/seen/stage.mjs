@@ -15,7 +15,7 @@ let service;
 export async function start() {
   service = spawn(command[0], command.slice(1), { stdio: 'ignore',
     env: { ...process.env, PORT, METRICS_PORT: PORT + 1, HOST: '127.0.0.1', CORS_ORIGINS: SHOP, STOP_SECONDS: 1 } });
-  for (let i = 0; i < 120; i++) {
+  for (let i = 0; i < 480; i++) {
     if (await fetch(`${ORIGIN}/health/ready`).then(answer => answer.ok, () => false)) { return; }
     await new Promise(done => setTimeout(done, 250));
   }
