@@ -175,8 +175,10 @@ final class Load {
         Arrays.sort(sorted);
         StringBuilder byStatus = new StringBuilder();
         statuses.forEach((status, count) -> byStatus.append(" s").append(status).append('=').append(count));
-        System.out.printf(Locale.ROOT, "sent=%d failed=%d unsent=%d hasty=%d busy=%d used=%d good=%.1f p50=%.1f p99=%.1f max=%.1f%s%n", sent,
-                failed, unsent, hasty, mostBusy, clock.usedMilliseconds(), good / seconds, at(sorted, 0.5), at(sorted, 0.99), at(sorted, 1), byStatus);
+        System.out.printf(Locale.ROOT, "sent=%d failed=%d unsent=%d hasty=%d busy=%d used=%d", sent, failed, unsent, hasty, mostBusy,
+                clock.usedMilliseconds());
+        System.out.printf(Locale.ROOT, " good=%.1f p50=%.1f p99=%.1f max=%.1f%s%n", good / seconds, at(sorted, 0.5),
+                at(sorted, 0.99), at(sorted, 1), byStatus);
     }
 
     /** The time in milliseconds that a part of the good answers took at most. */
