@@ -6,6 +6,8 @@ import { browser } from '../browser.mjs';
 const [, , , port, ...command] = process.argv;
 const PORT = Number(port);
 const SHOP_PORT = PORT + 2;
+/** How long anything may take: what else the machine does shall not count. */
+const PATIENCE_MILLISECONDS = 120_000;
 export const ORIGIN = `http://127.0.0.1:${PORT}`;
 export const SHOP = `http://127.0.0.1:${SHOP_PORT}`;
 export const GOODS = [12, 25, 40].map(litres => ({ sku: `Erfunden ${litres}`, resinVolume: { value: litres, unit: 'L' } }));
@@ -14,7 +16,8 @@ export const faults = [];
 let service;
 export async function start() {
   service = spawn(command[0], command.slice(1), { stdio: 'ignore',
-    env: { ...process.env, PORT, METRICS_PORT: PORT + 1, HOST: '127.0.0.1', CORS_ORIGINS: SHOP, STOP_SECONDS: 1 } });
+    env: { ...process.env, PORT, METRICS_PORT: PORT + 1, HOST: '127.0.0.1', CORS_ORIGINS: SHOP, STOP_SECONDS: 1,
+      CALCULATION_MILLISECONDS: PATIENCE_MILLISECONDS } });
   for (let i = 0; i < 480; i++) {
     if (await fetch(`${ORIGIN}/health/ready`).then(answer => answer.ok, () => false)) { return; }
     await new Promise(done => setTimeout(done, 250));
@@ -46,6 +49,7 @@ export async function end() {
 export async function open(url, { scheme = 'light', width = 1440, refusals = false, locale = 'en-US' } = {}) {
   const context = await browser.newContext({ colorScheme: scheme, viewport: { width, height: 900 }, locale,
     permissions: ['clipboard-read', 'clipboard-write'] });
+  context.setDefaultTimeout(PATIENCE_MILLISECONDS);
   context.on('page', page => watch(page, refusals));
   const page = await context.newPage();
   await page.goto(url);
@@ -73,7 +77,7 @@ export async function close(page) {
 
 /** Waits until the workbench shows the answer and its charts. */
 export const settled = page => page.waitForFunction(() => document.querySelector('#summary')?.textContent
-  && !document.body.hasAttribute('aria-busy') && document.querySelectorAll('canvas').length >= 3, null, { timeout: 20000 });
+  && !document.body.hasAttribute('aria-busy') && document.querySelectorAll('canvas').length >= 3);
 
 /** The case that stands in the address. */
 export const caseOf = page => page.evaluate(() => JSON.parse(atob(location.hash.slice(1).replaceAll('-', '+').replaceAll('_', '/'))));
