@@ -1,6 +1,7 @@
 package dev.brinebook.api;
 
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.guard.StopSign;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Unit;
 import dev.brinebook.wording.Message;
@@ -78,6 +79,7 @@ public final class Checker {
             checkCount(list.size(), Message.of("elements"), property, at);
             int index = 0;
             for (Object element : list) {
+                StopSign.obey();
                 if (element != null) {
                     checkValue(element, property, at.at(index));
                 }

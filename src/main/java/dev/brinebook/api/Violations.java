@@ -4,13 +4,22 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.wording.Message;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
-/** Collects every fault of one request. The first fault told of a place is kept: later ones follow from it. */
+/**
+ * Collects the faults of one request, and ends the request at the last of {@link #MAX_FAULTS}. The first fault of a place is
+ * kept: later ones follow from it. Each step takes time by the logarithm of the number of faults at most.
+ */
 public final class Violations {
 
-    private final Map<String, Violation> byPointer;
+    /** Faults after which no more are looked for: nobody reads them, and whoever sends them would pay nothing for our work. */
+    public static final int MAX_FAULTS = 100;
+
+    /** The sign after the one that separates the names of a pointer: all that is below a place sorts before it. */
+    private static final char AFTER_SLASH = '/' + 1;
+
+    private final NavigableMap<String, Violation> byPointer;
     private final Violations owner;
     private final String name;
 
@@ -18,7 +27,7 @@ public final class Violations {
         this(new TreeMap<>(), null, "");
     }
 
-    private Violations(Map<String, Violation> byPointer, Violations owner, String name) {
+    private Violations(NavigableMap<String, Violation> byPointer, Violations owner, String name) {
         this.byPointer = byPointer;
         this.owner = owner;
         this.name = name;
@@ -41,8 +50,9 @@ public final class Violations {
 
     /** Drops what was told of places below this one, which is of no use once this one is refused as a whole. */
     public void forgetBelow() {
-        String base = pointer();
-        byPointer.keySet().removeIf(pointer -> pointer.startsWith(base + "/"));
+        if (!byPointer.isEmpty()) {
+            below(pointer()).clear();
+        }
     }
 
     /** A fault at this place. */
@@ -55,9 +65,15 @@ public final class Violations {
         at(property).add(code, message);
     }
 
-    /** A fault whose pointer is whole already. */
+    /**
+     * A fault whose pointer is whole already.
+     *
+     * @throws InvalidRequest with all faults, when they are as many as are gathered
+     */
     public void add(Violation violation) {
-        byPointer.putIfAbsent(violation.pointer(), violation);
+        if (byPointer.putIfAbsent(violation.pointer(), violation) == null && byPointer.size() >= MAX_FAULTS) {
+            throw new InvalidRequest(sorted());
+        }
     }
 
     public void addAll(Collection<Violation> violations) {
@@ -75,7 +91,11 @@ public final class Violations {
             return false;
         }
         String base = pointer();
-        return byPointer.keySet().stream().anyMatch(p -> p.equals(base) || p.startsWith(base + "/"));
+        return byPointer.containsKey(base) || !below(base).isEmpty();
+    }
+
+    private NavigableMap<String, Violation> below(String base) {
+        return byPointer.subMap(base + '/', true, base + AFTER_SLASH, false);
     }
 
     public boolean isEmpty() {

@@ -33,7 +33,8 @@ public final class WireNames {
     /** The name of {@code known} nearest to {@code name}, if any is near. */
     public static Optional<String> nearest(String name, List<String> known) {
         int furthest = Math.max(1, name.length() / 3);
-        return known.stream().filter(candidate -> distance(name, candidate) <= furthest)
+        return known.stream().filter(candidate -> Math.abs(name.length() - candidate.length()) <= furthest)
+                .filter(candidate -> distance(name, candidate) <= furthest)
                 .min(Comparator.comparingInt(candidate -> distance(name, candidate)));
     }
 

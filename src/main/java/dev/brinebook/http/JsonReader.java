@@ -18,6 +18,8 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.guard.CalculationStopped;
+import dev.brinebook.guard.StopSign;
 import dev.brinebook.wording.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -63,12 +65,14 @@ final class JsonReader {
      * The request in {@code body}.
      *
      * @throws ProblemException when the body is not one JSON value
-     * @throws InvalidRequest with every fault, when it is JSON but not a request
+     * @throws InvalidRequest with every fault, up to {@link Violations#MAX_FAULTS}, when it is JSON but not a request
+     * @throws CalculationStopped when the {@link StopSign} of this thread says so
      */
     <Q extends Record> Q read(byte[] body, Class<Q> type) {
         Violations violations = new Violations();
         Q request = parse(decode(body), type, violations);
         if (request != null) {
+            StopSign.obey();
             Checker.check(request, violations);
         }
         if (!violations.isEmpty()) {

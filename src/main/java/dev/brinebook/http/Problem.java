@@ -3,6 +3,7 @@ package dev.brinebook.http;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violations;
 import dev.brinebook.wording.Message;
 import java.util.List;
 
@@ -17,9 +18,10 @@ public record Problem(
                 example = "\"/v1/assessment\"") String instance,
         @Property(value = "Id of the request, to find it in the log.", example = "\"b1946ac92492d234\"")
         String requestId,
-        @Property(value = "Every fault found, sorted by pointer, 25 at most.", optional = "when no property is at fault")
+        @Property(value = "Every fault found, sorted by pointer, " + Problem.MAX_ERRORS + " at most.", optional = "when no property is at fault")
         List<Fault> errors,
-        @Property(value = "How many more faults there were than are listed.", optional = "when all are listed", min = 1,
+        @Property(value = "How many more faults were found than are listed. No more are looked for after the "
+                + Violations.MAX_FAULTS + "th, so that there may be others.", optional = "when all are listed", min = 1,
                 example = "3") Integer errorsOmitted) {
 
     /** Faults listed at most. */

@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import dev.brinebook.api.Language;
 import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violations;
 import dev.brinebook.wording.Message;
 import io.javalin.http.Context;
 import java.util.List;
@@ -41,7 +42,10 @@ final class Problems {
         List<Problem.Fault> faults = violations.stream().limit(Problem.MAX_ERRORS)
                 .map(violation -> Problem.Fault.of(violation, parameter.apply(violation))).toList();
         int omitted = violations.size() - faults.size();
-        Message detail = Message.counted("{0} fault in the request.", "{0} faults in the request.", violations.size());
+        Message detail = violations.size() < Violations.MAX_FAULTS
+                ? Message.counted("{0} fault in the request.", "{0} faults in the request.", violations.size())
+                : Message.of("At least {0} faults in the request: {1} of them are listed, and no more were looked for.",
+                        violations.size(), faults.size());
         ProblemType type = ProblemType.INVALID_REQUEST;
         return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, faults,
                 omitted == 0 ? null : omitted), language);

@@ -141,6 +141,15 @@ class FieldFaultTest {
     }
 
     @Test
+    void looksForAHundredFaultsAndSaysThatThereMayBeMore() {
+        String keys = IntStream.range(0, 2_000).mapToObj(i -> "\"key" + i + "\": 1").collect(Collectors.joining(","));
+        List<String> pointers = post("{" + keys + "}").statusCode(422).body("detail", equalTo("At least 100 faults in the"
+                + " request: 25 of them are listed, and no more were looked for.")).body("errorsOmitted", equalTo(75))
+                .extract().path("errors.pointer");
+        assertEquals(25, pointers.size());
+    }
+
+    @Test
     void hardnessTakesNoUnitOfAnotherKindAndNoSecondHardness() {
         Served.posting("{\"hardness\": {\"value\": 5, \"unit\": \"lb\"}}").post(Served.CONVERSION).then().statusCode(422)
                 .body("errors.pointer", contains("/hardness/unit"))

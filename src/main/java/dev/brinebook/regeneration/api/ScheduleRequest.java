@@ -17,7 +17,9 @@ import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 @About("A softener whose regenerations are to be foreseen, under its own control or under several on the same days.")
 public record ScheduleRequest(
@@ -49,8 +51,10 @@ public record ScheduleRequest(
         if (measured && preferences != null && preferences.startDate() != null) {
             at.at("preferences").add("startDate", Code.INCONSISTENT, hasOwnDays());
         }
-        for (int i = 1; policies != null && i < policies.size(); i++) {
-            if (repeated(i, policies.subList(0, i))) {
+        Set<String> names = new HashSet<>();
+        for (int i = 0; policies != null && i < policies.size(); i++) {
+            PolicyRequest one = policies.get(i);
+            if (one != null && one.name() != null && !names.add(one.name())) {
                 at.at("policies").at(i).add("name", Code.INCONSISTENT, Message.of("must differ from the names before it"));
             }
         }
@@ -62,12 +66,6 @@ public record ScheduleRequest(
 
     private static Message hasOwnDays() {
         return Message.of("must be left out with a dailySeries, which has its own days");
-    }
-
-    private boolean repeated(int index, List<PolicyRequest> before) {
-        PolicyRequest asked = policies.get(index);
-        return asked != null && asked.name() != null
-                && before.stream().anyMatch(other -> other != null && asked.name().equals(other.name()));
     }
 
     /** The policies asked for. */
