@@ -188,7 +188,8 @@ public final class BrinebookServer implements AutoCloseable {
     private void route(RoutesConfig routes, OperationHandler<?, ?> handler, Operation<?, ?> operation) {
         add(routes, HandlerType.POST, operation.path(), handler::post);
         if (!operation.query().isEmpty()) {
-            get(routes, operation.path(), handler::get);
+            boolean whole = operation.query().stream().anyMatch(Operation.QueryParameter::isWhole);
+            get(routes, operation.path(), whole ? CachePolicy.neverStored(handler::get) : handler::get);
         }
     }
 

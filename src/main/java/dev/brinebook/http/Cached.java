@@ -10,10 +10,11 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 
-/** Lets a GET answer be kept by caches and asked for again without being sent again (RFC 9110, section 13). */
+/**
+ * Lets a GET answer be kept, by whom {@link CachePolicy} says, and asked for again without being sent again (RFC 9110,
+ * section 13). A caller that keeps what no cache may keep can ask for it by its ETag too.
+ */
 final class Cached {
-
-    private static final String MAX_AGE = "public, max-age=300";
 
     private Cached() {
     }
@@ -23,7 +24,7 @@ final class Cached {
         byte[] body = bytes(Objects.requireNonNull(context.resultInputStream(), "answer"));
         String coding = Compression.wanted(context, body.length) ? "-gzip" : "";
         String tag = '"' + HexFormat.of().formatHex(digest(body), 0, 12) + coding + '"';
-        context.header("ETag", tag).header("Cache-Control", MAX_AGE);
+        context.header("ETag", tag).header("Cache-Control", CachePolicy.of(context).field());
         if (holds(ListHeader.of(context, "If-None-Match"), tag)) {
             context.status(304).result(new byte[0]);
             context.res().setContentType(null);

@@ -82,6 +82,9 @@ final class Callers {
         if (!concerns(context.path()) || context.req().getMethod().equals("OPTIONS")) {
             return;
         }
+        if (keys != null) {
+            CachePolicy.keepPrivate(context);
+        }
         String caller = keys == null ? "address " + context.req().getRemoteAddr() : "key " + named(context);
         if (rate != null) {
             RateLimit.Standing standing = rate.ask(caller);

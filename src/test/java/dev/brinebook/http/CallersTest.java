@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -120,6 +121,31 @@ class CallersTest {
         String fault = assertThrows(IllegalArgumentException.class, () -> Served.guarded(0, file)).getMessage();
         assertTrue(fault.startsWith("API_KEYS_FILE ") && !fault.contains(ABC), fault);
         assertThrows(IllegalArgumentException.class, () -> Served.guarded(0, directory.resolve("none").toString()));
+    }
+
+    /** RFC 9111, section 3.5: no shared cache gives one caller what another was answered. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /v1/hardness-conversion?value=1&unit=gpg | 200 | private, max-age=300
+            /v1/hardness-conversion?value=1          | 422 | no-store
+            /v1/bulk/convertHardness/template        | 200 | private, max-age=300
+            /v1/assessment?request=%7B%7D            | 422 | no-store
+            /v1/sources                              | 200 | private, max-age=300
+            """)
+    void whatAKeyIsAnsweredIsKeptByItsCallerAlone(String path, int status, String cacheControl) throws IOException {
+        try (BrinebookServer server = Served.guarded(0, keys("shop:" + ABC))) {
+            Response answer = Served.given(server.port()).header("Authorization", "Bearer abc").get(path);
+            assertEquals(status, answer.statusCode());
+            assertEquals(cacheControl, answer.header("Cache-Control"));
+            assertTrue(answer.headers().getValues("Vary").contains("Authorization"), answer.headers().toString());
+            Response refused = Served.given(server.port()).get(path);
+            assertEquals(401, refused.statusCode());
+            assertEquals("no-store", refused.header("Cache-Control"));
+            assertTrue(refused.headers().getValues("Vary").contains("Authorization"), refused.headers().toString());
+            Response page = Served.given(server.port()).get("/openapi.json");
+            assertEquals("public, max-age=300", page.header("Cache-Control"));
+            assertFalse(page.headers().getValues("Vary").contains("Authorization"));
+        }
     }
 
     @Test
