@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.slf4j.Logger;
@@ -35,9 +36,9 @@ final class ApiKeys {
     }
 
     private final Path file;
-    private byte[] content;
-    private List<Key> keys;
-    private long looked;
+    private final AtomicLong looked;
+    private volatile byte[] content;
+    private volatile List<Key> keys;
 
     /**
      * The keys of a file.
@@ -52,7 +53,7 @@ final class ApiKeys {
             throw new IllegalArgumentException("API_KEYS_FILE cannot be read: " + file, e);
         }
         keys = parse(content);
-        looked = System.nanoTime();
+        looked = new AtomicLong(System.nanoTime());
     }
 
     /** The name of the caller with this key, found in the same time wherever it stands, or if it stands nowhere. */
@@ -71,12 +72,16 @@ final class ApiKeys {
         return current().size();
     }
 
-    /** What the file holds, looked at once a second; a file that cannot be used leaves the keys as they were. */
-    private synchronized List<Key> current() {
-        if (System.nanoTime() - looked < LOOK_AGAIN_NANOS) {
+    /**
+     * What the file holds, looked at once a second by one of those who ask, for whom no other waits; a file that cannot be used
+     * leaves the keys as they were.
+     */
+    private List<Key> current() {
+        long last = looked.get();
+        long nanos = System.nanoTime();
+        if (nanos - last < LOOK_AGAIN_NANOS || !looked.compareAndSet(last, nanos)) {
             return keys;
         }
-        looked = System.nanoTime();
         try {
             byte[] now = Files.readAllBytes(file);
             if (!Arrays.equals(now, content)) {
