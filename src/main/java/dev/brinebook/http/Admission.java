@@ -1,6 +1,6 @@
 package dev.brinebook.http;
 
-import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
@@ -13,11 +13,12 @@ import org.eclipse.jetty.util.Callback;
  */
 final class Admission extends Handler.Wrapper {
 
+    private static final int MOMENT_MILLISECONDS = 500;
+
     private final RequestMetrics metrics;
     private final Callers callers;
     private final ConcurrencyLimiter limiter;
     private final Predicate<Request> calculated;
-    private final Semaphore refusing = new Semaphore(1);
 
     /** Knows which requests are {@code calculated} with a permit. */
     Admission(RequestMetrics metrics, Callers callers, ConcurrencyLimiter limiter, Predicate<Request> calculated) {
@@ -32,7 +33,7 @@ final class Admission extends Handler.Wrapper {
         String caller = callers.identify(request);
         if (calculated.test(request) && limiter.isFullFor(caller)) {
             metrics.reject(Rejection.PERMITS);
-            return refuse(refusing, request, response, callback);
+            return refuse(ProblemType.OVERLOADED.status(), request, response, callback);
         }
         return super.handle(request, response, callback);
     }
@@ -43,14 +44,13 @@ final class Admission extends Handler.Wrapper {
         return path != null && (path.startsWith("/health/") || path.equals("/metrics"));
     }
 
-    /** One at a time: a hundred threads that refuse would leave those that calculate no processor. */
-    static boolean refuse(Semaphore refusing, Request request, Response response, Callback callback) {
-        refusing.acquireUninterruptibly();
-        try {
-            Response.writeError(request, response, callback, ProblemType.OVERLOADED.status());
-        } finally {
-            refusing.release();
-        }
+    /**
+     * Asks to come back, after a moment that holds no thread: whoever is refused at once asks again at once, and a processor
+     * that is busy refusing calculates nothing.
+     */
+    static boolean refuse(int status, Request request, Response response, Callback callback) {
+        request.getComponents().getScheduler().schedule(() -> request.getContext().execute(() ->
+                Response.writeError(request, response, callback, status)), MOMENT_MILLISECONDS, TimeUnit.MILLISECONDS);
         return true;
     }
 }

@@ -74,13 +74,17 @@ final class BodyHandler extends Handler.Wrapper {
             this.response = response;
             this.callback = callback;
             this.caller = Callers.identityOf(request);
-            long declared = request.getLength();
-            this.body = new byte[(int) Math.min(Math.max(declared, 0), SMALLEST_BUFFER)];
+            this.body = new byte[(int) Math.min(Math.max(request.getLength(), 0), SMALLEST_BUFFER)];
         }
 
         void begin() {
             if (request.getLength() > 2L * maxBytes) {
                 end(tooLarge());
+                return;
+            }
+            // What there is no room for is not read at all.
+            if (request.getLength() > body.length && !grow(Math.min(request.getLength(), maxBytes))) {
+                refuse();
                 return;
             }
             run();
@@ -114,7 +118,7 @@ final class BodyHandler extends Handler.Wrapper {
                 boolean kept = keep(chunk.getByteBuffer());
                 chunk.release();
                 if (!kept) {
-                    end(overloaded());
+                    refuse();
                 } else if (length > 2L * maxBytes || last && length > maxBytes) {
                     end(tooLarge());
                 } else if (last) {
@@ -130,17 +134,29 @@ final class BodyHandler extends Handler.Wrapper {
             if (length > maxBytes) {
                 return true;
             }
-            if (length > body.length) {
-                long declared = request.getLength();
-                long wanted = Math.max(length, Math.min(2L * body.length, declared < 0 ? maxBytes : declared));
-                if (!bytes.tryTake(caller, wanted - held)) {
-                    return false;
-                }
-                held = wanted;
-                body = Arrays.copyOf(body, (int) wanted);
+            if (length > body.length && !grow(Math.max(length, Math.min(2L * body.length, maxBytes)))) {
+                return false;
             }
             chunk.get(body, (int) length - more, more);
             return true;
+        }
+
+        private boolean grow(long wanted) {
+            if (!bytes.tryTake(caller, wanted - held)) {
+                return false;
+            }
+            held = wanted;
+            body = Arrays.copyOf(body, (int) wanted);
+            return true;
+        }
+
+        private void refuse() {
+            if (ended.compareAndSet(false, true)) {
+                metrics.reject(Rejection.BYTES);
+                bytes.giveBack(caller, held);
+                body = null;
+                Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+            }
         }
 
         private void late() {
@@ -156,7 +172,7 @@ final class BodyHandler extends Handler.Wrapper {
                 timer.cancel();
             }
             request.setAttribute(ATTRIBUTE, fault != null ? fault : length == body.length ? body : Arrays.copyOf(body, (int) length));
-            if (fault != null && fault.type() != ProblemType.OVERLOADED) {
+            if (fault != null) {
                 response.getHeaders().put(HttpHeader.CONNECTION, "close");
             }
             Request.addCompletionListener(request, failure -> bytes.giveBack(caller, held));
@@ -167,11 +183,6 @@ final class BodyHandler extends Handler.Wrapper {
             } catch (Throwable failure) {
                 Response.writeError(request, response, callback, failure);
             }
-        }
-
-        private ProblemException overloaded() {
-            metrics.reject(Rejection.BYTES);
-            return problem(ProblemType.OVERLOADED);
         }
 
         private ProblemException tooLarge() {

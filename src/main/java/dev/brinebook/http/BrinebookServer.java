@@ -268,7 +268,7 @@ public final class BrinebookServer implements AutoCloseable {
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
         Singleton innermost = new ShortWay(calculated, this::isOpen, cors, log);
-        for (Singleton outer : List.of(new RequestLimit(metrics), new BodyHandler(this::isCalculated, settings,
+        for (Singleton outer : List.of(new RequestLimit(metrics, limiter), new BodyHandler(this::isCalculated, settings,
                 new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics),
                 new Admission(metrics, callers, limiter, this::isCalculated), heads)) {
             outer.setHandler(innermost);

@@ -1,6 +1,5 @@
 package dev.brinebook.http;
 
-import java.util.concurrent.Semaphore;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -19,11 +18,12 @@ final class RequestLimit extends Handler.Wrapper {
     static final int MOST_OF_ONE_CALLER = MOST_AT_ONCE * 3 / 4;
 
     private final RequestMetrics metrics;
+    private final ConcurrencyLimiter limiter;
     private final Shares inside = new Shares(MOST_AT_ONCE, MOST_OF_ONE_CALLER);
-    private final Semaphore refusing = new Semaphore(1);
 
-    RequestLimit(RequestMetrics metrics) {
+    RequestLimit(RequestMetrics metrics, ConcurrencyLimiter limiter) {
         this.metrics = metrics;
+        this.limiter = limiter;
         metrics.showInFlight(inside::held);
     }
 
@@ -33,9 +33,13 @@ final class RequestLimit extends Handler.Wrapper {
             return super.handle(request, response, callback);
         }
         String caller = Callers.identityOf(request);
+        if (request.getAttribute(BodyHandler.ATTRIBUTE) != null && limiter.isFullFor(caller)) {
+            metrics.reject(Rejection.PERMITS);
+            return Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+        }
         if (!inside.tryTake(caller, 1)) {
             metrics.reject(Rejection.REQUESTS);
-            return Admission.refuse(refusing, request, response, callback);
+            return Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
         }
         Request.addCompletionListener(request, failure -> inside.giveBack(caller, 1));
         return super.handle(request, response, callback);

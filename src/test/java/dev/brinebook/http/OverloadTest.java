@@ -96,7 +96,7 @@ class OverloadTest {
     /** What is answered to the head of a request within a while; empty when its body is waited for. */
     private static String answerWithoutBody(int port) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
-            socket.setSoTimeout(50);
+            socket.setSoTimeout(900); // a refusal takes half a second
             socket.getOutputStream().write(HEAD.getBytes(StandardCharsets.US_ASCII));
             int first = socket.getInputStream().read();
             socket.setSoTimeout(5_000);
