@@ -100,20 +100,33 @@ public final class Checker {
     }
 
     private static void checkNumber(Number number, Property property, Violations at) {
-        BigDecimal value = number instanceof BigDecimal decimal ? decimal : BigDecimal.valueOf(number.longValue());
         Message unit = property.unit().isEmpty() ? Message.verbatim("") : Message.of(" {0}", Message.of(property.unit()));
         Range range = new Range(property.min(), property.max(), property.aboveMin());
-        check(value, DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), range, unit, at);
+        if (number instanceof BigDecimal decimal) {
+            check(decimal, DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), range, unit, at);
+        } else if (!range.holdsWhole(number.longValue())) {
+            report(BigDecimal.valueOf(number.longValue()), range.inWholeNumbers(), unit, at);
+        }
     }
 
     private static void check(BigDecimal value, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase, Range range,
             Message unit, Violations at) {
         if (!range.holds(toBase.applyAsDouble(value.doubleValue()))) {
-            Message allowed = Message.joined("", List.of(range.inWords(toBase, fromBase), unit));
-            String received = echo(value);
-            at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("must be {0}, was {1}{2}", allowed, received, unit),
-                    allowed, null, received));
+            report(value, range.inWords(toBase, fromBase), unit, at);
         }
+    }
+
+    private static void report(BigDecimal value, Message range, Message unit, Violations at) {
+        Message allowed = Message.joined("", List.of(range, unit));
+        String received = echo(value);
+        at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("must be {0}, was {1}{2}", allowed, received, unit),
+                allowed, null, received));
+    }
+
+    /** What a quantity in {@code unit} may be, of a range in the base unit. Every bound told is taken when it comes back. */
+    public static Message allowed(Unit unit, double min, double max) {
+        return Message.joined("", List.of(new Range(min, max, false).inWords(unit::toBase, unit::fromBase),
+                Message.verbatim(" " + unit.symbol())));
     }
 
     private static void checkCount(int count, Message what, Property property, Violations at) {
@@ -134,7 +147,8 @@ public final class Checker {
         throw new IllegalStateException(symbol + " is no unit like " + sibling);
     }
 
-    private static String echo(BigDecimal number) {
+    /** A number as it came, unless that is long. */
+    public static String echo(BigDecimal number) {
         String plain = Math.abs(number.scale()) > LONGEST_ECHO ? number.toString() : number.toPlainString();
         return plain.length() <= LONGEST_ECHO ? plain : number.round(SHORT).toString();
     }

@@ -5,6 +5,7 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 
 /**
  * The range that a number must lie in, in the base unit.
@@ -20,16 +21,31 @@ record Range(double min, double max, boolean aboveMin) {
         return Guard.isWithin(number, min, max) && !(aboveMin && number <= min);
     }
 
+    /** Exactly: a whole number did not come by way of another unit. */
+    boolean holdsWhole(long number) {
+        return number >= min && number <= max && !(aboveMin && number <= min);
+    }
+
     /** The range in the caller's unit. Every bound told is taken when it comes back. */
     Message inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
+        return inWords(() -> aboveMin ? Rounding.answer(fromBase.applyAsDouble(min)) : bound(min, 1, toBase, fromBase),
+                () -> bound(max, -1, toBase, fromBase));
+    }
+
+    /** The range of a whole number, to its last digit. */
+    Message inWholeNumbers() {
+        return inWords(() -> BigDecimal.valueOf((long) min), () -> BigDecimal.valueOf((long) max));
+    }
+
+    private Message inWords(Supplier<BigDecimal> lowest, Supplier<BigDecimal> highest) {
         if (min == Double.NEGATIVE_INFINITY) {
-            return Message.of("{0} or below", bound(max, -1, toBase, fromBase));
+            return Message.of("{0} or below", highest.get());
         }
-        BigDecimal low = aboveMin ? Rounding.answer(fromBase.applyAsDouble(min)) : bound(min, 1, toBase, fromBase);
+        BigDecimal low = lowest.get();
         if (max == Double.POSITIVE_INFINITY) {
             return aboveMin ? Message.of("above {0}", low) : Message.of("{0} or above", low);
         }
-        BigDecimal high = bound(max, -1, toBase, fromBase);
+        BigDecimal high = highest.get();
         return aboveMin ? Message.of("above {0} to {1}", low, high) : Message.of("from {0} to {1}", low, high);
     }
 

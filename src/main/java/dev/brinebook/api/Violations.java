@@ -55,6 +55,11 @@ public final class Violations {
         }
     }
 
+    /** Drops what was found at this place, where something more exact is known. */
+    public void withdraw() {
+        byPointer.remove(pointer());
+    }
+
     /** A fault at this place. */
     public void add(Code code, Message message) {
         add(new Violation(pointer(), code, message));

@@ -3,17 +3,14 @@ package dev.brinebook.payback.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.guard.Guard;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
-import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
-import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.resin.api.SaltDoseRange;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
@@ -83,20 +80,9 @@ public record ConversionPaybackRequest(
         if (metered != null && metered.kind() == ControlRequest.Kind.CLOCK) {
             at.at("metered").add("kind", Code.INCONSISTENT, Message.of("must be meteredDelayed or meteredImmediate"));
         }
-        if (softener != null && meteredSaltDose != null && meteredSaltDose.value() != null
-                && meteredSaltDose.unit() != null && !at.at("meteredSaltDose").here()) {
-            checkDose(softener.salt() == null ? Salt.SODIUM_CHLORIDE : softener.salt(), at);
-        }
-    }
-
-    private void checkDose(Salt salt, Violations at) {
-        double dose = meteredSaltDose.inBase();
-        double min = CapacityTable.minSaltDoseGramsPerLitre(salt);
-        double max = CapacityTable.maxSaltDoseGramsPerLitre(salt);
-        if (!Guard.isWithin(dose, min, max)) {
-            SaltDoseUnit unit = meteredSaltDose.unit();
-            at.add("meteredSaltDose", Code.OUT_OF_RANGE, Message.of("must be from {0} to {1} {2}", Text.number(unit.fromBase(min)),
-                    Text.number(unit.fromBase(max)), unit.symbol()));
+        if (softener != null && !at.at("softener").at("salt").here()) {
+            SaltDoseRange.check(meteredSaltDose, softener.salt() == null ? Salt.SODIUM_CHLORIDE : softener.salt(),
+                    at.at("meteredSaltDose"));
         }
     }
 

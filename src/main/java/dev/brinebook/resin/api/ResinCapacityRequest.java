@@ -6,9 +6,7 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
@@ -45,24 +43,8 @@ public record ResinCapacityRequest(
 
     @Override
     public void check(Violations at) {
-        if (saltDoses == null || at.at("saltDoses").here()) {
-            return;
-        }
-        for (int i = 0; i < saltDoses.size(); i++) {
-            SaltDoseQuantity dose = saltDoses.get(i);
-            if (dose != null && dose.value() != null && dose.unit() != null) {
-                checkDose(dose, at.at("saltDoses").at(i));
-            }
-        }
-    }
-
-    private void checkDose(SaltDoseQuantity dose, Violations at) {
-        double min = CapacityTable.minSaltDoseGramsPerLitre(saltOrDefault());
-        double max = CapacityTable.maxSaltDoseGramsPerLitre(saltOrDefault());
-        if (!Guard.isWithin(dose.inBase(), min, max)) {
-            SaltDoseUnit unit = dose.unit();
-            at.add(Code.OUT_OF_RANGE, Message.of("must be from {0} to {1} {2} with this salt, was {3}",
-                    Text.number(unit.fromBase(min)), Text.number(unit.fromBase(max)), unit.symbol(), Text.of(dose)));
+        for (int i = 0; saltDoses != null && !at.at("salt").here() && i < saltDoses.size(); i++) {
+            SaltDoseRange.check(saltDoses.get(i), saltOrDefault(), at.at("saltDoses").at(i));
         }
     }
 

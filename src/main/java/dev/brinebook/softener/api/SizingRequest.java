@@ -3,16 +3,15 @@ package dev.brinebook.softener.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.guard.Guard;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.resin.api.SaltDoseRange;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -44,13 +43,9 @@ public record SizingRequest(
                 at.at("candidates").at(i).add("price", Code.INCONSISTENT, Message.of("must be in the currency of the prices"));
             }
         }
-        if (salt == Salt.POTASSIUM_CHLORIDE && saltDose != null && saltDose.value() != null && saltDose.unit() != null
-                && !at.at("saltDose").here()
-                && !Guard.isWithin(saltDose.inBase(), CapacityTable.minSaltDoseGramsPerLitre(salt),
-                        Double.POSITIVE_INFINITY)) {
-            double least = saltDose.unit().fromBase(CapacityTable.minSaltDoseGramsPerLitre(salt));
-            at.add("saltDose", Code.OUT_OF_RANGE, Message.of("must be at least {0} {1} of potassium chloride",
-                    Text.number(least), saltDose.unit().symbol()));
+        if (!at.at("salt").here()) {
+            SaltDoseRange.check(saltDose, CapacityTable.minSaltDoseGramsPerLitre(salt == null ? Salt.SODIUM_CHLORIDE : salt),
+                    CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE, at.at("saltDose"));
         }
     }
 }

@@ -3,9 +3,11 @@ package dev.brinebook.softener.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
+import dev.brinebook.api.Checker;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.guard.Guard;
@@ -29,6 +31,7 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.resin.api.SaltDoseRange;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
@@ -103,8 +106,11 @@ public record SoftenerRequest(
                 && brineTank() < saltOnHand.inBase()) {
             at.add("saltOnHand", Code.INCONSISTENT, Message.of("must not be more than brineTankCapacity"));
         }
+        if (!at.at("salt").here()) {
+            SaltDoseRange.check(saltDose, saltOrDefault(), at.at("saltDose"));
+        }
         if (!at.here()) {
-            checkDose(at);
+            checkSalt(at);
             checkTank(at);
         }
     }
@@ -114,19 +120,20 @@ public record SoftenerRequest(
                 ? ASSUMED_BRINE_TANK_KILOGRAMS : brineTankCapacity.inBase();
     }
 
-    private void checkDose(Violations at) {
-        if (saltDose == null && saltPerRegeneration == null) {
+    /** The salt of a regeneration makes a dose that the tables cover; the limits are of the salt, as the caller gave it. */
+    private void checkSalt(Violations at) {
+        if (saltPerRegeneration == null) {
             return;
         }
-        Salt used = saltOrDefault();
-        double dose = doseGramsPerLitre();
-        double min = CapacityTable.minSaltDoseGramsPerLitre(used);
-        double max = CapacityTable.maxSaltDoseGramsPerLitre(used);
-        if (!Guard.isWithin(dose, min, max)) {
-            SaltDoseUnit unit = saltDose == null ? SaltDoseUnit.GRAM_PER_LITRE : saltDose.unit();
-            at.add(saltDose == null ? "saltPerRegeneration" : "saltDose", Code.OUT_OF_RANGE,
-                    Message.of("must make a dose of {0} to {1} {2}, makes {3} {2}", Text.number(unit.fromBase(min)),
-                            Text.number(unit.fromBase(max)), unit.symbol(), Text.number(unit.fromBase(dose))));
+        double min = CapacityTable.minSaltDoseGramsPerLitre(saltOrDefault());
+        double max = CapacityTable.maxSaltDoseGramsPerLitre(saltOrDefault());
+        if (!Guard.isWithin(doseGramsPerLitre(), min, max)) {
+            Message allowed = Checker.allowed(saltPerRegeneration.unit(), min * resinLitres() / 1000, max * resinLitres() / 1000);
+            Violations place = at.at("saltPerRegeneration");
+            place.add(new Violation(place.pointer(), Code.OUT_OF_RANGE,
+                    Message.of("must be {0} with this salt and this much resin, was {1}", allowed,
+                            SaltDoseRange.received(saltPerRegeneration)), allowed, null,
+                    Checker.echo(saltPerRegeneration.value())));
         }
     }
 
