@@ -13,7 +13,7 @@ import java.math.BigDecimal;
 @About("How iron and manganese count as hardness.")
 public record CompensationRequest(
         @Property(value = "The factor set. All are in use in the trade for iron; they differ in how much margin they take."
-                + " Choose own to give the two factors yourself.", fallback = "standard", example = "\"standard\"")
+                + " Choose own to give the two factors yourself.", required = true, example = "\"standard\"")
         @TellsKind(others = "usual") FactorSet set,
         @Property(value = "Hardness that one mg/L of iron counts for.", kinds = "own", required = true, min = 0,
                 max = CompensationFactors.MAX_GPG_PER_MG, unit = "gpg per mg/L", example = "4") BigDecimal ironFactor,
