@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -30,7 +31,13 @@ final class Admission extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        String caller = callers.identify(request);
+        long waitSeconds = callers.identify(request);
+        if (waitSeconds > 0) {
+            metrics.reject(Rejection.KEY);
+            response.getHeaders().put(HttpHeader.RETRY_AFTER, waitSeconds);
+            return refuse(ProblemType.TOO_MANY_REQUESTS.status(), request, response, callback);
+        }
+        String caller = Callers.identityOf(request);
         if (calculated.test(request) && limiter.isFullFor(caller)) {
             metrics.reject(Rejection.PERMITS);
             return refuse(ProblemType.OVERLOADED.status(), request, response, callback);

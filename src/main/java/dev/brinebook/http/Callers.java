@@ -27,9 +27,12 @@ final class Callers {
 
     /** Attribute of a request: whose share of the service it takes. */
     private static final String IDENTITY = Callers.class.getName();
+    /** Attribute of a request with a right key: the name of that key. */
+    private static final String KEY_NAME = IDENTITY + ".key";
 
     private final ApiKeys keys;
     private final RateLimit rate;
+    private final KeyGuesses guesses = new KeyGuesses();
     private final RequestMetrics metrics;
 
     /**
@@ -45,12 +48,32 @@ final class Callers {
                 rate == null ? "not limited" : settings.ratePerMinute());
     }
 
-    /** Whose share of the service a request takes: that of its key, where keys are on and it has one, else of its address. */
-    String identify(Request request) {
-        String name = keys == null ? null : keyName(request.getHeaders().get(HttpHeader.AUTHORIZATION));
-        String identity = name == null ? "address " + Request.getRemoteAddr(request) : "key " + name;
-        request.setAttribute(IDENTITY, identity);
-        return identity;
+    /**
+     * Finds out whose share of the service a request takes: that of its key, where keys are on and it has a right one, else of
+     * its address. A key is looked at once, and not at all where too many wrong ones came from its address.
+     *
+     * @return seconds to wait before a key from this address is looked at again, or 0
+     */
+    long identify(Request request) {
+        String address = Request.getRemoteAddr(request);
+        request.setAttribute(IDENTITY, "address " + address);
+        String given = request.getHeaders().get(HttpHeader.AUTHORIZATION);
+        if (keys == null || given == null || !concerns(request.getHttpURI().getCanonicalPath())) {
+            return 0;
+        }
+        long wait = guesses.waitSeconds(address);
+        if (wait > 0) {
+            return wait;
+        }
+        Matcher bearer = BEARER.matcher(given);
+        String name = bearer.matches() ? keys.nameOf(bearer.group(1)).orElse(null) : null;
+        if (name == null) {
+            return guesses.wrong(address);
+        }
+        guesses.right(address);
+        request.setAttribute(KEY_NAME, name);
+        request.setAttribute(IDENTITY, "key " + name);
+        return 0;
     }
 
     /** What {@link #identify} found. */
@@ -64,7 +87,7 @@ final class Callers {
 
     /** Whether a path is for known callers only, where keys are on. */
     static boolean concerns(String path) {
-        return path.startsWith("/v1/") || path.equals(AgentHandler.PATH);
+        return path != null && (path.startsWith("/v1/") || path.equals(AgentHandler.PATH));
     }
 
     /** Whether everybody may have everything calculated, so that nobody need be asked. */
@@ -90,24 +113,22 @@ final class Callers {
             RateLimit.Standing standing = rate.ask(caller);
             context.header(RATE_POLICY, rate.policy()).header(RATE, standing.field());
             if (!standing.taken()) {
-                metrics.reject(Rejection.RATE);
-                context.header(Problems.RETRY_AFTER, Long.toString(standing.waitSeconds()));
-                throw new ProblemException(ProblemType.TOO_MANY_REQUESTS, ProblemType.TOO_MANY_REQUESTS.explanation());
+                throw tooMany(context, standing.waitSeconds());
             }
         }
     }
 
-    private String keyName(String authorization) {
-        Matcher bearer = BEARER.matcher(authorization == null ? "" : authorization);
-        return bearer.matches() ? keys.nameOf(bearer.group(1)).orElse(null) : null;
+    private ProblemException tooMany(Context context, long waitSeconds) {
+        metrics.reject(Rejection.RATE);
+        context.header(Problems.RETRY_AFTER, Long.toString(waitSeconds));
+        return new ProblemException(ProblemType.TOO_MANY_REQUESTS, ProblemType.TOO_MANY_REQUESTS.explanation());
     }
 
     private String named(Context context) {
-        String given = context.header("Authorization");
-        String name = keyName(given);
+        String name = (String) context.req().getAttribute(KEY_NAME);
         if (name == null) {
             metrics.reject(Rejection.KEY);
-            context.header(CHALLENGE, given == null ? REALM : REALM + ", error=\"invalid_token\"");
+            context.header(CHALLENGE, context.header("Authorization") == null ? REALM : REALM + ", error=\"invalid_token\"");
             throw new ProblemException(ProblemType.UNAUTHORIZED, ProblemType.UNAUTHORIZED.explanation());
         }
         context.attribute(ATTRIBUTE, metrics.countCaller(name));

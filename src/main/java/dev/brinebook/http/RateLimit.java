@@ -45,6 +45,12 @@ final class RateLimit {
         return "\"minute\";q=" + perMinute + ";w=" + WINDOW.toSeconds();
     }
 
+    /** Seconds until the next request of a caller may go on, or 0; asks without taking. */
+    long waitSeconds(String caller) {
+        Bucket bucket = buckets.getIfPresent(caller);
+        return bucket == null ? 0 : wholeSeconds(bucket.estimateAbilityToConsume(1).getNanosToWaitForRefill());
+    }
+
     Standing ask(String caller) {
         ConsumptionProbe probe = buckets.get(caller, name -> bucket()).tryConsumeAndReturnRemaining(1);
         long nanos = probe.isConsumed() ? probe.getNanosToWaitForReset() : probe.getNanosToWaitForRefill();

@@ -165,6 +165,41 @@ class CallersTest {
         }
     }
 
+    /** Keys are not tried at leisure (OWASP, Authentication Cheat Sheet); a request without a key tries none. */
+    @Test
+    void looksAtNoMoreKeysFromAnAddressThatSentManyWrongOnes() throws IOException {
+        try (BrinebookServer server = Served.guarded(0, keys("shop:" + ABC))) {
+            ValidatableResponse refused;
+            do {
+                sendWrongKeysUntilThereWereTooMany(server);
+                refused = ask(server, "Bearer abc");
+            } while (refused.extract().statusCode() == 200);
+            refused.statusCode(429).header("Retry-After", matchesPattern("[1-9]\\d*"))
+                    .body("type", equalTo("/problems/too-many-requests"));
+            Served.given(server.port()).contentType("application/json").body(Served.SMALLEST).post(Served.CONVERSION).then()
+                    .statusCode(401);
+        }
+    }
+
+    /** Behind one proxy all callers have one address: who sends wrong keys does not shut out those who send right ones. */
+    @Test
+    void goesOnTakingRightKeysFromAnAddressThatSentOne() throws IOException {
+        try (BrinebookServer server = Served.guarded(0, keys("shop:" + ABC))) {
+            ask(server, "Bearer abc").statusCode(200);
+            sendWrongKeysUntilThereWereTooMany(server);
+            ask(server, "Bearer abc").statusCode(200);
+        }
+    }
+
+    /** One more may be sent each second, so that on a slow machine they are some more than a minute's. */
+    private static void sendWrongKeysUntilThereWereTooMany(BrinebookServer server) {
+        int sent = 1;
+        while (ask(server, "Bearer wrong").extract().statusCode() == 401) {
+            sent++;
+        }
+        assertTrue(sent < 20 * KeyGuesses.WRONG_PER_MINUTE, sent + " sent");
+    }
+
     @Test
     void limitsByAddressWithoutKeys() {
         try (BrinebookServer server = Served.guarded(1, "")) {
