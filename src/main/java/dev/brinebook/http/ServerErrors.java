@@ -37,7 +37,7 @@ final class ServerErrors extends ErrorHandler {
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
         response.getHeaders().put(AnswerLanguage.HEADER, language.code());
         response.getHeaders().put(RequestId.HEADER, id);
-        response.getHeaders().put("X-Content-Type-Options", "nosniff");
+        StandingHeaders.put(response.getHeaders());
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
         cors.allow(request.getHeaders(), response.getHeaders());
         if (type == ProblemType.OVERLOADED) {

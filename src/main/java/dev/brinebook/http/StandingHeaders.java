@@ -9,6 +9,7 @@ import org.eclipse.jetty.http.PreEncodedHttpField;
 final class StandingHeaders {
 
     static final List<HttpField> FIELDS = List.of(new PreEncodedHttpField("X-Content-Type-Options", "nosniff"),
+            new PreEncodedHttpField("Referrer-Policy", "no-referrer"),
             new PreEncodedHttpField("Link", "</openapi.yaml>; rel=\"service-desc\", </docs>; rel=\"service-doc\""));
 
     private StandingHeaders() {

@@ -95,7 +95,7 @@ class HeadersTest {
     @ParameterizedTest
     @ValueSource(strings = {QUERY, "/nothing", "/docs", "/version", "/openapi.yaml"})
     void everyAnswerPointsToTheContractAndIsNotSniffed(String path) {
-        Served.given().get(path).then().header("X-Content-Type-Options", "nosniff")
+        Served.given().get(path).then().header("X-Content-Type-Options", "nosniff").header("Referrer-Policy", "no-referrer")
                 .header("Link", "</openapi.yaml>; rel=\"service-desc\", </docs>; rel=\"service-doc\"")
                 .header("Server", nullValue()).header("X-Powered-By", nullValue());
     }

@@ -19,6 +19,7 @@ final class HttpText {
         assertHeader(answer, "Content-Type", "application/problem+json");
         assertHeader(answer, "X-Content-Type-Options", "nosniff");
         assertHeader(answer, "Cache-Control", "no-store");
+        assertHeader(answer, "Referrer-Policy", "no-referrer");
         JsonPath problem = JsonPath.from(body(answer));
         assertEquals("/problems/" + slug, problem.getString("type"));
         assertEquals(status, problem.getInt("status"));
