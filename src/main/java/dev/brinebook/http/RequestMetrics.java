@@ -100,11 +100,13 @@ final class RequestMetrics implements AutoCloseable {
         return Counter.builder("bulk.lines").description("Lines of streams.").tag("outcome", outcome).register(registry);
     }
 
+    /** Up to 1 s of waiting, 10 s of a body and 10 s of a calculation lie below the last bound, as the settings are by default. */
     private Timer timer(RequestLabel label) {
         return Timer.builder("http.server.requests").description("Requests by route, method and status.")
                 .tag("route", label.route()).tag("method", label.method()).tag("status", Integer.toString(label.status()))
                 .serviceLevelObjectives(Duration.ofNanos(500_000), Duration.ofMillis(1), Duration.ofMillis(2),
-                        Duration.ofMillis(5), Duration.ofMillis(20), Duration.ofMillis(100), Duration.ofSeconds(1))
+                        Duration.ofMillis(5), Duration.ofMillis(20), Duration.ofMillis(100), Duration.ofSeconds(1),
+                        Duration.ofSeconds(3), Duration.ofSeconds(10), Duration.ofSeconds(30))
                 .register(registry);
     }
 

@@ -35,7 +35,8 @@ class WatchingTest {
                     "{method=\"GET\",route=\"unmatched\",status=\"404\"} 5",
                     "{method=\"POST\",route=\"/v1/hardness-conversion\",status=\"200\"} 1",
                     "{method=\"other\",route=\"unmatched\",status=\"405\"} 5"), counts);
-            assertTrue(metrics.contains("http_server_requests_seconds_bucket") && metrics.contains("le=\"5.0E-4\""));
+            assertTrue(metrics.contains("http_server_requests_seconds_bucket") && metrics.contains("le=\"5.0E-4\"")
+                    && metrics.contains("le=\"10.0\"") && metrics.contains("le=\"30.0\""));
             assertTrue(metrics.contains("jvm_memory_used_bytes"));
             assertTrue(metrics.contains("brinebook_build_info{model=\"" + dev.brinebook.api.ModelVersion.CURRENT + "\",version=\"1."));
         }
