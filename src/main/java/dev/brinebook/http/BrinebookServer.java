@@ -209,7 +209,7 @@ public final class BrinebookServer implements AutoCloseable {
         routes.exception(HttpResponseException.class, (refused, context) -> {
             ProblemType type = ProblemType.byStatus(refused.getStatus());
             if (type == ProblemType.NOT_FOUND && cors.isPreflight(context)) {
-                cors.preflight(context);
+                cors.preflight(context, Cors.SAFELISTED);
                 return;
             }
             if (type == ProblemType.METHOD_NOT_ALLOWED) {

@@ -13,8 +13,8 @@ final class Cors {
     /** What a script of another origin may read beside what it always may. */
     static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", Content-Language, Allow, Accept-Post, "
             + Callers.CHALLENGE + ", " + Callers.RATE + ", " + Callers.RATE_POLICY;
-    /** What a script may send. A path takes fewer, and then says so itself in an answer that the script can read. */
-    private static final String METHODS = "GET, HEAD, POST, PUT, PATCH, DELETE";
+    /** What a script may send without having asked (Fetch standard): all that is said of a path that does not exist. */
+    static final String SAFELISTED = "GET, HEAD, POST";
     private static final String HEADERS = "Content-Type, Authorization, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER
             + ", " + AgentHandler.PROTOCOL_VERSION;
     private static final String ANY = "*";
@@ -66,9 +66,9 @@ final class Cors {
                 && context.header("Access-Control-Request-Method") != null;
     }
 
-    /** Answers such a question. */
-    void preflight(Context context) {
-        context.status(204).header("Access-Control-Allow-Methods", METHODS).header("Access-Control-Allow-Headers", HEADERS)
+    /** Answers such a question with the methods of the path. */
+    void preflight(Context context, String methods) {
+        context.status(204).header("Access-Control-Allow-Methods", methods).header("Access-Control-Allow-Headers", HEADERS)
                 .header("Access-Control-Max-Age", "600");
         context.res().setContentType(null);
     }
@@ -78,7 +78,7 @@ final class Cors {
         context.header("Allow", methods).status(204);
         context.res().setContentType(null);
         if (isPreflight(context)) {
-            preflight(context);
+            preflight(context, methods);
         }
     }
 }

@@ -111,10 +111,9 @@ class CrossOriginTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             /v1/hardness-conversion | POST
-            /v1/hardness-conversion | PUT
             /v1/assessment          | GET
             /nothing                | POST
-            /problems/nothing       | DELETE
+            /problems/nothing       | GET
             """)
     void whatIsRefusedIsAskedForFirst(String path, String method) throws IOException {
         String asked = "Access-Control-Request-Method: " + method + "\r\nAccess-Control-Request-Headers: content-type\r\n";
@@ -126,6 +125,19 @@ class CrossOriginTest {
         HttpText.assertHeader(allowed, "Access-Control-Max-Age", "600");
         String other = RawHttp.send(server.port(), "OPTIONS " + path + " HTTP/1.1", "Origin: https://b.test\r\n" + asked, "");
         assertEquals(List.of(), HttpText.headers(other, "Access-Control-Allow-Methods"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /v1/hardness-conversion | GET, HEAD, OPTIONS, POST
+            /v1/settings-review     | OPTIONS, POST
+            /v1/bulk/assess         | OPTIONS, POST
+            /problems/not-found     | GET, HEAD, OPTIONS
+            /nothing                | GET, HEAD, POST
+            """)
+    void allowsTheMethodsOfThePathAndNoOther(String path, String methods) throws IOException {
+        String allowed = RawHttp.send(server.port(), "OPTIONS " + path + " HTTP/1.1", "Origin: " + LISTED + "\r\n" + ASKED, "");
+        HttpText.assertHeader(allowed, "Access-Control-Allow-Methods", methods);
     }
 
     /** Without a list nothing of all that is sent, so that caches keep one answer for everybody. */
