@@ -275,6 +275,6 @@ public final class BrinebookServer implements AutoCloseable {
             innermost = outer;
         }
         server.setHandler(innermost);
-        server.setErrorHandler(new ServerErrors(problems, cors));
+        server.setErrorHandler(new ServerErrors(problems, cors, metrics));
     }
 }

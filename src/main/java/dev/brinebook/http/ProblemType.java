@@ -91,7 +91,7 @@ public enum ProblemType {
     }
 
     /** The type of a body that cannot be read further: it came too slowly, or broke off. */
-    static ProblemType ofBroken(IOException reading) {
+    static ProblemType ofBroken(Exception reading) {
         for (Throwable cause = reading; cause != null; cause = cause.getCause()) {
             if (cause instanceof TimeoutException) {
                 return REQUEST_TIMEOUT;

@@ -19,7 +19,16 @@ record RequestLabel(String route, String method, int status) {
         Endpoint endpoint = context.endpoints().lastHttpEndpoint();
         boolean matched = endpoint != null && endpoint.method.isHttpMethod();
         String method = context.req().getMethod();
-        return new RequestLabel(matched ? endpoint.path : "unmatched", METHODS.contains(method) ? method : "other",
-                context.statusCode());
+        return matched ? new RequestLabel(endpoint.path, known(method), context.statusCode())
+                : unmatched(method, context.statusCode());
+    }
+
+    /** Of a request that no route was looked for. */
+    static RequestLabel unmatched(String method, int status) {
+        return new RequestLabel("unmatched", known(method), status);
+    }
+
+    private static String known(String method) {
+        return method != null && METHODS.contains(method) ? method : "other";
     }
 }

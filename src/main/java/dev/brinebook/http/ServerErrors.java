@@ -2,7 +2,10 @@ package dev.brinebook.http;
 
 import dev.brinebook.api.Language;
 import java.nio.ByteBuffer;
+import java.time.Duration;
+import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
@@ -19,15 +22,33 @@ final class ServerErrors extends ErrorHandler {
 
     private final Problems problems;
     private final Cors cors;
+    private final RequestMetrics metrics;
 
-    ServerErrors(Problems problems, Cors cors) {
+    ServerErrors(Problems problems, Cors cors, RequestMetrics metrics) {
         this.problems = problems;
         this.cors = cors;
+        this.metrics = metrics;
+    }
+
+    /** A request that did not come whole is no fault of ours, though the server calls it one where a read failed. */
+    private static ProblemType type(Request request, int status) {
+        ProblemType type = ProblemType.byStatus(status);
+        return type == ProblemType.INTERNAL_ERROR && request.getAttribute(ERROR_EXCEPTION) instanceof Exception failure
+                && isOfReading(failure) ? ProblemType.ofBroken(failure) : type;
+    }
+
+    private static boolean isOfReading(Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof TimeoutException || cause instanceof EofException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
-        ProblemType type = ProblemType.byStatus(response.getStatus());
+        ProblemType type = type(request, response.getStatus());
         response.setStatus(type.status());
         String id = RequestId.accepted(request.getHeaders().get(RequestId.HEADER));
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
@@ -43,6 +64,8 @@ final class ServerErrors extends ErrorHandler {
         if (type == ProblemType.OVERLOADED) {
             response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_SECONDS);
         }
+        metrics.record(RequestLabel.unmatched(request.getMethod(), type.status()),
+                Duration.ofNanos(System.nanoTime() - request.getBeginNanoTime()));
         LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, id).addKeyValue(TraceParent.ATTRIBUTE,
                 TraceParent.idOf(request.getHeaders().get(TraceParent.HEADER))).addKeyValue("status", response.getStatus())
                 .log("refused before it was read");

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Main;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +42,26 @@ class WatchingTest {
                     && metrics.contains("le=\"10.0\"") && metrics.contains("le=\"30.0\""));
             assertTrue(metrics.contains("jvm_memory_used_bytes"));
             assertTrue(metrics.contains("brinebook_build_info{model=\"" + dev.brinebook.api.ModelVersion.CURRENT + "\",version=\"1."));
+        }
+    }
+
+    /** RFC 9110, section 15.5: a head that is cut off, or cannot be read, is the caller's fault, and one that is seen. */
+    @ParameterizedTest
+    @ValueSource(strings = {"GET /version HTTP/1.1\r\nHo", "GET /version HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n"})
+    void countsWhatWasRefusedBeforeItWasRead(String head) throws Exception {
+        try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
+            try (Socket socket = new Socket("127.0.0.1", server.port())) {
+                socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+                socket.shutdownOutput();
+                socket.getInputStream().readAllBytes();
+            }
+            List<String> counts = List.of();
+            while (counts.isEmpty()) {
+                TimeUnit.MILLISECONDS.sleep(20);
+                counts = Served.given(server.metricsPort()).get("/metrics").asString().lines().filter(line ->
+                        line.startsWith("http_server_requests_seconds_count") && !line.contains("/metrics")).toList();
+            }
+            assertTrue(counts.get(0).contains("route=\"unmatched\",status=\"400\""), counts.toString());
         }
     }
 
