@@ -88,8 +88,7 @@ public final class BrinebookServer implements AutoCloseable {
         try {
             javalin.start();
         } catch (JavalinBindException e) {
-            throw new UncheckedIOException("cannot listen on " + settings.host() + ", ports " + settings.port() + " and "
-                    + settings.metricsPort(), new IOException(e));
+            throw new UncheckedIOException(ListenFault.of(settings.host(), e), new IOException(e));
         }
         listeners.watchHeads();
         ready = true;
