@@ -1,11 +1,15 @@
 # Builds the jar, lets a JVM watch it at work, and runs it from what that JVM kept: no build tool, no shell needed.
-FROM maven:3.9-eclipse-temurin-25 AS build
+# A release names both base images by digest: see the recipe in DEVELOPERS.md. A tag is for trying out.
+ARG BUILD_IMAGE=maven:3.9-eclipse-temurin-25
+ARG RUN_IMAGE=eclipse-temurin:25-jre
+
+FROM ${BUILD_IMAGE} AS build
 WORKDIR /src
 COPY . .
 RUN mvn -q -B -Dmaven.test.skip=true -Djacoco.skip=true package && mv target/brinebook-*.jar target/brinebook.jar
 
 # The cache fits only the very Java, jars and paths that it was trained with, so training and running share one base.
-FROM eclipse-temurin:25-jre AS base
+FROM ${RUN_IMAGE} AS base
 # Heap, classes, compiled code, direct buffers and stacks of 0.5 MB each stay together below 256 MB; typesetting takes more.
 ENV JDK_JAVA_OPTIONS="-XX:+UseSerialGC -Xms32m -Xmx96m -XX:MaxMetaspaceSize=80m -XX:ReservedCodeCacheSize=40m -XX:MaxDirectMemorySize=16m -Xss512k -XX:TrimNativeHeapInterval=2000 -XX:-UsePerfData -XX:+ExitOnOutOfMemoryError"
 WORKDIR /app
