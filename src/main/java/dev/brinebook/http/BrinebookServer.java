@@ -239,7 +239,8 @@ public final class BrinebookServer implements AutoCloseable {
     private void begin(Context context) {
         RequestId.give(context);
         StandingHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
-        if (!ready) {
+        // The server below keeps the connection of a CONNECT for the tunnel, whatever its caller asked for; there is none here.
+        if (!ready || context.req().getMethod().equals("CONNECT")) {
             context.header("Connection", "close");
         }
         cors.allow(context);

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.is;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.restassured.response.Response;
+import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -72,6 +73,15 @@ class RoutingTest {
             }
             assertEquals(0, head.asByteArray().length);
         }
+    }
+
+    /** RFC 9112, section 9.6. No tunnel is ever opened, so that nothing more can come on the connection. */
+    @ParameterizedTest
+    @ValueSource(strings = {"CONNECT localhost:80 HTTP/1.1", "PUT /version HTTP/1.1"})
+    void closesWhatItRefusedWhereTheCallerAsksForIt(String requestLine) throws IOException {
+        String answer = RawHttp.send(Served.SERVER.port(), requestLine, "", "");
+        HttpText.assertProblem(answer, 405, "method-not-allowed");
+        HttpText.assertHeader(answer, "Connection", "close");
     }
 
     @Test
