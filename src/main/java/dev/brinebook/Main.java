@@ -5,7 +5,6 @@ import dev.brinebook.assessment.api.Assess;
 import dev.brinebook.household.api.EstimatePeakFlow;
 import dev.brinebook.household.api.ReadMeter;
 import dev.brinebook.http.BrinebookServer;
-import dev.brinebook.http.Descriptors;
 import dev.brinebook.http.Settings;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.payback.api.CompareAlternatives;
@@ -25,7 +24,6 @@ import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -59,13 +57,7 @@ public final class Main {
         }
         BrinebookServer server;
         try {
-            Settings settings = Settings.from(System.getenv());
-            Optional<String> shortage = Descriptors.shortage(settings);
-            if (shortage.isPresent()) {
-                System.err.println(shortage.get());
-                System.exit(1);
-            }
-            server = server(settings);
+            server = server(Settings.from(System.getenv()));
         } catch (IllegalArgumentException e) {
             System.err.println(e.getMessage());
             System.exit(2);

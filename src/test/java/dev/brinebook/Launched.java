@@ -25,7 +25,7 @@ final class Launched {
     /** A process with these and no other settings, not yet started. */
     static ProcessBuilder with(Map<String, String> environment, String... arguments) {
         List<String> command = new ArrayList<>(List.of(ProcessHandle.current().info().command().orElseThrow(),
-                "-cp", System.getProperty("java.class.path"), Main.class.getName()));
+                "-cp", System.getProperty("java.class.path"), Start.class.getName()));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().keySet().removeAll(List.of("PORT", "METRICS_PORT", "HOST", "JAVA_TOOL_OPTIONS"));

@@ -13,6 +13,8 @@ import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
@@ -50,9 +52,20 @@ class MainTest {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             assertEquals(1, Launched.exitOf(start(Map.of("PORT", Integer.toString(taken.getLocalPort()), "METRICS_PORT", "0",
                     "HOST", "127.0.0.1"))));
-            assertTrue(output().contains("cannot listen"), output());
+            assertTrue(output().contains("another process listens there"), output());
             assertFalse(output().contains("\tat "), output());
         }
+    }
+
+    /** With so few that not even every library could be opened. */
+    @Test
+    void saysThatItMayOpenTooFewFiles() throws Exception {
+        List<String> command = new ArrayList<>(List.of("sh", "-c", "ulimit -n 64 && exec \"$@\"", "sh"));
+        ProcessBuilder process = Launched.with(Launched.ANYWHERE);
+        command.addAll(process.command());
+        assertEquals(1, Launched.exitOf(process.command(command).redirectOutput(directory.resolve("out").toFile()).start()));
+        assertEquals("the process may open 64 files (ulimit -n), MAX_CONNECTIONS 2000 needs 2356: raise the limit or lower"
+                + " MAX_CONNECTIONS", output().strip());
     }
 
     @Test
