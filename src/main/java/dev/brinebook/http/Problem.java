@@ -18,7 +18,8 @@ public record Problem(
                 example = "\"/v1/assessment\"") String instance,
         @Property(value = "Id of the request, to find it in the log.", example = "\"b1946ac92492d234\"")
         String requestId,
-        @Property(value = "Every fault found, sorted by pointer, " + Problem.MAX_ERRORS + " at most.", optional = "when no property is at fault")
+        @Property(value = "Every fault found, sorted by pointer, " + Problem.MAX_ERRORS + " at most.",
+                optional = "when no property is at fault")
         List<Fault> errors,
         @Property(value = "How many more faults were found than are listed. No more are looked for after the "
                 + Violations.MAX_FAULTS + "th, so that there may be others.", optional = "when all are listed", min = 1,
