@@ -1,0 +1,187 @@
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** A service of its own under attack, beside a well-behaved caller; prints a row of the table for each attack. */
+final class Scene implements AutoCloseable {
+
+    /** What the well-behaved caller is owed. */
+    enum Owed {
+        /** Every answer, and 99 % of them in three times what they take without the attack. */
+        IN_TIME,
+        /** Every answer. */
+        ANSWERS,
+        /** Every answer, or 503 with Retry-After: there are as many connections as may be. */
+        ANSWERS_OR_REFUSALS
+    }
+
+    private static final double QUIET_SECONDS = 3;
+    private static final double WARM_UP_SECONDS = 4;
+    private static final double MOST_TIMES_QUIET = 3;
+    /** On a machine that does other things as well, the quiet value and the attack are measured anew, in turn, so often. */
+    private static final int MOST_PAIRS = 3;
+    private static final String ROW = "%-44s | %-38s | %7s | %-24s | %8s | %11s | %7s | %11s | %s%n";
+
+    private final Service service;
+    private final GoodCaller good;
+    private final String trial;
+    private final List<String> breaches;
+
+    /** Starts a service and asks it until it is warm. */
+    Scene(String trial, Path jar, int port, Path work, Map<String, String> environment, String goodFrom, Supplier<byte[]> goodRequests,
+            List<String> breaches) throws IOException, InterruptedException {
+        this.trial = trial;
+        this.breaches = breaches;
+        service = Service.start(jar, port, work.resolve(trial + ".log"), environment);
+        good = new GoodCaller(port, goodFrom, goodRequests);
+        good.warmUp(WARM_UP_SECONDS);
+    }
+
+    static void printHead() {
+        System.out.printf(ROW, "attack", "its answers", "cut off", "well-behaved", "heap MB", "processor s", "threads",
+                "descriptors", "p99 ms quiet / attacked");
+    }
+
+    Service service() {
+        return service;
+    }
+
+    /**
+     * How an attack went.
+     *
+     * @param state of the service in the midst of it, or null when the process had ended
+     * @param processorSeconds of the service
+     * @param othersShare part of its processor that others took
+     */
+    record Outcome(Attack attack, Tally good, Service.State state, double processorSeconds, double othersShare) {
+
+        double secondsEach() {
+            return processorSeconds / Math.max(1, attack.tally.answers());
+        }
+    }
+
+    /** Whether all is as it must be once the callers have begun, before anything is measured. */
+    interface Settled {
+        boolean wait(Attack attack) throws InterruptedException;
+    }
+
+    /** Lets callers attack for some seconds. */
+    Outcome attack(String label, Owed owed, double seconds, Consumer<Attack> callers) throws IOException, InterruptedException {
+        return attack(label, owed, seconds, callers, attack -> {
+            Thread.sleep(300);
+            return true;
+        });
+    }
+
+    Outcome attack(String label, Owed owed, double seconds, Consumer<Attack> callers, Settled settled)
+            throws IOException, InterruptedException {
+        for (int pair = 1;; pair++) {
+            Tally quiet = askQuietly(label);
+            Attack attack = new Attack(service);
+            callers.accept(attack);
+            double before = service.processorSeconds();
+            attack.begin();
+            GoodCaller.Window attacked;
+            Service.State state;
+            double processorSeconds;
+            double others;
+            boolean ready;
+            try (attack) {
+                ready = settled.wait(attack);
+                Processor processor = new Processor(service);
+                attacked = good.ask(seconds);
+                others = processor.othersShare();
+                processorSeconds = service.processorSeconds() - before;
+                state = service.isAlive() ? service.state() : null;
+            }
+            double mostMillis = MOST_TIMES_QUIET * quiet.p99Millis() + attacked.ownDelayMillis();
+            double tookMillis = attacked.tally().p99Millis();
+            print(label, attack.tally, attacked.tally(), state, processorSeconds, String.format(Locale.ROOT,
+                    "%.1f / %.1f (%.1f its own; others %.0f %%)", quiet.p99Millis(), tookMillis, attacked.ownDelayMillis(), 100 * others));
+            List<String> felt = felt(owed, attacked.tally());
+            boolean late = owed == Owed.IN_TIME && tookMillis > mostMillis;
+            boolean again = service.isAlive() && pair < MOST_PAIRS
+                    && (late && felt.isEmpty() || !felt.isEmpty() && !Processor.isQuiet(others));
+            if (!again) {
+                felt.forEach(what -> holds(false, label, what));
+                holds(!late, label, String.format(Locale.ROOT, "99 %% of the well-behaved caller's answers take %.1f ms, more than %.1f ms",
+                        tookMillis, mostMillis));
+                holds(service.isAlive(), label, "the process ended");
+                holds(ready, label, "not all callers were answered before the measuring began");
+                holds(attack.tally.refusalsWithoutRetry() == 0, label, "callers are refused without Retry-After");
+                holds(attack.tally.strangeAnswers().isEmpty(), label, "the service failed: " + attack.tally.strangeAnswers());
+                return new Outcome(attack, attacked.tally(), state, processorSeconds, others);
+            }
+            Thread.sleep(1_000);
+        }
+    }
+
+    /** How the well-behaved caller is answered without an attack: all that it asks, once the machine has time for it. */
+    private Tally askQuietly(String label) throws IOException, InterruptedException {
+        for (int tries = 1;; tries++) {
+            Processor processor = new Processor(service);
+            Tally quiet = good.ask(QUIET_SECONDS).tally();
+            if (quiet.answers() == quiet.of(200) && quiet.cutOffs() == 0) {
+                return quiet;
+            }
+            if (tries == MOST_PAIRS || !service.isAlive()) {
+                holds(false, label, String.format(Locale.ROOT, "without an attack %s and %d cut off; others take %.0f %% of the processor",
+                        quiet, quiet.cutOffs(), 100 * processor.othersShare()));
+                return quiet;
+            }
+            Thread.sleep(2_000);
+        }
+    }
+
+    /** What the well-behaved caller got that it is not owed. */
+    private static List<String> felt(Owed owed, Tally good) {
+        List<String> felt = new ArrayList<>();
+        if (good.cutOffs() > 0) {
+            felt.add(good.cutOffs() + " calls of the well-behaved caller got no answer");
+        }
+        if (good.of(200) + (owed == Owed.ANSWERS_OR_REFUSALS ? good.of(503) : 0) < Math.max(1, good.answers())) {
+            felt.add("the well-behaved caller got " + good + ", such as " + good.strangeAnswers().stream().findFirst().orElse("none"));
+        }
+        if (good.refusalsWithoutRetry() > 0) {
+            felt.add("the well-behaved caller is refused without Retry-After");
+        }
+        return felt;
+    }
+
+    private static void print(String label, Tally attack, Tally good, Service.State state, double processorSeconds, String times) {
+        System.out.printf(Locale.ROOT, ROW, label, attack, attack.cutOffs(), good + (good.cutOffs() == 0 ? "" : " " + good.cutOffs()
+                + " cut off"), state == null ? "ended" : String.format(Locale.ROOT, "%.1f", state.heapBytes() / 1e6),
+                Double.isNaN(processorSeconds) ? "-" : String.format(Locale.ROOT, "%.1f", processorSeconds),
+                state == null ? "-" : state.threads(), state == null ? "-" : state.descriptors(), times);
+    }
+
+    /** Prints a row of what no well-behaved caller is beside. */
+    static void printOnly(String label, Tally tally) {
+        System.out.printf(ROW, label, tally, tally.cutOffs(), "-", "-", "-", "-", "-", "-");
+    }
+
+    void holds(boolean holds, String label, String otherwise) {
+        if (!holds) {
+            breaches.add(trial + ": " + label + ": " + otherwise);
+            System.out.println("BREACH: " + breaches.get(breaches.size() - 1));
+        }
+    }
+
+    /** Ends the service; what it logged must be free of its own faults. */
+    @Override
+    public void close() throws IOException, InterruptedException {
+        service.terminate();
+        if (!service.endsWithin(30)) {
+            holds(false, "stop", "the process does not end");
+        }
+        service.close();
+        List<String> faults = new ArrayList<>(service.faultsLogged());
+        holds(faults.isEmpty(), "log", faults.size() + " lines of faults, the first: "
+                + (faults.isEmpty() ? "" : faults.get(0).substring(0, Math.min(400, faults.get(0).length()))));
+    }
+}
