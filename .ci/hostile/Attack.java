@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 final class Attack implements AutoCloseable {
 
     private static final long SECOND = 1_000_000_000L;
-    private static final long LAST_ANSWERS_NANOS = 20 * SECOND;
+    private static final double LAST_ANSWERS_SECONDS = 20;
 
     private record Entry(double atSeconds, String from, Wire.Script script) {
     }
@@ -23,6 +23,7 @@ final class Attack implements AutoCloseable {
     private final List<Scripts.InParts> inParts = new ArrayList<>();
     private final List<Scripts.UntilClosed> untilClosed = new ArrayList<>();
     private final ConcurrentLinkedQueue<Runnable> orders = new ConcurrentLinkedQueue<>();
+    private boolean awaitsParts;
     private Thread thread;
     private volatile boolean ends;
 
@@ -63,6 +64,11 @@ final class Attack implements AutoCloseable {
 
     List<Scripts.InParts> inParts() {
         return inParts;
+    }
+
+    /** At the end, what is sent in parts is waited for as well. */
+    void awaitsParts() {
+        awaitsParts = true;
     }
 
     void begin() {
@@ -116,7 +122,8 @@ final class Attack implements AutoCloseable {
     @Override
     public void close() throws InterruptedException {
         orders.add(() -> repeating.forEach(Scripts.Repeating::finish));
-        await(() -> orders.isEmpty() && repeating.stream().noneMatch(Scripts.Repeating::isWaiting), LAST_ANSWERS_NANOS / 1e9);
+        await(() -> orders.isEmpty() && repeating.stream().noneMatch(Scripts.Repeating::isWaiting)
+                && (!awaitsParts || inParts.stream().allMatch(Scripts.InParts::hasEnded)), LAST_ANSWERS_SECONDS);
         ends = true;
         thread.join();
         repeating.stream().filter(Scripts.Repeating::isWaiting).forEach(never -> tally.cutOff());

@@ -42,7 +42,7 @@ final class GoodCaller {
         Tally tally = new Tally();
         try (Wire wire = new Wire(port)) {
             for (int each = 0; each < CONNECTIONS; each++) {
-                wire.open(from, new Scripts.Repeating(requests, tally));
+                wire.open(from, new Scripts.Repeating(requests, tally, Integer.MAX_VALUE, 0));
             }
             for (long end = System.nanoTime() + (long) (seconds * SECOND); System.nanoTime() < end;) {
                 wire.move(1);

@@ -8,6 +8,8 @@ final class Processor {
 
     /** Of what others take, from here on a measurement is repeated. */
     private static final double QUIET_SHARE = 0.1;
+    /** The first fields of a processor in /proc/stat, see proc(5). */
+    private static final int USER_NICE_SYSTEM = 3;
 
     private final Service service;
     private final double othersBefore;
@@ -23,10 +25,10 @@ final class Processor {
     private double othersSeconds() {
         try {
             String name = "cpu" + Service.processor() + " ";
-            long[] ticks = Files.readAllLines(Path.of("/proc/stat")).stream().filter(line -> line.startsWith(name))
-                    .map(line -> Arrays.stream(line.substring(name.length()).strip().split(" ")).mapToLong(Long::parseLong).toArray())
-                    .findFirst().orElseThrow();
-            return (ticks[0] + ticks[1] + ticks[2]) / 100.0 - service.processorSeconds();
+            String ticks = Files.readAllLines(Path.of("/proc/stat")).stream().filter(line -> line.startsWith(name))
+                    .map(line -> line.substring(name.length())).findFirst().orElseThrow();
+            long busy = Arrays.stream(ticks.split(" ")).limit(USER_NICE_SYSTEM).mapToLong(Long::parseLong).sum();
+            return busy / (double) Service.TICKS_PER_SECOND - service.processorSeconds();
         } catch (IOException e) {
             return Double.NaN;
         }

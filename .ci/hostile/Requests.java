@@ -48,8 +48,8 @@ final class Requests {
     }
 
     static String water() {
-        return "{\"water\": {\"hardness\": {\"value\": " + hardness()
-                + ", \"unit\": \"gpg\"}, \"iron\": {\"value\": 0.4, \"unit\": \"mg/L\"}, \"supply\": \"privateWell\"}, \"units\": \"us\"}";
+        return "{\"water\": {\"hardness\": {\"value\": " + hardness() + ", \"unit\": \"gpg\"},"
+                + " \"iron\": {\"value\": 0.4, \"unit\": \"mg/L\"}, \"supply\": \"privateWell\"}, \"units\": \"us\"}";
     }
 
     /** The whole case of the example, with a hardness and a number of people of its own. */
@@ -74,7 +74,8 @@ final class Requests {
         return () -> switch ((int) (asked.getAndIncrement() % 10)) {
             case 3 -> post(ASSESSMENT, JSON, household.get(), headers);
             case 5, 8 -> post("/v1/compensated-hardness", JSON, water(), headers);
-            case 6 -> lists ? post(BULK, LINES, (water() + "\n").repeat(4), headers) : post(CONVERSION, JSON, conversion(), headers);
+            case 6 -> lists ? post(BULK, LINES, (water() + "\n").repeat(4), headers)
+                    : post(CONVERSION, JSON, conversion(), headers);
             default -> post(CONVERSION, JSON, conversion(), headers);
         };
     }
@@ -109,7 +110,8 @@ final class Requests {
 
     /** Messages to agents' tools of about so many bytes: a batch, one of many small objects, a deep one, one of unknown keys. */
     static List<byte[]> agentMessages(int bytes) {
-        String call = "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"tools/call\",\"params\":{\"name\":\"convertHardness\",\"arguments\":";
+        String call = "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"tools/call\","
+                + "\"params\":{\"name\":\"convertHardness\",\"arguments\":";
         String batch = "[" + (call + "{}}},").repeat(bytes / (call.length() + 5)) + call + "{}}}]";
         String many = call.replace("\"arguments\":", "\"of\":") + "[" + "{},".repeat(bytes / 3 - 50) + "{}]}}";
         String deep = call + "{\"hardness\":" + "[".repeat(900) + "]".repeat(900) + ",\"more\":["

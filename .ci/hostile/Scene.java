@@ -1,5 +1,4 @@
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,21 +23,21 @@ final class Scene implements AutoCloseable {
     private static final double WARM_UP_SECONDS = 4;
     private static final double MOST_TIMES_QUIET = 3;
     /** On a machine that does other things as well, the quiet value and the attack are measured anew, in turn, so often. */
-    private static final int MOST_PAIRS = 3;
+    static final int MOST_PAIRS = 3;
     private static final String ROW = "%-44s | %-38s | %7s | %-24s | %8s | %11s | %7s | %11s | %s%n";
 
     private final Service service;
     private final GoodCaller good;
     private final String trial;
-    private final List<String> breaches;
+    private final Lab lab;
 
     /** Starts a service and asks it until it is warm. */
-    Scene(String trial, Path jar, int port, Path work, Map<String, String> environment, String goodFrom, Supplier<byte[]> goodRequests,
-            List<String> breaches) throws IOException, InterruptedException {
+    Scene(String trial, Lab lab, Map<String, String> environment, Supplier<byte[]> goodRequests)
+            throws IOException, InterruptedException {
         this.trial = trial;
-        this.breaches = breaches;
-        service = Service.start(jar, port, work.resolve(trial + ".log"), environment);
-        good = new GoodCaller(port, goodFrom, goodRequests);
+        this.lab = lab;
+        service = Service.start(lab.jar(), lab.port(), lab.work().resolve(trial + ".log"), environment);
+        good = new GoodCaller(lab.port(), Lab.GOOD, goodRequests);
         good.warmUp(WARM_UP_SECONDS);
     }
 
@@ -60,8 +59,9 @@ final class Scene implements AutoCloseable {
      */
     record Outcome(Attack attack, Tally good, Service.State state, double processorSeconds, double othersShare) {
 
+        /** For each answer to the attack that is no refusal. */
         double secondsEach() {
-            return processorSeconds / Math.max(1, attack.tally.answers());
+            return processorSeconds / Math.max(1, attack.tally.served());
         }
     }
 
@@ -72,13 +72,14 @@ final class Scene implements AutoCloseable {
 
     /** Lets callers attack for some seconds. */
     Outcome attack(String label, Owed owed, double seconds, Consumer<Attack> callers) throws IOException, InterruptedException {
-        return attack(label, owed, seconds, callers, attack -> {
+        return attack(label, owed, seconds, callers, MOST_PAIRS, attack -> {
             Thread.sleep(300);
             return true;
         });
     }
 
-    Outcome attack(String label, Owed owed, double seconds, Consumer<Attack> callers, Settled settled)
+    /** The same, measured so often at most, each time once the attack has settled. */
+    Outcome attack(String label, Owed owed, double seconds, Consumer<Attack> callers, int mostPairs, Settled settled)
             throws IOException, InterruptedException {
         for (int pair = 1;; pair++) {
             Tally quiet = askQuietly(label);
@@ -101,16 +102,16 @@ final class Scene implements AutoCloseable {
             }
             double mostMillis = MOST_TIMES_QUIET * quiet.p99Millis() + attacked.ownDelayMillis();
             double tookMillis = attacked.tally().p99Millis();
-            print(label, attack.tally, attacked.tally(), state, processorSeconds, String.format(Locale.ROOT,
-                    "%.1f / %.1f (%.1f its own; others %.0f %%)", quiet.p99Millis(), tookMillis, attacked.ownDelayMillis(), 100 * others));
+            print(label, attack.tally, attacked.tally(), state, processorSeconds, text("%.1f / %.1f (%.1f its own; others %.0f %%)",
+                    quiet.p99Millis(), tookMillis, attacked.ownDelayMillis(), 100 * others));
             List<String> felt = felt(owed, attacked.tally());
             boolean late = owed == Owed.IN_TIME && tookMillis > mostMillis;
-            boolean again = service.isAlive() && pair < MOST_PAIRS
+            boolean again = service.isAlive() && pair < mostPairs
                     && (late && felt.isEmpty() || !felt.isEmpty() && !Processor.isQuiet(others));
             if (!again) {
                 felt.forEach(what -> holds(false, label, what));
-                holds(!late, label, String.format(Locale.ROOT, "99 %% of the well-behaved caller's answers take %.1f ms, more than %.1f ms",
-                        tookMillis, mostMillis));
+                holds(!late, label, text("99 %% of the well-behaved caller's answers take %.1f ms, more than %.1f ms", tookMillis,
+                        mostMillis));
                 holds(service.isAlive(), label, "the process ended");
                 holds(ready, label, "not all callers were answered before the measuring began");
                 holds(attack.tally.refusalsWithoutRetry() == 0, label, "callers are refused without Retry-After");
@@ -130,8 +131,8 @@ final class Scene implements AutoCloseable {
                 return quiet;
             }
             if (tries == MOST_PAIRS || !service.isAlive()) {
-                holds(false, label, String.format(Locale.ROOT, "without an attack %s and %d cut off; others take %.0f %% of the processor",
-                        quiet, quiet.cutOffs(), 100 * processor.othersShare()));
+                holds(false, label, text("without an attack %s and %d cut off; others take %.0f %% of the processor", quiet,
+                        quiet.cutOffs(), 100 * processor.othersShare()));
                 return quiet;
             }
             Thread.sleep(2_000);
@@ -145,7 +146,7 @@ final class Scene implements AutoCloseable {
             felt.add(good.cutOffs() + " calls of the well-behaved caller got no answer");
         }
         if (good.of(200) + (owed == Owed.ANSWERS_OR_REFUSALS ? good.of(503) : 0) < Math.max(1, good.answers())) {
-            felt.add("the well-behaved caller got " + good + ", such as " + good.strangeAnswers().stream().findFirst().orElse("none"));
+            felt.add("the well-behaved caller got " + good + " " + good.strangeAnswers().stream().limit(1).toList());
         }
         if (good.refusalsWithoutRetry() > 0) {
             felt.add("the well-behaved caller is refused without Retry-After");
@@ -153,10 +154,15 @@ final class Scene implements AutoCloseable {
         return felt;
     }
 
+    private static String text(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
     private static void print(String label, Tally attack, Tally good, Service.State state, double processorSeconds, String times) {
-        System.out.printf(Locale.ROOT, ROW, label, attack, attack.cutOffs(), good + (good.cutOffs() == 0 ? "" : " " + good.cutOffs()
-                + " cut off"), state == null ? "ended" : String.format(Locale.ROOT, "%.1f", state.heapBytes() / 1e6),
-                Double.isNaN(processorSeconds) ? "-" : String.format(Locale.ROOT, "%.1f", processorSeconds),
+        System.out.printf(Locale.ROOT, ROW, label, attack, attack.cutOffs(),
+                good + (good.cutOffs() == 0 ? "" : " " + good.cutOffs() + " cut off"),
+                state == null ? "ended" : text("%.1f", state.heapBytes() / 1e6),
+                Double.isNaN(processorSeconds) ? "-" : text("%.1f", processorSeconds),
                 state == null ? "-" : state.threads(), state == null ? "-" : state.descriptors(), times);
     }
 
@@ -165,10 +171,15 @@ final class Scene implements AutoCloseable {
         System.out.printf(ROW, label, tally, tally.cutOffs(), "-", "-", "-", "-", "-", "-");
     }
 
+    /** Requests that do not come whole must be ended in time, with an answer or without. */
+    void judgeEnded(String label, List<Scripts.InParts> all, double mostSeconds) {
+        long late = all.stream().filter(each -> !each.hasEnded() || each.seconds() > mostSeconds).count();
+        holds(late == 0, label, late + " of " + all.size() + " were not ended after " + mostSeconds + " s");
+    }
+
     void holds(boolean holds, String label, String otherwise) {
         if (!holds) {
-            breaches.add(trial + ": " + label + ": " + otherwise);
-            System.out.println("BREACH: " + breaches.get(breaches.size() - 1));
+            lab.breach(true, trial + ": " + label + ": " + otherwise);
         }
     }
 

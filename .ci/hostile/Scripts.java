@@ -1,3 +1,4 @@
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -5,6 +6,7 @@ import java.util.function.Supplier;
 final class Scripts {
 
     private static final long SECOND = 1_000_000_000L;
+    private static final int DRIP_SECONDS = 20;
 
     private Scripts() {
     }
@@ -34,10 +36,6 @@ final class Scripts {
             this.tally = tally;
             this.left = calls;
             this.pauseNanos = (long) (pauseSeconds * SECOND);
-        }
-
-        Repeating(Supplier<byte[]> requests, Tally tally) {
-            this(requests, tally, Integer.MAX_VALUE, 0);
         }
 
         /** Sends no more; what is sent may still be answered. */
@@ -100,8 +98,6 @@ final class Scripts {
             if (waits) {
                 waits = false;
                 tally.cutOff();
-            } else if (sent == 0) {
-                tally.notConnected();
             }
         }
 
@@ -126,6 +122,15 @@ final class Scripts {
     record Part(double atSeconds, byte[] bytes) {
     }
 
+    /** A start, and then a byte after each pause for longer than any request may take. */
+    static List<Part> dripping(String start, double pauseSeconds) {
+        List<Part> parts = new ArrayList<>(List.of(new Part(0, Requests.bytes(start))));
+        for (int each = 1; each * pauseSeconds < DRIP_SECONDS; each++) {
+            parts.add(new Part(each * pauseSeconds, Requests.bytes("a")));
+        }
+        return parts;
+    }
+
     /** Sends one request in parts, at their times, and waits for its answer; before it another whole one, if there is one. */
     static final class InParts implements Wire.Script {
 
@@ -143,10 +148,6 @@ final class Scripts {
             this.before = before;
             this.parts = parts;
             this.tally = tally;
-        }
-
-        InParts(List<Part> parts, Tally tally) {
-            this(null, parts, tally);
         }
 
         /** The answer to the request in parts, or null when there was none. */

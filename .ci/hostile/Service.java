@@ -1,5 +1,8 @@
 import java.io.IOException;
+import java.net.BindException;
 import java.net.HttpURLConnection;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,8 +16,9 @@ import java.util.stream.Stream;
 /** The packaged service as a process of its own, on one processor where there are two, under the flags of the image. */
 final class Service implements AutoCloseable {
 
-    private static final int TICKS_PER_SECOND = 100; // USER_HZ of Linux on every common architecture
+    static final int TICKS_PER_SECOND = 100; // USER_HZ of Linux on every common architecture
     private static final int IMAGE_JAVA = 25;
+    private static final int MOST_START_TRIES = 1_200;
 
     private final int port;
     private final Path log;
@@ -44,8 +48,10 @@ final class Service implements AutoCloseable {
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
         builder.environment().putAll(Map.of("PORT", "" + port, "METRICS_PORT", "" + (port + 1), "HOST", "127.0.0.1"));
         builder.environment().putAll(environment);
+        refuseTakenPort(port);
         Service service = new Service(port, log, builder.start());
-        for (int tries = 0; tries < 300 && service.isAlive(); tries++) {
+        Runtime.getRuntime().addShutdownHook(new Thread(service.process::destroyForcibly));
+        for (int tries = 0; tries < MOST_START_TRIES && service.isAlive(); tries++) {
             if (service.isReady()) {
                 return service;
             }
@@ -53,6 +59,17 @@ final class Service implements AutoCloseable {
         }
         service.close();
         throw new IllegalStateException("the service did not start: " + Files.readString(log));
+    }
+
+    private static void refuseTakenPort(int port) throws IOException {
+        for (int each : new int[] {port, port + 1}) {
+            try (ServerSocket probe = new ServerSocket()) {
+                probe.setReuseAddress(true);
+                probe.bind(new InetSocketAddress("127.0.0.1", each));
+            } catch (BindException taken) {
+                throw new IllegalStateException("port " + each + " is in use: set HOSTILE_PORT to another", taken);
+            }
+        }
     }
 
     /** JDK_JAVA_OPTIONS of the Dockerfile, which is their one place. */
@@ -73,20 +90,24 @@ final class Service implements AutoCloseable {
     /** The Java of the image where it is installed, else the one that runs this. */
     static Path java() throws IOException {
         Path folder = Path.of("/usr/lib/jvm");
-        if (Files.isDirectory(folder)) {
-            try (Stream<Path> all = Files.list(folder)) {
-                return all.filter(each -> version(each) >= IMAGE_JAVA).sorted().findFirst().orElse(Path.of(System.getProperty("java.home")));
-            }
+        Path own = Path.of(System.getProperty("java.home"));
+        if (!Files.isDirectory(folder)) {
+            return own;
         }
-        return Path.of(System.getProperty("java.home"));
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(each -> version(each) >= IMAGE_JAVA).sorted().findFirst().orElse(own);
+        }
     }
 
+    /** Its feature release; 0 when there is no Java in the folder. */
     static int version(Path java) {
         Path release = java.resolve("release");
         try {
-            return !Files.isExecutable(java.resolve("bin/java")) || !Files.exists(release) ? 0
-                    : Files.readAllLines(release).stream().filter(line -> line.startsWith("JAVA_VERSION="))
-                            .map(line -> line.replaceAll("[^0-9.]", "").split("\\.")[0]).map(Integer::parseInt).findFirst().orElse(0);
+            if (!Files.isExecutable(java.resolve("bin/java")) || !Files.exists(release)) {
+                return 0;
+            }
+            return Files.readAllLines(release).stream().filter(line -> line.startsWith("JAVA_VERSION="))
+                    .mapToInt(line -> Integer.parseInt(line.replaceAll("[^0-9.]", "").split("\\.")[0])).findFirst().orElse(0);
         } catch (IOException unreadable) {
             return 0;
         }

@@ -11,13 +11,13 @@ final class Tally {
     private static final int REFUSED = 503;
     private static final int TOO_MANY = 429;
     private static final int MOST_KEPT = 5;
+    private static final int MOST_TEXT = 200;
 
     private final Map<Integer, Integer> statuses = new TreeMap<>();
     private final List<String> strange = new ArrayList<>();
     private long[] nanos = new long[1 << 10];
     private int times;
     private int cutOff;
-    private int notConnected;
     private int withoutRetry;
 
     /** An answer that came so long after its request was due, or was sent. */
@@ -41,13 +41,9 @@ final class Tally {
         cutOff++;
     }
 
-    synchronized void notConnected() {
-        notConnected++;
-    }
-
     synchronized void strange(String what) {
         if (strange.size() < MOST_KEPT) {
-            strange.add(what.substring(0, Math.min(300, what.length())));
+            strange.add(what.substring(0, Math.min(MOST_TEXT, what.length())));
         }
     }
 
@@ -55,7 +51,6 @@ final class Tally {
         other.statuses.forEach((status, count) -> statuses.merge(status, count, Integer::sum));
         strange.addAll(other.strange);
         cutOff += other.cutOff;
-        notConnected += other.notConnected;
         withoutRetry += other.withoutRetry;
     }
 
@@ -67,12 +62,13 @@ final class Tally {
         return statuses.values().stream().mapToInt(Integer::intValue).sum();
     }
 
-    synchronized int cutOffs() {
-        return cutOff;
+    /** Answers other than "come back later". */
+    synchronized int served() {
+        return answers() - of(REFUSED) - of(TOO_MANY);
     }
 
-    synchronized int connectionsRefused() {
-        return notConnected;
+    synchronized int cutOffs() {
+        return cutOff;
     }
 
     synchronized int refusalsWithoutRetry() {
@@ -88,10 +84,6 @@ final class Tally {
         long[] sorted = Arrays.copyOf(nanos, times);
         Arrays.sort(sorted);
         return times == 0 ? 0 : sorted[(int) Math.ceil(0.99 * times) - 1] / 1e6;
-    }
-
-    synchronized double longestSeconds() {
-        return Arrays.stream(nanos, 0, times).max().orElse(0) / 1e9;
     }
 
     @Override
