@@ -161,7 +161,7 @@ final class Scene implements AutoCloseable {
     private static void print(String label, Tally attack, Tally good, Service.State state, double processorSeconds, String times) {
         System.out.printf(Locale.ROOT, ROW, label, attack, attack.cutOffs(),
                 good + (good.cutOffs() == 0 ? "" : " " + good.cutOffs() + " cut off"),
-                state == null ? "ended" : text("%.1f", state.heapBytes() / 1e6),
+                state == null ? "-" : text("%.1f", state.heapBytes() / 1e6),
                 Double.isNaN(processorSeconds) ? "-" : text("%.1f", processorSeconds),
                 state == null ? "-" : state.threads(), state == null ? "-" : state.descriptors(), times);
     }
