@@ -47,7 +47,8 @@ final class CalendarFile {
             + " is the first day at 00:00 UTC, as nothing is taken from the clock. The UID of an event comes from the hardness"
             + " that counts, household use, resin volume, seed, policy name, kind and date: asked for again with another"
             + " dose, reserve or hour, an event of the same kind and date takes the place of the first. To keep like"
-            + " households apart in one calendar, name their policies apart.";
+            + " households apart in one calendar, name their policies apart. More than "
+            + Foreseen.MAX_DATES_OF_A_FILE + " regenerations and salt purchases are refused.";
 
     /** Namespace of the UIDs: a random UUID, chosen once. */
     private static final UUID NAMESPACE = UUID.fromString("7d0c3a52-5b0e-4f0b-9a6e-3f1c2f7f8a41");

@@ -26,7 +26,8 @@ final class EventTable {
             + " salt purchase of every policy, none left out, then what is due whatever the policy (bacteria test, service),"
             + " whose policy is empty. Columns name their units, which units chooses. hour is empty where a regeneration"
             + " starts at once. Amounts have ten digits, so that their sums round to the totals of the JSON answer;"
-            + " hard days, cautions and assumptions stand in that only. A policy's name that "
+            + " hard days, cautions and assumptions stand in that only. More than " + Foreseen.MAX_DATES_OF_A_FILE
+            + " regenerations and salt purchases of all policies together are refused. A policy's name that "
             + FormulaGuard.DESCRIPTION;
 
     private final CsvWriter csv;

@@ -42,6 +42,9 @@ import java.util.OptionalInt;
 record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUnits units, long seed,
         OptionalInt years, Explanation explanation) {
 
+    /** Most dates that a file lists: eight policies that regenerate every night for three years fit. */
+    static final int MAX_DATES_OF_A_FILE = 10_000;
+
     /** A policy by the caller's name for it, the hour set, and what it did. */
     record Tried(Message name, int hour, Outcome outcome) {
 
@@ -100,6 +103,17 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
                     ? Message.of("must be left out: the policies regenerate {0} times a year together", Math.round(perYear))
                     : Message.of("must be at most {0} for {1} policies that regenerate {2} times a year together",
                             most, tried.size(), Math.round(perYear)));
+        }
+    }
+
+    /** A file lists every date and is made in memory: a small bed that regenerates all day long would fill it all. */
+    void refuseTooLongAFile(List<Tried> listed) {
+        int dates = listed.stream().mapToInt(one -> one.outcome().events().size()
+                + saltPlan(one).map(plan -> plan.purchases().size()).orElse(0)).sum();
+        if (dates > MAX_DATES_OF_A_FILE) {
+            throw InvalidRequest.impossible(given.duty().demand().measured().isPresent() ? "/household/dailySeries/values" : "/days",
+                    Message.of("must be fewer for a file: in {0} days it would list {1} regenerations and salt purchases,"
+                            + " and at most {2} fit", given.duty().days().size(), dates, MAX_DATES_OF_A_FILE));
         }
     }
 

@@ -53,11 +53,14 @@ public final class ScheduleRegeneration {
 
     private static String calendar(ScheduleRequest request, Wording language) {
         Foreseen foreseen = Foreseen.of(request);
+        foreseen.refuseTooLongAFile(foreseen.tried().subList(0, 1));
         return CalendarFile.of(foreseen, answer(foreseen), language);
     }
 
     private static String table(ScheduleRequest request, Wording language) {
-        return EventTable.of(Foreseen.of(request), language);
+        Foreseen foreseen = Foreseen.of(request);
+        foreseen.refuseTooLongAFile(foreseen.tried());
+        return EventTable.of(foreseen, language);
     }
 
     private static ScheduleAnswer answer(Foreseen foreseen) {
