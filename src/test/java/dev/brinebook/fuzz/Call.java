@@ -10,15 +10,15 @@ import java.util.List;
  *
  * @param head request line and headers, as they go over the wire
  */
-record Call(byte[] head, byte[] body) {
+public record Call(byte[] head, byte[] body) {
 
     private static final String PRINTABLE = "!\"$%&'()*+,-./:;<=>?@[\\]^_`{|}~";
 
-    static Call post(String target, Options options, String type, byte[] body) {
+    public static Call post(String target, Options options, String type, byte[] body) {
         return call("POST " + target, options, List.of("Content-Type: " + type, "Content-Length: " + body.length), body);
     }
 
-    static Call get(String target, Options options) {
+    public static Call get(String target, Options options) {
         return call("GET " + target, options, List.of(), new byte[0]);
     }
 
@@ -33,7 +33,7 @@ record Call(byte[] head, byte[] body) {
     }
 
     /** Bytes as a query: what a request line cannot hold is percent-encoded, the rest, percent signs too, stays as it is. */
-    static String query(byte[] bytes) {
+    public static String query(byte[] bytes) {
         StringBuilder query = new StringBuilder();
         for (byte one : bytes) {
             boolean plain = one > 0 && (Character.isLetterOrDigit(one) || PRINTABLE.indexOf(one) >= 0);
@@ -50,8 +50,8 @@ record Call(byte[] head, byte[] body) {
     }
 
     /** Beside the bytes, what a caller chooses of the answer. */
-    record Options(String language, String accept) {
+    public record Options(String language, String accept) {
 
-        static final Options PLAIN = new Options("en", null);
+        public static final Options PLAIN = new Options("en", null);
     }
 }

@@ -96,9 +96,20 @@ public final class RandomRequests {
         }
     }
 
-    private static Class<?> record(Type type) {
+    /** The record of a property or of the elements of its list; null where it is none. */
+    public static Class<?> record(Type type) {
         Type bare = type instanceof ParameterizedType generic ? generic.getActualTypeArguments()[0] : type;
         return bare instanceof Class<?> c && c.isRecord() ? c : null;
+    }
+
+    /** A value that fits a property. */
+    public JsonNode value(RecordComponent component) {
+        return value(component.getGenericType(), component.getAnnotation(Property.class));
+    }
+
+    /** An element that fits a property that is a list. */
+    public JsonNode element(RecordComponent list) {
+        return value(((ParameterizedType) list.getGenericType()).getActualTypeArguments()[0], list.getAnnotation(Property.class));
     }
 
     private JsonNode value(Type type, Property property) {
