@@ -91,7 +91,8 @@ public final class CostSearch {
             weigh(seed);
         }
         while (System.nanoTime() < end) {
-            Aim least = aims.values().stream().filter(aim -> !aim.broken).min(Comparator.comparingLong(aim -> aim.nanos)).orElse(null);
+            Aim least = aims.values().stream().filter(aim -> !aim.broken)
+                    .min(Comparator.comparingLong(aim -> aim.nanos)).orElse(null);
             if (least == null) {
                 break;
             }
@@ -163,7 +164,13 @@ public final class CostSearch {
         Trial trial = first;
         for (int i = 0; i <= REPAIRS && trial.isSmallEnough(); i++) {
             Aim aim = aims.computeIfAbsent(trial.aim(), name -> new Aim());
-            Weighed weighed = scales.weigh(trial);
+            Weighed weighed = answered(trial);
+            if (weighed == null) {
+                aim.broken = true;
+                trial.write(folder.resolve(trial.aim() + ".no-answer.json"));
+                System.out.println("NO ANSWER within a minute, twice: " + trial);
+                return;
+            }
             keep(aim, trial, weighed);
             JsonNode problem = problem(weighed);
             if (problem == null || !trial.route().isRequest() || !trial.body().isObject()) {
@@ -175,6 +182,18 @@ public final class CostSearch {
             }
             trial = trial.with(repaired);
         }
+    }
+
+    /** Asked a second time where no answer came, since a minute of the clock may be seconds of a busy machine; then null. */
+    private Weighed answered(Trial trial) {
+        for (int i = 0; i < 2; i++) {
+            try {
+                return scales.weigh(trial);
+            } catch (IllegalStateException none) {
+                System.out.println("no answer within a minute: " + trial);
+            }
+        }
+        return null;
     }
 
     private void keep(Aim aim, Trial trial, Weighed weighed) {
@@ -223,12 +242,12 @@ public final class CostSearch {
 
     /** A line for each aim, dearest first, and a file of its dearest request. */
     private void report() {
-        System.out.printf("a division takes %.1f ns; the budget is %.0f million of them, here %.0f ms, %d MB allocated, %d MB answered%n",
-                divisionNanos, Scales.MOST_DIVISIONS / MILLION, Scales.MOST_DIVISIONS * divisionNanos / MILLION,
+        System.out.printf("a division takes %.1f ns; the budget is %.0f million of them, here %.0f ms, %d MB allocated, %d MB"
+                + " answered%n", divisionNanos, Scales.MOST_DIVISIONS / MILLION, Scales.MOST_DIVISIONS * divisionNanos / MILLION,
                 Scales.MOST_ALLOCATED_BYTES / MILLION_BYTES, Scales.MOST_ANSWER_BYTES / MILLION_BYTES);
         System.out.printf("%-34s %6s %8s %7s %9s %8s %8s %7s %s%n", "aim", "tried", "answered", "share", "ms", "MB", "MB out",
                 "bytes", "route");
-        aims.entrySet().stream().sorted(Comparator.comparingDouble(entry -> -entry.getValue().dearest.get(0).share()))
+        aims.entrySet().stream().filter(entry -> !entry.getValue().dearest.isEmpty()).sorted(Comparator.comparingDouble(entry -> -entry.getValue().dearest.get(0).share()))
                 .forEach(entry -> report(entry.getKey(), entry.getValue(), entry.getValue().dearest.get(0)));
     }
 
