@@ -72,7 +72,7 @@ final class JsonReader {
         Violations violations = new Violations();
         Q request = parse(decode(body), type, violations);
         if (request != null) {
-            StopSign.obey();
+            Deadline.enter(Deadline.Part.CHECKING);
             Checker.check(request, violations);
         }
         if (!violations.isEmpty()) {
