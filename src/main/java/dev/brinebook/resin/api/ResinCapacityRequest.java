@@ -14,6 +14,7 @@ import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SaltDoseRange;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;

@@ -11,7 +11,6 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.resin.api.SaltDoseRange;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
 import java.util.List;

@@ -31,7 +31,6 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
-import dev.brinebook.resin.api.SaltDoseRange;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;

@@ -1,4 +1,4 @@
-package dev.brinebook.resin.api;
+package dev.brinebook.softener.api;
 
 import dev.brinebook.api.Checker;
 import dev.brinebook.api.Violation;
