@@ -29,7 +29,7 @@ final class Connections {
     void active() throws IOException, InterruptedException {
         String label = Lab.ALL_BUT_A_FEW + " active keep-alive connections";
         try (Scene scene = lab.scene("active", Map.of())) {
-            Scene.Outcome held = scene.attack(label, Scene.Owed.ANSWERS, 4, attack -> ordinaryCallers(attack, 5), 2, attack -> {
+            Scene.Outcome held = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> ordinaryCallers(attack, 10), 2, attack -> {
                 boolean twice = attack.areServed(2, 60);
                 if (!scene.service().isAlive()) {
                     return false;

@@ -12,7 +12,7 @@ import java.util.function.Supplier;
  */
 final class GoodCaller {
 
-    private static final int PER_SECOND = 60;
+    private static final int PER_SECOND = 20;
     private static final int CONNECTIONS = 4;
     private static final int CALLS_EACH = 10;
     private static final long SECOND = 1_000_000_000L;
