@@ -37,14 +37,17 @@ final class BodyHandler extends Handler.Wrapper {
     private final int seconds;
     private final Shares bytes;
     private final RequestMetrics metrics;
+    private final Refusals refusals;
 
     /** Reads the bodies of requests that {@code reads} holds for; those that come hold {@code bytes}. */
-    BodyHandler(Predicate<Request> reads, Settings settings, Shares bytes, RequestMetrics metrics) {
+    BodyHandler(Predicate<Request> reads, Settings settings, Shares bytes, RequestMetrics metrics,
+            Refusals refusals) {
         this.reads = reads;
         this.maxBytes = settings.maxBodyBytes();
         this.seconds = settings.requestSeconds();
         this.bytes = bytes;
         this.metrics = metrics;
+        this.refusals = refusals;
     }
 
     @Override
@@ -155,7 +158,7 @@ final class BodyHandler extends Handler.Wrapper {
                 metrics.reject(Rejection.BYTES);
                 bytes.giveBack(caller, held);
                 body = null;
-                Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+                refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);
             }
         }
 
