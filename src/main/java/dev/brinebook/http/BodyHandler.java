@@ -68,8 +68,8 @@ final class BodyHandler extends Handler.Wrapper {
         private final String caller;
         private final AtomicBoolean ended = new AtomicBoolean();
         private byte[] body;
-        private long length;
-        private long held;
+        private int length;
+        private int held;
         private Scheduler.Task timer;
 
         Reading(Request request, Response response, Callback callback) {
@@ -86,7 +86,7 @@ final class BodyHandler extends Handler.Wrapper {
                 return;
             }
             // What there is no room for is not read at all.
-            if (request.getLength() > body.length && !grow(Math.min(request.getLength(), maxBytes))) {
+            if (request.getLength() > body.length && !grow((int) Math.min(request.getLength(), maxBytes))) {
                 refuse();
                 return;
             }
@@ -137,19 +137,19 @@ final class BodyHandler extends Handler.Wrapper {
             if (length > maxBytes) {
                 return true;
             }
-            if (length > body.length && !grow(Math.max(length, Math.min(2L * body.length, maxBytes)))) {
+            if (length > body.length && !grow(Math.max(length, (int) Math.min(2L * body.length, maxBytes)))) {
                 return false;
             }
-            chunk.get(body, (int) length - more, more);
+            chunk.get(body, length - more, more);
             return true;
         }
 
-        private boolean grow(long wanted) {
+        private boolean grow(int wanted) {
             if (!bytes.tryTake(caller, wanted - held)) {
                 return false;
             }
             held = wanted;
-            body = Arrays.copyOf(body, (int) wanted);
+            body = Arrays.copyOf(body, wanted);
             return true;
         }
 
@@ -174,7 +174,7 @@ final class BodyHandler extends Handler.Wrapper {
             if (timer != null) {
                 timer.cancel();
             }
-            request.setAttribute(ATTRIBUTE, fault != null ? fault : length == body.length ? body : Arrays.copyOf(body, (int) length));
+            request.setAttribute(ATTRIBUTE, fault != null ? fault : length == body.length ? body : Arrays.copyOf(body, length));
             if (fault != null) {
                 response.getHeaders().put(HttpHeader.CONNECTION, "close");
             }
