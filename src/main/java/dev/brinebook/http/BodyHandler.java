@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.io.Content;
@@ -68,8 +69,8 @@ final class BodyHandler extends Handler.Wrapper {
         private final String caller;
         private final AtomicBoolean ended = new AtomicBoolean();
         private byte[] body;
-        private int length;
-        private int held;
+        private final AtomicInteger length = new AtomicInteger();
+        private final AtomicInteger held = new AtomicInteger();
         private Scheduler.Task timer;
 
         Reading(Request request, Response response, Callback callback) {
@@ -120,9 +121,10 @@ final class BodyHandler extends Handler.Wrapper {
                 boolean last = chunk.isLast();
                 boolean kept = keep(chunk.getByteBuffer());
                 chunk.release();
+                int come = length.get();
                 if (!kept) {
                     refuse();
-                } else if (length > 2L * maxBytes || last && length > maxBytes) {
+                } else if (come > 2L * maxBytes || last && come > maxBytes) {
                     end(tooLarge());
                 } else if (last) {
                     end(null);
@@ -133,30 +135,37 @@ final class BodyHandler extends Handler.Wrapper {
         /** Keeps what belongs to a body within the limit. Of one a little too large the rest is read, so that the answer is seen. */
         private boolean keep(ByteBuffer chunk) {
             int more = chunk.remaining();
-            length += more;
-            if (length > maxBytes) {
+            int come = length.addAndGet(more);
+            if (come > maxBytes) {
                 return true;
             }
-            if (length > body.length && !grow(Math.max(length, (int) Math.min(2L * body.length, maxBytes)))) {
+            if (come > body.length && !grow(Math.max(come, (int) Math.min(2L * body.length, maxBytes)))) {
                 return false;
             }
-            chunk.get(body, length - more, more);
+            chunk.get(body, come - more, more);
+            if (ended.get()) {
+                release(); // the timer has ended it meanwhile
+            }
             return true;
         }
 
         private boolean grow(int wanted) {
-            if (!bytes.tryTake(caller, wanted - held)) {
+            if (!bytes.tryTake(caller, wanted - held.get())) {
                 return false;
             }
-            held = wanted;
+            held.set(wanted);
             body = Arrays.copyOf(body, wanted);
             return true;
+        }
+
+        private void release() {
+            bytes.giveBack(caller, held.getAndSet(0));
         }
 
         private void refuse() {
             if (ended.compareAndSet(false, true)) {
                 metrics.reject(Rejection.BYTES);
-                bytes.giveBack(caller, held);
+                release();
                 body = null;
                 refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);
             }
@@ -174,11 +183,11 @@ final class BodyHandler extends Handler.Wrapper {
             if (timer != null) {
                 timer.cancel();
             }
-            request.setAttribute(ATTRIBUTE, fault != null ? fault : length == body.length ? body : Arrays.copyOf(body, length));
+            request.setAttribute(ATTRIBUTE, fault != null ? fault : Arrays.copyOf(body, length.get()));
             if (fault != null) {
                 response.getHeaders().put(HttpHeader.CONNECTION, "close");
             }
-            Request.addCompletionListener(request, failure -> bytes.giveBack(caller, held));
+            Request.addCompletionListener(request, failure -> release());
             try {
                 if (!BodyHandler.super.handle(request, response, callback)) {
                     Response.writeError(request, response, callback, ProblemType.NOT_FOUND.status());
