@@ -108,11 +108,6 @@ public final class BrinebookServer implements AutoCloseable {
         return this;
     }
 
-    /** How long a request may stand still; for tests, which do not wait half a minute. */
-    void waitAtMost(Duration idle) {
-        listeners.waitAtMost(idle);
-    }
-
     /** The server below; for tests that ask it without a socket. */
     Server jetty() {
         return javalin.jettyServer().server();

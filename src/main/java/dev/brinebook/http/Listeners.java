@@ -82,11 +82,6 @@ final class Listeners {
         return watching.getLocalPort();
     }
 
-    /** How long a request may stand still; for tests, which do not wait half a minute. */
-    void waitAtMost(Duration idle) {
-        service.setIdleTimeout(idle.toMillis());
-    }
-
     static void restrict(HttpConfiguration http) {
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setSendServerVersion(false);
