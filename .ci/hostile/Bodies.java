@@ -27,12 +27,13 @@ final class Bodies {
             throws IOException, InterruptedException {
         String head = Requests.head("POST", Requests.CONVERSION, "Content-Type: " + Requests.JSON, "Content-Length: 600");
         Scene.Outcome outcome = scene.attack(label, owed, seconds + Lab.TOLERANCE_SECONDS, attack -> {
+            attack.awaitsParts();
             for (int each = 0; each < number; each++) {
                 attack.sends(Lab.ATTACKER, null, Scripts.dripping(head + "{", pauses.get(each % pauses.size())));
             }
         });
         List<Scripts.InParts> all = outcome.attack().inParts();
-        scene.judgeEnded(label, all, seconds + Lab.TOLERANCE_SECONDS);
+        scene.judgeEnded(label, outcome, seconds);
         long without = all.stream().filter(each -> each.hasEnded() && (each.answer() == null
                 || !List.of(408, 429, 503).contains(each.answer().status()))).count();
         scene.holds(without == 0, label, without + " ended without 408, or 503 or 429 for who asks too much");

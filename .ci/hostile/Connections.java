@@ -110,7 +110,7 @@ final class Connections {
                     attack.sends(Lab.ATTACKER, null, Scripts.dripping("POST /v1/assessment HTTP/1.1\r\nX-Long: ", 0.5));
                 }
             });
-            scene.judgeEnded(label, dripping.attack().inParts(), seconds + Lab.TOLERANCE_SECONDS);
+            scene.judgeEnded(label, dripping, seconds);
 
             label = Lab.ALL_BUT_A_FEW + " half heads, the rest 1.5 s later";
             Scene.Outcome halves = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> {
