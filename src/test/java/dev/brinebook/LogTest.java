@@ -112,7 +112,9 @@ class LogTest {
             int lost = lines.stream().map(line -> line.path("message").asText()).filter(text -> text.endsWith(" lines were lost"))
                     .mapToInt(text -> Integer.parseInt(text.substring(0, text.indexOf(' ')))).sum();
             assertTrue(lost > 0);
-            assertEquals(2_500, told + lost);
+            // What was lost may be a line of the service about itself as well.
+            assertTrue(told <= 2_500 && told + lost >= 2_500 && told + lost <= 2_500 + 5, told + " told, " + lost + " lost: "
+                    + read.stream().filter(line -> !line.contains("\"answered\"")).toList());
         } finally {
             process.destroyForcibly();
         }
