@@ -43,6 +43,11 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         this(means, variation, EVEN_MONTHS, Occupancy.ALWAYS);
     }
 
+    /** The same with other means. */
+    public UseModel withMeans(WeekdayMeans others) {
+        return new UseModel(others, variation, monthFactors, occupancy);
+    }
+
     /** Scatter of a day: its standard deviation over its mean. */
     public double cv() {
         return variation.cv();
