@@ -54,6 +54,11 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         return measured.map(Days::meanLitres).orElseGet(means()::meanLitres);
     }
 
+    /** Mean softened use of a day, days with nobody at home among them: of those measured, else of the year to expect. */
+    public double meanDayLitres(LocalDate firstDate) {
+        return measured.map(Days::meanLitres).orElseGet(() -> model.meanLitres(firstDate));
+    }
+
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */
     public double dailyLoadGrams(double compensatedMgPerL) {
         return meanLitres() * compensatedMgPerL / 1000;

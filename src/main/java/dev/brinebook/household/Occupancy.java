@@ -36,7 +36,8 @@ public sealed interface Occupancy {
      */
     record Chain(double leavePerDay, double returnPerDay) implements Occupancy {
 
-        public static final double MIN_PROBABILITY = 0.001;
+        /** One absence in three years of measured days is above it. */
+        public static final double MIN_PROBABILITY = 0.0005;
         /** Absences of ordinary households. Source: [DAIAD]. */
         public static final Chain USUAL = new Chain(0.021, 0.32);
         /** A holiday home with stays of three days and 30 % of the days occupied: no source is at hand. */

@@ -43,9 +43,28 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         this(means, variation, EVEN_MONTHS, Occupancy.ALWAYS);
     }
 
+    /** The same with other means. */
+    public UseModel withMeans(WeekdayMeans others) {
+        return new UseModel(others, variation, monthFactors, occupancy);
+    }
+
     /** Scatter of a day: its standard deviation over its mean. */
     public double cv() {
         return variation.cv();
+    }
+
+    /**
+     * Mean use of a day in the long run, days with nobody at home among them.
+     * <pre>u = s · mean of m(weekday) · mean of f(month)</pre>
+     *
+     * <p>s share of the days with somebody at home, by a calendar that of the year from {@code firstDate} on; the others as
+     * above.
+     * Source: the mean of a product of independent parts, by definition.
+     * Deviation: days of a calendar count alike, whatever their month.
+     */
+    public double meanLitres(LocalDate firstDate) {
+        return means.meanLitres() * monthFactors.stream().mapToDouble(Double::doubleValue).average().orElseThrow()
+                * occupancy.occupiedShare(firstDate, Days.PER_YEAR);
     }
 
     /** Mean use of each weekday of the busiest month when somebody is at home: what a reserve must look to. */

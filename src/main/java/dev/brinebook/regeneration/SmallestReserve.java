@@ -11,6 +11,8 @@ public final class SmallestReserve {
     /** A reserve is found to this share of the meter volume. */
     private static final double ACCURACY_SHARE = 1e-3;
     public static final double MAX_HARD_DAYS = 365;
+    /** Digits that a reserve is worth: those found from other drawn years of an invented household differ by 8 %. */
+    public static final int ASSUMED_DIGITS = 2;
 
     private SmallestReserve() {
     }

@@ -24,7 +24,7 @@ public final class CyclicColumn {
 
     public static final double MIN_END_POINT_MG_PER_L = 1;
     public static final double MAX_END_POINT_MG_PER_L = 200;
-    /** One grain per US gallon, where softened water ceases to be called soft. */
+    /** One grain per US gallon, where softened water ceases to be called soft. Source: [NSF-ANSI-44]. */
     public static final double DEFAULT_END_POINT_MG_PER_L =
             Exact.GRAIN_MILLIGRAMS / Exact.US_GALLON_LITRES;
     /** Feed hardness below which there is no front to wait for, in end points. */

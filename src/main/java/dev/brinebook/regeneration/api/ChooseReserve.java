@@ -11,6 +11,7 @@ import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
@@ -101,18 +102,20 @@ public final class ChooseReserve {
     private static SmallestReserveAnswer smallest(Trials trials, Policy meter, double wanted, Duty duty,
             AnswerUnits units) {
         var delayed = new MeteredDelayed(meter.meterVolumeLitres(), 0, meter.overrideDays());
-        Figure litres = SmallestReserve.litres(trials.drawn(), trials.hardnessMgPerL(), trials.regeneration(),
+        Figure found = SmallestReserve.litres(trials.drawn(), trials.hardnessMgPerL(), trials.regeneration(),
                 delayed, wanted);
-        if (!litres.exists()) {
-            return new SmallestReserveAnswer(Rounding.answer(wanted), null, null, null, null, litres.reason(),
-                    units.saying(litres.reason()));
+        if (!found.exists()) {
+            return new SmallestReserveAnswer(Rounding.answer(wanted), null, null, null, null, found.reason(),
+                    units.saying(found.reason()));
         }
+        VolumeQuantity set = units.volumeUp(found.value(), SmallestReserve.ASSUMED_DIGITS);
+        double litres = Math.min(set.inBase(), delayed.meterVolumeLitres());
         double busiest = duty.demand().model().busiestMonthMeans().busiestLitres();
         double below = busiest == 0 ? 1
-                : DayVariation.shareOfDaysBelow(duty.demand().variation().cv(), litres.value() / busiest);
-        return new SmallestReserveAnswer(Rounding.answer(wanted), units.volume(litres.value()),
-                Rounding.answer(100 * litres.value() / delayed.meterVolumeLitres()), Rounding.answer(below),
-                PolicyYears.of(trials.of(new MeteredDelayed(delayed.meterVolumeLitres(), litres.value(),
+                : DayVariation.shareOfDaysBelow(duty.demand().variation().cv(), litres / busiest);
+        return new SmallestReserveAnswer(Rounding.answer(wanted), set,
+                Rounding.answer(100 * litres / delayed.meterVolumeLitres()), Rounding.answer(below),
+                PolicyYears.of(trials.of(new MeteredDelayed(delayed.meterVolumeLitres(), litres,
                         delayed.overrideDays())), units), null, null);
     }
 
@@ -143,14 +146,15 @@ public final class ChooseReserve {
         explanation.given("/smallest/hardDaysPerYear");
         if (smallest.reserve() != null) {
             explanation.because("/smallest/reserve", Message.of("halving the range from none to the whole meter, every reserve"
-                    + " on the same drawn years"), "DAIAD");
+                    + " on the same drawn years; rounded up to {0} digits, as other years would give another by some 8 %",
+                    SmallestReserve.ASSUMED_DIGITS), "DAIAD");
             explanation.because("/smallest/shareOfMeterPercent", Message.of("reserve over meter volume"), "WQP-2009");
             explanation.because("/smallest/dayBelowProbability", Message.of("gamma distribution of a day of the busiest"
                     + " weekday and month"), "DAIAD");
             PolicyYears.explain("/smallest/years", explanation);
         }
-        explanation.because("/rules/*/reserve", Message.of("by its rule: a volume, a share of the meter volume, a mean day, or"
-                + " the part of a gamma distribution of the busiest weekday that the probability asks for"), "DAIAD");
+        explanation.because("/rules/*/reserve", TriedReserve.BY_ITS_RULE, "DAIAD");
+        explanation.because("/rules/*/years", TriedReserve.sameWeekday(given.duty().reserveProbability()), "CP-CYCLE");
         PolicyYears.explain("/rules/*/years", explanation);
         explanation.because("/rules/*/hardDaysPercent", Message.of("mean hard days over 365"), "DAIAD");
     }

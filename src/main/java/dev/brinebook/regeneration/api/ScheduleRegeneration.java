@@ -160,9 +160,8 @@ public final class ScheduleRegeneration {
                 + " is no more than its reserve; an immediate meter at once when nothing is left; the override after its"
                 + " days"), "CP-CYCLE");
         explanation.because("/policies/*/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
-        explanation.because("/policies/*/reserve", Message.of("by its rule: a volume, a share of the meter volume, a mean"
-                + " day, or the part of a gamma distribution of the busiest weekday that the probability asks for"),
-                "DAIAD");
+        explanation.because("/policies/*/reserve", TriedReserve.BY_ITS_RULE, "DAIAD");
+        explanation.because("/policies/*/totals", TriedReserve.sameWeekday(given.duty().reserveProbability()), "CP-CYCLE");
         explanation.because("/policies/*/meanIntervalDays", Message.of("days from the first regeneration to the last, over"
                 + " one less than their number"), "CP-CYCLE");
         explanation.because("/policies/*/nextRegeneration", Message.of("the control asked on, night after night at mean use,"

@@ -3,6 +3,7 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.Text;
 import dev.brinebook.household.Days;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -12,6 +13,7 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.Totals;
 import dev.brinebook.softener.api.ReserveRequest;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
 @About("A rule for the reserve, tried on the same years as the others.")
@@ -24,6 +26,16 @@ public record TriedReserve(
         @Property(value = "Share of the days on which the bed was exhausted.", min = 0, max = 100, unit = "%",
                 example = "0.6") BigDecimal hardDaysPercent,
         @Property("What the softener does with it in the simulated years.") PolicyYears years) {
+
+    /** How the reserve of a rule comes about that keeps the same each day. */
+    static final Message BY_ITS_RULE = Message.of("by its rule: a volume, a share of the meter volume, the mean day with those on"
+            + " which nobody is at home, or the part of a gamma distribution of the busiest weekday that the probability asks for");
+
+    /** How the reserve of a rule comes about that follows the weekday. */
+    static Message sameWeekday(double probability) {
+        return Message.of("a rule of the same weekday keeps back the largest or the mean of its last four days; until there are"
+                + " four, what a day of the busiest weekday stays below with a probability of {0}", Text.number(probability));
+    }
 
     static TriedReserve of(ReserveRequest.Rule rule, Policy policy, SimulatedYears years, AnswerUnits units) {
         return new TriedReserve(rule, policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,

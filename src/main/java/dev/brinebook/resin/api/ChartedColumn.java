@@ -36,7 +36,7 @@ public record ChartedColumn(
 
     static void explain(Optional<ColumnCapacity> column, AnswerUnits units, Explanation explanation) {
         explanation.because("/column/endPoint", Message.of("{0}, where softened water ceases to be called soft, unless another"
-                + " is given", Text.of(units.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))), "NIST-SP811");
+                + " is given", Text.of(units.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))), "NSF-ANSI-44");
         if (column.isPresent()) {
             explanation.because("/column/resinEfficiency", Message.of("one number for all doses, {0}, makes the column give"
                     + " this table within 3 % in water of {1}, Ca:Mg 2:1, with 1 meq/L of sodium",

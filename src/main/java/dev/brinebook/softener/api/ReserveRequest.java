@@ -15,7 +15,9 @@ import java.math.BigDecimal;
 public record ReserveRequest(
         @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
                 + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
-                + " the mean.", required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
+                + " the mean. A mean day counts days with nobody at home. Until a weekday was seen four times its rules keep"
+                + " back what a day stays below with the probability of preferences.reserveProbability.",
+                required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
         @Property(value = "The volume.", kinds = "volume", required = true, min = 0, max = Policy.MAX_METER_LITRES,
                 unit = "L") VolumeQuantity volume,
         @Property(value = "The share of the meter volume.", kinds = "share", required = true, min = 0,
@@ -43,7 +45,8 @@ public record ReserveRequest(
         return switch (rule) {
             case VOLUME -> delayed(new Reserve.FixedVolume(volume.inBase()), meterLitres, duty, overrideDays);
             case SHARE -> delayed(new Reserve.ShareOfMeter(share.doubleValue()), meterLitres, duty, overrideDays);
-            case MEAN_DAY -> delayed(new Reserve.MeanDay(), meterLitres, duty, overrideDays);
+            case MEAN_DAY -> delayed(new Reserve.MeanDay(duty.demand().meanDayLitres(duty.days().firstDate())), meterLitres,
+                    duty, overrideDays);
             case DAY_PERCENTILE -> delayed(percentile(duty), meterLitres, duty, overrideDays);
             case SAME_WEEKDAY_LARGEST -> byHistory(MeteredByHistory.Of.LARGEST, meterLitres, duty, overrideDays);
             case SAME_WEEKDAY_MEAN -> byHistory(MeteredByHistory.Of.MEAN, meterLitres, duty, overrideDays);

@@ -118,7 +118,7 @@ class AssessTest {
         assertEquals((420 - 50) / answer.getDouble("conversion.firstYearSaving.total.value"),
                 answer.getDouble("conversion.payback.simplePaybackYears.value"), 1e-3);
         assertEquals(answer.getDouble("settings.capacity.value") / 28, answer.getDouble("settings.meterVolume.value"), 0.01);
-        assertEquals(dose, answer.getDouble("refill.water.value") * answer.getDouble("refill.saltPerVolumeOfWater.value"), 1e-3);
+        assertEquals(dose, answer.getDouble("refill.water.value") * answer.getDouble("refill.saltInWater.value"), 1e-3);
         assertEquals(answer.getDouble("demand.dailyUse.value") * answer.getDouble("hardness.compensated.value"),
                 answer.getDouble("demand.dailyLoad.value"), 0.5);
         assertTrue(answer.getDouble("year.saltMetered.bags") * 40 >= answer.getDouble("year.metered.salt.value") - 125,

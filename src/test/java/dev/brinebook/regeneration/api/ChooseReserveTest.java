@@ -3,8 +3,10 @@ package dev.brinebook.regeneration.api;
 import static dev.brinebook.http.Near.near;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
@@ -26,6 +28,8 @@ class ChooseReserveTest {
                 .body("smallest.years.hardDays.mean", near(1.75, 0.25, "at most the two hard days a year that were asked for"))
                 .body("summary", containsString("dayPercentile of 480.5 gal 0.615, dayPercentile of 665.8 gal 0.065, sameWeekday"))
                 .body("smallest.reason", nullValue())
+                .body("smallest.reserve.value.toString().replace('0', '').length()", lessThanOrEqualTo(2))
+                .body("basis.find { it.formula.contains('until there are four') }.formula", endsWith("a probability of 0.9"))
                 .body("rules.rule", contains("share", "meanDay", "dayPercentile", "dayPercentile", "sameWeekdayLargest",
                         "sameWeekdayMean"))
                 .body("rules[4].reserve", nullValue()).body("rules[2].reserve.value", notNullValue())
