@@ -20,7 +20,7 @@ import java.util.Optional;
 public record ChartedColumn(
         @Property("Hardness of the softened water at which it counts a bed as exhausted.") HardnessQuantity endPoint,
         @Property(value = "What a real bed gives of its capacity.", optional = "when the water is too soft", min = 0, max = 1,
-                example = "0.74") BigDecimal resinEfficiency,
+                example = "0.79") BigDecimal resinEfficiency,
         @Property(value = "The least dose that holds the end point, of those that the tables cover.",
                 optional = "when the water is too soft") SaltDoseFigure leastSaltDose,
         @Property(value = "Stable code of why there is no column.", optional = "when there is one") NoAnswer reason,

@@ -37,7 +37,7 @@ public record PreferencesRequest(
                 fallback = "column where sodium or dissolved solids of the water are given, or a counter-current brine; else"
                 + " table", example = "\"column\"") CapacityMethod capacityMethod,
         @Property(value = "What a real bed gives of the column's capacity.", min = ResinEfficiency.MIN_EFFICIENCY,
-                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.74", fallback = "0.74 with the working table, 0.83 with"
+                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.79", fallback = "0.79 with the working table, 0.9 with"
                 + " that of new resin, which the column then gives in their water") BigDecimal resinEfficiency,
         @Property(value = "Hardness of the softened water at which the column counts a bed as exhausted.",
                 min = CyclicColumn.MIN_END_POINT_MG_PER_L, max = CyclicColumn.MAX_END_POINT_MG_PER_L, unit = "mg/L",
