@@ -77,7 +77,7 @@ final class Connections {
         String label = Lab.ALL_BUT_A_FEW + " active connections for " + minutes + " min";
         try (Scene scene = lab.scene("soak", Map.of())) {
             List<Service.State> states = new ArrayList<>();
-            Scene.Outcome outcome = scene.attack(label, Scene.Owed.ANSWERS, 5, attack -> ordinaryCallers(attack, 10), 1, attack -> {
+            Scene.Outcome outcome = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 5, attack -> ordinaryCallers(attack, 10), 1, attack -> {
                 boolean twice = attack.areServed(2, 60);
                 for (int minute = 0; minute < minutes && scene.service().isAlive(); minute++) {
                     try {

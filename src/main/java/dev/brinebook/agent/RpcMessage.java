@@ -25,12 +25,12 @@ import java.util.Map;
 record RpcMessage(Object id, String method, Map<String, Object> params, String arguments) {
 
     private static final String NONE = "{}";
-    /** A message around the arguments of a call is two objects deep. */
-    private static final int DEPTH_AROUND_ARGUMENTS = 2;
+    /** So deep that whoever reads the arguments reports what is nested a little too deeply; and yet bounded. */
+    private static final int MAX_DEPTH = 4 * Operation.MAX_DEPTH;
     private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
             .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(Operation.MAX_DEPTH + DEPTH_AROUND_ARGUMENTS).build()).build());
+                    .maxNestingDepth(MAX_DEPTH).build()).build());
 
     /**
      * The message in {@code text}.

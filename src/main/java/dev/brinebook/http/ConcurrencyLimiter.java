@@ -28,7 +28,7 @@ final class ConcurrencyLimiter {
 
     /** Two for each processor: a calculation never waits for anything else. */
     static final int AT_ONCE = Math.min(100, Math.max(2, 2 * Runtime.getRuntime().availableProcessors()));
-    /** Of those, for lines of bulk streams: whoever waits for one answer is not to wait behind all lines of all streams. */
+    /** Beside those, for lines of bulk streams: whoever waits for one answer does not wait behind the lines of streams. */
     static final int AT_ONCE_IN_BULK = AT_ONCE / 2;
     /** One permit is always left for another caller. */
     static final int MOST_OF_ONE_CALLER = AT_ONCE - 1;
@@ -38,14 +38,15 @@ final class ConcurrencyLimiter {
 
     private final RequestMetrics metrics;
     private final int longestMilliseconds;
-    private final Gate all;
-    private final Gate bulk = new Gate(AT_ONCE_IN_BULK, AT_ONCE_IN_BULK, NO_LIMIT);
+    private final Gate calls;
+    /** A stream is in no hurry: its lines wait however long, no more of them than there are streams. */
+    private final Gate bulk = new Gate(AT_ONCE_IN_BULK, AT_ONCE_IN_BULK, NO_LIMIT, BulkHandler.MOST_AT_ONCE, NO_LIMIT);
 
-    /** What runs at once may hold {@code mostBytes} of the heap; each calculation may take {@code longestMilliseconds}. */
+    /** Calls that run at once may hold {@code mostBytes} of the heap; each calculation may take {@code longestMilliseconds}. */
     ConcurrencyLimiter(RequestMetrics metrics, int longestMilliseconds, long mostBytes) {
         this.metrics = metrics;
         this.longestMilliseconds = longestMilliseconds;
-        this.all = new Gate(AT_ONCE, MOST_OF_ONE_CALLER, mostBytes);
+        this.calls = new Gate(AT_ONCE, MOST_OF_ONE_CALLER, mostBytes, MOST_WAITING, LONGEST_WAIT_NANOS);
     }
 
     /**
@@ -64,14 +65,14 @@ final class ConcurrencyLimiter {
      * @throws ProblemException when no permit is free in time
      */
     <T> T callWithoutDeadline(String caller, long bytes, Supplier<T> work) {
-        if (!all.enter(caller, bytes, LONGEST_WAIT_NANOS)) {
+        if (!calls.enter(caller, bytes)) {
             metrics.reject(Rejection.PERMITS);
             throw overloaded();
         }
         try {
             return work.get();
         } finally {
-            all.leave(caller, bytes);
+            calls.leave(caller, bytes);
         }
     }
 
@@ -81,17 +82,13 @@ final class ConcurrencyLimiter {
      * @throws ProblemException when the service stops, or the work is not done in time
      */
     <T> T callInBulk(String caller, long bytes, Supplier<T> work) {
-        return waitFor(bulk, caller, 0, () -> waitFor(all, caller, bytes, () -> deadline().run(work)));
-    }
-
-    private static <T> T waitFor(Gate gate, String caller, long bytes, Supplier<T> work) {
-        if (!gate.enter(caller, bytes, NO_LIMIT)) {
+        if (!bulk.enter(caller, bytes)) {
             throw overloaded();
         }
         try {
-            return work.get();
+            return deadline().run(work);
         } finally {
-            gate.leave(caller, bytes);
+            bulk.leave(caller, bytes);
         }
     }
 
@@ -102,7 +99,7 @@ final class ConcurrencyLimiter {
 
     /** Whether {@code caller} would wait in vain. */
     boolean isFullFor(String caller) {
-        return all.isFullFor(caller);
+        return calls.isFullFor(caller);
     }
 
     private static ProblemException overloaded() {
@@ -113,14 +110,12 @@ final class ConcurrencyLimiter {
     private static final class Waiter {
 
         private final long bytes;
-        private final boolean patient;
         private final Condition changed;
         private boolean admitted;
         private boolean evicted;
 
-        Waiter(long bytes, boolean patient, Condition changed) {
+        Waiter(long bytes, Condition changed) {
             this.bytes = bytes;
-            this.patient = patient;
             this.changed = changed;
         }
     }
@@ -132,48 +127,47 @@ final class ConcurrencyLimiter {
         private final int permits;
         private final int permitsOfOneCaller;
         private final long mostBytes;
+        private final int mostWaiting;
+        private final long longestWaitNanos;
         private final Map<String, Integer> running = new HashMap<>();
         /** By caller, the one to be served next first. */
         private final Map<String, Deque<Waiter>> waiting = new LinkedHashMap<>();
         private int runningNow;
-        private int hurriedNow;
+        private int waitingNow;
         private long bytesNow;
 
-        Gate(int permits, int permitsOfOneCaller, long mostBytes) {
+        Gate(int permits, int permitsOfOneCaller, long mostBytes, int mostWaiting, long longestWaitNanos) {
             this.permits = permits;
             this.permitsOfOneCaller = permitsOfOneCaller;
             this.mostBytes = mostBytes;
+            this.mostWaiting = mostWaiting;
+            this.longestWaitNanos = longestWaitNanos;
         }
 
-        /** Whether a permit was had; false after {@code longestNanos}, or at once when there is no place to wait. */
-        boolean enter(String caller, long bytes, long longestNanos) {
+        /** Whether a permit was had; false after the longest wait, or at once when there is no place to wait. */
+        boolean enter(String caller, long bytes) {
             lock.lock();
             try {
                 if (mayRun(caller, bytes) && (waiting.isEmpty() || !waiting.containsKey(caller) || waiting.size() == 1)) {
                     admit(caller, bytes);
                     return true;
                 }
-                boolean patient = longestNanos == NO_LIMIT;
-                if (!patient && hurriedNow >= MOST_WAITING && !makePlaceFor(caller)) {
+                if (waitingNow >= mostWaiting && !makePlaceFor(caller)) {
                     return false;
                 }
-                return await(caller, new Waiter(bytes, patient, lock.newCondition()), longestNanos);
+                return await(caller, new Waiter(bytes, lock.newCondition()));
             } finally {
                 lock.unlock();
             }
         }
 
-        private boolean await(String caller, Waiter waiter, long longestNanos) {
+        private boolean await(String caller, Waiter waiter) {
             waiting.computeIfAbsent(caller, one -> new ArrayDeque<>()).addLast(waiter);
-            hurriedNow += waiter.patient ? 0 : 1;
-            long left = longestNanos;
+            waitingNow++;
+            long left = longestWaitNanos;
             try {
                 while (!waiter.admitted && !waiter.evicted && left > 0) {
-                    if (waiter.patient) {
-                        waiter.changed.await();
-                    } else {
-                        left = waiter.changed.awaitNanos(left);
-                    }
+                    left = waiter.changed.awaitNanos(left);
                     if (!waiter.admitted && !waiter.evicted && isFirst(caller, waiter) && mayRun(caller, waiter.bytes)) {
                         forget(caller, waiter);
                         admit(caller, waiter.bytes);
@@ -206,7 +200,7 @@ final class ConcurrencyLimiter {
         boolean isFullFor(String caller) {
             lock.lock();
             try {
-                return hurriedNow >= MOST_WAITING && waitingMost(caller) == null;
+                return waitingNow >= mostWaiting && waitingMost(caller) == null;
             } finally {
                 lock.unlock();
             }
@@ -231,7 +225,7 @@ final class ConcurrencyLimiter {
         private void forget(String caller, Waiter waiter) {
             Deque<Waiter> own = waiting.get(caller);
             own.remove(waiter);
-            hurriedNow -= waiter.patient ? 0 : 1;
+            waitingNow--;
             if (own.isEmpty()) {
                 waiting.remove(caller);
             }
@@ -246,7 +240,7 @@ final class ConcurrencyLimiter {
             for (String served = nextToServe(); served != null; served = nextToServe()) {
                 Deque<Waiter> own = waiting.remove(served);
                 Waiter waiter = own.removeFirst();
-                hurriedNow -= waiter.patient ? 0 : 1;
+                waitingNow--;
                 if (!own.isEmpty()) {
                     waiting.put(served, own); // behind all others
                 }
@@ -266,7 +260,7 @@ final class ConcurrencyLimiter {
             if (most == null) {
                 return false;
             }
-            Waiter last = waiting.get(most).stream().filter(waiter -> !waiter.patient).reduce((one, next) -> next).orElseThrow();
+            Waiter last = waiting.get(most).peekLast();
             forget(most, last);
             last.evicted = true;
             last.changed.signal();
@@ -275,12 +269,9 @@ final class ConcurrencyLimiter {
 
         /** The caller with the most places to wait, if it has at least two more than {@code caller}; else null. */
         private String waitingMost(String caller) {
-            return waiting.entrySet().stream().max(Comparator.comparingLong(entry -> hurried(entry.getValue())))
-                    .filter(entry -> hurried(entry.getValue()) > hurried(waiting.get(caller)) + 1).map(Map.Entry::getKey).orElse(null);
-        }
-
-        private static long hurried(Deque<Waiter> waiters) {
-            return waiters == null ? 0 : waiters.stream().filter(waiter -> !waiter.patient).count();
+            int own = waiting.containsKey(caller) ? waiting.get(caller).size() : 0;
+            return waiting.entrySet().stream().max(Comparator.comparingInt(entry -> entry.getValue().size()))
+                    .filter(entry -> entry.getValue().size() > own + 1).map(Map.Entry::getKey).orElse(null);
         }
     }
 }

@@ -9,7 +9,7 @@ import org.slf4j.LoggerFactory;
  *
  * @param connections most connections at once
  * @param arrivingBytes bodies that may be on their way at once
- * @param calculatingBytes what calculations that run at once may hold
+ * @param calculatingBytes what calculations that run at once may hold, beside those of bulk lines
  */
 record HeapPlan(int connections, long arrivingBytes, long calculatingBytes) {
 
@@ -38,7 +38,8 @@ record HeapPlan(int connections, long arrivingBytes, long calculatingBytes) {
      * @throws IllegalArgumentException when the largest body does not fit, however few the connections
      */
     static HeapPlan of(Settings settings, long heapBytes) {
-        long free = heapBytes - IDLE_BYTES - BulkHandler.MOST_AT_ONCE * STREAM_BYTES;
+        long free = heapBytes - IDLE_BYTES - BulkHandler.MOST_AT_ONCE * STREAM_BYTES
+                - ConcurrencyLimiter.AT_ONCE_IN_BULK * ofJson(BulkHandler.MAX_LINE_BYTES);
         long largest = Math.max(PDF_BYTES, ofAgent(settings.maxBodyBytes()));
         long forRequests = largest * ARRIVING_PART / (ARRIVING_PART - 1);
         int connections = (int) Math.min(settings.maxConnections(), (free - forRequests) / CONNECTION_BYTES);

@@ -32,6 +32,11 @@ enum Route {
         return this == POST || this == LINE || this == TOOL;
     }
 
+    /** Whether answers are sent as they are made, line by line, so that none is held whole. */
+    boolean isStreamed() {
+        return this == LINE || this == TABLE;
+    }
+
     byte[] bytes(Operation<?, ?> operation, JsonNode body) {
         String text = body.isTextual() ? body.textValue() : body.toString();
         return (this == TOOL ? call(operation, body).toString() : text).getBytes(StandardCharsets.UTF_8);

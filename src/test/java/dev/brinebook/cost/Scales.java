@@ -59,7 +59,7 @@ final class Scales implements AutoCloseable {
         RememberedColumns.cache().invalidateAll();
         Reply[] reply = new Reply[1];
         Cost cost = Cost.of(() -> reply[0] = service.ask(call.head(), call.body()));
-        return new Weighed(reply[0], cost.answering(reply[0].body().length));
+        return new Weighed(reply[0], cost.answering(trial.route().isStreamed() ? 0 : reply[0].body().length));
     }
 
     /** The least of several times: what is compiled or collected meanwhile costs once. */

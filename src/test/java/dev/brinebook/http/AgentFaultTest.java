@@ -120,7 +120,7 @@ class AgentFaultTest {
         Agent.posting(Served.SERVER.port(), PING).header("Origin", ORIGIN).post(Agent.PATH).then().statusCode(403);
     }
 
-    /** A message is as deep as a request and the two objects around it; one that is deeper is not read to its end. */
+    /** A message that is far deeper than any request is not read to its end. */
     @Test
     void refusesAMessageThatIsNestedTooDeeply() {
         String deep = "[".repeat(50_000) + "]".repeat(50_000);
