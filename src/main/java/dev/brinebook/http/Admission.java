@@ -53,11 +53,12 @@ final class Admission extends Handler.Wrapper {
 
     /**
      * Asks to come back, after a moment that holds no thread: whoever is refused at once asks again at once, and a processor
-     * that is busy refusing calculates nothing.
+     * that is busy refusing calculates nothing. The timer's thread writes it, as writing never waits: one at a time, however many
+     * there are.
      */
     static boolean refuse(int status, Request request, Response response, Callback callback) {
-        request.getComponents().getScheduler().schedule(() -> request.getContext().execute(() ->
-                Response.writeError(request, response, callback, status)), MOMENT_MILLISECONDS, TimeUnit.MILLISECONDS);
+        request.getComponents().getScheduler().schedule(() -> Response.writeError(request, response, callback, status),
+                MOMENT_MILLISECONDS, TimeUnit.MILLISECONDS);
         return true;
     }
 }
