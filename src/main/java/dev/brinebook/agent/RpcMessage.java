@@ -59,7 +59,8 @@ record RpcMessage(Object id, String method, Map<String, Object> params, String a
             }
             return of(members, params, arguments);
         } catch (JsonProcessingException e) {
-            throw new RpcFault(ErrorCodes.PARSE_ERROR, "The message is not valid JSON, is cut off, nested too deeply, or holds a key twice.");
+            throw new RpcFault(ErrorCodes.PARSE_ERROR,
+                    "The message is not valid JSON, is cut off, nested too deeply, or holds a key twice.");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

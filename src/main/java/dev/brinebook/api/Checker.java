@@ -123,7 +123,7 @@ public final class Checker {
                 allowed, null, received));
     }
 
-    /** What a quantity in {@code unit} may be, of a range in the base unit. Every bound told is taken when it comes back. */
+    /** What a quantity in {@code unit} may be, of a range in the base unit. Every bound it states is accepted when it is sent. */
     public static Message allowed(Unit unit, double min, double max) {
         return Message.joined("", List.of(new Range(min, max, false).inWords(unit::toBase, unit::fromBase),
                 Message.verbatim(" " + unit.symbol())));

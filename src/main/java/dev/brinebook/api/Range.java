@@ -26,7 +26,7 @@ record Range(double min, double max, boolean aboveMin) {
         return number >= min && number <= max && !(aboveMin && number <= min);
     }
 
-    /** The range in the caller's unit. Every bound told is taken when it comes back. */
+    /** The range in the caller's unit. Every bound it states is accepted when it is sent. */
     Message inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
         return inWords(() -> aboveMin ? Rounding.answer(fromBase.applyAsDouble(min)) : bound(min, 1, toBase, fromBase),
                 () -> bound(max, -1, toBase, fromBase));

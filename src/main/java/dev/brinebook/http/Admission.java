@@ -1,6 +1,5 @@
 package dev.brinebook.http;
 
-import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
@@ -14,19 +13,20 @@ import org.eclipse.jetty.util.Callback;
  */
 final class Admission extends Handler.Wrapper {
 
-    private static final int MOMENT_MILLISECONDS = 500;
-
     private final RequestMetrics metrics;
     private final Callers callers;
     private final ConcurrencyLimiter limiter;
     private final Predicate<Request> calculated;
+    private final Refusals refusals;
 
     /** Knows which requests are {@code calculated} with a permit. */
-    Admission(RequestMetrics metrics, Callers callers, ConcurrencyLimiter limiter, Predicate<Request> calculated) {
+    Admission(RequestMetrics metrics, Callers callers, ConcurrencyLimiter limiter, Predicate<Request> calculated,
+            Refusals refusals) {
         this.metrics = metrics;
         this.callers = callers;
         this.limiter = limiter;
         this.calculated = calculated;
+        this.refusals = refusals;
     }
 
     @Override
@@ -35,12 +35,12 @@ final class Admission extends Handler.Wrapper {
         if (waitSeconds > 0) {
             metrics.reject(Rejection.KEY);
             response.getHeaders().put(HttpHeader.RETRY_AFTER, waitSeconds);
-            return refuse(ProblemType.TOO_MANY_REQUESTS.status(), request, response, callback);
+            return refusals.answer(ProblemType.TOO_MANY_REQUESTS.status(), request, response, callback);
         }
         String caller = Callers.identityOf(request);
         if (calculated.test(request) && limiter.isFullFor(caller)) {
             metrics.reject(Rejection.PERMITS);
-            return refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+            return refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);
         }
         return super.handle(request, response, callback);
     }
@@ -49,16 +49,5 @@ final class Admission extends Handler.Wrapper {
     static boolean isAlwaysAnswered(Request request) {
         String path = request.getHttpURI().getCanonicalPath();
         return path != null && (path.startsWith("/health/") || path.equals("/metrics"));
-    }
-
-    /**
-     * Asks to come back, after a moment that holds no thread: whoever is refused at once asks again at once, and a processor
-     * that is busy refusing calculates nothing. The timer's thread writes it, as writing never waits: one at a time, however many
-     * there are.
-     */
-    static boolean refuse(int status, Request request, Response response, Callback callback) {
-        request.getComponents().getScheduler().schedule(() -> Response.writeError(request, response, callback, status),
-                MOMENT_MILLISECONDS, TimeUnit.MILLISECONDS);
-        return true;
     }
 }

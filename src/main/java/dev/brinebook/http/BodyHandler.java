@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.io.Content;
@@ -37,14 +38,17 @@ final class BodyHandler extends Handler.Wrapper {
     private final int seconds;
     private final Shares bytes;
     private final RequestMetrics metrics;
+    private final Refusals refusals;
 
     /** Reads the bodies of requests that {@code reads} holds for; those that come hold {@code bytes}. */
-    BodyHandler(Predicate<Request> reads, Settings settings, Shares bytes, RequestMetrics metrics) {
+    BodyHandler(Predicate<Request> reads, Settings settings, Shares bytes, RequestMetrics metrics,
+            Refusals refusals) {
         this.reads = reads;
         this.maxBytes = settings.maxBodyBytes();
         this.seconds = settings.requestSeconds();
         this.bytes = bytes;
         this.metrics = metrics;
+        this.refusals = refusals;
     }
 
     @Override
@@ -65,8 +69,8 @@ final class BodyHandler extends Handler.Wrapper {
         private final String caller;
         private final AtomicBoolean ended = new AtomicBoolean();
         private byte[] body;
-        private long length;
-        private long held;
+        private final AtomicInteger length = new AtomicInteger();
+        private final AtomicInteger held = new AtomicInteger();
         private Scheduler.Task timer;
 
         Reading(Request request, Response response, Callback callback) {
@@ -83,7 +87,7 @@ final class BodyHandler extends Handler.Wrapper {
                 return;
             }
             // What there is no room for is not read at all.
-            if (request.getLength() > body.length && !grow(Math.min(request.getLength(), maxBytes))) {
+            if (request.getLength() > body.length && !grow((int) Math.min(request.getLength(), maxBytes))) {
                 refuse();
                 return;
             }
@@ -117,9 +121,10 @@ final class BodyHandler extends Handler.Wrapper {
                 boolean last = chunk.isLast();
                 boolean kept = keep(chunk.getByteBuffer());
                 chunk.release();
+                int come = length.get();
                 if (!kept) {
                     refuse();
-                } else if (length > 2L * maxBytes || last && length > maxBytes) {
+                } else if (come > 2L * maxBytes || last && come > maxBytes) {
                     end(tooLarge());
                 } else if (last) {
                     end(null);
@@ -130,32 +135,39 @@ final class BodyHandler extends Handler.Wrapper {
         /** Keeps what belongs to a body within the limit. Of one a little too large the rest is read, so that the answer is seen. */
         private boolean keep(ByteBuffer chunk) {
             int more = chunk.remaining();
-            length += more;
-            if (length > maxBytes) {
+            int come = length.addAndGet(more);
+            if (come > maxBytes) {
                 return true;
             }
-            if (length > body.length && !grow(Math.max(length, Math.min(2L * body.length, maxBytes)))) {
+            if (come > body.length && !grow(Math.max(come, (int) Math.min(2L * body.length, maxBytes)))) {
                 return false;
             }
-            chunk.get(body, (int) length - more, more);
+            chunk.get(body, come - more, more);
+            if (ended.get()) {
+                release(); // the timer has ended it meanwhile
+            }
             return true;
         }
 
-        private boolean grow(long wanted) {
-            if (!bytes.tryTake(caller, wanted - held)) {
+        private boolean grow(int wanted) {
+            if (!bytes.tryTake(caller, wanted - held.get())) {
                 return false;
             }
-            held = wanted;
-            body = Arrays.copyOf(body, (int) wanted);
+            held.set(wanted);
+            body = Arrays.copyOf(body, wanted);
             return true;
+        }
+
+        private void release() {
+            bytes.giveBack(caller, held.getAndSet(0));
         }
 
         private void refuse() {
             if (ended.compareAndSet(false, true)) {
                 metrics.reject(Rejection.BYTES);
-                bytes.giveBack(caller, held);
+                release();
                 body = null;
-                Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+                refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);
             }
         }
 
@@ -171,11 +183,11 @@ final class BodyHandler extends Handler.Wrapper {
             if (timer != null) {
                 timer.cancel();
             }
-            request.setAttribute(ATTRIBUTE, fault != null ? fault : length == body.length ? body : Arrays.copyOf(body, (int) length));
+            request.setAttribute(ATTRIBUTE, fault != null ? fault : Arrays.copyOf(body, length.get()));
             if (fault != null) {
                 response.getHeaders().put(HttpHeader.CONNECTION, "close");
             }
-            Request.addCompletionListener(request, failure -> bytes.giveBack(caller, held));
+            Request.addCompletionListener(request, failure -> release());
             try {
                 if (!BodyHandler.super.handle(request, response, callback)) {
                     Response.writeError(request, response, callback, ProblemType.NOT_FOUND.status());

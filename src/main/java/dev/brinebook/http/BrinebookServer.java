@@ -108,11 +108,6 @@ public final class BrinebookServer implements AutoCloseable {
         return this;
     }
 
-    /** How long a request may stand still; for tests, which do not wait half a minute. */
-    void waitAtMost(Duration idle) {
-        listeners.waitAtMost(idle);
-    }
-
     /** The server below; for tests that ask it without a socket. */
     Server jetty() {
         return javalin.jettyServer().server();
@@ -267,10 +262,11 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
+        Refusals refusals = new Refusals();
         Singleton innermost = new ShortWay(calculated, this::isOpen, cors, log);
-        for (Singleton outer : List.of(new RequestLimit(metrics, limiter), new BodyHandler(this::isCalculated, settings,
-                new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics),
-                new Admission(metrics, callers, limiter, this::isCalculated), heads)) {
+        for (Singleton outer : List.of(new RequestLimit(metrics, limiter, refusals), new BodyHandler(this::isCalculated, settings,
+                new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics, refusals),
+                new Admission(metrics, callers, limiter, this::isCalculated, refusals), heads)) {
             outer.setHandler(innermost);
             innermost = outer;
         }

@@ -122,7 +122,8 @@ final class BulkHandler {
         boolean table = given.equals(AnswerTable.MEDIA_TYPE);
         context.status(200).contentType(table ? given + "; charset=utf-8" : given).header("Cache-Control", "no-store");
         new BulkStream<>(operation, toJson, table ? new AnswerTable(operation.answerType()) : new AnswerLines.Ndjson(),
-                reader, writer, problems, limiter, caller, slot, metrics, RequestId.of(context), language).run(lines, context.res().getOutputStream());
+                reader, writer, problems, limiter, caller, slot, metrics, RequestId.of(context), language)
+                .run(lines, context.res().getOutputStream());
     }
 
     private static RowReader header(BoundedLines lines, Operation<?, ?> operation) {

@@ -1,6 +1,5 @@
 package dev.brinebook.http;
 
-import dev.brinebook.wording.Message;
 import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.Deque;

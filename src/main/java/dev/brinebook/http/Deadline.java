@@ -3,9 +3,9 @@ package dev.brinebook.http;
 import dev.brinebook.guard.CalculationStopped;
 import dev.brinebook.guard.StopSign;
 import dev.brinebook.wording.Message;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
-import java.util.concurrent.TimeUnit;
 
 /** The time that one request may take once it runs: reading, checking, calculating and writing together. */
 final class Deadline implements BooleanSupplier {

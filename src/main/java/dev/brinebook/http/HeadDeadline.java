@@ -26,8 +26,8 @@ import org.slf4j.LoggerFactory;
 final class HeadDeadline extends Handler.Wrapper implements Connection.Listener {
 
     private static final Logger LOG = LoggerFactory.getLogger(HeadDeadline.class);
-    private static final String ANSWER = "HTTP/1.1 408 Request Timeout\r\nContent-Type: " + Problems.MEDIA_TYPE
-            + "\r\nConnection: close\r\nContent-Length: %d\r\n\r\n%s";
+    private static final String HEAD = "HTTP/1.1 408 Request Timeout\r\nContent-Type: " + Problems.MEDIA_TYPE
+            + "\r\nConnection: close\r\nContent-Length: ";
 
     private final int seconds;
     private final RequestMetrics metrics;
@@ -49,7 +49,7 @@ final class HeadDeadline extends Handler.Wrapper implements Connection.Listener 
         this.metrics = metrics;
         String document = new String(problems.document(ProblemType.REQUEST_TIMEOUT, ProblemType.REQUEST_TIMEOUT.explanation(), null,
                 null, Language.ENGLISH), StandardCharsets.US_ASCII);
-        this.answer = ANSWER.formatted(document.length(), document).getBytes(StandardCharsets.US_ASCII);
+        this.answer = (HEAD + document.length() + "\r\n\r\n" + document).getBytes(StandardCharsets.US_ASCII);
     }
 
     /** Looks at the heads of all connections from now on. */

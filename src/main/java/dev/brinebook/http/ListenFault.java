@@ -14,7 +14,7 @@ final class ListenFault {
     private ListenFault() {
     }
 
-    /** What is wrong with {@code host} or a port, as the failure of the server below tells it. */
+    /** What is wrong with {@code host} or a port, from the failure of the server below. */
     static String of(String host, Throwable failure) {
         String port = "";
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {

@@ -22,9 +22,6 @@ final class Listeners {
      * stop may take: a caller that calls again within it loses no request.
      */
     private static final int IDLE_WHEN_STOPPING_PART = 20;
-    /** An orchestrator and those who read metrics need few; callers may fill the other port without filling this one. */
-    private static final int MOST_WATCHING = 100;
-
     /** Connections made and not yet taken; of more at once, the caller would have to knock again a second later. */
     private static final int MOST_AT_THE_DOOR = 1_024;
 
@@ -65,7 +62,7 @@ final class Listeners {
     }
 
     ServerConnector watching(Server server, HttpConfiguration http) {
-        watching = connector(server, http, "watching", settings.metricsPort(), MOST_WATCHING);
+        watching = connector(server, http, "watching", settings.metricsPort(), Descriptors.CONNECTIONS_TO_METRICS);
         return watching;
     }
 
@@ -80,11 +77,6 @@ final class Listeners {
 
     int watchingPort() {
         return watching.getLocalPort();
-    }
-
-    /** How long a request may stand still; for tests, which do not wait half a minute. */
-    void waitAtMost(Duration idle) {
-        service.setIdleTimeout(idle.toMillis());
     }
 
     static void restrict(HttpConfiguration http) {

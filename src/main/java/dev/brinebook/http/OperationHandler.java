@@ -6,7 +6,6 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import io.javalin.http.Context;
-import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

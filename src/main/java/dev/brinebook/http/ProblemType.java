@@ -1,7 +1,6 @@
 package dev.brinebook.http;
 
 import dev.brinebook.wording.Message;
-import java.io.IOException;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.concurrent.TimeoutException;

@@ -19,11 +19,13 @@ final class RequestLimit extends Handler.Wrapper {
 
     private final RequestMetrics metrics;
     private final ConcurrencyLimiter limiter;
+    private final Refusals refusals;
     private final Shares inside = new Shares(MOST_AT_ONCE, MOST_OF_ONE_CALLER);
 
-    RequestLimit(RequestMetrics metrics, ConcurrencyLimiter limiter) {
+    RequestLimit(RequestMetrics metrics, ConcurrencyLimiter limiter, Refusals refusals) {
         this.metrics = metrics;
         this.limiter = limiter;
+        this.refusals = refusals;
         metrics.showInFlight(inside::held);
     }
 
@@ -35,11 +37,11 @@ final class RequestLimit extends Handler.Wrapper {
         String caller = Callers.identityOf(request);
         if (request.getAttribute(BodyHandler.ATTRIBUTE) != null && limiter.isFullFor(caller)) {
             metrics.reject(Rejection.PERMITS);
-            return Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+            return refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);
         }
         if (!inside.tryTake(caller, 1)) {
             metrics.reject(Rejection.REQUESTS);
-            return Admission.refuse(ProblemType.OVERLOADED.status(), request, response, callback);
+            return refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);
         }
         Request.addCompletionListener(request, failure -> inside.giveBack(caller, 1));
         return super.handle(request, response, callback);

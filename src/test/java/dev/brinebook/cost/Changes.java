@@ -9,6 +9,7 @@ import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.http.RandomRequests;
 import dev.brinebook.quantity.Quantity;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -87,7 +88,7 @@ final class Changes {
     private void change(Place place) {
         String name = place.component().getName();
         JsonNode now = place.value();
-        boolean list = now != null && now.isArray();
+        boolean list = now != null && now.isArray() && place.component().getGenericType() instanceof ParameterizedType;
         switch (random.nextInt(list ? 8 : 5)) {
             case 0 -> place.owner().remove(name);
             case 1, 2 -> place.owner().set(name, requests.value(place.component()));

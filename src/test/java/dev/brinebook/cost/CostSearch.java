@@ -81,6 +81,9 @@ public final class CostSearch {
             System.out.println("seed " + seed);
             boolean kept = search.run(TimeUnit.SECONDS.toNanos(seconds));
             System.exit(kept ? 0 : 1);
+        } catch (RuntimeException | Error fault) { // the threads of the service would keep the process
+            fault.printStackTrace();
+            System.exit(1);
         }
     }
 
@@ -247,7 +250,8 @@ public final class CostSearch {
                 Scales.MOST_ALLOCATED_BYTES / MILLION_BYTES, Scales.MOST_ANSWER_BYTES / MILLION_BYTES);
         System.out.printf("%-34s %6s %8s %7s %9s %8s %8s %7s %s%n", "aim", "tried", "answered", "share", "ms", "MB", "MB out",
                 "bytes", "route");
-        aims.entrySet().stream().filter(entry -> !entry.getValue().dearest.isEmpty()).sorted(Comparator.comparingDouble(entry -> -entry.getValue().dearest.get(0).share()))
+        aims.entrySet().stream().filter(entry -> !entry.getValue().dearest.isEmpty())
+                .sorted(Comparator.comparingDouble(entry -> -entry.getValue().dearest.get(0).share()))
                 .forEach(entry -> report(entry.getKey(), entry.getValue(), entry.getValue().dearest.get(0)));
     }
 

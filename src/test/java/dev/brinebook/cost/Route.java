@@ -6,7 +6,6 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.fuzz.Call;
 import dev.brinebook.fuzz.Call.Options;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 
 /** How the body of a request reaches the service. */
 enum Route {
@@ -49,17 +48,8 @@ enum Route {
             case TABLE -> Call.post("/v1/bulk/" + operation.id(), new Options(options.language(), NDJSON), "text/csv", bytes);
             case TOOL, MESSAGE -> Call.post("/mcp", new Options(options.language(), Operation.JSON), Operation.JSON, bytes);
             case QUERY -> Call.get(operation.path() + "?" + Call.query(bytes), options);
-            case TEXT -> text(operation, options, bytes);
+            case TEXT -> Call.text(operation, options, bytes);
         };
-    }
-
-    private static Call text(Operation<?, ?> operation, Options options, byte[] bytes) {
-        int end = 0;
-        while (end < bytes.length && bytes[end] != '\n') {
-            end++;
-        }
-        return Call.post(operation.path() + "?" + Call.query(Arrays.copyOf(bytes, end)), options,
-                operation.textForm().mediaType(), Arrays.copyOfRange(bytes, Math.min(bytes.length, end + 1), bytes.length));
     }
 
     /** A message that calls the tool of an operation. */

@@ -1,8 +1,10 @@
 package dev.brinebook.fuzz;
 
+import dev.brinebook.api.Operation;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -53,5 +55,15 @@ public record Call(byte[] head, byte[] body) {
     public record Options(String language, String accept) {
 
         public static final Options PLAIN = new Options("en", null);
+    }
+
+    /** A line with the query, then the other form of a request, such as a table of readings. */
+    public static Call text(Operation<?, ?> operation, Options options, byte[] bytes) {
+        int end = 0;
+        while (end < bytes.length && bytes[end] != '\n') {
+            end++;
+        }
+        return post(operation.path() + "?" + query(Arrays.copyOf(bytes, end)), options,
+                operation.textForm().mediaType(), Arrays.copyOfRange(bytes, Math.min(bytes.length, end + 1), bytes.length));
     }
 }

@@ -5,7 +5,6 @@ import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.fuzz.Call.Options;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 
 /** How bytes become requests to an operation. */
@@ -38,20 +37,11 @@ enum Way {
         return switch (this) {
             case BODY -> Call.post(operation.path(), options(operation, options), Operation.JSON, bytes);
             case QUERY -> Call.get(operation.path() + "?" + Call.query(bytes), options(operation, options));
-            case TEXT -> text(operation, options(operation, options & ~(FORM_MASK << FORM_SHIFT)), bytes);
+            case TEXT -> Call.text(operation, options(operation, options & ~(FORM_MASK << FORM_SHIFT)), bytes);
             case LINES -> Call.post("/v1/bulk/" + operation.id(), new Options(language(options), "application/x-ndjson"),
                     (options & TABLE) == 0 ? "application/x-ndjson" : "text/csv", bytes);
             case RECORD -> throw new IllegalArgumentException("a record takes more than one request");
         };
-    }
-
-    private static Call text(Operation<?, ?> operation, Options options, byte[] bytes) {
-        int end = 0;
-        while (end < bytes.length && bytes[end] != '\n') {
-            end++;
-        }
-        return Call.post(operation.path() + "?" + Call.query(Arrays.copyOf(bytes, end)), options,
-                operation.textForm().mediaType(), Arrays.copyOfRange(bytes, Math.min(bytes.length, end + 1), bytes.length));
     }
 
     /** The lowest bits choose the language, those above the form of the answer: mostly JSON, as most callers want. */

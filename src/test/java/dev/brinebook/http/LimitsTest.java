@@ -4,10 +4,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.Main;
 import java.io.IOException;
-import java.time.Duration;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -48,8 +45,7 @@ class LimitsTest {
     /** RFC 9110, section 15.5.9. */
     @Test
     void refusesABodyThatComesTooSlowly() throws IOException {
-        try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
-            server.waitAtMost(Duration.ofMillis(300));
+        try (BrinebookServer server = Served.impatient()) {
             HttpText.assertProblem(RawHttp.send(server.port(), POST, JSON + "Content-Length: 44\r\n", "{"), 408, "request-timeout");
         }
     }

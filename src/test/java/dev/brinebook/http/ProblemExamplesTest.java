@@ -15,7 +15,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -141,8 +140,7 @@ class ProblemExamplesTest {
     }
 
     private static String impatient(String name) {
-        try (BrinebookServer server = converting(request -> null)) {
-            server.waitAtMost(Duration.ofMillis(300));
+        try (BrinebookServer server = Served.impatient()) {
             return send(server.port(), name);
         }
     }

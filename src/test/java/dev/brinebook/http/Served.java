@@ -35,6 +35,12 @@ final class Served {
                 ratePerMinute, apiKeysFile, 10_000), Main.OPERATIONS).start();
     }
 
+    /** A server that gives a head or a body one second to come. */
+    static BrinebookServer impatient() {
+        return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of(), 1, 2_000, 0, "", 10_000),
+                Main.OPERATIONS).start();
+    }
+
     /** A server that gives no calculation longer than this. */
     static BrinebookServer hasty(int calculationMilliseconds) {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of(), 10, 2_000, 0, "",
