@@ -50,7 +50,7 @@ record AlikeDays(double[] means, double leave, double comeBack) {
 
     /** All cycles of a rule. */
     Cycles cycles(WaitingRule rule) {
-        Cycles cycles = new Cycles(WEEKDAYS, leave > 0 ? 2 : 1);
+        Cycles cycles = new Cycles(WEEKDAYS, leave > 0 ? 2 : 1, true);
         for (int state = 0; state < cycles.states(); state++) {
             run(rule, cycles, state);
         }
@@ -90,8 +90,7 @@ record AlikeDays(double[] means, double leave, double comeBack) {
             }
             double endHome = homeToday.sum() - (last ? 0 : waits.sum());
             cycles.add(state, before, litres, last && !rule.byClock()[weekday] ? waits.sum() + awayToday.sum() : 0,
-                    new Cycles.Night(hard, single ? hard : 0, single ? endHome - hard : endHome,
-                            last ? awayToday.sum() : 0));
+                    hard, single ? hard : 0, single ? endHome - hard : endHome, last ? awayToday.sum() : 0);
             home = waits;
             away = awayToday;
             if (last || home.sum() + away.sum() < ENDED) {

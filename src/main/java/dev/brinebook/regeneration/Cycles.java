@@ -21,6 +21,7 @@ final class Cycles {
     private final double[] hardLitres;
     private final double[] overrides;
     private final double[][] next;
+    private final int[] lengths;
     private final List<List<Night>> ends;
 
     /**
@@ -40,8 +41,9 @@ final class Cycles {
      *
      * @param weekdays 7, or 1 where all are alike
      * @param occupancies 2 where there are absences, else 1
+     * @param nightByNight whether each night is kept
      */
-    Cycles(int weekdays, int occupancies) {
+    Cycles(int weekdays, int occupancies, boolean nightByNight) {
         this.weekdays = weekdays;
         states = weekdays * occupancies;
         nights = new double[states];
@@ -49,23 +51,28 @@ final class Cycles {
         hardLitres = new double[states];
         overrides = new double[states];
         next = new double[states][states];
+        lengths = new int[states];
         ends = new ArrayList<>();
-        for (int state = 0; state < states; state++) {
+        for (int state = 0; nightByNight && state < states; state++) {
             ends.add(new ArrayList<>());
         }
     }
 
-    /** Adds the next night of the cycles that start in a state. */
-    void add(int state, double waitedBefore, double litres, double overridden, Night night) {
+    /** Adds the next night of the cycles that start in a state, as {@link Night} has it. */
+    void add(int state, double waitedBefore, double litres, double overridden, double hardDay, double endAfterHardDay,
+            double endAtHome, double endVacant) {
         nights[state] += waitedBefore;
-        hardDays[state] += night.hardDay();
+        hardDays[state] += hardDay;
         hardLitres[state] += litres;
         overrides[state] += overridden;
-        ends.get(state).add(night);
-        int weekday = (state % weekdays + ends.get(state).size()) % weekdays;
-        next[state][weekday] += night.endAfterHardDay() + night.endAtHome();
+        lengths[state]++;
+        if (!ends.isEmpty()) {
+            ends.get(state).add(new Night(hardDay, endAfterHardDay, endAtHome, endVacant));
+        }
+        int weekday = (state % weekdays + lengths[state]) % weekdays;
+        next[state][weekday] += endAfterHardDay + endAtHome;
         if (states > weekdays) {
-            next[state][weekdays + weekday] += night.endVacant();
+            next[state][weekdays + weekday] += endVacant;
         }
     }
 

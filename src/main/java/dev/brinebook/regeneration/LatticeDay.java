@@ -1,6 +1,5 @@
 package dev.brinebook.regeneration;
 
-import java.util.Arrays;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -27,31 +26,37 @@ final class LatticeDay {
     private static final double FEWEST_CORRECTED_STEPS = 4;
     /** Points of the table in one step. */
     private static final int FINE = 8;
-    private static final double NEGLIGIBLE = 1e-17;
-    /** Gauss-Legendre points and weights of third order on 0 to 1. */
-    private static final double[] POINTS = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
-    private static final double[] WEIGHTS = {5 / 18.0, 8 / 18.0, 5 / 18.0};
 
     private final double mean;
     private final double step;
-    private final double shape;
-    private final double scale;
-    private final double logOfGamma;
-    private double[] below = new double[256];
-    private double[] excess = new double[256];
-    private int points;
+    private final double cv;
+    private final int points;
+    private final double[] below;
+    private final double[] excess;
     private final double[] chances;
 
     LatticeDay(double mean, double cv, double step) {
         this.mean = mean;
         this.step = step;
-        shape = 1 / (cv * cv);
-        scale = mean * cv * cv;
-        logOfGamma = mean > 0 ? Gamma.logGamma(shape) : 0;
-        if (mean > 0) {
-            tabulate();
+        this.cv = cv;
+        if (mean == 0) {
+            points = 0;
+            below = new double[0];
+            excess = new double[0];
+            chances = new double[] {1};
+            return;
         }
-        chances = mean > 0 ? chances(cv < LARGEST_CORRECTED_CV && mean >= FEWEST_CORRECTED_STEPS * step) : new double[] {1};
+        GammaTable table = GammaTable.of(cv);
+        double fine = step / FINE;
+        points = (int) Math.ceil(table.largest() * mean / fine) + 2;
+        below = new double[points];
+        excess = new double[points];
+        for (int i = 0; i < points; i++) {
+            double relative = i * fine / mean;
+            below[i] = table.below(relative);
+            excess[i] = mean * table.excess(relative);
+        }
+        chances = chances(cv < LARGEST_CORRECTED_CV && mean >= FEWEST_CORRECTED_STEPS * step);
     }
 
     double mean() {
@@ -61,39 +66,6 @@ final class LatticeDay {
     /** Chance of each number of steps, from 0 on. */
     double[] chances() {
         return chances;
-    }
-
-    private void tabulate() {
-        double fine = step / FINE;
-        double share = 0;
-        for (int i = 0; ; i++) {
-            double x = i * fine;
-            double y = x / scale;
-            if (i <= FINE) {
-                share = i == 0 ? 0 : Gamma.regularizedGammaP(shape, y);
-            } else {
-                for (int j = 0; j < POINTS.length; j++) {
-                    share += WEIGHTS[j] * density(y + (POINTS[j] - 1) * fine / scale) * fine / scale;
-                }
-            }
-            if (i == below.length) {
-                below = Arrays.copyOf(below, 2 * i);
-                excess = Arrays.copyOf(excess, 2 * i);
-            }
-            double density = i == 0 ? 0 : density(y);
-            below[i] = Math.min(1, share);
-            excess[i] = Math.max(0, mean * (1 - (share - density * y / shape)) - x * (1 - share));
-            points = i + 1;
-            if (x > mean && density * y < NEGLIGIBLE) {
-                break;
-            }
-        }
-        below[points - 1] = 1;
-        excess[points - 1] = 0;
-    }
-
-    private double density(double y) {
-        return Math.exp((shape - 1) * Math.log(y) - y - logOfGamma);
     }
 
     private double[] chances(boolean corrected) {
@@ -148,7 +120,7 @@ final class LatticeDay {
         if (i >= points - 1) {
             return 1;
         }
-        return i == 0 ? Gamma.regularizedGammaP(shape, Math.max(0, litres) / scale) : cubic(below, i, weights);
+        return i == 0 ? Gamma.regularizedGammaP(1 / (cv * cv), Math.max(0, litres) / (mean * cv * cv)) : cubic(below, i, weights);
     }
 
     private double cubic(double[] table, int i, double[] weights) {

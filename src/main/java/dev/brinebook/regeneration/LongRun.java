@@ -35,6 +35,8 @@ public final class LongRun {
     /** Chance above which an override is more than an exception. */
     private static final double RARE_OVERRIDE = 1e-4;
     static final int SIMULATED_YEARS = 400;
+    /** Under an override that often acts the years hardly differ. */
+    static final int SIMULATED_YEARS_BY_DAY = 40;
     private static final long SIMULATION_SEED = 20_260_101;
     private static final LocalDate SIMULATION_START = LocalDate.of(2001, 1, 1);
     private static final int WEEKDAYS = 7;
@@ -44,12 +46,17 @@ public final class LongRun {
     private final double leave;
     private final double comeBack;
     private final int steps;
+    private final double useFactor;
+    /** The household whose use this one has so many times, and whose table serves both; none but itself where they are one. */
+    private final LongRun scaled;
     private RenewalTable table;
     private DrawnYears drawn;
 
-    private LongRun(UseModel model, int steps) {
+    private LongRun(UseModel model, int steps, double useFactor, LongRun scaled) {
         this.model = model;
         this.steps = steps;
+        this.useFactor = Guard.notNegative(useFactor, "useFactor");
+        this.scaled = scaled;
         means = weekdays(model.means());
         var chain = model.occupancy().longRun();
         leave = chain.map(Occupancy.Chain::leavePerDay).orElse(0.0);
@@ -58,12 +65,17 @@ public final class LongRun {
 
     /** The long run of a household. */
     public static LongRun of(UseModel model) {
-        return new LongRun(model, model.cv() > WIDE_CV ? STEPS_OF_WIDE_DAYS : STEPS);
+        return new LongRun(model, model.cv() > WIDE_CV ? STEPS_OF_WIDE_DAYS : STEPS, 1, null);
     }
 
     /** The same with another number of lattice points in a mean day. */
     LongRun withSteps(int other) {
-        return new LongRun(model, other);
+        return new LongRun(model, other, useFactor, null);
+    }
+
+    /** The same household where every day uses so many times as much. */
+    public LongRun times(double factor) {
+        return factor == 1 ? this : new LongRun(model, steps, useFactor * factor, scaled == null ? this : scaled);
     }
 
     int steps() {
@@ -81,7 +93,7 @@ public final class LongRun {
 
     /** Mean use of a day, vacant ones included. */
     public double meanLitres() {
-        return model.meanLitres();
+        return useFactor * model.meanLitres();
     }
 
     /**
@@ -103,7 +115,15 @@ public final class LongRun {
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return year(policy, hardnessMilligramsPerLitre, regeneration).hardDays();
+        // A bed that outlasts its meter is never used up; an override only makes that rarer.
+        return policy.startsAtOnce() ? byDay(policy, hardnessMilligramsPerLitre, regeneration)[2]
+                : year(policy, hardnessMilligramsPerLitre, regeneration).hardDays();
+    }
+
+    /** The same of a delayed meter, by what its count and its bed come to in litres. */
+    double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
+        StopSign.obey();
+        return byNight(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays))[2];
     }
 
     /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year. */
@@ -121,7 +141,7 @@ public final class LongRun {
         double[] sums = new double[5];
         Map<Double, Cycles.Rates> known = new HashMap<>();
         for (int month = 0; month < UseModel.MONTHS; month++) {
-            double factor = model.monthFactors().get(month);
+            double factor = useFactor * model.monthFactors().get(month);
             Cycles.Rates rates = known.computeIfAbsent(factor, f -> rates(rule, f));
             double days = UseModel.DAYS_OF_MONTHS.get(month);
             sums[0] += days * rates.regenerations();
@@ -141,21 +161,28 @@ public final class LongRun {
         if (waitsLong(rule, factor)) {
             return longWait(rule.onDays(factor), factor);
         }
-        Cycles.Rates rates = cycles(rule, factor).rates();
+        Cycles.Rates rates = cycles(rule, factor, false).rates();
         return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * rates.hardLitres(), rates.overrides(),
                 rates.ended());
     }
 
-    private Cycles cycles(WaitingRule rule, double factor) {
+    private Cycles cycles(WaitingRule rule, double factor, boolean nightByNight) {
         boolean unused = factor == 0 || Arrays.stream(means).sum() == 0;
         if (unused || model.cv() < LatticeDay.LEAST_CV) {
             return new AlikeDays(unused ? new double[WEEKDAYS] : means, leave, comeBack).cycles(unused ? rule
                     : rule.onDays(factor));
         }
+        return table().cycles(rule.onDays(factor), nightByNight);
+    }
+
+    private RenewalTable table() {
+        if (scaled != null) {
+            return scaled.table();
+        }
         if (table == null) {
             table = new RenewalTable(means, model.cv(), leave, comeBack, steps);
         }
-        return table.cycles(rule.onDays(factor));
+        return table;
     }
 
     private boolean waitsLong(WaitingRule rule, double factor) {
@@ -199,7 +226,7 @@ public final class LongRun {
         double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
         double atOnce = policy instanceof TwinAlternating ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
         for (int month = 0; month < UseModel.MONTHS; month++) {
-            double factor = model.monthFactors().get(month);
+            double factor = useFactor * model.monthFactors().get(month);
             double days = UseModel.DAYS_OF_MONTHS.get(month);
             double bypass = factor * atOnce;
             double use = days * factor * model.occupiedShare() * Arrays.stream(means).average().orElseThrow();
@@ -227,7 +254,7 @@ public final class LongRun {
         }
         double share = model.occupiedShare();
         double mean = Arrays.stream(means).average().orElseThrow()
-                * model.monthFactors().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+                * useFactor * model.monthFactors().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
         if (mean == 0) {
             return true;
         }
@@ -244,18 +271,25 @@ public final class LongRun {
     private YearlyTotals simulated(Policy policy, double hardness, Regeneration regeneration) {
         SimulatedYears years = years(policy, hardness, regeneration);
         double used = years.spread(year -> year.throughBedLitres() + year.bypassedLitres()).mean();
-        double scale = used > 0 ? Days.PER_YEAR * meanLitres() / used : 1;
+        double scale = used > 0 ? Days.PER_YEAR * model.meanLitres() / used : 1;
+        double litres = scaled == null ? 1 : useFactor;
         double[] sums = {scale * years.spread(Totals::regenerations).mean(), years.spread(Totals::overrides).mean(),
-            years.spread(Totals::hardDays).mean(), years.spread(Totals::hardLitres).mean(),
-            scale * years.spread(Totals::bypassedLitres).mean()};
+            years.spread(Totals::hardDays).mean(), litres * years.spread(Totals::hardLitres).mean(),
+            litres * scale * years.spread(Totals::bypassedLitres).mean()};
         return totals(sums, hardness, regeneration);
     }
 
     private SimulatedYears years(Policy policy, double hardness, Regeneration regeneration) {
-        if (drawn == null) {
+        if (scaled != null) {
+            // The days of the household with everything that is counted in litres so much smaller.
+            return scaled.years(policy.byClock() ? policy : policy.scaledTo(1 / useFactor).withMeter(
+                    Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration);
+        }
+        int years = policy.startsAtOnce() ? SIMULATED_YEARS_BY_DAY : SIMULATED_YEARS;
+        if (drawn == null || drawn.count() < years) {
             UseModel lasting = new UseModel(model.means(), model.variation(), model.monthFactors(),
                     leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS);
-            drawn = new DrawnYears(lasting, SIMULATION_START, SIMULATED_YEARS, SIMULATION_SEED);
+            drawn = new DrawnYears(lasting, SIMULATION_START, years, SIMULATION_SEED);
         }
         return SimulatedYears.of(drawn, hardness, regeneration, policy);
     }
@@ -272,11 +306,11 @@ public final class LongRun {
         if (!policy.startsAtOnce() && !(policy instanceof MeteredByHistory)) {
             WaitingRule rule = WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams());
             boolean exact = rule.timed() ? leave == 0 : rule.callLitres() <= rule.bedLitres();
-            boolean counted = model.monthFactors().stream().noneMatch(factor -> waitsLong(rule, factor)
-                    || factor == 0 && rule.longest() == 0);
+            boolean counted = model.monthFactors().stream().map(month -> useFactor * month)
+                    .noneMatch(factor -> waitsLong(rule, factor) || factor == 0 && rule.longest() == 0);
             if (exact && counted) {
                 Map<Double, Cycles> cycles = new HashMap<>();
-                model.monthFactors().forEach(factor -> cycles.computeIfAbsent(factor, f -> cycles(rule, f)));
+                model.monthFactors().forEach(month -> cycles.computeIfAbsent(month, m -> cycles(rule, useFactor * m, true)));
                 return HardDays.of(expected, YearOfCycles.hardDayChances(
                         model.monthFactors().stream().map(cycles::get).toList(), means, rule.timed(), expected));
             }

@@ -26,22 +26,33 @@ import java.util.Map;
  */
 final class RenewalTable {
 
-    private static final double NEGLIGIBLE = 1e-18;
+    private static final double NEGLIGIBLE = 1e-14;
     /** A cycle that still waits with less than this chance is taken as ended. */
-    private static final double ENDED = 1e-14;
+    private static final double ENDED = 1e-12;
     private static final int WEEKDAYS = 7;
+    private static final double[] NO_SUMS = new double[3];
     private static final int MOST_NIGHTS = 40_000;
+    /** So many days of a class have a place of their own in the key of a row. */
+    private static final int MOST_SHARED_DAYS = 512;
 
     /** Values of a distribution from a first lattice point on. */
     private record Row(int first, double[] values) {
 
-        double dot(double[] other, int size) {
-            int last = Math.min(values.length, size - first);
-            double sum = 0;
-            for (int i = 0; i < last; i++) {
-                sum += values[i] * other[first + i];
+        /** Sums over the row times each of three others. */
+        void dot(double[] waiting, double[] hard, double[] litres, int size, double[] sums) {
+            int last = Math.min(end(), size);
+            double a = 0;
+            double b = 0;
+            double c = 0;
+            for (int k = first; k < last; k++) {
+                double chance = values[k - first];
+                a += chance * waiting[k];
+                b += chance * hard[k];
+                c += chance * litres[k];
             }
-            return sum;
+            sums[0] = a;
+            sums[1] = b;
+            sums[2] = c;
         }
 
         int end() {
@@ -63,6 +74,8 @@ final class RenewalTable {
     private final double leave;
     private final double comeBack;
     private final Sums[] sums;
+    /** Sums already made for a rule: by the night, where they are of the same row and class. */
+    private final List<List<Made>> seen = new ArrayList<>();
     private final Map<Long, Row> byCounts = new HashMap<>();
     private final List<List<Row>> atHome = new ArrayList<>();
     private final List<List<Row>> vacant = new ArrayList<>();
@@ -97,10 +110,15 @@ final class RenewalTable {
         }
     }
 
-    /** All cycles of a rule. */
-    Cycles cycles(WaitingRule rule) {
+    /**
+     * All cycles of a rule.
+     *
+     * @param nightByNight whether each night is kept
+     */
+    Cycles cycles(WaitingRule rule, boolean nightByNight) {
         int weekdays = classes.length == 1 && rule.sameEveryWeekday() ? 1 : WEEKDAYS;
-        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1);
+        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, nightByNight);
+        seen.clear();
         int size = prepare(rule);
         for (int state = 0; state < cycles.states(); state++) {
             run(rule, cycles, state, state % weekdays, state < weekdays, size);
@@ -190,16 +208,19 @@ final class RenewalTable {
             Sums sum = sums[of];
             double mean = classes[of].mean();
             Row row = row(weekday, afterHome, n);
+            double[] dots = NO_SUMS;
             double homeToday = absences ? (1 - leave) * home + comeBack * away : home;
             double awayToday = absences ? leave * home + (1 - comeBack) * away : 0;
-            double homeWaits = mean == 0 || rule.timed() ? homeToday
-                    : Math.max(0, Math.min(homeToday, row.dot(sum.waiting, size)));
+            if (mean > 0) {
+                dots = dots(row, of, n, size);
+            }
+            double homeWaits = mean == 0 || rule.timed() ? homeToday : Math.max(0, Math.min(homeToday, dots[0]));
             double hard = 0;
             double litres = 0;
             if (mean > 0) {
                 boolean lasting = !rule.timed() && rule.callLitres() <= rule.bedLitres();
-                double share = row.dot(sum.hard, size);
-                double amount = row.dot(sum.litres, size);
+                double share = dots[1];
+                double amount = dots[2];
                 hard = Math.max(0, lasting ? share : homeToday - share);
                 litres = Math.max(0, rule.timed() ? homeToday * mean - amount : amount);
                 if (lasting) {
@@ -210,14 +231,33 @@ final class RenewalTable {
             double overridden = last && !rule.byClock()[weekday] ? homeWaits + awayToday : 0;
             double endHome = last ? homeToday : homeToday - homeWaits;
             boolean single = !rule.timed() && rule.callLitres() <= rule.bedLitres();
-            cycles.add(state, home + away, litres, overridden, new Cycles.Night(hard, single ? hard : 0,
-                    single ? endHome - hard : endHome, last ? awayToday : 0));
+            cycles.add(state, home + away, litres, overridden, hard, single ? hard : 0, single ? endHome - hard : endHome,
+                    last ? awayToday : 0);
             home = homeWaits;
             away = awayToday;
             if (last || home + away < ENDED) {
                 return;
             }
         }
+    }
+
+    private record Made(Row row, int of, double[] sums) {
+    }
+
+    private double[] dots(Row row, int of, int n, int size) {
+        while (seen.size() < n) {
+            seen.add(new ArrayList<>());
+        }
+        List<Made> made = seen.get(n - 1);
+        for (int i = 0; i < made.size(); i++) {
+            if (made.get(i).row() == row && made.get(i).of() == of) {
+                return made.get(i).sums();
+            }
+        }
+        double[] dots = new double[3];
+        row.dot(sums[of].waiting, sums[of].hard, sums[of].litres, size, dots);
+        made.add(new Made(row, of, dots));
+        return dots;
     }
 
     /** The litres before day {@code n} of a cycle, together with the chance that somebody is at home on that day. */
@@ -227,31 +267,22 @@ final class RenewalTable {
 
     /** The litres after so many days: how many there were of each class decides, not their order. */
     private Row countedRow(int weekday, int days) {
-        if (days == 0) {
-            return new Row(0, new double[] {1});
-        }
-        Long key = key(weekday, days);
-        Row known = key == null ? null : byCounts.get(key);
         List<Row> own = atHome.get(weekday);
-        if (known == null && key == null && own.size() >= days) {
-            known = own.get(days - 1);
+        if (own.isEmpty()) {
+            own.add(new Row(0, new double[] {1}));
         }
-        if (known == null) {
-            known = convolved(countedRow(weekday, days - 1), classes[classOf[(weekday + days - 1) % WEEKDAYS]].chances());
-            if (key == null) {
-                own.add(known);
-            } else {
-                byCounts.put(key, known);
-            }
+        while (own.size() <= days) {
+            int n = own.size();
+            Row before = own.get(n - 1);
+            double[] chances = classes[classOf[(weekday + n - 1) % WEEKDAYS]].chances();
+            own.add(n >= MOST_SHARED_DAYS ? convolved(before, chances)
+                    : byCounts.computeIfAbsent(key(weekday, n), key -> convolved(before, chances)));
         }
-        return known;
+        return own.get(days);
     }
 
-    /** The number of days of each class as one number; null where they are too many for that. */
-    private Long key(int weekday, int days) {
-        if (days >= 512) {
-            return null;
-        }
+    /** The number of days of each class as one number. */
+    private long key(int weekday, int days) {
         long key = 0;
         for (int i = 0; i < WEEKDAYS; i++) {
             int often = days / WEEKDAYS + (i < days % WEEKDAYS ? 1 : 0);

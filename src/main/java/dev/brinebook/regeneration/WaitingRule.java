@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
 import java.time.DayOfWeek;
+import java.util.Arrays;
 
 /**
  * When a night-started controller regenerates and when its bed is used up, both in litres since the last regeneration: a
@@ -19,21 +20,29 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
     /** The rule of a policy that waits for the night; its reserve must not depend on the days before. */
     static WaitingRule of(Policy policy, double hardnessMilligramsPerLitre, double capacityGrams) {
         double bed = hardnessMilligramsPerLitre > 0 ? 1000 * capacityGrams / hardnessMilligramsPerLitre : Double.POSITIVE_INFINITY;
+        if (policy instanceof MeteredDelayed meter) {
+            return delayed(meter.meterVolumeLitres(), meter.meterVolumeLitres() - meter.reserveLitres(), bed, meter.overrideDays());
+        }
         int[] longest = new int[WEEKDAYS];
         boolean[] byClock = new boolean[WEEKDAYS];
         for (int start = 0; start < WEEKDAYS; start++) {
-            int clock = policy instanceof ClockEveryDays every ? every.days()
-                    : policy instanceof ClockOnWeekdays on ? nights(on, start) : 0;
+            int clock = policy instanceof ClockEveryDays every ? every.days() : nights((ClockOnWeekdays) policy, start);
             int override = policy.overrideDays();
-            byClock[start] = clock > 0 && (override == Policy.NO_OVERRIDE || clock <= override);
+            byClock[start] = override == Policy.NO_OVERRIDE || clock <= override;
             longest[start] = byClock[start] ? clock : override;
         }
-        if (policy.byClock()) {
-            return new WaitingRule(Double.POSITIVE_INFINITY, bed, 0, longest, byClock);
-        }
-        double meter = policy.meterVolumeLitres();
-        double call = meter - ((MeteredDelayed) policy).reserveLitres();
-        return new WaitingRule(call, bed, Policy.ROUNDING_SHARE * meter, longest, byClock).everyNightIfSo();
+        return new WaitingRule(Double.POSITIVE_INFINITY, bed, 0, longest, byClock);
+    }
+
+    /** The rule of a delayed meter; a reserve as large as the meter volume calls every night, used or not. */
+    static WaitingRule delayed(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
+        double rounding = Policy.ROUNDING_SHARE * meterLitres;
+        boolean everyNight = !(callLitres > rounding);
+        int[] longest = new int[WEEKDAYS];
+        Arrays.fill(longest, everyNight ? 1 : overrideDays);
+        boolean[] own = new boolean[WEEKDAYS];
+        Arrays.fill(own, everyNight);
+        return new WaitingRule(everyNight ? Double.POSITIVE_INFINITY : callLitres, bedLitres, rounding, longest, own);
     }
 
     private static int nights(ClockOnWeekdays clock, int start) {
@@ -43,16 +52,6 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
             nights++;
         }
         return nights;
-    }
-
-    /** A reserve as large as the meter volume calls every night, used or not. */
-    private WaitingRule everyNightIfSo() {
-        if (callLitres > roundingLitres) {
-            return this;
-        }
-        int[] one = {1, 1, 1, 1, 1, 1, 1};
-        boolean[] meter = {true, true, true, true, true, true, true};
-        return new WaitingRule(Double.POSITIVE_INFINITY, bedLitres, roundingLitres, one, meter);
     }
 
     /** The same on days that use {@code factor} times as much, in litres of days that use once as much. */

@@ -32,7 +32,7 @@ final class YearOfCycles {
      * @param expected hard days of a mean year
      */
     static double[] hardDayChances(List<Cycles> months, double[] means, boolean byClock, double expected) {
-        int most = (int) Math.min(Days.PER_YEAR, Math.ceil(expected + 10 * Math.sqrt(expected + 1) + 20));
+        int most = (int) Math.min(Days.PER_YEAR, Math.ceil(expected + 8 * Math.sqrt(expected + 1) + 8));
         int days = EARLIER + Days.PER_YEAR;
         int occupancies = months.get(0).states() / months.get(0).weekdays();
         double[][][] starts = new double[occupancies][days + 1][];
@@ -113,12 +113,17 @@ final class YearOfCycles {
         return starts[occupancy][day];
     }
 
+    /** Adds chances, with so many more hard days; what is more than the array holds comes last. */
     private static void add(double[] to, double[] from, double chance, int more) {
         if (chance == 0) {
             return;
         }
         int last = from.length - 1;
-        for (int j = 0; j <= last; j++) {
+        int used = last;
+        while (used > 0 && from[used] == 0) {
+            used--;
+        }
+        for (int j = 0; j <= used; j++) {
             to[Math.min(last, j + more)] += chance * from[j];
         }
     }

@@ -61,6 +61,11 @@ public record ConversionRequest(
         return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
     }
 
+    /** Cost less rebate. */
+    public double netCost() {
+        return cost.value().doubleValue() - (rebate == null ? 0 : rebate.value().doubleValue());
+    }
+
     private static void checkAmount(Money amount, String name, Violations at) {
         if (amount == null || amount.value() == null || at.at(name).here()) {
             return;
