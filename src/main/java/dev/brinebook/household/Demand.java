@@ -25,6 +25,7 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     /** Highest use of one measured day. */
     public static final double MAX_MEASURED_DAY_LITRES = 45_000;
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
+    private static final double HIGH_DAY_SHARE = 0.999;
 
     public Demand {
         Objects.requireNonNull(model, "model");
@@ -54,9 +55,9 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         return measured.map(Days::meanLitres).orElseGet(means()::meanLitres);
     }
 
-    /** Mean softened use of a day, days with nobody at home among them: of those measured, else of the year to expect. */
-    public double meanDayLitres(LocalDate firstDate) {
-        return measured.map(Days::meanLitres).orElseGet(() -> model.meanLitres(firstDate));
+    /** Use that one day in a thousand of the busiest weekday and month exceeds. */
+    public double highDayLitres() {
+        return model.busiestMonthMeans().busiestLitres() * DayVariation.gammaQuantile(model.cv(), HIGH_DAY_SHARE);
     }
 
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */

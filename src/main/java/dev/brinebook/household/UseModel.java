@@ -53,18 +53,21 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         return variation.cv();
     }
 
-    /**
-     * Mean use of a day in the long run, days with nobody at home among them.
-     * <pre>u = s · mean of m(weekday) · mean of f(month)</pre>
-     *
-     * <p>s share of the days with somebody at home, by a calendar that of the year from {@code firstDate} on; the others as
-     * above.
-     * Source: the mean of a product of independent parts, by definition.
-     * Deviation: days of a calendar count alike, whatever their month.
-     */
-    public double meanLitres(LocalDate firstDate) {
-        return means.meanLitres() * monthFactors.stream().mapToDouble(Double::doubleValue).average().orElseThrow()
-                * occupancy.occupiedShare(firstDate, Days.PER_YEAR);
+    /** Days of each month of an ordinary year. */
+    public static final List<Integer> DAYS_OF_MONTHS = List.of(31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31);
+
+    /** Share of the days with somebody at home in the long run. */
+    public double occupiedShare() {
+        return occupancy.longRun().map(Occupancy.Chain::occupiedShare).orElse(1.0);
+    }
+
+    /** Mean use of a day in the long run, vacant days and months included. */
+    public double meanLitres() {
+        double factors = 0;
+        for (int month = 0; month < MONTHS; month++) {
+            factors += monthFactors.get(month) * DAYS_OF_MONTHS.get(month) / Days.PER_YEAR;
+        }
+        return occupiedShare() * means.meanLitres() * factors;
     }
 
     /** Mean use of each weekday of the busiest month when somebody is at home: what a reserve must look to. */

@@ -68,13 +68,6 @@ public final class Rounding {
         return Optional.of(BigDecimal.valueOf(value < 0 ? -rounded : rounded, decimals));
     }
 
-    /** {@code value}, 0 or above, to the next number above that has so many significant digits. */
-    public static BigDecimal up(double value, int digits) {
-        BigDecimal exact = answer(Guard.notNegative(value, "value"));
-        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.UP)).stripTrailingZeros();
-        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
-    }
-
     /** {@code value}, finite, in the minor unit of the currency, such as cents, half to even. */
     public static BigDecimal money(double value, Currency currency) {
         int minorDigits = Math.max(0, currency.getDefaultFractionDigits());

@@ -56,7 +56,7 @@ public sealed interface Reserve {
     /**
      * One mean day, days with nobody at home among them: enough on about half of the days of a house that is always lived in.
      *
-     * @param meanDayLitres mean use of a day, {@link dev.brinebook.household.Demand#meanDayLitres}
+     * @param meanDayLitres mean use of a day, {@link dev.brinebook.household.UseModel#meanLitres}
      */
     record MeanDay(double meanDayLitres) implements Reserve {
 

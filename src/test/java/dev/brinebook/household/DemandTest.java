@@ -54,24 +54,12 @@ class DemandTest {
         assertSame(days, demand.days(LocalDate.of(2030, 1, 1), 365, 5));
     }
 
-    /** Five days from a Thursday on: 100 200 300 400 500, mean 300, while the weekday means of the model say 999. */
-    @Test
-    void theMeanDayIsThatOfTheDays() {
-        Days days = Days.series(THURSDAY, 100, 200, 300, 400, 500);
-        UseModel model = new UseModel(WeekdayMeans.everyDay(999), DayVariation.UNKNOWN_PERSONS);
-        assertEquals(300, new Demand(model, Optional.of(days), 1, 1).meanDayLitres(THURSDAY));
-        assertEquals(999, new Demand(model, Optional.empty(), 1, 1).meanDayLitres(THURSDAY));
-    }
-
     /** A weekend twice the rest, mean (5 x 350 + 2 x 700) / 7 = 450, at home 0.32 / 0.341 of the days: DAIAD. */
     @Test
     void theMeanDayToExpectCountsAbsences() {
         UseModel model = new UseModel(WeekdayMeans.ofWeek(450, 2), DayVariation.UNKNOWN_PERSONS, UseModel.EVEN_MONTHS,
                 Occupancy.Chain.USUAL);
-        assertEquals(450 * 0.32 / 0.341, new Demand(model, Optional.empty(), 1, 1).meanDayLitres(THURSDAY), 1e-9);
-        Occupancy.Calendar stays = new Occupancy.Calendar(List.of(new Occupancy.Spell(THURSDAY, THURSDAY.plusDays(72))), false);
-        assertEquals(450 * 73 / 365.0, new UseModel(WeekdayMeans.ofWeek(450, 2), DayVariation.UNKNOWN_PERSONS,
-                UseModel.EVEN_MONTHS, stays).meanLitres(THURSDAY), 1e-9);
+        assertEquals(450 * 0.32 / 0.341, model.meanLitres(), 1e-9);
     }
 
     @Test

@@ -27,10 +27,10 @@ class BreakEvenTest {
         assertEquals(BreakEven.MOST_FACTOR, nearest(x -> (x - BreakEven.LEAST_FACTOR) * (x - BreakEven.MOST_FACTOR), 1.1));
         assertEquals(19.99, nearest(x -> x - 19.99, 1), 1e-9);
         assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.nearest(x -> x - 20.01, BreakEven.LEAST_FACTOR,
-                BreakEven.MOST_FACTOR, 1).reason());
+                BreakEven.MOST_FACTOR, 1, 1e-12).at().reason());
     }
 
     private static double nearest(DoubleUnaryOperator value, double told) {
-        return BreakEven.nearest(value, BreakEven.LEAST_FACTOR, BreakEven.MOST_FACTOR, told).value();
+        return BreakEven.nearest(value, BreakEven.LEAST_FACTOR, BreakEven.MOST_FACTOR, told, 1e-12).at().value();
     }
 }

@@ -29,12 +29,6 @@ class RoundingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1001, 2, 1100", "1000.0000001, 2, 1000", "0.1234, 2, 0.13", "99.1, 2, 100", "0, 2, 0", "57, 2, 57"})
-    void roundsUpWhatMustBeEnough(double value, int digits, String expected) {
-        assertEquals(expected, Rounding.up(value, digits).toPlainString());
-    }
-
-    @ParameterizedTest
     @CsvSource({"2.345, USD, 2.34", "2.355, USD, 2.36", "2.5, JPY, 2", "3.5, JPY, 4", "1, EUR, 1.00"})
     void roundsMoneyHalfToEvenInTheMinorUnitOfIso4217(double value, String currency, String expected) {
         assertEquals(expected, Rounding.money(value, Currency.getInstance(currency)).toPlainString());

@@ -52,13 +52,14 @@ public record RecommendedSettings(
         add(reasons, explanation, "capacity", Message.of("What {0} of salt restores in this bed, rounded down, so that the"
                 + " meter never counts on what is not there.", Text.of(dose)), option.dosed().softener().capacity().sourceKey());
         add(reasons, explanation, "meterVolume", Message.of("{0} over {1}.", Text.of(capacity), Text.of(hardness)), "WQP-2009");
-        add(reasons, explanation, "reserve", everyNight ? Message.of("A day of high use takes more than the whole capacity, so"
-                + " all of it is kept back and the softener regenerates every night: it is too small for this household.")
-                : Message.of("A day of the busiest weekday stays below it with probability {0}; the meter decides at night and"
-                        + " must last the next day.", Text.number(duty.reserveProbability())), "DAIAD");
-        add(reasons, explanation, "saltDose", Message.of("The cheapest dose on this household's days, or the lowest that costs"
-                + " as little: less salt regenerates more often and wastes rinse water, more salt removes less hardness for its"
-                + " weight."), "TRADE-EFFICIENT");
+        add(reasons, explanation, "reserve", everyNight ? Message.of("No reserve keeps to the service standard, so all of it"
+                + " is kept back and the softener regenerates every night: it is too small for this household.")
+                : Message.of("The smallest, in steps of the controller, with which hard water passes on {0} of at most {1} days a"
+                        + " year; the meter decides at night and must last the next day.", Text.number(option.year().hardDays()),
+                        Text.number(duty.standard().hardDaysPerYear())), "FELLER");
+        add(reasons, explanation, "saltDose", Message.of("With its reserve the least costly in the long run: less salt"
+                + " regenerates more often and wastes rinse water, more salt removes less hardness for its weight."),
+                "TRADE-EFFICIENT");
         add(reasons, explanation, "saltPerRegeneration", Message.of("Dose times resin volume."), "WQP-2009");
         add(reasons, explanation, "dayOverride", duty.iron()
                 ? Message.of("Iron builds up on resin that stands: 3 to 4 days.")

@@ -98,11 +98,6 @@ public enum AnswerUnits {
         return new VolumeQuantity(Rounding.answer(volume.fromBase(litres)), volume);
     }
 
-    /** A volume that must be enough, rounded up to so many significant digits. */
-    public VolumeQuantity volumeUp(double litres, int digits) {
-        return new VolumeQuantity(Rounding.up(volume.fromBase(litres), digits), volume);
-    }
-
     /** Resin is counted in cubic feet by the US trade, in litres elsewhere. */
     public VolumeQuantity resinVolume(double litres) {
         return new VolumeQuantity(Rounding.answer(resinVolume.fromBase(litres)), resinVolume);

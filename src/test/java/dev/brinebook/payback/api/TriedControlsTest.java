@@ -36,7 +36,7 @@ class TriedControlsTest {
         JsonPath answer = Paybacks.answer(STEADY);
         assertEquals("wholeDays", answer.getString("comparedBy"));
         assertEquals(91, answer.getInt("asFound.regenerations"));
-        assertEquals(40, answer.getInt("converted.regenerations"));
+        assertEquals(40, answer.getDouble("converted.regenerations"));
         assertEquals(51, answer.getInt("difference.regenerations"));
         assertEquals(new BigDecimal("244.8"), decimal(answer, "difference.salt.value"));
         assertEquals(new BigDecimal("122.40"), decimal(answer, "payback.firstYearSaving.salt.value"));
@@ -47,18 +47,18 @@ class TriedControlsTest {
         assertNull(answer.get("savingByChange"));
     }
 
-    /** Source: arithmetic, 91 runs of the clock and 40 of the meter; 120 g/L in 30 L are 3.6 kg a run, 1.2 less. */
+    /** Source: arithmetic, 91.25 runs of the clock and 40 of the meter; 120 g/L in 30 L are 3.6 kg a run, 1.2 less. */
     @Test
     void tellsWhatMeteringAloneSaves() {
         JsonPath answer = Paybacks.answer(STEADY.replace("\"conversion\"",
                 "\"meteredSaltDose\": {\"value\": 120, \"unit\": \"g/L\"}, \"conversion\"")
                 .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", "\"capacitySetting\": {\"value\": 1200,"
                         + " \"unit\": \"g\"},"));
-        int meteringAlone = answer.getInt("savingByChange.metered.regenerations");
-        int converted = answer.getInt("converted.regenerations");
-        assertEquals(52, converted, "a meter of 2,400 L that keeps back 300 L runs every 7 nights");
+        double meteringAlone = answer.getDouble("savingByChange.metered.regenerations");
+        double converted = answer.getDouble("converted.regenerations");
+        assertEquals(365 / 7.0, converted, 1e-4, "a meter of 2,400 L that keeps back 300 L runs every 7 nights");
         assertTrue(meteringAlone < converted, "the old dose restores more than 1,200 g");
-        assertEquals((91 - meteringAlone) * 4.8 * 0.5,
+        assertEquals((91.25 - meteringAlone) * 4.8 * 0.5,
                 decimal(answer, "savingByChange.byMetering.salt.value").doubleValue(), 0.005);
         assertEquals((meteringAlone * 4.8 - converted * 3.6) * 0.5,
                 decimal(answer, "savingByChange.byDose.salt.value").doubleValue(), 0.005);
@@ -90,7 +90,7 @@ class TriedControlsTest {
     void tellsWhatTheMeterWasSetTo() {
         JsonPath answer = Paybacks.answer(STEADY.replace("\"dayOverride\": 0, ", "").replace(
                 ", \"reserve\": {\"rule\": \"meanDay\"}", "").replace("\"units\"",
-                "\"preferences\": {\"reserveProbability\": 0.75}, \"units\""));
+                "\"preferences\": {\"serviceStandard\": {\"hardDaysPerYear\": 2}}, \"units\""));
         assertEquals("14 days", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.value"));
         assertEquals("default", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.origin"));
         assertEquals("none", answer.getString("assumptions.find {it.name == 'control.dayOverride'}.value"));
@@ -104,10 +104,10 @@ class TriedControlsTest {
     void keepsBackWhatThePreferredProbabilityAsks() {
         String scattered = STEADY.replace("\"dayToDayVariation\": 0", "\"dayToDayVariation\": 0.6")
                 .replace(", \"reserve\": {\"rule\": \"meanDay\"}", "");
-        int careful = Paybacks.answer(scattered.replace("\"units\"",
-                "\"preferences\": {\"reserveProbability\": 0.99}, \"units\"")).getInt("converted.regenerations");
-        int bold = Paybacks.answer(scattered.replace("\"units\"",
-                "\"preferences\": {\"reserveProbability\": 0.5}, \"units\"")).getInt("converted.regenerations");
+        double careful = Paybacks.answer(scattered.replace("\"units\"",
+                "\"preferences\": {\"serviceStandard\": {\"hardDaysPerYear\": 0.1}}, \"units\"")).getDouble("converted.regenerations");
+        double bold = Paybacks.answer(scattered.replace("\"units\"",
+                "\"preferences\": {\"serviceStandard\": {\"hardDaysPerYear\": 40}}, \"units\"")).getDouble("converted.regenerations");
         assertTrue(bold < careful, bold + " and " + careful);
     }
 
