@@ -8,7 +8,6 @@ import dev.brinebook.Rows;
 import dev.brinebook.household.SoftenedShare.Branch;
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;

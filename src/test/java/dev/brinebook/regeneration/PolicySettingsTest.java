@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
+import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
-import dev.brinebook.household.HourlyProfile;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;

@@ -20,7 +20,8 @@ public record DemandAnswer(
         @Property("Flow of short peaks.") FlowQuantity peakFlow) {
 
     static DemandAnswer of(Duty duty, AnswerUnits units, Explanation explanation) {
-        explanation.because("/demand/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"), "REU-2016");
+        explanation.because("/demand/dailyUse", Message.of("indoor use times the share that is softened, vacant days"
+                + " included"), "REU-2016");
         explanation.because("/demand/highestDailyUse", Message.of("gamma distribution of a day of the busiest weekday and"
                 + " month"), "DAIAD");
         explanation.because("/demand/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");

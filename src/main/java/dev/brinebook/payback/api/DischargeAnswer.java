@@ -44,6 +44,7 @@ public record DischargeAnswer(
     }
 
     private static SaltDischarge discharge(Comparison comparison, Way way) {
-        return SaltDischarge.of(comparison.use(way, Factors.AS_TOLD), comparison.setup(way).map(setup -> setup.softener().salt()).orElse(Salt.SODIUM_CHLORIDE));
+        Salt salt = comparison.setup(way).map(setup -> setup.softener().salt()).orElse(Salt.SODIUM_CHLORIDE);
+        return SaltDischarge.of(comparison.use(way, Factors.AS_TOLD), salt);
     }
 }

@@ -22,7 +22,8 @@ import java.util.Map;
         + " so with another currency give salt, water and sewer.")
 public record PricesRequest(
         @Property(value = "Salt by the bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg") SaltBag saltBag,
-        @Property(value = "Water, by the price of a further gallon: fixed charges are not saved.", fallback = "2.90 USD per 1,000 gal; 0 from a private well") WaterPrice water,
+        @Property(value = "Water, by the price of a further gallon: fixed charges are not saved.",
+                fallback = "2.90 USD per 1,000 gal; 0 from a private well") WaterPrice water,
         @Property(value = "Sewer, by the price of a further gallon.",
                 fallback = "4.17 USD per 1,000 gal; 0 where the request says that there is a septic system") WaterPrice sewer,
         @Property(value = "A service visit.", fallback = "100 USD; visits are counted only where a request gives them")

@@ -27,8 +27,8 @@ public record ReserveChoiceRequest(
                 + " in the last four weeks") List<ReserveRequest> rules,
         @Property("Preferences: the service standard, the step of a reserve, the capacities to count with.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
-        @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.", min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1",
-                example = "1") Long seed) implements CaseRequest, Checked {
+        @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
+                min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

@@ -24,7 +24,8 @@ public record TriedDose(
         @Property("The dose.") SaltDoseQuantity saltDose,
         @Property("Capacity that it restores.") CapacityQuantity capacity,
         @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
-        @Property("The smallest reserve that keeps to the service standard; all that the meter counts where none does.") VolumeQuantity reserve,
+        @Property("The smallest reserve that keeps to the service standard; all that the meter counts where none does.")
+        VolumeQuantity reserve,
         @Property("Mean days between two regenerations.") FigureAnswer intervalDays,
         @Property("Salt of a year.") MassQuantity saltPerYear,
         @Property("Regeneration water of a year.") VolumeQuantity waterPerYear,
