@@ -18,6 +18,8 @@ final class MeterReview {
     private static final double ASSUMED_CAPACITY_SLACK = 0.02;
     private static final double ASSUMED_CAPACITY_WASTE = 0.10;
     private static final double ASSUMED_RESERVE_WASTE = 0.50;
+    /** A setting that comes back with the six digits of an answer is still the same. */
+    private static final double ROUNDING_SHARE = 1e-5;
 
     private MeterReview() {
     }
@@ -74,7 +76,7 @@ final class MeterReview {
                 correctedOverride(found, duty));
         Figure needed = MeterSettings.smallestReserve(other, corrected, duty, set);
         double better = Math.min(Policy.MAX_METER_LITRES, needed.exists() ? needed.value() : other.meterVolumeLitres());
-        Finding.Code code = set < better && !duty.isServed(other, corrected) ? Finding.Code.RESERVE_TOO_SMALL
+        Finding.Code code = set < better * (1 - ROUNDING_SHARE) && !duty.isServed(other, corrected) ? Finding.Code.RESERVE_TOO_SMALL
                 : set > better * (1 + ASSUMED_RESERVE_WASTE) + duty.reserveStepLitres() ? Finding.Code.RESERVE_LARGER_THAN_NEEDED
                 : null;
         if (code != null) {
