@@ -22,6 +22,6 @@ public record PolicyComparison(
     static PolicyComparison of(Message name, YearlyTotals mine, Message against, YearlyTotals base, AnswerUnits units) {
         return new PolicyComparison(name, against, Rounding.answer(mine.regenerations() - base.regenerations()),
                 units.mass((mine.saltGrams() - base.saltGrams()) / 1000), units.volume(mine.waterLitres() - base.waterLitres()),
-                Rounding.answer(mine.hardDays() - base.hardDays()));
+                Rounding.toThousandth(mine.hardDays() - base.hardDays()));
     }
 }

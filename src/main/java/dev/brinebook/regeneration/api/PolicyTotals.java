@@ -34,7 +34,7 @@ public record PolicyTotals(
     public static PolicyTotals of(YearlyTotals totals, AnswerUnits units) {
         return new PolicyTotals(Rounding.answer(totals.regenerations()), Rounding.answer(totals.overrides()),
                 units.mass(totals.saltGrams() / 1000), units.volume(totals.waterLitres()),
-                Rounding.answer(totals.hardDays()), units.volume(totals.hardLitres()),
+                Rounding.toThousandth(totals.hardDays()), units.volume(totals.hardLitres()),
                 units.volume(totals.bypassedLitres()), units.capacity(totals.unusedGrams()),
                 units.capacity(totals.removedGrams()));
     }

@@ -43,7 +43,7 @@ public record TriedReserve(
     static TriedReserve of(ReserveRequest.Rule rule, Policy policy, Duty duty, Regeneration regeneration, AnswerUnits units) {
         YearlyTotals year = duty.year(policy, regeneration);
         return new TriedReserve(rule, policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
-                Rounding.answer(100 * year.hardDays() / Days.PER_YEAR), PolicyTotals.of(year, units),
+                Rounding.toThousandth(100 * year.hardDays() / Days.PER_YEAR), PolicyTotals.of(year, units),
                 HardDaysRange.of(duty.hardDays(policy, regeneration)), duty.isServed(policy, regeneration));
     }
 }

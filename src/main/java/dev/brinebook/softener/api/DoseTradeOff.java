@@ -49,9 +49,9 @@ public record DoseTradeOff(
         DoseChoice.Option best = choice.best();
         explain(choice, units, pointer, explanation);
         return new DoseTradeOff(units.saltDose(best.dosed().saltDoseGramsPerLitre()), Money.of(best.costPerYear(), currency),
-                FigureAnswer.of(best.intervalDays(), 1), Rounding.answer(best.year().hardDays()),
+                FigureAnswer.of(best.intervalDays(), 1), Rounding.toThousandth(best.year().hardDays()),
                 HardDaysRange.of(duty.hardDays(best.settings().policy(), best.dosed().regeneration())),
-                Rounding.answer(duty.standard().stressedHardDays(duty.longRun(), best.settings().policy(),
+                Rounding.toThousandth(duty.standard().stressedHardDays(duty.longRun(), best.settings().policy(),
                         duty.hardness().totalMgPerL(), best.dosed().regeneration())),
                 choice.unmet(duty), EqualCostBand.of(choice, duty, cost, units),
                 choice.prices(duty).stream().map(price -> LimitPrice.of(price, currency)).toList(),

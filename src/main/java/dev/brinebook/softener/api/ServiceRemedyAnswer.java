@@ -26,6 +26,6 @@ public record ServiceRemedyAnswer(
     static ServiceRemedyAnswer of(ServiceRemedy remedy, Currency currency, AnswerUnits units) {
         return new ServiceRemedyAnswer(remedy.kind(), units.resinVolume(remedy.softener().bed().resinLitres()),
                 units.saltDose(remedy.saltDoseGramsPerLitre()), units.hardness(remedy.hardnessMgPerL()),
-                Rounding.answer(remedy.year().hardDays()), Money.of(remedy.costPerYear(), currency));
+                Rounding.toThousandth(remedy.year().hardDays()), Money.of(remedy.costPerYear(), currency));
     }
 }

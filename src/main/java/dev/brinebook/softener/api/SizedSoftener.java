@@ -66,7 +66,7 @@ public record SizedSoftener(
                 request == null || request.certifiedEfficiency() == null ? null
                         : units.saltEfficiency(request.certifiedEfficiency().inBase()),
                 FlowCheckAnswer.of(fit.continuous(), units), FlowCheckAnswer.of(fit.peak(), units),
-                units.mass(year.saltGrams() / 1000), units.volume(year.waterLitres()), Rounding.answer(year.hardDays()),
+                units.mass(year.saltGrams() / 1000), units.volume(year.waterLitres()), Rounding.toThousandth(year.hardDays()),
                 Money.of(ranked.option().costPerYear(), currency),
                 ranked.candidate().price().isPresent() ? Money.of(ranked.costPerYear(), currency) : null);
     }

@@ -46,7 +46,7 @@ public record TriedDose(
                 units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.volume(Math.min(option.settings().reserveLitres(), option.settings().meterLitres())),
                 FigureAnswer.of(option.intervalDays(), 1), units.mass(year.saltGrams() / 1000),
-                units.volume(year.waterLitres()), Money.of(option.costPerYear(), currency), Rounding.answer(year.hardDays()),
+                units.volume(year.waterLitres()), Money.of(option.costPerYear(), currency), Rounding.toThousandth(year.hardDays()),
                 option.settings().keepsStandard(),
                 cycle.map(one -> units.hardness(one.meanLeakageMgPerL())).orElse(null), option.holdsEndPoint());
     }

@@ -29,8 +29,8 @@ public record YearTotals(
     public static YearTotals of(Setup.Year year, AnswerUnits units) {
         var totals = year.totals();
         return new YearTotals(Rounding.answer(totals.regenerations()), units.mass(totals.saltGrams() / 1000),
-                units.volume(totals.waterLitres()), Rounding.answer(totals.hardDays()),
-                HardDaysRange.of(year.hardDays()), Rounding.answer(100 * totals.hardShare()), units.volume(totals.hardLitres()),
+                units.volume(totals.waterLitres()), Rounding.toThousandth(totals.hardDays()),
+                HardDaysRange.of(year.hardDays()), Rounding.toThousandth(100 * totals.hardShare()), units.volume(totals.hardLitres()),
                 units.volume(year.hardWhileRegeneratingLitres()), units.capacity(totals.unusedGrams()));
     }
 }
