@@ -103,7 +103,8 @@ class TriedControlsTest {
     @Test
     void keepsBackWhatTheServiceStandardAsks() {
         String scattered = STEADY.replace("\"dayToDayVariation\": 0", "\"dayToDayVariation\": 0.6")
-                .replace(", \"reserve\": {\"rule\": \"meanDay\"}", "").replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", "")
+                .replace(", \"reserve\": {\"rule\": \"meanDay\"}", "")
+                .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", "")
                 .replace("500", "300");
         double careful = Paybacks.answer(scattered.replace("\"units\"",
                 "\"preferences\": {\"serviceStandard\": {\"hardDaysPerYear\": 0.1}}, \"units\"")).getDouble("converted.regenerations");
