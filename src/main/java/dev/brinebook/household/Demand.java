@@ -25,6 +25,10 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     /** Highest use of one measured day. */
     public static final double MAX_MEASURED_DAY_LITRES = 45_000;
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
+    /** Most that the mean use may be uncertain by, as a share of it. */
+    public static final double MAX_USE_UNCERTAINTY_SHARE = 0.5;
+    /** Of a use that was not measured day by day: twice the variation that comparisons assume of it. Source: from memory. */
+    public static final double ASSUMED_USE_UNCERTAINTY_SHARE = 0.2;
     private static final double HIGH_DAY_SHARE = 0.999;
 
     public Demand {

@@ -98,7 +98,9 @@ public final class Assess {
                         duty.water().temperatureCelsius(), units),
                 assessment.readiness().stream().map(ReadinessCheck::of).toList(), steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
-                TestUncertaintyAnswer.of(assessment, request.conversion(), prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofTest(assessment, request.conversion(), prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
+                        request.conversion(), prices, priced.currency(), units, explanation),
                 SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }

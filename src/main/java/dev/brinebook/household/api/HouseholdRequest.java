@@ -11,6 +11,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.MeteredDays;
@@ -58,6 +59,9 @@ public record HouseholdRequest(
                 example = "[0.9, 0.9, 0.9, 1, 1, 1.2, 1.3, 1.2, 1, 0.9, 0.9, 0.8]") List<BigDecimal> monthFactors,
         @Property(value = "On which days somebody is at home. Without effect on dailySeries.", fallback = "always")
         OccupancyRequest occupancy,
+        @Property(value = "By how much the mean use may be wrong, as a share of it: what assess tries at both ends. 0 takes it as"
+                + " exact. Without effect elsewhere.", min = 0, max = Demand.MAX_USE_UNCERTAINTY_SHARE, example = "0.1",
+                fallback = "0.2; of dailySeries twice the standard error of its mean") BigDecimal useUncertainty,
         @Property(value = "Branches that are left hard, besides the outdoor taps.", maxItems = 3, fallback = "none",
                 example = "[\"kitchenCold\"]") List<SoftenedShare.Branch> leftHard,
         @Property(value = "Mean outdoor use of a day that passes the softener as well.", min = 0,
@@ -115,6 +119,23 @@ public record HouseholdRequest(
         WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
         return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation)), Optional.empty(),
                 flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
+    }
+
+    /** By how much the mean use may be wrong, as a share of it. */
+    public double useUncertaintyShare(Demand demand, Explanation explanation) {
+        if (useUncertainty == null && demand.measured().isPresent()) {
+            double share = uncertaintyShare(demand.measured().get());
+            explanation.assume("household.useUncertainty", Message.of("{0}, twice the standard error of the mean of the days measured",
+                    Text.number(share)), Origin.DERIVED);
+            return share;
+        }
+        return explanation.orDefault("household.useUncertainty", useUncertainty, Demand.ASSUMED_USE_UNCERTAINTY_SHARE,
+                share -> Message.of("{0} of the mean use", share));
+    }
+
+    /** The same of days that were measured: twice the standard error of their mean. */
+    static double uncertaintyShare(Days measured) {
+        return Math.min(Demand.MAX_USE_UNCERTAINTY_SHARE, 2 * measured.standardErrorShare());
     }
 
     /** What to expect of the household that the days were measured in. */

@@ -16,7 +16,7 @@ public record ReserveRequest(
         @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
                 + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
                 + " the mean. A mean day counts days with nobody at home. Until a weekday was seen four times its rules keep"
-                + " back what a day stays below with the probability of preferences.reserveProbability.",
+                + " back what nine days in ten stay below.",
                 required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
         @Property(value = "The volume.", kinds = "volume", required = true, min = 0, max = Policy.MAX_METER_LITRES,
                 unit = "L") VolumeQuantity volume,

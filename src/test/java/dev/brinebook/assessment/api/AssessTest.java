@@ -92,6 +92,17 @@ class AssessTest {
     }
 
     @Test
+    void tellsWhatAnUncertainUseDoesToTheAdvice() {
+        assess(WELL).statusCode(200).body("useUncertainty.low.dailyUse.value", near(240, 0.1, "300 gal less a fifth"))
+                .body("useUncertainty.high.dailyUse.value", near(360, 0.1, "and a fifth more"))
+                .body("useUncertainty.advice", nullValue());
+        String exact = WELL.replace("\"people\": 5", "\"people\": 5, \"useUncertainty\": 0");
+        assess(exact).statusCode(200).body("useUncertainty", nullValue());
+        assess(exact.replace("\"useUncertainty\": 0", "\"useUncertainty\": 0.6")).statusCode(422)
+                .body("errors[0].pointer", equalTo("/household/useUncertainty"));
+    }
+
+    @Test
     void neverAdvisesSettingsWithoutTheStopBeforeThem() {
         assess(WELL.replace("\"value\": 1.2", "\"value\": 12")).statusCode(200)
                 .body("cautions[0].severity", equalTo("stop"))

@@ -55,10 +55,10 @@ class SeriesAndSummaryTest {
                 .statusCode(200).extract().jsonPath();
     }
 
-    /** All that is answered but what explains it. */
+    /** All that is answered but what explains it, and how sure the use is, which only measured days tell. */
     private static ObjectNode figures(JsonPath answer) throws JsonProcessingException {
         ObjectNode all = JSON.readValue(answer.prettify(), ObjectNode.class);
-        return all.without(java.util.List.of("assumptions", "basis"));
+        return all.without(java.util.List.of("assumptions", "basis", "useUncertainty"));
     }
 
     /** Weekdays of 1,000 L, nothing at weekends: no day is above 1,000 L, so no more than a step above need be kept back. */
