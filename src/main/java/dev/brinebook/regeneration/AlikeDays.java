@@ -1,8 +1,5 @@
 package dev.brinebook.regeneration;
 
-import java.util.Map;
-import java.util.TreeMap;
-
 /**
  * The cycles of a household whose days hardly scatter: each day at home uses the mean of its weekday, so the litres after each
  * number of days are few, and are gone through one by one.
@@ -15,37 +12,76 @@ record AlikeDays(double[] means, double leave, double comeBack) {
 
     private static final int WEEKDAYS = 7;
     private static final double ENDED = 1e-13;
-    private static final int MOST_NIGHTS = 40_000;
+    /** A cycle that lasts longer than eleven years counts as over: nobody looks at less than a tenth of a regeneration a year. */
+    private static final int MOST_NIGHTS = 4_000;
     /** Litres that differ by less than this share of the largest mean count as equal. */
     private static final double EQUAL_SHARE = 1e-4;
+    /** Or by less than one part in so many of all that may be used; of those that come together the mean is kept. */
+    private static final int MOST_BINS = 2_000;
 
-    /** Litres and their chance, added up so that equal ones come together. */
-    private final class Spread {
-        private final Map<Long, double[]> chances = new TreeMap<>();
+    /** Litres used so far and their chance, added up so that equal ones come together. */
+    private static final class Spread {
+
+        private final double binLitres;
+        private final double[] chances;
+        private final double[] litresTimesChance;
+        /** Bins that hold anything; none while the last is before the first. */
+        private int first;
+        private int last;
+
+        Spread(double mostLitres, double binLitres) {
+            this.binLitres = binLitres;
+            chances = new double[(int) Math.ceil(mostLitres / binLitres) + 2];
+            litresTimesChance = new double[chances.length];
+            clear();
+        }
+
+        void clear() {
+            for (int i = first; i <= last; i++) {
+                chances[i] = 0;
+                litresTimesChance[i] = 0;
+            }
+            first = chances.length;
+            last = -1;
+        }
 
         void add(double litres, double chance) {
             if (chance > 0) {
-                double[] at = chances.computeIfAbsent(Math.round(litres / bin()), key -> new double[2]);
-                at[0] += chance;
-                at[1] += chance * litres;
+                int bin = Math.min(chances.length - 1, (int) Math.round(litres / binLitres));
+                chances[bin] += chance;
+                litresTimesChance[bin] += chance * litres;
+                first = Math.min(first, bin);
+                last = Math.max(last, bin);
             }
         }
 
         void addAll(Spread other, double share) {
-            other.chances.values().forEach(at -> add(at[1] / at[0], share * at[0]));
+            for (int i = other.first; i <= other.last; i++) {
+                if (other.chances[i] > 0) {
+                    add(other.litres(i), share * other.chances[i]);
+                }
+            }
+        }
+
+        double litres(int bin) {
+            return litresTimesChance[bin] / chances[bin];
         }
 
         double sum() {
-            return chances.values().stream().mapToDouble(at -> at[0]).sum();
+            double sum = 0;
+            for (int i = first; i <= last; i++) {
+                sum += chances[i];
+            }
+            return sum;
         }
     }
 
-    private double bin() {
+    private double largestMean() {
         double largest = 0;
         for (double mean : means) {
             largest = Math.max(largest, mean);
         }
-        return EQUAL_SHARE * largest;
+        return largest;
     }
 
     /** All cycles of a rule. */
@@ -61,39 +97,50 @@ record AlikeDays(double[] means, double leave, double comeBack) {
         int weekday = state % WEEKDAYS;
         int longest = rule.longestNights()[weekday];
         boolean single = !rule.timed() && rule.callLitres() <= rule.bedLitres();
-        Spread home = new Spread();
-        Spread away = new Spread();
+        double largest = largestMean();
+        double most = largest + (rule.timed() ? largest * longest : rule.callLitres());
+        double bin = Math.max(Double.MIN_NORMAL, Math.max(EQUAL_SHARE * largest, most / MOST_BINS));
+        Spread home = new Spread(most, bin);
+        Spread away = new Spread(most, bin);
+        Spread homeToday = new Spread(most, bin);
+        Spread awayToday = new Spread(most, bin);
         (state < WEEKDAYS ? home : away).add(0, 1);
         for (int n = 1; n <= MOST_NIGHTS; n++) {
             double mean = means[(weekday + n - 1) % WEEKDAYS];
-            boolean last = n == longest;
-            Spread homeToday = new Spread();
+            boolean overridden = n == longest;
+            boolean last = overridden || n == MOST_NIGHTS;
+            homeToday.clear();
             homeToday.addAll(home, 1 - leave);
             homeToday.addAll(away, comeBack);
-            Spread awayToday = new Spread();
+            awayToday.clear();
             awayToday.addAll(home, leave);
             awayToday.addAll(away, leave > 0 ? 1 - comeBack : 0);
             double before = home.sum() + away.sum();
-            Spread waits = new Spread();
+            home.clear();
             double hard = 0;
             double litres = 0;
-            for (double[] at : homeToday.chances.values()) {
-                double earlier = at[1] / at[0];
-                double now = earlier + mean;
-                if (mean > 0 && now > rule.bedLitres() * (1 + Policy.ROUNDING_SHARE)) {
-                    hard += at[0];
-                    litres += at[0] * (now - Math.max(earlier, rule.bedLitres()));
-                }
-                if (rule.timed() || now < rule.callLitres() - rule.roundingLitres()) {
-                    waits.add(now, at[0]);
+            for (int i = homeToday.first; i <= homeToday.last; i++) {
+                double chance = homeToday.chances[i];
+                if (chance > 0) {
+                    double earlier = homeToday.litres(i);
+                    double now = earlier + mean;
+                    if (mean > 0 && now > rule.bedLitres() * (1 + Policy.ROUNDING_SHARE)) {
+                        hard += chance;
+                        litres += chance * (now - Math.max(earlier, rule.bedLitres()));
+                    }
+                    if (rule.timed() || now < rule.callLitres() - rule.roundingLitres()) {
+                        home.add(now, chance);
+                    }
                 }
             }
-            double endHome = homeToday.sum() - (last ? 0 : waits.sum());
-            cycles.add(state, before, litres, last && !rule.byClock()[weekday] ? waits.sum() + awayToday.sum() : 0,
-                    hard, single ? hard : 0, single ? endHome - hard : endHome, last ? awayToday.sum() : 0);
-            home = waits;
-            away = awayToday;
-            if (last || home.sum() + away.sum() < ENDED) {
+            double waits = home.sum();
+            double awayNow = awayToday.sum();
+            double endHome = homeToday.sum() - (last ? 0 : waits);
+            cycles.add(state, before, litres, overridden && !rule.byClock()[weekday] ? waits + awayNow : 0,
+                    hard, single ? hard : 0, single ? endHome - hard : endHome, last ? awayNow : 0);
+            away.clear();
+            away.addAll(awayToday, 1);
+            if (last || waits + awayNow < ENDED) {
                 return;
             }
         }
