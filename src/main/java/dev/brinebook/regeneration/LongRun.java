@@ -238,6 +238,7 @@ public final class LongRun {
         double[] sums = new double[5];
         double meter = policy.meterVolumeLitres();
         double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
+        Map<Double, Double> hardShares = new HashMap<>();
         double atOnce = policy instanceof TwinAlternating ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
         for (int month = 0; month < UseModel.MONTHS; month++) {
             double factor = useFactor * model.monthFactors().get(month);
@@ -248,16 +249,27 @@ public final class LongRun {
             sums[0] += regenerations;
             sums[4] += regenerations * bypass;
             if (meter > bed * (1 + Policy.ROUNDING_SHARE)) {
-                double hard = 0;
-                for (double mean : means) {
-                    double part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, model.cv(), bed + bypass);
-                    hard += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
-                }
-                sums[2] += days * model.occupiedShare() * hard;
+                sums[2] += days * model.occupiedShare() * hardShares.computeIfAbsent(factor, f -> hardShareByDay(f, meter, bed,
+                        f * atOnce));
                 sums[3] += regenerations * (meter - bed);
             }
         }
         return sums;
+    }
+
+    /** Share of the days at home on which the bed of a meter by day is used up. */
+    private double hardShareByDay(double factor, double meter, double bed, double bypass) {
+        double share = 0;
+        double mean = 0;
+        double part = 0;
+        for (double weekday : means) {
+            if (weekday != mean) {
+                mean = weekday;
+                part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, model.cv(), bed + bypass);
+            }
+            share += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
+        }
+        return share;
     }
 
     /** Whether an override ends more than a few of the waits for a meter: what is drawn till then is taken as gamma. */
