@@ -29,7 +29,8 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boo
 
     /**
      * Every half pound per cubic foot with the longest interval at which it keeps to the standard, up to the usual day
-     * override, but for doses that take more than a lower one for the same interval; where none does, every night with the highest dose that is recommended, or that the tables cover where the
+     * override, but for doses that take more than a lower one for the same interval; where none does, every night
+     * with the highest dose that is recommended, or that the tables cover where the
      * column settles to no cycle at that.
      */
     public static List<TunedClock> possible(Softener softener, Duty duty) {
