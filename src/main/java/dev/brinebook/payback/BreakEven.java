@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /** Where a way just pays: the factor on an input, or the interval of a clock, at which its net present value is zero. */
 public final class BreakEven {
@@ -19,22 +20,26 @@ public final class BreakEven {
     /** Steps between the ends, geometric. */
     private static final int STEPS = 12;
     private static final Set<Input> CHOSEN_ANEW = EnumSet.of(Input.HARDNESS, Input.DAILY_USE, Input.CAPACITY);
-    private static final int MAX_EVALUATIONS = 100;
+    private static final int MAX_EVALUATIONS = 200;
+    private static final int ORDER = 5;
     private static final double ACCURACY = 1e-10;
+    private static final double LEAST_ACCURACY = 1e-12;
     /** Of a factor at each value of which settings are chosen anew: that of the digits which are said. */
-    private static final double CHOSEN_ACCURACY = 1e-4;
+    private static final double CHOSEN_ACCURACY = 1e-6;
+    /** More than this share of what the worth changes over a whole step cannot pass within the accuracy but by a jump. */
+    private static final double JUMP_SHARE = 1e-4;
 
     /**
      * Where a way just pays.
      *
      * @param at the factor or the number of days; none where there is no such place
-     * @param within worth at most this far from zero there: settings go in steps, and where a step crosses zero there is no
-     *     place of no worth
+     * @param within worth at most this far from zero there
      * @param paysAbove whether the way is worth something above it rather than below
+     * @param jumps whether the settings chosen change there, so that the worth jumps over zero and is zero nowhere
      */
-    public record Place(Figure at, double within, boolean paysAbove) {
+    public record Place(Figure at, double within, boolean paysAbove, boolean jumps) {
 
-        static final Place NONE = new Place(Figure.none(NoAnswer.NEVER_BREAKS_EVEN), 0, false);
+        static final Place NONE = new Place(Figure.none(NoAnswer.NEVER_BREAKS_EVEN), 0, false, false);
     }
 
     private BreakEven() {
@@ -83,7 +88,8 @@ public final class BreakEven {
         double atAbove = value.applyAsDouble(start);
         double atBelow = atAbove;
         if (atAbove == 0) {
-            return new Place(Figure.of(start), 0, value.applyAsDouble(Math.min(most, start * ratio)) > 0);
+            return new Place(Figure.of(start), 0, value.applyAsDouble(Math.min(most, start * ratio)) > 0,
+                    false);
         }
         while (above < most || below > least) {
             Place higher = null;
@@ -117,29 +123,17 @@ public final class BreakEven {
         return Math.abs(StrictMath.log(place.at().value() / told));
     }
 
-    /** Halves the step, with a secant where that halves it too: the worth may jump. */
     private static Place between(DoubleUnaryOperator value, double from, double atFrom, double to, double atTo,
             double accuracy) {
-        double low = from;
-        double high = to;
-        double atLow = atFrom;
-        double atHigh = atTo;
-        boolean paysAbove = atHigh > atLow;
-        for (int i = 0; i < MAX_EVALUATIONS && high - low > accuracy * high && atLow != 0 && atHigh != 0; i++) {
-            double secant = low + (high - low) * atLow / (atLow - atHigh);
-            double middle = i % 2 == 0 ? Math.max(low + 0.01 * (high - low), Math.min(high - 0.01 * (high - low), secant))
-                    : 0.5 * (low + high);
-            double atMiddle = value.applyAsDouble(middle);
-            if (atLow * atMiddle <= 0) {
-                high = middle;
-                atHigh = atMiddle;
-            } else {
-                low = middle;
-                atLow = atMiddle;
-            }
+        boolean paysAbove = atTo > atFrom;
+        if (atFrom == 0 || atTo == 0) {
+            return new Place(Figure.of(atFrom == 0 ? from : to), 0, paysAbove, false);
         }
-        boolean lower = Math.abs(atLow) <= Math.abs(atHigh);
-        boolean exact = atLow == 0 || atHigh == 0;
-        return new Place(Figure.of(lower ? low : high), exact ? 0 : Math.max(Math.abs(atLow), Math.abs(atHigh)), paysAbove);
+        var bracket = new BracketingNthOrderBrentSolver(accuracy, LEAST_ACCURACY, 0, ORDER)
+                .solveInterval(MAX_EVALUATIONS, value::applyAsDouble, from, to);
+        double atLow = Math.abs(bracket.getLeftValue());
+        double atHigh = Math.abs(bracket.getRightValue());
+        return new Place(Figure.of(atLow <= atHigh ? bracket.getLeftAbscissa() : bracket.getRightAbscissa()),
+                Math.max(atLow, atHigh), paysAbove, atLow + atHigh > JUMP_SHARE * Math.abs(atTo - atFrom));
     }
 }

@@ -7,6 +7,7 @@ import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.regeneration.RenewalTable.Detail;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -96,6 +97,11 @@ public final class LongRun {
         return useFactor * model.meanLitres();
     }
 
+    /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
+    double fallOffLitres() {
+        return useFactor * Arrays.stream(means).max().orElseThrow() * model.cv() * model.cv();
+    }
+
     /**
      * Expected totals of a year.
      *
@@ -109,21 +115,29 @@ public final class LongRun {
             return simulated(policy, hardnessMilligramsPerLitre, regeneration);
         }
         double[] sums = policy.startsAtOnce() ? byDay(policy, hardnessMilligramsPerLitre, regeneration)
-                : byNight(WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams()));
+                : byNight(WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams()), Detail.HARD_LITRES);
         return totals(sums, hardnessMilligramsPerLitre, regeneration);
     }
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        // A bed that outlasts its meter is never used up; an override only makes that rarer.
-        return policy.startsAtOnce() ? byDay(policy, hardnessMilligramsPerLitre, regeneration)[2]
-                : year(policy, hardnessMilligramsPerLitre, regeneration).hardDays();
+        if (policy.startsAtOnce()) {
+            // A bed that outlasts its meter is never used up; an override only makes that rarer.
+            return byDay(policy, hardnessMilligramsPerLitre, regeneration)[2];
+        }
+        return policy instanceof MeteredByHistory ? year(policy, hardnessMilligramsPerLitre, regeneration).hardDays()
+                : hardDays(WaitingRule.of(policy, Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
+                        regeneration.capacityGrams()));
     }
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
+        return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
+    }
+
+    private double hardDays(WaitingRule rule) {
         StopSign.obey();
-        return byNight(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays))[2];
+        return byNight(rule, Detail.HARD_DAYS)[2];
     }
 
     /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year. */
@@ -137,12 +151,12 @@ public final class LongRun {
                 regenerations * regeneration.waterLitres(), through, sums[4], sums[2], sums[3], removed, removed, unused);
     }
 
-    private double[] byNight(WaitingRule rule) {
+    private double[] byNight(WaitingRule rule, Detail detail) {
         double[] sums = new double[5];
         Map<Double, Cycles.Rates> known = new HashMap<>();
         for (int month = 0; month < UseModel.MONTHS; month++) {
             double factor = useFactor * model.monthFactors().get(month);
-            Cycles.Rates rates = known.computeIfAbsent(factor, f -> rates(rule, f));
+            Cycles.Rates rates = known.computeIfAbsent(factor, f -> rates(rule, f, detail));
             double days = UseModel.DAYS_OF_MONTHS.get(month);
             sums[0] += days * rates.regenerations();
             sums[1] += days * rates.overrides();
@@ -152,7 +166,7 @@ public final class LongRun {
         return sums;
     }
 
-    private Cycles.Rates rates(WaitingRule rule, double factor) {
+    private Cycles.Rates rates(WaitingRule rule, double factor, Detail detail) {
         double use = factor * Arrays.stream(means).sum();
         boolean always = rule.timed();
         if (use == 0 && !always && rule.longest() == 0) {
@@ -161,18 +175,18 @@ public final class LongRun {
         if (waitsLong(rule, factor)) {
             return longWait(rule.onDays(factor), factor);
         }
-        Cycles.Rates rates = cycles(rule, factor, false).rates();
+        Cycles.Rates rates = cycles(rule, factor, detail).rates();
         return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * rates.hardLitres(), rates.overrides(),
                 rates.ended());
     }
 
-    private Cycles cycles(WaitingRule rule, double factor, boolean nightByNight) {
+    private Cycles cycles(WaitingRule rule, double factor, Detail detail) {
         boolean unused = factor == 0 || Arrays.stream(means).sum() == 0;
         if (unused || model.cv() < LatticeDay.LEAST_CV) {
             return new AlikeDays(unused ? new double[WEEKDAYS] : means, leave, comeBack).cycles(unused ? rule
                     : rule.onDays(factor));
         }
-        return table().cycles(rule.onDays(factor), nightByNight);
+        return table().cycles(rule.onDays(factor), detail);
     }
 
     private RenewalTable table() {
@@ -224,6 +238,7 @@ public final class LongRun {
         double[] sums = new double[5];
         double meter = policy.meterVolumeLitres();
         double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
+        Map<Double, Double> hardShares = new HashMap<>();
         double atOnce = policy instanceof TwinAlternating ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
         for (int month = 0; month < UseModel.MONTHS; month++) {
             double factor = useFactor * model.monthFactors().get(month);
@@ -234,16 +249,27 @@ public final class LongRun {
             sums[0] += regenerations;
             sums[4] += regenerations * bypass;
             if (meter > bed * (1 + Policy.ROUNDING_SHARE)) {
-                double hard = 0;
-                for (double mean : means) {
-                    double part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, model.cv(), bed + bypass);
-                    hard += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
-                }
-                sums[2] += days * model.occupiedShare() * hard;
+                sums[2] += days * model.occupiedShare() * hardShares.computeIfAbsent(factor, f -> hardShareByDay(f, meter, bed,
+                        f * atOnce));
                 sums[3] += regenerations * (meter - bed);
             }
         }
         return sums;
+    }
+
+    /** Share of the days at home on which the bed of a meter by day is used up. */
+    private double hardShareByDay(double factor, double meter, double bed, double bypass) {
+        double share = 0;
+        double mean = 0;
+        double part = 0;
+        for (double weekday : means) {
+            if (weekday != mean) {
+                mean = weekday;
+                part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, model.cv(), bed + bypass);
+            }
+            share += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
+        }
+        return share;
     }
 
     /** Whether an override ends more than a few of the waits for a meter: what is drawn till then is taken as gamma. */
@@ -305,12 +331,12 @@ public final class LongRun {
         }
         if (!policy.startsAtOnce() && !(policy instanceof MeteredByHistory)) {
             WaitingRule rule = WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams());
-            boolean exact = rule.timed() ? leave == 0 : rule.callLitres() <= rule.bedLitres();
+            boolean exact = rule.timed() ? leave == 0 : rule.lasting();
             boolean counted = model.monthFactors().stream().map(month -> useFactor * month)
                     .noneMatch(factor -> waitsLong(rule, factor) || factor == 0 && rule.longest() == 0);
             if (exact && counted) {
                 Map<Double, Cycles> cycles = new HashMap<>();
-                model.monthFactors().forEach(month -> cycles.computeIfAbsent(month, m -> cycles(rule, useFactor * m, true)));
+                model.monthFactors().forEach(month -> cycles.computeIfAbsent(month, m -> cycles(rule, useFactor * m, Detail.EACH_NIGHT)));
                 return HardDays.of(expected, YearOfCycles.hardDayChances(
                         model.monthFactors().stream().map(cycles::get).toList(), means, rule.timed(), expected));
             }

@@ -27,32 +27,43 @@ import java.util.Map;
 final class RenewalTable {
 
     private static final double NEGLIGIBLE = 1e-14;
+    /** Rows reach so many times as far as the first rule asks: other doses look further. */
+    private static final int ROOM = 2;
     /** A cycle that still waits with less than this chance is taken as ended. */
     private static final double ENDED = 1e-12;
     private static final int WEEKDAYS = 7;
+    private static final int WAITING = 0;
+    private static final int HARD = 1;
+    private static final int LITRES = 2;
     private static final double[] NO_SUMS = new double[3];
     private static final int MOST_NIGHTS = 40_000;
     /** So many days of a class have a place of their own in the key of a row. */
     private static final int MOST_SHARED_DAYS = 512;
 
+    /** How much is asked about the cycles of a rule; each has all of the one before. */
+    enum Detail { HARD_DAYS, HARD_LITRES, EACH_NIGHT }
+
     /** Values of a distribution from a first lattice point on. */
     private record Row(int first, double[] values) {
 
-        /** Sums over the row times each of three others. */
-        void dot(double[] waiting, double[] hard, double[] litres, int size, double[] sums) {
-            int last = Math.min(end(), size);
+        /** Sum over the row times others, in four parts that the processor adds up side by side. */
+        double dot(double[] others, int size) {
+            int count = Math.max(0, Math.min(values.length, size - first));
             double a = 0;
             double b = 0;
             double c = 0;
-            for (int k = first; k < last; k++) {
-                double chance = values[k - first];
-                a += chance * waiting[k];
-                b += chance * hard[k];
-                c += chance * litres[k];
+            double d = 0;
+            int i = 0;
+            for (int fours = count - 3; i < fours; i += 4) {
+                a += values[i] * others[first + i];
+                b += values[i + 1] * others[first + i + 1];
+                c += values[i + 2] * others[first + i + 2];
+                d += values[i + 3] * others[first + i + 3];
             }
-            sums[0] = a;
-            sums[1] = b;
-            sums[2] = c;
+            for (; i < count; i++) {
+                a += values[i] * others[first + i];
+            }
+            return a + b + (c + d);
         }
 
         int end() {
@@ -79,6 +90,10 @@ final class RenewalTable {
     private final Map<Long, Row> byCounts = new HashMap<>();
     private final List<List<Row>> atHome = new ArrayList<>();
     private final List<List<Row>> vacant = new ArrayList<>();
+    /** Sums over cycles that start after a vacant day, by weekday and night. */
+    private final List<List<double[]>> afterVacant = new ArrayList<>();
+    /** Rows end at this lattice point: no rule so far looked further. */
+    private int rowsEnd;
 
     /**
      * The table of a household; nothing is worked out yet.
@@ -104,32 +119,37 @@ final class RenewalTable {
         }
         sums = new Sums[classes.length];
         Arrays.setAll(sums, i -> new Sums());
-        for (int state = 0; state < 2 * WEEKDAYS; state++) {
+        for (int weekday = 0; weekday < WEEKDAYS; weekday++) {
             atHome.add(new ArrayList<>());
             vacant.add(new ArrayList<>());
+            afterVacant.add(new ArrayList<>());
         }
     }
 
-    /**
-     * All cycles of a rule.
-     *
-     * @param nightByNight whether each night is kept
-     */
-    Cycles cycles(WaitingRule rule, boolean nightByNight) {
+    /** All cycles of a rule; below {@link Detail#HARD_LITRES} with no hard litres. */
+    Cycles cycles(WaitingRule rule, Detail detail) {
         int weekdays = classes.length == 1 && rule.sameEveryWeekday() ? 1 : WEEKDAYS;
-        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, nightByNight);
+        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, detail == Detail.EACH_NIGHT);
         seen.clear();
-        int size = prepare(rule);
+        afterVacant.forEach(List::clear);
+        boolean litres = detail != Detail.HARD_DAYS;
+        int size = prepare(rule, litres);
+        if (size > rowsEnd) {
+            rowsEnd = ROOM * size;
+            byCounts.clear();
+            atHome.forEach(List::clear);
+            vacant.forEach(List::clear);
+        }
         for (int state = 0; state < cycles.states(); state++) {
-            run(rule, cycles, state, state % weekdays, state < weekdays, size);
+            run(rule, cycles, state, state % weekdays, state < weekdays, litres, size);
         }
         return cycles;
     }
 
     /** Fills the sums of each class of weekdays, and tells how far they reach. */
-    private int prepare(WaitingRule rule) {
-        double reach = rule.timed() ? rule.bedLitres() : rule.bedLitres() == Double.POSITIVE_INFINITY ? rule.callLitres()
-                : Math.max(rule.callLitres(), rule.bedLitres());
+    private int prepare(WaitingRule rule, boolean litres) {
+        boolean lasting = rule.lasting();
+        double reach = rule.timed() ? rule.bedLitres() : rule.callLitres();
         int widest = 0;
         for (LatticeDay day : classes) {
             widest = Math.max(widest, day.chances().length);
@@ -137,7 +157,6 @@ final class RenewalTable {
         int nights = rule.longest() == 0 ? MOST_NIGHTS : rule.longest();
         int size = (int) Math.min(Math.floor(reach / step) + 3, (double) nights * widest + 3);
         double[] counted = rule.timed() ? null : ends(rule.callLitres() / step, size);
-        boolean lasting = !rule.timed() && rule.callLitres() <= rule.bedLitres();
         for (int i = 0; i < classes.length; i++) {
             LatticeDay day = classes[i];
             Sums to = sums[i];
@@ -158,10 +177,14 @@ final class RenewalTable {
                 continue;
             }
             day.below(rule.bedLitres(), to.hard, size);
-            day.excess(rule.bedLitres(), to.litres, size);
-            for (int k = 0; k < size; k++) {
+            for (int k = 0; lasting && k < size; k++) {
+                to.hard[k] = counted[k] * (1 - to.hard[k]);
+            }
+            if (litres) {
+                day.excess(rule.bedLitres(), to.litres, size);
+            }
+            for (int k = 0; litres && k < size; k++) {
                 if (lasting) {
-                    to.hard[k] = counted[k] * (1 - to.hard[k]);
                     to.litres[k] *= counted[k];
                 } else {
                     boolean usedUp = k * step > rule.bedLitres();
@@ -199,30 +222,22 @@ final class RenewalTable {
         }
     }
 
-    private void run(WaitingRule rule, Cycles cycles, int state, int weekday, boolean afterHome, int size) {
+    private void run(WaitingRule rule, Cycles cycles, int state, int weekday, boolean afterHome, boolean withLitres, int size) {
         int longest = rule.longestNights()[weekday];
+        boolean lasting = rule.lasting();
         double home = afterHome ? 1 : 0;
         double away = 1 - home;
         for (int n = 1; n <= MOST_NIGHTS; n++) {
-            int of = classOf[(weekday + n - 1) % WEEKDAYS];
-            Sums sum = sums[of];
-            double mean = classes[of].mean();
-            Row row = row(weekday, afterHome, n);
-            double[] dots = NO_SUMS;
+            double mean = classes[classOf(weekday, n)].mean();
             double homeToday = absences ? (1 - leave) * home + comeBack * away : home;
             double awayToday = absences ? leave * home + (1 - comeBack) * away : 0;
-            if (mean > 0) {
-                dots = dots(row, of, n, size);
-            }
-            double homeWaits = mean == 0 || rule.timed() ? homeToday : Math.max(0, Math.min(homeToday, dots[0]));
+            double[] sum = mean > 0 ? sums(weekday, afterHome, n, withLitres, size) : NO_SUMS;
+            double homeWaits = mean == 0 || rule.timed() ? homeToday : Math.max(0, Math.min(homeToday, sum[WAITING]));
             double hard = 0;
             double litres = 0;
             if (mean > 0) {
-                boolean lasting = !rule.timed() && rule.callLitres() <= rule.bedLitres();
-                double share = dots[1];
-                double amount = dots[2];
-                hard = Math.max(0, lasting ? share : homeToday - share);
-                litres = Math.max(0, rule.timed() ? homeToday * mean - amount : amount);
+                hard = Math.max(0, lasting ? sum[HARD] : homeToday - sum[HARD]);
+                litres = Math.max(0, withLitres && rule.timed() ? homeToday * mean - sum[LITRES] : sum[LITRES]);
                 if (lasting) {
                     hard = Math.min(hard, homeToday - (n == longest ? 0 : homeWaits));
                 }
@@ -230,8 +245,7 @@ final class RenewalTable {
             boolean last = n == longest;
             double overridden = last && !rule.byClock()[weekday] ? homeWaits + awayToday : 0;
             double endHome = last ? homeToday : homeToday - homeWaits;
-            boolean single = !rule.timed() && rule.callLitres() <= rule.bedLitres();
-            cycles.add(state, home + away, litres, overridden, hard, single ? hard : 0, single ? endHome - hard : endHome,
+            cycles.add(state, home + away, litres, overridden, hard, lasting ? hard : 0, lasting ? endHome - hard : endHome,
                     last ? awayToday : 0);
             home = homeWaits;
             away = awayToday;
@@ -244,7 +258,40 @@ final class RenewalTable {
     private record Made(Row row, int of, double[] sums) {
     }
 
-    private double[] dots(Row row, int of, int n, int size) {
+    /** Class of the {@code n}th day of a cycle. */
+    private int classOf(int weekday, int n) {
+        return classOf[(weekday + n - 1) % WEEKDAYS];
+    }
+
+    /** Sums of the {@code n}th day of a cycle that starts after a day at home or a vacant one. */
+    private double[] sums(int weekday, boolean afterHome, int n, boolean litres, int size) {
+        if (!absences) {
+            return sums(countedRow(weekday, n - 1), classOf(weekday, n), n, litres, size);
+        }
+        return afterHome ? startedEitherWay(weekday, n, leave, litres, size) : sumsAfterVacant(weekday, n, litres, size);
+    }
+
+    /** A cycle that starts with a vacant day goes on as one that starts after a vacant day, a day later. */
+    private double[] startedEitherWay(int weekday, int n, double vacantShare, boolean litres, int size) {
+        double[] home = sums(homeRow(weekday, n), classOf(weekday, n), n, litres, size);
+        double[] away = n == 1 ? NO_SUMS : sumsAfterVacant((weekday + 1) % (classes.length == 1 ? 1 : WEEKDAYS), n - 1, litres,
+                size);
+        double[] both = new double[home.length];
+        for (int i = 0; i < both.length; i++) {
+            both[i] = (1 - vacantShare) * home[i] + vacantShare * away[i];
+        }
+        return both;
+    }
+
+    private double[] sumsAfterVacant(int weekday, int n, boolean litres, int size) {
+        List<double[]> own = afterVacant.get(weekday);
+        while (own.size() < n) {
+            own.add(startedEitherWay(weekday, own.size() + 1, 1 - comeBack, litres, size));
+        }
+        return own.get(n - 1);
+    }
+
+    private double[] sums(Row row, int of, int n, boolean litres, int size) {
         while (seen.size() < n) {
             seen.add(new ArrayList<>());
         }
@@ -254,15 +301,10 @@ final class RenewalTable {
                 return made.get(i).sums();
             }
         }
-        double[] dots = new double[3];
-        row.dot(sums[of].waiting, sums[of].hard, sums[of].litres, size, dots);
-        made.add(new Made(row, of, dots));
-        return dots;
-    }
-
-    /** The litres before day {@code n} of a cycle, together with the chance that somebody is at home on that day. */
-    private Row row(int weekday, boolean afterHome, int n) {
-        return absences ? homeRow(weekday + (afterHome ? 0 : WEEKDAYS), n) : countedRow(weekday, n - 1);
+        Sums with = sums[of];
+        double[] result = {row.dot(with.waiting, size), row.dot(with.hard, size), litres ? row.dot(with.litres, size) : 0};
+        made.add(new Made(row, of, result));
+        return result;
     }
 
     /** The litres after so many days: how many there were of each class decides, not their order. */
@@ -274,7 +316,7 @@ final class RenewalTable {
         while (own.size() <= days) {
             int n = own.size();
             Row before = own.get(n - 1);
-            double[] chances = classes[classOf[(weekday + n - 1) % WEEKDAYS]].chances();
+            double[] chances = classes[classOf(weekday, n)].chances();
             own.add(n >= MOST_SHARED_DAYS ? convolved(before, chances)
                     : byCounts.computeIfAbsent(key(weekday, n), key -> convolved(before, chances)));
         }
@@ -291,17 +333,20 @@ final class RenewalTable {
         return key;
     }
 
-    private Row homeRow(int state, int n) {
-        List<Row> home = atHome.get(state);
-        List<Row> away = vacant.get(state);
+    /**
+     * The litres before day {@code n} of a cycle that starts with somebody at home, together with the chance that somebody is so
+     * on that day.
+     */
+    private Row homeRow(int weekday, int n) {
+        List<Row> home = atHome.get(weekday);
+        List<Row> away = vacant.get(weekday);
         if (home.isEmpty()) {
-            boolean afterHome = state < WEEKDAYS;
-            home.add(new Row(0, new double[] {afterHome ? 1 - leave : comeBack}));
-            away.add(new Row(0, new double[] {afterHome ? leave : 1 - comeBack}));
+            home.add(new Row(0, new double[] {1}));
+            away.add(new Row(0, new double[] {0}));
         }
         while (home.size() < n) {
             int day = home.size();
-            Row used = convolved(home.get(day - 1), classes[classOf[(state + day - 1) % WEEKDAYS]].chances());
+            Row used = convolved(home.get(day - 1), classes[classOf(weekday, day)].chances());
             Row empty = away.get(day - 1);
             home.add(mixed(used, 1 - leave, empty, comeBack));
             away.add(mixed(used, leave, empty, 1 - comeBack));
@@ -321,11 +366,12 @@ final class RenewalTable {
         return new Row(first, values);
     }
 
-    private static Row convolved(Row row, double[] chances) {
-        double[] values = new double[row.values.length + chances.length - 1];
+    private Row convolved(Row row, double[] chances) {
+        double[] values = new double[Math.max(0, Math.min(row.values.length + chances.length - 1, rowsEnd - row.first))];
         for (int i = 0; i < row.values.length; i++) {
             double value = row.values[i];
-            for (int j = 0; j < chances.length; j++) {
+            int last = Math.min(chances.length, values.length - i);
+            for (int j = 0; j < last; j++) {
                 values[i + j] += value * chances[j];
             }
         }

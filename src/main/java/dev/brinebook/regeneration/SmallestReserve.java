@@ -23,6 +23,8 @@ public final class SmallestReserve {
     private final ServiceStandard standard;
     private final double stepLitres;
     private final int mostSteps;
+    /** Litres of reserve that take the hard days down by the factor e. */
+    private final double fallOffLitres;
 
     private SmallestReserve(LongRun longRun, double bedLitres, Policy meter, ServiceStandard standard, double stepLitres) {
         this.longRun = longRun;
@@ -31,6 +33,7 @@ public final class SmallestReserve {
         this.stepLitres = Guard.within(stepLitres, MIN_STEP_LITRES, MAX_STEP_LITRES, "stepLitres");
         meterLitres = meter.meterVolumeLitres();
         overrideDays = meter.overrideDays();
+        fallOffLitres = longRun.fallOffLitres();
         mostSteps = (int) Math.ceil(meterLitres / stepLitres - STEP_ROUNDING);
     }
 
@@ -48,8 +51,7 @@ public final class SmallestReserve {
                 : Double.POSITIVE_INFINITY;
         SmallestReserve search = new SmallestReserve(longRun, bed, meter, standard, stepLitres);
         int likely = (int) Math.min(search.mostSteps, likelyLitres / stepLitres);
-        int asItIs = search.smallest(false, 0, likely);
-        int steps = asItIs < 0 ? -1 : search.smallest(true, asItIs, asItIs);
+        int steps = search.smallest(likely);
         return steps < 0 ? Figure.none(NoAnswer.HARD_EVERY_NIGHT) : Figure.of(search.litres(steps));
     }
 
@@ -57,26 +59,36 @@ public final class SmallestReserve {
         return Math.min(meterLitres, steps * stepLitres);
     }
 
-    /** The fewest steps from {@code least} on that are enough, looking at {@code likely} first; -1 where none are. */
-    private int smallest(boolean stressed, int least, int likely) {
+    /** The fewest steps that are enough for both lines of the standard, looking at {@code likely} first; -1 where none are. */
+    private int smallest(int likely) {
+        double asItIs = excess(likely, false);
+        double underStress = excess(likely, true);
+        boolean harder = underStress > asItIs;
+        int steps = smallest(harder, 0, likely, harder ? underStress : asItIs);
+        if (steps < 0 || steps == likely) {
+            return steps;
+        }
+        double other = excess(steps, !harder);
+        return other > 0 ? smallest(!harder, steps, steps, other) : steps;
+    }
+
+    /** The fewest steps from {@code least} on that are enough for one line, if so many are; -1 where none are. */
+    private int smallest(boolean stressed, int least, int first, double atFirst) {
         int low = least - 1;
-        int high = Math.max(least, likely);
+        int high = first;
         double atLow = Double.NaN;
-        double atHigh = excess(high, stressed);
-        int stride = 1;
+        double atHigh = atFirst;
         while (atHigh > 0) {
             if (high == mostSteps) {
                 return -1;
             }
             low = high;
             atLow = atHigh;
-            high = Math.min(mostSteps, high + stride);
-            stride *= 3;
+            high = Math.min(mostSteps, high + stride(atLow));
             atHigh = excess(high, stressed);
         }
-        stride = 1;
         while (Double.isNaN(atLow) && high > least) {
-            int next = Math.max(least, high - stride);
+            int next = Math.max(least, high - stride(-atHigh));
             double value = excess(next, stressed);
             if (value > 0) {
                 low = next;
@@ -84,7 +96,6 @@ public final class SmallestReserve {
             } else {
                 high = next;
                 atHigh = value;
-                stride *= 3;
             }
         }
         boolean halve = false;
@@ -103,6 +114,11 @@ public final class SmallestReserve {
             halve = high - low > before / 2;
         }
         return high;
+    }
+
+    /** Steps after which a logarithm of hard days so far off should be right: a day's use falls off by its scale or more. */
+    private int stride(double excess) {
+        return (int) Math.max(1, Math.min(mostSteps, Math.ceil(excess * fallOffLitres / stepLitres)));
     }
 
     /** Logarithm of hard days over those allowed. */

@@ -64,6 +64,11 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
         return callLitres == Double.POSITIVE_INFINITY;
     }
 
+    /** Whether it calls before the bed is used up: a cycle then has one hard day at most, its last. */
+    boolean lasting() {
+        return !timed() && callLitres <= bedLitres;
+    }
+
     /** Whether all cycles are alike but for the weekday's use. */
     boolean sameEveryWeekday() {
         for (int start = 1; start < WEEKDAYS; start++) {

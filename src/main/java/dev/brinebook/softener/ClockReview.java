@@ -45,7 +45,12 @@ final class ClockReview {
 
     /** The longest interval, up to the usual day override, with which a clock keeps to the service standard; 0 for none. */
     static int daysThatServe(Regeneration regeneration, Duty duty) {
-        int days = 0;
+        return daysThatServe(0, regeneration, duty);
+    }
+
+    /** The same where an interval is known to serve. */
+    static int daysThatServe(int known, Regeneration regeneration, Duty duty) {
+        int days = known;
         while (days < MeterSettings.overrideDays(duty) && duty.isServed(new ClockEveryDays(days + 1), regeneration)) {
             days++;
         }

@@ -2,6 +2,7 @@ package dev.brinebook.softener;
 
 import dev.brinebook.guard.Figure;
 import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.resin.CapacityTable;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,20 +29,28 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boo
 
     /**
      * Every half pound per cubic foot with the longest interval at which it keeps to the standard, up to the usual day
-     * override; where none does, every night with the highest dose that is recommended, or that the tables cover where the
+     * override, but for doses that take more than a lower one for the same interval; where none does, every night
+     * with the highest dose that is recommended, or that the tables cover where the
      * column settles to no cycle at that.
      */
     public static List<TunedClock> possible(Softener softener, Duty duty) {
         List<TunedClock> possible = new ArrayList<>();
+        Regeneration last = null;
+        int lastDays = 0;
         double lowest = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
         for (int step = 0; step <= DoseChoice.stepsFrom(lowest); step++) {
             double dose = DoseChoice.grams(softener, lowest + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
             Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
             if (held.exists() && dose >= held.value() && softener.capacity().isKnownAt(softener.salt(), dose)) {
-                int days = ClockReview.daysThatServe(DosedSoftener.designed(softener, dose,
-                        duty.water().temperatureCelsius()).regeneration(), duty);
-                if (days > 0) {
+                Regeneration each = DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius()).regeneration();
+                boolean more = last != null && each.capacityGrams() >= last.capacityGrams();
+                int days = ClockReview.daysThatServe(more ? lastDays : 0, each, duty);
+                boolean dearer = last != null && days <= lastDays && each.saltGrams() >= last.saltGrams()
+                        && each.waterLitres() >= last.waterLitres();
+                if (days > 0 && !dearer) {
                     possible.add(new TunedClock(new ClockEveryDays(days), dose, true));
+                    last = each;
+                    lastDays = days;
                 }
             }
         }

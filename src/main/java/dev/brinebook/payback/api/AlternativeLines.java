@@ -102,15 +102,21 @@ final class AlternativeLines {
                 !at.exists() ? Message.of("{0}; here it is {1}.", always(comparison, way, comparison.expectedNetPresentValue(way,
                         Factors.AS_TOLD), Message.of("from {0} to {1}", value.apply(BreakEven.LEAST_FACTOR),
                         value.apply(BreakEven.MOST_FACTOR))), here)
-                        : place.paysAbove() ? Message.of("It pays above {0}; here it is {1}.", there, here)
-                        : Message.of("It pays below {0}; here it is {1}.", there, here));
+                        : withJump(place, place.paysAbove() ? Message.of("It pays above {0}; here it is {1}.", there, here)
+                        : Message.of("It pays below {0}; here it is {1}.", there, here)));
+    }
+
+    private static Message withJump(BreakEven.Place place, Message sentence) {
+        return place.jumps() ? Message.of("{0} The worth jumps over zero there, as settings and bags of salt go in steps.", sentence)
+                : sentence;
     }
 
     private static BreakEvenAnswer clock(Comparison comparison, Way way, Currency currency) {
         BreakEven.Place place = BreakEven.clockDays(comparison, way);
         Figure at = place.at();
         Message days = at.exists() ? Message.counted("{0} day", "{0} days", Text.number(at.value())) : null;
-        Message sentence = at.exists() ? Message.of("It pays where the clock regenerates more often than every {0}.", days)
+        Message sentence = at.exists() ? withJump(place,
+                Message.of("It pays where the clock regenerates more often than every {0}.", days))
                 : Message.of("{0}.", always(comparison, way, comparison.expectedNetPresentValue(way, Factors.AS_TOLD),
                         Message.of("for a clock of {0} to {1} days", Text.number(BreakEven.LEAST_CLOCK_DAYS),
                                 Text.number(BreakEven.MOST_CLOCK_DAYS))));
