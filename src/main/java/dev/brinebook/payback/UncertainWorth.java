@@ -132,6 +132,8 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         private static final int STEPS = 8;
         private static final double LEAST = 0.4;
         private static final double MOST = 2.5;
+        /** No household draws more than this beyond; a factor near zero of the capacity would ask for it. */
+        private static final double MOST_BEYOND = 1e4;
 
         private final double visits;
         private final List<List<YearlyUse>> uses = new ArrayList<>();
@@ -157,7 +159,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
             YearlyUse low = cheapest(uses.get(below), cost);
             YearlyUse high = cheapest(uses.get(below + 1), cost);
             // Beyond the loads worked out salt and water go with the load.
-            double beyond = load / Math.max(LEAST, Math.min(MOST, load));
+            double beyond = Math.min(MOST_BEYOND, load / Math.max(LEAST, Math.min(MOST, load)));
             return new YearlyUse(beyond * mixed(share, low.regenerationsPerYear(), high.regenerationsPerYear()),
                     beyond * mixed(share, low.saltKilograms(), high.saltKilograms()),
                     beyond * mixed(share, low.waterLitres(), high.waterLitres()), visits);

@@ -12,12 +12,10 @@ record AlikeDays(double[] means, double leave, double comeBack) {
 
     private static final int WEEKDAYS = 7;
     private static final double ENDED = 1e-13;
-    /** A cycle that lasts longer than eleven years counts as over: nobody looks at less than a tenth of a regeneration a year. */
-    private static final int MOST_NIGHTS = 4_000;
     /** Litres that differ by less than this share of the largest mean count as equal. */
     private static final double EQUAL_SHARE = 1e-4;
     /** Or by less than one part in so many of all that may be used; of those that come together the mean is kept. */
-    private static final int MOST_BINS = 2_000;
+    private static final int MOST_BINS = 250;
 
     /** Litres used so far and their chance, added up so that equal ones come together. */
     private static final class Spread {
@@ -99,16 +97,17 @@ record AlikeDays(double[] means, double leave, double comeBack) {
         boolean single = !rule.timed() && rule.callLitres() <= rule.bedLitres();
         double largest = largestMean();
         double most = largest + (rule.timed() ? largest * longest : rule.callLitres());
-        double bin = Math.max(Double.MIN_NORMAL, Math.max(EQUAL_SHARE * largest, most / MOST_BINS));
+        // Without absences there is only one sum after each night.
+        double bin = Math.max(Double.MIN_NORMAL, leave > 0 ? Math.max(EQUAL_SHARE * largest, most / MOST_BINS) : 2 * most);
         Spread home = new Spread(most, bin);
         Spread away = new Spread(most, bin);
         Spread homeToday = new Spread(most, bin);
         Spread awayToday = new Spread(most, bin);
         (state < WEEKDAYS ? home : away).add(0, 1);
-        for (int n = 1; n <= MOST_NIGHTS; n++) {
+        for (int n = 1; n <= WaitingRule.MOST_NIGHTS; n++) {
             double mean = means[(weekday + n - 1) % WEEKDAYS];
             boolean overridden = n == longest;
-            boolean last = overridden || n == MOST_NIGHTS;
+            boolean last = overridden || n == WaitingRule.MOST_NIGHTS;
             homeToday.clear();
             homeToday.addAll(home, 1 - leave);
             homeToday.addAll(away, comeBack);

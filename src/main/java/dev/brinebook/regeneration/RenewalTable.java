@@ -36,7 +36,6 @@ final class RenewalTable {
     private static final int HARD = 1;
     private static final int LITRES = 2;
     private static final double[] NO_SUMS = new double[3];
-    private static final int MOST_NIGHTS = 40_000;
     /** So many days of a class have a place of their own in the key of a row. */
     private static final int MOST_SHARED_DAYS = 512;
 
@@ -154,7 +153,7 @@ final class RenewalTable {
         for (LatticeDay day : classes) {
             widest = Math.max(widest, day.chances().length);
         }
-        int nights = rule.longest() == 0 ? MOST_NIGHTS : rule.longest();
+        int nights = rule.longest() == 0 ? WaitingRule.MOST_NIGHTS : rule.longest();
         int size = (int) Math.min(Math.floor(reach / step) + 3, (double) nights * widest + 3);
         double[] counted = rule.timed() ? null : ends(rule.callLitres() / step, size);
         for (int i = 0; i < classes.length; i++) {
@@ -227,7 +226,7 @@ final class RenewalTable {
         boolean lasting = rule.lasting();
         double home = afterHome ? 1 : 0;
         double away = 1 - home;
-        for (int n = 1; n <= MOST_NIGHTS; n++) {
+        for (int n = 1; n <= WaitingRule.MOST_NIGHTS; n++) {
             double mean = classes[classOf(weekday, n)].mean();
             double homeToday = absences ? (1 - leave) * home + comeBack * away : home;
             double awayToday = absences ? leave * home + (1 - comeBack) * away : 0;
@@ -242,8 +241,8 @@ final class RenewalTable {
                     hard = Math.min(hard, homeToday - (n == longest ? 0 : homeWaits));
                 }
             }
-            boolean last = n == longest;
-            double overridden = last && !rule.byClock()[weekday] ? homeWaits + awayToday : 0;
+            boolean last = n == longest || n == WaitingRule.MOST_NIGHTS;
+            double overridden = n == longest && !rule.byClock()[weekday] ? homeWaits + awayToday : 0;
             double endHome = last ? homeToday : homeToday - homeWaits;
             cycles.add(state, home + away, litres, overridden, hard, lasting ? hard : 0, lasting ? endHome - hard : endHome,
                     last ? awayToday : 0);

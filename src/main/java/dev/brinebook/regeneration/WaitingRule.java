@@ -15,6 +15,9 @@ import java.util.Arrays;
  */
 record WaitingRule(double callLitres, double bedLitres, double roundingLitres, int[] longestNights, boolean[] byClock) {
 
+    /** A cycle of eleven years counts as over: nobody looks at less than a tenth of a regeneration a year. */
+    static final int MOST_NIGHTS = 4_000;
+
     private static final int WEEKDAYS = 7;
 
     /** The rule of a policy that waits for the night; its reserve must not depend on the days before. */
