@@ -299,7 +299,10 @@ public final class LongRun {
         double used = years.spread(year -> year.throughBedLitres() + year.bypassedLitres()).mean();
         double scale = used > 0 ? Days.PER_YEAR * model.meanLitres() / used : 1;
         double litres = scaled == null ? 1 : useFactor;
-        double[] sums = {scale * years.spread(Totals::regenerations).mean(), years.spread(Totals::overrides).mean(),
+        double overrides = years.spread(Totals::overrides).mean();
+        // Only what the count of the meter starts goes with the litres; nights of the override do not.
+        double started = years.spread(Totals::regenerations).mean() - overrides;
+        double[] sums = {overrides + scale * started, overrides,
             years.spread(Totals::hardDays).mean(), litres * years.spread(Totals::hardLitres).mean(),
             litres * scale * years.spread(Totals::bypassedLitres).mean()};
         return totals(sums, hardness, regeneration);

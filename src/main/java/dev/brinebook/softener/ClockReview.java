@@ -18,7 +18,6 @@ final class ClockReview {
 
     /** A capacity needed is found to this share. */
     private static final double CAPACITY_ACCURACY = 1e-3;
-    private static final double LARGEST_CAPACITY_GRAMS = 1e7;
 
     static List<Finding> of(Found found, Duty duty, double capacityGrams) {
         int days = longestGapDays(found.policy());
@@ -57,13 +56,15 @@ final class ClockReview {
         return days;
     }
 
-    /** The least capacity with which a clock keeps to the service standard, grams as CaCO3; none where hardly any is needed. */
-    static OptionalDouble capacityThatServes(Policy clock, Regeneration regeneration, Duty duty) {
+    /**
+     * The least capacity with which a clock keeps to the service standard, grams as CaCO3; none where hardly any is needed, or
+     * more than {@code mostGrams}, the most that a dose restores.
+     */
+    static OptionalDouble capacityThatServes(Policy clock, Regeneration regeneration, double mostGrams, Duty duty) {
         double low = 0;
-        double high = Math.max(1, regeneration.capacityGrams());
-        while (high < LARGEST_CAPACITY_GRAMS && !serves(clock, high, regeneration, duty)) {
-            low = high;
-            high *= 2;
+        double high = Math.max(1, mostGrams);
+        if (!serves(clock, high, regeneration, duty)) {
+            return OptionalDouble.empty();
         }
         while (high - low > CAPACITY_ACCURACY * high) {
             double middle = 0.5 * (low + high);

@@ -119,7 +119,9 @@ final class SaltReview {
         if (!policy.byClock()) {
             return found.meter().capacityGrams();
         }
-        return ClockReview.capacityThatServes(policy, found.setup().regeneration(duty.water().temperatureCelsius()), duty);
+        Setup setup = found.setup();
+        double most = setup.withDose(CapacityTable.maxSaltDoseGramsPerLitre(setup.softener().salt()), setup.minutes()).capacityGrams();
+        return ClockReview.capacityThatServes(policy, setup.regeneration(duty.water().temperatureCelsius()), most, duty);
     }
 
     /** Where no dose gives just the capacity: the lowest that holds the end point when any gives more, else the highest. */

@@ -87,7 +87,7 @@ public final class Assess {
         warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
         ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), explanation);
-        RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), duty, units, explanation);
+        RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, worth, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
@@ -154,8 +154,9 @@ public final class Assess {
                     Message.joined("; ", unmet.stream().map(units::saying).toList())));
         }
         Money saved = worth.firstYearSaving().total();
-        sentences.add(worth.payback() == null ? Message.of("The first year saves {0}.", saved.inWords())
-                : worth.payback().sentence());
+        sentences.add(worth.payback() != null ? worth.payback().sentence() : saved.value().signum() < 0
+                ? Message.of("The first year costs {0} more.", new Money(saved.value().negate(), saved.unit()).inWords())
+                : Message.of("The first year saves {0}.", saved.inWords()));
         return Message.joined(" ", sentences);
     }
 
