@@ -19,7 +19,6 @@ import dev.brinebook.randomness.LatinHypercube;
 import dev.brinebook.randomness.RandomStream;
 import dev.brinebook.randomness.RankCorrelation;
 import dev.brinebook.regeneration.CycleDesign;
-import dev.brinebook.regeneration.ExpectedInterval;
 import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.PressureDrop;
@@ -165,11 +164,6 @@ public class FormulaBenchmark {
     @Benchmark
     public double brineRefill() {
         return CycleDesign.refillLitres(Salt.SODIUM_CHLORIDE, 5_000 * another(), 15);
-    }
-
-    @Benchmark
-    public double expectedInterval() {
-        return ExpectedInterval.days(5_400 * another(), 900, 0.4, 14);
     }
 
     @Benchmark

@@ -5,6 +5,8 @@ import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.api.AssessmentRequest;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.regeneration.HardDays;
+import dev.brinebook.regeneration.LongRun;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Simulation;
 import dev.brinebook.regeneration.Trial;
@@ -14,7 +16,6 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
-import dev.brinebook.softener.LeastCostDose;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
@@ -30,7 +31,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -100,17 +100,23 @@ public class CaseBenchmark {
 
     @Benchmark
     public DoseChoice cheapestDose() {
-        return DoseChoice.cheapest(softener, duty, cost);
+        return DoseChoice.cheapest(softener, fresh(), cost);
+    }
+
+    /** The duty with nothing worked out yet, as each request has it. */
+    private Duty fresh() {
+        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), LongRun.of(duty.demand().model()),
+                duty.standard(), duty.reserveStepLitres(), duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
     }
 
     @Benchmark
-    public Optional<LeastCostDose> leastCostDose() {
-        return LeastCostDose.of(softener, duty, cost);
+    public HardDays hardDaysOfAYear() {
+        return duty.hardDays(found.policy(), dosed.regeneration());
     }
 
     @Benchmark
     public TunedClock tunedClock() {
-        return TunedClock.of(softener, duty, cost);
+        return TunedClock.of(softener, fresh(), cost);
     }
 
     @Benchmark

@@ -11,6 +11,7 @@ import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
@@ -64,8 +65,8 @@ public class UncertainWorthBenchmark {
     private static Way way(String name, Policy policy, Outlay outlay) {
         Softener softener = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES), 48 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
-        return Way.of(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
-                outlay, 0, 12);
+        Setup setup = new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2);
+        return new Way(name, home -> List.of(Way.Possible.of(setup, home)), outlay, 0);
     }
 
     private static Duty duty() {
@@ -74,6 +75,6 @@ public class UncertainWorthBenchmark {
                 WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.FOUR_OR_MORE_PERSONS, Optional.empty(), 20, 8);
         return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
-                demand.days(LocalDate.of(2026, 1, 1), 365, 1), 0.9, 3, 0);
+                demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

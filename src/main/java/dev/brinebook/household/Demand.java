@@ -25,6 +25,11 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     /** Highest use of one measured day. */
     public static final double MAX_MEASURED_DAY_LITRES = 45_000;
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
+    /** Most that the mean use may be uncertain by, as a share of it. */
+    public static final double MAX_USE_UNCERTAINTY_SHARE = 0.5;
+    /** Of a use that was not measured day by day: twice the variation that comparisons assume of it. Source: from memory. */
+    public static final double ASSUMED_USE_UNCERTAINTY_SHARE = 0.2;
+    private static final double HIGH_DAY_SHARE = 0.999;
 
     public Demand {
         Objects.requireNonNull(model, "model");
@@ -52,6 +57,11 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     /** Mean softened use of a day: of those measured, else of an ordinary week at home. */
     public double meanLitres() {
         return measured.map(Days::meanLitres).orElseGet(means()::meanLitres);
+    }
+
+    /** Use that one day in a thousand of the busiest weekday and month exceeds. */
+    public double highDayLitres() {
+        return model.busiestMonthMeans().busiestLitres() * DayVariation.gammaQuantile(model.cv(), HIGH_DAY_SHARE);
     }
 
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */

@@ -49,6 +49,11 @@ public final class MeteredDays {
         return firstDate.plusDays(index);
     }
 
+    /** Weekday of a day, Monday 0. */
+    int weekday(int index) {
+        return dateOf(index).getDayOfWeek().getValue() - 1;
+    }
+
     public boolean isKnown(int index) {
         return !Double.isNaN(litres[index]);
     }
@@ -78,6 +83,12 @@ public final class MeteredDays {
         return new MeteredDays(dateOf(index), Arrays.copyOfRange(litres, index, litres.length));
     }
 
+    /** Every known day and {@code litresMore} more, such as for the garden. */
+    public MeteredDays plus(double litresMore) {
+        Guard.notNegative(litresMore, "litresMore");
+        return new MeteredDays(firstDate, Arrays.stream(litres).map(day -> day + litresMore).toArray());
+    }
+
     private int[] indexes(boolean known) {
         List<Integer> indexes = new ArrayList<>();
         for (int i = 0; i < litres.length; i++) {
@@ -97,26 +108,20 @@ public final class MeteredDays {
         return knownOnly().meanLitres();
     }
 
-    /** Scatter of the days that are known, as {@link Demand#coefficientOfVariation}. */
-    public double coefficientOfVariation() {
-        return Demand.coefficientOfVariation(knownOnly());
-    }
-
     /** Mean of each weekday over the days that are known; one that was never seen gets the mean of all. */
     public WeekdayMeans weekdayMeans() {
         double[] sum = new double[7];
         int[] count = new int[7];
         for (int i : known()) {
-            int weekday = dateOf(i).getDayOfWeek().getValue() - 1;
-            sum[weekday] += litres[i];
-            count[weekday]++;
+            sum[weekday(i)] += litres[i];
+            count[weekday(i)]++;
         }
         double mean = meanLitres();
         double[] d = new double[7];
         for (int i = 0; i < 7; i++) {
             d[i] = count[i] == 0 ? mean : sum[i] / count[i];
         }
-        return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
+        return WeekdayMeans.mondayFirst(d);
     }
 
     /** The series without gaps: each missing day at the mean of its weekday. */

@@ -3,7 +3,11 @@ package dev.brinebook.household;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.randomness.RandomStream;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** On which days somebody is at home. On a vacant day nothing is used. */
 public sealed interface Occupancy {
@@ -16,6 +20,9 @@ public sealed interface Occupancy {
 
     /** Whether a day is occupied, after one that was or was not. */
     boolean next(LocalDate date, boolean before, RandomStream stream);
+
+    /** The chain of which the long run is made; absent where nobody is ever away. */
+    Optional<Chain> longRun();
 
     /** Share of the days that are occupied in the long run; by a calendar, of the days of a year that it names. */
     double occupiedShare(LocalDate firstDate, int days);
@@ -36,7 +43,8 @@ public sealed interface Occupancy {
      */
     record Chain(double leavePerDay, double returnPerDay) implements Occupancy {
 
-        public static final double MIN_PROBABILITY = 0.001;
+        /** One absence in three years of measured days is above it. */
+        public static final double MIN_PROBABILITY = 0.0005;
         /** Absences of ordinary households. Source: [DAIAD]. */
         public static final Chain USUAL = new Chain(0.021, 0.32);
         /** A holiday home with stays of three days and 30 % of the days occupied: no source is at hand. */
@@ -60,6 +68,11 @@ public sealed interface Occupancy {
         @Override
         public double occupiedShare(LocalDate firstDate, int days) {
             return occupiedShare();
+        }
+
+        @Override
+        public Optional<Chain> longRun() {
+            return Optional.of(this);
         }
 
         double occupiedShare() {
@@ -102,6 +115,38 @@ public sealed interface Occupancy {
             return first(date, stream);
         }
 
+        /**
+         * Stays and absences as long and as frequent as those of the calendar, which is taken to be of a year, or of all the
+         * days from its first spell to its last where these are more. On which weekdays they fall is left out.
+         */
+        @Override
+        public Optional<Chain> longRun() {
+            List<Spell> ordered = spells.stream().sorted(Comparator.comparing(Spell::from)).toList();
+            if (ordered.isEmpty()) {
+                return absences ? Optional.empty() : Optional.of(new Chain(1, Chain.MIN_PROBABILITY));
+            }
+            List<Spell> apart = new ArrayList<>();
+            for (Spell spell : ordered) {
+                Spell before = apart.isEmpty() ? null : apart.get(apart.size() - 1);
+                if (before != null && !spell.from().isAfter(before.to().plusDays(1))) {
+                    apart.set(apart.size() - 1, new Spell(before.from(),
+                            spell.to().isAfter(before.to()) ? spell.to() : before.to()));
+                } else {
+                    apart.add(spell);
+                }
+            }
+            long inSpells = apart.stream().mapToLong(Spell::days).sum();
+            long all = Math.max(Days.PER_YEAR, new Spell(apart.get(0).from(), apart.get(apart.size() - 1).to()).days());
+            double end = chance(apart.size(), inSpells);
+            double start = chance(apart.size(), all - inSpells);
+            return Optional.of(absences ? new Chain(start, end) : new Chain(end, start));
+        }
+
+        /** Of a change that comes so often in so many days. */
+        private static double chance(int often, long days) {
+            return days <= often ? 1 : Math.max(Chain.MIN_PROBABILITY, (double) often / days);
+        }
+
         @Override
         public double occupiedShare(LocalDate firstDate, int days) {
             return (double) firstDate.datesUntil(firstDate.plusDays(days)).filter(date -> first(date, null)).count() / days;
@@ -115,6 +160,10 @@ public sealed interface Occupancy {
             if (to.isBefore(from)) {
                 throw new IllegalArgumentException("to must not be before from, " + from + ", was " + to);
             }
+        }
+
+        long days() {
+            return ChronoUnit.DAYS.between(from, to) + 1;
         }
 
         boolean includes(LocalDate date) {

@@ -7,23 +7,52 @@ import java.util.Arrays;
 /**
  * On which known days somebody was there, and how that changes from day to day.
  *
+ * <p>A weekday on which hardly anything is ever used is <em>idle</em>: a pattern of the week, such as that of an office, and
+ * no absence. Its days count neither as occupied nor as empty.
+ *
  * <p>Immutable; a class and not a record because a record would hand out its array.
  */
 public final class Presence {
 
-    /** A day with less use than this share of the median of the days with use is taken as one with nobody there. */
+    /** A day with less use, over the mean of its weekday, than this share of the median is taken as one with nobody there. */
     public static final double ASSUMED_EMPTY_SHARE_OF_MEDIAN = 0.05;
+    /** A weekday whose mean is below this share of that of the busiest weekday is idle. */
+    public static final double ASSUMED_IDLE_SHARE_OF_BUSIEST = 0.05;
+    /** A weekday seen less often is no pattern yet. */
+    public static final int ASSUMED_LEAST_OF_AN_IDLE_WEEKDAY = 2;
+    private static final int WEEKDAYS = 7;
 
+    private final WeekdayLevels all;
+    private final boolean[] idle;
     private final int[] occupied;
     private final int emptyDays;
     private final Figure leave;
     private final Figure comeBack;
+    private final Occupancy occupancy;
 
-    private Presence(int[] occupied, int emptyDays, Figure leave, Figure comeBack) {
-        this.occupied = occupied;
-        this.emptyDays = emptyDays;
-        this.leave = leave;
-        this.comeBack = comeBack;
+    private Presence(MeteredDays days) {
+        all = WeekdayLevels.of(days, days.known());
+        idle = idle(all);
+        int[] counted = Arrays.stream(days.known()).filter(i -> !idle[days.weekday(i)]).toArray();
+        double threshold = threshold(days, counted);
+        occupied = Arrays.stream(counted).filter(i -> level(days, i) >= threshold).toArray();
+        emptyDays = counted.length - occupied.length;
+        Transitions dayToDay = new Transitions();
+        Transitions inOrder = new Transitions();
+        for (int j = 0; j < counted.length; j++) {
+            boolean there = level(days, counted[j]) >= threshold;
+            int next = counted[(j + 1) % counted.length];
+            boolean thereNext = level(days, next) >= threshold;
+            if (next == counted[j] + 1) {
+                dayToDay.add(there, thereNext);
+            }
+            if (next <= counted[j] || onlyIdleBetween(days, counted[j], next)) {
+                inOrder.add(there, thereNext);
+            }
+        }
+        leave = dayToDay.changed(true);
+        comeBack = dayToDay.changed(false);
+        occupancy = occupancy(inOrder);
     }
 
     /**
@@ -34,22 +63,91 @@ public final class Presence {
      * <p>Source: [ANDERSON-GOODMAN] these shares make the days most likely.
      */
     public static Presence of(MeteredDays days) {
-        double[] drawn = Arrays.stream(days.known()).mapToDouble(days::litres).filter(litres -> litres > 0).toArray();
-        double threshold = drawn.length == 0 ? Double.MAX_VALUE : ASSUMED_EMPTY_SHARE_OF_MEDIAN * Trend.median(drawn);
-        int[] occupied = Arrays.stream(days.known()).filter(i -> days.litres(i) >= threshold).toArray();
-        int[][] followed = new int[2][2];
-        for (int i = 1; i < days.size(); i++) {
-            if (days.isKnown(i - 1) && days.isKnown(i)) {
-                followed[days.litres(i - 1) >= threshold ? 1 : 0][days.litres(i) >= threshold ? 1 : 0]++;
-            }
-        }
-        return new Presence(occupied, days.known().length - occupied.length, share(followed[1][0], followed[1][1]),
-                share(followed[0][1], followed[0][0]));
+        return new Presence(days);
     }
 
-    private static Figure share(int changed, int stayed) {
-        return changed + stayed == 0 ? Figure.none(NoAnswer.NO_SUCH_DAY_FOLLOWED)
-                : Figure.of((double) changed / (changed + stayed));
+    private static boolean[] idle(WeekdayLevels all) {
+        double busiest = 0;
+        for (int w = 0; w < WEEKDAYS; w++) {
+            busiest = Math.max(busiest, all.count(w) == 0 ? 0 : all.meanLitres(w));
+        }
+        boolean[] idle = new boolean[WEEKDAYS];
+        for (int w = 0; w < WEEKDAYS; w++) {
+            idle[w] = all.count(w) >= ASSUMED_LEAST_OF_AN_IDLE_WEEKDAY
+                    && all.meanLitres(w) < ASSUMED_IDLE_SHARE_OF_BUSIEST * busiest;
+        }
+        return idle;
+    }
+
+    /** Use of a day over the mean of its weekday, or of all days where the weekday was seen once. */
+    private double level(MeteredDays days, int index) {
+        int weekday = days.weekday(index);
+        boolean own = all.count(weekday) >= ASSUMED_LEAST_OF_AN_IDLE_WEEKDAY && all.meanLitres(weekday) > 0;
+        double mean = own ? all.meanLitres(weekday) : all.meanLitres();
+        return mean > 0 ? days.litres(index) / mean : 0;
+    }
+
+    private double threshold(MeteredDays days, int[] counted) {
+        double[] drawn = Arrays.stream(counted).mapToDouble(i -> level(days, i)).filter(level -> level > 0).toArray();
+        return drawn.length == 0 ? Double.MAX_VALUE : ASSUMED_EMPTY_SHARE_OF_MEDIAN * Trend.median(drawn);
+    }
+
+    private boolean onlyIdleBetween(MeteredDays days, int from, int to) {
+        for (int i = from + 1; i < to; i++) {
+            if (!idle[days.weekday(i)]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * The chain by which the days are at home as often as they are, and change as often from one day that is not idle to the
+     * next, the first taken to follow the last.
+     * <pre>l = (1 − φ) (1 − s),   r = (1 − φ) s,   φ = (1 − leave − return)^(k/7)</pre>
+     * s share of occupied days; k weekdays that are not idle: the chain of {@link Occupancy} goes on through the idle ones,
+     * of which there are 7/k − 1 from one day to the next. Changes that are never seen count as by chance, φ 0; one that
+     * takes turns, φ below 0, is left as it is.
+     */
+    private Occupancy occupancy(Transitions inOrder) {
+        if (emptyDays == 0 || occupied.length == 0) {
+            return Occupancy.ALWAYS;
+        }
+        double share = (double) occupied.length / (occupied.length + emptyDays);
+        Figure left = inOrder.changed(true);
+        Figure back = inOrder.changed(false);
+        double kept = left.exists() && back.exists() ? 1 - left.value() - back.value() : 0;
+        double changed = 1 - (kept > 0 ? StrictMath.pow(kept, countedWeekdays() / (double) WEEKDAYS) : kept);
+        double rarer = Math.min(share, 1 - share);
+        double least = Occupancy.Chain.MIN_PROBABILITY / rarer;
+        double held = Math.min(1 / (1 - rarer), Math.max(least, changed));
+        return new Occupancy.Chain(held * (1 - share), held * share);
+    }
+
+    private int countedWeekdays() {
+        int counted = 0;
+        for (boolean one : idle) {
+            counted += one ? 0 : 1;
+        }
+        return counted;
+    }
+
+    /**
+     * Mean of each weekday over its occupied days; one mean for all of them where one was seen less than {@code least}
+     * times. An idle weekday has the mean of all its days, over the share of days that are occupied, so that it is right on
+     * the mean of days at home and away.
+     */
+    WeekdayLevels levels(MeteredDays days, int least) {
+        WeekdayLevels own = WeekdayLevels.of(days, occupied);
+        boolean often = true;
+        for (int w = 0; w < WEEKDAYS; w++) {
+            often &= idle[w] || own.count(w) >= least;
+        }
+        WeekdayLevels levels = often ? own : own.pooled();
+        for (int w = 0; w < WEEKDAYS; w++) {
+            levels = idle[w] ? levels.with(w, all.meanLitres(w) / (1 - emptyShare())) : levels;
+        }
+        return levels;
     }
 
     /** Indexes of the days with somebody there, in order. */
@@ -65,7 +163,7 @@ public final class Presence {
         return emptyDays;
     }
 
-    /** Share of the known days with nobody there. */
+    /** Share of the known days that are not idle with nobody there. */
     public double emptyShare() {
         return (double) emptyDays / (emptyDays + occupied.length);
     }
@@ -78,5 +176,26 @@ public final class Presence {
     /** Probability that somebody is there on the day after an empty one. */
     public Figure comeBack() {
         return comeBack;
+    }
+
+    /** How the days at home come about: always, or by a chain with the share of occupied days that was measured. */
+    public Occupancy occupancy() {
+        return occupancy;
+    }
+
+    /** How often a day of one kind is followed by one of the same or the other. */
+    private static final class Transitions {
+
+        private final int[][] followed = new int[2][2];
+
+        void add(boolean there, boolean thereNext) {
+            followed[there ? 1 : 0][thereNext ? 1 : 0]++;
+        }
+
+        Figure changed(boolean there) {
+            int[] after = followed[there ? 1 : 0];
+            return after[0] + after[1] == 0 ? Figure.none(NoAnswer.NO_SUCH_DAY_FOLLOWED)
+                    : Figure.of((double) after[there ? 0 : 1] / (after[0] + after[1]));
+        }
     }
 }

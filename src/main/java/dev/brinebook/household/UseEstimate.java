@@ -44,9 +44,9 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
             return new UseEstimate(presence, days.meanLitres(), 0, Optional.empty(), Figure.none(NoAnswer.NOBODY_THERE),
                     Optional.empty(), Optional.empty(), Optional.empty());
         }
-        double[] weekdays = weekdayMeans(days, occupied);
+        double[] weekdays = presence.levels(days, ASSUMED_LEAST_OF_A_WEEKDAY).mondayFirst();
         double mean = Arrays.stream(weekdays).average().orElseThrow();
-        double[] ratios = Arrays.stream(occupied).mapToDouble(i -> days.litres(i) / weekdays[weekday(days, i)]).toArray();
+        double[] ratios = Arrays.stream(occupied).mapToDouble(i -> days.litres(i) / weekdays[days.weekday(i)]).toArray();
         double[] level = Arrays.stream(ratios).map(ratio -> ratio * mean).toArray();
         Figure shape = GammaFit.shape(ratios);
         boolean judged = shape.exists() && occupied.length >= ASSUMED_LEAST_TO_JUDGE;
@@ -59,44 +59,12 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
                 dated ? Optional.of(Trend.of(occupied, level)) : Optional.empty());
     }
 
-    /** The mean of each weekday, or of all days for every weekday when one was seen too seldom. */
-    private static double[] weekdayMeans(MeteredDays days, int[] occupied) {
-        double[] sum = new double[7];
-        int[] count = new int[7];
-        for (int i : occupied) {
-            sum[weekday(days, i)] += days.litres(i);
-            count[weekday(days, i)]++;
-        }
-        double[] means = new double[7];
-        boolean often = Arrays.stream(count).allMatch(n -> n >= ASSUMED_LEAST_OF_A_WEEKDAY);
-        for (int w = 0; w < 7; w++) {
-            means[w] = often ? sum[w] / count[w] : Arrays.stream(sum).sum() / occupied.length;
-        }
-        return means;
-    }
-
-    private static int weekday(MeteredDays days, int index) {
-        return days.dateOf(index).getDayOfWeek().getValue() - 1;
-    }
-
     /** Scatter of the days with somebody there; 0 when they do not differ. */
     public double occupiedCv() {
         return shape.exists() ? GammaFit.cv(shape.value()) : 0;
     }
 
-    /**
-     * Scatter of all days, those with nobody there too.
-     * <pre>CV² = (1 + c²) / p - 1</pre>
-     * c: scatter of the days with somebody there; p: share of days with somebody there, above 0. Taken as if the days
-     * with nobody there were dry.
-     *
-     * <p>Source: [VARIANCE-OF-A-MIXTURE].
-     */
-    public static double cvWithEmptyDays(double cv, double occupiedShare) {
-        return Math.sqrt((1 + cv * cv) / occupiedShare - 1);
-    }
-
-    /** Use of a weekend day over use of another day; 1 when weekdays are not told apart. */
+    /** Use of a weekend day over use of another day; 1 when weekdays are not told apart, infinite when those are idle. */
     public double weekendRatio() {
         return weekdayFactors.map(f -> (f.get(5) + f.get(6)) / 2
                 / ((f.get(0) + f.get(1) + f.get(2) + f.get(3) + f.get(4)) / 5)).orElse(1.0);
@@ -123,6 +91,6 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
 
     private double[] level(MeteredDays days) {
         return Arrays.stream(presence.occupied()).mapToDouble(i -> days.litres(i)
-                / weekdayFactors.map(f -> f.get(weekday(days, i))).orElse(1.0)).toArray();
+                / weekdayFactors.map(f -> f.get(days.weekday(i))).orElse(1.0)).toArray();
     }
 }

@@ -43,9 +43,31 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         this(means, variation, EVEN_MONTHS, Occupancy.ALWAYS);
     }
 
+    /** The same with other means. */
+    public UseModel withMeans(WeekdayMeans others) {
+        return new UseModel(others, variation, monthFactors, occupancy);
+    }
+
     /** Scatter of a day: its standard deviation over its mean. */
     public double cv() {
         return variation.cv();
+    }
+
+    /** Days of each month of an ordinary year. */
+    public static final List<Integer> DAYS_OF_MONTHS = List.of(31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31);
+
+    /** Share of the days with somebody at home in the long run. */
+    public double occupiedShare() {
+        return occupancy.longRun().map(Occupancy.Chain::occupiedShare).orElse(1.0);
+    }
+
+    /** Mean use of a day in the long run, vacant days and months included. */
+    public double meanLitres() {
+        double factors = 0;
+        for (int month = 0; month < MONTHS; month++) {
+            factors += monthFactors.get(month) * DAYS_OF_MONTHS.get(month) / Days.PER_YEAR;
+        }
+        return occupiedShare() * means.meanLitres() * factors;
     }
 
     /** Mean use of each weekday of the busiest month when somebody is at home: what a reserve must look to. */

@@ -39,6 +39,11 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
         return new WeekdayMeans(meanLitres, meanLitres, meanLitres, meanLitres, meanLitres, meanLitres, meanLitres);
     }
 
+    /** Seven means in order, the first for Monday. */
+    static WeekdayMeans mondayFirst(double... d) {
+        return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
+    }
+
     /** A week of mean {@code meanLitres} a day whose Saturday and Sunday stand in {@code weekendRatio} to the rest. */
     public static WeekdayMeans ofWeek(double meanLitres, double weekendRatio) {
         Guard.within(meanLitres, 0, MAX_MEAN_LITRES, "meanLitres");
@@ -73,6 +78,12 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
     public WeekdayMeans times(double factor) {
         return new WeekdayMeans(factor * mondayLitres, factor * tuesdayLitres, factor * wednesdayLitres,
                 factor * thursdayLitres, factor * fridayLitres, factor * saturdayLitres, factor * sundayLitres);
+    }
+
+    /** Every mean and {@code litres} more. */
+    public WeekdayMeans plus(double litres) {
+        return new WeekdayMeans(litres + mondayLitres, litres + tuesdayLitres, litres + wednesdayLitres,
+                litres + thursdayLitres, litres + fridayLitres, litres + saturdayLitres, litres + sundayLitres);
     }
 
     /** Mean use of this weekday. */

@@ -55,7 +55,7 @@ public record AgainstBaseline(double investment, YearlyCost firstYearSaving, dou
         Figure ratio = SavingsToInvestment.ratio(invested(allToday, scale),
                 CashFlows.presentValueOfSavings(discount, savings));
         return new AgainstBaseline(investment, saving, CashFlows.netPresentValue(discount, flows),
-                Payback.simpleYears(invested(investment, scale), saving.total()),
+                Payback.simpleYears(invested(investment, scale), saving.total(), horizonYears),
                 Payback.discountedYears(invested(purchaseToday, scale), discount, savings, received(later)),
                 rateOfReturn(flows), ratio, SavingsToInvestment.adjustedRateOfReturn(ratio, discount, horizonYears),
                 DoubleStream.of(flows).boxed().toList());

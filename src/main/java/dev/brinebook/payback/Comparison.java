@@ -1,11 +1,12 @@
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.household.DailyUse;
-import dev.brinebook.regeneration.Effort;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Setup;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Ways of going on with one household, held against one of them.
@@ -35,47 +36,46 @@ public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bil
         return bills.horizonYears();
     }
 
-    /** A way as money, by the use of given days. */
-    public Alternative alternative(Way way, DailyUse days, Factors factors) {
-        return priced(way, way.use(days, duty, factors.circumstances()), factors);
+    /** What running costs by the prices of a comparison. */
+    public RunningCost running(Factors factors) {
+        Prices prices = bills.prices();
+        return new RunningCost(factors.on(Input.SALT_PRICE) * prices.saltPerKilogram(),
+                factors.on(Input.WATER_PRICE) * prices.waterPerCubicMetre()
+                        + factors.on(Input.SEWER_PRICE) * prices.sewerPerCubicMetre());
     }
 
-    /** A way as money, by the mean of endlessly many years. */
+    /** What a way is to use in a year. */
+    public YearlyUse use(Way way, Factors factors) {
+        return way.use(duty, factors.circumstances(), running(factors));
+    }
+
+    /** What is set in a way, as the case was given; none where nothing softens. */
+    public Optional<Setup> setup(Way way) {
+        return way.set(duty, Way.Circumstances.AS_TOLD, running(Factors.AS_TOLD)).map(Way.Possible::setup);
+    }
+
+    /** A way as money, in the long run. */
     public Alternative expected(Way way, Factors factors) {
-        return priced(way, way.expectedUse(duty, factors.circumstances()), factors);
+        return priced(way, use(way, factors), factors);
     }
 
-    private Alternative priced(Way way, YearlyUse use, Factors factors) {
+    /** A way as money by what it uses. */
+    Alternative priced(Way way, YearlyUse use, Factors factors) {
         return new Alternative(way.name(), factors.on(way.outlay()), factors.on(bills.of(use)));
     }
 
-    /** A way against the baseline on the duty's days, as told. */
+    /** A way against the baseline, as given. */
     public AgainstBaseline against(Way way) {
-        return AgainstBaseline.of(alternative(way, duty.days(), Factors.AS_TOLD),
-                alternative(baseline(), duty.days(), Factors.AS_TOLD), horizonYears(), bills.prices());
+        return AgainstBaseline.of(expected(way, Factors.AS_TOLD), expected(baseline(), Factors.AS_TOLD), horizonYears(),
+                bills.prices());
     }
 
-    /** Most draws in each of which every other way may be held against the baseline, as {@link Effort} goes. */
-    public int mostDraws() {
-        int others = ways.size() - 1;
-        return Effort.mostYears(others, 2 * others, regenerationsPerYear() + (others - 1) * regenerationsPerYear(baseline()));
-    }
-
-    /** Of all ways together, on the duty's days. */
-    public double regenerationsPerYear() {
-        return ways.stream().mapToDouble(this::regenerationsPerYear).sum();
-    }
-
-    private double regenerationsPerYear(Way way) {
-        return way.use(duty.days(), duty, Way.Circumstances.AS_TOLD).regenerationsPerYear();
-    }
-
-    /** What a way costs over the horizon on the duty's days, as told, in today's worth. */
+    /** What a way costs over the horizon, as given, in today's worth. */
     public double lifeCycleCost(Way way) {
-        return LifeCycleCost.of(alternative(way, duty.days(), Factors.AS_TOLD), horizonYears(), bills.prices());
+        return LifeCycleCost.of(expected(way, Factors.AS_TOLD), horizonYears(), bills.prices());
     }
 
-    /** Life-cycle cost of the baseline less that of a way, on the mean of endlessly many years. */
+    /** Life-cycle cost of the baseline less that of a way. */
     public double expectedNetPresentValue(Way way, Factors factors) {
         Prices prices = factors.on(bills.prices());
         return LifeCycleCost.of(expected(baseline(), factors), horizonYears(), prices)

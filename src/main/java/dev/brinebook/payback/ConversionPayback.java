@@ -36,7 +36,7 @@ public record ConversionPayback(double investment, YearlyCost yearlySaving, Figu
         double[] savings = CashFlows.growing(saving.total(), prices.growthSharePerYear(), years);
         double[] flows = CashFlows.of(investment, savings);
         Figure ratio = SavingsToInvestment.ratio(investment, CashFlows.presentValueOfSavings(discount, savings));
-        return new ConversionPayback(investment, saving, Payback.simpleYears(investment, saving.total()),
+        return new ConversionPayback(investment, saving, Payback.simpleYears(investment, saving.total(), years),
                 Payback.discountedYears(investment, discount, savings), CashFlows.netPresentValue(discount, flows),
                 rateOfReturn(investment, flows), ratio,
                 SavingsToInvestment.adjustedRateOfReturn(ratio, discount, years), DoubleStream.of(flows).boxed().toList());

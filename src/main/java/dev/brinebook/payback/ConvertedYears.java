@@ -6,7 +6,7 @@ import dev.brinebook.softener.Setup;
 import java.util.Objects;
 
 /**
- * A softener as found and as converted, tried on the same days, with the step between: the new control at the old dose.
+ * A softener as found and as converted, as is to be expected of a year each, with the step between: the new control at the old dose.
  * The step tells what metering alone saves. Taken in the other order, dose first, the parts would be others; the sum
  * would not.
  *

@@ -10,9 +10,6 @@ import dev.brinebook.guard.NoAnswer;
  */
 public final class Payback {
 
-    /** A payback longer than this is not told in years: nothing in a house lasts so long. */
-    public static final double ASSUMED_LONGEST_SIMPLE_PAYBACK_YEARS = 100;
-
     private Payback() {
     }
 
@@ -20,13 +17,14 @@ public final class Payback {
      * Years until undiscounted savings of the first year's size make up the investment.
      * <pre>n = I / S</pre>
      * n simple payback, years; I investment, any currency, 0 or above; S saving of the first year, same currency.
-     * <p>None when nothing is invested, nothing is saved, or n is above
-     * {@value #ASSUMED_LONGEST_SIMPLE_PAYBACK_YEARS} years. It may lie beyond the horizon of the other measures.
+     * <p>None when nothing is invested, nothing is saved, or n is above {@code horizonYears}, the years that all measures
+     * look at: what was bought is taken to last so long.
      * <p>Source: [CFR-436] section 436.23, estimated simple payback time
      * <p>Deviation: the rule adds up the savings year by year, so that growth shortens it. Here the first year's saving
      * stands for all, the quotient that people reckon themselves; growth counts in the discounted payback.
      */
-    public static Figure simpleYears(double investment, double firstYearSaving) {
+    public static Figure simpleYears(double investment, double firstYearSaving, int horizonYears) {
+        Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
         Guard.finite(firstYearSaving, "firstYearSaving");
         if (Guard.notNegative(investment, "investment") == 0) {
             return Figure.none(NoAnswer.NO_INVESTMENT);
@@ -35,7 +33,7 @@ public final class Payback {
             return Figure.none(NoAnswer.NOTHING_SAVED);
         }
         double years = investment / firstYearSaving;
-        return years <= ASSUMED_LONGEST_SIMPLE_PAYBACK_YEARS
+        return years <= horizonYears
                 ? Figure.of(years) : Figure.none(NoAnswer.NOT_WITHIN_HORIZON);
     }
 

@@ -21,10 +21,17 @@ public record Prices(double saltPerKilogram, double waterPerCubicMetre, double s
 
     /** US dollars; retail, 2023. Source: [CP-PRICES] */
     public static final double SALT_USD_PER_KILOGRAM = 0.45;
-    /** US dollars for water and sewer together, 2023. Source: [METRO-WATER] */
-    public static final double WATER_AND_SEWER_USD_PER_1000_US_GALLONS = 11;
-    /** Water's part of the bill; the sewer's is the rest. Source: [METRO-WATER] 50.61 of 121.77 USD per month */
-    public static final double WATER_SHARE = 0.42;
+    /** US dollars a month, 2023, as corrected. Source: [METRO-WATER] */
+    public static final double WATER_BILL_USD_PER_MONTH = 49.53;
+    /** US dollars a month, 2023. Source: [METRO-WATER] */
+    public static final double SEWER_BILL_USD_PER_MONTH = 71.16;
+    /** Thousands of US gallons that those bills are for. The source says "average household consumption" and no number. */
+    public static final double ASSUMED_1000_US_GALLONS_PER_MONTH = 11;
+    /**
+     * Part of a bill that is paid whatever is used, so that saved water does not save it. No marginal price of those cities is at
+     * hand: this is the median of 78 utilities that another survey found, of their costs and not of bills. [RATE-SURVEY]
+     */
+    public static final double ASSUMED_FIXED_SHARE_OF_BILL = 0.355;
     /** Nominal, as bills are. Source: [METRO-WATER]; studies range from 4 to 8 % */
     public static final double GROWTH_SHARE_PER_YEAR = 0.04;
     /** US dollars. No source: it only counts where the two softeners differ in visits. */
@@ -47,10 +54,17 @@ public record Prices(double saltPerKilogram, double waterPerCubicMetre, double s
                 "discountSharePerYear");
     }
 
-    /** The default prices of the United States in 2023, in US dollars: about 0.45 per kg of salt, 1.22 and 1.69 per m3. */
+    /**
+     * The default prices of the United States in 2023, in US dollars: about 0.45 per kg of salt, 0.77 and 1.10 per m3. Those of
+     * water are what a further cubic metre costs, without the fixed part of the bill.
+     */
     public static Prices unitedStates2023() {
-        double perCubicMetre = WATER_AND_SEWER_USD_PER_1000_US_GALLONS / Exact.US_GALLON_LITRES;
-        return new Prices(SALT_USD_PER_KILOGRAM, perCubicMetre * WATER_SHARE, perCubicMetre * (1 - WATER_SHARE),
+        return new Prices(SALT_USD_PER_KILOGRAM, perCubicMetre(WATER_BILL_USD_PER_MONTH),
+                perCubicMetre(SEWER_BILL_USD_PER_MONTH),
                 ASSUMED_USD_PER_SERVICE_VISIT, GROWTH_SHARE_PER_YEAR, NominalDiscount.DEFAULT_SHARE_PER_YEAR);
+    }
+
+    private static double perCubicMetre(double billPerMonth) {
+        return billPerMonth * (1 - ASSUMED_FIXED_SHARE_OF_BILL) / (ASSUMED_1000_US_GALLONS_PER_MONTH * Exact.US_GALLON_LITRES);
     }
 }

@@ -1,11 +1,10 @@
 package dev.brinebook.payback;
 
-import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYear;
 import dev.brinebook.randomness.Quantile;
 import dev.brinebook.randomness.RankCorrelation;
 import dev.brinebook.randomness.Sample;
 import dev.brinebook.randomness.Uncertain;
+import dev.brinebook.softener.RunningCost;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -15,7 +14,8 @@ import java.util.Map;
 
 /**
  * What a way is worth against the baseline when its inputs are not known exactly, and what that depends on most. Each draw
- * takes a value of every uncertain input and a year of the household's days of its own.
+ * takes a value of every uncertain input; salt and water are what is then to be expected in the long run, with the settings that
+ * then cost least, but for those that the caller fixes.
  *
  * @param netPresentValue over the draws
  * @param mean mean of it, and what that is uncertain by
@@ -43,7 +43,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
      * @param input the input
      * @param lowFactor factor that it stays below in one case of ten
      * @param highFactor factor that it is above in one case of ten
-     * @param worthAtLow net present value there, the others at their medians, on the mean of endlessly many years
+     * @param worthAtLow net present value there, the others at their medians
      * @param worthAtHigh likewise
      * @param rankCorrelation of the input with the net present value over the draws
      */
@@ -88,8 +88,9 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
      */
     public static UncertainWorth of(Comparison comparison, Way way, List<UncertainInput> inputs, int mostDraws,
             double enoughStandardError, long seed) {
+        Draw draw = new Draw(comparison, way, inputs, new ByLoad(comparison, way), new ByLoad(comparison, comparison.baseline()));
         Sample sample = Sample.of(inputs.stream().map(UncertainInput::factor).toList(),
-                () -> new Draw(comparison, way, inputs, seed), mostDraws, enoughStandardError, seed);
+                () -> draw, mostDraws, enoughStandardError, seed);
         double[] worth = sample.result(0);
         List<Driver> drivers = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
@@ -125,21 +126,67 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         return Math.max(0, Math.min(Factors.MAX, factor));
     }
 
-    /** One draw after the other, with days in memory of its own. */
-    private static final class Draw implements Sample.Model {
+    /** What a way is to use in a year, by how much it has to soften: read between loads that were worked out beforehand. */
+    private static final class ByLoad {
 
-        private final Comparison comparison;
-        private final Way way;
-        private final List<UncertainInput> inputs;
-        private final DrawnYear days;
+        private static final int STEPS = 8;
+        private static final double LEAST = 0.4;
+        private static final double MOST = 2.5;
+        /** No household draws more than this beyond; a factor near zero of the capacity would ask for it. */
+        private static final double MOST_BEYOND = 1e4;
 
-        Draw(Comparison comparison, Way way, List<UncertainInput> inputs, long seed) {
-            this.comparison = comparison;
-            this.way = way;
-            this.inputs = inputs;
-            days = new DrawnYear(comparison.duty().demand().model(), comparison.duty().days().firstDate(), Days.PER_YEAR,
-                    seed);
+        private final double visits;
+        private final List<List<YearlyUse>> uses = new ArrayList<>();
+
+        ByLoad(Comparison comparison, Way way) {
+            visits = way.visitsPerYear();
+            for (int i = 0; i <= STEPS; i++) {
+                Way.Circumstances there = new Way.Circumstances(load(i), 1, 1);
+                uses.add(way.possible(comparison.duty(), there).stream().map(one -> new YearlyUse(one.year().regenerations(),
+                        one.year().saltGrams() / 1000, one.year().waterLitres(), visits)).toList());
+            }
         }
+
+        private static double load(int step) {
+            return LEAST * StrictMath.pow(MOST / LEAST, (double) step / STEPS);
+        }
+
+        /** The least costly of what could be set, the load as drawn. */
+        YearlyUse use(double load, RunningCost cost) {
+            double place = STEPS * StrictMath.log(Math.max(LEAST, Math.min(MOST, load)) / LEAST) / StrictMath.log(MOST / LEAST);
+            int below = (int) Math.min(STEPS - 1.0, place);
+            double share = place - below;
+            YearlyUse low = cheapest(uses.get(below), cost);
+            YearlyUse high = cheapest(uses.get(below + 1), cost);
+            // Beyond the loads worked out salt and water go with the load.
+            double beyond = Math.min(MOST_BEYOND, load / Math.max(LEAST, Math.min(MOST, load)));
+            return new YearlyUse(beyond * mixed(share, low.regenerationsPerYear(), high.regenerationsPerYear()),
+                    beyond * mixed(share, low.saltKilograms(), high.saltKilograms()),
+                    beyond * mixed(share, low.waterLitres(), high.waterLitres()), visits);
+        }
+
+        private static double mixed(double share, double low, double high) {
+            return low + share * (high - low);
+        }
+
+        private YearlyUse cheapest(List<YearlyUse> possible, RunningCost cost) {
+            YearlyUse best = new YearlyUse(0, 0, 0, visits);
+            double least = Double.POSITIVE_INFINITY;
+            for (YearlyUse use : possible) {
+                double yearly = use.saltKilograms() * cost.saltPerKilogram()
+                        + use.waterLitres() / 1000 * cost.waterPerCubicMetre();
+                if (yearly < least) {
+                    least = yearly;
+                    best = use;
+                }
+            }
+            return best;
+        }
+    }
+
+    /** One draw after the other. */
+    private record Draw(Comparison comparison, Way way, List<UncertainInput> inputs, ByLoad own, ByLoad baseline)
+            implements Sample.Model {
 
         @Override
         public double[] results(double[] values, int draw) {
@@ -148,14 +195,16 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
                 of.put(inputs.get(i).input(), bounded(values[i]));
             }
             Factors factors = new Factors(of);
-            days.draw(draw);
-            Alternative own = comparison.alternative(way, days, factors);
-            Alternative baseline = comparison.alternative(comparison.baseline(), days, factors);
+            Way.Circumstances there = factors.circumstances();
+            double load = there.hardness() * there.dailyUse() / there.capacity();
+            RunningCost running = comparison.running(factors);
+            Alternative ours = comparison.priced(way, own.use(load, running), factors);
+            Alternative theirs = comparison.priced(comparison.baseline(), baseline.use(load, running), factors);
             Prices prices = factors.on(comparison.bills().prices());
             int years = comparison.horizonYears();
-            double worth = LifeCycleCost.of(baseline, years, prices) - LifeCycleCost.of(own, years, prices);
-            double extra = own.outlay().investment() - baseline.outlay().investment();
-            double saved = baseline.yearly().minus(own.yearly()).total();
+            double worth = LifeCycleCost.of(theirs, years, prices) - LifeCycleCost.of(ours, years, prices);
+            double extra = ours.outlay().investment() - theirs.outlay().investment();
+            double saved = theirs.yearly().minus(ours.yearly()).total();
             double payback = extra <= 0 ? 0 : saved > 0 ? extra / saved : Double.POSITIVE_INFINITY;
             return new double[] {worth, payback};
         }

@@ -17,6 +17,7 @@ public final class Rounding {
     public static final int ADDEND_DIGITS = 10;
 
     private static final MathContext ANSWER = new MathContext(SIGNIFICANT_DIGITS, RoundingMode.HALF_EVEN);
+    private static final int THOUSANDTH_DECIMALS = 3;
     private static final MathContext ADDEND = new MathContext(ADDEND_DIGITS, RoundingMode.HALF_EVEN);
     /** Each of them exact as a double. */
     private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
@@ -66,6 +67,13 @@ public final class Rounding {
         }
         long rounded = (long) whole + (rest > HALF ? 1 : 0);
         return Optional.of(BigDecimal.valueOf(value < 0 ? -rounded : rounded, decimals));
+    }
+
+    /** As {@link #answer}, in steps of a thousandth: for what is known to some hundredths, such as rare days a year. */
+    public static BigDecimal toThousandth(double value) {
+        BigDecimal exact = answer(value);
+        BigDecimal rounded = exact.setScale(Math.min(exact.scale(), THOUSANDTH_DECIMALS), RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
     /** {@code value}, finite, in the minor unit of the currency, such as cents, half to even. */

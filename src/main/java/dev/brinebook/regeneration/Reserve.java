@@ -53,12 +53,21 @@ public sealed interface Reserve {
         }
     }
 
-    /** One mean day, over the week: enough on about half of the days. */
-    record MeanDay() implements Reserve {
+    /**
+     * One mean day, days with nobody at home among them: enough on about half of the days of a house that is always lived in.
+     *
+     * @param meanDayLitres mean use of a day, {@link dev.brinebook.household.UseModel#meanLitres}
+     */
+    record MeanDay(double meanDayLitres) implements Reserve {
+
+        /** Refuses what no household draws. */
+        public MeanDay {
+            Guard.within(meanDayLitres, 0, WeekdayMeans.MAX_WEEKDAY_LITRES, "meanDayLitres");
+        }
 
         @Override
         public double litres(double meterVolumeLitres, WeekdayMeans means, double cv) {
-            return means.meanLitres();
+            return meanDayLitres;
         }
     }
 

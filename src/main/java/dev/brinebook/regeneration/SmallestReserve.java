@@ -3,55 +3,130 @@ package dev.brinebook.regeneration;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
-import dev.brinebook.household.DrawnYears;
 
-/** The smallest reserve of a delayed meter that keeps hard days as rare as asked. */
+/**
+ * The smallest reserve of a delayed meter that keeps to a service standard, in the steps in which it can be set: what is set is
+ * what was looked at. Hard days fall with the reserve.
+ */
 public final class SmallestReserve {
 
-    /** A reserve is found to this share of the meter volume. */
-    private static final double ACCURACY_SHARE = 1e-3;
-    public static final double MAX_HARD_DAYS = 365;
+    public static final double MIN_STEP_LITRES = 0.1;
+    public static final double MAX_STEP_LITRES = 1_000;
+    /** Keeps the logarithm of no hard days finite. */
+    private static final double LEAST_HARD_DAYS = 1e-12;
+    private static final double STEP_ROUNDING = 1e-9;
 
-    private SmallestReserve() {
+    private final LongRun longRun;
+    private final double meterLitres;
+    private final double bedLitres;
+    private final int overrideDays;
+    private final ServiceStandard standard;
+    private final double stepLitres;
+    private final int mostSteps;
+    /** Litres of reserve that take the hard days down by the factor e. */
+    private final double fallOffLitres;
+
+    private SmallestReserve(LongRun longRun, double bedLitres, Policy meter, ServiceStandard standard, double stepLitres) {
+        this.longRun = longRun;
+        this.bedLitres = bedLitres;
+        this.standard = standard;
+        this.stepLitres = Guard.within(stepLitres, MIN_STEP_LITRES, MAX_STEP_LITRES, "stepLitres");
+        meterLitres = meter.meterVolumeLitres();
+        overrideDays = meter.overrideDays();
+        fallOffLitres = longRun.fallOffLitres();
+        mostSteps = (int) Math.ceil(meterLitres / stepLitres - STEP_ROUNDING);
     }
 
     /**
-     * The smallest reserve, in litres, with which no more than {@code hardDaysPerYear} come on the mean of the years; none
-     * when even regenerating every night does not do. Every reserve is tried on the same drawn years.
+     * The reserve, in litres; none when even regenerating every night does not keep to the standard. All that the meter counts
+     * is the most that can be kept back, and regenerates every night.
      *
      * @param meter the meter; its own reserve is not looked at
+     * @param stepLitres a reserve is a whole number of these
+     * @param likelyLitres where to look first
      */
-    public static Figure litres(DrawnYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
-            MeteredDelayed meter, double hardDaysPerYear) {
-        Guard.within(hardDaysPerYear, 0, MAX_HARD_DAYS, "hardDaysPerYear");
-        double low = 0;
-        double high = meter.meterVolumeLitres();
-        Tries tries = new Tries(drawn, hardnessMilligramsPerLitre, regeneration, meter);
-        if (tries.hardDays(low) <= hardDaysPerYear) {
-            return Figure.of(low);
-        }
-        if (tries.hardDays(high) > hardDaysPerYear) {
-            return Figure.none(NoAnswer.HARD_EVERY_NIGHT);
-        }
-        while (high - low > ACCURACY_SHARE * meter.meterVolumeLitres()) {
-            double middle = 0.5 * (low + high);
-            if (tries.hardDays(middle) <= hardDaysPerYear) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return Figure.of(high);
+    public static Figure litres(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
+            ServiceStandard standard, double stepLitres, double likelyLitres) {
+        double bed = hardnessMilligramsPerLitre > 0 ? regeneration.meterVolumeLitres(hardnessMilligramsPerLitre)
+                : Double.POSITIVE_INFINITY;
+        SmallestReserve search = new SmallestReserve(longRun, bed, meter, standard, stepLitres);
+        int likely = (int) Math.min(search.mostSteps, likelyLitres / stepLitres);
+        int steps = search.smallest(likely);
+        return steps < 0 ? Figure.none(NoAnswer.HARD_EVERY_NIGHT) : Figure.of(search.litres(steps));
     }
 
-    private record Tries(DrawnYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
-            MeteredDelayed meter) {
+    private double litres(int steps) {
+        return Math.min(meterLitres, steps * stepLitres);
+    }
 
-        /** Mean hard days of a year with a reserve. */
-        double hardDays(double reserveLitres) {
-            Policy policy = new MeteredDelayed(meter.meterVolumeLitres(), reserveLitres, meter.overrideDays());
-            SimulatedYears simulated = SimulatedYears.of(drawn, hardnessMilligramsPerLitre, regeneration, policy);
-            return simulated.spread(Totals::hardDays).mean();
+    /** The fewest steps that are enough for both lines of the standard, looking at {@code likely} first; -1 where none are. */
+    private int smallest(int likely) {
+        double asItIs = excess(likely, false);
+        double underStress = excess(likely, true);
+        boolean harder = underStress > asItIs;
+        int steps = smallest(harder, 0, likely, harder ? underStress : asItIs);
+        if (steps < 0 || steps == likely) {
+            return steps;
         }
+        double other = excess(steps, !harder);
+        return other > 0 ? smallest(!harder, steps, steps, other) : steps;
+    }
+
+    /** The fewest steps from {@code least} on that are enough for one line, if so many are; -1 where none are. */
+    private int smallest(boolean stressed, int least, int first, double atFirst) {
+        int low = least - 1;
+        int high = first;
+        double atLow = Double.NaN;
+        double atHigh = atFirst;
+        while (atHigh > 0) {
+            if (high == mostSteps) {
+                return -1;
+            }
+            low = high;
+            atLow = atHigh;
+            high = Math.min(mostSteps, high + stride(atLow));
+            atHigh = excess(high, stressed);
+        }
+        while (Double.isNaN(atLow) && high > least) {
+            int next = Math.max(least, high - stride(-atHigh));
+            double value = excess(next, stressed);
+            if (value > 0) {
+                low = next;
+                atLow = value;
+            } else {
+                high = next;
+                atHigh = value;
+            }
+        }
+        boolean halve = false;
+        while (high - low > 1 && !Double.isNaN(atLow)) {
+            double share = halve ? 0.5 : atLow / (atLow - atHigh);
+            int middle = Math.max(low + 1, Math.min(high - 1, (int) Math.ceil(low + share * (high - low))));
+            int before = high - low;
+            double value = excess(middle, stressed);
+            if (value > 0) {
+                low = middle;
+                atLow = value;
+            } else {
+                high = middle;
+                atHigh = value;
+            }
+            halve = high - low > before / 2;
+        }
+        return high;
+    }
+
+    /** Steps after which a logarithm of hard days so far off should be right: a day's use falls off by its scale or more. */
+    private int stride(double excess) {
+        return (int) Math.max(1, Math.min(mostSteps, Math.ceil(excess * fallOffLitres / stepLitres)));
+    }
+
+    /** Logarithm of hard days over those allowed. */
+    private double excess(int steps, boolean stressed) {
+        double use = stressed ? standard.stressedUse() : 1;
+        double capacity = stressed ? standard.stressedCapacity() : 1;
+        double days = longRun.delayedHardDays(meterLitres / use, (meterLitres - litres(steps)) / use, bedLitres * capacity / use,
+                overrideDays);
+        return StrictMath.log((days + LEAST_HARD_DAYS) / standard.allowed(stressed));
     }
 }

@@ -1,6 +1,8 @@
 package dev.brinebook.regeneration;
 
+import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.Days;
 
 /**
@@ -9,6 +11,17 @@ import dev.brinebook.household.Days;
 public record YearlyTotals(double regenerations, double overrides, double saltGrams, double waterLitres,
                            double throughBedLitres, double bypassedLitres, double hardDays, double hardLitres,
                            double removedGrams, double regeneratedGrams, double unusedGrams) {
+
+    /** Mean days between two regenerations; none where it never regenerates. */
+    public Figure intervalDays() {
+        return regenerations > 0 ? Figure.of(Days.PER_YEAR / regenerations) : Figure.none(NoAnswer.NEVER_REGENERATES);
+    }
+
+    /** Share of the water drawn that passed a bed that was used up. */
+    public double hardShare() {
+        double drawn = throughBedLitres + bypassedLitres;
+        return drawn > 0 ? hardLitres / drawn : 0;
+    }
 
     /** Every total times 365 over the {@code days} it was counted on. */
     public static YearlyTotals of(Totals totals, int days) {

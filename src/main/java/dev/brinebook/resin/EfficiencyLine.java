@@ -15,7 +15,8 @@ import java.util.OptionalInt;
  * <p>Not a certification: what is held against a line here is a computed estimate, and the certified rating of a model
  * comes from a test.
  *
- * <p>Source: [CA-HSC-116785] sections 116785(b), 116790; [DOE-BASC] for the product standard; [MMSD].
+ * <p>Source: [CA-HSC-116785] section 116785(b), and 116790 for appliances that a clock starts, in place before 1980 in the
+ * areas named there; [DOE-BASC] for the product standard; [MMSD].
  *
  * @param code stable name of the line
  * @param sourceKey key of the source

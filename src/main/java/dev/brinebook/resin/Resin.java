@@ -8,7 +8,7 @@ import java.util.Objects;
  *
  * @param totalEquivalentsPerLitre exchange sites of a litre of settled resin
  * @param voidShare volume between the beads, as a share of the bed
- * @param stages equal mixing stages that the bed behaves like: the more, the sharper its front
+ * @param stages equal stages that the bed behaves like: the more, the sharper its front
  * @param selectivity how firmly it holds each ion
  */
 public record Resin(double totalEquivalentsPerLitre, double voidShare, int stages, Selectivity selectivity) {
@@ -21,11 +21,11 @@ public record Resin(double totalEquivalentsPerLitre, double voidShare, int stage
     public static final int MIN_STAGES = 1;
     public static final int MAX_STAGES = 100;
     /**
-     * Stages of a household bed: no source at hand settles them. With 15 one {@link ResinEfficiency} for all doses
-     * reproduces either capacity table, within 2.7 % and 1.3 %; with 20 within 3.2 % and 2.0 %. Going from 20 to 40 raises
-     * the capacity by less than 6 %, most at the lowest dose.
+     * Stages of a household bed: no source at hand settles them. With 6 one {@link ResinEfficiency} for all doses
+     * reproduces either capacity table best, within 2.6 % and 1.2 %; with 10 within 3.2 % and 1.8 %, with 20 within 4.6 %
+     * and 3.2 %. Going from 6 to 12 raises the capacity by less than 10 %, most at the lowest dose.
      */
-    public static final int ASSUMED_STAGES = 15;
+    public static final int ASSUMED_STAGES = 6;
 
     /** New gel resin. Source: [WCP-2011] and [WT-2014] for 2.0 eq/L, [CP-RESIN-BEAD] for the voids. */
     public static final Resin STANDARD = new Resin(2.0, ResinBead.DEFAULT.voidShare(), ASSUMED_STAGES,

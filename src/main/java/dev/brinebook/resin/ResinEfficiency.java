@@ -12,9 +12,9 @@ import dev.brinebook.guard.Guard;
 public final class ResinEfficiency {
 
     /** Resin in use: [CP-WORKING-TABLE] within 3 % at every dose, water of 300 mg/L and 1 meq/L of sodium. */
-    public static final double WORKING = 0.74;
+    public static final double WORKING = 0.79;
     /** New resin: [RESIN-DATA-SHEET] within 2 % at every dose, water of 500 mg/L and 1 meq/L of sodium. */
-    public static final double NEW_RESIN = 0.83;
+    public static final double NEW_RESIN = 0.90;
     public static final double MIN_EFFICIENCY = 0.3;
     public static final double MAX_EFFICIENCY = 1;
 

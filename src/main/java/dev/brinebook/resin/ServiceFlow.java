@@ -25,7 +25,7 @@ public final class ServiceFlow {
     public static final double GUIDE_HIGH_BED_VOLUMES_PER_HOUR = BedFlowUnit.GPM_PER_CUBIC_FOOT.toBase(5);
     /** Short peaks by [CP-HYDRAULICS]: 10 gpm/ft³. */
     public static final double GUIDE_PEAK_BED_VOLUMES_PER_HOUR = BedFlowUnit.GPM_PER_CUBIC_FOOT.toBase(10);
-    /** Pressure drop of a household softener by [CP-HYDRAULICS]: 15 psi. */
+    /** Pressure drop of a household softener by [NSF-ANSI-44]: 15 psi. */
     public static final double GUIDE_PRESSURE_DROP_PASCALS = 15 * Exact.PSI_PASCALS;
     /** Highest pressure drop of any softener by [DAVIS] table 8-3: 20 psi. */
     public static final double GUIDE_MAX_PRESSURE_DROP_PASCALS = 20 * Exact.PSI_PASCALS;

@@ -7,19 +7,13 @@ import static dev.brinebook.resin.StageEquilibrium.POTASSIUM;
 import static dev.brinebook.resin.StageEquilibrium.SODIUM;
 
 /**
- * The state of a bed of equal mixing stages in exchange equilibrium, and the two ways in which water moves it on.
+ * The state of a bed of equal stages in exchange equilibrium, and how water moves it on: in plug flow.
  *
  * <p>Working memory of one calculation: primitive arrays that change in place, never shared. All amounts are equivalents
  * per litre of the stage, in resin and pore water together; all concentrations equivalents per litre of water.
  *
- * <ul>
- * <li>{@link #shift}: the pore water moves on by one stage, then every stage comes to equilibrium. This is the advection of
+ * <p>A shift moves the pore water on by one stage, then every stage comes to equilibrium. This is the advection of
  * [PHREEQC], against which the bed is checked. A brine stays unmixed with the water before it.
- * <li>{@link #flow}: the stages are stirred vessels that water flows through, brine and water mix in them. Any length of
- * step, so a service run takes a hundred times fewer; what {@link CyclicColumn} uses.
- * </ul>
- * In service both come to the same, since the pores hold next to nothing. In brine the mixing costs about 4 % of the
- * capacity at 6 lb/ft³ of salt and 1 % at 15.
  */
 final class StagedBed {
 
@@ -79,30 +73,29 @@ final class StagedBed {
         System.arraycopy(other.ratio, 0, ratio, 0, stages);
     }
 
-    /** Moves the pore water on by one stage, in the direction of service. */
-    void shift(double[] feed) {
-        for (int i = 0; i < IONS; i++) {
-            outflow[i] = water[i * stages + stages - 1];
-        }
-        for (int s = stages - 1; s >= 0; s--) {
-            for (int i = 0; i < IONS; i++) {
-                int here = i * stages + s;
-                total[here] += voids * ((s == 0 ? feed[i] : water[here - 1]) - water[here]);
-                supply[i] = total[here];
-            }
-            strength[s] = s == 0 ? sum(feed) : strength[s - 1];
-            equilibrate(s, voids);
-        }
+    /** Litres in the pores of one stage, per litre of bed: what one shift brings. */
+    double bedVolumesPerShift() {
+        return voids / stages;
     }
 
-    /** Passes {@code bedVolumes} of a water through stirred stages, upwards against the direction of service. */
-    void flow(double[] feed, double bedVolumes, boolean upwards) {
-        double litres = bedVolumes * stages;
+    /**
+     * Passes as much of a water as {@code shifts} bring, upwards against the direction of service.
+     *
+     * <p>Up to one shift the pore water of each stage gives way to that of the stage before, in that share. More shifts at
+     * once are for water as strong as that in the pores: a step of second order between the water before and after it,
+     *
+     * <pre>θ = (1 − 1/n) / 2</pre>
+     *
+     * <p>θ share of the water after; n shifts. It comes to the same as n shifts one by one, but for the third power of the
+     * step; at n = 1 it is the shift itself.
+     */
+    void advance(double[] feed, double shifts, boolean upwards) {
+        double litres = shifts * voids;
         System.arraycopy(feed, 0, inflow, 0, IONS);
         double inflowStrength = sum(feed);
         for (int n = 0; n < stages; n++) {
             int s = upwards ? stages - 1 - n : n;
-            double late = implicitShare(s, litres, inflowStrength);
+            double late = lateShare(s, shifts, inflowStrength);
             for (int i = 0; i < IONS; i++) {
                 int here = i * stages + s;
                 outflow[i] = (1 - late) * water[here];
@@ -122,20 +115,24 @@ final class StagedBed {
     }
 
     /**
-     * Half, the trapezoidal rule; or all, the implicit rule, where half would take more out of a stage than is in it, or
-     * would make the strength of its water swing.
+     * How much of what leaves a stage is its water after the step; all of it, as from a stirred vessel, where less would
+     * take more out of the stage than is in it, or would make the strength of its water swing.
      */
-    private double implicitShare(int s, double litres, double inflowStrength) {
-        if (litres > 2 * voids && Math.abs(strength[s] - inflowStrength) > EVEN_STRENGTH * inflowStrength) {
+    private double lateShare(int s, double shifts, double inflowStrength) {
+        if (shifts <= 1) {
+            return 0;
+        }
+        if (Math.abs(strength[s] - inflowStrength) > EVEN_STRENGTH * inflowStrength) {
             return 1;
         }
+        double late = 0.5 - 0.5 / shifts;
         for (int i = 0; i < IONS; i++) {
             int here = i * stages + s;
-            if (total[here] + litres * (inflow[i] - 0.5 * water[here]) < 0) {
+            if (total[here] + shifts * voids * (inflow[i] - (1 - late) * water[here]) < 0) {
                 return 1;
             }
         }
-        return 0.5;
+        return late;
     }
 
     /** Shares {@link #supply} out between the resin of a stage and {@code litres} of water per litre of it. */
@@ -146,9 +143,15 @@ final class StagedBed {
         }
     }
 
-    /** Whether the pore water where the flow leaves is as strong as {@code feed}, but for {@code tolerance} of it. */
-    boolean isWashedOut(double[] feed, double tolerance, boolean upwards) {
-        return Math.abs(strength[upwards ? 0 : stages - 1] / sum(feed) - 1) <= tolerance;
+    /** Whether the water in all pores is as strong as {@code feed}. */
+    boolean isAsStrongAs(double[] feed) {
+        double even = sum(feed);
+        for (double here : strength) {
+            if (Math.abs(here - even) > EVEN_STRENGTH * even) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** An ion in the water of the last stage. */

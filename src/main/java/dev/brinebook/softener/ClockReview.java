@@ -1,12 +1,13 @@
 package dev.brinebook.softener;
 
-import dev.brinebook.household.Days;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.ClockOnWeekdays;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Regeneration;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Looks at the interval of a clock. */
@@ -15,17 +16,19 @@ final class ClockReview {
     private ClockReview() {
     }
 
-    /** The last bit of a dose that was looked up for a capacity. */
-    private static final double SAME_SHARE = 1e-9;
+    /** A capacity needed is found to this share. */
+    private static final double CAPACITY_ACCURACY = 1e-3;
 
     static List<Finding> of(Found found, Duty duty, double capacityGrams) {
         int days = longestGapDays(found.policy());
-        int lasting = daysThatLast(capacityGrams * (1 + SAME_SHARE), duty);
-        int longest = Math.min(lasting, MeterSettings.overrideDays(duty));
+        Regeneration real = found.setup().regeneration(duty.water().temperatureCelsius());
+        Regeneration corrected = new Regeneration(capacityGrams, real.saltGrams(), real.waterLitres(), real.minutes());
+        boolean served = duty.isServed(found.policy(), corrected);
+        int longest = Math.max(1, daysThatServe(corrected, duty));
         List<Finding> findings = new ArrayList<>();
-        if (days > lasting) {
+        if (!served && longest < days) {
             findings.add(finding(Finding.Code.CLOCK_INTERVAL_TOO_LONG, found, days, longest, duty));
-        } else if (days < longest) {
+        } else if (served && days < longest) {
             findings.add(finding(Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED, found, days, longest, duty));
         }
         if (duty.iron() && days > MeterSettings.OVERRIDE_DAYS_WITH_IRON) {
@@ -39,26 +42,47 @@ final class ClockReview {
                 duty));
     }
 
-    /** Hardness of the {@code days} successive days of highest use, grams as CaCO3. */
-    static double worstLoadGrams(Duty duty, int days) {
-        Days year = duty.days();
-        int span = Math.min(days, year.size());
-        double sum = 0;
-        double worst = 0;
-        for (int i = 0; i < year.size(); i++) {
-            sum += year.useLitres(i) - (i >= span ? year.useLitres(i - span) : 0);
-            worst = Math.max(worst, sum);
-        }
-        return worst * duty.hardness().totalMgPerL() / 1000;
+    /** The longest interval, up to the usual day override, with which a clock keeps to the service standard; 0 for none. */
+    static int daysThatServe(Regeneration regeneration, Duty duty) {
+        return daysThatServe(0, regeneration, duty);
     }
 
-    /** The most days that a capacity lasts, whichever days of the year they are; at least 1. */
-    static int daysThatLast(double capacityGrams, Duty duty) {
-        int days = 1;
-        while (days < Policy.MAX_INTERVAL_DAYS && worstLoadGrams(duty, days + 1) <= capacityGrams) {
+    /** The same where an interval is known to serve. */
+    static int daysThatServe(int known, Regeneration regeneration, Duty duty) {
+        int days = known;
+        while (days < MeterSettings.overrideDays(duty) && duty.isServed(new ClockEveryDays(days + 1), regeneration)) {
             days++;
         }
         return days;
+    }
+
+    /**
+     * The least capacity with which a clock keeps to the service standard, grams as CaCO3; none where hardly any is needed, or
+     * more than {@code mostGrams}, the most that a dose restores.
+     */
+    static OptionalDouble capacityThatServes(Policy clock, Regeneration regeneration, double mostGrams, Duty duty) {
+        double low = 0;
+        double high = Math.max(1, mostGrams);
+        if (!serves(clock, high, regeneration, duty)) {
+            return OptionalDouble.empty();
+        }
+        while (high - low > CAPACITY_ACCURACY * high) {
+            double middle = 0.5 * (low + high);
+            if (serves(clock, middle, regeneration, duty)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+            if (high < 1) {
+                return OptionalDouble.empty();
+            }
+        }
+        return OptionalDouble.of(high);
+    }
+
+    private static boolean serves(Policy clock, double capacityGrams, Regeneration regeneration, Duty duty) {
+        return duty.isServed(clock, new Regeneration(capacityGrams, regeneration.saltGrams(), regeneration.waterLitres(),
+                regeneration.minutes()));
     }
 
     /** Longest time between two regenerations of a clock, its override included. */

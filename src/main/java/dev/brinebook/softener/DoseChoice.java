@@ -1,27 +1,31 @@
 package dev.brinebook.softener;
 
+import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.SaltDoseUnit;
-import dev.brinebook.regeneration.Outcome;
-import dev.brinebook.regeneration.Simulation;
-import dev.brinebook.regeneration.Trial;
+import dev.brinebook.regeneration.MeteredDelayed;
+import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
- * The salt dose that is cheapest to run for a duty, metered, found by trying every half pound per cubic foot on the same
- * days.
+ * The salt dose and the reserve that together cost least to run, metered, in the long run, while the service standard is kept.
  *
- * <p>A low dose removes more hardness per salt, but regenerates more often, and each time the reserve is thrown away and
- * the rinse water is used: the cheapest lies where the two balance.
+ * <p>Every half pound per cubic foot is looked at with the smallest reserve that keeps to the standard. A low dose removes more
+ * hardness per salt, but regenerates more often, and each time the reserve is thrown away and the rinse water is used: the
+ * cheapest lies where the two balance.
  *
  * @param best the dose chosen
- * @param options every dose tried, lowest first
+ * @param options every dose looked at, lowest first
  */
 public record DoseChoice(Option best, List<Option> options) {
 
@@ -34,7 +38,7 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER = 8;
     /** Highest dose that is recommended: the highest published point. Source: [CP-WORKING-TABLE]. */
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
-    /** Costs that part by less come from the order of the days, not from the dose; the lower dose then wastes less salt. */
+    /** Settings whose cost lies within this share of the least are as good: nobody knows prices and use better. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
     static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
 
@@ -43,20 +47,23 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /**
-     * One dose tried.
+     * One dose, with the reserve that goes with it.
      *
      * @param dosed the softener at the dose
      * @param settings the meter settings that go with it
-     * @param outcome what happened on the days
-     * @param costPerYear salt and regeneration water of a year
-     * @param intervalDays days of mean use that the capacity lasts; infinite when nothing is used
+     * @param year what is to be expected of a year
+     * @param costPerYear salt and regeneration water of that year
      */
-    public record Option(DosedSoftener dosed, MeterSettings settings, Outcome outcome, double costPerYear,
-            double intervalDays) {
+    public record Option(DosedSoftener dosed, MeterSettings settings, YearlyTotals year, double costPerYear) {
 
         /** Whether the water keeps below the end point of hardness. */
         public boolean holdsEndPoint() {
             return dosed.softener().holdsEndPoint(dosed.saltDoseGramsPerLitre());
+        }
+
+        /** Mean days between two regenerations; none where it never regenerates. */
+        public Figure intervalDays() {
+            return year.intervalDays();
         }
 
         boolean isEfficient(Duty duty) {
@@ -64,19 +71,20 @@ public record DoseChoice(Option best, List<Option> options) {
         }
 
         boolean lasts(Duty duty) {
-            return outcome.meanIntervalDays().asOptional().orElse(Double.POSITIVE_INFINITY) >= duty.minimumIntervalDays();
+            return intervalDays().asOptional().orElse(Double.POSITIVE_INFINITY) >= duty.minimumIntervalDays();
         }
 
-        boolean coversADay() {
-            return settings.reserveLitres() <= settings.meterLitres();
+        boolean serves() {
+            return settings.keepsStandard();
         }
     }
 
-    /** What a dose should keep to, said as what it means not to. */
+    /** What a setting should keep to, said as what it means not to. */
     public enum Limit implements Worded {
         LEAKAGE("more hardness leaks through than the end point allows"),
-        INTERVAL("the capacity does not last the fewest days between regenerations"),
-        SALT_EFFICIENCY("less hardness is removed for the salt than is asked for");
+        SERVICE_STANDARD("hard water passes on more days than the service standard allows, even where it regenerates every night"),
+        SALT_EFFICIENCY("less hardness is removed for the salt than is asked for"),
+        INTERVAL("fewer days lie between regenerations than are aimed at");
 
         private final String words;
 
@@ -90,62 +98,186 @@ public record DoseChoice(Option best, List<Option> options) {
         }
     }
 
+    /** What decides the dose, said as a sentence without capital and full stop. */
+    public enum Bound implements Worded {
+        /** Less salt would regenerate too often and more would remove too little: the cost itself has its least here. */
+        COST("a lower dose regenerates so often that it costs more, a higher one removes less hardness for its salt"),
+        /** A lower dose would leak more than the end point. */
+        LEAKAGE("a lower dose would cost less, but leaks more hardness than the end point allows"),
+        /** No lower dose keeps to the service standard. */
+        SERVICE_STANDARD("a lower dose does not keep to the service standard with any reserve"),
+        /** A higher dose would be less efficient than asked for. */
+        EFFICIENCY("a higher dose would cost less, but removes less hardness for its salt than is asked for"),
+        LOWEST_RECOMMENDED("a lower dose is not recommended for this water"),
+        HIGHEST_RECOMMENDED("a higher dose is not recommended");
+
+        private final String words;
+
+        Bound(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String words() {
+            return words;
+        }
+    }
+
     /**
-     * The cheapest dose that holds the end point of hardness, has the salt efficiency that the duty asks for, and at which
-     * the fewest days that it asks for lie between two regenerations on the mean; or the lowest of the doses that cost the
-     * same within {@link #ASSUMED_EQUAL_COST_SHARE}. When none has the efficiency, that limit is dropped; when none lasts so
-     * long, the cheapest that covers a day of high use; when none does that either, or none holds the end point, the
-     * highest; and the highest that the tables cover when the column settles to no cycle at any other.
-     * {@link #unmet} tells what was dropped.
+     * What a limit costs.
+     *
+     * @param limit the limit
+     * @param kept whether the settings chosen keep to it
+     * @param costPerYear what it costs a year where it is kept, and what keeping to it would cost more where it is not
+     */
+    public record PricedLimit(Limit limit, boolean kept, double costPerYear) {
+    }
+
+    /**
+     * The dose and reserve of least expected cost that hold the end point of hardness, keep to the service standard and have
+     * the salt efficiency that the duty asks for. When none has the efficiency, that limit is dropped; when none keeps to the
+     * standard, the dose with fewest hard days, regenerated every night; when none holds the end point, the highest; and the
+     * highest that the tables cover when the column settles to no cycle at any other. {@link #unmet} says what was dropped.
+     *
+     * <p>The fewest days between regenerations that the duty aims at do not decide: a dose just short of them would give way
+     * to one that costs much more. {@link #prices} says what keeping to them would cost.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
+        double likely = 0;
         for (int i = 0; i <= stepsFrom(lowest); i++) {
-            double dose = softener.salt().fromSodiumChloride(
-                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(lowest + i * STEP_POUNDS_PER_CUBIC_FOOT));
+            double dose = grams(softener, lowest + i * STEP_POUNDS_PER_CUBIC_FOOT);
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
-                options.add(option(softener, dose, duty, cost));
+                options.add(option(softener, dose, duty, cost, likely));
+                likely = options.get(options.size() - 1).settings().reserveLitres();
             }
         }
         if (options.isEmpty()) {
-            options.add(option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost));
+            options.add(option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost, 0));
         }
-        List<Option> held = options.stream().filter(Option::holdsEndPoint).toList();
-        List<Option> efficient = orAll(held, option -> option.isEfficient(duty));
-        List<Option> lasting = efficient.stream().filter(option -> option.lasts(duty)).toList();
-        List<Option> covering = efficient.stream().filter(Option::coversADay).toList();
-        List<Option> choice = !lasting.isEmpty() ? lasting
-                : !covering.isEmpty() ? covering : List.of(options.get(options.size() - 1));
-        double least = choice.stream().mapToDouble(Option::costPerYear).min().orElseThrow();
-        Option best = choice.stream().filter(option -> option.costPerYear() <= least * (1 + ASSUMED_EQUAL_COST_SHARE))
-                .findFirst().orElseThrow();
-        return new DoseChoice(best, options);
+        return new DoseChoice(best(options, duty), options);
     }
 
-    /** Limits of the duty that the dose chosen does not keep to, because none that keeps to the others does. */
+    private static Option best(List<Option> options, Duty duty) {
+        return least(candidates(options, duty).stream()).orElseThrow();
+    }
+
+    /** The options of which the best is the one that costs least, whatever the prices. */
+    public List<Option> candidates(Duty duty) {
+        return candidates(options, duty);
+    }
+
+    private static List<Option> candidates(List<Option> options, Duty duty) {
+        List<Option> held = options.stream().filter(Option::holdsEndPoint).toList();
+        if (held.isEmpty()) {
+            return List.of(options.get(options.size() - 1));
+        }
+        List<Option> serving = held.stream().filter(Option::serves).toList();
+        if (serving.isEmpty()) {
+            return List.of(held.stream().min(Comparator.comparingDouble(option -> option.year().hardDays())).orElseThrow());
+        }
+        List<Option> efficient = serving.stream().filter(option -> option.isEfficient(duty)).toList();
+        return efficient.isEmpty() ? serving : efficient;
+    }
+
+    /** Of several that cost the same, the lowest dose. */
+    private static Optional<Option> least(Stream<Option> options) {
+        return options.min(Comparator.comparingDouble(Option::costPerYear));
+    }
+
+    /** Limits of the duty that the dose chosen does not keep to. */
     public List<Limit> unmet(Duty duty) {
         List<Limit> unmet = new ArrayList<>();
         if (!best.holdsEndPoint()) {
             unmet.add(Limit.LEAKAGE);
         }
-        if (!best.lasts(duty)) {
-            unmet.add(Limit.INTERVAL);
+        if (!best.serves()) {
+            unmet.add(Limit.SERVICE_STANDARD);
         }
         if (!best.isEfficient(duty)) {
             unmet.add(Limit.SALT_EFFICIENCY);
         }
+        if (!best.lasts(duty)) {
+            unmet.add(Limit.INTERVAL);
+        }
         return unmet;
+    }
+
+    private Predicate<Option> keeps(Duty duty, Limit left) {
+        return option -> (left == Limit.LEAKAGE || option.holdsEndPoint()) && option.serves()
+                && (left == Limit.SALT_EFFICIENCY || option.isEfficient(duty));
+    }
+
+    /** The doses that keep to all firm limits and cost as little as the best, within {@link #ASSUMED_EQUAL_COST_SHARE}. */
+    public List<Option> band(Duty duty) {
+        List<Option> band = options.stream().filter(keeps(duty, null))
+                .filter(option -> option.costPerYear() <= best.costPerYear() * (1 + ASSUMED_EQUAL_COST_SHARE)).toList();
+        return band.contains(best) ? band : List.of(best);
+    }
+
+    /** The largest reserve with which the dose chosen costs as little, within {@link #ASSUMED_EQUAL_COST_SHARE}. */
+    public double largestReserveLitres(Duty duty, RunningCost cost) {
+        double low = best.settings().reserveLitres();
+        double high = best.settings().meterLitres();
+        int steps = (int) Math.floor((high - low) / duty.reserveStepLitres());
+        int enough = 0;
+        while (steps - enough > 1) {
+            int middle = (enough + steps) / 2;
+            if (reservedCost(low + middle * duty.reserveStepLitres(), duty, cost)
+                    <= best.costPerYear() * (1 + ASSUMED_EQUAL_COST_SHARE)) {
+                enough = middle;
+            } else {
+                steps = middle;
+            }
+        }
+        return low + enough * duty.reserveStepLitres();
+    }
+
+    private double reservedCost(double reserveLitres, Duty duty, RunningCost cost) {
+        return cost.ofYear(duty.year(new MeteredDelayed(best.settings().meterLitres(), reserveLitres,
+                best.settings().overrideDays()), best.dosed().regeneration()));
+    }
+
+    /** Limits that are kept at a price, and the interval where keeping it would have one. */
+    public List<PricedLimit> prices(Duty duty) {
+        List<PricedLimit> prices = new ArrayList<>();
+        for (Limit limit : List.of(Limit.LEAKAGE, Limit.SALT_EFFICIENCY)) {
+            OptionalDouble without = options.stream().filter(keeps(duty, limit)).mapToDouble(Option::costPerYear).min();
+            if (without.isPresent() && without.getAsDouble() < best.costPerYear() && !unmet(duty).contains(limit)) {
+                prices.add(new PricedLimit(limit, true, best.costPerYear() - without.getAsDouble()));
+            }
+        }
+        if (!best.lasts(duty)) {
+            least(options.stream().filter(keeps(duty, null)).filter(option -> option.lasts(duty))).ifPresent(lasting ->
+                    prices.add(new PricedLimit(Limit.INTERVAL, false, lasting.costPerYear() - best.costPerYear())));
+        }
+        return prices;
+    }
+
+    /** What keeps a cheaper dose out, or that none is cheaper; none where the firm limits leave no dose. */
+    public Optional<Bound> bound(Duty duty) {
+        if (!keeps(duty, null).test(best)) {
+            return Optional.empty();
+        }
+        List<PricedLimit> prices = prices(duty);
+        if (prices.stream().anyMatch(price -> price.limit() == Limit.LEAKAGE)) {
+            return Optional.of(Bound.LEAKAGE);
+        }
+        if (prices.stream().anyMatch(price -> price.limit() == Limit.SALT_EFFICIENCY)) {
+            return Optional.of(Bound.EFFICIENCY);
+        }
+        int index = options.indexOf(best);
+        if (index > 0 && !options.get(index - 1).serves()) {
+            return Optional.of(Bound.SERVICE_STANDARD);
+        }
+        return Optional.of(index == 0 ? Bound.LOWEST_RECOMMENDED
+                : index == options.size() - 1 ? Bound.HIGHEST_RECOMMENDED : Bound.COST);
     }
 
     /** The options at every other step, which are whole pounds per cubic foot, and the best. */
     public List<Option> shown() {
         return options.stream().filter(option -> option == best || options.indexOf(option) % 2 == 0).toList();
-    }
-
-    private static List<Option> orAll(List<Option> options, Predicate<Option> limit) {
-        List<Option> within = options.stream().filter(limit).toList();
-        return within.isEmpty() ? options : within;
     }
 
     /** Lowest dose of sodium chloride that is recommended for {@code water}, pounds per cubic foot. */
@@ -159,15 +291,21 @@ public record DoseChoice(Option best, List<Option> options) {
         return (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowestPoundsPerCubicFoot) / STEP_POUNDS_PER_CUBIC_FOOT);
     }
 
-    /** One dose, metered, on the days of the duty. */
+    /** A dose of sodium chloride as one of the softener's salt, g/L. */
+    static double grams(Softener softener, double poundsPerCubicFoot) {
+        return softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(poundsPerCubicFoot));
+    }
+
+    /** One dose, metered, with the reserve that goes with it. */
     public static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost) {
+        return option(softener, saltDoseGramsPerLitre, duty, cost, 0);
+    }
+
+    private static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost,
+            double likelyReserveLitres) {
         DosedSoftener dosed = DosedSoftener.designed(softener, saltDoseGramsPerLitre, duty.water().temperatureCelsius());
-        MeterSettings settings = MeterSettings.of(dosed, duty);
-        Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), dosed.regeneration()),
-                settings.policy());
-        double load = duty.dailyLoadGrams();
-        double interval = load > 0 ? dosed.capacityGrams() / load : Double.POSITIVE_INFINITY;
-        return new Option(dosed, settings, outcome, Guard.notNegative(cost.ofYear(outcome.yearly()), "costPerYear"),
-                interval);
+        MeterSettings settings = MeterSettings.of(dosed, duty, likelyReserveLitres);
+        YearlyTotals year = duty.year(settings.policy(), dosed.regeneration());
+        return new Option(dosed, settings, year, Guard.notNegative(cost.ofYear(year), "costPerYear"));
     }
 }

@@ -4,6 +4,14 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.regeneration.HardDays;
+import dev.brinebook.regeneration.LongRun;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.ServiceStandard;
+import dev.brinebook.regeneration.SmallestReserve;
+import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.SoftenedWater;
@@ -17,27 +25,69 @@ import java.util.Objects;
  * @param water the water as tested
  * @param hardness its hardness, once iron and manganese count
  * @param demand the household
- * @param days the days that every choice is tried on
- * @param reserveProbability probability that the reserve of a meter covers the next day
+ * @param days the days as measured, or an example of a year where dates are needed; nothing is chosen on them
+ * @param longRun what any policy does in this household in the long run: what every choice rests on
+ * @param standard how seldom hard water may pass
+ * @param reserveStepLitres step in which the controller takes a reserve
  * @param minimumIntervalDays fewest days of mean use that the capacity should last
  * @param minimumSaltEfficiencyGramsPerGram least hardness removed per salt that a dose should have, 0 for none
  */
-public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days,
-        double reserveProbability, double minimumIntervalDays, double minimumSaltEfficiencyGramsPerGram) {
+public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days, LongRun longRun,
+        ServiceStandard standard, double reserveStepLitres, double minimumIntervalDays,
+        double minimumSaltEfficiencyGramsPerGram) {
+
+    /** Step in which controllers take a reserve: ten gallons. No source is at hand. */
+    public static final double ASSUMED_RESERVE_STEP_LITRES = VolumeUnit.US_GALLON.toBase(10);
 
     public Duty {
         Objects.requireNonNull(water, "water");
         Objects.requireNonNull(demand, "demand");
         Objects.requireNonNull(days, "days");
+        Objects.requireNonNull(longRun, "longRun");
+        Objects.requireNonNull(standard, "standard");
+        Guard.within(reserveStepLitres, SmallestReserve.MIN_STEP_LITRES, SmallestReserve.MAX_STEP_LITRES, "reserveStepLitres");
         Guard.positive(hardness.totalMgPerL(), "compensated hardness");
         Guard.positive(minimumIntervalDays, "minimumIntervalDays");
         Guard.within(minimumSaltEfficiencyGramsPerGram, 0, Salt.SODIUM_CHLORIDE.ceilingGramsPerGram(),
                 "minimumSaltEfficiencyGramsPerGram");
     }
 
+    /** With the usual steps of a controller. */
+    public Duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days, ServiceStandard standard,
+            double minimumIntervalDays, double minimumSaltEfficiencyGramsPerGram) {
+        this(water, hardness, demand, days, LongRun.of(demand.model()), standard, ASSUMED_RESERVE_STEP_LITRES,
+                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+    }
+
+    /** The same for a water so many times as hard, and days that use so many times as much. */
+    public Duty with(double hardnessFactor, double useFactor) {
+        return new Duty(water, hardness.times(hardnessFactor), demand, days, longRun.times(useFactor), standard,
+                reserveStepLitres, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+    }
+
+    /** Use of a mean day, vacant ones included. */
+    public double meanLitres() {
+        return longRun.meanLitres();
+    }
+
+    /** Expected totals of a year. */
+    public YearlyTotals year(Policy policy, Regeneration regeneration) {
+        return longRun.year(policy, hardness.totalMgPerL(), regeneration);
+    }
+
+    /** Hard days of a year, with how far years differ. */
+    public HardDays hardDays(Policy policy, Regeneration regeneration) {
+        return longRun.hardDays(policy, hardness.totalMgPerL(), regeneration);
+    }
+
+    /** Whether a policy keeps to the service standard. */
+    public boolean isServed(Policy policy, Regeneration regeneration) {
+        return standard.isMet(longRun, policy, hardness.totalMgPerL(), regeneration);
+    }
+
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */
     public double dailyLoadGrams() {
-        return days.meanLitres() * hardness.totalMgPerL() / 1000;
+        return meanLitres() * hardness.totalMgPerL() / 1000;
     }
 
     /** The hardness to set on a controller: whole grains per gallon, with the uncertainty of the test, at least one. */

@@ -3,6 +3,7 @@ package dev.brinebook.softener;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.Demand;
+import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBed;
@@ -31,9 +32,11 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
 
     /** Why a softener does not fit, said as one plain sentence without a full stop. */
     public enum Shortcoming implements Worded {
-        INTERVAL_TOO_SHORT("the capacity does not last the fewest days between regenerations that are aimed at"),
+        INTERVAL_TOO_SHORT("even at the highest salt dose that is recommended the capacity does not last the fewest days between"
+                + " regenerations that are aimed at"),
         LEAKS_ABOVE_END_POINT("at this salt dose more hardness leaks through than the end point allows"),
-        RESERVE_ABOVE_CAPACITY("a day of high use takes more than the whole capacity"),
+        SERVICE_STANDARD_NOT_MET("even regenerated every night it lets hard water pass on more days than the service standard"
+                + " allows"),
         CONTINUOUS_FLOW_TOO_HIGH("the lasting flow is more than the bed or its rating takes"),
         PEAK_FLOW_TOO_HIGH("short peaks are more than the bed or its rating takes"),
         BED_TOO_SHALLOW("the bed is less than 24 inches deep", "the bed is less than 61 cm deep"),
@@ -138,15 +141,14 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
             FlowCheck peak) {
         List<Shortcoming> found = new ArrayList<>();
         ResinBed bed = dosed.softener().bed();
-        if (interval.exists() && !(interval.value() >= duty.minimumIntervalDays())) {
+        if (interval.exists() && !(largestCapacityGrams(dosed) >= duty.minimumIntervalDays() * duty.dailyLoadGrams())) {
             found.add(Shortcoming.INTERVAL_TOO_SHORT);
         }
         if (!dosed.softener().holdsEndPoint(dosed.saltDoseGramsPerLitre())) {
             found.add(Shortcoming.LEAKS_ABOVE_END_POINT);
         }
-        MeterSettings settings = MeterSettings.of(dosed, duty);
-        if (settings.reserveLitres() > settings.meterLitres()) {
-            found.add(Shortcoming.RESERVE_ABOVE_CAPACITY);
+        if (!MeterSettings.of(dosed, duty).keepsStandard()) {
+            found.add(Shortcoming.SERVICE_STANDARD_NOT_MET);
         }
         if (!continuous.withinLimit()) {
             found.add(Shortcoming.CONTINUOUS_FLOW_TOO_HIGH);
@@ -161,5 +163,14 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
             found.add(Shortcoming.NO_ROOM_FOR_BACKWASH);
         }
         return found;
+    }
+
+    /** At the highest dose that is recommended, or at the dose itself where that is higher or alone has a capacity. */
+    private static double largestCapacityGrams(DosedSoftener dosed) {
+        Softener softener = dosed.softener();
+        double highest = softener.salt().fromSodiumChloride(
+                SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT));
+        return softener.capacity().isKnownAt(softener.salt(), highest)
+                ? Math.max(softener.capacityGrams(highest), dosed.capacityGrams()) : dosed.capacityGrams();
     }
 }

@@ -1,11 +1,13 @@
 package dev.brinebook.softener;
 
+import dev.brinebook.guard.Figure;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.regeneration.Regeneration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Looks at what is set on a meter: hardness, capacity, reserve and override. */
 final class MeterReview {
@@ -15,8 +17,9 @@ final class MeterReview {
     /** Capacity set may miss the real one by this share without a finding: steps of the setting, and of the table. */
     private static final double ASSUMED_CAPACITY_SLACK = 0.02;
     private static final double ASSUMED_CAPACITY_WASTE = 0.10;
-    private static final double ASSUMED_RESERVE_SLACK = 0.10;
     private static final double ASSUMED_RESERVE_WASTE = 0.50;
+    /** A setting that comes back with the six digits of an answer is still the same. */
+    private static final double ROUNDING_SHARE = 1e-5;
 
     private MeterReview() {
     }
@@ -27,7 +30,7 @@ final class MeterReview {
         found.meter().capacityGrams().ifPresent(set -> capacity(set, realCapacityGrams, found, duty,
                 findings));
         if (found.policy() instanceof MeteredDelayed delayed) {
-            reserve(delayed, found, duty, findings);
+            reserve(delayed, found, duty, realCapacityGrams, findings);
         }
         override(found, duty, findings);
         return findings;
@@ -35,6 +38,11 @@ final class MeterReview {
 
     private static void hardness(double set, Found found, Duty duty, List<Finding> findings) {
         double needed = duty.settingMgPerL();
+        hardnessCode(set, duty).ifPresent(code -> findings.add(new Finding(code, set, needed,
+                withMeter(found, found.meter().meterLitres() * set / needed, duty))));
+    }
+
+    private static Optional<Finding.Code> hardnessCode(double set, Duty duty) {
         double setGpg = HardnessUnit.GPG.fromBase(set);
         Finding.Code code = null;
         if (setGpg < duty.hardness().settingGpg(0) - 1e-6) {
@@ -44,31 +52,57 @@ final class MeterReview {
         } else if (setGpg > duty.settingGpg() + ASSUMED_HARDNESS_MARGIN_GPG) {
             code = Finding.Code.HARDNESS_TOO_HIGH;
         }
-        if (code != null) {
-            findings.add(new Finding(code, set, needed, withMeter(found, found.meter().meterLitres() * set / needed, duty)));
-        }
+        return Optional.ofNullable(code);
     }
 
     private static void capacity(double set, double real, Found found, Duty duty, List<Finding> findings) {
-        Finding.Code code = set > real * (1 + ASSUMED_CAPACITY_SLACK) ? Finding.Code.CAPACITY_ABOVE_DOSE
-                : set < real * (1 - ASSUMED_CAPACITY_WASTE) ? Finding.Code.CAPACITY_BELOW_DOSE : null;
+        double should = MeterSettings.wholeHundredsDown(real);
+        capacityCode(set, real).ifPresent(code -> findings.add(new Finding(code, set, should,
+                withMeter(found, found.meter().meterLitres() * should / set, duty))));
+    }
+
+    private static Optional<Finding.Code> capacityCode(double set, double real) {
+        return set > real * (1 + ASSUMED_CAPACITY_SLACK) ? Optional.of(Finding.Code.CAPACITY_ABOVE_DOSE)
+                : set < real * (1 - ASSUMED_CAPACITY_WASTE) ? Optional.of(Finding.Code.CAPACITY_BELOW_DOSE) : Optional.empty();
+    }
+
+    /** The reserve against the smallest that keeps to the service standard, once the other settings are as they should be. */
+    private static void reserve(MeteredDelayed delayed, Found found, Duty duty, double realCapacityGrams,
+            List<Finding> findings) {
+        Regeneration real = found.setup().regeneration(duty.water().temperatureCelsius());
+        Regeneration corrected = new Regeneration(realCapacityGrams, real.saltGrams(), real.waterLitres(), real.minutes());
+        double set = delayed.reserveLitres();
+        MeteredDelayed other = new MeteredDelayed(correctedMeterLitres(found, duty, realCapacityGrams), set,
+                correctedOverride(found, duty));
+        Figure needed = MeterSettings.smallestReserve(other, corrected, duty, set);
+        double better = Math.min(Policy.MAX_METER_LITRES, needed.exists() ? needed.value() : other.meterVolumeLitres());
+        Finding.Code code = set < better * (1 - ROUNDING_SHARE) && !duty.isServed(other, corrected) ? Finding.Code.RESERVE_TOO_SMALL
+                : set > better * (1 + ASSUMED_RESERVE_WASTE) + duty.reserveStepLitres() ? Finding.Code.RESERVE_LARGER_THAN_NEEDED
+                : null;
         if (code != null) {
-            double should = MeterSettings.wholeHundredsDown(real);
-            findings.add(new Finding(code, set, should, withMeter(found, found.meter().meterLitres() * should / set, duty)));
+            Policy policy = new MeteredDelayed(delayed.meterVolumeLitres(), better, delayed.overrideDays());
+            findings.add(new Finding(code, set, better, Review.difference(found, found.setup().with(policy), duty)));
         }
     }
 
-    private static void reserve(MeteredDelayed delayed, Found found, Duty duty, List<Finding> findings) {
-        double needed = new Reserve.PercentileDay(duty.reserveProbability()).litres(delayed.meterVolumeLitres(),
-                duty.demand().model().busiestMonthMeans(), duty.demand().variation().cv());
-        double set = delayed.reserveLitres();
-        Finding.Code code = set < needed * (1 - ASSUMED_RESERVE_SLACK) ? Finding.Code.RESERVE_TOO_SMALL
-                : set > needed * (1 + ASSUMED_RESERVE_WASTE) ? Finding.Code.RESERVE_LARGER_THAN_NEEDED : null;
-        if (code != null) {
-            Policy better = new MeteredDelayed(delayed.meterVolumeLitres(), Math.min(needed, Policy.MAX_METER_LITRES),
-                    delayed.overrideDays());
-            findings.add(new Finding(code, set, needed, Review.difference(found, found.setup().with(better), duty)));
+    /** What the meter counts once hardness and capacity are as the findings ask. */
+    private static double correctedMeterLitres(Found found, Duty duty, double realCapacityGrams) {
+        double litres = found.meter().meterLitres();
+        var hardness = found.meter().hardnessMgPerL();
+        if (hardness.isPresent() && hardnessCode(hardness.getAsDouble(), duty).isPresent()) {
+            litres *= hardness.getAsDouble() / duty.settingMgPerL();
         }
+        var capacity = found.meter().capacityGrams();
+        if (capacity.isPresent() && capacityCode(capacity.getAsDouble(), realCapacityGrams).isPresent()) {
+            litres *= MeterSettings.wholeHundredsDown(realCapacityGrams) / capacity.getAsDouble();
+        }
+        return Policy.nearestMeterLitres(litres);
+    }
+
+    private static int correctedOverride(Found found, Duty duty) {
+        int set = found.policy().overrideDays();
+        int usual = MeterSettings.overrideDays(duty);
+        return set == Policy.NO_OVERRIDE || duty.iron() && set > usual ? usual : set;
     }
 
     private static void override(Found found, Duty duty, List<Finding> findings) {

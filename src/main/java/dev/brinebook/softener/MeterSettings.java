@@ -1,9 +1,11 @@
 package dev.brinebook.softener;
 
+import dev.brinebook.guard.Figure;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.SmallestReserve;
 
 /**
  * What to set on a delayed metered controller.
@@ -13,9 +15,10 @@ import dev.brinebook.regeneration.Reserve;
  * @param meterLitres water from one regeneration to the next
  * @param reserveLitres part of it kept back for the day after the count is read
  * @param overrideDays days after which it regenerates whatever was used
+ * @param keepsStandard whether the service standard is kept with them
  */
 public record MeterSettings(int hardnessGpg, double capacityGrams, double meterLitres, double reserveLitres,
-        int overrideDays) {
+        int overrideDays, boolean keepsStandard) {
 
     /** Hour with the least use, at which a controller regenerates. Source: [CP-CYCLE]; [DAIAD] hours 2 to 4. */
     public static final int REGENERATION_HOUR = 2;
@@ -25,17 +28,38 @@ public record MeterSettings(int hardnessGpg, double capacityGrams, double meterL
     public static final double ASSUMED_CAPACITY_STEP_GRAINS = 100;
 
     /**
-     * Settings that make the most of a dose without running hard more often than the duty allows.
+     * Settings that make the most of a dose within the service standard of the duty.
      *
-     * <p>The meter counts water: capacity over the hardness set. The reserve covers a day of the busiest weekday with the
-     * probability that the duty asks for.
+     * <p>The meter counts water: capacity over the hardness set. The reserve is the smallest, in the steps of the controller,
+     * that keeps to the standard; where none does, all that the meter counts, which regenerates every night.
      */
     public static MeterSettings of(DosedSoftener dosed, Duty duty) {
+        return of(dosed, duty, 0);
+    }
+
+    /**
+     * The same, looking at {@code likelyReserveLitres} first.
+     */
+    static MeterSettings of(DosedSoftener dosed, Duty duty, double likelyReserveLitres) {
         double capacity = wholeHundredsDown(dosed.capacityGrams());
         double meterLitres = Policy.nearestMeterLitres(1000 * capacity / duty.settingMgPerL());
-        double reserveLitres = new Reserve.PercentileDay(duty.reserveProbability())
-                .litres(meterLitres, duty.demand().model().busiestMonthMeans(), duty.demand().variation().cv());
-        return new MeterSettings(duty.settingGpg(), capacity, meterLitres, reserveLitres, overrideDays(duty));
+        Figure reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
+                likelyReserveLitres);
+        return new MeterSettings(duty.settingGpg(), capacity, meterLitres,
+                reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
+    }
+
+    /** A delayed meter with the smallest reserve that keeps to the service standard, or all that it counts where none does. */
+    public static Policy delayed(double meterLitres, int overrideDays, Regeneration regeneration, Duty duty) {
+        MeteredDelayed meter = new MeteredDelayed(meterLitres, 0, overrideDays);
+        Figure reserve = smallestReserve(meter, regeneration, duty, 0);
+        return new MeteredDelayed(meterLitres, reserve.exists() ? reserve.value() : meterLitres, overrideDays);
+    }
+
+    /** The smallest reserve of a meter with which it keeps to the service standard; none when it cannot. */
+    public static Figure smallestReserve(Policy meter, Regeneration regeneration, Duty duty, double likelyLitres) {
+        return SmallestReserve.litres(duty.longRun(), duty.hardness().totalMgPerL(), regeneration, meter, duty.standard(),
+                duty.reserveStepLitres(), likelyLitres);
     }
 
     /** Days after which a meter should regenerate whatever was used. */

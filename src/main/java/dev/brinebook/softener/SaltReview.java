@@ -113,14 +113,15 @@ final class SaltReview {
                 : OptionalDouble.empty();
     }
 
-    /** Capacity that is used between two regenerations: what the meter counts on, or the worst days of a clock. */
+    /** Capacity that is used between two regenerations: what the meter counts on, or what a clock needs. */
     private static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
         Policy policy = found.policy();
         if (!policy.byClock()) {
             return found.meter().capacityGrams();
         }
-        double worst = ClockReview.worstLoadGrams(duty, ClockReview.longestGapDays(policy));
-        return worst > 0 ? OptionalDouble.of(worst) : OptionalDouble.empty();
+        Setup setup = found.setup();
+        double most = setup.withDose(CapacityTable.maxSaltDoseGramsPerLitre(setup.softener().salt()), setup.minutes()).capacityGrams();
+        return ClockReview.capacityThatServes(policy, setup.regeneration(duty.water().temperatureCelsius()), most, duty);
     }
 
     /** Where no dose gives just the capacity: the lowest that holds the end point when any gives more, else the highest. */

@@ -4,6 +4,7 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.HardDays;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
@@ -73,28 +74,49 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
         return cycle(celsius).regeneration(capacityGrams(), softener.saltGrams(saltDoseGramsPerLitre));
     }
 
-    /** A year of the duty's days with these settings. */
+    /** What is to be expected of a year with these settings. */
     public Year year(Duty duty) {
         Regeneration regeneration = regeneration(duty.water().temperatureCelsius());
-        Outcome outcome = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration), policy);
-        return new Year(outcome, outcome.yearly(), hardWhileRegeneratingLitres(outcome.yearly(), regeneration, duty));
+        YearlyTotals totals = duty.year(policy, regeneration);
+        return new Year(this, duty, totals, hardWhileRegeneratingLitres(totals, regeneration, duty));
+    }
+
+    /** Hard days to be expected of a year, with how far years differ. */
+    public HardDays hardDays(Duty duty) {
+        return duty.hardDays(policy, regeneration(duty.water().temperatureCelsius()));
+    }
+
+    /** What happens on the duty's days, with dates: as they were measured, else an example of a year. */
+    public Outcome onDays(Duty duty) {
+        return Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(),
+                regeneration(duty.water().temperatureCelsius())), policy);
     }
 
     /** By night, what the hours of a regeneration draw on a mean day; by day, what passed by; of twin beds, nothing. */
     private double hardWhileRegeneratingLitres(YearlyTotals year, Regeneration regeneration, Duty duty) {
         return policy.startsAtOnce() ? year.bypassedLitres()
-                : year.regenerations() * HourlyProfile.share(regenerationHour, regeneration.minutes())
-                        * duty.days().meanLitres();
+                : year.regenerations() * HourlyProfile.share(regenerationHour, regeneration.minutes()) * duty.meanLitres();
     }
 
     /**
-     * A year with given settings.
+     * What is to be expected of a year with given settings.
      *
-     * @param outcome what happened on the days
-     * @param totals what was used and delivered, for 365 days
+     * @param setup the settings
+     * @param duty the household
+     * @param totals what is used and delivered
      * @param hardWhileRegeneratingLitres hard water drawn while regenerations run, by the hourly profile of use
      */
-    public record Year(Outcome outcome, YearlyTotals totals, double hardWhileRegeneratingLitres) {
+    public record Year(Setup setup, Duty duty, YearlyTotals totals, double hardWhileRegeneratingLitres) {
+
+        /** Hard days to be expected, with how far years differ. */
+        public HardDays hardDays() {
+            return setup.hardDays(duty);
+        }
+
+        /** What happens on the duty's days, with dates. */
+        public Outcome onDays() {
+            return setup.onDays(duty);
+        }
 
         /** What changes when {@code other} is done instead: this less the other. */
         public Difference minus(Year other) {

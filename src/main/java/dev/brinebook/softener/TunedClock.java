@@ -1,52 +1,64 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Figure;
-import dev.brinebook.household.Days;
-import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.resin.CapacityTable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /**
- * The best that a clock can be set to: the interval and the dose that cost least without running hard on any of the duty's
- * days. It is set with hindsight, as no clock on site is.
+ * The best that a clock can be set to beforehand: the interval and the dose that cost least in the long run while the service
+ * standard is kept, the same that a meter is held to.
  *
  * @param clock the clock
  * @param saltDoseGramsPerLitre the dose
+ * @param keepsStandard whether the standard is kept
  */
-public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre) {
+public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boolean keepsStandard) {
 
-    /**
-     * Every half pound per cubic foot with the longest interval that its capacity lasts, whichever days of the year they are,
-     * up to the usual day override; where not even one day is covered, every night with the highest dose that is
-     * recommended, or that the tables cover where the column settles to no cycle at that.
-     */
+    /** The one that costs least to run. */
     public static TunedClock of(Softener softener, Duty duty, RunningCost cost) {
-        int longest = MeterSettings.overrideDays(duty);
-        double usual = grams(softener, DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT);
-        double highest = softener.capacity().isKnownAt(softener.salt(), usual) ? usual
-                : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
-        TunedClock best = new TunedClock(new ClockEveryDays(1), highest);
-        double least = Double.POSITIVE_INFINITY;
-        double lowest = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
-        for (int step = 0; step <= DoseChoice.stepsFrom(lowest); step++) {
-            double dose = grams(softener, lowest + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
-            Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
-            if (!(held.exists() && dose >= held.value()) || !softener.capacity().isKnownAt(softener.salt(), dose)
-                    || ClockReview.worstLoadGrams(duty, 1) > softener.capacityGrams(dose)) {
-                continue;
-            }
-            int days = Math.min(longest, ClockReview.daysThatLast(softener.capacityGrams(dose), duty));
-            DosedSoftener dosed = DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius());
-            double yearly = cost.ofRegeneration(dosed.saltGrams(), dosed.cycle().waterLitres()) * Days.PER_YEAR / days;
-            if (yearly < least) {
-                least = yearly;
-                best = new TunedClock(new ClockEveryDays(days), dose);
-            }
-        }
-        return best;
+        return possible(softener, duty).stream().min(Comparator.comparingDouble(clock -> {
+            DosedSoftener dosed = DosedSoftener.designed(softener, clock.saltDoseGramsPerLitre(),
+                    duty.water().temperatureCelsius());
+            return cost.ofRegeneration(dosed.saltGrams(), dosed.cycle().waterLitres()) / clock.clock().days();
+        })).orElseThrow();
     }
 
-    private static double grams(Softener softener, double poundsPerCubicFoot) {
-        return softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(poundsPerCubicFoot));
+    /**
+     * Every half pound per cubic foot with the longest interval at which it keeps to the standard, up to the usual day
+     * override, but for doses that take more than a lower one for the same interval; where none does, every night
+     * with the highest dose that is recommended, or that the tables cover where the
+     * column settles to no cycle at that.
+     */
+    public static List<TunedClock> possible(Softener softener, Duty duty) {
+        List<TunedClock> possible = new ArrayList<>();
+        Regeneration last = null;
+        int lastDays = 0;
+        double lowest = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
+        for (int step = 0; step <= DoseChoice.stepsFrom(lowest); step++) {
+            double dose = DoseChoice.grams(softener, lowest + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
+            Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
+            if (held.exists() && dose >= held.value() && softener.capacity().isKnownAt(softener.salt(), dose)) {
+                Regeneration each = DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius()).regeneration();
+                boolean more = last != null && each.capacityGrams() >= last.capacityGrams();
+                int days = ClockReview.daysThatServe(more ? lastDays : 0, each, duty);
+                boolean dearer = last != null && days <= lastDays && each.saltGrams() >= last.saltGrams()
+                        && each.waterLitres() >= last.waterLitres();
+                if (days > 0 && !dearer) {
+                    possible.add(new TunedClock(new ClockEveryDays(days), dose, true));
+                    last = each;
+                    lastDays = days;
+                }
+            }
+        }
+        if (possible.isEmpty()) {
+            double usual = DoseChoice.grams(softener, DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT);
+            possible.add(new TunedClock(new ClockEveryDays(1), softener.capacity().isKnownAt(softener.salt(), usual) ? usual
+                    : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), false));
+        }
+        return possible;
     }
 }

@@ -45,6 +45,17 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
         return hardnessMgPerL + ironLineMgPerL + manganeseLineMgPerL;
     }
 
+    /** A water whose sum is so many times this, with the same iron and manganese as far as that is possible. */
+    public CompensatedHardness times(double factor) {
+        Guard.positive(factor, "factor");
+        double other = totalMgPerL() * (factor - 1);
+        if (hardnessMgPerL + other >= 0) {
+            return new CompensatedHardness(hardnessMgPerL + other, ironLineMgPerL, manganeseLineMgPerL, realMgPerL + other);
+        }
+        return new CompensatedHardness(factor * hardnessMgPerL, factor * ironLineMgPerL, factor * manganeseLineMgPerL,
+                factor * realMgPerL);
+    }
+
     /**
      * The whole number to set on a controller in grains per US gallon: {@link #setting} in that unit.
      */

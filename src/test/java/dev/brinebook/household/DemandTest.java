@@ -53,6 +53,14 @@ class DemandTest {
         assertSame(days, demand.days(LocalDate.of(2030, 1, 1), 365, 5));
     }
 
+    /** A weekend twice the rest, mean (5 x 350 + 2 x 700) / 7 = 450, at home 0.32 / 0.341 of the days: DAIAD. */
+    @Test
+    void theMeanDayToExpectCountsAbsences() {
+        UseModel model = new UseModel(WeekdayMeans.ofWeek(450, 2), DayVariation.UNKNOWN_PERSONS, UseModel.EVEN_MONTHS,
+                Occupancy.Chain.USUAL);
+        assertEquals(450 * 0.32 / 0.341, model.meanLitres(), 1e-9);
+    }
+
     @Test
     void makesTypicalDaysOtherwise() {
         Demand demand = new Demand(WeekdayMeans.everyDay(300), DayVariation.ofCv(0), Optional.empty(), 1, 1);

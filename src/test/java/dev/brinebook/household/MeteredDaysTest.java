@@ -26,7 +26,8 @@ class MeteredDaysTest {
     void aMissingDayIsNoDayWithoutUse() {
         MeteredDays days = days(THURSDAY, 100, Double.NaN, 300);
         assertEquals(200, days.meanLitres());
-        assertEquals(0.7071068, days.coefficientOfVariation(), 1e-7, "deviation 141.42 of 100 and 300, over 200");
+        assertEquals(250, days.plus(50).meanLitres());
+        assertFalse(days.plus(50).isKnown(1));
         assertFalse(days.isKnown(1));
         assertEquals(List.of(THURSDAY.plusDays(1)), days.missing());
         assertArrayEquals(new int[] {0, 2}, days.known());

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.guard.NoAnswer;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -100,17 +99,5 @@ class UseEstimateTest {
         double[] noise = new Random(3).doubles(200, 0, 600).toArray();
         MeteredDays scattered = days(MONDAY, noise);
         assertTrue(UseEstimate.of(scattered).drift(scattered).isEmpty());
-    }
-
-    /** Mean 1 and scatter c on a share p of the days: second moment p (1 + c²), so the scatter of all is as told. */
-    @Test
-    void emptyDaysAddToTheScatter() {
-        assertEquals(0.45, UseEstimate.cvWithEmptyDays(0.45, 1), 1e-15);
-        double[] mixed = {0, 100, 300, 0};
-        double occupied = Math.sqrt((50.0 * 50 * 2 * 4) / 2) / 200;
-        double mean = Arrays.stream(mixed).average().orElseThrow();
-        double variance = Arrays.stream(mixed).map(x -> (x - mean) * (x - mean)).average().orElseThrow();
-        assertEquals(Math.sqrt(variance) / mean, UseEstimate.cvWithEmptyDays(occupied, 0.5), 1e-12,
-                "deviation of 100 and 300 about 200 is 100");
     }
 }

@@ -61,8 +61,6 @@ class CalculationTimeTest {
                                 .formatted(i, 20 + i)) + "]}"),
                 new Heavy("chartResinCapacity", water + "\"brineDirection\": \"counterCurrent\", \"resin\": {\"stages\": 40},"
                         + " \"saltDoses\": [" + listed(40, i -> "{\"value\": %d, \"unit\": \"g/L\"}".formatted(50 + 5 * i)) + "]}"),
-                new Heavy("chooseReserve", CASE.formatted("meteredDelayed", "") + ", \"years\": 2000, \"rules\": [" + listed(12, i ->
-                        "{\"rule\": \"dayPercentile\", \"probability\": 0.9%d1}".formatted(i % 10)) + "]}"),
                 new Heavy("scheduleRegeneration", CASE.formatted("meteredImmediate", "") + ", \"years\": 400, \"policies\": ["
                         + listed(8, i -> "{\"name\": \"no. %d\", \"control\": {\"kind\": \"meteredImmediate\", \"capacitySetting\":"
                         .formatted(i) + " {\"value\": 1, \"unit\": \"g\"}}}") + "]}"),
@@ -102,7 +100,7 @@ class CalculationTimeTest {
     void aLineThatTakesTooLongIsAFaultOfThatLine() {
         String heavy = heaviest().get(2).body().replace("\n", " ");
         List<JsonPath> lines = Served.given(server.port()).contentType("application/x-ndjson").body((heavy + "\n{}\n" + heavy).getBytes())
-                .post("/v1/bulk/chooseReserve").then().statusCode(200).extract().asString().lines().map(JsonPath::from).toList();
+                .post("/v1/bulk/scheduleRegeneration").then().statusCode(200).extract().asString().lines().map(JsonPath::from).toList();
         assertEquals(List.of(503, 422, 503), lines.stream().map(line -> line.getInt("status")).toList());
         assertEquals(DETAIL, lines.get(2).getString("problem.detail"));
     }
@@ -118,7 +116,7 @@ class CalculationTimeTest {
     void countsWhatItEnded() {
         Heavy heavy = heaviest().get(2);
         double before = ended();
-        Served.given(server.port()).contentType("application/json").body(heavy.body()).post("/v1/reserve-choice");
+        Served.given(server.port()).contentType("application/json").body(heavy.body()).post("/v1/regeneration-schedule");
         assertEquals(before + 1, ended());
         Served.given(server.port()).contentType("application/json").body(Served.SMALLEST).post(Served.CONVERSION).then()
                 .statusCode(200);

@@ -1,14 +1,12 @@
 package dev.brinebook.http;
 
 import static org.hamcrest.Matchers.equalTo;
-import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -34,17 +32,6 @@ class MostYearsTest {
         answersTheMostThatItTells("/v1/regeneration-schedule", body, "/years", mostAsked, leastAsked);
     }
 
-    @ParameterizedTest
-    @CsvSource(useHeadersInDisplayName = true, textBlock = """
-            kind,     leastAsked, mostAsked
-            twinBeds, 1000,       10000
-            metered,  1000,       10000
-            """)
-    void tellsHowManyDrawsOfManyAlternatives(String kind, int leastAsked, int mostAsked) {
-        String body = CASE + "\"uncertainty\": {\"draws\": %d}, \"alternatives\": [" + alternatives(kind) + "]}";
-        answersTheMostThatItTells("/v1/alternatives", body, "/uncertainty/draws", mostAsked, leastAsked);
-    }
-
     private static void answersTheMostThatItTells(String path, String body, String pointer, int asked, int least) {
         String told = TestServer.post(path, body.formatted(asked)).statusCode(422)
                 .body("errors[0].pointer", equalTo(pointer)).body("errors[0].code", equalTo("impossible"))
@@ -54,22 +41,5 @@ class MostYearsTest {
         int number = Integer.parseInt(most.group(1));
         assertTrue(number >= least && number < asked, told);
         TestServer.post(path, body.formatted(number)).statusCode(200);
-    }
-
-    /** A litre of resin that is made ready within minutes. */
-    @Test
-    void saysSoWhereNoneCanBeDrawn() {
-        TestServer.post("/v1/alternatives", """
-                {"water": {"hardness": {"value": 60, "unit": "gpg"}}, "household": {"dailyUse": {"value": 8000, "unit": "L"}},
-                "softener": {"resinVolume": {"value": 1, "unit": "L"}, "saltDose": {"value": 50, "unit": "g/L"},
-                "minutes": {"backwash": 1, "brineAndSlowRinse": 5, "fastRinse": 1, "refill": 1},
-                "control": {"kind": "clock", "everyDays": 4}}, "uncertainty": {"draws": 1000}, "alternatives": [%s]}"""
-                .formatted(alternatives("twinBeds"))).statusCode(422).body("errors[0].pointer", equalTo("/uncertainty"))
-                .body("errors[0].message", startsWith("must be left out: "));
-    }
-
-    private static String alternatives(String kind) {
-        return IntStream.range(0, 8).mapToObj(i -> "{\"name\": \"no. " + i + "\", \"kind\": \"" + kind + "\"}")
-                .collect(Collectors.joining(","));
     }
 }

@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.household.Days;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.UseModel;
+import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.ExpectedInterval;
-import dev.brinebook.regeneration.MeteredImmediate;
+import dev.brinebook.regeneration.LongRun;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.TwinAlternating;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -25,9 +28,8 @@ class ClockAgainstMeterTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/payback/worked-clock-against-meter.csv", useHeadersInDisplayName = true)
     void agreesWithTheWorkedCase(String measure, String expected, String tolerance) {
-        YearlyUse clock = yearly(ExpectedInterval.days(new ClockEveryDays(4), DAILY_LITRES, 0), 10);
-        YearlyUse meter = yearly(ExpectedInterval.days(new MeteredImmediate(17 * DAILY_LITRES / 3, Policy.NO_OVERRIDE),
-                DAILY_LITRES, 0), 6);
+        YearlyUse clock = yearly(new ClockEveryDays(4), 10);
+        YearlyUse meter = yearly(new TwinAlternating(17 * DAILY_LITRES / 3, Policy.NO_OVERRIDE), 6);
         ConversionPayback payback = ConversionPayback.of(new Conversion(clock, meter, 350, 0, 10),
                 new Prices(0.18 / POUND, 14 * 0.42 / GALLON, 14 * 0.58 / GALLON, 0, 0, 0));
         Printed.assertAgrees(expected, tolerance, switch (measure) {
@@ -43,9 +45,11 @@ class ClockAgainstMeterTest {
         });
     }
 
-    private static YearlyUse yearly(double intervalDays, double saltPounds) {
-        double regenerations = Days.PER_YEAR / intervalDays;
-        return new YearlyUse(regenerations, regenerations * saltPounds * POUND, regenerations * 50 * GALLON, 0);
+    /** Pure volumes: the two beds take turns with the meter's volume over the daily use; hardness plays no part. */
+    private static YearlyUse yearly(Policy policy, double saltPounds) {
+        var each = new Regeneration(1, saltPounds * POUND * 1000, 50 * GALLON, 60);
+        var year = LongRun.of(new UseModel(WeekdayMeans.everyDay(DAILY_LITRES), DayVariation.ofCv(0))).year(policy, 0, each);
+        return new YearlyUse(year.regenerations(), year.saltGrams() / 1000, year.waterLitres(), 0);
     }
 
     @Test

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
@@ -17,25 +16,22 @@ import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.randomness.Uncertain;
 import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.ClockOnWeekdays;
 import dev.brinebook.regeneration.CycleFlows;
-import dev.brinebook.regeneration.ExpectedInterval;
 import dev.brinebook.regeneration.MeteredByHistory;
 import dev.brinebook.regeneration.MeteredDelayed;
-import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.TwinAlternating;
+import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,52 +54,74 @@ class ComparisonTest {
     /** By hand: 365/4 regenerations of 8 lb and the water of the cycle, at the prices; nothing to buy. */
     @Test
     void aClockCostsWhatItsRegenerationsCost() {
-        YearlyUse use = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD);
+        YearlyUse use = comparison.use(clock, Factors.AS_TOLD);
         assertEquals(91.25, use.regenerationsPerYear(), 1e-9);
         assertEquals(91.25 * 8 * Exact.POUND_KILOGRAMS, use.saltKilograms(), 1e-9);
-        assertEquals(91.25 * clock.regeneration().orElseThrow().waterLitres(), use.waterLitres(), 1e-9);
+        assertEquals(91.25 * comparison.setup(clock).orElseThrow().regeneration(12).waterLitres(), use.waterLitres(), 1e-9);
         YearlyCost bills = comparison.bills().of(use);
         assertEquals(0.40 * use.saltKilograms(), bills.salt(), 1e-9);
         assertEquals(use.waterLitres() / 1000 * (1.25 + 1.75), bills.water() + bills.sewer(), 1e-9);
     }
 
-    /** A meter is set to capacity over hardness: twice as hard, or half the capacity, is half the volume. */
+    /** What is fixed stays: a water twice as hard, or half the capacity, changes nothing of a meter's regenerations. */
     @Test
-    void aMeterIsSetToWhatIsThenKnown() {
-        YearlyUse half = way("half", new MeteredDelayed(meterLitres() / 2, 1200, 14), Outlay.NONE)
-                .expectedUse(DUTY, Way.Circumstances.AS_TOLD);
-        assertEquals(half.regenerationsPerYear(), meter.expectedUse(DUTY, new Way.Circumstances(2, 1, 1))
-                .regenerationsPerYear(), 1e-6);
-        assertEquals(half.regenerationsPerYear(), meter.expectedUse(DUTY, new Way.Circumstances(1, 1, 0.5))
-                .regenerationsPerYear(), 1e-6);
+    void whatTheCallerFixesStays() {
+        double told = comparison.use(meter, Factors.AS_TOLD).regenerationsPerYear();
+        assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.HARDNESS, 2.0))).regenerationsPerYear(), 1e-9);
+        assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.CAPACITY, 0.5))).regenerationsPerYear(), 1e-9);
+        assertTrue(comparison.use(meter, new Factors(Map.of(Input.DAILY_USE, 2.0))).regenerationsPerYear() > 1.8 * told);
     }
 
-    /** Putting the break-even back gives a net present value within one cent of zero. */
+    /** What is chosen is chosen anew: a meter in harder water regenerates more often. */
+    @Test
+    void whatIsChosenIsChosenAnew() {
+        Comparison chosen = new Comparison(List.of(clock, chosen("chosen", new Outlay(300, 0, 10))), 0, DUTY, new Bills(PRICES, 10));
+        Way way = chosen.ways().get(1);
+        double told = chosen.use(way, Factors.AS_TOLD).saltKilograms();
+        double harder = chosen.use(way, new Factors(Map.of(Input.HARDNESS, 1.5))).saltKilograms();
+        assertTrue(harder > 1.3 * told && harder < 1.9 * told, told + " kg and " + harder + " kg");
+    }
+
+    /** Putting the break-even back gives a net present value within what it states. */
     @ParameterizedTest
-    @EnumSource(value = Input.class, names = {"HARDNESS", "DAILY_USE", "SALT_PRICE", "FIRST_COST"})
+    @EnumSource(value = Input.class, names = {"DAILY_USE", "SALT_PRICE", "FIRST_COST"})
     void aBreakEvenPutBackIsWorthNothing(Input input) {
-        var factor = BreakEven.factor(comparison, meter, input);
-        assertTrue(factor.exists(), input.name());
-        assertEquals(0, comparison.expectedNetPresentValue(meter, new Factors(Map.of(input, factor.value()))), 0.01);
+        BreakEven.Place place = BreakEven.factor(comparison, meter, input);
+        assertTrue(place.at().exists(), input.name());
+        assertEquals(0, comparison.expectedNetPresentValue(meter, new Factors(Map.of(input, place.at().value()))),
+                place.within() + 1e-6);
+        assertTrue(place.within() < 0.2, "what is fixed has no steps: " + place.within());
+    }
+
+    /** Where settings are chosen anew the worth goes in steps: that of the step is stated. */
+    @ParameterizedTest
+    @EnumSource(value = Input.class, names = {"HARDNESS", "DAILY_USE", "SALT_PRICE"})
+    void aBreakEvenOfWhatIsChosenStatesItsStep(Input input) {
+        Comparison chosen = new Comparison(List.of(clock, chosen("chosen", new Outlay(300, 0, 10))), 0, DUTY, new Bills(PRICES, 10));
+        BreakEven.Place place = BreakEven.factor(chosen, chosen.ways().get(1), input);
+        assertTrue(place.at().exists(), input.name());
+        assertEquals(0, chosen.expectedNetPresentValue(chosen.ways().get(1), new Factors(Map.of(input, place.at().value()))),
+                place.within() + 1e-6);
+        assertTrue(place.within() < 60, "a step of a controller: " + place.within());
     }
 
     @Test
     void theBreakEvenOfAClockPutBackIsWorthNothing() {
-        double days = BreakEven.clockDays(comparison, meter).value();
-        double set = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD).regenerationsPerYear();
-        YearlyUse one = clock.expectedUse(DUTY, Way.Circumstances.AS_TOLD);
+        double days = BreakEven.clockDays(comparison, meter).at().value();
+        double set = comparison.use(clock, Factors.AS_TOLD).regenerationsPerYear();
+        YearlyUse one = comparison.use(clock, Factors.AS_TOLD);
         double share = 365 / days / set;
         YearlyUse use = new YearlyUse(share * one.regenerationsPerYear(), share * one.saltKilograms(),
                 share * one.waterLitres(), 0);
         double clockCost = LifeCycleCost.of(new Alternative("clock", Outlay.NONE, comparison.bills().of(use)), 10, PRICES);
-        assertEquals(clockCost, LifeCycleCost.of(comparison.expected(meter, Factors.AS_TOLD), 10, PRICES), 0.01);
+        assertEquals(clockCost, LifeCycleCost.of(comparison.expected(meter, Factors.AS_TOLD), 10, PRICES), 0.02);
     }
 
     @Test
     void neverBreaksEvenWhereNothingChanges() {
         Comparison same = new Comparison(List.of(clock, way("clock again", new ClockEveryDays(4), new Outlay(50, 0, 10))), 0,
                 DUTY, new Bills(PRICES, 10));
-        assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).reason());
+        assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).at().reason());
         assertFalse(NoAnswer.NEVER_BREAKS_EVEN.words().isBlank());
     }
 
@@ -113,15 +131,6 @@ class ComparisonTest {
         assertEquals(comparison.lifeCycleCost(clock) - comparison.lifeCycleCost(meter),
                 comparison.against(meter).netPresentValue(), 1e-9);
         assertEquals(300, comparison.against(meter).investment());
-    }
-
-    /** By hand: 730 / 4 regenerations, rounded down, in two years. */
-    @Test
-    void countsAYearOfAnyNumberOfDays() {
-        YearlyUse use = clock.use(Days.constant(LocalDate.of(2026, 1, 1), 730, 900), DUTY, Way.Circumstances.AS_TOLD);
-        assertEquals(91, use.regenerationsPerYear());
-        assertEquals(91 * 8 * Exact.POUND_KILOGRAMS, use.saltKilograms(), 1e-9);
-        assertEquals(91 * clock.regeneration().orElseThrow().waterLitres(), use.waterLitres(), 1e-9);
     }
 
     /** A price enters linearly: with it alone uncertain and normal, the worth is normal with the mean and variance of theory. */
@@ -145,8 +154,8 @@ class ComparisonTest {
 
     private static double countedWorth(Comparison clocks, Way other, double saltFactor) {
         Factors factors = new Factors(Map.of(Input.SALT_PRICE, saltFactor));
-        return LifeCycleCost.of(clocks.alternative(clocks.baseline(), DUTY.days(), factors), 10, PRICES)
-                - LifeCycleCost.of(clocks.alternative(other, DUTY.days(), factors), 10, PRICES);
+        return LifeCycleCost.of(clocks.expected(clocks.baseline(), factors), 10, PRICES)
+                - LifeCycleCost.of(clocks.expected(other, factors), 10, PRICES);
     }
 
     @Test
@@ -192,27 +201,10 @@ class ComparisonTest {
                 draws, 0, 7);
     }
 
-    /** What a year uses, counted on days, and on the mean of endlessly many, by every policy. */
-    @Test
-    void countedYearsScatterAboutTheExpectedOne() {
-        for (Policy policy : List.of(new ClockEveryDays(5), new ClockOnWeekdays(EnumSet.of(DayOfWeek.MONDAY,
-                DayOfWeek.THURSDAY)), new MeteredDelayed(meterLitres(), 1500, 14), new MeteredImmediate(meterLitres(), 14),
-                new TwinAlternating(meterLitres(), 14))) {
-            Way way = way("any", policy, Outlay.NONE);
-            assertEquals(1, way.use(DUTY.days(), DUTY, Way.Circumstances.AS_TOLD).regenerationsPerYear()
-                    / way.expectedUse(DUTY, Way.Circumstances.AS_TOLD).regenerationsPerYear(), 0.06, policy.toString());
-        }
-        assertEquals(14, ExpectedInterval.days(new MeteredImmediate(1e6, 14), 1, 0.4));
-        assertEquals(ExpectedInterval.days(new MeteredDelayed(7000, 1000, 14), 900, 0.4),
-                ExpectedInterval.days(new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 1000, 14), 900, 0.4));
-        assertEquals(3, ExpectedInterval.days(new ClockEveryDays(10, 3), 900, 0.4));
-    }
-
     @Test
     void softeningNothingCostsNothingAndReservesGoWithTheUse() {
-        Way none = Way.of("nothing", Optional.empty(), Outlay.NONE, 0, 12);
-        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY.days(), DUTY, Way.Circumstances.AS_TOLD));
-        assertEquals(new YearlyUse(0, 0, 0, 0), none.expectedUse(DUTY, Way.Circumstances.AS_TOLD));
+        Way none = new Way("nothing", duty -> List.of(), Outlay.NONE, 0);
+        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY, Way.Circumstances.AS_TOLD, comparison.running(Factors.AS_TOLD)));
         assertEquals(new MeteredDelayed(7000, 2400, 14), new MeteredDelayed(7000, 1200, 14).scaledTo(2));
         assertEquals(new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 600, 14),
                 new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 1200, 14).scaledTo(0.5));
@@ -246,11 +238,19 @@ class ComparisonTest {
         return 1000 * CAPACITY_GRAMS / DUTY.hardness().totalMgPerL();
     }
 
+    private static final Softener SOFTENER = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES),
+            48 * Exact.INCH_METRES, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
+
     private static Way way(String name, Policy policy, Outlay outlay) {
-        Softener softener = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES), 48 * Exact.INCH_METRES,
-                Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
-        return Way.of(name, Optional.of(new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2)),
-                outlay, 0, 12);
+        Setup setup = new Setup(SOFTENER, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2);
+        return new Way(name, duty -> List.of(Way.Possible.of(setup, duty)), outlay, 0);
+    }
+
+    /** A meter whose dose and reserve are chosen. */
+    private static Way chosen(String name, Outlay outlay) {
+        return new Way(name, duty -> DoseChoice.cheapest(SOFTENER, duty, new RunningCost(0.4, 3)).candidates(duty).stream()
+                .map(option -> Way.Possible.of(new Setup(SOFTENER, option.dosed().saltDoseGramsPerLitre(), Map.of(),
+                        option.settings().policy(), 2), duty)).toList(), outlay, 0);
     }
 
     private static Duty duty(double cv) {
@@ -260,6 +260,6 @@ class ComparisonTest {
                 WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
         return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
-                demand.days(LocalDate.of(2026, 1, 1), 365, 1), 0.9, 3, 0);
+                demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

@@ -10,6 +10,7 @@ import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
@@ -41,22 +42,22 @@ class ConvertedYearsTest {
     void countsBothControlsOnTheSameDays() {
         ConvertedYears years = ConvertedYears.of(found(4), new MeteredDelayed(1_500, 250, Policy.NO_OVERRIDE),
                 duty(250, 0, 1));
-        assertEquals(91, ConvertedYears.use(years.asFound()).regenerationsPerYear());
-        assertEquals(73, ConvertedYears.use(years.metered()).regenerationsPerYear());
-        assertEquals(91 * RESIN_LITRES * DOSE / 1000, ConvertedYears.use(years.asFound()).saltKilograms(), 1e-9);
-        assertEquals((91 - 73) * RESIN_LITRES * DOSE / 1000 * 0.5, years.savedByMetering(PRICES).salt(), 1e-9);
+        assertEquals(365 / 4.0, ConvertedYears.use(years.asFound()).regenerationsPerYear(), 1e-9);
+        assertEquals(73, ConvertedYears.use(years.metered()).regenerationsPerYear(), 1e-9);
+        assertEquals(365 / 4.0 * RESIN_LITRES * DOSE / 1000, ConvertedYears.use(years.asFound()).saltKilograms(), 1e-9);
+        assertEquals((365 / 4.0 - 73) * RESIN_LITRES * DOSE / 1000 * 0.5, years.savedByMetering(PRICES).salt(), 1e-9);
         assertEquals(years.metered(), years.converted());
         assertEquals(0, years.savedByDose(PRICES).total());
     }
 
-    /** Source: arithmetic, the clock stays so only the dose is another: 91 times 40 g/L less in 28 L, at 0.5 a kilogram. */
+    /** Source: arithmetic, the clock stays so only the dose is another: 365/4 times 40 g/L less in 28 L, at 0.5 a kilogram. */
     @Test
     void putsAChangedDoseToTheDose() {
         Setup found = found(4);
         ConvertedYears years = ConvertedYears.of(found, found.policy(), found.withDose(DOSE - 40, Map.of()),
                 duty(250, 0, 1));
         assertEquals(0, years.savedByMetering(PRICES).total());
-        assertEquals(91 * 40 * RESIN_LITRES / 1000 * 0.5, years.savedByDose(PRICES).salt(), 1e-9);
+        assertEquals(365 / 4.0 * 40 * RESIN_LITRES / 1000 * 0.5, years.savedByDose(PRICES).salt(), 1e-9);
     }
 
     @Test
@@ -91,6 +92,6 @@ class ConvertedYearsTest {
                 WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
         return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
-                demand.days(LocalDate.of(2026, 1, 1), 365, seed), 0.9, 3, 0);
+                demand.days(LocalDate.of(2026, 1, 1), 365, seed), ServiceStandard.USUAL, 3, 0);
     }
 }

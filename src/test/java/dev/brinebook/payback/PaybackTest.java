@@ -27,7 +27,7 @@ class PaybackTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/payback/worked-payback.csv", useHeadersInDisplayName = true)
     void agreesWithWorkedSimplePaybacks(double investment, double saving, String expected, String tolerance) {
-        Printed.assertAgrees(expected, tolerance, Payback.simpleYears(investment, saving).value());
+        Printed.assertAgrees(expected, tolerance, Payback.simpleYears(investment, saving, 10).value());
     }
 
     @Test
@@ -51,7 +51,7 @@ class PaybackTest {
             Random random = new Random(seed);
             double saving = 10 + 90 * random.nextDouble();
             double investment = saving * 39 * (0.01 + 0.99 * random.nextDouble());
-            assertEquals(Payback.simpleYears(investment, saving).value(),
+            assertEquals(Payback.simpleYears(investment, saving, 40).value(),
                     Payback.discountedYears(investment, 0, CashFlows.growing(saving, 0, 40)).value(), 1e-9,
                     "seed " + seed);
         }
@@ -67,8 +67,8 @@ class PaybackTest {
             double dearer = cost * (1 + random.nextDouble());
             double rate = 0.2 * random.nextDouble();
             String at = "seed " + seed;
-            assertTrue(Payback.simpleYears(dearer, savings[0]).asOptional().orElse(1e9)
-                    >= Payback.simpleYears(cost, savings[0]).asOptional().orElse(1e9), at);
+            assertTrue(Payback.simpleYears(dearer, savings[0], 40).asOptional().orElse(1e9)
+                    >= Payback.simpleYears(cost, savings[0], 40).asOptional().orElse(1e9), at);
             Figure payback = Payback.discountedYears(cost, rate, savings);
             assertTrue(Payback.discountedYears(dearer, rate, savings).asOptional().orElse(1e9)
                     >= payback.asOptional().orElse(1e9), at);
@@ -96,23 +96,23 @@ class PaybackTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1e-300, -90})
     void hasNoNumberWhereNothingIsSaved(double saving) {
-        assertEquals(NoAnswer.NOTHING_SAVED, Payback.simpleYears(350, saving).reason());
+        assertEquals(NoAnswer.NOTHING_SAVED, Payback.simpleYears(350, saving, 10).reason());
         assertEquals(NoAnswer.NOTHING_SAVED,
                 Payback.discountedYears(350, 0.05, CashFlows.growing(saving, 0.04, 10)).reason());
     }
 
     @Test
     void saysWhyThereIsNoPayback() {
-        assertEquals(NoAnswer.NO_INVESTMENT, Payback.simpleYears(0, 90).reason());
+        assertEquals(NoAnswer.NO_INVESTMENT, Payback.simpleYears(0, 90, 10).reason());
         assertEquals(NoAnswer.NO_INVESTMENT, Payback.discountedYears(0, 0.05, 90).reason());
         assertEquals(NoAnswer.NO_INVESTMENT, Payback.discountedYears(0, 0.05, -90).reason(), "and nothing is saved");
         assertEquals(NoAnswer.NOTHING_SAVED, Payback.discountedYears(350, 0.05, 400, -500).reason(), "lost again later");
         assertEquals(NoAnswer.NOTHING_SAVED, Payback.discountedYears(350, 0, new double[] {50, -50}, new double[2]).reason());
         assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.discountedYears(350, 0.05, 90, 90).reason());
-        assertEquals(100, Payback.simpleYears(9_000, 90).value());
-        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(9_001, 90).reason());
-        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(350, Double.MIN_VALUE).reason());
-        assertThrows(IllegalArgumentException.class, () -> Payback.simpleYears(-1, 90));
+        assertEquals(10, Payback.simpleYears(900, 90, 10).value());
+        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(901, 90, 10).reason());
+        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(350, Double.MIN_VALUE, 40).reason());
+        assertThrows(IllegalArgumentException.class, () -> Payback.simpleYears(-1, 90, 10));
         assertThrows(IllegalArgumentException.class, () -> Payback.discountedYears(1, -1, 90));
     }
 

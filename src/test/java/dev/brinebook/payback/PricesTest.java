@@ -12,13 +12,16 @@ class PricesTest {
 
     private static final Prices USUAL = Prices.unitedStates2023();
 
-    /** Source: bills of the 50 largest US metros, 2023: 50.61 water and 71.16 sewer, USD per month. */
+    /**
+     * Source: U.S. Municipal Water and Sewer Annual Utility Rate Index, 2023, as corrected in December 2023: 49.53 water and 71.16
+     * sewer, USD per month. By hand, 64.5 % of them over 11,000 gal: 2.904 and 4.173 USD per 1,000 gal.
+     */
     @Test
-    void splitsTheBillOfWaterAndSewerAsPublished() {
-        Printed.assertAgrees("0.42", null, 50.61 / (50.61 + 71.16));
-        assertEquals(11, (USUAL.waterPerCubicMetre() + USUAL.sewerPerCubicMetre()) * Exact.US_GALLON_LITRES, 1e-12);
-        Printed.assertAgrees("1.22", null, USUAL.waterPerCubicMetre());
-        Printed.assertAgrees("1.69", null, USUAL.sewerPerCubicMetre());
+    void waterIsWorthWhatAFurtherGallonCosts() {
+        Printed.assertAgrees("2.904", null, USUAL.waterPerCubicMetre() * Exact.US_GALLON_LITRES);
+        Printed.assertAgrees("4.173", null, USUAL.sewerPerCubicMetre() * Exact.US_GALLON_LITRES);
+        assertEquals((49.53 + 71.16) / 11, (USUAL.waterPerCubicMetre() + USUAL.sewerPerCubicMetre()) * Exact.US_GALLON_LITRES
+                / (1 - Prices.ASSUMED_FIXED_SHARE_OF_BILL), 1e-12, "the whole bill, with its fixed part");
     }
 
     /** Source: retail range of 7 to 13 USD per bag of 40 lb, common practice. */

@@ -9,10 +9,12 @@ import dev.brinebook.payback.UncertainWorth.UncertainInput;
 import dev.brinebook.randomness.Uncertain;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.CompensationFactors;
@@ -46,7 +48,7 @@ class UncertainWorthTest {
     }
 
     private static YearlyUse use(Way way) {
-        return way.use(DUTY.days(), DUTY, Way.Circumstances.AS_TOLD);
+        return way.use(DUTY, Way.Circumstances.AS_TOLD, new RunningCost(0.40, 3));
     }
 
     /** An input swings from the tenth to the ninetieth hundredth of what it may be, 1.2816 deviations of a normal one. */
@@ -88,8 +90,8 @@ class UncertainWorthTest {
     private static Way clock(int days, double cost) {
         Softener softener = new Softener(new ResinBed(28, 0.23), 1.22, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING,
                 CycleFlows.UNKNOWN);
-        return Way.of("every " + days, Optional.of(new Setup(softener, 128, Map.of(), new ClockEveryDays(days), 2)),
-                new Outlay(cost, 0, 10), 0, 12);
+        Setup setup = new Setup(softener, 128, Map.of(), new ClockEveryDays(days), 2);
+        return new Way("every " + days, duty -> List.of(Way.Possible.of(setup, duty)), new Outlay(cost, 0, 10), 0);
     }
 
     private static Duty duty() {
@@ -98,6 +100,6 @@ class UncertainWorthTest {
                 WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(0.4), Optional.empty(), 20, 8);
         return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
-                demand.days(LocalDate.of(2026, 1, 1), 365, 1), 0.9, 3, 0);
+                demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

@@ -29,6 +29,12 @@ class RoundingTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"0.63143, 0.631", "2.41e-6, 0", "115.7664, 115.766", "120, 120", "1234567, 1234570", "-0.3162, -0.316", "0.5, 0.5"})
+    void roundsRareDaysToAThousandth(double value, String expected) {
+        assertEquals(expected, Rounding.toThousandth(value).toPlainString());
+    }
+
+    @ParameterizedTest
     @CsvSource({"2.345, USD, 2.34", "2.355, USD, 2.36", "2.5, JPY, 2", "3.5, JPY, 4", "1, EUR, 1.00"})
     void roundsMoneyHalfToEvenInTheMinorUnitOfIso4217(double value, String currency, String expected) {
         assertEquals(expected, Rounding.money(value, Currency.getInstance(currency)).toPlainString());

@@ -25,6 +25,7 @@ class UnitTest {
             Map.entry("Hardness", HardnessUnit.values()), Map.entry("Concentration", ConcentrationUnit.values()),
             Map.entry("Volume", VolumeUnit.values()), Map.entry("Flow", FlowUnit.values()),
             Map.entry("Mass", MassUnit.values()), Map.entry("SaltDose", SaltDoseUnit.values()),
+            Map.entry("SaltPerVolume", SaltPerVolumeUnit.values()),
             Map.entry("Capacity", CapacityUnit.values()), Map.entry("Pressure", PressureUnit.values()),
             Map.entry("Length", LengthUnit.values()), Map.entry("Area", AreaUnit.values()),
             Map.entry("SaltEfficiency", SaltEfficiencyUnit.values()),

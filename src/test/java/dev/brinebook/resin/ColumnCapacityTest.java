@@ -62,10 +62,10 @@ class ColumnCapacityTest {
     void aDoseThatDoesNotHoldTheEndPointIsCountedUpToALooserOne() {
         ColumnCapacity column = column(300, 20, ResinEfficiency.WORKING);
         ColumnResult.Settled cycle = column.cycle(SALT, dose(6)).orElseThrow();
-        assertEquals(CyclicColumn.DEFAULT_END_POINT_MG_PER_L * 1.5 * 1.5, cycle.endLeakageMgPerL(), 0.01);
+        assertEquals(CyclicColumn.DEFAULT_END_POINT_MG_PER_L * 1.5, cycle.endLeakageMgPerL(), 0.01);
         assertTrue(cycle.startLeakageMgPerL() > CyclicColumn.DEFAULT_END_POINT_MG_PER_L);
         assertTrue(column.isKnownAt(SALT, dose(6)));
-        assertEquals(0.74 * cycle.capacityGramsPerLitre(), column.capacityGramsPerLitre(SALT, dose(6)), 1e-12);
+        assertEquals(ResinEfficiency.WORKING * cycle.capacityGramsPerLitre(), column.capacityGramsPerLitre(SALT, dose(6)), 1e-12);
     }
 
     /** 200 mg/L told in another unit may come out above it by a rounding, and is taken. */

@@ -28,7 +28,7 @@ class ResinEfficiencyTest {
     void refusesWhatItHasNoSourceFor() {
         ColumnResult.Settled column = new ColumnResult.Settled(1, 200, 1, 2, 17, 0.4, 0, 3);
         // 1 eq/L is 50.043 g/L: CIAAW.
-        assertEquals(37.03182, ResinEfficiency.capacityGramsPerLitre(column, ResinEfficiency.WORKING), 1e-9);
+        assertEquals(39.53397, ResinEfficiency.capacityGramsPerLitre(column, ResinEfficiency.WORKING), 1e-9);
         assertThrows(IllegalArgumentException.class, () -> ResinEfficiency.capacityGramsPerLitre(column, 1.01));
         assertThrows(IllegalArgumentException.class, () -> ResinEfficiency.capacityGramsPerLitre(column, 0.29));
         assertThrows(IllegalArgumentException.class, () -> ResinEfficiency.remainingShare(26, 0.03));

@@ -44,14 +44,14 @@ class StagedBedTest {
         int shifts = 0;
         if (quantity.equals("crossing")) {
             while (bed.exitHardness() * MG_PER_EQUIVALENT < END_POINT_MG_PER_L || shifts == 0) {
-                bed.shift(feed);
+                bed.advance(feed, 1, false);
                 shifts++;
             }
             Printed.assertAgrees(expected, tolerance, shifts);
             return;
         }
         for (; shifts < shift; shifts++) {
-            bed.shift(feed);
+            bed.advance(feed, 1, false);
         }
         int ion = quantity.equals("calcium") ? StageEquilibrium.CALCIUM : StageEquilibrium.MAGNESIUM;
         Printed.assertAgrees(expected, tolerance, bed.exit(ion) * 1000 / 2);
@@ -64,22 +64,21 @@ class StagedBedTest {
     }
 
     @Test
-    void stirredStagesPassServiceWaterAsShiftsDo() {
-        Resin resin = Resin.STANDARD;
+    void manyShiftsAtOnceComeToTheSameAsOneByOne() {
+        Resin resin = Resin.STANDARD.withStages(15);
         FeedWater feed = water(300, 0.7, 1);
-        StagedBed shifted = StagedBed.inEquilibriumWith(resin, FeedWater.brine(Salt.SODIUM_CHLORIDE, feed
+        StagedBed oneByOne = StagedBed.inEquilibriumWith(resin, FeedWater.brine(Salt.SODIUM_CHLORIDE, feed
                 .totalEquivalentsPerLitre()));
-        StagedBed stirred = shifted.copy();
-        double shift = resin.voidShare() / resin.stages();
+        StagedBed atOnce = oneByOne.copy();
         for (int i = 0; i < 575 * 22; i++) {
-            shifted.shift(feed.ions());
+            oneByOne.advance(feed.ions(), 1, false);
         }
         for (int i = 0; i < 575; i++) {
-            stirred.flow(feed.ions(), 22 * shift, false);
+            atOnce.advance(feed.ions(), 22, false);
         }
-        assertTrue(shifted.exitHardness() * MG_PER_EQUIVALENT > 1, "the front is about to arrive");
-        assertEquals(shifted.heldHardness(), stirred.heldHardness(), 2e-5 * shifted.heldHardness());
-        assertEquals(1, stirred.exitHardness() / shifted.exitHardness(), 0.02);
+        assertTrue(oneByOne.exitHardness() * MG_PER_EQUIVALENT > 1, "the front is about to arrive");
+        assertEquals(oneByOne.heldHardness(), atOnce.heldHardness(), 1e-6 * oneByOne.heldHardness());
+        assertEquals(1, atOnce.exitHardness() / oneByOne.exitHardness(), 1e-3);
     }
 
     /** With any ions in, the water ends up as strong as it should be and the resin as full. */
@@ -98,7 +97,7 @@ class StagedBedTest {
             StagedBed bed = StagedBed.inEquilibriumWith(resin, feed);
             FeedWater other = FeedWater.brine(Salt.values()[random.nextInt(2)],
                     Math.min(5, strength * (1 + random.nextInt(1000))));
-            bed.shift(other.ions());
+            bed.advance(other.ions(), 1, false);
             assertInEquilibrium(resin, bed, other.totalEquivalentsPerLitre(), "seed 23, case " + n);
         }
     }
@@ -140,7 +139,7 @@ class StagedBedTest {
             for (int s = 0; s <= serviceShifts; s++) {
                 effluent[s] = bed.exitHardness() * MG_PER_EQUIVALENT;
                 if (s < serviceShifts) {
-                    bed.shift(ions);
+                    bed.advance(ions, 1, false);
                 }
             }
         }
@@ -149,7 +148,7 @@ class StagedBedTest {
 
     private static void shift(StagedBed bed, double[] water, int shifts) {
         for (int i = 0; i < shifts; i++) {
-            bed.shift(water);
+            bed.advance(water, 1, false);
         }
     }
 

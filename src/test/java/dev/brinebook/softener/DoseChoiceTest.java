@@ -37,20 +37,19 @@ class DoseChoiceTest {
         assertEquals(pounds(free.best()), pounds(none.best()), 1e-9, "what no dose has is dropped");
     }
 
-    /** By hand: 15 lb last 45,000 / 4,800 = 9.4 days; to run every seventh night takes 7 days and one kept back, 38,400 gr. */
+    /** The days that are aimed at do not decide; what keeping to them would cost is said. */
     @Test
-    void keepsToTheDaysThatAreAskedFor() {
-        Option soon = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT).best();
-        Option seldom = DoseChoice.cheapest(SOFTENER, Softeners.limited(DUTY, 7, 0), DEAR_SALT).best();
-        assertTrue(soon.outcome().meanIntervalDays().value() < 7);
-        assertTrue(seldom.outcome().meanIntervalDays().value() >= 7);
-        assertTrue(pounds(seldom) > pounds(soon) && seldom.costPerYear() > soon.costPerYear());
-    }
-
-    @Test
-    void tellsTheDaysOfMeanUse() {
-        List<Option> options = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT).options();
-        assertEquals(45_000.0 / 4_800, options.get(options.size() - 1).intervalDays(), 1e-6);
+    void saysWhatTheDaysThatAreAimedAtWouldCost() {
+        DoseChoice soon = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT);
+        Duty longer = Softeners.limited(DUTY, 7, 0);
+        DoseChoice seldom = DoseChoice.cheapest(SOFTENER, longer, DEAR_SALT);
+        assertEquals(pounds(soon.best()), pounds(seldom.best()), 1e-9);
+        assertEquals(List.of(DoseChoice.Limit.INTERVAL), seldom.unmet(longer));
+        DoseChoice.PricedLimit price = seldom.prices(longer).get(0);
+        assertEquals(DoseChoice.Limit.INTERVAL, price.limit());
+        assertTrue(!price.kept() && price.costPerYear() > 0, price.toString());
+        Option lasting = seldom.options().stream().filter(option -> option.lasts(longer)).findFirst().orElseThrow();
+        assertEquals(lasting.costPerYear() - seldom.best().costPerYear(), price.costPerYear(), 1e-9);
     }
 
     @Test

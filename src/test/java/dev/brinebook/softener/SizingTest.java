@@ -60,7 +60,7 @@ class SizingTest {
         Softener shallow = Softeners.cubicFeet(0.5, 12, 20);
         Fit fit = Fit.of(DosedSoftener.designed(shallow, 10 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, false,
                 new Fit.Ratings(OptionalDouble.of(5), OptionalDouble.of(6)));
-        assertEquals(List.of(Shortcoming.INTERVAL_TOO_SHORT, Shortcoming.RESERVE_ABOVE_CAPACITY,
+        assertEquals(List.of(Shortcoming.INTERVAL_TOO_SHORT, Shortcoming.SERVICE_STANDARD_NOT_MET,
                 Shortcoming.CONTINUOUS_FLOW_TOO_HIGH, Shortcoming.PEAK_FLOW_TOO_HIGH, Shortcoming.BED_TOO_SHALLOW),
                 fit.shortcomings());
         assertEquals(5, fit.continuous().limitLitresPerMinute(), "the maker's rating binds below the guide");
@@ -78,29 +78,39 @@ class SizingTest {
     void hasNoIntervalWhereNothingIsUsed() {
         Duty unused = Softeners.duty(20, 0, 0, 0);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
-        assertEquals(Double.POSITIVE_INFINITY, choice.best().intervalDays());
         assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Ratings.UNKNOWN).intervalDays().exists());
-        assertEquals(26, choice.best().outcome().totals().regenerations(), "override every 14 days: 365/14");
+        assertEquals(365 / 14.0, choice.best().year().regenerations(), 1e-9, "override every 14 days");
     }
 
     @Test
-    void choosesTheCheapestDoseThatLastsLongEnough() {
+    void choosesTheCheapestDoseThatServes() {
         Duty duty = Softeners.duty(20, 0, 240, 0.4);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(19, choice.options().size(), "6 to 15 lb/ft3 by halves");
         for (DoseChoice.Option option : choice.options()) {
-            assertTrue(option.outcome().meanIntervalDays().value() < 3
-                    || choice.best().costPerYear() <= 1.02 * option.costPerYear());
+            assertTrue(option.year().hardDays() <= 1 && choice.best().costPerYear() <= option.costPerYear());
         }
+        assertTrue(choice.band(duty).stream().allMatch(option -> option.costPerYear() <= 1.02 * choice.best().costPerYear()));
         Duty heavy = Softeners.duty(40, 0, 600, 0.4);
-        DoseChoice longest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
-        assertEquals(15, longest.best().dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
-                "none covers a day of high use, so the highest");
-        Duty busy = Softeners.duty(26, 0, 300, 0.4);
-        DoseChoice covering = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), busy, COST);
-        assertTrue(covering.best().outcome().meanIntervalDays().value() < 3, "none lasts three days");
-        assertTrue(covering.best().dosed().saltDoseGramsPerLitre() < 12 * Softeners.POUND_PER_CUBIC_FOOT,
-                "so the cheapest that covers a day, not the highest");
+        DoseChoice nearest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
+        assertEquals(15, nearest.best().dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
+                "none serves, so the one that comes nearest");
+        assertEquals(List.of(DoseChoice.Limit.SERVICE_STANDARD, DoseChoice.Limit.INTERVAL), nearest.unmet(heavy));
+    }
+
+    @Test
+    void saysWhatWouldServeWhereNoSettingDoes() {
+        Duty heavy = Softeners.duty(40, 0, 600, 0.4);
+        DoseChoice nearest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
+        List<ServiceRemedy> remedies = ServiceRemedy.of(nearest, heavy, COST);
+        assertEquals(List.of(ServiceRemedy.Kind.LARGER_BED, ServiceRemedy.Kind.TWIN_BEDS, ServiceRemedy.Kind.TREATED_WATER),
+                remedies.stream().map(ServiceRemedy::kind).toList());
+        for (ServiceRemedy remedy : remedies) {
+            assertTrue(remedy.year().hardDays() <= 1, remedy.kind() + " has " + remedy.year().hardDays());
+        }
+        Duty easy = Softeners.duty(20, 0, 240, 0.4);
+        Softener enough = Softeners.cubicFeet(1.5, 10, 54);
+        assertEquals(List.of(), ServiceRemedy.of(DoseChoice.cheapest(enough, easy, COST), easy, COST));
     }
 
     @Test

@@ -7,6 +7,7 @@ import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.SaltEfficiencyUnit;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.Brining.Direction;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
@@ -51,8 +52,14 @@ final class Softeners {
 
     /** A duty with other limits. */
     static Duty limited(Duty duty, double minimumIntervalDays, double grainsPerPound) {
-        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), duty.reserveProbability(),
+        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), duty.standard(),
                 minimumIntervalDays, SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(grainsPerPound));
+    }
+
+    /** The same without the line under stress. */
+    static Duty plain(Duty duty) {
+        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), new ServiceStandard(1, 365, 1, 1),
+                duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
     }
 
     static WaterAnalysis water(double gpg, double ironMgPerL, double solidsMgPerL) {
@@ -71,6 +78,6 @@ final class Softeners {
         DayVariation variation = DayVariation.ofCv(cv);
         Demand demand = new Demand(WeekdayMeans.everyDay(gallonsPerDay * Exact.US_GALLON_LITRES), variation,
                 Optional.empty(), 20, 8);
-        return new Duty(water, hardness, demand, demand.days(START, 365, 1), 0.9, 3, 0);
+        return new Duty(water, hardness, demand, demand.days(START, 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

@@ -3,9 +3,8 @@ package dev.brinebook.softener;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.regeneration.Outcome;
-import dev.brinebook.regeneration.Simulation;
-import dev.brinebook.regeneration.Trial;
+import dev.brinebook.regeneration.ClockEveryDays;
+import dev.brinebook.regeneration.Regeneration;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -19,24 +18,22 @@ class TunedClockTest {
      */
     @Test
     void setsTheLongestIntervalThatTheCapacityLasts() {
-        Duty duty = Softeners.duty(20, 0, 150, 0);
+        Duty duty = Softeners.plain(Softeners.duty(20, 0, 150, 0));
         TunedClock tuned = TunedClock.of(Softeners.cubicFeet(1, 9, 48), duty, new RunningCost(0.45, 0));
         assertEquals(6.5 * Softeners.POUND_PER_CUBIC_FOOT, tuned.saltDoseGramsPerLitre(), 1e-9);
         assertEquals(7, tuned.clock().days(), "common practice table over 3,000 gr a day");
     }
 
     @Test
-    void neverRunsHardAndNoOtherIntervalOfItsDoseIsCheaper() {
+    void keepsToTheStandardAndOneDayMoreWouldNot() {
         Random random = new Random(12);
         for (int n = 0; n < 40; n++) {
             Duty duty = Softeners.duty(8 + 15 * random.nextDouble(), 0, 100 + 150 * random.nextDouble(), 0.4);
             Softener softener = Softeners.cubicFeet(1.5 + random.nextDouble(), 12, 60);
             TunedClock tuned = TunedClock.of(softener, duty, COST);
-            DosedSoftener dosed = DosedSoftener.designed(softener, tuned.saltDoseGramsPerLitre(), 12);
-            Outcome year = Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), dosed.regeneration()),
-                    tuned.clock());
-            assertEquals(0, year.totals().hardDays(), "seed 12, case " + n);
-            assertTrue(tuned.clock().days() <= 14);
+            Regeneration each = DosedSoftener.designed(softener, tuned.saltDoseGramsPerLitre(), 12).regeneration();
+            assertTrue(tuned.keepsStandard() && duty.isServed(tuned.clock(), each), "seed 12, case " + n);
+            assertTrue(tuned.clock().days() == 14 || !duty.isServed(new ClockEveryDays(tuned.clock().days() + 1), each));
         }
     }
 

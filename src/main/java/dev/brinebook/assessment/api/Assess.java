@@ -49,7 +49,7 @@ public final class Assess {
             "Choose this when the softener that stands there and the household are known and the whole answer is"
                     + " wanted: how hard the water really is, whether the softener fits, what is set wrong, what"
                     + " exactly to set on a metered controller and why, what the conversion needs, a year as found"
-                    + " against a year metered on the same days (salt, water, hard days, bags to buy), payback,"
+                    + " against a year metered, both as is to be expected (salt, water, hard days), bags to buy, payback,"
                     + " sodium, and what to be careful about. Every part comes from the same results. For a single"
                     + " part choose its own operation, such as reviewSettings or estimatePayback; where no softener"
                     + " stands there yet, sizeSoftener. Asked for text/html or application/pdf it answers a sheet to print.",
@@ -87,7 +87,7 @@ public final class Assess {
         warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
         ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), explanation);
-        RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), duty, units, explanation);
+        RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, worth, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
@@ -98,6 +98,9 @@ public final class Assess {
                         duty.water().temperatureCelsius(), units),
                 assessment.readiness().stream().map(ReadinessCheck::of).toList(), steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
+                AdviceRangeAnswer.ofTest(assessment, request.conversion(), prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
+                        request.conversion(), prices, priced.currency(), units, explanation),
                 SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -114,8 +117,9 @@ public final class Assess {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }
         explanation.cautions(site.wasteWaterCautions());
-        if (assessment.years().asFound().totals().hardDays() > 0
-                || assessment.years().converted().totals().hardDays() > 0) {
+        double most = assessment.duty().standard().hardDaysPerYear();
+        if (assessment.years().asFound().totals().hardDays() > most
+                || assessment.years().converted().totals().hardDays() > most) {
             explanation.caution(Caution.RUNS_HARD);
         }
     }
@@ -143,14 +147,16 @@ public final class Assess {
                 : Message.of("The water counts as {0}; the softener does not fit: {1}.", hardness,
                         units.saying(assessment.fit().shortcomings().get(0))));
         sentences.add(set(settings));
-        List<DoseChoice.Limit> unmet = assessment.choice().unmet(assessment.duty());
+        List<DoseChoice.Limit> unmet = new ArrayList<>(assessment.choice().unmet(assessment.duty()));
+        unmet.remove(DoseChoice.Limit.INTERVAL);
         if (!unmet.isEmpty()) {
             sentences.add(Message.of("No salt dose keeps to all limits: {0}.",
                     Message.joined("; ", unmet.stream().map(units::saying).toList())));
         }
         Money saved = worth.firstYearSaving().total();
-        sentences.add(worth.payback() == null ? Message.of("The first year saves {0}.", saved.inWords())
-                : worth.payback().sentence());
+        sentences.add(worth.payback() != null ? worth.payback().sentence() : saved.value().signum() < 0
+                ? Message.of("The first year costs {0} more.", new Money(saved.value().negate(), saved.unit()).inWords())
+                : Message.of("The first year saves {0}.", saved.inWords()));
         return Message.joined(" ", sentences);
     }
 

@@ -18,6 +18,7 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,8 +37,10 @@ public record RecommendedSettings(
                 example = "6.7") BigDecimal refillMinutes,
         @Property("Why each is as it is.") List<SettingReason> reasons) {
 
+    private static final int DAYS_DECIMALS = 2;
+
     /** The settings in the units of the answer. */
-    static RecommendedSettings of(DoseChoice.Option option, Duty duty, AnswerUnits units, Explanation explanation) {
+    static RecommendedSettings of(DoseChoice.Option option, DoseChoice choice, Duty duty, AnswerUnits units, Explanation explanation) {
         MeterSettings settings = option.settings();
         CycleStep refill = option.dosed().cycle().step(CycleStep.Kind.REFILL);
         VolumeQuantity meter = units.volume(settings.meterLitres());
@@ -52,13 +55,18 @@ public record RecommendedSettings(
         add(reasons, explanation, "capacity", Message.of("What {0} of salt restores in this bed, rounded down, so that the"
                 + " meter never counts on what is not there.", Text.of(dose)), option.dosed().softener().capacity().sourceKey());
         add(reasons, explanation, "meterVolume", Message.of("{0} over {1}.", Text.of(capacity), Text.of(hardness)), "WQP-2009");
-        add(reasons, explanation, "reserve", everyNight ? Message.of("A day of high use takes more than the whole capacity, so"
-                + " all of it is kept back and the softener regenerates every night: it is too small for this household.")
-                : Message.of("A day of the busiest weekday stays below it with probability {0}; the meter decides at night and"
-                        + " must last the next day.", Text.number(duty.reserveProbability())), "DAIAD");
-        add(reasons, explanation, "saltDose", Message.of("The cheapest dose on this household's days, or the lowest that costs"
-                + " as little: less salt regenerates more often and wastes rinse water, more salt removes less hardness for its"
-                + " weight."), "TRADE-EFFICIENT");
+        add(reasons, explanation, "reserve", everyNight ? Message.of("No reserve keeps to the service standard, so all of it"
+                + " is kept back and the softener regenerates every night: it is too small for this household.")
+                : Message.of("The smallest, in steps of the controller, that keeps to the service standard: {0} of at most {1} hard"
+                        + " days a year, {2} of at most {3} with more use and less capacity.", days(option.year().hardDays()),
+                        Text.number(duty.standard().hardDaysPerYear()), days(duty.standard().stressedHardDays(duty.longRun(),
+                        settings.policy(), duty.hardness().totalMgPerL(), option.dosed().regeneration())),
+                        Text.number(duty.standard().stressedHardDaysPerYear())), "FELLER");
+        add(reasons, explanation, "saltDose", choice.bound(duty).map(bound -> bound == DoseChoice.Bound.COST
+                ? Message.of("With its reserve the least costly in the long run: less salt regenerates more often and wastes"
+                        + " rinse water, more salt removes less hardness for its weight.")
+                : Message.of("With its reserve the least costly of those that keep to all limits: {0}.", units.saying(bound)))
+                .orElseGet(() -> Message.of("No dose keeps to all limits.")), "TRADE-EFFICIENT");
         add(reasons, explanation, "saltPerRegeneration", Message.of("Dose times resin volume."), "WQP-2009");
         add(reasons, explanation, "dayOverride", duty.iron()
                 ? Message.of("Iron builds up on resin that stands: 3 to 4 days.")
@@ -77,5 +85,9 @@ public record RecommendedSettings(
             String sourceKey) {
         reasons.add(new SettingReason(setting, reason));
         explanation.because("/settings/" + setting, reason, sourceKey);
+    }
+
+    private static BigDecimal days(double perYear) {
+        return BigDecimal.valueOf(perYear).setScale(DAYS_DECIMALS, RoundingMode.HALF_EVEN);
     }
 }

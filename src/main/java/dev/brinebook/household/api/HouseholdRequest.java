@@ -11,12 +11,15 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.FixtureSchedule;
+import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.household.UseModel;
+import dev.brinebook.household.UseModelFit;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
@@ -43,7 +46,7 @@ public record HouseholdRequest(
                 max = Demand.MAX_DAILY_USE_LITRES, unit = "L", minItems = 7, maxItems = 7) List<VolumeQuantity> weeklyUse,
         @Property("Indoor use measured day by day.") SeriesRequest dailySeries,
         @Property(value = "Scatter of the days: standard deviation over mean of one day's use. 0 makes every day its mean."
-                + " Without effect on dailySeries, whose days are taken as they are.",
+                + " Without effect on dailySeries, whose days are taken as they are and tell it themselves.",
                 min = DayVariation.MIN_CV, max = DayVariation.MAX_CV, example = "0.42",
                 fallback = "0.60 for one person, 0.42 for two or three, 0.38 for more, 0.45 when people are not given")
         BigDecimal dayToDayVariation,
@@ -56,6 +59,9 @@ public record HouseholdRequest(
                 example = "[0.9, 0.9, 0.9, 1, 1, 1.2, 1.3, 1.2, 1, 0.9, 0.9, 0.8]") List<BigDecimal> monthFactors,
         @Property(value = "On which days somebody is at home. Without effect on dailySeries.", fallback = "always")
         OccupancyRequest occupancy,
+        @Property(value = "By how much the mean use may be wrong, as a share of it: what assess tries at both ends. 0 takes it as"
+                + " exact. Without effect elsewhere.", min = 0, max = Demand.MAX_USE_UNCERTAINTY_SHARE, example = "0.1",
+                fallback = "0.2; of dailySeries twice the standard error of its mean") BigDecimal useUncertainty,
         @Property(value = "Branches that are left hard, besides the outdoor taps.", maxItems = 3, fallback = "none",
                 example = "[\"kitchenCold\"]") List<SoftenedShare.Branch> leftHard,
         @Property(value = "Mean outdoor use of a day that passes the softener as well.", min = 0,
@@ -103,15 +109,51 @@ public record HouseholdRequest(
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, Message.of("{0} {1}", 0, "L"));
         HouseholdFlows flows = HouseholdFlows.of(this, explanation);
         if (dailySeries != null) {
-            var days = dailySeries.toDays(share, outdoorLitres, explanation);
-            double scatter = Math.min(DayVariation.MAX_CV, days.coefficientOfVariation());
-            return new Demand(days.weekdayMeans(), DayVariation.ofCv(scatter), Optional.of(days.filled()),
-                    flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
+            MeteredDays indoor = dailySeries.toDays(share, explanation);
+            UseModel fitted = fitted(indoor, explanation);
+            return new Demand(fitted.withMeans(fitted.means().plus(outdoorLitres)),
+                    Optional.of(indoor.plus(outdoorLitres).filled()), flows.peakLitresPerMinute(),
+                    flows.continuousLitresPerMinute());
         }
         DayVariation variation = variation(explanation);
         WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
         return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation)), Optional.empty(),
                 flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
+    }
+
+    /** By how much the mean use may be wrong, as a share of it. */
+    public double useUncertaintyShare(Demand demand, Explanation explanation) {
+        if (useUncertainty == null && demand.measured().isPresent()) {
+            double share = uncertaintyShare(demand.measured().get());
+            explanation.assume("household.useUncertainty", Message.of("{0}, twice the standard error of the mean of the days measured",
+                    Text.number(share)), Origin.DERIVED);
+            return share;
+        }
+        return explanation.orDefault("household.useUncertainty", useUncertainty, Demand.ASSUMED_USE_UNCERTAINTY_SHARE,
+                share -> Message.of("{0} of the mean use", share));
+    }
+
+    /** The same of days that were measured: twice the standard error of their mean. */
+    static double uncertaintyShare(Days measured) {
+        return Math.min(Demand.MAX_USE_UNCERTAINTY_SHARE, 2 * measured.standardErrorShare());
+    }
+
+    /** What to expect of the household that the days were measured in. */
+    private UseModel fitted(MeteredDays indoor, Explanation explanation) {
+        UseModelFit fit = UseModelFit.of(indoor, usualVariation());
+        Message scatter = fit.degreesOfFreedom() == 0 && fit.occupiedDays() > 0
+                ? Message.of("{0}, the usual scatter: there are too few days to tell their own", Text.number(fit.cv()))
+                : Message.of("{0}, that of {1} days with somebody at home about the mean of their weekday, {2} degrees of"
+                        + " freedom", Text.number(fit.model().cv()), fit.occupiedDays(), fit.degreesOfFreedom());
+        explanation.assume("household.dayToDayVariation", fit.cv() > DayVariation.MAX_CV
+                ? Message.of("{0}, held to the highest that is taken, {1}", Text.number(fit.cv()),
+                        Text.number(DayVariation.MAX_CV)) : scatter, Origin.DERIVED);
+        explanation.assume("household.occupancy", fit.model().occupancy() instanceof Occupancy.Chain chain
+                ? Message.of("somebody at home on {0} % of the days; left for the next day with a probability of {1}, returned"
+                        + " to with {2}", Text.number(100 * (1 - fit.presence().emptyShare())),
+                        Text.number(chain.leavePerDay()), Text.number(chain.returnPerDay()))
+                : Message.of("always at home"), Origin.DERIVED);
+        return fit.model();
     }
 
     private List<Double> months(Explanation explanation) {
@@ -141,8 +183,12 @@ public record HouseholdRequest(
         return share;
     }
 
+    private DayVariation usualVariation() {
+        return people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
+    }
+
     private DayVariation variation(Explanation explanation) {
-        DayVariation usual = people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
+        DayVariation usual = usualVariation();
         double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(),
                 number -> Message.of("{0}", number));
         return cv == usual.cv() ? usual : DayVariation.ofCv(cv);

@@ -13,7 +13,8 @@ final class MeterBasis {
     }
 
     static void explain(Explanation explanation, Kind kind, Integer people) {
-        explanation.assume("estimates.emptyDays", Message.of("a day of less than 5 % of the median of the days with use"),
+        explanation.assume("estimates.emptyDays", Message.of("a day of less than 5 % of the median of the days with use, each over"
+                + " the mean of its weekday; weekdays of less than 5 % of the busiest are a pattern of the week and not counted"),
                 Origin.DEFAULT);
         explanation.assume("findings.change", Message.of("told when chance makes it less often than once in a hundred and it is"
                 + " more than 10 %"), Origin.DEFAULT);
@@ -62,8 +63,8 @@ final class MeterBasis {
                 "CHOI-WETTE");
         explanation.because("/estimates/weekendRatio", Message.of("mean of the factors of Saturday and Sunday over the mean of"
                 + " the other five"), "CHOI-WETTE");
-        Message empty = Message.of("days of less than 5 % of the median of the days with use, and their share of the known"
-                + " days");
+        Message empty = Message.of("days of less than 5 % of the median of the days with use, each over the mean of its"
+                + " weekday, and their share of the known days; idle weekdays are left out");
         explanation.because("/estimates/emptyDays", empty, "CP-METER-READING");
         explanation.because("/estimates/emptyShare", empty, "CP-METER-READING");
         Message followed = Message.of("how often a day of the one kind is followed by one of the other, over how often it is"
@@ -99,11 +100,15 @@ final class MeterBasis {
         if (people != null) {
             explanation.given("/forecast/people");
         }
-        explanation.because("/forecast/dailyUse", Message.of("the mean of all known days since the level last changed"),
-                "CP-METER-READING");
-        explanation.because("/forecast/dayToDayVariation", Message.of("the scatter with empty days, CV² = (1 + c²) / p - 1"),
-                "VARIANCE-OF-A-MIXTURE");
-        explanation.because("/forecast/weekendRatio", Message.of("the weekend ratio of those days"), "CHOI-WETTE");
+        explanation.because("/forecast/weeklyUse", Message.of("the mean of each weekday over the days with somebody there since"
+                + " the level last changed; one mean for all where a weekday was seen less than twice"), "CHOI-WETTE");
+        explanation.because("/forecast/dayToDayVariation", Message.of("the root of the sum of (V / m − 1)² over the days with"
+                + " somebody there less the number of weekday means; m the mean of the weekday"), "DAIAD");
+        Message presence = Message.of("how often somebody leaves and returns from one day to the next, held to the share of days"
+                + " with somebody there");
+        explanation.because("/forecast/occupancy", presence, "ANDERSON-GOODMAN");
+        explanation.because("/forecast/useUncertainty", Message.of("twice the standard error of the mean of the days since the level"
+                + " last changed"), "FELLER");
     }
 
     private static void usual(Explanation explanation) {

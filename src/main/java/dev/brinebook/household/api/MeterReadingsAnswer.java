@@ -17,7 +17,8 @@ public record MeterReadingsAnswer(
         @Property("Mean, scatter, weekdays and absence.") UseEstimates estimates,
         @Property(value = "The household beside what is usual.", optional = "when people is") UsualUse usual,
         @Property(value = "What to send as household next, for a typical year like these days; like those since the level last"
-                + " changed, where it did.", optional = "when the mean is above 15,000 L a day") HouseholdRequest forecast,
+                + " changed, where it did.", optional = "when the mean of a weekday is above 15,000 L or a day above 45,000 L")
+        HouseholdRequest forecast,
         @Property("What should be looked at.") List<MeterFinding> findings,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,

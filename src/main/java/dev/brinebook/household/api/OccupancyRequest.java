@@ -4,6 +4,7 @@ import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.TellsKind;
 import dev.brinebook.household.Occupancy;
+import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -22,6 +23,12 @@ public record OccupancyRequest(
     /** How the days at home come about. */
     public enum Pattern {
         ALWAYS, USUAL_ABSENCES, HOLIDAY_HOME, CHAIN, ABSENCES, STAYS
+    }
+
+    /** A chain as a caller may send it back; null where somebody is always at home. */
+    static OccupancyRequest of(Occupancy occupancy) {
+        return occupancy instanceof Occupancy.Chain chain ? new OccupancyRequest(Pattern.CHAIN,
+                Rounding.answer(chain.leavePerDay()), Rounding.answer(chain.returnPerDay()), null) : null;
     }
 
     Occupancy toDomain() {

@@ -21,11 +21,14 @@ import dev.brinebook.household.MeterHistory;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.RowNote;
 import dev.brinebook.household.UseEstimate;
+import dev.brinebook.household.UseModelFit;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.wording.Message;
+import java.time.DayOfWeek;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -134,26 +137,23 @@ public final class ReadMeter {
             Explanation explanation) {
         MeteredDays like = whole.step(days).map(step -> days.since(whole.presence().occupied()[step.lastBefore() + 1]))
                 .orElse(days);
-        UseEstimate estimate = like == days ? whole : UseEstimate.of(like);
-        double occupied = 1 - estimate.presence().emptyShare();
-        double cv = occupied == 0 ? 0 : UseEstimate.cvWithEmptyDays(estimate.occupiedCv(), occupied);
-        double ratio = estimate.weekendRatio();
         explanation.assume("forecast.from", Message.of("the days from {0} on", like.firstDate()), Origin.DERIVED);
-        explanation.assume("forecast.dailyUse", Message.of("all that the meter saw counts as indoor use"),
+        explanation.assume("forecast.weeklyUse", Message.of("all that the meter saw counts as indoor use"),
                 Origin.DEFAULT);
-        boolean ratioFits = ratio >= WeekdayMeans.MIN_WEEKEND_RATIO && ratio <= WeekdayMeans.MAX_WEEKEND_RATIO;
-        if (cv > DayVariation.MAX_CV) {
+        if (Arrays.stream(like.known()).mapToDouble(like::litres).max().orElse(0) > Demand.MAX_MEASURED_DAY_LITRES) {
+            return null;
+        }
+        UseModelFit fit = UseModelFit.of(like, people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people));
+        if (fit.cv() > DayVariation.MAX_CV) {
             explanation.assume("forecast.dayToDayVariation", Message.of("{0}, held to the highest that is taken, {1}",
-                    Text.number(cv), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
+                    Text.number(fit.cv()), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
         }
-        if (!ratioFits) {
-            explanation.assume("forecast.weekendRatio", Message.of("{0} is out of the range that is taken: left out",
-                    Text.number(ratio)), Origin.DERIVED);
-        }
-        return estimate.meanLitres() > Demand.MAX_DAILY_USE_LITRES ? null
-                : new HouseholdRequest(people, null, null, units.volume(estimate.meanLitres()), null, null,
-                        Rounding.answer(Math.min(DayVariation.MAX_CV, cv)), ratioFits ? Rounding.answer(ratio) : null, null,
-                        null, null, null, null, null, null, null);
+        WeekdayMeans means = fit.model().means();
+        return means.busiestLitres() > Demand.MAX_DAILY_USE_LITRES ? null
+                : new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())
+                        .map(day -> units.volume(means.litres(day))).toList(), null, Rounding.answer(fit.model().cv()), null,
+                        null, OccupancyRequest.of(fit.model().occupancy()),
+                        Rounding.answer(HouseholdRequest.uncertaintyShare(like.filled())), null, null, null, null, null, null);
     }
 
     private static Message summary(MeteredDays days, UseEstimate estimate, List<MeterFinding> findings, AnswerUnits units) {

@@ -17,11 +17,12 @@ public record UseEstimates(
         @Property("Mean of a week of days with somebody there.") VolumeQuantity occupiedMean,
         @Property(value = "Use of each weekday over that mean, Monday first.", optional = "when a weekday was seen less than"
                 + " four times", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
-        @Property(value = "Use of a weekend day over use of another day.", optional = "when weekdayFactors is",
-                min = 0, example = "1.1") BigDecimal weekendRatio,
-        @Property(value = "Days with nobody there: less use than 5 % of the median.", min = 0, unit = "days", example = "12")
+        @Property(value = "Use of a weekend day over use of another day.", optional = "when weekdayFactors is, or when the"
+                + " other days are idle", min = 0, example = "1.1") BigDecimal weekendRatio,
+        @Property(value = "Days with nobody there: less use, over the mean of their weekday, than 5 % of the median. Weekdays"
+                + " that are always idle are not counted.", min = 0, unit = "days", example = "12")
         Integer emptyDays,
-        @Property(value = "Their share of the known days.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
+        @Property(value = "Their share of the days that are counted.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
         @Property("Probability that the day after one with somebody there is empty.") FigureAnswer leaveProbability,
         @Property("Probability that somebody is there on the day after an empty one.") FigureAnswer returnProbability,
         @Property("Shape of the gamma distribution of the days with somebody there, over the mean of their weekday.")
@@ -41,7 +42,8 @@ public record UseEstimates(
         boolean shaped = estimate.shape().exists();
         return new UseEstimates(units.volume(estimate.meanLitres()), units.volume(estimate.occupiedMeanLitres()),
                 estimate.weekdayFactors().map(all -> all.stream().map(Rounding::answer).toList()).orElse(null),
-                estimate.weekdayFactors().map(all -> Rounding.answer(estimate.weekendRatio())).orElse(null),
+                estimate.weekdayFactors().map(all -> estimate.weekendRatio()).filter(Double::isFinite).map(Rounding::answer)
+                        .orElse(null),
                 estimate.presence().emptyDays(), Rounding.answer(estimate.presence().emptyShare()),
                 FigureAnswer.of(estimate.presence().leave(), 1), FigureAnswer.of(estimate.presence().comeBack(), 1),
                 FigureAnswer.of(estimate.shape(), 1), Rounding.answer(estimate.occupiedCv()),

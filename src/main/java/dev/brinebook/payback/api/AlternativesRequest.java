@@ -46,7 +46,8 @@ public record AlternativesRequest(
         @Property(value = "What is not known exactly.", fallback = "nothing is drawn") UncertaintyRequest uncertainty,
         @Property("Preferences where there is a choice.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets the order of high and low days and every draw.", min = 0, max = PreferencesRequest.MAX_SEED,
+        @Property(value = "Sets the draws of what is not known exactly; nothing else depends on it.", min = 0,
+                max = PreferencesRequest.MAX_SEED,
                 fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override

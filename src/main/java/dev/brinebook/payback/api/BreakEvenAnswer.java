@@ -3,16 +3,20 @@ package dev.brinebook.payback.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.quantity.api.Money;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
-@About("Where a way is worth just as much as the baseline, all else as told.")
+@About("Where a way is worth just as much as the baseline, all else as given. Settings are chosen anew along the way, but for"
+        + " those that the request fixes.")
 public record BreakEvenAnswer(
         @Property(value = "What is changed.", example = "\"dailyUse\"") Of of,
         @Property(value = "Factor on the value told at which it breaks even; days of the clock for clockInterval.",
                 optional = "when it never breaks even in the range", min = 0, example = "0.62") BigDecimal at,
         @Property(value = "The value there, with its unit.", optional = "when it never breaks even in the range",
                 example = "\"186 gal a day\"") Message value,
+        @Property(value = "Put back in, the way is worth zero within this: settings go in steps, and where a step crosses zero"
+                + " there is no value of just no worth.", optional = "when it never breaks even in the range") Money within,
         @Property(value = "Least that was looked at, as at is told.", min = 0, example = "0.05") BigDecimal from,
         @Property(value = "Most that was looked at.", min = 0, example = "20") BigDecimal to,
         @Property(value = "Stable code of why there is none.", optional = "when there is one") NoAnswer reason,

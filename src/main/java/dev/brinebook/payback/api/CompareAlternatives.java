@@ -2,7 +2,6 @@ package dev.brinebook.payback.api;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
-import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
@@ -18,7 +17,6 @@ import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.randomness.Sample;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.api.PreferencesRequest;
@@ -64,19 +62,18 @@ public final class CompareAlternatives {
         List<Way> all = request.alternatives().stream().map(ways::of).toList();
         int baseline = baseline(request);
         Comparison comparison = new Comparison(all, baseline, duty, bills);
-        refuseTooManyDraws(request.uncertainty(), comparison);
         List<AlternativeAnswer> answers = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             answers.add(AlternativeLines.of(comparison, i, request.alternatives().get(i).kind(),
                     i == baseline ? null : uncertain(request, comparison, all.get(i), explanation), request.household().people(),
                     priced.currency(), units, explanation));
         }
-        String cheapest = all.stream().filter(way -> way.setup().isPresent())
+        String cheapest = all.stream().filter(way -> comparison.setup(way).isPresent())
                 .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
         return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
-                units.volume(duty.days().meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
+                units.volume(duty.meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -96,7 +93,7 @@ public final class CompareAlternatives {
                 : new Bills.Bags(priced.bagKilograms(explanation), request.bagsPerTrip());
         return new Bills(prices, tariff(request.waterBlocks(), prices.waterPerCubicMetre()),
                 tariff(request.sewerBlocks(), prices.sewerPerCubicMetre()),
-                duty.days().meanLitres() * Days.PER_YEAR / 1000, bags, horizon);
+                duty.meanLitres() * Days.PER_YEAR / 1000, bags, horizon);
     }
 
     private static WaterTariff tariff(List<TariffBlock> blocks, double flat) {
@@ -127,24 +124,6 @@ public final class CompareAlternatives {
                 PreferencesRequest.seed(request.seed())), within, currency);
     }
 
-    private static void refuseTooManyDraws(UncertaintyRequest asked, Comparison comparison) {
-        if (asked == null) {
-            return;
-        }
-        int draws = asked.draws() == null ? UncertaintyRequest.DEFAULT_DRAWS : asked.draws();
-        int most = comparison.mostDraws() / Sample.DRAWS_PER_CUBE * Sample.DRAWS_PER_CUBE;
-        if (draws <= most) {
-            return;
-        }
-        long perYear = Math.round(comparison.regenerationsPerYear());
-        throw most < UncertaintyRequest.FEWEST_DRAWS
-                ? InvalidRequest.impossible("/uncertainty", Message.of(
-                        "must be left out: the alternatives regenerate {0} times a year together", perYear))
-                : InvalidRequest.impossible("/uncertainty/draws", Message.of(
-                        "must be at most {0} for {1} alternatives that regenerate {2} times a year together", most,
-                        comparison.ways().size(), perYear));
-    }
-
     private static Message summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers) {
         int years = comparison.horizonYears();
         AlternativeAnswer best = answers.stream().filter(one -> one.name().equals(cheapest)).findFirst().orElseThrow();
@@ -173,17 +152,18 @@ public final class CompareAlternatives {
                 + " does not use counts for it"), Origin.DEFAULT);
         explanation.given("/dailyUse", "/horizonYears");
         explanation.because("/alternatives/*/saltDose", Message.of("that of the control as found, or of those that a controller"
-                + " takes the one that costs least in salt and water on the household's days"), "DAIAD");
-        explanation.because("/alternatives/*/clockDays", Message.of("the interval as found, or the longest at which the bed lasts"
-                + " the days of highest use"), "WQP-2009");
+                + " takes the one that costs least in salt and water in the long run while the service standard is kept"),
+                "CP-PRICES");
+        explanation.because("/alternatives/*/clockDays", Message.of("the interval as found, or the longest that keeps to the"
+                + " service standard"), "FELLER");
         explanation.because("/alternatives/*/meterVolume", Message.of("capacity that the dose restores over the compensated"
                 + " hardness"), "WQP-2009");
-        explanation.because("/alternatives/*/year", Message.of("regenerations times the salt and water of one, counted night by"
-                + " night on the household's days and scaled to 365"), "DAIAD");
+        explanation.because("/alternatives/*/year", Message.of("expected regenerations of a year times the salt and"
+                + " water of one"), "FELLER");
         explanation.because("/alternatives/*/lifeCycleCost", Message.of("first cost less rebate, replacements at the end of each life,"
                 + " bills that grow with prices, less the worth that is left at the end of the horizon, all discounted"), "NIST-HB135");
         explanation.because("/alternatives/*/annualEquivalent", Message.of("life-cycle cost times d / (1 - (1 + d)^-N)"), "NIST-HB135");
-        explanation.because("/alternatives/*/bills", Message.of("a year of the household's days: salt, water and visits times their prices;"
+        explanation.because("/alternatives/*/bills", Message.of("an expected year: salt, water and visits times their prices;"
                 + " water on top of the household's where it is sold by blocks"), "DAIAD");
         explanation.because("/alternatives/*/worth/netPresentValue", Message.of("life-cycle cost of the baseline less its own"),
                 "NIST-HB135");
@@ -197,12 +177,14 @@ public final class CompareAlternatives {
         explanation.because("/alternatives/*/worth/savingsToInvestmentRatio", Message.of("bills saved over what is invested,"
                 + " replacements and"
                 + " worth left included, both in today's worth"), "CFR-436");
-        explanation.because("/alternatives/*/uncertain", Message.of("each draw a value of every input, by Latin hypercubes of 250, and a"
-                + " drawn year of the household; meters are set to what is then known, a clock stays as it is"), "MCKAY-1979");
+        explanation.because("/alternatives/*/uncertain", Message.of("each draw a value of every input, by Latin hypercubes of 250;"
+                + " salt and water are then those of an expected year, with the settings that cost least there, but for those"
+                + " that the request fixes"), "MCKAY-1979");
         explanation.because("/alternatives/*/uncertain/drivers/*/rankCorrelation", Message.of("correlation of ranks over the draws"),
                 "SPEARMAN-1904");
-        explanation.because("/alternatives/*/breakEven", Message.of("the net present value on the mean of endlessly many years, solved for"
-                + " zero between the ends told; of several zeros the nearest to what was told"), "NIST-HB135");
+        explanation.because("/alternatives/*/breakEven", Message.of("the net present value of expected years, solved for zero"
+                + " between the ends given; of several zeros the nearest to what was given. Settings are chosen anew along the"
+                + " way, but for those that the request fixes"), "NIST-HB135");
         explanation.because("/alternatives/*/discharge", Message.of("chloride by atomic weights; waste water is the softened use and the"
                 + " regeneration water"), "CIAAW");
     }

@@ -16,7 +16,7 @@ import dev.brinebook.wording.Message;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** Tries a softener as found and with a metered control on the same days. */
+/** Tries a softener as found and with a metered control in the same household. */
 public final class ControlTrial {
 
     private ControlTrial() {

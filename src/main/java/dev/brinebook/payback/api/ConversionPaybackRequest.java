@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Map;
 
 @About("A conversion and what it is to be judged by: either a year's use before and after (asFound, converted), or a softener"
-        + " whose control as found and metered control are tried here on the same days (water, household, softener,"
+        + " whose control as found and metered control are compared here in the long run (water, household, softener,"
         + " metered).")
 public record ConversionPaybackRequest(
         @Property("A year as it stands. Give this and converted, or the four parts to try.") AnnualUseRequest asFound,
@@ -40,7 +40,7 @@ public record ConversionPaybackRequest(
         @Property("Preferences: the first day of the year tried, the capacities to count with, the reserve of a meter that"
                 + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
+        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");

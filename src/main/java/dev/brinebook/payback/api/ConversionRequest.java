@@ -61,6 +61,16 @@ public record ConversionRequest(
         return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
     }
 
+    /** Over how many years it is looked at. */
+    public int yearsOrAssumed() {
+        return horizonYears == null ? Conversion.ASSUMED_HORIZON_YEARS : horizonYears;
+    }
+
+    /** Cost less rebate. */
+    public double netCost() {
+        return cost.value().doubleValue() - (rebate == null ? 0 : rebate.value().doubleValue());
+    }
+
     private static void checkAmount(Money amount, String name, Violations at) {
         if (amount == null || amount.value() == null || at.at(name).here()) {
             return;

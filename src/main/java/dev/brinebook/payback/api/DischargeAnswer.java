@@ -3,6 +3,8 @@ package dev.brinebook.payback.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.household.Days;
+import dev.brinebook.payback.Comparison;
+import dev.brinebook.payback.Factors;
 import dev.brinebook.payback.SaltDischarge;
 import dev.brinebook.payback.Way;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -10,7 +12,6 @@ import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.softener.Duty;
 
 @About("What a year of softening sends down the drain, to a sewer or to the ground.")
 public record DischargeAnswer(
@@ -27,12 +28,12 @@ public record DischargeAnswer(
         @Property(value = "Regeneration water that it takes more, likewise.", optional = "for the baseline itself")
         VolumeQuantity waterSaved) {
 
-    /** A year of {@code way} against one of {@code baseline}, which may be the same. */
-    static DischargeAnswer of(Way way, Way baseline, Duty duty, AnswerUnits units) {
-        SaltDischarge discharge = discharge(way, duty);
-        SaltDischarge.Less less = discharge.lessThan(discharge(baseline, duty));
-        boolean same = way == baseline;
-        double household = duty.days().meanLitres() * Days.PER_YEAR;
+    /** A year of {@code way} against one of the baseline, which may be the same. */
+    static DischargeAnswer of(Comparison comparison, Way way, AnswerUnits units) {
+        SaltDischarge discharge = discharge(comparison, way);
+        SaltDischarge.Less less = discharge.lessThan(discharge(comparison, comparison.baseline()));
+        boolean same = way == comparison.baseline();
+        double household = comparison.duty().meanLitres() * Days.PER_YEAR;
         return new DischargeAnswer(units.mass(discharge.saltKilogramsPerYear()),
                 units.mass(discharge.chlorideKilogramsPerYear()), units.volume(discharge.regenerationLitresPerYear()),
                 household + discharge.regenerationLitresPerYear() > 0
@@ -42,8 +43,8 @@ public record DischargeAnswer(
                 same ? null : units.volume(less.regenerationLitresPerYear()));
     }
 
-    private static SaltDischarge discharge(Way way, Duty duty) {
-        return SaltDischarge.of(way.use(duty.days(), duty, Way.Circumstances.AS_TOLD),
-                way.setup().map(setup -> setup.softener().salt()).orElse(Salt.SODIUM_CHLORIDE));
+    private static SaltDischarge discharge(Comparison comparison, Way way) {
+        Salt salt = comparison.setup(way).map(setup -> setup.softener().salt()).orElse(Salt.SODIUM_CHLORIDE);
+        return SaltDischarge.of(comparison.use(way, Factors.AS_TOLD), salt);
     }
 }

@@ -29,7 +29,7 @@ public final class EstimatePayback {
             "estimatePayback", "/v1/conversion-payback", "Find whether a metered control pays back",
             "Choose this to tell what converting a softener from a clock to a meter saves in salt, water and money,"
                     + " and after how many years it has paid for itself: from a year's use before and after, or from"
-                    + " the softener and household, both controls then being tried on the same days. Gives simple and"
+                    + " the softener and household, both controls then being held to the same household in the long run. Gives simple and"
                     + " discounted payback, net present value, rates of return and the cash flow by year; where"
                     + " nothing is saved there is no payback, and the reason instead. To hold more than these two"
                     + " ways, loans or what is not known exactly against each other choose compareAlternatives.",
@@ -84,13 +84,13 @@ public final class EstimatePayback {
         Duty duty = given.duty();
         Setup found = request.softener().found(given, explanation).setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
-        Message how = Message.of("regenerations times the salt and water of one, counted night by night on {0} whole days, the"
-                + " same for both, and scaled to 365", duty.days().size());
-        explanation.because("/asFound", how, "DAIAD");
-        explanation.because("/converted", how, "DAIAD");
+        Message how = Message.of("expected regenerations of a year times the salt and water of one");
+        explanation.because("/asFound", how, "FELLER");
+        explanation.because("/converted", how, "FELLER");
         explanation.because("/difference", Message.of("as found less converted"), "DAIAD");
         explanation.cautions(duty.softenedWith(found.softener().salt()).cautions());
-        if (years.asFound().totals().hardDays() > 0 || years.converted().totals().hardDays() > 0) {
+        double most = duty.standard().hardDaysPerYear();
+        if (years.asFound().totals().hardDays() > most || years.converted().totals().hardDays() > most) {
             explanation.caution(Caution.RUNS_HARD);
         }
         return new Sides(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()),

@@ -18,7 +18,8 @@ import java.util.List;
 public record PaybackFigures(
         @Property("Saving of the first year, at today's prices.") MoneyLines firstYearSaving,
         @Property("What is left to pay: cost less rebate.") Money investment,
-        @Property("Years until undiscounted savings of the first year's size make up the investment.")
+        @Property("Years until undiscounted savings of the first year's size make up the investment, where that is within"
+                + " the horizon.")
         FigureAnswer simplePaybackYears,
         @Property("Years until the discounted savings make up the investment, interpolated within the last year.")
         FigureAnswer discountedPaybackYears,
@@ -70,7 +71,7 @@ public record PaybackFigures(
     /** What these figures are, whatever the flows are that they come of. */
     static void explainReturns(String pointer, Explanation explanation) {
         explanation.because(pointer + "/simplePaybackYears", Message.of("investment over the first year's saving, without growth or"
-                + " discounting"), "CFR-436");
+                + " discounting; given up to the horizon, as every other measure"), "CFR-436");
         explanation.because(pointer + "/internalRateOfReturnPercent", Message.of("the discount rate at which the net present value is"
                 + " zero"), "NIST-HB135");
         explanation.because(pointer + "/adjustedRateOfReturnPercent", Message.of("(1 + discount rate) times the ratio to the power of"

@@ -19,7 +19,7 @@ public record SavingByChange(
     /** The parts in {@code currency}, with their basis told below {@code pointer}. */
     public static SavingByChange of(ConvertedYears years, Prices prices, Currency currency, AnswerUnits units,
             String pointer, Explanation explanation) {
-        explanation.because(pointer, Message.of("the same days once more with the metered control at the dose as found: what it uses"
+        explanation.because(pointer, Message.of("an expected year once more with the metered control at the dose as found: what it uses"
                 + " less than as found is due to metering, the rest to the dose"), "DAIAD");
         return new SavingByChange(MoneyLines.of(years.savedByMetering(prices), currency),
                 MoneyLines.of(years.savedByDose(prices), currency), YearlyUseAnswer.tried(years.metered(), units));

@@ -14,12 +14,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-@About("What is not known exactly, and how many draws are made of it. Each draw also takes a year of the household's days of its"
-        + " own.")
+@About("What is not known exactly, and how many draws are made of it.")
 public record UncertaintyRequest(
         @Property(value = "The inputs.", maxItems = 10, fallback = "salt, water and sewer prices normal by 15 %, hardness and"
                 + " daily use by 10 %, first cost triangular from 0.9 to 1.25") List<UncertainInputRequest> inputs,
-        @Property(value = "Draws at most. Of many alternatives, or such as regenerate all day long, fewer may be asked for.",
+        @Property(value = "Draws at most.",
                 min = FEWEST_DRAWS, max = Sample.MAX_DRAWS, fallback = "1000", example = "2000")
         Integer draws,
         @Property(value = "Standard error of the mean net present value at which no more draws are made.",

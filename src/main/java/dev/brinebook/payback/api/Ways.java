@@ -2,19 +2,21 @@ package dev.brinebook.payback.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.payback.Way;
-import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.TwinAlternating;
+import dev.brinebook.payback.Way.Possible;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.TunedClock;
+import dev.brinebook.softener.TwinBeds;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
 
 /** Makes a way of going on from what is asked for: what stands there then, and how it is set. */
 final class Ways {
@@ -32,32 +34,41 @@ final class Ways {
     }
 
     Way of(AlternativeRequest asked) {
-        return Way.of(asked.name(), setup(asked), asked.outlay(), asked.visits(), given.duty().water().temperatureCelsius());
+        return new Way(asked.name(), possible(asked), asked.outlay(), asked.visits());
     }
 
-    private Optional<Setup> setup(AlternativeRequest asked) {
+    /** What could be set, by the household: all that is not fixed by the caller is chosen anew for each. */
+    private Function<Duty, List<Possible>> possible(AlternativeRequest asked) {
         return switch (asked.kind()) {
-            case AS_FOUND -> Optional.of(found);
-            case TUNED_CLOCK -> Optional.of(tuned());
-            case METERED -> Optional.of(metered(found.softener(), false));
-            case REPLACEMENT -> Optional.of(metered(softener(asked), false));
-            case TWIN_BEDS -> Optional.of(metered(softener(asked), true));
-            case NO_SOFTENING -> Optional.empty();
+            case AS_FOUND -> duty -> List.of(Possible.of(asFound(duty), duty));
+            case TUNED_CLOCK -> this::tuned;
+            case METERED -> metered(found.softener());
+            case REPLACEMENT -> metered(softener(asked));
+            case TWIN_BEDS -> twin(softener(asked));
+            case NO_SOFTENING -> duty -> List.of();
         };
     }
 
-    private Setup tuned() {
-        TunedClock tuned = TunedClock.of(found.softener(), given.duty(), cost);
-        return new Setup(found.softener(), tuned.saltDoseGramsPerLitre(), Map.of(), tuned.clock(),
-                MeterSettings.REGENERATION_HOUR);
+    private Setup asFound(Duty duty) {
+        return duty == given.duty() ? found
+                : request.softener().found(new SoftenerCase(duty, given.found()), new Explanation()).setup();
     }
 
-    private Setup metered(Softener softener, boolean twin) {
-        DoseChoice.Option option = DoseChoice.cheapest(softener, given.duty(), cost).best();
-        Policy policy = twin ? new TwinAlternating(option.settings().meterLitres(), option.settings().overrideDays())
-                : option.settings().policy();
-        return new Setup(softener, option.dosed().saltDoseGramsPerLitre(), Map.of(), policy,
-                MeterSettings.REGENERATION_HOUR);
+    private List<Possible> tuned(Duty duty) {
+        return TunedClock.possible(found.softener(), duty).stream().map(clock -> Possible.of(new Setup(found.softener(),
+                clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR), duty)).toList();
+    }
+
+    private Function<Duty, List<Possible>> metered(Softener softener) {
+        return duty -> DoseChoice.cheapest(softener, duty, cost).candidates(duty).stream()
+                .map(option -> new Possible(new Setup(softener, option.dosed().saltDoseGramsPerLitre(), Map.of(),
+                        option.settings().policy(), MeterSettings.REGENERATION_HOUR), option.dosed().regeneration(),
+                        option.year())).toList();
+    }
+
+    private Function<Duty, List<Possible>> twin(Softener softener) {
+        return duty -> TwinBeds.of(softener, duty, cost).stream().map(beds -> Possible.of(new Setup(softener,
+                beds.saltDoseGramsPerLitre(), Map.of(), beds.policy(), MeterSettings.REGENERATION_HOUR), duty)).toList();
     }
 
     /** The new softener, its resin new; or beds like the one that stands there. */

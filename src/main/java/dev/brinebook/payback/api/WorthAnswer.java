@@ -15,7 +15,7 @@ public record WorthAnswer(
         Money investment,
         @Property("What it saves in the first year's bills.") MoneyLines firstYearSaving,
         @Property("Life-cycle cost of the baseline less its own.") Money netPresentValue,
-        @Property("Investment over the first year's saving.") FigureAnswer simplePaybackYears,
+        @Property("Investment over the first year's saving, where that is within the horizon.") FigureAnswer simplePaybackYears,
         @Property("Years until the discounted savings, with replacements and what is left in their years, make up the purchase.")
         FigureAnswer discountedPaybackYears,
         @Property("Internal rate of return, in percent a year; of several, the one nearest zero.")

@@ -35,7 +35,7 @@ public record YearlyUseAnswer(
     static YearlyUseAnswer of(YearlyUse use, Setup.Year year, AnswerUnits units) {
         return new YearlyUseAnswer(Rounding.answer(use.regenerationsPerYear()), units.mass(use.saltKilograms()),
                 units.volume(use.waterLitres()), Rounding.answer(use.serviceVisits()),
-                year == null ? null : Rounding.answer(year.totals().hardDays()),
+                year == null ? null : Rounding.toThousandth(year.totals().hardDays()),
                 year == null ? null : units.capacity(year.totals().unusedGrams()));
     }
 
@@ -44,6 +44,6 @@ public record YearlyUseAnswer(
         YearlyUse use = ConvertedYears.use(year);
         return new YearlyUseAnswer(Rounding.answer(use.regenerationsPerYear()), units.mass(use.saltKilograms()),
                 units.volume(use.waterLitres()), Rounding.answer(use.serviceVisits()),
-                Rounding.answer(year.totals().hardDays()), units.capacity(year.totals().unusedGrams()));
+                Rounding.toThousandth(year.totals().hardDays()), units.capacity(year.totals().unusedGrams()));
     }
 }

@@ -22,9 +22,10 @@ import java.util.Map;
         + " so with another currency give salt, water and sewer.")
 public record PricesRequest(
         @Property(value = "Salt by the bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg") SaltBag saltBag,
-        @Property(value = "Water.", fallback = "4.62 USD per 1,000 gal; 0 from a private well") WaterPrice water,
-        @Property(value = "Sewer.",
-                fallback = "6.38 USD per 1,000 gal; 0 where the request says that there is a septic system") WaterPrice sewer,
+        @Property(value = "Water, by the price of a further gallon: fixed charges are not saved.",
+                fallback = "2.90 USD per 1,000 gal; 0 from a private well") WaterPrice water,
+        @Property(value = "Sewer, by the price of a further gallon.",
+                fallback = "4.17 USD per 1,000 gal; 0 where the request says that there is a septic system") WaterPrice sewer,
         @Property(value = "A service visit.", fallback = "100 USD; visits are counted only where a request gives them")
         Money serviceVisit,
         @Property(value = "Year whose prices these are. Nothing is carried from one year's prices to another's: give all of"
@@ -148,6 +149,11 @@ public record PricesRequest(
         }
         double price = given == null ? usual : given.perCubicMetre();
         note(name, price, Message.verbatim("m3"), given == null, explanation);
+        if (given == null) {
+            explanation.assume(name + ".fixedShare", Message.of("{0} % of the bill is fixed and not saved, the rest is for {1}"
+                    + " US gallons a month", Text.number(100 * Prices.ASSUMED_FIXED_SHARE_OF_BILL),
+                    Text.number(1000 * Prices.ASSUMED_1000_US_GALLONS_PER_MONTH)), Origin.DEFAULT);
+        }
         return price;
     }
 

@@ -13,6 +13,7 @@ import dev.brinebook.quantity.PressureUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.SaltEfficiencyUnit;
+import dev.brinebook.quantity.SaltPerVolumeUnit;
 import dev.brinebook.quantity.SurfaceFlowUnit;
 import dev.brinebook.quantity.TemperatureUnit;
 import dev.brinebook.quantity.VolumeUnit;
@@ -26,12 +27,12 @@ public enum AnswerUnits {
             SaltDoseUnit.POUND_PER_CUBIC_FOOT, CapacityUnit.GRAIN, PressureUnit.PSI, TemperatureUnit.FAHRENHEIT,
             LengthUnit.INCH, AreaUnit.SQUARE_FOOT, SaltEfficiencyUnit.GRAIN_PER_POUND,
             WaterPerCapacityUnit.GALLON_PER_KILOGRAIN, SurfaceFlowUnit.GPM_PER_SQUARE_FOOT, BedFlowUnit.GPM_PER_CUBIC_FOOT,
-            BedCapacityUnit.KILOGRAIN_PER_CUBIC_FOOT),
+            BedCapacityUnit.KILOGRAIN_PER_CUBIC_FOOT, SaltPerVolumeUnit.POUND_PER_US_GALLON),
     METRIC(HardnessUnit.MG_PER_L, VolumeUnit.LITRE, VolumeUnit.LITRE, FlowUnit.LITRE_PER_MINUTE, MassUnit.KILOGRAM,
             SaltDoseUnit.GRAM_PER_LITRE, CapacityUnit.GRAM, PressureUnit.KILOPASCAL, TemperatureUnit.CELSIUS,
             LengthUnit.METRE, AreaUnit.SQUARE_METRE, SaltEfficiencyUnit.GRAM_PER_GRAM,
             WaterPerCapacityUnit.LITRE_PER_KILOGRAM, SurfaceFlowUnit.METRE_PER_HOUR, BedFlowUnit.BED_VOLUMES_PER_HOUR,
-            BedCapacityUnit.GRAM_PER_LITRE);
+            BedCapacityUnit.GRAM_PER_LITRE, SaltPerVolumeUnit.KILOGRAM_PER_LITRE);
 
     private final HardnessUnit hardness;
     private final VolumeUnit volume;
@@ -49,11 +50,12 @@ public enum AnswerUnits {
     private final SurfaceFlowUnit surfaceFlow;
     private final BedFlowUnit bedFlow;
     private final BedCapacityUnit bedCapacity;
+    private final SaltPerVolumeUnit saltPerVolume;
 
     AnswerUnits(HardnessUnit hardness, VolumeUnit volume, VolumeUnit resinVolume, FlowUnit flow, MassUnit mass,
             SaltDoseUnit saltDose, CapacityUnit capacity, PressureUnit pressure, TemperatureUnit temperature,
             LengthUnit length, AreaUnit area, SaltEfficiencyUnit saltEfficiency, WaterPerCapacityUnit waterPerCapacity,
-            SurfaceFlowUnit surfaceFlow, BedFlowUnit bedFlow, BedCapacityUnit bedCapacity) {
+            SurfaceFlowUnit surfaceFlow, BedFlowUnit bedFlow, BedCapacityUnit bedCapacity, SaltPerVolumeUnit saltPerVolume) {
         this.hardness = hardness;
         this.volume = volume;
         this.resinVolume = resinVolume;
@@ -70,6 +72,7 @@ public enum AnswerUnits {
         this.surfaceFlow = surfaceFlow;
         this.bedFlow = bedFlow;
         this.bedCapacity = bedCapacity;
+        this.saltPerVolume = saltPerVolume;
     }
 
     /** The units asked for, US when none are. */
@@ -110,6 +113,10 @@ public enum AnswerUnits {
 
     public SaltDoseQuantity saltDose(double gramsPerLitre) {
         return new SaltDoseQuantity(Rounding.answer(saltDose.fromBase(gramsPerLitre)), saltDose);
+    }
+
+    public SaltPerVolumeQuantity saltPerVolume(double kilogramsPerLitre) {
+        return new SaltPerVolumeQuantity(Rounding.answer(saltPerVolume.fromBase(kilogramsPerLitre)), saltPerVolume);
     }
 
     public CapacityQuantity capacity(double grams) {

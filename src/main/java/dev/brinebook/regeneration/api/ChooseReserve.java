@@ -8,18 +8,16 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.DrawnYears;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
-import dev.brinebook.regeneration.SimulatedYears;
-import dev.brinebook.regeneration.SmallestReserve;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.ControlRequest;
-import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.ReserveRequest.Rule;
 import dev.brinebook.softener.api.SoftenerCase;
@@ -34,15 +32,14 @@ public final class ChooseReserve {
 
     public static final Operation<ReserveChoiceRequest, ReserveAnswer> OPERATION = new Operation<>(
             "chooseReserve", "/v1/reserve-choice", "Choose how much a delayed meter keeps back",
-            "Choose this to set the reserve of a metered softener, or to compare the usual rules for it: it tries"
-                    + " each rule on the same hundreds of drawn years of the household and tells how often hard water"
-                    + " passes, what capacity is thrown away and what salt and water it takes, and finds the smallest"
-                    + " reserve that keeps hard days under a number a year. To compare a meter with a clock, or to"
+            "Choose this to set the reserve of a metered softener, or to compare the usual rules for it: for"
+                    + " each rule it gives how often hard water is to be expected in the long run, what capacity is"
+                    + " thrown away and what salt and water it takes, and it finds the smallest reserve that keeps to"
+                    + " the service standard. To compare a meter with a clock, or to"
                     + " have the dates, choose scheduleRegeneration.",
             ReserveChoiceRequest.class, ReserveAnswer.class, ChooseReserve::answer, List.of(),
             List.of("well-family", "apartment"));
 
-    private static final BigDecimal DEFAULT_HARD_DAYS = BigDecimal.ONE;
     private static final List<ReserveRequest> USUAL_RULES = List.of(
             new ReserveRequest(Rule.SHARE, null, new BigDecimal("0.2"), null),
             new ReserveRequest(Rule.MEAN_DAY, null, null, null),
@@ -59,22 +56,15 @@ public final class ChooseReserve {
         Explanation explanation = new Explanation(units::saying);
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
-        int count = (int) explanation.orDefault("years", request.years(), ReserveChoiceRequest.DEFAULT_YEARS,
-                years -> Message.of("{0}", years));
-        double wanted = explanation.orDefault("hardDaysPerYear", request.hardDaysPerYear(), DEFAULT_HARD_DAYS.doubleValue(),
-                days -> Message.of("{0}", days));
         Policy meter = meter(request).toPolicy(given.found(), duty, explanation);
         Regeneration regeneration = request.softener().setup(given, meter, 0)
                 .regeneration(duty.water().temperatureCelsius());
-        DrawnYears drawn = new DrawnYears(duty.demand().model(), duty.days().firstDate(), count,
-                PreferencesRequest.seed(request.seed()));
-        Trials trials = new Trials(drawn, duty.hardness().totalMgPerL(), regeneration);
         List<TriedReserve> rules = new ArrayList<>();
         for (ReserveRequest rule : request.rules() == null ? USUAL_RULES : request.rules()) {
             Policy policy = rule.toPolicy(meter.meterVolumeLitres(), duty, meter.overrideDays());
-            rules.add(TriedReserve.of(rule.rule(), policy, trials.of(policy), units));
+            rules.add(TriedReserve.of(rule.rule(), policy, duty, regeneration, units));
         }
-        SmallestReserveAnswer smallest = smallest(trials, meter, wanted, duty, units);
+        SmallestReserveAnswer smallest = smallest(regeneration, meter, duty, units);
         explain(given, smallest, units, explanation);
         return new ReserveAnswer(explanation.behindStops(summary(smallest, rules)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
@@ -90,30 +80,21 @@ public final class ChooseReserve {
                 : new ControlRequest(ControlRequest.Kind.METERED_DELAYED, null, null, null, null, null, null, null);
     }
 
-    /** What every reserve is tried on. */
-    private record Trials(DrawnYears drawn, double hardnessMgPerL, Regeneration regeneration) {
-
-        SimulatedYears of(Policy policy) {
-            return SimulatedYears.of(drawn, hardnessMgPerL, regeneration, policy);
-        }
-    }
-
-    private static SmallestReserveAnswer smallest(Trials trials, Policy meter, double wanted, Duty duty,
-            AnswerUnits units) {
-        var delayed = new MeteredDelayed(meter.meterVolumeLitres(), 0, meter.overrideDays());
-        Figure litres = SmallestReserve.litres(trials.drawn(), trials.hardnessMgPerL(), trials.regeneration(),
-                delayed, wanted);
+    private static SmallestReserveAnswer smallest(Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units) {
+        BigDecimal wanted = Rounding.answer(duty.standard().hardDaysPerYear());
+        Figure litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
         if (!litres.exists()) {
-            return new SmallestReserveAnswer(Rounding.answer(wanted), null, null, null, null, litres.reason(),
+            return new SmallestReserveAnswer(wanted, null, null, null, null, null, litres.reason(),
                     units.saying(litres.reason()));
         }
         double busiest = duty.demand().model().busiestMonthMeans().busiestLitres();
         double below = busiest == 0 ? 1
                 : DayVariation.shareOfDaysBelow(duty.demand().variation().cv(), litres.value() / busiest);
-        return new SmallestReserveAnswer(Rounding.answer(wanted), units.volume(litres.value()),
-                Rounding.answer(100 * litres.value() / delayed.meterVolumeLitres()), Rounding.answer(below),
-                PolicyYears.of(trials.of(new MeteredDelayed(delayed.meterVolumeLitres(), litres.value(),
-                        delayed.overrideDays())), units), null, null);
+        Policy policy = new MeteredDelayed(meter.meterVolumeLitres(), litres.value(), meter.overrideDays());
+        return new SmallestReserveAnswer(wanted, units.volume(litres.value()),
+                Rounding.answer(100 * litres.value() / meter.meterVolumeLitres()), Rounding.answer(below),
+                PolicyTotals.of(duty.year(policy, regeneration), units),
+                HardDaysRange.of(duty.hardDays(policy, regeneration)), null, null);
     }
 
     private static Message summary(SmallestReserveAnswer smallest, List<TriedReserve> rules) {
@@ -128,7 +109,7 @@ public final class ChooseReserve {
 
     private static Message hardDays(TriedReserve tried) {
         String rule = WireNames.of(tried.rule());
-        BigDecimal mean = Text.number(tried.years().hardDays().mean().doubleValue());
+        BigDecimal mean = Text.number(tried.year().hardDays().doubleValue());
         return tried.reserve() == null ? Message.of("{0} {1}", rule, mean)
                 : Message.of("{0} of {1} {2}", rule, Text.of(tried.reserve()), mean);
     }
@@ -142,16 +123,22 @@ public final class ChooseReserve {
         explanation.because("/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
         explanation.given("/smallest/hardDaysPerYear");
         if (smallest.reserve() != null) {
-            explanation.because("/smallest/reserve", Message.of("halving the range from none to the whole meter, every reserve"
-                    + " on the same drawn years"), "DAIAD");
+            explanation.because("/smallest/reserve", Message.of("the least number of steps with which hard days keep to"
+                    + " the service standard, both as the household is and under stress"), "FELLER");
             explanation.because("/smallest/shareOfMeterPercent", Message.of("reserve over meter volume"), "WQP-2009");
             explanation.because("/smallest/dayBelowProbability", Message.of("gamma distribution of a day of the busiest"
                     + " weekday and month"), "DAIAD");
-            PolicyYears.explain("/smallest/years", explanation);
+            explanation.because("/smallest/year", expected(), "FELLER");
+            HardDaysRange.explain("/smallest/hardDaysRange", explanation);
         }
-        explanation.because("/rules/*/reserve", Message.of("by its rule: a volume, a share of the meter volume, a mean day, or"
-                + " the part of a gamma distribution of the busiest weekday that the probability asks for"), "DAIAD");
-        PolicyYears.explain("/rules/*/years", explanation);
-        explanation.because("/rules/*/hardDaysPercent", Message.of("mean hard days over 365"), "DAIAD");
+        explanation.because("/rules/*/reserve", TriedReserve.BY_ITS_RULE, "DAIAD");
+        explanation.because("/rules/*/year", Message.joined("; ", List.of(expected(), TriedReserve.SAME_WEEKDAY)), "FELLER");
+        HardDaysRange.explain("/rules/*/hardDaysRange", explanation);
+        explanation.because("/rules/*/hardDaysPercent", Message.of("expected hard days over 365"), "FELLER");
+    }
+
+    private static Message expected() {
+        return Message.of("the long run of the household's days by a renewal table; a rule that follows the weekday, by 400 fixed"
+                + " years");
     }
 }

@@ -13,13 +13,16 @@ import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 
-@About("What one policy does on the days.")
+@About("What one policy is to do in a year, and what it does on the days looked at: those measured, or an example.")
 public record PolicyAnswer(
         @Property(value = "The caller's name for it.", example = "\"as found\"") Message name,
         @Property(value = "Days between its regenerations, as set.", optional = "unless a clock starts it every so many days",
@@ -33,10 +36,12 @@ public record PolicyAnswer(
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", unit = "days", example = "14")
         Integer dayOverride,
         @Property(value = "Hour of the day at which it regenerates.", min = 0, max = 23, example = "2") Integer regenerationHour,
-        @Property("Over the days looked at.") PolicyTotals totals,
-        @Property("The same for 365 days.") PolicyTotals perYear,
+        @Property("On the days looked at: as measured, or an example.") PolicyTotals totals,
+        @Property("What is to be expected of a year of 365 days.") PolicyTotals perYear,
+        @Property("How far single years differ in hard days.") HardDaysRange hardDaysRange,
+        @Property(value = "Whether it keeps to the service standard.", example = "true") Boolean keepsServiceStandard,
         @Property(value = "What it does in many drawn years.", optional = "when years is not given") PolicyYears years,
-        @Property(value = "Mean days between regenerations.", optional = "when there are fewer than two", unit = "days",
+        @Property(value = "Mean days between regenerations, as is to be expected.", optional = "when it never regenerates", unit = "days",
                 example = "4") BigDecimal meanIntervalDays,
         @Property(value = "First day on which hard water passes.", optional = "when none does",
                 example = "\"2026-02-11\"") LocalDate firstHardDate,
@@ -51,9 +56,10 @@ public record PolicyAnswer(
     /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
     static final int MAX_LISTED = 400;
 
-    static PolicyAnswer of(Message name, int hour, Outcome outcome, PolicyYears years, SaltStore store, AnswerUnits units,
+    static PolicyAnswer of(Message name, int hour, Outcome outcome, Duty duty, PolicyYears years, SaltStore store, AnswerUnits units,
             String pointer, Explanation explanation) {
         Policy policy = outcome.policy();
+        YearlyTotals year = duty.year(policy, outcome.trial().regeneration());
         List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_LISTED)
                 .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
                 .toList();
@@ -66,10 +72,12 @@ public record PolicyAnswer(
                 policy.meterVolumeLitres() > 0 ? units.volume(policy.meterVolumeLitres()) : null,
                 policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
                 policy.overrideDays(), hour,
-                PolicyTotals.ofDays(outcome, units), PolicyTotals.ofYear(outcome, units), years,
-                outcome.meanIntervalDays().exists() ? Rounding.answer(outcome.meanIntervalDays().value()) : null,
+                PolicyTotals.ofDays(outcome, units), PolicyTotals.of(year, units),
+                HardDaysRange.of(duty.hardDays(policy, outcome.trial().regeneration())),
+                duty.isServed(policy, outcome.trial().regeneration()), years,
+                year.intervalDays().exists() ? Rounding.answer(year.intervalDays().value()) : null,
                 outcome.firstHardDate().orElse(null),
-                outcome.nextRegeneration(outcome.trial().days().meanLitres()).orElse(null),
+                outcome.nextRegeneration(duty.meanLitres()).orElse(null),
                 units.capacity(outcome.end().leftGrams()),
                 SaltPurchases.of(outcome, store, units, pointer + "/salt", explanation), events,
                 omitted == 0 ? null : omitted);

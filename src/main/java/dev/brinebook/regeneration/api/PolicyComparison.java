@@ -6,12 +6,11 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
-import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
-@About("A policy less the first one, for 365 days; negative where it takes less.")
+@About("A policy less the first one, as is to be expected of a year; negative where it takes less.")
 public record PolicyComparison(
         @Property(value = "The policy.", example = "\"metered\"") Message name,
         @Property(value = "The first policy, that it is compared with.", example = "\"as found\"") Message against,
@@ -20,11 +19,9 @@ public record PolicyComparison(
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Days on which hard water passes.", unit = "days a year", example = "1") BigDecimal hardDays) {
 
-    static PolicyComparison of(Message name, Outcome outcome, Message against, Outcome first, AnswerUnits units) {
-        YearlyTotals mine = outcome.yearly();
-        YearlyTotals base = first.yearly();
+    static PolicyComparison of(Message name, YearlyTotals mine, Message against, YearlyTotals base, AnswerUnits units) {
         return new PolicyComparison(name, against, Rounding.answer(mine.regenerations() - base.regenerations()),
                 units.mass((mine.saltGrams() - base.saltGrams()) / 1000), units.volume(mine.waterLitres() - base.waterLitres()),
-                Rounding.answer(mine.hardDays() - base.hardDays()));
+                Rounding.toThousandth(mine.hardDays() - base.hardDays()));
     }
 }

@@ -30,15 +30,11 @@ public record PolicyTotals(
         return of(YearlyTotals.of(outcome.totals(), Days.PER_YEAR), units);
     }
 
-    /** What an outcome comes to in 365 such days. */
-    public static PolicyTotals ofYear(Outcome outcome, AnswerUnits units) {
-        return of(outcome.yearly(), units);
-    }
-
-    private static PolicyTotals of(YearlyTotals totals, AnswerUnits units) {
+    /** What is to be expected of a year. */
+    public static PolicyTotals of(YearlyTotals totals, AnswerUnits units) {
         return new PolicyTotals(Rounding.answer(totals.regenerations()), Rounding.answer(totals.overrides()),
                 units.mass(totals.saltGrams() / 1000), units.volume(totals.waterLitres()),
-                Rounding.answer(totals.hardDays()), units.volume(totals.hardLitres()),
+                Rounding.toThousandth(totals.hardDays()), units.volume(totals.hardLitres()),
                 units.volume(totals.bypassedLitres()), units.capacity(totals.unusedGrams()),
                 units.capacity(totals.removedGrams()));
     }

@@ -9,6 +9,7 @@ import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.quantity.api.SaltPerVolumeQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.Brine;
 import dev.brinebook.regeneration.CycleDesign;
@@ -29,22 +30,25 @@ public record RefillSetting(
         @Property(value = "Minutes to set where only whole ones can be set.", min = 1, example = "7", unit = "minutes")
         Integer wholeMinutes,
         @Property("Salt that those minutes put.") MassQuantity saltInWholeMinutes,
-        @Property("Salt that one gallon (one litre in metric units) of water dissolves.") MassQuantity saltPerVolumeOfWater,
-        @Property("Salt that one gallon (one litre in metric units) of saturated brine holds.")
+        @Property("Salt that a volume of water dissolves.") SaltPerVolumeQuantity saltInWater,
+        @Property("Salt that a volume of saturated brine holds.") SaltPerVolumeQuantity saltInBrine,
+        @Property("Salt that one litre of water dissolves, in kilograms whatever the units: take saltInWater, which says its unit.")
+        MassQuantity saltPerVolumeOfWater,
+        @Property("Salt that one litre of saturated brine holds, in kilograms whatever the units: take saltInBrine.")
         MassQuantity saltPerVolumeOfBrine,
         @Property(value = "Why the refill is set by water and not by brine.", example = "\"Each US gallon of water dissolves"
                 + " 2.99 lb of salt; a US gallon of brine holds only 2.65 lb.\"") Message note) {
 
     /** The refill step of a cycle with this salt and brine tank. */
     public static RefillSetting of(CycleStep refill, Salt salt, double brineTankCelsius, AnswerUnits units) {
-        VolumeUnit unit = units.volume(1).unit();
-        double waterKilograms = unit.toBase(1) * CycleDesign.saltGramsPerLitreWater(salt, brineTankCelsius) / 1000;
-        double brineKilograms = unit.toBase(1) * Brine.saltKilogramsPerLitreBrine(salt, brineTankCelsius);
+        double inWater = CycleDesign.saltGramsPerLitreWater(salt, brineTankCelsius) / 1000;
+        double inBrine = Brine.saltKilogramsPerLitreBrine(salt, brineTankCelsius);
         return new RefillSetting(units.volume(refill.lineWaterLitres()), units.flow(refill.flowLitresPerMinute()),
                 Rounding.answer(refill.minutes()), Rounding.answer(refill.nearestTenthMinutes()),
                 salt(refill, refill.nearestTenthMinutes(), salt, brineTankCelsius, units), refill.wholeMinutes(),
-                salt(refill, refill.wholeMinutes(), salt, brineTankCelsius, units), units.mass(waterKilograms),
-                units.mass(brineKilograms), note(units, waterKilograms, brineKilograms));
+                salt(refill, refill.wholeMinutes(), salt, brineTankCelsius, units), units.saltPerVolume(inWater),
+                units.saltPerVolume(inBrine), AnswerUnits.METRIC.mass(inWater), AnswerUnits.METRIC.mass(inBrine),
+                note(units, inWater, inBrine));
     }
 
     private static MassQuantity salt(CycleStep refill, double minutes, Salt salt, double brineTankCelsius,
@@ -53,10 +57,11 @@ public record RefillSetting(
                 / 1000);
     }
 
-    private static Message note(AnswerUnits units, double waterKilograms, double brineKilograms) {
-        Message water = Text.of(units.mass(waterKilograms));
-        Message brine = Text.of(units.mass(brineKilograms));
-        long tooMuchPercent = Math.round(100 * (waterKilograms / brineKilograms - 1));
+    private static Message note(AnswerUnits units, double inWater, double inBrine) {
+        double litres = units.volume(1).unit().toBase(1);
+        Message water = Text.of(units.mass(litres * inWater));
+        Message brine = Text.of(units.mass(litres * inBrine));
+        long tooMuchPercent = Math.round(100 * (inWater / inBrine - 1));
         return units.volume(1).unit() == VolumeUnit.US_GALLON
                 ? Message.of("Each US gallon of water dissolves {0} of salt; a US gallon of brine holds only {1}, so a refill"
                         + " set by brine puts {2} % too much salt.", water, brine, tooMuchPercent)
@@ -76,9 +81,13 @@ public record RefillSetting(
             explanation.because(pointer + "/" + rounded, Message.of("those minutes times the flow, times the salt that a litre"
                     + " of water dissolves"), Brine.sourceKey(salt));
         }
-        explanation.because(pointer + "/saltPerVolumeOfWater", Message.of("solubility at the temperature of the brine tank,"
-                + " times the density of water"), Brine.sourceKey(salt));
-        explanation.because(pointer + "/saltPerVolumeOfBrine", Message.of("strength of saturated brine at the temperature of"
-                + " the brine tank, times its density"), Brine.sourceKey(salt));
+        for (String inWater : List.of("saltInWater", "saltPerVolumeOfWater")) {
+            explanation.because(pointer + "/" + inWater, Message.of("solubility at the temperature of the brine tank,"
+                    + " times the density of water"), Brine.sourceKey(salt));
+        }
+        for (String inBrine : List.of("saltInBrine", "saltPerVolumeOfBrine")) {
+            explanation.because(pointer + "/" + inBrine, Message.of("strength of saturated brine at the temperature of"
+                    + " the brine tank, times its density"), Brine.sourceKey(salt));
+        }
     }
 }

@@ -5,11 +5,8 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.regeneration.SimulatedYears;
-import dev.brinebook.regeneration.SmallestReserve;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
@@ -17,7 +14,6 @@ import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
-import java.math.BigDecimal;
 import java.util.List;
 
 @About("A softener with a delayed meter whose reserve is to be chosen.")
@@ -29,17 +25,10 @@ public record ReserveChoiceRequest(
         @Property(value = "Rules to try.", minItems = 1, maxItems = 12, fallback = "a share of 20 % of the meter volume, a mean"
                 + " day, what a day stays below with probability 0.90 and 0.99, and the largest and the mean of the same weekday"
                 + " in the last four weeks") List<ReserveRequest> rules,
-        @Property(value = "Hard days of a year that are acceptable.", min = 0, max = SmallestReserve.MAX_HARD_DAYS,
-                fallback = "1", example = "1") BigDecimal hardDaysPerYear,
-        @Property(value = "Years to simulate.", min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "500",
-                example = "500") Integer years,
-        @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
+        @Property("Preferences: the service standard, the step of a reserve, the capacities to count with.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets the days that are drawn.", min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1",
-                example = "1") Long seed) implements CaseRequest, Checked {
-
-    /** Enough for a standard error of a twentieth of a hard day where there are one or two a year. */
-    static final int DEFAULT_YEARS = 500;
+        @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
+                min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

@@ -12,8 +12,10 @@ import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SimulatedYears;
+import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.api.CapacityBasis;
+import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
@@ -31,7 +33,8 @@ public final class ScheduleRegeneration {
             "scheduleRegeneration", "/v1/regeneration-schedule", "Foresee regenerations, salt and hard days",
             "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them"
                     + " (clock by days or weekdays, meter that waits for the night, meter that starts at once, two"
-                    + " beds in turn, each with a day override) on the same days of one household: it answers each"
+                    + " beds in turn, each with a day override) in one household: it answers what is to be"
+                    + " expected of a year, and on example days each"
                     + " regeneration with its date, what is used, on which days hard water passes, and when to buy"
                     + " salt. Asked for text/calendar it answers a calendar file, for text/csv a table of the events."
                     + " To find the reserve of a meter choose chooseReserve; to tell what another control is worth in"
@@ -76,11 +79,11 @@ public final class ScheduleRegeneration {
         for (Foreseen.Tried tried : foreseen.tried()) {
             PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn,
                     duty.hardness().totalMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
-            policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), years, foreseen.store(), units,
+            policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units,
                     "/policies/" + policies.size(), explanation));
             if (policies.size() > 1) {
-                comparisons.add(PolicyComparison.of(tried.name(), tried.outcome(), policies.get(0).name(), outcomes.get(0),
-                        units));
+                comparisons.add(PolicyComparison.of(tried.name(), expected(duty, tried.outcome()), policies.get(0).name(),
+                        expected(duty, outcomes.get(0)), units));
             }
         }
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
@@ -92,10 +95,14 @@ public final class ScheduleRegeneration {
         return new ScheduleAnswer(explanation.behindStops(summary(policies, comparisons)), duty.days().firstDate(),
                 duty.days().size(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
-                units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()),
+                units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()),
                 units.capacity(regeneration.capacityGrams()), units.mass(regeneration.saltGrams() / 1000),
                 units.volume(regeneration.waterLitres()), policies, comparisons, explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static YearlyTotals expected(Duty duty, Outcome outcome) {
+        return duty.year(outcome.policy(), outcome.trial().regeneration());
     }
 
     private static Message summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {
@@ -142,14 +149,15 @@ public final class ScheduleRegeneration {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
         explanation.cautions(Caution.OF_DISCHARGE);
-        if (outcomes.stream().anyMatch(outcome -> outcome.totals().hardDays() > 0)) {
+        if (outcomes.stream().anyMatch(outcome -> expected(given.duty(), outcome).hardDays()
+                > given.duty().standard().hardDaysPerYear())) {
             explanation.caution(Caution.RUNS_HARD);
         }
     }
 
     private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         explanation.given("/days", "/policies/*/everyDays", "/policies/*/dayOverride", "/policies/*/regenerationHour");
-        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, over the days looked at"),
+        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
                 "REU-2016");
         explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
@@ -160,18 +168,18 @@ public final class ScheduleRegeneration {
                 + " is no more than its reserve; an immediate meter at once when nothing is left; the override after its"
                 + " days"), "CP-CYCLE");
         explanation.because("/policies/*/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
-        explanation.because("/policies/*/reserve", Message.of("by its rule: a volume, a share of the meter volume, a mean"
-                + " day, or the part of a gamma distribution of the busiest weekday that the probability asks for"),
-                "DAIAD");
-        explanation.because("/policies/*/meanIntervalDays", Message.of("days from the first regeneration to the last, over"
-                + " one less than their number"), "CP-CYCLE");
+        explanation.because("/policies/*/reserve", TriedReserve.BY_ITS_RULE, "DAIAD");
+        explanation.because("/policies/*/meanIntervalDays", Message.of("365 over the expected regenerations of a year"), "FELLER");
         explanation.because("/policies/*/nextRegeneration", Message.of("the control asked on, night after night at mean use,"
                 + " for three years at most"), "CP-CYCLE");
         explanation.because("/policies/*/leftAtEnd", Message.of("what was left at the start and driven off by regenerations,"
                 + " less what was removed"), "CP-CYCLE");
-        explanation.because("/policies/*/perYear", Message.of("the totals times 365 over the days looked at"), "CP-CYCLE");
-        explanation.because("/policies/*/events", Message.of("days as measured, or a typical year: equally likely parts of a"
-                + " gamma distribution, in an order set by the seed"), "DAIAD");
-        explanation.because("/comparisons", Message.of("a policy less the first, on the same days"), "DAIAD");
+        explanation.because("/policies/*/perYear", Message.joined("; ", List.of(Message.of("the long run of the household's days"
+                + " by a renewal table, or by 400 fixed years where a rule follows the weekday; no year is drawn"),
+                TriedReserve.SAME_WEEKDAY)), "FELLER");
+        HardDaysRange.explain("/policies/*/hardDaysRange", explanation);
+        explanation.because("/policies/*/events", Message.of("days as measured, or an example of a year: equally likely"
+                + " parts of a gamma distribution, in an order set by the seed"), "DAIAD");
+        explanation.because("/comparisons", Message.of("a policy less the first, both as is to be expected of a year"), "FELLER");
     }
 }

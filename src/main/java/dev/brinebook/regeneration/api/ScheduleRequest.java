@@ -21,7 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-@About("A softener whose regenerations are to be foreseen, under its own control or under several on the same days.")
+@About("A softener whose regenerations are to be foreseen, under its own control or under several.")
 public record ScheduleRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
@@ -39,7 +39,7 @@ public record ScheduleRequest(
         @Property("Prices; of these the size of a bag of salt is used.") PricesRequest prices,
         @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets the order of high and low days, never their total.", min = 0,
+        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override

@@ -3,31 +3,47 @@ package dev.brinebook.regeneration.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.Text;
 import dev.brinebook.household.Days;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.SimulatedYears;
-import dev.brinebook.regeneration.Totals;
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.softener.api.ReserveRequest;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
-@About("A rule for the reserve, tried on the same years as the others.")
+@About("A rule for the reserve, and what it does in the long run.")
 public record TriedReserve(
         @Property(value = "The rule.", example = "\"dayPercentile\"") @TellsKind(others = "fixed")
         ReserveRequest.Rule rule,
         @Property(value = "What it keeps back. A rule that follows the weekday keeps back another volume each day.",
                 exceptKinds = {"sameWeekdayLargest", "sameWeekdayMean"})
         VolumeQuantity reserve,
-        @Property(value = "Share of the days on which the bed was exhausted.", min = 0, max = 100, unit = "%",
+        @Property(value = "Share of the days on which the bed is used up.", min = 0, max = 100, unit = "%",
                 example = "0.6") BigDecimal hardDaysPercent,
-        @Property("What the softener does with it in the simulated years.") PolicyYears years) {
+        @Property("What is to be expected of a year with it.") PolicyTotals year,
+        @Property("How far single years differ in hard days.") HardDaysRange hardDaysRange,
+        @Property(value = "Whether it keeps to the service standard.", example = "true") Boolean keepsServiceStandard) {
 
-    static TriedReserve of(ReserveRequest.Rule rule, Policy policy, SimulatedYears years, AnswerUnits units) {
+    /** How the reserve of a rule comes about that keeps the same each day. */
+    static final Message BY_ITS_RULE = Message.of("by its rule: a volume, a share of the meter volume, the mean day with those on"
+            + " which nobody is at home, or the part of a gamma distribution of the busiest weekday that the probability asks for");
+
+    /** How what is to be expected of a rule that follows the weekday comes about. */
+    static final Message SAME_WEEKDAY = Message.of("a rule of the same weekday keeps back the largest or the mean of its last four"
+            + " days; until there are four, what a day of the busiest weekday stays below with a probability of {0}",
+            Text.number(ReserveRequest.ASSUMED_PROBABILITY));
+
+    static TriedReserve of(ReserveRequest.Rule rule, Policy policy, Duty duty, Regeneration regeneration, AnswerUnits units) {
+        YearlyTotals year = duty.year(policy, regeneration);
         return new TriedReserve(rule, policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
-                Rounding.answer(100 * years.spread(Totals::hardDays).mean() / Days.PER_YEAR),
-                PolicyYears.of(years, units));
+                Rounding.toThousandth(100 * year.hardDays() / Days.PER_YEAR), PolicyTotals.of(year, units),
+                HardDaysRange.of(duty.hardDays(policy, regeneration)), duty.isServed(policy, regeneration));
     }
 }

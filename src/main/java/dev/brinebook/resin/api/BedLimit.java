@@ -33,10 +33,10 @@ public record BedLimit(
                 Text.of(units.surfaceFlow(ServiceFlow.GUIDE_HIGH_VELOCITY_METRES_PER_HOUR))), "LIN");
         explanation.because("/lasting/bounds", Message.of("{0} times the resin",
                 Text.of(units.bedFlow(ServiceFlow.GUIDE_HIGH_BED_VOLUMES_PER_HOUR))), "DAVIS");
-        explanation.because("/lasting/bounds", ofPressure, "CP-HYDRAULICS");
+        explanation.because("/lasting/bounds", ofPressure, "NSF-ANSI-44");
         explanation.because("/peaks/bounds", Message.of("{0} times the resin",
                 Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR))), "CP-HYDRAULICS");
-        explanation.because("/peaks/bounds", ofPressure, "CP-HYDRAULICS");
+        explanation.because("/peaks/bounds", ofPressure, "NSF-ANSI-44");
         for (String part : List.of("/lasting", "/peaks")) {
             explanation.because(part + "/flow", Message.of("the least of the limits"), "CP-HYDRAULICS");
             explanation.because(part + "/crushedFlow", Message.of("the same, the pressure lost in the bed with crushed beads"),

@@ -20,7 +20,7 @@ import java.util.Optional;
 public record ChartedColumn(
         @Property("Hardness of the softened water at which it counts a bed as exhausted.") HardnessQuantity endPoint,
         @Property(value = "What a real bed gives of its capacity.", optional = "when the water is too soft", min = 0, max = 1,
-                example = "0.74") BigDecimal resinEfficiency,
+                example = "0.79") BigDecimal resinEfficiency,
         @Property(value = "The least dose that holds the end point, of those that the tables cover.",
                 optional = "when the water is too soft") SaltDoseFigure leastSaltDose,
         @Property(value = "Stable code of why there is no column.", optional = "when there is one") NoAnswer reason,
@@ -36,7 +36,7 @@ public record ChartedColumn(
 
     static void explain(Optional<ColumnCapacity> column, AnswerUnits units, Explanation explanation) {
         explanation.because("/column/endPoint", Message.of("{0}, where softened water ceases to be called soft, unless another"
-                + " is given", Text.of(units.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))), "NIST-SP811");
+                + " is given", Text.of(units.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))), "NSF-ANSI-44");
         if (column.isPresent()) {
             explanation.because("/column/resinEfficiency", Message.of("one number for all doses, {0}, makes the column give"
                     + " this table within 3 % in water of {1}, Ca:Mg 2:1, with 1 meq/L of sodium",

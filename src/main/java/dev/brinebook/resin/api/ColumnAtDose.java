@@ -14,6 +14,7 @@ import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.ColumnResult;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
@@ -70,6 +71,8 @@ public record ColumnAtDose(
                 efficiency), "HELFFERICH");
         explanation.because("/points/*/column/capacity", Message.of("how firmly the resin holds calcium, magnesium and"
                 + " potassium over sodium"), "BONNER-SMITH");
+        CapacityBasis.explainScheme("/points/*/column/capacity", explanation);
+        CapacityBasis.explainScheme("/points/*/column/meanLeakage", explanation);
         explanation.because("/points/*/column/saltEfficiency", Message.of("capacity over salt dose"), "WQP-2009");
         for (String leakage : List.of("startLeakage", "meanLeakage", "endLeakage")) {
             explanation.because("/points/*/column/" + leakage, Message.of("of the {0} stages in exchange equilibrium themselves,"

@@ -27,8 +27,8 @@ public record ColumnResinRequest(
                 unit = "%", example = "2", fallback = "1 on a private well or without free chlorine, 5 from 1 mg/L of free"
                 + " chlorine on, in proportion between; 3 on a public supply whose chlorine was not tested")
         BigDecimal yearlyCapacityLossPercent,
-        @Property(value = "Equal mixing stages that the bed behaves like: the more, the sharper its front.",
-                min = Resin.MIN_STAGES, max = ColumnResinRequest.MAX_STAGES, example = "15", fallback = "15")
+        @Property(value = "Equal stages that the bed behaves like: the more, the sharper its front.",
+                min = Resin.MIN_STAGES, max = ColumnResinRequest.MAX_STAGES, example = "6", fallback = "6")
         Integer stages) {
 
     static final double MIN_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.LOW_YEARLY_LOSS_SHARE;

@@ -6,7 +6,6 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.TellsKind;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
@@ -44,7 +43,7 @@ public record ControlRequest(
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
         CapacityQuantity capacitySetting,
         @Property(value = "What the meter keeps back for the day after its count is read.", kinds = "meteredDelayed",
-                fallback = "what one day stays below with the probability of preferences.reserveProbability")
+                fallback = "the smallest that keeps to the service standard")
         ReserveRequest reserve,
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", min = 0,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
@@ -93,10 +92,10 @@ public record ControlRequest(
         if (kind == Kind.TWIN_ALTERNATING) {
             return new TwinAlternating(meterLitres, override);
         }
-        explanation.assume("control.reserve", reserve == null ? Message.of("what a day stays below with probability {0}",
-                Text.number(duty.reserveProbability())) : Message.verbatim(WireNames.of(reserve.rule())),
-                reserve == null ? Origin.DEFAULT : Origin.CALLER);
-        return (reserve == null ? ReserveRequest.DEFAULT : reserve).toPolicy(meterLitres, duty, override);
+        explanation.assume("control.reserve", reserve == null ? Message.of("the smallest that keeps to the service standard")
+                : Message.verbatim(WireNames.of(reserve.rule())), reserve == null ? Origin.DEFAULT : Origin.CALLER);
+        return reserve == null ? MeterSettings.delayed(meterLitres, override, dosed.regeneration(), duty)
+                : reserve.toPolicy(meterLitres, duty, override);
     }
 
     /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */

@@ -85,6 +85,7 @@ public record FitAnswer(
                     + " run"), "HELFFERICH");
             explanation.because(pointer + "/meanLeakage", Message.of("hardness that the stages let through between two"
                     + " regenerations, over the water of that run; no efficiency is applied to it"), "HELFFERICH");
+            CapacityBasis.explainScheme(pointer + "/meanLeakage", explanation);
         }
     }
 }

@@ -41,6 +41,10 @@ public record FlowCheckAnswer(
         explanation.because(pointer + "/peakFlow/limit", Message.of("the lesser of {0} through the resin and the flow that"
                 + " loses {1} in the bed", Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR)), drop),
                 "CP-HYDRAULICS");
+        for (String check : List.of("/continuousFlow/limit", "/peakFlow/limit")) {
+            explanation.because(pointer + check, Message.of("{0} lost in the bed at most, by the product standard", drop),
+                    "NSF-ANSI-44");
+        }
         explainFlows(pointer + "/continuousFlow/flow", pointer + "/peakFlow/flow", explanation);
         for (String check : List.of(pointer + "/continuousFlow", pointer + "/peakFlow")) {
             explanation.because(check + "/surfaceFlow", Message.of("flow over the cross-section of the tank"), "LIN");

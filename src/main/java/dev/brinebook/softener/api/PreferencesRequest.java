@@ -11,7 +11,10 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
-import dev.brinebook.regeneration.Reserve;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.regeneration.LongRun;
+import dev.brinebook.regeneration.ServiceStandard;
+import dev.brinebook.regeneration.SmallestReserve;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
@@ -29,7 +32,8 @@ import java.time.LocalDate;
 
 @About("What the practitioner prefers where there is a choice.")
 public record PreferencesRequest(
-        @Property(value = "First day of the year looked at. Never today, so that an equal request has an equal answer.",
+        @Property(value = "First day of the example of a year, where dates are given; nothing else depends on it."
+                + " Never today, so that an equal request has an equal answer.",
                 fallback = "2026-01-01", example = "\"2026-01-01\"") LocalDate startDate,
         @Property(value = "The capacities to count with: working for resin in use, newResin for resin as delivered.",
                 fallback = "working", example = "\"working\"") CapacityTable capacityTable,
@@ -37,16 +41,21 @@ public record PreferencesRequest(
                 fallback = "column where sodium or dissolved solids of the water are given, or a counter-current brine; else"
                 + " table", example = "\"column\"") CapacityMethod capacityMethod,
         @Property(value = "What a real bed gives of the column's capacity.", min = ResinEfficiency.MIN_EFFICIENCY,
-                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.74", fallback = "0.74 with the working table, 0.83 with"
+                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.79", fallback = "0.79 with the working table, 0.9 with"
                 + " that of new resin, which the column then gives in their water") BigDecimal resinEfficiency,
         @Property(value = "Hardness of the softened water at which the column counts a bed as exhausted.",
                 min = CyclicColumn.MIN_END_POINT_MG_PER_L, max = CyclicColumn.MAX_END_POINT_MG_PER_L, unit = "mg/L",
                 fallback = "1 gpg") HardnessQuantity endPoint,
         @Property(value = "Least hardness removed per salt that a recommended dose should have.", min = 0, max = 5_900,
                 unit = "gr/lb", fallback = "none") SaltEfficiencyQuantity minimumSaltEfficiency,
-        @Property(value = "Probability that the reserve of a meter covers the next day.", min = Reserve.MIN_PROBABILITY,
-                max = Reserve.MAX_PROBABILITY, fallback = "0.90", example = "0.90") BigDecimal reserveProbability,
-        @Property(value = "Fewest days between regenerations that are aimed at.", min = 1, max = 30, unit = "days",
+        @Property(value = "How seldom hard water may pass because the bed is used up: settings cost as little as this allows.",
+                fallback = "at most 1 day a year, and 3 with use 10 % up and capacity 5 % down")
+        ServiceStandardRequest serviceStandard,
+        @Property(value = "Step in which the controller takes a reserve; it is rounded up to one.",
+                min = SmallestReserve.MIN_STEP_LITRES, max = SmallestReserve.MAX_STEP_LITRES, unit = "L", fallback = "10 gal")
+        VolumeQuantity reserveStep,
+        @Property(value = "Fewest days between regenerations that are aimed at. What costs least decides all the same; what it"
+                + " would cost to keep to them is given beside.", min = 1, max = 30, unit = "days",
                 fallback = "3", example = "3") BigDecimal minimumIntervalDays) {
 
     /** The first day of a year when the caller names none. */
@@ -60,7 +69,7 @@ public record PreferencesRequest(
     /** Seed of the order of days, when none is given. */
     public static final long DEFAULT_SEED = 1;
 
-    private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null, null, null, null, null);
+    private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null, null, null, null, null, null);
 
     /** {@code given}, or a request without preferences. */
     public static PreferencesRequest orNone(PreferencesRequest given) {
@@ -163,9 +172,14 @@ public record PreferencesRequest(
         return method;
     }
 
-    public double reserveProbability(Explanation explanation) {
-        return explanation.orDefault("preferences.reserveProbability", reserveProbability,
-                ReserveRequest.ASSUMED_PROBABILITY, number -> Message.of("{0}", number));
+    /** The service standard asked for, or the usual one. */
+    public ServiceStandard standard(Explanation explanation) {
+        return (serviceStandard == null ? ServiceStandardRequest.NONE : serviceStandard).toDomain(explanation);
+    }
+
+    private double reserveStepLitres(Explanation explanation) {
+        return explanation.orDefault("preferences.reserveStep", reserveStep, Duty.ASSUMED_RESERVE_STEP_LITRES,
+                Message.of("{0} {1}", 10, "gal"));
     }
 
     public double minimumIntervalDays(Explanation explanation) {
@@ -176,13 +190,13 @@ public record PreferencesRequest(
     /**
      * What a softener is there to do, on {@code days} days from the start on, or on the days that were measured.
      *
-     * @param seed sets the order of high and low days; null for the default
+     * @param seed sets the example of a year, where dates are asked for; null for the default
      */
     public Duty duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
             Explanation explanation) {
         explanation.assume("seed", Message.of("{0}", seed(seed)), seed == null ? Origin.DEFAULT : Origin.CALLER);
-        return new Duty(water, hardness, demand, demand.days(start(explanation), days, seed(seed)),
-                reserveProbability(explanation), minimumIntervalDays(explanation),
+        return new Duty(water, hardness, demand, demand.days(start(explanation), days, seed(seed)), LongRun.of(demand.model()),
+                standard(explanation), reserveStepLitres(explanation), minimumIntervalDays(explanation),
                 explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0,
                         Message.of("none")));
     }

@@ -15,23 +15,22 @@ import java.math.BigDecimal;
 public record ReserveRequest(
         @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
                 + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
-                + " the mean.", required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
+                + " the mean. A mean day counts days with nobody at home. Until a weekday was seen four times its rules keep"
+                + " back what nine days in ten stay below.",
+                required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
         @Property(value = "The volume.", kinds = "volume", required = true, min = 0, max = Policy.MAX_METER_LITRES,
                 unit = "L") VolumeQuantity volume,
         @Property(value = "The share of the meter volume.", kinds = "share", required = true, min = 0,
                 max = Reserve.MAX_SHARE, example = "0.2") BigDecimal share,
         @Property(value = "The probability that a day stays below what is kept back.", kinds = "dayPercentile",
                 min = Reserve.MIN_PROBABILITY, max = Reserve.MAX_PROBABILITY, example = "0.90",
-                fallback = "that of preferences.reserveProbability") BigDecimal probability) {
+                fallback = "0.90") BigDecimal probability) {
 
     /**
-     * Probability that a reserve covers the next day, when none is given: 9 days of 10, which leaves some two hard days a
-     * year.
+     * Probability that a reserve covers the next day, when none is given: 9 days of 10. The rule alone says nothing of hard
+     * days in a year: the same probability gives one household a tenth of a day and another more than one.
      */
     public static final double ASSUMED_PROBABILITY = 0.90;
-
-    /** What one day stays below with the probability that the preferences name. */
-    static final ReserveRequest DEFAULT = new ReserveRequest(Rule.DAY_PERCENTILE, null, null, null);
 
     /** How the reserve is found. */
     public enum Rule {
@@ -43,15 +42,15 @@ public record ReserveRequest(
         return switch (rule) {
             case VOLUME -> delayed(new Reserve.FixedVolume(volume.inBase()), meterLitres, duty, overrideDays);
             case SHARE -> delayed(new Reserve.ShareOfMeter(share.doubleValue()), meterLitres, duty, overrideDays);
-            case MEAN_DAY -> delayed(new Reserve.MeanDay(), meterLitres, duty, overrideDays);
-            case DAY_PERCENTILE -> delayed(percentile(duty), meterLitres, duty, overrideDays);
+            case MEAN_DAY -> delayed(new Reserve.MeanDay(duty.meanLitres()), meterLitres, duty, overrideDays);
+            case DAY_PERCENTILE -> delayed(percentile(), meterLitres, duty, overrideDays);
             case SAME_WEEKDAY_LARGEST -> byHistory(MeteredByHistory.Of.LARGEST, meterLitres, duty, overrideDays);
             case SAME_WEEKDAY_MEAN -> byHistory(MeteredByHistory.Of.MEAN, meterLitres, duty, overrideDays);
         };
     }
 
-    private Reserve percentile(Duty duty) {
-        return new Reserve.PercentileDay(probability == null ? duty.reserveProbability() : probability.doubleValue());
+    private Reserve percentile() {
+        return new Reserve.PercentileDay(probability == null ? ASSUMED_PROBABILITY : probability.doubleValue());
     }
 
     private static Policy delayed(Reserve reserve, double meterLitres, Duty duty, int overrideDays) {
@@ -60,7 +59,7 @@ public record ReserveRequest(
 
     /** Until four weeks are known it keeps back what one day stays below with the usual probability. */
     private Policy byHistory(MeteredByHistory.Of of, double meterLitres, Duty duty, int overrideDays) {
-        return new MeteredByHistory(meterLitres, of, litres(percentile(duty), meterLitres, duty), overrideDays);
+        return new MeteredByHistory(meterLitres, of, litres(percentile(), meterLitres, duty), overrideDays);
     }
 
     private static double litres(Reserve reserve, double meterLitres, Duty duty) {

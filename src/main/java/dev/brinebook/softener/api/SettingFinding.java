@@ -37,7 +37,7 @@ public record SettingFinding(
         var difference = finding.difference();
         return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
                 text(finding, settable(finding), units), units.saying(finding.code()), units.mass(difference.saltKilograms()),
-                units.volume(difference.waterLitres()), Rounding.answer(difference.hardDays()),
+                units.volume(difference.waterLitres()), Rounding.toThousandth(difference.hardDays()),
                 units.volume(difference.hardLitres()));
     }
 

@@ -19,7 +19,7 @@ public record SettingsReviewRequest(
         @Property("Preferences: the reserve that is wanted, the capacities to count with.")
         PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets the order of high and low days in the year tried, never their total.", min = 0,
+        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override

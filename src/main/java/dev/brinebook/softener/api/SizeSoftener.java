@@ -79,7 +79,7 @@ public final class SizeSoftener {
         return new SizingAnswer(explanation.behindStops(found
                 ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
-                units.volume(duty.days().meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
+                units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
                         "/tradeOff", explanation)).orElse(null),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -132,13 +132,13 @@ public final class SizeSoftener {
         if (ranked.get(0).fit().largerThanNeeded()) {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }
-        if (ranked.get(0).option().outcome().totals().hardDays() > 0) {
+        if (!ranked.get(0).option().settings().keepsStandard()) {
             explanation.caution(Caution.RUNS_HARD);
         }
     }
 
     private static void explain(SizingRequest request, List<Ranked> ranked, AnswerUnits units, Explanation explanation) {
-        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, over the days looked at"),
+        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
                 "REU-2016");
         explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
         SizedSoftener.explain(request, ranked, units, explanation);

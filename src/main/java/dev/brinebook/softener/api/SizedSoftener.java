@@ -54,7 +54,7 @@ public record SizedSoftener(
     static SizedSoftener of(int rank, Sizing.Ranked ranked, CandidateRequest request, AnswerUnits units,
             Currency currency) {
         DosedSoftener dosed = ranked.option().dosed();
-        YearlyTotals year = ranked.option().outcome().yearly();
+        YearlyTotals year = ranked.option().year();
         Fit fit = ranked.fit();
         return new SizedSoftener(rank, ranked.candidate().name(), fit.fits(), fit.shortcomings(),
                 fit.shortcomings().stream().map(units::saying).toList(),
@@ -66,7 +66,7 @@ public record SizedSoftener(
                 request == null || request.certifiedEfficiency() == null ? null
                         : units.saltEfficiency(request.certifiedEfficiency().inBase()),
                 FlowCheckAnswer.of(fit.continuous(), units), FlowCheckAnswer.of(fit.peak(), units),
-                units.mass(year.saltGrams() / 1000), units.volume(year.waterLitres()), Rounding.answer(year.hardDays()),
+                units.mass(year.saltGrams() / 1000), units.volume(year.waterLitres()), Rounding.toThousandth(year.hardDays()),
                 Money.of(ranked.option().costPerYear(), currency),
                 ranked.candidate().price().isPresent() ? Money.of(ranked.costPerYear(), currency) : null);
     }
@@ -82,12 +82,10 @@ public record SizedSoftener(
         CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);
         explanation.because(EACH + "/daysBetweenRegenerations", Message.of("capacity over daily load"), "WQP-2009");
         explanation.because(EACH + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
-        explanation.because(EACH + "/saltPerYear", Message.of("a metered year on the household's days: regenerations times"
-                + " salt"), "DAIAD");
-        explanation.because(EACH + "/waterPerYear", Message.of("a metered year on the household's days: regenerations times the"
-                + " water of the cycle"), "CP-CYCLE");
-        explanation.because(EACH + "/hardDaysPerYear", Message.of("days of that year on which the bed was exhausted before the"
-                + " night"), "DAIAD");
+        explanation.because(EACH + "/saltPerYear", Message.of("expected regenerations of a metered year times salt"), "DAIAD");
+        explanation.because(EACH + "/waterPerYear", Message.of("expected regenerations of a metered year times the water of the"
+                + " cycle"), "CP-CYCLE");
+        explanation.because(EACH + "/hardDaysPerYear", Message.of("days to be expected on which the bed is used up"), "DAIAD");
         explanation.because(EACH + "/runningCostPerYear", Message.of("salt and water of that year at their prices"),
                 "CP-PRICES");
         if (ranked.stream().anyMatch(one -> one.candidate().price().isPresent())) {
@@ -112,8 +110,8 @@ public record SizedSoftener(
             explanation.given(EACH + "/certifiedEfficiency");
         }
         if (request.saltDose() == null) {
-            explanation.because(EACH + "/saltDose", Message.of("the cheapest on the household's days that keeps to the limits,"
-                    + " or the lowest that costs as little"), "TRADE-EFFICIENT");
+            explanation.because(EACH + "/saltDose", Message.of("with its reserve the least costly in the long run that keeps"
+                    + " to the service standard"), "TRADE-EFFICIENT");
         } else {
             explanation.given(EACH + "/saltDose");
         }

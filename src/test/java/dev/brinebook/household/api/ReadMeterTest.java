@@ -5,10 +5,13 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.http.TestServer;
 import io.restassured.path.json.JsonPath;
 import java.time.LocalDate;
@@ -158,14 +161,14 @@ class ReadMeterTest {
     }
 
     @Test
-    void whatIsAnsweredCanBeSentOn() {
+    void whatIsAnsweredCanBeSentOn() throws JsonProcessingException {
         JsonPath answer = TestServer.post(PATH, TestServer.example("readMeter.apartment")).statusCode(200).extract().jsonPath();
         String water = "{\"water\": {\"hardness\": {\"value\": 17, \"unit\": \"dH\"}}, \"units\": \"metric\", \"household\": ";
-        String forecast = "{\"people\": 2, \"dailyUse\": {\"value\": " + answer.getDouble("forecast.dailyUse.value")
-                + ", \"unit\": \"L\"}, \"dayToDayVariation\": " + answer.getDouble("forecast.dayToDayVariation")
-                + ", \"weekendRatio\": " + answer.getDouble("forecast.weekendRatio") + "}";
-        TestServer.post("/v1/softener-sizing", water + forecast + "}").statusCode(200)
-                .body("dailyUse.value", near(answer.getDouble("estimates.mean.value"), 0.01, "the mean of all days"));
+        String forecast = new ObjectMapper().writeValueAsString(answer.getMap("forecast"));
+        TestServer.post("/v1/softener-sizing", water + forecast + "}").statusCode(200);
+        double atHome = answer.getList("forecast.weeklyUse.value", Double.class).stream().mapToDouble(x -> x).average().orElse(0);
+        assertEquals(answer.getDouble("estimates.mean.value"), atHome * (1 - answer.getDouble("estimates.emptyShare")), 3,
+                "the mean of all days, weekdays counted alike");
         String series = "{\"dailySeries\": {\"firstDate\": \"" + answer.getString("days.firstDate") + "\", \"unit\": \"L\","
                 + " \"values\": " + answer.getList("days.values") + ", \"missing\": "
                 + missing(answer).stream().map(date -> "\"" + date + "\"").toList() + "}}";
@@ -182,7 +185,7 @@ class ReadMeterTest {
                 .body("findings[0].firstDate", equalTo("2025-03-17"))
                 .body("findings[0].perDay.value", near(400, 12, "made so"))
                 .body("findings[0].before.value", near(250, 12, "made so"))
-                .body("forecast.dailyUse.value", near(400, 12, "the level since"))
+                .body("forecast.weeklyUse[0].value", near(400, 25, "the level since, by seven Mondays"))
                 .body("assumptions.find { it.name == 'forecast.from' }.value", containsString("2025-03-17"));
     }
 
@@ -223,14 +226,16 @@ class ReadMeterTest {
     @Test
     void cornersOfUseAreAnswered() {
         TestServer.post(PATH, json("volume", "", volumes(40, i -> 0))).statusCode(200)
-                .body("estimates.gammaShape.reason", equalTo("nobodyThere")).body("forecast.dailyUse.value", near(0, 0, "dry"));
+                .body("estimates.gammaShape.reason", equalTo("nobodyThere")).body("forecast.weeklyUse[6].value", near(0, 0, "dry"));
         JsonPath much = TestServer.post(PATH, json("volume", "", volumes(40, i -> 44_000))).statusCode(200).extract().jsonPath();
         assertFalse(much.getMap("").containsKey("forecast"), "15,000 L a day are the most that a household takes");
-        TestServer.post(PATH, json("volume", "", volumes(70, i -> i % 10 == 0 ? 300 : 0))).statusCode(200)
+        TestServer.post(PATH, json("volume", "", volumes(70, i -> i % 10 == 0 ? 9_000 : 100))).statusCode(200)
                 .body("forecast.dayToDayVariation", near(1.5, 0, "held to the highest that is taken"))
                 .body("assumptions.name", hasItem("forecast.dayToDayVariation"));
-        TestServer.post(PATH, json("volume", "", volumes(70, i -> i % 7 >= 5 ? 1_000 + i : 100 + i))).statusCode(200)
-                .body("assumptions.name", hasItem("forecast.weekendRatio"));
+        TestServer.post(PATH, json("volume", "", volumes(70, i -> i % 7 < 5 ? 0 : 600))).statusCode(200)
+                .body("estimates.emptyDays", equalTo(0)).body("estimates.weekendRatio", nullValue())
+                .body("forecast.weeklyUse[4].value", near(0, 0, "idle")).body("forecast.weeklyUse[5].value", near(600, 0, "not"))
+                .body("forecast.dayToDayVariation", near(0, 0, "weekends are alike")).body("forecast.occupancy", nullValue());
     }
 
     @Test

@@ -130,6 +130,15 @@ class GivenYearsTest {
         assertTrue(decimal(answer, "payback.netPresentValue.value").signum() > 0);
     }
 
+    /** Ten years are the usual horizon: 500 over 50 lies on it, 550 over 50 beyond; both by the rule of the other measures. */
+    @ParameterizedTest
+    @CsvSource({"500, 10, ", "550, , notWithinHorizon", "2500, , notWithinHorizon", "10000, , notWithinHorizon"})
+    void aSimplePaybackIsGivenUpToTheHorizon(String cost, Integer years, String reason) {
+        JsonPath answer = savingOf("50", cost, "0", "USD");
+        assertEquals(years, answer.get("payback.simplePaybackYears.value"), cost);
+        assertEquals(reason, answer.getString("payback.simplePaybackYears.reason"), cost);
+    }
+
     @Test
     void saysWhenASavingIsTooSmallToCount() {
         JsonPath answer = savingOf("1", "350", "0", "USD");

@@ -46,12 +46,12 @@ class PaybackFiguresTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             84   | 150  | Converting saves 84.00 EUR in the first year and pays back in 1.8 years.
-            10   | 1000 | Converting saves 10.00 EUR in the first year and pays back in 100 years.
+            84   | 1000 | Converting saves 84.00 EUR in the first year: the savings do not add up to the cost within the years looked at.
             84   | 1    | Converting saves 84.00 EUR in the first year and pays back in less than 0.1 years.
             10   | 1001 | Converting saves 10.00 EUR in the first year: the savings do not add up to the cost within the years looked at.
             84   | 0    | Converting saves 84.00 EUR in the first year: nothing is invested, so there is no return to measure.
             0    | 350  | Converting saves nothing in the first year: nothing is saved, so the cost is never paid back.
-            0.004 | 0.2 | Converting saves 0.00 EUR in the first year and pays back in 50 years.
+            0.004 | 0.02 | Converting saves 0.00 EUR in the first year and pays back in 5 years.
             -8.5 | 350  | Converting costs 8.50 EUR more in the first year: nothing is saved, so the cost is never paid back.
             -8.5 | 0    | Converting costs 8.50 EUR more in the first year: nothing is invested, so there is no return to measure.
             """)

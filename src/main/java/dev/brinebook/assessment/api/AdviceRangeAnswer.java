@@ -1,0 +1,74 @@
+package dev.brinebook.assessment.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.assessment.AdviceRange;
+import dev.brinebook.assessment.Assessment;
+import dev.brinebook.payback.Payback;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.api.ConversionRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.wording.Message;
+import java.util.Currency;
+
+@About("What the uncertainty of an input does to settings, saving and payback.")
+public record AdviceRangeAnswer(
+        @Property("Where the input is as low as it may be.") AdviceEnd low,
+        @Property("Where the input is as high as it may be.") AdviceEnd high,
+        @Property(value = "What to do, where the uncertainty decides whether converting saves anything.",
+                optional = "when it saves, or does not, at both ends", example = "\"Retest before you buy.\"") Message advice) {
+
+    @About("The advice at one end of what an input may be.")
+    public record AdviceEnd(
+            @Property("Compensated hardness there.") HardnessQuantity hardness,
+            @Property("Mean softened use of a day there.") VolumeQuantity dailyUse,
+            @Property("Salt dose to set there.") SaltDoseQuantity saltDose,
+            @Property("Reserve to set there.") VolumeQuantity reserve,
+            @Property("Saving of the first year there; negative where converting costs more.") Money savedPerYear,
+            @Property(value = "Years until the conversion has paid for itself there.",
+                    optional = "when the cost of the conversion is not given") FigureAnswer simplePaybackYears) {
+    }
+
+    /** By the hardness test; null where it is taken as exact. */
+    static AdviceRangeAnswer ofTest(Assessment assessment, ConversionRequest conversion, Prices prices, Currency currency,
+            AnswerUnits units, Explanation explanation) {
+        return AdviceRange.ofTest(assessment, prices).map(range -> {
+            explanation.because("/testUncertainty", Message.of("the whole choice at either end of the uncertainty given for the"
+                    + " test, the softener as found unchanged"), "CP-PRICES");
+            return of(range, Message.of("Retest before you buy: within the uncertainty of the hardness test converting may save"
+                    + " or not."), conversion, currency, units);
+        }).orElse(null);
+    }
+
+    /** By a use that is uncertain by a {@code share} of its mean; null where it is taken as exact. */
+    static AdviceRangeAnswer ofUse(Assessment assessment, double share, ConversionRequest conversion, Prices prices,
+            Currency currency, AnswerUnits units, Explanation explanation) {
+        return AdviceRange.ofUse(assessment, share, prices).map(range -> {
+            explanation.because("/useUncertainty", Message.of("the whole choice at either end of the uncertainty of the use, the"
+                    + " softener as found unchanged"), "CP-PRICES");
+            return of(range, Message.of("Read the water meter before you buy: within the uncertainty of the use converting may"
+                    + " save or not."), conversion, currency, units);
+        }).orElse(null);
+    }
+
+    private static AdviceRangeAnswer of(AdviceRange range, Message advice, ConversionRequest conversion, Currency currency,
+            AnswerUnits units) {
+        return new AdviceRangeAnswer(end(range.low(), conversion, currency, units), end(range.high(), conversion, currency, units),
+                range.flips() ? advice : null);
+    }
+
+    private static AdviceEnd end(AdviceRange.End end, ConversionRequest conversion, Currency currency, AnswerUnits units) {
+        var settings = end.option().settings();
+        return new AdviceEnd(units.hardness(end.hardnessMgPerL()), units.volume(end.dailyUseLitres()),
+                units.saltDose(end.option().dosed().saltDoseGramsPerLitre()),
+                units.volume(Math.min(settings.reserveLitres(), settings.meterLitres())), Money.of(end.savedPerYear(), currency),
+                conversion == null ? null : FigureAnswer.of(Payback.simpleYears(conversion.netCost(), end.savedPerYear(),
+                        conversion.yearsOrAssumed()), 1));
+    }
+}

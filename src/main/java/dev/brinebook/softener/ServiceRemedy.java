@@ -1,0 +1,89 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.resin.ResinBed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What would keep to the service standard where the softener cannot, whatever is set on it.
+ *
+ * @param kind what
+ * @param softener the softener with it; of twin beds each of the two
+ * @param saltDoseGramsPerLitre the dose with it
+ * @param hardnessMgPerL compensated hardness of the water with it
+ * @param year what is then to be expected of a year
+ * @param costPerYear salt and regeneration water of that year
+ */
+public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPerLitre, double hardnessMgPerL, YearlyTotals year,
+        double costPerYear) {
+
+    /** What would help. */
+    public enum Kind {
+        /** The smallest standard bed that is large enough. */
+        LARGER_BED,
+        /** A second bed of the same size. */
+        TWIN_BEDS,
+        /** A treatment before the softener that takes so much hardness or iron out. */
+        TREATED_WATER
+    }
+
+    private static final int HALVINGS = 12;
+
+    /** What would help, as far as anything does; empty where the standard is kept. */
+    public static List<ServiceRemedy> of(DoseChoice choice, Duty duty, RunningCost cost) {
+        List<ServiceRemedy> remedies = new ArrayList<>();
+        if (!choice.best().settings().keepsStandard()) {
+            Softener softener = choice.best().dosed().softener();
+            largerBed(softener, duty, cost).ifPresent(remedies::add);
+            twin(softener, duty, cost).ifPresent(remedies::add);
+            treated(softener, duty, cost).ifPresent(remedies::add);
+        }
+        return remedies;
+    }
+
+    private static Optional<ServiceRemedy> largerBed(Softener softener, Duty duty, RunningCost cost) {
+        return StandardTank.all().stream().filter(tank -> tank.resinLitres() > softener.bed().resinLitres())
+                .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
+                        softener.salt(), softener.capacity(), CycleFlows.UNKNOWN))
+                .map(larger -> DoseChoice.cheapest(larger, duty, cost).best())
+                .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst()
+                .map(option -> metered(Kind.LARGER_BED, option, duty.hardness().totalMgPerL()));
+    }
+
+    private static ServiceRemedy metered(Kind kind, DoseChoice.Option option, double hardnessMgPerL) {
+        return new ServiceRemedy(kind, option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), hardnessMgPerL,
+                option.year(), option.costPerYear());
+    }
+
+    private static Optional<ServiceRemedy> twin(Softener softener, Duty duty, RunningCost cost) {
+        return TwinBeds.of(softener, duty, cost).map(beds -> {
+            DosedSoftener dosed = DosedSoftener.designed(softener, beds.saltDoseGramsPerLitre(),
+                    duty.water().temperatureCelsius());
+            YearlyTotals year = duty.year(beds.policy(), dosed.regeneration());
+            return new ServiceRemedy(Kind.TWIN_BEDS, softener, beds.saltDoseGramsPerLitre(), duty.hardness().totalMgPerL(), year,
+                    cost.ofYear(year));
+        }).filter(remedy -> remedy.year().hardDays() <= duty.standard().hardDaysPerYear());
+    }
+
+    /** The hardest water for which this bed is enough, by halving; what takes the hardness out is not priced. */
+    private static Optional<ServiceRemedy> treated(Softener softener, Duty duty, RunningCost cost) {
+        double enough = 0;
+        double tooHard = 1;
+        DoseChoice.Option found = null;
+        for (int i = 0; i < HALVINGS; i++) {
+            double share = 0.5 * (enough + tooHard);
+            DoseChoice.Option best = DoseChoice.cheapest(softener, duty.with(share, 1), cost).best();
+            if (best.settings().keepsStandard() && best.holdsEndPoint()) {
+                enough = share;
+                found = best;
+            } else {
+                tooHard = share;
+            }
+        }
+        return found == null ? Optional.empty()
+                : Optional.of(metered(Kind.TREATED_WATER, found, enough * duty.hardness().totalMgPerL()));
+    }
+}

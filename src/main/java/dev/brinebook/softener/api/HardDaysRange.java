@@ -1,0 +1,29 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.regeneration.HardDays;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+
+@About("How far single years differ in hard days: nine years in ten lie in this range.")
+public record HardDaysRange(
+        @Property(value = "Hard days that one year in twenty stays below or at.", min = 0, max = 366, unit = "days", example = "0")
+        Integer from,
+        @Property(value = "Hard days that one year in twenty exceeds.", min = 0, max = 366, unit = "days", example = "3") Integer to,
+        @Property(value = "Share of the years without a hard day.", min = 0, max = 100, unit = "%", example = "37")
+        BigDecimal yearsWithoutPercent) {
+
+    /** The range in the units of the answer. */
+    public static HardDaysRange of(HardDays days) {
+        return new HardDaysRange(days.percentile5(), days.percentile95(), Rounding.answer(100 * days.yearsWithoutShare()));
+    }
+
+    /** Says below {@code pointer} where the range comes from. */
+    public static void explain(String pointer, Explanation explanation) {
+        explanation.because(pointer, Message.of("chance of each number of hard days in a year, by the chances of each cycle on"
+                + " each date; of settings that wait for no night or count too much, from 400 fixed years"), "FELLER");
+    }
+}
