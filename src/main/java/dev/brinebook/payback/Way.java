@@ -49,6 +49,9 @@ public final class Way {
     /** What differs from the case as given: factors on its numbers, 1 where nothing does. */
     public record Circumstances(double hardness, double dailyUse, double capacity) {
 
+        /** A drawn capacity near zero asks for no more: with so much the bed never lasts a day. */
+        private static final double MOST_TIMES_AS_HARD = 1e4;
+
         public static final Circumstances AS_TOLD = new Circumstances(1, 1, 1);
 
         public Circumstances {
@@ -59,7 +62,7 @@ public final class Way {
 
         /** The duty there. A bed that restores less is asked for in proportion more. */
         public Duty of(Duty duty) {
-            return equals(AS_TOLD) ? duty : duty.with(hardness / capacity, dailyUse);
+            return equals(AS_TOLD) ? duty : duty.with(Math.min(MOST_TIMES_AS_HARD, hardness / capacity), dailyUse);
         }
     }
 

@@ -1,6 +1,7 @@
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Rows;
 import dev.brinebook.household.DayVariation;
@@ -9,6 +10,7 @@ import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.DayOfWeek;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +48,17 @@ class LongRunTest {
         assertEquals(row.getDouble(27), days.median(), 1, "50 %");
         assertEquals(row.getDouble(28), days.percentile95(), 1, "95 %");
         assertEquals(row.getDouble(29), days.yearsWithoutShare(), 0.01, "years without");
+    }
+
+    /** Meters whose count hardly ever ends a cycle regenerate by the nights of their override, whatever is used: arithmetic. */
+    @Test
+    void anOverrideThatDecidesGoesByItsNightsAlone() {
+        LongRun longRun = LongRun.of(new UseModel(WeekdayMeans.everyDay(300), DayVariation.ofCv(0.4)));
+        for (Policy policy : List.of(new MeteredImmediate(9_000, 14), new TwinAlternating(9_000, 14), new MeteredImmediate(5_000, 4))) {
+            YearlyTotals year = longRun.year(policy, 300, new Regeneration(2_700, 4_000, 200, 80));
+            assertEquals(365.0 / policy.overrideDays(), year.regenerations(), 1e-3 * 365 / policy.overrideDays(), policy.toString());
+            assertTrue(year.overrides() <= year.regenerations(), policy.toString());
+        }
     }
 
     @Test
