@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** No request that passes the checks makes a calculation fail, whatever corner of its ranges it comes from. */
 class CornerSweepTest {
 
-    private static final int REQUESTS = Integer.getInteger("requests", 200);
+    private static final int REQUESTS = Integer.getInteger("requests", 100);
     private static final int REPAIRS = 12;
     /** Setting a sheet as PDF takes as long as hundreds of answers. */
     private static final int TYPESET_ONE_OF = 10;

@@ -23,7 +23,7 @@ class EqualQuestionsTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int SEEDS = 50;
     /** More are asked for with -Dhomes=500. */
-    private static final int HOMES = Integer.getInteger("homes", 120) / 3;
+    private static final int HOMES = Integer.getInteger("homes", 120) / 6;
     /** Answers have six digits. */
     private static final double SAME = 1e-5;
     /** What shows an example of a year, or repeats the seed and the date. */

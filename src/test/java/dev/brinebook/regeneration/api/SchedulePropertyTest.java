@@ -22,7 +22,7 @@ class SchedulePropertyTest {
     private static final double MAX_DAY_LITRES = 900;
 
     static IntStream seeds() {
-        return IntStream.rangeClosed(1, 60);
+        return IntStream.rangeClosed(1, 20);
     }
 
     @ParameterizedTest(name = "seed {0}")
