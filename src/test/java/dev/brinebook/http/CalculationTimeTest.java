@@ -56,7 +56,7 @@ class CalculationTimeTest {
         String series = listed(1_096, i -> Integer.toString(100 + i * 7_919 % 1_000));
         return List.of(
                 new Heavy("sizeSoftener", water + "\"household\": {\"dailySeries\": {\"firstDate\": \"2023-01-01\","
-                        + " \"unit\": \"L\", \"values\": [" + series + "]}}, \"candidates\": [" + listed(500, i ->
+                        + " \"unit\": \"L\", \"values\": [" + series + "]}}, \"candidates\": [" + listed(250, i ->
                         "{\"sku\": \"no. %d\", \"brineDirection\": \"counterCurrent\", \"resinVolume\": {\"value\": %d, \"unit\": \"L\"}}"
                                 .formatted(i, 20 + i)) + "]}"),
                 new Heavy("chartResinCapacity", water + "\"brineDirection\": \"counterCurrent\", \"resin\": {\"stages\": 40},"

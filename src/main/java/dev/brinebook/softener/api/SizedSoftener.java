@@ -25,7 +25,7 @@ import java.util.List;
 
 @About("A candidate with its numbers, and why it fits or does not.")
 public record SizedSoftener(
-        @Property(value = "Place in the ranking, 1 for the best.", min = 1, max = 500, example = "1") Integer rank,
+        @Property(value = "Place in the ranking, 1 for the best.", min = 1, max = SizingRequest.MAX_CANDIDATES, example = "1") Integer rank,
         @Property(value = "The caller's name for it, or the size of a standard tank.", example = "\"10 x 54 in\"") String sku,
         @Property(value = "Whether it fits.", example = "true") Boolean fits,
         @Property("Why it does not fit, as stable codes; empty when it does.") List<Fit.Shortcoming> shortcomings,

@@ -19,7 +19,7 @@ import java.util.List;
 public record SizingRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
-        @Property(value = "The softeners to choose from.", minItems = 1, maxItems = 500,
+        @Property(value = "The softeners to choose from.", minItems = 1, maxItems = SizingRequest.MAX_CANDIDATES,
                 fallback = "the standard sizes of the trade") List<CandidateRequest> candidates,
         @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
         @Property(value = "The salt dose to run every candidate at.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
@@ -31,6 +31,9 @@ public record SizingRequest(
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+
+    /** For each the dose and the reserve are chosen anew, which takes some milliseconds. */
+    static final int MAX_CANDIDATES = 250;
 
     @Override
     public void check(Violations at) {
