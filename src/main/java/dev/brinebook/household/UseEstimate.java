@@ -64,7 +64,7 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
         return shape.exists() ? GammaFit.cv(shape.value()) : 0;
     }
 
-    /** Use of a weekend day over use of another day; 1 when weekdays are not told apart, infinite when those are idle. */
+    /** Use of a weekend day over use of another day; 1 when weekdays are not distinguished, infinite when those are idle. */
     public double weekendRatio() {
         return weekdayFactors.map(f -> (f.get(5) + f.get(6)) / 2
                 / ((f.get(0) + f.get(1) + f.get(2) + f.get(3) + f.get(4)) / 5)).orElse(1.0);

@@ -25,7 +25,7 @@ public record UseModelFit(UseModel model, Presence presence, double cv, int occu
      * k is 1. An idle weekday keeps the mean of all its days, over the share of days with somebody there.
      * Source: [CHOI-WETTE] the sample mean is the most likely mean of gamma days; the degrees of freedom are those of an
      * analysis of variance. [DAIAD] for the family.
-     * Deviation: months are not told apart.
+     * Deviation: all months count alike.
      *
      * @param usual the scatter to take when fewer than two days have somebody there
      */
