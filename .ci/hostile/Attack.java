@@ -114,8 +114,13 @@ final class Attack implements AutoCloseable {
         return holds.getAsBoolean();
     }
 
-    void connectNoMore() {
+    /**
+     * Nobody connects any more, and every connection has been taken by the service: one that still waits at its door when the
+     * port closes is lost, which a caller can only avoid by keeping away in time.
+     */
+    boolean connectNoMore() throws InterruptedException {
         orders.add(() -> repeating.forEach(Scripts.Repeating::connectNoMore));
+        return await(() -> orders.isEmpty() && repeating.stream().noneMatch(Scripts.Repeating::isConnecting), LAST_ANSWERS_SECONDS);
     }
 
     /** Sends nothing more, waits for the answers to what was sent, and closes all. */

@@ -25,6 +25,7 @@ final class Scripts {
         private int left;
         private boolean connectsAgain = true;
         private volatile boolean waits;
+        private volatile boolean connects = true;
         private long sent;
         private long next;
         private volatile int answers;
@@ -51,6 +52,11 @@ final class Scripts {
 
         boolean isWaiting() {
             return waits;
+        }
+
+        /** Whether it connects, or is connected and has had no answer yet: the service may not have taken the connection. */
+        boolean isConnecting() {
+            return connects;
         }
 
         int answers() {
@@ -80,6 +86,7 @@ final class Scripts {
         public void answered(Wire.Peer peer, Answer answer) {
             long now = System.nanoTime();
             waits = false;
+            connects = false;
             answers++;
             served += answer.status() == 200 ? 1 : 0;
             tally.answer(answer, now - sent);
@@ -95,6 +102,7 @@ final class Scripts {
         @Override
         public void closed(Wire.Peer peer) {
             next = System.nanoTime() + AFTER_REFUSAL_NANOS;
+            connects = false;
             if (waits) {
                 waits = false;
                 tally.cutOff();
@@ -109,6 +117,7 @@ final class Scripts {
             if (peer.isOpen()) {
                 send(peer);
             } else if (connectsAgain && !peer.isConnecting()) {
+                connects = true;
                 peer.connect();
             }
         }
