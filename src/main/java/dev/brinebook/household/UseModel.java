@@ -21,8 +21,10 @@ import java.util.Objects;
  * @param variation scatter of a day about its mean
  * @param monthFactors use of a day of each month over that of the year, January first
  * @param occupancy on which days somebody is at home
+ * @param change how far the home departs from this in the long run; a drawn year does not
  */
-public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> monthFactors, Occupancy occupancy) {
+public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> monthFactors, Occupancy occupancy,
+        UseChange change) {
 
     public static final int MONTHS = 12;
     public static final double MAX_MONTH_FACTOR = 3;
@@ -33,9 +35,15 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         Objects.requireNonNull(means, "means");
         Objects.requireNonNull(occupancy, "occupancy");
         Objects.requireNonNull(variation, "variation");
+        Objects.requireNonNull(change, "change");
         monthFactors = List.copyOf(monthFactors);
         Guard.within(monthFactors.size(), MONTHS, MONTHS, "number of monthFactors");
         monthFactors.forEach(factor -> Guard.within(factor, 0, MAX_MONTH_FACTOR, "monthFactor"));
+    }
+
+    /** A home that stays as it is. */
+    public UseModel(WeekdayMeans means, DayVariation variation, List<Double> monthFactors, Occupancy occupancy) {
+        this(means, variation, monthFactors, occupancy, UseChange.NONE);
     }
 
     /** Weekdays alone, always at home. */
@@ -45,7 +53,12 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
 
     /** The same with other means. */
     public UseModel withMeans(WeekdayMeans others) {
-        return new UseModel(others, variation, monthFactors, occupancy);
+        return new UseModel(others, variation, monthFactors, occupancy, change);
+    }
+
+    /** The same that departs from it otherwise. */
+    public UseModel with(UseChange other) {
+        return new UseModel(means, variation, monthFactors, occupancy, other);
     }
 
     /** Scatter of a day: its standard deviation over its mean. */

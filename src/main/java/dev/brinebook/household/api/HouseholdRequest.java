@@ -18,6 +18,7 @@ import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
+import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.UseModelFit;
 import dev.brinebook.household.WeekdayMeans;
@@ -59,6 +60,16 @@ public record HouseholdRequest(
                 example = "[0.9, 0.9, 0.9, 1, 1, 1.2, 1.3, 1.2, 1, 0.9, 0.9, 0.8]") List<BigDecimal> monthFactors,
         @Property(value = "On which days somebody is at home. Without effect on dailySeries.", fallback = "always")
         OccupancyRequest occupancy,
+        @Property(value = "How far the level of use wanders over the seasons and years, or is unknown: standard deviation of its"
+                + " logarithm. 0 for a home that stays as it is.", min = 0, max = UseChange.MAX_LEVEL_SPREAD, example = "0.18",
+                fallback = "0.18 for a measured use, 0.16 with monthFactors, 0.377 from people alone; of dailySeries by its days")
+        BigDecimal levelSpread,
+        @Property(value = "How well the scatter of the days is known: standard deviation of its logarithm.", min = 0,
+                max = UseChange.MAX_SCATTER_SPREAD, example = "0.1", fallback = "0.237, or 0 where dayToDayVariation is given or"
+                + " levelSpread is 0; of dailySeries by its days") BigDecimal scatterSpread,
+        @Property(value = "Correlation of the uses of days that follow each other: a clock, which adds up days, feels it.", min = 0,
+                max = UseChange.MAX_DAY_CORRELATION, example = "0.12", fallback = "0.12, or 0 where levelSpread is 0")
+        BigDecimal dayCorrelation,
         @Property(value = "By how much the mean use may be wrong, as a share of it: what assess tries at both ends. 0 takes it as"
                 + " exact. Without effect elsewhere.", min = 0, max = Demand.MAX_USE_UNCERTAINTY_SHARE, example = "0.1",
                 fallback = "0.2; of dailySeries twice the standard error of its mean") BigDecimal useUncertainty,
@@ -117,8 +128,28 @@ public record HouseholdRequest(
         }
         DayVariation variation = variation(explanation);
         WeekdayMeans means = means(share, outdoorLitres, variation, explanation);
-        return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation)), Optional.empty(),
+        return new Demand(new UseModel(means, variation, months(explanation), occupancy(explanation),
+                change(usualLevelSpread(), usualScatterSpread(), explanation)), Optional.empty(),
                 flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
+    }
+
+    private double usualLevelSpread() {
+        return dailyUse == null && weeklyUse == null ? UseChange.LEVEL_SPREAD_OF_PEOPLE_ALONE
+                : monthFactors == null ? UseChange.USUAL_LEVEL_SPREAD : UseChange.LEVEL_SPREAD_WITH_MONTHS;
+    }
+
+    private double usualScatterSpread() {
+        return dayToDayVariation == null ? UseChange.USUAL_SCATTER_SPREAD : 0;
+    }
+
+    /** How far the home departs from what is known of it, by what is usual unless the caller knows better. */
+    private UseChange change(double usualLevel, double usualScatter, Explanation explanation) {
+        double level = explanation.orDefault("household.levelSpread", levelSpread, usualLevel, spread -> Message.of("{0}", spread));
+        double scatter = explanation.orDefault("household.scatterSpread", scatterSpread, level == 0 ? 0 : usualScatter,
+                spread -> Message.of("{0}", spread));
+        double correlation = explanation.orDefault("household.dayCorrelation", dayCorrelation,
+                level == 0 ? 0 : UseChange.USUAL_DAY_CORRELATION, number -> Message.of("{0}", number));
+        return new UseChange(level, scatter, correlation);
     }
 
     /** By how much the mean use may be wrong, as a share of it. */

@@ -152,7 +152,7 @@ public final class ReadMeter {
         return means.busiestLitres() > Demand.MAX_DAILY_USE_LITRES ? null
                 : new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())
                         .map(day -> units.volume(means.litres(day))).toList(), null, Rounding.answer(fit.model().cv()), null,
-                        null, OccupancyRequest.of(fit.model().occupancy()),
+                        null, OccupancyRequest.of(fit.model().occupancy()), null, null, null,
                         Rounding.answer(HouseholdRequest.uncertaintyShare(like.filled())), null, null, null, null, null, null);
     }
 
