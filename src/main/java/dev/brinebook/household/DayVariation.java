@@ -37,14 +37,23 @@ public final class DayVariation {
     private static final double QUANTILE_ACCURACY = 1e-13;
 
     private final double cv;
-    private final double[] quantiles;
+    /** Worked out when first needed: only drawn days need them. */
+    private volatile double[] quantiles;
 
     private DayVariation(double cv) {
         this.cv = Guard.within(cv, MIN_CV, MAX_CV, "cv");
-        this.quantiles = new double[Days.PER_YEAR];
-        for (int i = 0; i < Days.PER_YEAR; i++) {
-            quantiles[i] = gammaQuantile(cv, (i + 0.5) / Days.PER_YEAR);
+    }
+
+    private double[] quantiles() {
+        double[] known = quantiles;
+        if (known == null) {
+            known = new double[Days.PER_YEAR];
+            for (int i = 0; i < Days.PER_YEAR; i++) {
+                known[i] = gammaQuantile(cv, (i + 0.5) / Days.PER_YEAR);
+            }
+            quantiles = known;
         }
+        return known;
     }
 
     /** Days that scatter with this coefficient of variation. */
@@ -139,6 +148,7 @@ public final class DayVariation {
 
     /** Equally spaced quantiles in the order of a Fisher-Yates shuffle. */
     private double[] shuffled(int length, Random random) {
+        double[] quantiles = quantiles();
         double[] factors = new double[length];
         for (int i = 0; i < length; i++) {
             factors[i] = quantiles[(int) ((i + 0.5) * Days.PER_YEAR / length)];

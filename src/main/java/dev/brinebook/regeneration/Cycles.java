@@ -90,7 +90,11 @@ final class Cycles {
 
     /** Means of a day in the long run. */
     Rates rates() {
-        double[] shares = shares();
+        return rates(shares());
+    }
+
+    /** The same by how often a cycle starts in each state. */
+    Rates rates(double[] shares) {
         double meanNights = 0;
         double hard = 0;
         double litres = 0;
@@ -118,7 +122,7 @@ final class Cycles {
     }
 
     /** How often a cycle starts in each state: the shares that one cycle's end leaves as they are. */
-    private double[] shares() {
+    double[] shares() {
         double[][] system = new double[states][states + 1];
         for (int to = 0; to < states; to++) {
             for (int from = 0; from < states; from++) {

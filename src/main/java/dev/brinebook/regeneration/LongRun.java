@@ -1,90 +1,143 @@
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYears;
-import dev.brinebook.household.Occupancy;
+import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
-import dev.brinebook.household.WeekdayMeans;
-import dev.brinebook.regeneration.RenewalTable.Detail;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import org.hipparchus.special.Gamma;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
- * What a policy does in a household in the long run: no year is drawn, so that nothing depends on luck.
+ * What a policy does in a household in the long run, as homes change: the mean over the levels of use that the home may have, and
+ * over the scatters. No year is drawn, so that nothing depends on luck.
  *
- * <p>Policies that wait for the night are evaluated on a {@link RenewalTable}, each month with its own factor; meters that start
- * at once by {@link ByDay}; a reserve that follows the last weeks, and a meter by day whose override often acts, by
- * {@value #SIMULATED_YEARS} fixed years.
+ * <pre>E = Σ w(i) v(j) E(q(i) use, scatter CV(j)),   q(i) = exp(s z(i)) / Σ w exp(s z),   CV(j) = CV exp(c y(j))</pre>
+ *
+ * <p>s, c spreads of {@link UseChange}; z, w seven Gauss-Hermite nodes; y, v three. For a clock the scatter is that of sums of
+ * days that follow each other, {@link UseChange#scatterOfSums}.
+ * Validity: as {@link SteadyRun}.
+ * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
+ * Deviation: policies that only drawn years can tell take the middle scatter.
  *
  * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
  */
 public final class LongRun {
 
-    private static final int STEPS = 10;
-    private static final int STEPS_OF_WIDE_DAYS = 20;
-    private static final double WIDE_CV = 0.6;
-    /** A delayed meter without override that waits so many mean days no longer knows how its cycle began. */
-    private static final double LONG_WAIT_DAYS = 60;
-    private static final double LEAST_CV_OF_LONG_WAIT = 0.15;
-    private static final double LONGEST_WAIT_DAYS = 400;
-    /** Chance above which an override is more than an exception. */
-    private static final double RARE_OVERRIDE = 1e-4;
-    static final int SIMULATED_YEARS = 400;
-    /** Under an override that often acts the years hardly differ. */
-    static final int SIMULATED_YEARS_BY_DAY = 40;
-    private static final long SIMULATION_SEED = 20_260_101;
-    private static final LocalDate SIMULATION_START = LocalDate.of(2001, 1, 1);
-    private static final int WEEKDAYS = 7;
+    /** Gauss-Hermite nodes for the normal distribution, and their weights. */
+    static final double[] NODES = {3.750439717725742, 2.366759410734541, 1.154405394739968, 0, -1.154405394739968,
+        -2.366759410734541, -3.750439717725742};
+    static final double[] WEIGHTS = {0.000548268855972217, 0.0307571239675865, 0.2401231786050127, 16 / 35.0, 0.2401231786050127,
+        0.0307571239675865, 0.000548268855972217};
+    private static final int MIDDLE = 3;
+    /** Levels with less chance than this, of one scatter, are the outer ones. */
+    private static final double OUTER_LEVEL_WEIGHT = 0.1;
+    /** Hard days of a year that the search for a reserve leaves out. */
+    private static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
+    /** The same of third order: the middle, and to both sides of it. */
+    private static final double OUTER_NODE = Math.sqrt(3);
+    private static final double OUTER_WEIGHT = 1 / 6.0;
+    private static final double[] ONE_LEVEL = {1};
+
+    /**
+     * One state in which the home may be.
+     *
+     * @param weight chance of it
+     * @param weightBelow chance of the same scatter with a lower level
+     * @param isUsualScatter whether the scatter is the middle one
+     * @param isUsualLevel whether the level is the middle one
+     * @param days what meters see, which go by each day
+     * @param sums what clocks see, which go by sums of days
+     */
+    private record State(double weight, double weightBelow, boolean isUsualScatter, boolean isUsualLevel, SteadyRun days, SteadyRun sums) {
+
+        SteadyRun of(Policy policy) {
+            return policy.byClock() ? sums : days;
+        }
+
+        boolean isOuterLevel() {
+            return weight < OUTER_LEVEL_WEIGHT;
+        }
+
+        State times(double factor) {
+            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, days.times(factor), sums.times(factor));
+        }
+
+        /** The only one of its scatter, whose chance is so much greater. */
+        State alone(double share) {
+            return new State(weight / share, 0, isUsualScatter, isUsualLevel, days, sums);
+        }
+    }
 
     private final UseModel model;
-    private final double[] means;
-    private final double leave;
-    private final double comeBack;
-    private final int steps;
-    private final double useFactor;
-    /** The household whose use this one has so many times, and whose table serves both; none but itself where they are one. */
-    private final LongRun scaled;
-    private RenewalTable table;
-    private DrawnYears drawn;
+    private final List<State> states;
+    private final List<State> ofUsualScatter;
 
-    private LongRun(UseModel model, int steps, double useFactor, LongRun scaled) {
+    private LongRun(UseModel model, List<State> states) {
         this.model = model;
-        this.steps = steps;
-        this.useFactor = Guard.notNegative(useFactor, "useFactor");
-        this.scaled = scaled;
-        means = weekdays(model.means());
-        var chain = model.occupancy().longRun();
-        leave = chain.map(Occupancy.Chain::leavePerDay).orElse(0.0);
-        comeBack = chain.map(Occupancy.Chain::returnPerDay).orElse(1.0);
+        this.states = states;
+        double share = states.stream().filter(State::isUsualScatter).mapToDouble(State::weight).sum();
+        ofUsualScatter = states.stream().filter(State::isUsualScatter).map(state -> state.alone(share)).toList();
     }
 
     /** The long run of a household. */
     public static LongRun of(UseModel model) {
-        return new LongRun(model, model.cv() > WIDE_CV ? STEPS_OF_WIDE_DAYS : STEPS, 1, null);
+        UseChange change = model.change();
+        List<State> states = new ArrayList<>();
+        boolean one = change.scatterSpread() == 0 || model.cv() == 0;
+        for (int side = one ? 0 : -1; side <= (one ? 0 : 1); side++) {
+            double scatter = model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread());
+            double weight = one ? 1 : side == 0 ? 1 - 2 * OUTER_WEIGHT : OUTER_WEIGHT;
+            SteadyRun days = one ? SteadyRun.of(scattering(model, scatter)) : SteadyRun.coarse(scattering(model, scatter));
+            double ofSums = scatter * change.scatterOfSums();
+            SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(model, ofSums));
+            double[] factors = levels(change.levelSpread());
+            double below = weight;
+            for (int i = 0; i < factors.length; i++) {
+                double share = factors.length == 1 ? weight : weight * WEIGHTS[i];
+                below = i == factors.length - 1 ? 0 : below - share;
+                states.add(new State(share, below, side == 0, factors.length == 1 || i == MIDDLE,
+                        days.times(factors[i]), sums.times(factors[i])));
+            }
+        }
+        return new LongRun(model, states);
     }
 
-    /** The same with another number of lattice points in a mean day. */
-    LongRun withSteps(int other) {
-        return new LongRun(model, other, useFactor, null);
+    private static UseModel scattering(UseModel model, double cv) {
+        return new UseModel(model.means(), cv == model.cv() ? model.variation()
+                : DayVariation.ofCv(Math.min(DayVariation.MAX_CV, cv)), model.monthFactors(), model.occupancy());
+    }
+
+    /** Use at each node of the level over the mean use. */
+    static double[] levels(double spread) {
+        if (spread == 0) {
+            return ONE_LEVEL;
+        }
+        double[] factors = new double[NODES.length];
+        double mean = 0;
+        for (int i = 0; i < NODES.length; i++) {
+            factors[i] = StrictMath.exp(spread * NODES[i]);
+            mean += WEIGHTS[i] * factors[i];
+        }
+        for (int i = 0; i < NODES.length; i++) {
+            factors[i] /= mean;
+        }
+        return factors;
     }
 
     /** The same household where every day uses so many times as much. */
     public LongRun times(double factor) {
-        return factor == 1 ? this : new LongRun(model, steps, useFactor * factor, scaled == null ? this : scaled);
+        return factor == 1 ? this : new LongRun(model, states.stream().map(state -> state.times(factor)).toList());
     }
 
-    int steps() {
-        return steps;
-    }
-
-    private static double[] weekdays(WeekdayMeans means) {
-        return Arrays.stream(DayOfWeek.values()).mapToDouble(means::litres).toArray();
+    /** The same household as long as its level stays where it is. */
+    public LongRun ifItStays() {
+        double share = states.stream().filter(State::isUsualLevel).mapToDouble(State::weight).sum();
+        double[] levels = levels(model.change().levelSpread());
+        double middle = levels[levels.length / 2];
+        return new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(State::isUsualLevel)
+                .map(state -> state.alone(share).times(1 / middle)).toList());
     }
 
     /** How the days come about. */
@@ -94,12 +147,25 @@ public final class LongRun {
 
     /** Mean use of a day, vacant ones included. */
     public double meanLitres() {
-        return useFactor * model.meanLitres();
+        return mean(states, state -> state.days().meanLitres());
     }
 
     /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
     double fallOffLitres() {
-        return useFactor * Arrays.stream(means).max().orElseThrow() * model.cv() * model.cv();
+        return mean(ofUsualScatter, state -> state.days().fallOffLitres()) * (1 + 2 * model.change().levelSpread());
+    }
+
+    private static double mean(List<State> states, ToDoubleFunction<State> value) {
+        double sum = 0;
+        for (State state : states) {
+            sum += state.weight() * value.applyAsDouble(state);
+        }
+        return sum;
+    }
+
+    /** The states in which a policy is looked at. */
+    private List<State> states(Policy policy) {
+        return policy instanceof MeteredByHistory ? ofUsualScatter : states;
     }
 
     /**
@@ -109,246 +175,71 @@ public final class LongRun {
      * @param regeneration what each regeneration restores and uses
      */
     public YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        StopSign.obey();
-        Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre");
-        if (policy instanceof MeteredByHistory || policy.startsAtOnce() && overrideActs(policy)) {
-            return simulated(policy, hardnessMilligramsPerLitre, regeneration);
-        }
-        double[] sums = policy.startsAtOnce() ? byDay(policy, hardnessMilligramsPerLitre, regeneration)
-                : byNight(WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams()), Detail.HARD_LITRES);
-        return totals(sums, hardnessMilligramsPerLitre, regeneration);
+        List<State> looked = states(policy);
+        double[] weights = looked.stream().mapToDouble(State::weight).toArray();
+        return YearlyTotals.mean(weights, looked.stream().map(state -> state.of(policy).year(policy, hardnessMilligramsPerLitre,
+                regeneration, yearsOfEach())).toList());
     }
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        if (policy.startsAtOnce()) {
-            // A bed that outlasts its meter is never used up; an override only makes that rarer.
-            return byDay(policy, hardnessMilligramsPerLitre, regeneration)[2];
-        }
-        return policy instanceof MeteredByHistory ? year(policy, hardnessMilligramsPerLitre, regeneration).hardDays()
-                : hardDays(WaitingRule.of(policy, Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
-                        regeneration.capacityGrams()));
+        return mean(states(policy), state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration,
+                yearsOfEach()));
     }
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
-        return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
-    }
-
-    private double hardDays(WaitingRule rule) {
-        StopSign.obey();
-        return byNight(rule, Detail.HARD_DAYS)[2];
-    }
-
-    /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year. */
-    private YearlyTotals totals(double[] sums, double hardness, Regeneration regeneration) {
-        double use = Days.PER_YEAR * meanLitres();
-        double regenerations = sums[0];
-        double through = Math.max(0, use - sums[4]);
-        double removed = Math.max(0, hardness / 1000 * (through - sums[3]));
-        double unused = Math.max(0, regenerations * regeneration.capacityGrams() - removed);
-        return new YearlyTotals(regenerations, sums[1], regenerations * regeneration.saltGrams(),
-                regenerations * regeneration.waterLitres(), through, sums[4], sums[2], sums[3], removed, removed, unused);
-    }
-
-    private double[] byNight(WaitingRule rule, Detail detail) {
-        double[] sums = new double[5];
-        Map<Double, Cycles.Rates> known = new HashMap<>();
-        for (int month = 0; month < UseModel.MONTHS; month++) {
-            double factor = useFactor * model.monthFactors().get(month);
-            Cycles.Rates rates = known.computeIfAbsent(factor, f -> rates(rule, f, detail));
-            double days = UseModel.DAYS_OF_MONTHS.get(month);
-            sums[0] += days * rates.regenerations();
-            sums[1] += days * rates.overrides();
-            sums[2] += days * rates.hardDays();
-            sums[3] += days * rates.hardLitres();
-        }
-        return sums;
-    }
-
-    private Cycles.Rates rates(WaitingRule rule, double factor, Detail detail) {
-        double use = factor * Arrays.stream(means).sum();
-        boolean always = rule.timed();
-        if (use == 0 && !always && rule.longest() == 0) {
-            return new Cycles.Rates(0, 0, 0, 0, 1);
-        }
-        if (waitsLong(rule, factor)) {
-            return longWait(rule.onDays(factor), factor);
-        }
-        Cycles.Rates rates = cycles(rule, factor, detail).rates();
-        return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * rates.hardLitres(), rates.overrides(),
-                rates.ended());
-    }
-
-    private Cycles cycles(WaitingRule rule, double factor, Detail detail) {
-        boolean unused = factor == 0 || Arrays.stream(means).sum() == 0;
-        if (unused || model.cv() < LatticeDay.LEAST_CV) {
-            return new AlikeDays(unused ? new double[WEEKDAYS] : means, leave, comeBack).cycles(unused ? rule
-                    : rule.onDays(factor));
-        }
-        return table().cycles(rule.onDays(factor), detail);
-    }
-
-    private RenewalTable table() {
-        if (scaled != null) {
-            return scaled.table();
-        }
-        if (table == null) {
-            table = new RenewalTable(means, model.cv(), leave, comeBack, steps);
-        }
-        return table;
-    }
-
-    private boolean waitsLong(WaitingRule rule, double factor) {
-        if (rule.timed() || rule.longest() != 0) {
-            return false;
-        }
-        double days = rule.callLitres() / (factor * Arrays.stream(means).average().orElseThrow());
-        return days > LONGEST_WAIT_DAYS || days > LONG_WAIT_DAYS && model.cv() > LEAST_CV_OF_LONG_WAIT;
-    }
-
-    /**
-     * A wait so long that the count calls at any point of a day's use: what is drawn beyond it is the overshoot of a renewal
-     * process.
-     * <pre>regenerations = use / (T + Σ E X² / (2 Σ m)),   hard days = regenerations Σ M(B - T) / Σ m</pre>
-     * Source: [FELLER] the overshoot in the limit.
-     */
-    private Cycles.Rates longWait(WaitingRule rule, double factor) {
         double sum = 0;
-        double overshoot = 0;
-        double hard = 0;
-        double litres = 0;
-        double spare = Math.max(0, rule.bedLitres() - rule.callLitres());
-        for (double mean : means) {
-            sum += mean;
-            overshoot += GammaDay.halfSquareExcess(mean, model.cv(), 0);
-            if (spare < Double.POSITIVE_INFINITY) {
-                hard += GammaDay.excessLitres(mean, model.cv(), spare);
-                litres += GammaDay.halfSquareExcess(mean, model.cv(), spare);
+        boolean done = false;
+        for (State state : states) {
+            // The less is used, the rarer are hard days: what is left of a scatter is no more than what it had last.
+            if (!done) {
+                double hardDays = state.days().delayedHardDays(meterLitres, callLitres, bedLitres, overrideDays);
+                sum += state.weight() * hardDays;
+                done = hardDays * state.weightBelow() < NEGLIGIBLE_HARD_DAYS;
             }
+            done &= state.weightBelow() > 0;
         }
-        double perDay = model.occupiedShare() * sum / WEEKDAYS;
-        double regenerations = perDay / (rule.callLitres() + overshoot / sum);
-        double late = Math.max(0, rule.callLitres() - rule.bedLitres());
-        double days = regenerations * hard / sum + (late > 0 ? regenerations * late * WEEKDAYS / sum : 0);
-        return new Cycles.Rates(regenerations, days, factor * regenerations * (litres / sum + late), 0, 1);
-    }
-
-    private double[] byDay(Policy policy, double hardness, Regeneration regeneration) {
-        double[] sums = new double[5];
-        double meter = policy.meterVolumeLitres();
-        double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
-        Map<Double, Double> hardShares = new HashMap<>();
-        double atOnce = policy instanceof TwinAlternating ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
-        for (int month = 0; month < UseModel.MONTHS; month++) {
-            double factor = useFactor * model.monthFactors().get(month);
-            double days = UseModel.DAYS_OF_MONTHS.get(month);
-            double bypass = factor * atOnce;
-            double use = days * factor * model.occupiedShare() * Arrays.stream(means).average().orElseThrow();
-            double regenerations = use / (meter + bypass);
-            sums[0] += regenerations;
-            sums[4] += regenerations * bypass;
-            if (meter > bed * (1 + Policy.ROUNDING_SHARE)) {
-                sums[2] += days * model.occupiedShare() * hardShares.computeIfAbsent(factor, f -> hardShareByDay(f, meter, bed,
-                        f * atOnce));
-                sums[3] += regenerations * (meter - bed);
-            }
-        }
-        return sums;
-    }
-
-    /** Share of the days at home on which the bed of a meter by day is used up. */
-    private double hardShareByDay(double factor, double meter, double bed, double bypass) {
-        double share = 0;
-        double mean = 0;
-        double part = 0;
-        for (double weekday : means) {
-            if (weekday != mean) {
-                mean = weekday;
-                part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, model.cv(), bed + bypass);
-            }
-            share += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
-        }
-        return share;
-    }
-
-    /** Whether an override ends more than a few of the waits for a meter: what is drawn till then is taken as gamma. */
-    private boolean overrideActs(Policy policy) {
-        int days = policy.overrideDays();
-        if (days == Policy.NO_OVERRIDE) {
-            return false;
-        }
-        double share = model.occupiedShare();
-        double mean = Arrays.stream(means).average().orElseThrow()
-                * useFactor * model.monthFactors().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        if (mean == 0) {
-            return true;
-        }
-        double spells = leave > 0 ? Math.max(1, (2 - leave - comeBack) / (leave + comeBack)) : 1;
-        double variance = days * share * mean * mean * (model.cv() * model.cv() + (1 - share) * spells);
-        double litres = days * share * mean;
-        if (variance == 0) {
-            return litres < policy.meterVolumeLitres();
-        }
-        return Gamma.regularizedGammaP(litres * litres / variance, policy.meterVolumeLitres() * litres / variance)
-                > RARE_OVERRIDE;
-    }
-
-    private YearlyTotals simulated(Policy policy, double hardness, Regeneration regeneration) {
-        SimulatedYears years = years(policy, hardness, regeneration);
-        double used = years.spread(year -> year.throughBedLitres() + year.bypassedLitres()).mean();
-        double scale = used > 0 ? Days.PER_YEAR * model.meanLitres() / used : 1;
-        double litres = scaled == null ? 1 : useFactor;
-        double overrides = years.spread(Totals::overrides).mean();
-        // Only what the count of the meter starts goes with the litres; nights of the override do not.
-        double started = years.spread(Totals::regenerations).mean() - overrides;
-        double[] sums = {overrides + scale * started, overrides,
-            years.spread(Totals::hardDays).mean(), litres * years.spread(Totals::hardLitres).mean(),
-            litres * scale * years.spread(Totals::bypassedLitres).mean()};
-        return totals(sums, hardness, regeneration);
-    }
-
-    private SimulatedYears years(Policy policy, double hardness, Regeneration regeneration) {
-        if (scaled != null) {
-            // The days of the household with everything that is counted in litres so much smaller.
-            return scaled.years(policy.byClock() ? policy : policy.scaledTo(1 / useFactor).withMeter(
-                    Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration);
-        }
-        int years = policy.startsAtOnce() ? SIMULATED_YEARS_BY_DAY : SIMULATED_YEARS;
-        if (drawn == null || drawn.count() < years) {
-            UseModel lasting = new UseModel(model.means(), model.variation(), model.monthFactors(),
-                    leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS);
-            drawn = new DrawnYears(lasting, SIMULATION_START, years, SIMULATION_SEED);
-        }
-        return SimulatedYears.of(drawn, hardness, regeneration, policy);
+        return sum;
     }
 
     /**
-     * Hard days of a year with their spread, exact where a cycle has one hard day at most, or where a clock alone ends it; else
-     * from {@value #SIMULATED_YEARS} fixed years.
+     * Hard days of a year with their spread: each year has one level, and the middle scatter. At the outer levels, a year in
+     * sixteen, hard days are counted as if none depended on another.
      */
     public HardDays hardDays(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         double expected = hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration);
-        if (policy.startsAtOnce() && expected == 0) {
+        if (expected == 0) {
             return HardDays.NONE;
         }
-        if (!policy.startsAtOnce() && !(policy instanceof MeteredByHistory)) {
-            WaitingRule rule = WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams());
-            boolean exact = rule.timed() ? leave == 0 : rule.lasting();
-            boolean counted = model.monthFactors().stream().map(month -> useFactor * month)
-                    .noneMatch(factor -> waitsLong(rule, factor) || factor == 0 && rule.longest() == 0);
-            if (exact && counted) {
-                Map<Double, Cycles> cycles = new HashMap<>();
-                model.monthFactors().forEach(month -> cycles.computeIfAbsent(month, m -> cycles(rule, useFactor * m, Detail.EACH_NIGHT)));
-                return HardDays.of(expected, YearOfCycles.hardDayChances(
-                        model.monthFactors().stream().map(cycles::get).toList(), means, rule.timed(), expected));
+        double[] chances = new double[Days.PER_YEAR + 1];
+        for (State state : ofUsualScatter) {
+            double[] of = state.isOuterLevel() ? independent(state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
+                    regeneration, yearsOfEach()))
+                    : state.of(policy).hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach());
+            double sum = 0;
+            for (double chance : of) {
+                sum += chance;
+            }
+            for (int days = 0; days < of.length; days++) {
+                chances[days] += state.weight() * of[days] / sum;
             }
         }
-        SimulatedYears years = years(policy, hardnessMilligramsPerLitre, regeneration);
-        double[] chances = new double[Days.PER_YEAR + 1];
-        for (int year = 0; year < years.count(); year++) {
-            chances[years.year(year).hardDays()] += 1.0 / years.count();
-        }
         return HardDays.of(expected, chances);
+    }
+
+    /** Poisson chances of so many days, up to a year of them. */
+    private static double[] independent(double expected) {
+        PoissonDistribution days = expected > 0 ? new PoissonDistribution(Math.min(expected, Days.PER_YEAR)) : null;
+        double[] chances = new double[Days.PER_YEAR + 1];
+        for (int count = 0; count < chances.length; count++) {
+            chances[count] = days == null ? count == 0 ? 1 : 0 : days.probability(count);
+        }
+        return chances;
+    }
+
+    /** Fewer drawn years of each level, where there are several. */
+    private SteadyRun.Drawing yearsOfEach() {
+        return ofUsualScatter.size() > 1 ? SteadyRun.Drawing.OF_SEVERAL_LEVELS : SteadyRun.Drawing.OF_ONE_LEVEL;
     }
 }

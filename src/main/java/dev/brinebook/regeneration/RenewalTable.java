@@ -43,7 +43,7 @@ final class RenewalTable {
     enum Detail { HARD_DAYS, HARD_LITRES, EACH_NIGHT }
 
     /** Values of a distribution from a first lattice point on. */
-    private record Row(int first, double[] values) {
+    record Row(int first, double[] values) {
 
         /** Sum over the row times others, in four parts that the processor adds up side by side. */
         double dot(double[] others, int size) {
@@ -133,12 +133,7 @@ final class RenewalTable {
         afterVacant.forEach(List::clear);
         boolean litres = detail != Detail.HARD_DAYS;
         int size = prepare(rule, litres);
-        if (size > rowsEnd) {
-            rowsEnd = ROOM * size;
-            byCounts.clear();
-            atHome.forEach(List::clear);
-            vacant.forEach(List::clear);
-        }
+        reach(size > rowsEnd ? ROOM * size : size);
         for (int state = 0; state < cycles.states(); state++) {
             run(rule, cycles, state, state % weekdays, state < weekdays, litres, size);
         }
@@ -254,11 +249,53 @@ final class RenewalTable {
         }
     }
 
+    /** Distance of lattice points, litres. */
+    double step() {
+        return step;
+    }
+
+    LatticeDay[] classes() {
+        return classes;
+    }
+
+    /** Weekdays on which cycles start that differ from each other: 7, or 1 where all days are alike. */
+    int weekdays() {
+        return classes.length == 1 ? 1 : WEEKDAYS;
+    }
+
+    /** States in which a cycle may start, as {@link Cycles} counts them. */
+    int states() {
+        return absences ? 2 * weekdays() : weekdays();
+    }
+
+    /** Chance that somebody is at home on a day after one at home, and after a vacant one. */
+    double homeAfter(boolean home) {
+        return absences ? home ? 1 - leave : comeBack : 1;
+    }
+
+    /** Makes the rows reach so many lattice points at least; those there were are forgotten where they reach less far. */
+    void reach(int points) {
+        if (points > rowsEnd) {
+            rowsEnd = points;
+            byCounts.clear();
+            atHome.forEach(List::clear);
+            vacant.forEach(List::clear);
+        }
+    }
+
+    /**
+     * What is drawn before day {@code n} of a cycle that starts on a weekday with somebody at home, together with the chance that
+     * somebody is so on that day.
+     */
+    Row row(int weekday, int n) {
+        return absences ? homeRow(weekday, n) : countedRow(weekday, n - 1);
+    }
+
     private record Made(Row row, int of, double[] sums) {
     }
 
     /** Class of the {@code n}th day of a cycle. */
-    private int classOf(int weekday, int n) {
+    int classOf(int weekday, int n) {
         return classOf[(weekday + n - 1) % WEEKDAYS];
     }
 

@@ -67,6 +67,11 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
         return callLitres == Double.POSITIVE_INFINITY;
     }
 
+    /** Whether a clock alone ends every cycle after the same number of nights. */
+    boolean isClockEveryDays() {
+        return timed() && sameEveryWeekday() && byClock[0] && longestNights[0] > 0;
+    }
+
     /** Whether it calls before the bed is used up: a cycle then has one hard day at most, its last. */
     boolean lasting() {
         return !timed() && callLitres <= bedLitres;

@@ -4,6 +4,8 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.Days;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * {@link Totals} scaled to a year of 365 days; counts become fractions, which no single year shows.
@@ -21,6 +23,24 @@ public record YearlyTotals(double regenerations, double overrides, double saltGr
     public double hardShare() {
         double drawn = throughBedLitres + bypassedLitres;
         return drawn > 0 ? hardLitres / drawn : 0;
+    }
+
+    /** The mean of several years, each with its weight; the weights sum to 1. */
+    static YearlyTotals mean(double[] weights, List<YearlyTotals> years) {
+        return new YearlyTotals(mean(weights, years, YearlyTotals::regenerations), mean(weights, years, YearlyTotals::overrides),
+                mean(weights, years, YearlyTotals::saltGrams), mean(weights, years, YearlyTotals::waterLitres),
+                mean(weights, years, YearlyTotals::throughBedLitres), mean(weights, years, YearlyTotals::bypassedLitres),
+                mean(weights, years, YearlyTotals::hardDays), mean(weights, years, YearlyTotals::hardLitres),
+                mean(weights, years, YearlyTotals::removedGrams), mean(weights, years, YearlyTotals::regeneratedGrams),
+                mean(weights, years, YearlyTotals::unusedGrams));
+    }
+
+    private static double mean(double[] weights, List<YearlyTotals> years, ToDoubleFunction<YearlyTotals> total) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * total.applyAsDouble(years.get(i));
+        }
+        return sum;
     }
 
     /** Every total times 365 over the {@code days} it was counted on. */

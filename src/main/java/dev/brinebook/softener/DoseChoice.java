@@ -41,6 +41,8 @@ public record DoseChoice(Option best, List<Option> options) {
     /** Settings whose cost lies within this share of the least are as good: nobody knows prices and use better. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
     static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
+    /** Where to look for a reserve first. */
+    private static final double LIKELY_RESERVE_DAYS = 2.2;
 
     public DoseChoice {
         options = List.copyOf(options);
@@ -145,7 +147,7 @@ public record DoseChoice(Option best, List<Option> options) {
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
-        double likely = 0;
+        double likely = LIKELY_RESERVE_DAYS * duty.meanLitres();
         for (int i = 0; i <= stepsFrom(lowest); i++) {
             double dose = grams(softener, lowest + i * STEP_POUNDS_PER_CUBIC_FOOT);
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
