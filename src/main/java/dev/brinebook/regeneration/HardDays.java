@@ -5,28 +5,29 @@ import dev.brinebook.guard.Guard;
 /**
  * Days on which water is drawn from a bed that is used up: how many are to be expected in a year, and how far years differ.
  *
- * @param perYear mean of a year
+ * @param perYear mean of a year, as homes change
+ * @param perYearIfItStays the same as long as the home's level of use stays as it is known
  * @param percentile5 one year in twenty has no more
  * @param median half of the years have no more
  * @param percentile95 nineteen years in twenty have no more
  * @param yearsWithoutShare share of the years that have none
  */
-public record HardDays(double perYear, int percentile5, int median, int percentile95, double yearsWithoutShare) {
+public record HardDays(double perYear, double perYearIfItStays, int percentile5, int median, int percentile95, double yearsWithoutShare) {
 
     public HardDays {
         Guard.notNegative(perYear, "perYear");
     }
 
     /** None in any year. */
-    static final HardDays NONE = new HardDays(0, 0, 0, 0, 1);
+    static final HardDays NONE = new HardDays(0, 0, 0, 0, 0, 1);
 
     /** By the chance of each number of days, from none on. */
-    static HardDays of(double perYear, double[] chances) {
+    static HardDays of(double perYear, double perYearIfItStays, double[] chances) {
         double sum = 0;
         for (double chance : chances) {
             sum += chance;
         }
-        return new HardDays(perYear, quantile(chances, 0.05 * sum), quantile(chances, 0.5 * sum),
+        return new HardDays(perYear, perYearIfItStays, quantile(chances, 0.05 * sum), quantile(chances, 0.5 * sum),
                 quantile(chances, 0.95 * sum), Math.max(0, Math.min(1, chances[0] / sum)));
     }
 

@@ -140,6 +140,27 @@ public final class LongRun {
                 .map(state -> state.alone(share).times(1 / middle)).toList());
     }
 
+    /**
+     * A part of the time in which the level of use stays where it is.
+     *
+     * @param level use over its mean
+     * @param share of the time
+     */
+    public record Season(double level, double share) {
+    }
+
+    /** The levels that the home has in turn: three, or one where it stays as it is. */
+    public List<Season> seasons() {
+        double spread = model.change().levelSpread();
+        if (spread == 0) {
+            return List.of(new Season(1, 1));
+        }
+        double high = StrictMath.exp(spread * OUTER_NODE);
+        double mean = OUTER_WEIGHT * (high + 1 / high) + 1 - 2 * OUTER_WEIGHT;
+        return List.of(new Season(1 / high / mean, OUTER_WEIGHT), new Season(1 / mean, 1 - 2 * OUTER_WEIGHT),
+                new Season(high / mean, OUTER_WEIGHT));
+    }
+
     /** How the days come about. */
     public UseModel model() {
         return model;
@@ -225,7 +246,8 @@ public final class LongRun {
                 chances[days] += state.weight() * of[days] / sum;
             }
         }
-        return HardDays.of(expected, chances);
+        return HardDays.of(expected, ofUsualScatter.size() == 1 ? expected
+                : ifItStays().hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration), chances);
     }
 
     /** Poisson chances of so many days, up to a year of them. */

@@ -65,6 +65,12 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
                 reserveStepLitres, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
+    /** The same where the household's level stays at so many times the mean. */
+    Duty atLevel(double factor) {
+        return new Duty(water, hardness, demand, days, longRun.ifItStays().times(factor), standard, reserveStepLitres,
+                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+    }
+
     /** Use of a mean day, vacant ones included. */
     public double meanLitres() {
         return longRun.meanLitres();

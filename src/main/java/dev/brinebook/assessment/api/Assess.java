@@ -86,7 +86,8 @@ public final class Assess {
         Cycle cycle = assessment.recommended().dosed().cycle();
         warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
-        ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), explanation);
+        ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), units,
+                explanation);
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, worth, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),

@@ -10,6 +10,8 @@ import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.api.ConversionRequest;
 import dev.brinebook.payback.api.MoneyLines;
 import dev.brinebook.payback.api.PaybackFigures;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.wording.Message;
 import java.util.Currency;
 
@@ -18,11 +20,12 @@ public record ConversionWorth(
         @Property("Saving of the first year by the recommended settings, at today's prices.") MoneyLines firstYearSaving,
         @Property("What metering alone saves, with the salt dose as found; the rest is the dose.")
         MoneyLines savedByMeteringAlone,
+        @Property("What the meter saves over the same clock set right, as a range.") MeteringWorthAnswer overClockSetRight,
         @Property(value = "Payback of the conversion.", optional = "when the cost of the conversion is not given")
         PaybackFigures payback) {
 
     static ConversionWorth of(Assessment assessment, ConversionRequest request, Prices prices, Currency currency,
-            Explanation explanation) {
+            AnswerUnits units, Explanation explanation) {
         explanation.because("/conversion/firstYearSaving", Message.of("salt and water as found less salt and water"
                 + " with the recommended settings, at today's prices"), "NIST-HB135");
         explanation.because("/conversion/savedByMeteringAlone", Message.of("the same with a meter at the salt dose as"
@@ -32,6 +35,7 @@ public record ConversionWorth(
                 request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), explanation),
                 prices), prices, currency, "/conversion/payback", explanation);
         return new ConversionWorth(MoneyLines.of(years.saved(prices), currency),
-                MoneyLines.of(years.savedByMetering(prices), currency), figures);
+                MoneyLines.of(years.savedByMetering(prices), currency), MeteringWorthAnswer.of(assessment.recommended(),
+                        assessment.duty(), assessment.cost(), currency, units, "/conversion/overClockSetRight", explanation), figures);
     }
 }

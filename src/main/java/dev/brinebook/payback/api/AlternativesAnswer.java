@@ -6,6 +6,7 @@ import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -22,6 +23,8 @@ public record AlternativesAnswer(
         String cheapest,
         @Property(value = "Years looked at.", unit = "years", example = "10") Integer horizonYears,
         @Property("The alternatives, in the order asked.") List<AlternativeAnswer> alternatives,
+        @Property("What a meter saves over a clock set right, on the softener as found, as a range.")
+        MeteringWorthAnswer meterOverClockSetRight,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
         @Property("Why each number is what it is.") List<BasisAnswer> basis,

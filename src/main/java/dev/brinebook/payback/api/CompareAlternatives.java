@@ -17,8 +17,10 @@ import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
@@ -74,6 +76,8 @@ public final class CompareAlternatives {
         return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
+                MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, running).best(), duty, running,
+                        priced.currency(), units, "/meterOverClockSetRight", explanation),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 

@@ -5,6 +5,7 @@ import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.wording.Message;
 import java.util.List;
 
@@ -19,6 +20,8 @@ public record ConversionPaybackAnswer(
         @Property("What it is worth.") PaybackFigures payback,
         @Property(value = "How much of the saving is due to what.", optional = "unless meteredSaltDose is given")
         SavingByChange savingByChange,
+        @Property(value = "What a meter saves over the same clock set right, as a range.", optional = "when the use of both sides is"
+                + " given") MeteringWorthAnswer overClockSetRight,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
         @Property("Why each number is what it is.") List<BasisAnswer> basis,

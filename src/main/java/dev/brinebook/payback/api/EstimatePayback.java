@@ -11,8 +11,11 @@ import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.wording.Message;
@@ -38,7 +41,8 @@ public final class EstimatePayback {
 
     /** What the two sides use, and how that is told. */
     private record Sides(YearlyUse asFound, YearlyUse converted, YearlyUseAnswer asFoundAnswer,
-            YearlyUseAnswer convertedAnswer, boolean counted, Comparison comparedBy, SavingByChange byChange) {
+            YearlyUseAnswer convertedAnswer, boolean counted, Comparison comparedBy, SavingByChange byChange,
+            MeteringWorthAnswer overClock) {
     }
 
     private EstimatePayback() {
@@ -60,7 +64,8 @@ public final class EstimatePayback {
         cautionOfDischarge(request.prices(), explanation);
         return new ConversionPaybackAnswer(explanation.behindStops(figures.sentence()), sides.comparedBy(), sides.asFoundAnswer(),
                 sides.convertedAnswer(),
-                YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures, sides.byChange(),
+                YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
+                sides.byChange(), sides.overClock(),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -75,7 +80,7 @@ public final class EstimatePayback {
         return new Sides(asFound, converted,
                 YearlyUseAnswer.given(asFound, request.asFound().regenerationsPerYear() != null, units),
                 YearlyUseAnswer.given(converted, request.converted().regenerationsPerYear() != null, units), counted,
-                Comparison.ANNUAL_AVERAGES, null);
+                Comparison.ANNUAL_AVERAGES, null, null);
     }
 
     private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
@@ -93,10 +98,13 @@ public final class EstimatePayback {
         if (years.asFound().totals().hardDays() > most || years.converted().totals().hardDays() > most) {
             explanation.caution(Caution.RUNS_HARD);
         }
+        RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
+        MeteringWorthAnswer overClock = MeteringWorthAnswer.of(DoseChoice.cheapest(found.softener(), duty, cost).best(), duty, cost,
+                currency, units, "/overClockSetRight", explanation);
         return new Sides(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()),
                 YearlyUseAnswer.tried(years.asFound(), units), YearlyUseAnswer.tried(years.converted(), units), true,
                 Comparison.WHOLE_DAYS, request.meteredSaltDose() == null ? null
-                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation));
+                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation), overClock);
     }
 
     private static void tellEvidence(Explanation explanation) {

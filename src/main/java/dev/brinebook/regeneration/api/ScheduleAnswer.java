@@ -8,6 +8,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.time.LocalDate;
@@ -26,6 +27,8 @@ public record ScheduleAnswer(
         @Property("Water of one regeneration.") VolumeQuantity waterPerRegeneration,
         @Property("Each policy on these days.") List<PolicyAnswer> policies,
         @Property("Each policy but the first, less the first.") List<PolicyComparison> comparisons,
+        @Property("What a meter saves over a clock set right, on this softener, as a range, at the prices that are usual.")
+        MeteringWorthAnswer meterOverClockSetRight,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
         @Property("Why each number is what it is.") List<BasisAnswer> basis,

@@ -7,16 +7,22 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.DrawnYears;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.HardDaysRange;
+import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import dev.brinebook.wording.Wording;
@@ -97,8 +103,18 @@ public final class ScheduleRegeneration {
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()),
                 units.capacity(regeneration.capacityGrams()), units.mass(regeneration.saltGrams() / 1000),
-                units.volume(regeneration.waterLitres()), policies, comparisons, explanation.cautions(),
+                units.volume(regeneration.waterLitres()), policies, comparisons,
+                overClock(foreseen.given(), units, explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static MeteringWorthAnswer overClock(SoftenerCase given, AnswerUnits units, Explanation explanation) {
+        Duty duty = given.duty();
+        PricesRequest usual = PricesRequest.orNone(null);
+        Prices prices = usual.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
+        return MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
+                usual.currency(), units, "/meterOverClockSetRight", explanation);
     }
 
     private static YearlyTotals expected(Duty duty, Outcome outcome) {
