@@ -47,10 +47,12 @@ public final class LongRun {
      * @param weightBelow chance of the same scatter with a lower level
      * @param isUsualScatter whether the scatter is the middle one
      * @param isUsualLevel whether the level is the middle one
+     * @param level use over the mean
      * @param days what meters see, which go by each day
      * @param sums what clocks see, which go by sums of days
      */
-    private record State(double weight, double weightBelow, boolean isUsualScatter, boolean isUsualLevel, SteadyRun days, SteadyRun sums) {
+    private record State(double weight, double weightBelow, boolean isUsualScatter, boolean isUsualLevel, double level,
+            SteadyRun days, SteadyRun sums) {
 
         SteadyRun of(Policy policy) {
             return policy.byClock() ? sums : days;
@@ -61,12 +63,12 @@ public final class LongRun {
         }
 
         State times(double factor) {
-            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, days.times(factor), sums.times(factor));
+            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, level, days.times(factor), sums.times(factor));
         }
 
         /** The only one of its scatter, whose chance is so much greater. */
         State alone(double share) {
-            return new State(weight / share, 0, isUsualScatter, isUsualLevel, days, sums);
+            return new State(weight / share, 0, isUsualScatter, isUsualLevel, level, days, sums);
         }
     }
 
@@ -98,7 +100,7 @@ public final class LongRun {
                 double share = factors.length == 1 ? weight : weight * WEIGHTS[i];
                 below = i == factors.length - 1 ? 0 : below - share;
                 states.add(new State(share, below, side == 0, factors.length == 1 || i == MIDDLE,
-                        days.times(factors[i]), sums.times(factors[i])));
+                        factors[i], days.times(factors[i]), sums.times(factors[i])));
             }
         }
         return new LongRun(model, states);
@@ -222,6 +224,25 @@ public final class LongRun {
             done &= state.weightBelow() > 0;
         }
         return sum;
+    }
+
+    /** Expected totals of a year of a meter whose reserve, given for the mean level of use, follows the level. */
+    public YearlyTotals yearOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre,
+            Regeneration regeneration) {
+        return YearlyTotals.mean(states.stream().mapToDouble(State::weight).toArray(), states.stream().map(state ->
+                state.days().year(following(meter, state.level()), hardnessMilligramsPerLitre, regeneration, yearsOfEach())).toList());
+    }
+
+    /** Hard days of such a year where all is used so many times. */
+    double hardDaysOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre, Regeneration regeneration,
+            double times) {
+        return mean(states, state -> state.days().times(times).hardDaysPerYear(following(meter, state.level()),
+                hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
+    }
+
+    private static MeteredDelayed following(MeteredDelayed meter, double level) {
+        return new MeteredDelayed(meter.meterVolumeLitres(), Math.min(meter.meterVolumeLitres(), level * meter.reserveLitres()),
+                meter.overrideDays());
     }
 
     /**

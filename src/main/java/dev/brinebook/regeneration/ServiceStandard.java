@@ -56,6 +56,12 @@ public record ServiceStandard(double hardDaysPerYear, double stressedHardDaysPer
                 regeneration.saltGrams(), regeneration.waterLitres(), regeneration.minutes()));
     }
 
+    /** A regeneration of a bed that gives less. */
+    Regeneration stressed(Regeneration regeneration) {
+        return new Regeneration(regeneration.capacityGrams() * stressedCapacity, regeneration.saltGrams(), regeneration.waterLitres(),
+                regeneration.minutes());
+    }
+
     /** Days of a year allowed, as they are or under stress. */
     double allowed(boolean stressed) {
         return (stressed ? stressedHardDaysPerYear : hardDaysPerYear) * (1 + ROUNDING);

@@ -55,6 +55,37 @@ public final class SmallestReserve {
         return steps < 0 ? Figure.none(NoAnswer.HARD_EVERY_NIGHT) : Figure.of(search.litres(steps));
     }
 
+    /**
+     * The same for a reserve that follows the level of use: it is kept back at the mean level, and so many times as much as the level
+     * is above it.
+     */
+    public static Figure thatFollowsUse(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
+            ServiceStandard standard, double stepLitres) {
+        int enough = (int) Math.ceil(meter.meterVolumeLitres() / stepLitres - STEP_ROUNDING);
+        int low = -1;
+        if (!isEnough(enough * stepLitres, longRun, hardnessMilligramsPerLitre, regeneration, meter, standard)) {
+            return Figure.none(NoAnswer.HARD_EVERY_NIGHT);
+        }
+        while (enough - low > 1) {
+            int middle = (low + enough) / 2;
+            if (isEnough(middle * stepLitres, longRun, hardnessMilligramsPerLitre, regeneration, meter, standard)) {
+                enough = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return Figure.of(Math.min(meter.meterVolumeLitres(), enough * stepLitres));
+    }
+
+    private static boolean isEnough(double reserveLitres, LongRun longRun, double hardness, Regeneration regeneration, Policy meter,
+            ServiceStandard standard) {
+        MeteredDelayed delayed = new MeteredDelayed(meter.meterVolumeLitres(), Math.min(meter.meterVolumeLitres(), reserveLitres),
+                meter.overrideDays());
+        return longRun.hardDaysOfReserveThatFollowsUse(delayed, hardness, regeneration, 1) <= standard.allowed(false)
+                && longRun.hardDaysOfReserveThatFollowsUse(delayed, hardness, standard.stressed(regeneration),
+                standard.stressedUse()) <= standard.allowed(true);
+    }
+
     private double litres(int steps) {
         return Math.min(meterLitres, steps * stepLitres);
     }

@@ -4,7 +4,6 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.household.DayVariation;
@@ -13,6 +12,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.SmallestReserve;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.CapacityBasis;
@@ -43,6 +43,7 @@ public final class ChooseReserve {
     private static final List<ReserveRequest> USUAL_RULES = List.of(
             new ReserveRequest(Rule.SHARE, null, new BigDecimal("0.2"), null),
             new ReserveRequest(Rule.MEAN_DAY, null, null, null),
+            new ReserveRequest(Rule.RULE_OF_THUMB, null, null, null),
             new ReserveRequest(Rule.DAY_PERCENTILE, null, null, new BigDecimal("0.90")),
             new ReserveRequest(Rule.DAY_PERCENTILE, null, null, new BigDecimal("0.99")),
             new ReserveRequest(Rule.SAME_WEEKDAY_LARGEST, null, null, null),
@@ -69,7 +70,8 @@ public final class ChooseReserve {
         return new ReserveAnswer(explanation.behindStops(summary(smallest, rules)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.demand().meanLitres()), units.capacity(regeneration.capacityGrams()),
-                units.volume(meter.meterVolumeLitres()), smallest, rules, explanation.cautions(),
+                units.volume(meter.meterVolumeLitres()), smallest, learning(regeneration, meter, duty, units, explanation), rules,
+                explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -78,6 +80,22 @@ public final class ChooseReserve {
         ControlRequest control = request.softener().control();
         return control != null ? control
                 : new ControlRequest(ControlRequest.Kind.METERED_DELAYED, null, null, null, null, null, null, null);
+    }
+
+    private static LearningReserve learning(Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units,
+            Explanation explanation) {
+        Figure litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.hardness().totalMgPerL(), regeneration, meter,
+                duty.standard(), duty.reserveStepLitres());
+        if (!litres.exists()) {
+            return null;
+        }
+        explanation.because("/learning", Message.of("the same search where the reserve is multiplied by the level of use of the last"
+                + " weeks, half of its weight in the last 56 days at home, taken as known; evidence from metered homes: the promise is"
+                + " kept when a home changes, and 0 to 2 % of the salt saved"), "DAIAD");
+        return new LearningReserve(units.volume(litres.value()), PolicyTotals.of(duty.longRun().yearOfReserveThatFollowsUse(
+                new MeteredDelayed(meter.meterVolumeLitres(), litres.value(), meter.overrideDays()), duty.hardness().totalMgPerL(),
+                regeneration), units), Message.of("A reserve that follows the use of the last eight weeks keeps its promise when the home"
+                + " changes. It hardly saves salt."));
     }
 
     private static SmallestReserveAnswer smallest(Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units) {
@@ -104,14 +122,13 @@ public final class ChooseReserve {
                 : Message.counted("Keep {1} back for at most {0} hard day a year.",
                         "Keep {1} back for at most {0} hard days a year.", wanted, Text.of(smallest.reserve()));
         return Message.joined(" ", List.of(first, Message.of("Hard days a year by the rules: {0}.",
-                Message.joined(", ", rules.stream().map(ChooseReserve::hardDays).toList()))));
+                Message.joined("; ", rules.stream().map(ChooseReserve::hardDays).toList()))));
     }
 
     private static Message hardDays(TriedReserve tried) {
-        String rule = WireNames.of(tried.rule());
         BigDecimal mean = Text.number(tried.year().hardDays().doubleValue());
-        return tried.reserve() == null ? Message.of("{0} {1}", rule, mean)
-                : Message.of("{0} of {1} {2}", rule, Text.of(tried.reserve()), mean);
+        return tried.reserve() == null ? Message.of("{0}: {1}", tried.rule().words(), mean)
+                : Message.of("{0}, {1}: {2}", tried.rule().words(), Text.of(tried.reserve()), mean);
     }
 
     private static void explain(SoftenerCase given, SmallestReserveAnswer smallest, AnswerUnits units,

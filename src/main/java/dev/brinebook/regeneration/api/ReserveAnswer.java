@@ -19,6 +19,8 @@ public record ReserveAnswer(
         @Property("Capacity that a regeneration restores.") CapacityQuantity capacity,
         @Property("What the meter counts down from.") VolumeQuantity meterVolume,
         @Property("The smallest reserve that is enough.") SmallestReserveAnswer smallest,
+        @Property(value = "A reserve that follows the level of use, where the controller can have one.", optional = "when no reserve is"
+                + " enough") LearningReserve learning,
         @Property("The rules, in the order asked.") List<TriedReserve> rules,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,

@@ -9,11 +9,13 @@ import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Reserve;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.wording.Worded;
 import java.math.BigDecimal;
 
 @About("What a delayed meter keeps back for the day after its count is read.")
 public record ReserveRequest(
-        @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, what a day stays below"
+        @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, the rule of"
+                + " thumb of about 2.2 mean days at home (2.4 for a bed of 5 days, 2.0 for one of 9), what a day stays below"
                 + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
                 + " the mean. A mean day counts days with nobody at home. Until a weekday was seen four times its rules keep"
                 + " back what nine days in ten stay below.",
@@ -33,8 +35,25 @@ public record ReserveRequest(
     public static final double ASSUMED_PROBABILITY = 0.90;
 
     /** How the reserve is found. */
-    public enum Rule {
-        VOLUME, SHARE, MEAN_DAY, DAY_PERCENTILE, SAME_WEEKDAY_LARGEST, SAME_WEEKDAY_MEAN
+    public enum Rule implements Worded {
+        VOLUME("a volume"),
+        SHARE("a share of the meter volume"),
+        MEAN_DAY("a mean day"),
+        RULE_OF_THUMB("the rule of thumb"),
+        DAY_PERCENTILE("what a day stays below"),
+        SAME_WEEKDAY_LARGEST("the largest of the last four same weekdays"),
+        SAME_WEEKDAY_MEAN("the mean of the last four same weekdays");
+
+        private final String words;
+
+        Rule(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String words() {
+            return words;
+        }
     }
 
     /** A delayed meter with this rule. */
@@ -43,6 +62,7 @@ public record ReserveRequest(
             case VOLUME -> delayed(new Reserve.FixedVolume(volume.inBase()), meterLitres, duty, overrideDays);
             case SHARE -> delayed(new Reserve.ShareOfMeter(share.doubleValue()), meterLitres, duty, overrideDays);
             case MEAN_DAY -> delayed(new Reserve.MeanDay(duty.meanLitres()), meterLitres, duty, overrideDays);
+            case RULE_OF_THUMB -> delayed(new Reserve.RuleOfThumb(duty.demand().means().meanLitres()), meterLitres, duty, overrideDays);
             case DAY_PERCENTILE -> delayed(percentile(), meterLitres, duty, overrideDays);
             case SAME_WEEKDAY_LARGEST -> byHistory(MeteredByHistory.Of.LARGEST, meterLitres, duty, overrideDays);
             case SAME_WEEKDAY_MEAN -> byHistory(MeteredByHistory.Of.MEAN, meterLitres, duty, overrideDays);
