@@ -12,7 +12,7 @@ import java.util.List;
  *
  * <p>N days; B litres that the bed softens; R(n,c,k) what is drawn before day n of a cycle that starts on any weekday, with
  * somebody at home in the long-run share; the rest as in {@link RenewalTable}.
- * Validity: B of {@value MeterRates#LEAST_CALL_DAYS} mean day of the busiest weekday or more, scatter from {@value MeterRates#LEAST_CV}.
+ * Validity: B of {@value MeterRates#LEAST_CALL_DAYS} mean days of the busiest weekday or more, scatter from {@value MeterRates#LEAST_CV}.
  * Source: [FELLER] renewal theory.
  * Deviation: as {@link MeterRates}. Used by one thread.
  */

@@ -6,6 +6,7 @@ import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.discrete.PoissonDistribution;
 
@@ -19,7 +20,7 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
  * days that follow each other, {@link UseChange#scatterOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
- * Deviation: policies that only drawn years can tell take the middle scatter.
+ * Deviation: meters that start at once, and rules of the same weekday, which drawn years must tell, take the middle scatter.
  *
  * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
  */
@@ -186,9 +187,19 @@ public final class LongRun {
         return sum;
     }
 
+    private static YearlyTotals meanYear(List<State> states, Function<State, YearlyTotals> year) {
+        double[] weights = new double[states.size()];
+        List<YearlyTotals> years = new ArrayList<>(weights.length);
+        for (State state : states) {
+            weights[years.size()] = state.weight();
+            years.add(year.apply(state));
+        }
+        return YearlyTotals.mean(weights, years);
+    }
+
     /** The states in which a policy is looked at. */
     private List<State> states(Policy policy) {
-        return policy instanceof MeteredByHistory ? ofUsualScatter : states;
+        return policy instanceof MeteredByHistory || policy.startsAtOnce() ? ofUsualScatter : states;
     }
 
     /**
@@ -198,10 +209,7 @@ public final class LongRun {
      * @param regeneration what each regeneration restores and uses
      */
     public YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        List<State> looked = states(policy);
-        double[] weights = looked.stream().mapToDouble(State::weight).toArray();
-        return YearlyTotals.mean(weights, looked.stream().map(state -> state.of(policy).year(policy, hardnessMilligramsPerLitre,
-                regeneration, yearsOfEach())).toList());
+        return meanYear(states(policy), state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
     }
 
     /** Expected hard days of a year alone. */
@@ -229,8 +237,8 @@ public final class LongRun {
     /** Expected totals of a year of a meter whose reserve, given for the mean level of use, follows the level. */
     public YearlyTotals yearOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre,
             Regeneration regeneration) {
-        return YearlyTotals.mean(states.stream().mapToDouble(State::weight).toArray(), states.stream().map(state ->
-                state.days().year(following(meter, state.level()), hardnessMilligramsPerLitre, regeneration, yearsOfEach())).toList());
+        return meanYear(states, state -> state.days().year(following(meter, state.level()), hardnessMilligramsPerLitre, regeneration,
+                yearsOfEach()));
     }
 
     /** Hard days of such a year where all is used so many times. */

@@ -15,15 +15,15 @@ import java.util.Map;
  *
  * <p>T count at which the controller calls; S = B - T spare litres of the bed; s state in which a cycle starts; the rest as in
  * {@link RenewalTable}. Only the last few days of use before T count, since F is 1 beyond.
- * Validity: T of {@value #LEAST_CALL_DAYS} mean day of the busiest weekday or more, S of 0 or more, scatter from {@value #LEAST_CV}.
+ * Validity: T of {@value #LEAST_CALL_DAYS} mean days of the busiest weekday or more, S of 0 or more, scatter from {@value #LEAST_CV}.
  * Source: [FELLER] renewal theory.
- * Deviation: cubics through four points each way, of hard days and litres in their logarithm: hard days within 0.5 % of
+ * Deviation: cubics through four points each way, of hard days and litres in their logarithm: hard days within 0.5 % (2 % where T is less than a mean day) of
  * {@link RenewalTable#cycles}, regenerations within 0.05 %. Used by one thread.
  */
 final class MeterRates {
 
     /** Below this the density near no use at all may be too steep for the lattice. */
-    static final double LEAST_CALL_DAYS = 1;
+    static final double LEAST_CALL_DAYS = 0.4;
     /** Below this a lattice point is too far from the next. */
     static final double LEAST_CV = 0.25;
     /** With absences a cycle may last so much longer than its rows are worth. */

@@ -47,7 +47,7 @@ final class SteadyRun {
 
         static final Drawing OF_ONE_LEVEL = new Drawing(400, 40);
         /** Of each of seven levels. */
-        static final Drawing OF_SEVERAL_LEVELS = new Drawing(100, 10);
+        static final Drawing OF_SEVERAL_LEVELS = new Drawing(60, 8);
     }
 
     private static final long SIMULATION_SEED = 20_260_101;
@@ -59,6 +59,9 @@ final class SteadyRun {
     /** Mean of the weekdays at home. */
     private final double meanAtHome;
     private final double busiestMean;
+    private final double occupiedShare;
+    private final double leastMonth;
+    private final double meanLitres;
     private final boolean evenMonths;
     private final double leave;
     private final double comeBack;
@@ -69,7 +72,12 @@ final class SteadyRun {
     private RenewalTable table;
     private final Map<Integer, MeterRates> meterRates = new HashMap<>();
     private ClockRates clockRates;
-    private DrawnYears drawn;
+    private final Map<Integer, DrawnYears> drawn = new HashMap<>();
+    private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
+
+    /** What is asked of drawn years, more than once. */
+    private record Simulated(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, int years) {
+    }
 
     private SteadyRun(UseModel model, int steps, double useFactor, SteadyRun scaled) {
         this.model = model;
@@ -77,6 +85,9 @@ final class SteadyRun {
         this.useFactor = Guard.notNegative(useFactor, "useFactor");
         this.scaled = scaled;
         means = weekdays(model.means());
+        occupiedShare = model.occupiedShare();
+        leastMonth = model.monthFactors().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        meanLitres = useFactor * model.meanLitres();
         busiestMean = model.means().busiestLitres();
         evenMonths = model.monthFactors().equals(UseModel.EVEN_MONTHS);
         meanAtHome = Arrays.stream(means).average().orElseThrow();
@@ -111,7 +122,7 @@ final class SteadyRun {
 
     /** Mean use of a day, vacant ones included. */
     double meanLitres() {
-        return useFactor * model.meanLitres();
+        return meanLitres;
     }
 
     /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
@@ -283,7 +294,7 @@ final class SteadyRun {
                 litres += GammaDay.halfSquareExcess(mean, model.cv(), spare);
             }
         }
-        double perDay = model.occupiedShare() * sum / WEEKDAYS;
+        double perDay = occupiedShare * sum / WEEKDAYS;
         double regenerations = perDay / (rule.callLitres() + overshoot / sum);
         double late = Math.max(0, rule.callLitres() - rule.bedLitres());
         double days = regenerations * hard / sum + (late > 0 ? regenerations * late * WEEKDAYS / sum : 0);
@@ -300,12 +311,12 @@ final class SteadyRun {
             double factor = useFactor * model.monthFactors().get(month);
             double days = UseModel.DAYS_OF_MONTHS.get(month);
             double bypass = factor * atOnce;
-            double use = days * factor * model.occupiedShare() * meanAtHome;
+            double use = days * factor * occupiedShare * meanAtHome;
             double regenerations = use / (meter + bypass);
             sums[0] += regenerations;
             sums[4] += regenerations * bypass;
             if (meter > bed * (1 + Policy.ROUNDING_SHARE)) {
-                sums[2] += days * model.occupiedShare() * hardShares.computeIfAbsent(factor, f -> hardShareByDay(f, meter, bed,
+                sums[2] += days * occupiedShare * hardShares.computeIfAbsent(factor, f -> hardShareByDay(f, meter, bed,
                         f * atOnce));
                 sums[3] += regenerations * (meter - bed);
             }
@@ -334,8 +345,8 @@ final class SteadyRun {
         if (days == Policy.NO_OVERRIDE) {
             return false;
         }
-        double share = model.occupiedShare();
-        double mean = meanAtHome * useFactor * model.monthFactors().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double share = occupiedShare;
+        double mean = meanAtHome * useFactor * leastMonth;
         if (mean == 0) {
             return true;
         }
@@ -370,12 +381,11 @@ final class SteadyRun {
                     Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration, drawing);
         }
         int years = policy.startsAtOnce() ? drawing.yearsByDay() : drawing.years();
-        if (drawn == null || drawn.count() < years) {
-            UseModel lasting = new UseModel(model.means(), model.variation(), model.monthFactors(),
-                    leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS);
-            drawn = new DrawnYears(lasting, SIMULATION_START, years, SIMULATION_SEED);
-        }
-        return SimulatedYears.of(drawn, hardness, regeneration, policy);
+        DrawnYears days = drawn.computeIfAbsent(years, count -> new DrawnYears(new UseModel(model.means(), model.variation(),
+                model.monthFactors(), leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS), SIMULATION_START, count,
+                SIMULATION_SEED));
+        return simulated.computeIfAbsent(new Simulated(policy, hardness, regeneration, years), asked ->
+                SimulatedYears.of(days, hardness, regeneration, policy));
     }
 
     /**

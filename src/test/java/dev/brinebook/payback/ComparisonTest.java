@@ -67,8 +67,8 @@ class ComparisonTest {
     @Test
     void whatTheCallerFixesStays() {
         double told = comparison.use(meter, Factors.AS_TOLD).regenerationsPerYear();
-        assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.HARDNESS, 2.0))).regenerationsPerYear(), 1e-9);
-        assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.CAPACITY, 0.5))).regenerationsPerYear(), 1e-9);
+        assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.HARDNESS, 2.0))).regenerationsPerYear(), 1e-4 * told);
+        assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.CAPACITY, 0.5))).regenerationsPerYear(), 1e-4 * told);
         assertTrue(comparison.use(meter, new Factors(Map.of(Input.DAILY_USE, 2.0))).regenerationsPerYear() > 1.8 * told);
     }
 

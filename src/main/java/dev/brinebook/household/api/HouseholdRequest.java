@@ -62,7 +62,8 @@ public record HouseholdRequest(
         OccupancyRequest occupancy,
         @Property(value = "How far the level of use wanders over the seasons and years, or is unknown: standard deviation of its"
                 + " logarithm. 0 for a home that stays as it is.", min = 0, max = UseChange.MAX_LEVEL_SPREAD, example = "0.18",
-                fallback = "0.18 for a measured use, 0.16 with monthFactors, 0.377 from people alone; of dailySeries by its days")
+                fallback = "0.18 for a measured use, 0.16 with monthFactors, 0.377 from people alone, 0 where dayToDayVariation is 0; of"
+                + " dailySeries by its days")
         BigDecimal levelSpread,
         @Property(value = "How well the scatter of the days is known: standard deviation of its logarithm.", min = 0,
                 max = UseChange.MAX_SCATTER_SPREAD, example = "0.1", fallback = "0.237, or 0 where dayToDayVariation is given or"
@@ -134,6 +135,9 @@ public record HouseholdRequest(
     }
 
     private double usualLevelSpread() {
+        if (dayToDayVariation != null && dayToDayVariation.signum() == 0) {
+            return 0;
+        }
         return dailyUse == null && weeklyUse == null ? UseChange.LEVEL_SPREAD_OF_PEOPLE_ALONE
                 : monthFactors == null ? UseChange.USUAL_LEVEL_SPREAD : UseChange.LEVEL_SPREAD_WITH_MONTHS;
     }
