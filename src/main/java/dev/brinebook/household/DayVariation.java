@@ -33,7 +33,7 @@ public final class DayVariation {
     public static final DayVariation UNKNOWN_PERSONS = new DayVariation(0.45);
 
     /** Below this the iteration of the gamma distribution grows long and its normal limit is as good. */
-    private static final double NARROW_CV = 0.01;
+    static final double NARROW_CV = 0.01;
     private static final double QUANTILE_ACCURACY = 1e-13;
 
     private final double cv;

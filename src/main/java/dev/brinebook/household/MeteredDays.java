@@ -83,10 +83,32 @@ public final class MeteredDays {
         return new MeteredDays(dateOf(index), Arrays.copyOfRange(litres, index, litres.length));
     }
 
+    /** The days before the one with this index, of which one at least must be known. */
+    public MeteredDays until(int index) {
+        Guard.within(index, 1, litres.length, "index");
+        return of(firstDate, Arrays.stream(litres, 0, index).mapToObj(day -> Double.isNaN(day) ? OptionalDouble.empty()
+                : OptionalDouble.of(day)).toList());
+    }
+
     /** Every known day and {@code litresMore} more, such as for the garden. */
     public MeteredDays plus(double litresMore) {
         Guard.notNegative(litresMore, "litresMore");
         return new MeteredDays(firstDate, Arrays.stream(litres).map(day -> day + litresMore).toArray());
+    }
+
+    /** The softened {@code share} of every known day. */
+    public MeteredDays times(double share) {
+        Guard.notNegative(share, "share");
+        return new MeteredDays(firstDate, Arrays.stream(litres).map(day -> day * share).toArray());
+    }
+
+    /** Each known day, held to the cap of its weekday, Monday first. */
+    MeteredDays atMost(double[] capLitres) {
+        double[] held = litres.clone();
+        for (int i : known()) {
+            held[i] = Math.min(held[i], capLitres[weekday(i)]);
+        }
+        return new MeteredDays(firstDate, held);
     }
 
     private int[] indexes(boolean known) {

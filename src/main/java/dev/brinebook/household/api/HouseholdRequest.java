@@ -14,13 +14,13 @@ import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.FixtureSchedule;
+import dev.brinebook.household.HouseholdFit;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
-import dev.brinebook.household.UseModelFit;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
@@ -29,15 +29,17 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
 @About("The people and the water they use. Give people, or a measured use as dailyUse, weeklyUse or dailySeries; people may"
-        + " stand beside a measured use.")
+        + " stand beside a measured use; beside a dailySeries they make what to expect surer, the more the shorter it is.")
 public record HouseholdRequest(
         @Property(value = "People living there.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
-        @Property(value = "Indoor use of a person and day, when no use is measured.", min = Demand.MIN_USE_PER_PERSON_LITRES,
-                max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L", fallback = "that of the country") VolumeQuantity usePerPerson,
+        @Property(value = "Indoor use of a person and day, when no use is measured or people stand beside dailySeries.",
+                min = Demand.MIN_USE_PER_PERSON_LITRES, max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L",
+                fallback = "that of the country") VolumeQuantity usePerPerson,
         @Property(value = "Where they live, for what a person uses: 60 gal in the United States, 121 L in Germany, 142 L in the"
                 + " United Kingdom, 144 L in the European Union.", fallback = "unitedStates", example = "\"germany\"")
         Country country,
@@ -45,7 +47,8 @@ public record HouseholdRequest(
         VolumeQuantity dailyUse,
         @Property(value = "Mean indoor use of each weekday, measured, Monday first.", min = 0,
                 max = Demand.MAX_DAILY_USE_LITRES, unit = "L", minItems = 7, maxItems = 7) List<VolumeQuantity> weeklyUse,
-        @Property("Indoor use measured day by day.") SeriesRequest dailySeries,
+        @Property("Indoor use measured day by day. What to expect is estimated from it and from people, where they are given; what"
+                + " lies above four times the median day is taken as a leak or a filling.") SeriesRequest dailySeries,
         @Property(value = "Scatter of the days: standard deviation over mean of one day's use. 0 makes every day its mean."
                 + " Without effect on dailySeries, whose days are taken as they are and tell it themselves.",
                 min = DayVariation.MIN_CV, max = DayVariation.MAX_CV, example = "0.42",
@@ -101,10 +104,12 @@ public record HouseholdRequest(
         } else if (measured == 0 && people == null && !at.here()) {
             at.add("people", Code.MISSING, Message.of("people is missing: give it, or dailyUse, weeklyUse or dailySeries"));
         }
-        if (usePerPerson != null && (measured > 0 || people == null)) {
-            at.add("usePerPerson", Code.INCONSISTENT, Message.of("must be left out unless the use comes from people alone"));
+        boolean byPeople = people != null && dailyUse == null && weeklyUse == null;
+        if (usePerPerson != null && !byPeople) {
+            at.add("usePerPerson", Code.INCONSISTENT, Message.of("must be left out unless people are given, alone or beside"
+                    + " dailySeries"));
         }
-        if (country != null && (measured > 0 || people == null || usePerPerson != null)) {
+        if (country != null && (!byPeople || usePerPerson != null)) {
             at.add("country", Code.INCONSISTENT, Message.of("must be left out unless it decides the use of a person"));
         }
         if (monthFactors != null && !at.at("monthFactors").here() && !monthFactors.contains(null)
@@ -121,10 +126,10 @@ public record HouseholdRequest(
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, Message.of("{0} {1}", 0, "L"));
         HouseholdFlows flows = HouseholdFlows.of(this, explanation);
         if (dailySeries != null) {
-            MeteredDays indoor = dailySeries.toDays(share, explanation);
+            MeteredDays indoor = dailySeries.toDays(explanation);
             UseModel fitted = fitted(indoor, explanation);
-            return new Demand(fitted.withMeans(fitted.means().plus(outdoorLitres)),
-                    Optional.of(indoor.plus(outdoorLitres).filled()), flows.peakLitresPerMinute(),
+            return new Demand(fitted.withMeans(fitted.means().times(share).plus(outdoorLitres)),
+                    Optional.of(indoor.times(share).plus(outdoorLitres).filled()), flows.peakLitresPerMinute(),
                     flows.continuousLitresPerMinute());
         }
         DayVariation variation = variation(explanation);
@@ -175,20 +180,18 @@ public record HouseholdRequest(
 
     /** What to expect of the household that the days were measured in. */
     private UseModel fitted(MeteredDays indoor, Explanation explanation) {
-        UseModelFit fit = UseModelFit.of(indoor, usualVariation());
-        Message scatter = fit.degreesOfFreedom() == 0 && fit.occupiedDays() > 0
-                ? Message.of("{0}, the usual scatter: there are too few days to tell their own", Text.number(fit.cv()))
-                : Message.of("{0}, that of {1} days with somebody at home about the mean of their weekday, {2} degrees of"
-                        + " freedom", Text.number(fit.model().cv()), fit.occupiedDays(), fit.degreesOfFreedom());
-        explanation.assume("household.dayToDayVariation", fit.cv() > DayVariation.MAX_CV
-                ? Message.of("{0}, held to the highest that is taken, {1}", Text.number(fit.cv()),
-                        Text.number(DayVariation.MAX_CV)) : scatter, Origin.DERIVED);
-        explanation.assume("household.occupancy", fit.model().occupancy() instanceof Occupancy.Chain chain
-                ? Message.of("somebody at home on {0} % of the days; left for the next day with a probability of {1}, returned"
-                        + " to with {2}", Text.number(100 * (1 - fit.presence().emptyShare())),
-                        Text.number(chain.leavePerDay()), Text.number(chain.returnPerDay()))
-                : Message.of("always at home"), Origin.DERIVED);
-        return fit.model();
+        OptionalDouble byPeople = people == null ? OptionalDouble.empty()
+                : OptionalDouble.of(people * usePerPersonLitres(explanation));
+        HouseholdFit fit = HouseholdFit.of(indoor, byPeople);
+        FittedSeries.explain(fit, byPeople, dailySeries.unit(), explanation);
+        UseChange byDays = fit.model().change();
+        if (levelSpread == null) {
+            FittedSeries.explainSpread("household.levelSpread", byDays.levelSpread(), fit, explanation);
+        }
+        if (scatterSpread == null && (levelSpread == null || levelSpread.signum() > 0)) {
+            FittedSeries.explainSpread("household.scatterSpread", byDays.scatterSpread(), fit, explanation);
+        }
+        return fit.model().with(change(byDays.levelSpread(), byDays.scatterSpread(), explanation));
     }
 
     private List<Double> months(Explanation explanation) {
@@ -218,12 +221,8 @@ public record HouseholdRequest(
         return share;
     }
 
-    private DayVariation usualVariation() {
-        return people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
-    }
-
     private DayVariation variation(Explanation explanation) {
-        DayVariation usual = usualVariation();
+        DayVariation usual = people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people);
         double cv = explanation.orDefault("household.dayToDayVariation", dayToDayVariation, usual.cv(),
                 number -> Message.of("{0}", number));
         return cv == usual.cv() ? usual : DayVariation.ofCv(cv);

@@ -12,9 +12,10 @@ final class MeterBasis {
     private MeterBasis() {
     }
 
-    static void explain(Explanation explanation, Kind kind, Integer people) {
-        explanation.assume("estimates.emptyDays", Message.of("a day of less than 5 % of the median of the days with use, each over"
-                + " the mean of its weekday; weekdays of less than 5 % of the busiest are a pattern of the week and not counted"),
+    static void explain(Explanation explanation, Kind kind, Integer people, Country country) {
+        explanation.assume("estimates.emptyDays", Message.of("a day of less than 10 L, or of less than 10 % of the median of the days"
+                + " with use, each over the mean of its weekday; weekdays of less than 5 % of the busiest are a pattern of the week"
+                + " and not counted"),
                 Origin.DEFAULT);
         explanation.assume("findings.change", Message.of("told when chance makes it less often than once in a hundred and it is"
                 + " more than 10 %"), Origin.DEFAULT);
@@ -25,7 +26,7 @@ final class MeterBasis {
         findings(explanation);
         forecast(explanation, people);
         if (people != null) {
-            usual(explanation);
+            usual(explanation, country);
         }
     }
 
@@ -63,10 +64,10 @@ final class MeterBasis {
                 "CHOI-WETTE");
         explanation.because("/estimates/weekendRatio", Message.of("mean of the factors of Saturday and Sunday over the mean of"
                 + " the other five"), "CHOI-WETTE");
-        Message empty = Message.of("days of less than 5 % of the median of the days with use, each over the mean of its"
-                + " weekday, and their share of the known days; idle weekdays are left out");
-        explanation.because("/estimates/emptyDays", empty, "CP-METER-READING");
-        explanation.because("/estimates/emptyShare", empty, "CP-METER-READING");
+        Message empty = Message.of("days of less than 10 L, or of less than 10 % of the median of the days with use, each over"
+                + " the mean of its weekday, and their share of the known days; idle weekdays are left out");
+        explanation.because("/estimates/emptyDays", empty, "DAIAD");
+        explanation.because("/estimates/emptyShare", empty, "DAIAD");
         Message followed = Message.of("how often a day of the one kind is followed by one of the other, over how often it is"
                 + " followed by a known day");
         explanation.because("/estimates/leaveProbability", followed, "ANDERSON-GOODMAN");
@@ -74,6 +75,9 @@ final class MeterBasis {
     }
 
     private static void scatter(Explanation explanation) {
+        explanation.because("/highDays/*/use", Message.of("days of more than four times the median of the days with somebody"
+                + " there, unless they are a tenth of the days or more, or the habit of their weekday"), "DAIAD");
+        explanation.because("/highDays/*/above", Message.of("the use less four times that median"), "DAIAD");
         explanation.because("/estimates/gammaShape", Message.of("ln a - psi(a) = ln of the mean less mean of the ln, of the days"
                 + " over their weekday's mean"), "CHOI-WETTE");
         explanation.because("/estimates/dayToDayVariation", Message.of("1 over the root of the shape; gamma is the best family"
@@ -100,10 +104,23 @@ final class MeterBasis {
         if (people != null) {
             explanation.given("/forecast/people");
         }
-        explanation.because("/forecast/weeklyUse", Message.of("the mean of each weekday over the days with somebody there since"
-                + " the level last changed; one mean for all where a weekday was seen less than twice"), "CHOI-WETTE");
-        explanation.because("/forecast/dayToDayVariation", Message.of("the root of the sum of (V / m − 1)² over the days with"
-                + " somebody there less the number of weekday means; m the mean of the weekday"), "DAIAD");
+        explanation.because("/forecast/weeklyUse", people == null
+                ? Message.of("the mean of the days with somebody there since the level last changed, times the factor of the"
+                        + " weekday: its own and the usual one, the own the more the more such days there are")
+                : Message.of("ln m = w ln m(days) + (1 - w) ln m(people), w = 0.377² / (0.377² + v), v the variance of the mean of"
+                        + " the days since the level last changed; times the factor of the weekday, its own and the usual one, the"
+                        + " own the more the more such days there are"), "DAIAD");
+        explanation.because("/forecast/dayToDayVariation", Message.of("ln CV = k ln CV(days) + (1 - k) ln CV(usual),"
+                + " k = 0.237² / (0.237² + 2.93 / n) for n days with somebody there"), "DAIAD");
+        explanation.because("/forecast/levelSpread", people == null
+                ? Message.of("the root of v = 1.27 CV² / n + 0.030 + 0.015 x 60 / (60 + n): how far the mean of n days is from that"
+                        + " of the 120 days that follow")
+                : Message.of("the root of w v, v = 1.27 CV² / n + 0.030 + 0.015 x 60 / (60 + n): how far the mean of n days is from"
+                        + " that of the 120 days that follow, with w the weight of the days beside people"), "DAIAD");
+        explanation.because("/forecast/scatterSpread", Message.of("0.237 times the root of 1 less the weight of the scatter of the"
+                + " days"), "DAIAD");
+        explanation.because("/forecast/dayCorrelation", Message.of("how alike days that follow each other are in measured homes"),
+                "DAIAD");
         Message presence = Message.of("how often somebody leaves and returns from one day to the next, held to the share of days"
                 + " with somebody there");
         explanation.because("/forecast/occupancy", presence, "ANDERSON-GOODMAN");
@@ -111,11 +128,12 @@ final class MeterBasis {
                 + " last changed"), "FELLER");
     }
 
-    private static void usual(Explanation explanation) {
+    private static void usual(Explanation explanation, Country country) {
         explanation.because("/usual/perPerson", Message.of("the mean of the days with somebody there over the people"),
                 "CHOI-WETTE");
-        explanation.because("/usual/usualPerPerson", Message.of("what a person uses indoors on a day, by measurement of homes in"
-                + " the United States"), Country.UNITED_STATES.sourceKey());
+        explanation.because("/usual/usualPerPerson", country == Country.UNITED_STATES
+                ? Message.of("what a person uses indoors on a day, by measurement of homes in the United States")
+                : Message.of("what a person uses on a day in that country"), country.sourceKey());
         explanation.because("/usual/usualDayToDayVariation", Message.of("the scatter of measured homes of so many people"),
                 "DAIAD");
     }

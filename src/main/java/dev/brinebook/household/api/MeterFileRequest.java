@@ -2,13 +2,16 @@ package dev.brinebook.household.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.api.AnswerUnits;
 
 @About("What a file of readings cannot say itself.")
 public record MeterFileRequest(
         @Property(value = "The meter.", required = true) MeterRequest meter,
-        @Property(value = "People living there, to compare with usual use.", min = 1, max = Demand.MAX_PEOPLE, example = "4")
-        Integer people,
+        @Property(value = "People living there: they make the forecast surer, the more the fewer the days are, and the use is"
+                + " compared with theirs.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
+        @Property(value = "Where they live, for what a person uses. Without effect unless people are given.",
+                fallback = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units) {
 }

@@ -20,6 +20,6 @@ public record MeterFinding(
 
     /** Kinds of finding. */
     public enum Code {
-        LEVEL_CHANGED, DRIFT, NIGHT_FLOW, UNUSUAL_USE
+        LEVEL_CHANGED, DRIFT, NIGHT_FLOW, HIGH_DAYS, UNUSUAL_USE
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.household.api;
 import dev.brinebook.api.Text;
 import dev.brinebook.household.ChangePoint;
 import dev.brinebook.household.Country;
+import dev.brinebook.household.HighDay;
 import dev.brinebook.household.MeterHistory;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.NightFlow;
@@ -13,6 +14,7 @@ import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.wording.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Tells what the days of a meter show. */
@@ -26,18 +28,22 @@ final class MeterFindings {
     private MeterFindings() {
     }
 
-    static List<MeterFinding> of(MeterHistory history, UseEstimate estimate, Integer people, AnswerUnits units) {
+    static List<MeterFinding> of(MeterHistory history, UseEstimate estimate, List<HighDay> highDays, Integer people,
+            Country country, AnswerUnits units) {
         List<MeterFinding> findings = new ArrayList<>();
         MeteredDays days = history.days().orElseThrow();
         history.nightFlow().unceasing().ifPresent(leak -> findings.add(leak(leak, units)));
         estimate.step(days).ifPresent(step -> findings.add(step(step, estimate, days, units)));
         estimate.drift(days).ifPresent(drift -> findings.add(drift(drift, days, units)));
-        double share = people == null ? 1 : estimate.occupiedMeanLitres() / people / Country.UNITED_STATES.usePerPersonLitres();
+        if (!highDays.isEmpty()) {
+            findings.add(highDays(highDays, units));
+        }
+        double share = people == null ? 1 : estimate.occupiedMeanLitres() / people / country.usePerPersonLitres();
         if (share > ASSUMED_HIGH_SHARE || share < ASSUMED_LOW_SHARE) {
             VolumeQuantity perPerson = units.volume(estimate.occupiedMeanLitres() / people);
             findings.add(new MeterFinding(MeterFinding.Code.UNUSUAL_USE, Message.of("A person has {0} a day, where {1} is usual:"
                     + " is the unit right, is all use of the house on this meter, and nothing else?", Text.of(perPerson),
-                    Text.of(units.volume(Country.UNITED_STATES.usePerPersonLitres()))), null, null, null, perPerson));
+                    Text.of(units.volume(country.usePerPersonLitres()))), null, null, null, perPerson));
         }
         return findings;
     }
@@ -55,6 +61,15 @@ final class MeterFindings {
                         perDay)
                 : Message.of("In {0} nights on end, {1} to {2}, the flow from 02:00 to 04:00 never stopped: at least {3} a day"
                         + " runs without a stop.", leak.nights(), leak.firstDate(), leak.lastDate(), perDay);
+    }
+
+    private static MeterFinding highDays(List<HighDay> days, AnswerUnits units) {
+        HighDay most = days.stream().max(Comparator.comparingDouble(HighDay::litres)).orElseThrow();
+        return new MeterFinding(MeterFinding.Code.HIGH_DAYS, Message.counted(
+                "On {1} {2} was used, more than four times the usual. Look for a leak, unless something was filled.",
+                "On {0} days more than four times the usual was used, most on {1}: {2}. Look for a leak, unless something was"
+                        + " filled.", days.size(), most.date(), Text.of(units.volume(most.litres()))), days.get(0).date(),
+                days.get(days.size() - 1).date(), null, null);
     }
 
     private static MeterFinding step(ChangePoint step, UseEstimate estimate, MeteredDays days, AnswerUnits units) {

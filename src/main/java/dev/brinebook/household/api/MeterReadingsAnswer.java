@@ -15,6 +15,7 @@ public record MeterReadingsAnswer(
         @Property("Use of each day, ready to be sent as household.dailySeries.") SeriesRequest days,
         @Property("How much of the time is known, and what was done to rows.") MeterCoverage coverage,
         @Property("Mean, scatter, weekdays and absence.") UseEstimates estimates,
+        @Property("Days that are leaks or fillings by their use, in order.") List<HighDayAnswer> highDays,
         @Property(value = "The household beside what is usual.", optional = "when people is") UsualUse usual,
         @Property(value = "What to send as household next, for a typical year like these days; like those since the level last"
                 + " changed, where it did.", optional = "when the mean of a weekday is above 15,000 L or a day above 45,000 L")

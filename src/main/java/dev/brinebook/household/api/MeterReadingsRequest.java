@@ -4,6 +4,7 @@ import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violations;
+import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
@@ -20,8 +21,10 @@ public record MeterReadingsRequest(
         @Property(value = "The readings, in the order in which they were written down. A body of 256 KiB holds some 6,500 of"
                 + " them; a year of hours fits as text/csv.", required = true, minItems = 1, maxItems = Meter.MAX_READINGS)
         List<MeterReadingRequest> readings,
-        @Property(value = "People living there, to compare with usual use.", min = 1, max = Demand.MAX_PEOPLE, example = "4")
-        Integer people,
+        @Property(value = "People living there: they make the forecast surer, the more the fewer the days are, and the use is"
+                + " compared with theirs.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
+        @Property(value = "Where they live, for what a person uses. Without effect unless people are given.",
+                fallback = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units)
         implements Checked {
 

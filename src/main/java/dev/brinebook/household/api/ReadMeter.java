@@ -12,17 +12,20 @@ import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.HighDay;
+import dev.brinebook.household.HouseholdFit;
 import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.household.MeterHistory;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.RowNote;
+import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseEstimate;
-import dev.brinebook.household.UseModelFit;
-import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.household.UseModel;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -31,6 +34,8 @@ import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** What the readings of a water meter say of a household, and what of it to send on. */
@@ -55,6 +60,8 @@ public final class ReadMeter {
             QueryParameter.number("intervalMinutes", "/meter/intervalMinutes", null, "How long the interval of a volume is.",
                     false, "60"),
             QueryParameter.number("people", "/people", null, "People living there.", false, "4"),
+            QueryParameter.text("country", "/country", "Where they live: one of " + String.join(", ", WireNames.all(Country.class))
+                    + ".", false, "germany"),
             QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
             ReadMeter::ofFile);
 
@@ -70,7 +77,7 @@ public final class ReadMeter {
                     + " or assess.",
             MeterReadingsRequest.class, MeterReadingsAnswer.class,
             request -> answer(request.rows(), request.kind(), new MeterFileRequest(request.meter(), request.people(),
-                    request.units())), List.of(), List.of("well-family", "apartment")).taking(CSV);
+                    request.country(), request.units())), List.of(), List.of("well-family", "apartment")).taking(CSV);
 
     private ReadMeter() {
     }
@@ -94,16 +101,26 @@ public final class ReadMeter {
         refuseUnlessDays(rows, history, notes, units);
         MeteredDays days = history.days().orElseThrow();
         UseEstimate estimate = UseEstimate.of(days);
-        MeterBasis.explain(explanation, kind, asked.people());
-        HouseholdRequest forecast = forecast(days, estimate, asked.people(), units, explanation);
+        Country country = asked.people() == null ? Country.UNITED_STATES
+                : explanation.orDefault("country", asked.country(), Country.UNITED_STATES);
+        MeterBasis.explain(explanation, kind, asked.people(), country);
+        Optional<Integer> change = estimate.step(days).map(step -> estimate.presence().occupied()[step.lastBefore() + 1]);
+        MeteredDays like = change.map(days::since).orElse(days);
+        HouseholdFit fit = HouseholdFit.of(like, asked.people() == null ? OptionalDouble.empty()
+                : OptionalDouble.of(asked.people() * country.usePerPersonLitres()));
+        List<HighDay> highDays = Stream.concat(change.stream().flatMap(first -> HouseholdFit.of(days.until(first),
+                OptionalDouble.empty()).highDays().stream()), fit.highDays().stream()).toList();
+        HouseholdRequest forecast = forecast(like, fit, asked.people(), units, explanation);
         if (history.nightFlow().unceasing().isPresent()) {
             explanation.caution(Caution.LEAK_SUSPECTED);
         }
-        List<MeterFinding> findings = MeterFindings.of(history, estimate, asked.people(), units);
+        List<MeterFinding> findings = MeterFindings.of(history, estimate, highDays, asked.people(), country,
+                units);
         VolumeUnit unit = units.volume(1).unit();
         return new MeterReadingsAnswer(summary(days, estimate, findings, units), SeriesRequest.of(days, unit),
                 MeterCoverage.of(rows.count(), notes, history, units), UseEstimates.of(estimate, units),
-                asked.people() == null ? null : UsualUse.of(estimate.occupiedMeanLitres(), asked.people(), units), forecast,
+                highDays.stream().map(day -> HighDayAnswer.of(day, units)).toList(), asked.people() == null ? null
+                        : UsualUse.of(estimate.occupiedMeanLitres(), asked.people(), country, units), forecast,
                 findings, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -133,27 +150,26 @@ public final class ReadMeter {
                 .map(message -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE, message)).toList());
     }
 
-    private static HouseholdRequest forecast(MeteredDays days, UseEstimate whole, Integer people, AnswerUnits units,
+    private static HouseholdRequest forecast(MeteredDays like, HouseholdFit fit, Integer people, AnswerUnits units,
             Explanation explanation) {
-        MeteredDays like = whole.step(days).map(step -> days.since(whole.presence().occupied()[step.lastBefore() + 1]))
-                .orElse(days);
         explanation.assume("forecast.from", Message.of("the days from {0} on", like.firstDate()), Origin.DERIVED);
         explanation.assume("forecast.weeklyUse", Message.of("all that the meter saw counts as indoor use"),
                 Origin.DEFAULT);
-        if (Arrays.stream(like.known()).mapToDouble(like::litres).max().orElse(0) > Demand.MAX_MEASURED_DAY_LITRES) {
+        UseModel model = fit.model();
+        if (Arrays.stream(like.known()).mapToDouble(like::litres).max().orElse(0) > Demand.MAX_MEASURED_DAY_LITRES
+                || model.means().busiestLitres() > Demand.MAX_DAILY_USE_LITRES) {
             return null;
         }
-        UseModelFit fit = UseModelFit.of(like, people == null ? DayVariation.UNKNOWN_PERSONS : DayVariation.forPersons(people));
         if (fit.cv() > DayVariation.MAX_CV) {
             explanation.assume("forecast.dayToDayVariation", Message.of("{0}, held to the highest that is taken, {1}",
                     Text.number(fit.cv()), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
         }
-        WeekdayMeans means = fit.model().means();
-        return means.busiestLitres() > Demand.MAX_DAILY_USE_LITRES ? null
-                : new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())
-                        .map(day -> units.volume(means.litres(day))).toList(), null, Rounding.answer(fit.model().cv()), null,
-                        null, OccupancyRequest.of(fit.model().occupancy()), null, null, null,
-                        Rounding.answer(HouseholdRequest.uncertaintyShare(like.filled())), null, null, null, null, null, null);
+        UseChange change = model.change();
+        return new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())
+                .map(day -> units.volume(model.means().litres(day))).toList(), null, Rounding.answer(model.cv()), null, null,
+                OccupancyRequest.of(model.occupancy()), Rounding.answer(change.levelSpread()),
+                Rounding.answer(change.scatterSpread()), Rounding.answer(change.dayCorrelation()),
+                Rounding.answer(HouseholdRequest.uncertaintyShare(like.filled())), null, null, null, null, null, null);
     }
 
     private static Message summary(MeteredDays days, UseEstimate estimate, List<MeterFinding> findings, AnswerUnits units) {

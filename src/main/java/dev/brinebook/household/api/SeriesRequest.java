@@ -72,8 +72,8 @@ public record SeriesRequest(
         return values.size() + (missing == null ? 0 : missing.size());
     }
 
-    /** The softened part of each day: {@code share} of the value; missing days told. */
-    MeteredDays toDays(double share, Explanation explanation) {
+    /** The days in litres; missing ones are stated. */
+    MeteredDays toDays(Explanation explanation) {
         Iterator<BigDecimal> measured = values.iterator();
         Set<LocalDate> unknown = missing == null ? Set.of() : Set.copyOf(missing);
         if (!unknown.isEmpty()) {
@@ -82,7 +82,7 @@ public record SeriesRequest(
         }
         return MeteredDays.of(firstDate, Stream.iterate(firstDate, date -> date.plusDays(1)).limit(size())
                 .map(date -> unknown.contains(date) ? OptionalDouble.empty()
-                        : OptionalDouble.of(unit.toBase(measured.next().doubleValue()) * share)).toList());
+                        : OptionalDouble.of(unit.toBase(measured.next().doubleValue()))).toList());
     }
 
     /** The days of a meter as a caller may send them back. */

@@ -19,8 +19,8 @@ public record UseEstimates(
                 + " four times", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
         @Property(value = "Use of a weekend day over use of another day.", optional = "when weekdayFactors is, or when the"
                 + " other days are idle", min = 0, example = "1.1") BigDecimal weekendRatio,
-        @Property(value = "Days with nobody there: less use, over the mean of their weekday, than 5 % of the median. Weekdays"
-                + " that are always idle are not counted.", min = 0, unit = "days", example = "12")
+        @Property(value = "Days with nobody there: less than 10 L, or less, over the mean of their weekday, than 10 % of the"
+                + " median. Weekdays that are always idle are not counted.", min = 0, unit = "days", example = "12")
         Integer emptyDays,
         @Property(value = "Their share of the days that are counted.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
         @Property("Probability that the day after one with somebody there is empty.") FigureAnswer leaveProbability,

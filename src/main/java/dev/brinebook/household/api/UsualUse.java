@@ -16,8 +16,8 @@ public record UsualUse(
         @Property(value = "The usual scatter of the days of so many people.", min = 0, example = "0.42")
         BigDecimal usualDayToDayVariation) {
 
-    static UsualUse of(double occupiedMeanLitres, int people, AnswerUnits units) {
-        return new UsualUse(units.volume(occupiedMeanLitres / people), units.volume(Country.UNITED_STATES.usePerPersonLitres()),
+    static UsualUse of(double occupiedMeanLitres, int people, Country country, AnswerUnits units) {
+        return new UsualUse(units.volume(occupiedMeanLitres / people), units.volume(country.usePerPersonLitres()),
                 Rounding.answer(DayVariation.forPersons(people).cv()));
     }
 }

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.http.TestServer;
 import io.restassured.path.json.JsonPath;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,9 +30,11 @@ class HouseholdRequestTest {
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"leftHard\": [\"toilets\"]} | 228.261 | 105 of 138: REU v2",
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"leftHard\": [\"allCold\"]} | 99 | hot share 0.33: REU v2",
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"outdoorUse\": {\"value\": 50, \"unit\": \"L\"}} | 350 | sum",
-        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0.1, 0.3]}} | 200 | mean of two",
+        "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0.1, 0.3]}} | 203.957 | 400 L on a Thursday and a Friday, (0.988 + 0.969) / 0.997857 usual days",
         "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [100, 300, 200],"
-            + " \"missing\": [\"2026-01-02\"]}} | 200 | a gap is no day without use"})
+            + " \"missing\": [\"2026-01-02\"]}} | 195.466 | a gap is no day without use: 600 L / (0.988 + 1.035 + 1.040) x 0.997857",
+        "{\"people\": 2, \"country\": \"germany\", \"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0]}}"
+            + " | 242 | nobody there: 2 people x 121 L, BDEW 2023"})
     void toldManyWays(String household, double expectedLitres, String source) {
         TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
                 .body("dailyUse.value", near(expectedLitres, 0.4, source));
@@ -42,9 +46,29 @@ class HouseholdRequestTest {
         TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
                 + " \"unit\": \"L\", \"values\": [100, 300, 300, 300, 300, 300, 300, 500],"
                 + " \"missing\": [\"2026-01-02\"]}}")).statusCode(200)
-                .body("dailyUse.value", near((100 + 6 * 300 + 500) / 8.0, 1e-3, "mean of the days that are known"))
+                .body("dailyUse.value", near((100 + 6 * 300 + 500) / 8.0, 3, "mean of the days that are known, weekdays alike but for 4 %"))
                 .body("assumptions.find { it.name == 'household.dailySeries.missing' }.value",
                         equalTo("1 of 9 days are missing: each takes the mean of its weekday"));
+    }
+
+    /** A month of even weeks and two days of 6,000 L: the assumptions name both, with what the days and the people count. */
+    @Test
+    void saysWhatItMadeOfTheDays() {
+        String values = IntStream.range(0, 28).mapToObj(i -> i == 9 || i == 20 ? "6000" : i % 2 == 0 ? "200" : "400")
+                .collect(Collectors.joining(", "));
+        String household = "{\"people\": 2, \"usePerPerson\": {\"value\": 150, \"unit\": \"L\"}, %s \"dailySeries\": {\"firstDate\":"
+                + " \"2026-01-05\", \"unit\": \"L\", \"values\": [" + values + "]}}";
+        TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted(""))).statusCode(200)
+                .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.value", equalTo("leaks or fillings, counted"
+                        + " up to four times the median day: 2026-01-14: 6000 L, 2026-01-25: 6000 L"))
+                .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.origin", equalTo("derived"))
+                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString("by the days, which count 7"))
+                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString("300 L by people"))
+                .body("assumptions.find { it.name == 'household.levelSpread' }.value", containsString("by 28 days"))
+                .body("assumptions.find { it.name == 'household.scatterSpread' }.value", startsWith("0.1912, by 28 days"));
+        TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted("\"levelSpread\": 0,"))).statusCode(200)
+                .body("assumptions.find { it.name == 'household.levelSpread' }.origin", equalTo("caller"))
+                .body("assumptions.find { it.name == 'household.scatterSpread' }.value", equalTo("0"));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -155,7 +156,7 @@ class ReadMeterTest {
                 + "], \"units\": \"metric\"}";
     }
 
-    private static String volumes(int size, java.util.function.IntToDoubleFunction litres) {
+    private static String volumes(int size, IntToDoubleFunction litres) {
         return IntStream.range(0, size).mapToObj(i -> "{\"at\": \"" + LocalDate.of(2025, 1, 6).plusDays(i)
                 + "\", \"value\": " + litres.applyAsDouble(i) + "}").collect(Collectors.joining(","));
     }
@@ -174,6 +175,37 @@ class ReadMeterTest {
                 + missing(answer).stream().map(date -> "\"" + date + "\"").toList() + "}}";
         TestServer.post("/v1/softener-sizing", water + series + "}").statusCode(200)
                 .body("assumptions.name", hasItem("household.dailySeries.missing"));
+    }
+
+    /** Two days of 6,000 L in 60 of about 300: listed with what is above 4 x the median, and left out of the forecast. */
+    @Test
+    void daysOfALeakAreListedAndLeftOutOfTheForecast() {
+        Random random = new Random(5);
+        double[] noise = random.doubles(60, -60, 60).toArray();
+        IntToDoubleFunction even = i -> 300 + noise[i];
+        JsonPath without = TestServer.post(PATH, json("volume", "", volumes(60, even))).statusCode(200).extract().jsonPath();
+        assertEquals(List.of(), without.getList("highDays"));
+        JsonPath with = TestServer.post(PATH, json("volume", "", volumes(60, i -> i == 20 || i == 41 ? 6_000 : even.applyAsDouble(i))))
+                .statusCode(200).body("highDays.date", equalTo(List.of("2025-01-26", "2025-02-16")))
+                .body("highDays[1].use.value", near(6_000, 0, "as read")).body("highDays[1].above.value", near(4_800, 60, "less 4 x 300"))
+                .body("findings.code", equalTo(List.of("highDays"))).extract().jsonPath();
+        assertEquals("On 2 days more than four times the usual was used, most on 2025-01-26: 6000 L. Look for a leak, unless something"
+                + " was filled.", with.getString("findings[0].message"));
+        assertTrue(with.getString("summary").endsWith(with.getString("findings[0].message")));
+        double mean = with.getList("forecast.weeklyUse.value", Double.class).stream().mapToDouble(x -> x).average().orElse(0);
+        assertEquals(300 * (1 + 2 * 3 / 60.0), mean, 6, "each of the two counts as four days");
+    }
+
+    /** The same four people in two countries, and a country that has none. */
+    @Test
+    void peopleOfACountryHelpTheForecast() {
+        String body = json("volume", "", volumes(7, i -> 500)).replaceFirst("\\{", "{\"people\": 4, ");
+        double usual = TestServer.post(PATH, body).statusCode(200).body("usual.usualPerPerson.value", near(227.1, 0.1, "60 gal"))
+                .extract().jsonPath().getDouble("forecast.weeklyUse[0].value");
+        double german = TestServer.post(PATH, body.replaceFirst("\\{", "{\"country\": \"germany\", ")).statusCode(200)
+                .body("usual.usualPerPerson.value", near(121, 0, "BDEW 2023")).extract().jsonPath()
+                .getDouble("forecast.weeklyUse[0].value");
+        assertTrue(german > 490 && german < 502 && usual > 540 && usual < 660, german + " and " + usual);
     }
 
     @Test
@@ -229,10 +261,10 @@ class ReadMeterTest {
                 .body("estimates.gammaShape.reason", equalTo("nobodyThere")).body("forecast.weeklyUse[6].value", near(0, 0, "dry"));
         JsonPath much = TestServer.post(PATH, json("volume", "", volumes(40, i -> 44_000))).statusCode(200).extract().jsonPath();
         assertFalse(much.getMap("").containsKey("forecast"), "15,000 L a day are the most that a household takes");
-        TestServer.post(PATH, json("volume", "", volumes(70, i -> i % 10 == 0 ? 9_000 : 100))).statusCode(200)
+        TestServer.post(PATH, json("volume", "", volumes(700, i -> i % 10 == 0 ? 9_000 : 100))).statusCode(200)
                 .body("forecast.dayToDayVariation", near(1.5, 0, "held to the highest that is taken"))
                 .body("assumptions.name", hasItem("forecast.dayToDayVariation"));
-        TestServer.post(PATH, json("volume", "", volumes(70, i -> i % 7 < 5 ? 0 : 600))).statusCode(200)
+        TestServer.post(PATH, json("volume", "", volumes(364, i -> i % 7 < 5 ? 0 : 600))).statusCode(200)
                 .body("estimates.emptyDays", equalTo(0)).body("estimates.weekendRatio", nullValue())
                 .body("forecast.weeklyUse[4].value", near(0, 0, "idle")).body("forecast.weeklyUse[5].value", near(600, 0, "not"))
                 .body("forecast.dayToDayVariation", near(0, 0, "weekends are alike")).body("forecast.occupancy", nullValue());

@@ -1,0 +1,87 @@
+package dev.brinebook.household.api;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.household.Meter.Kind;
+import dev.brinebook.household.Occupancy;
+import dev.brinebook.household.SoftenedShare.Branch;
+import dev.brinebook.household.UseModel;
+import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What readMeter forecasts is the same model as its days make when they are sent as a series, to the six digits sent. */
+class ForecastTest {
+
+    private static final LocalDate MONDAY = LocalDate.of(2026, 1, 5);
+    private static final double SIX_DIGITS = 1e-5;
+
+    /** Litres of a home of weekdays, absences and scatter, with a leak and an idle weekday now and then. */
+    private static double[] litres(int size, long seed) {
+        Random random = new Random(seed);
+        double[] week = IntStream.range(0, 7).mapToDouble(i -> 200 + 200 * random.nextDouble()).toArray();
+        week[6] *= seed % 5 == 0 ? 0 : 1;
+        boolean away = false;
+        double[] litres = new double[size];
+        for (int i = 0; i < size; i++) {
+            away = random.nextInt(100) < (away ? 70 : 4);
+            litres[i] = away ? 0 : random.nextInt(80) == 0 ? 6_000 * random.nextDouble()
+                    : week[i % 7] * Math.exp(0.3 * random.nextGaussian());
+        }
+        return litres;
+    }
+
+    private static MeterReadingsAnswer read(double[] litres, Integer people, AnswerUnits units) {
+        MeterRequest meter = new MeterRequest(VolumeUnit.LITRE, null, null, 1440);
+        return ReadMeter.OPERATION.calculate().apply(new MeterReadingsRequest(meter, Kind.VOLUME, IntStream.range(0, litres.length)
+                .mapToObj(i -> new MeterReadingRequest(MONDAY.plusDays(i).toString(), BigDecimal.valueOf(litres[i]))).toList(), people,
+                null, units));
+    }
+
+    private static UseModel model(HouseholdRequest household) {
+        return household.toDomain(new Explanation()).model();
+    }
+
+    private static void assertNear(double expected, double value, String what) {
+        assertEquals(expected, value, SIX_DIGITS * Math.max(expected, 1e-3), what);
+    }
+
+    @ParameterizedTest(name = "{0} days, people {1}, {2}")
+    @CsvSource({"1,,METRIC", "3,,US", "3,4,METRIC", "10,2,US", "28,3,METRIC", "28,,METRIC", "180,1,US", "365,4,METRIC", "1000,,US"})
+    void isTheModelOfItsDays(int size, Integer people, AnswerUnits units) {
+        int compared = 0;
+        for (long seed = 1; seed <= 20; seed++) {
+            MeterReadingsAnswer answer = read(litres(size, seed), people, units);
+            boolean cut = answer.findings().stream().anyMatch(finding -> finding.code() == MeterFinding.Code.LEVEL_CHANGED);
+            if (!cut) {
+                compared++;
+                UseModel expected = model(new HouseholdRequest(people, null, null, null, null, answer.days(), null, null, null, null,
+                        null, null, null, null, List.of(Branch.TOILETS), null, null, null, null, null));
+                HouseholdRequest f = answer.forecast();
+                UseModel sent = model(new HouseholdRequest(f.people(), null, null, null, f.weeklyUse(), null, f.dayToDayVariation(),
+                        null, null, f.occupancy(), f.levelSpread(), f.scatterSpread(), f.dayCorrelation(), f.useUncertainty(),
+                        List.of(Branch.TOILETS), null, null, null, null, null));
+                String home = "seed " + seed;
+                for (DayOfWeek day : DayOfWeek.values()) {
+                    assertNear(expected.means().litres(day), sent.means().litres(day), home + " on " + day);
+                }
+                assertNear(expected.cv(), sent.cv(), home);
+                assertNear(expected.change().levelSpread(), sent.change().levelSpread(), home);
+                assertNear(expected.change().scatterSpread(), sent.change().scatterSpread(), home);
+                assertNear(expected.change().dayCorrelation(), sent.change().dayCorrelation(), home);
+                assertEquals(expected.occupancy() == Occupancy.ALWAYS, sent.occupancy() == Occupancy.ALWAYS, home);
+                assertNear(expected.occupiedShare(), sent.occupiedShare(), home);
+            }
+        }
+        assertTrue(compared >= 10, "only " + compared + " without a change of level");
+    }
+}
