@@ -17,8 +17,8 @@ import java.util.Map;
  * {@link RenewalTable}. Only the last few days of use before T count, since F is 1 beyond.
  * Validity: T of {@value #LEAST_CALL_DAYS} mean days of the busiest weekday or more, S of 0 or more, scatter from {@value #LEAST_CV}.
  * Source: [FELLER] renewal theory.
- * Deviation: cubics through four points each way, of hard days and litres in their logarithm: hard days within 0.5 % (2 % where T is less than a mean day) of
- * {@link RenewalTable#cycles}, regenerations within 0.05 %. Used by one thread.
+ * Deviation: cubics through four points each way, of hard days and litres in their logarithm: hard days within 0.5 % of
+ * {@link RenewalTable#cycles}, 2 % where T is less than a mean day; regenerations within 0.05 %. Used by one thread.
  */
 final class MeterRates {
 

@@ -3,6 +3,7 @@ package dev.brinebook.softener;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.UseModel;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.regeneration.HardDays;
@@ -63,6 +64,12 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
     public Duty with(double hardnessFactor, double useFactor) {
         return new Duty(water, hardness.times(hardnessFactor), demand, days, longRun.times(useFactor), standard,
                 reserveStepLitres, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+    }
+
+    /** The same household where otherwise is known of it. */
+    public Duty with(UseModel model) {
+        return new Duty(water, hardness, demand, days, LongRun.of(model), standard, reserveStepLitres, minimumIntervalDays,
+                minimumSaltEfficiencyGramsPerGram);
     }
 
     /** The same where the household's level stays at so many times the mean. */

@@ -41,7 +41,8 @@ class LatticeRatesTest {
             Cycles.Rates rates = read.of(call, bed - call, true);
             assertEquals(expected.regenerations(), rates.regenerations(), 1e-3 * expected.regenerations(), "regenerations " + what);
             assertEquals(expected.overrides(), rates.overrides(), 1e-3 * expected.regenerations(), "overrides " + what);
-            assertEquals(365 * expected.hardDays(), 365 * rates.hardDays(), 1e-3 + accuracy * 365 * expected.hardDays(), "hard days " + what);
+            assertEquals(365 * expected.hardDays(), 365 * rates.hardDays(),
+                    1e-3 + accuracy * 365 * expected.hardDays(), "hard days " + what);
             assertEquals(365 * expected.hardLitres(), 365 * rates.hardLitres(), 0.05 + accuracy * 365 * expected.hardLitres(),
                     "hard litres " + what);
             int days = 1 + random.nextInt(14);

@@ -36,6 +36,8 @@ public record AssessmentAnswer(
                 optional = "when the test is taken as exact") AdviceRangeAnswer testUncertainty,
         @Property(value = "What the uncertainty of the use does to this.",
                 optional = "when the use is taken as exact") AdviceRangeAnswer useUncertainty,
+        @Property(value = "What readings of the water meter would save.", optional = "when the use is measured, or every day is its mean")
+        ReadingsWorth readings,
         @Property("What softening adds to the water.") SoftenedWaterAnswer softenedWater,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,

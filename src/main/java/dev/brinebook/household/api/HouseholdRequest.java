@@ -139,6 +139,12 @@ public record HouseholdRequest(
                 flows.peakLitresPerMinute(), flows.continuousLitresPerMinute());
     }
 
+    /** Whether how much is used is only guessed from the people. */
+    public boolean isFromPeopleAlone() {
+        return dailyUse == null && weeklyUse == null && dailySeries == null
+                && (dayToDayVariation == null || dayToDayVariation.signum() > 0) && (levelSpread == null || levelSpread.signum() > 0);
+    }
+
     private double usualLevelSpread() {
         if (dayToDayVariation != null && dayToDayVariation.signum() == 0) {
             return 0;
