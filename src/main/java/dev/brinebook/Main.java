@@ -9,6 +9,7 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.payback.api.CompareAlternatives;
 import dev.brinebook.payback.api.EstimatePayback;
+import dev.brinebook.regeneration.api.BacktestSettings;
 import dev.brinebook.regeneration.api.ChooseReserve;
 import dev.brinebook.regeneration.api.DesignCycle;
 import dev.brinebook.regeneration.api.ScheduleRegeneration;
@@ -38,7 +39,7 @@ public final class Main {
             BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
-            ReviewSettings.OPERATION, Assess.OPERATION);
+            ReviewSettings.OPERATION, BacktestSettings.OPERATION, Assess.OPERATION);
 
     private Main() {
     }

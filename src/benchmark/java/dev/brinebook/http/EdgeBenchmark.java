@@ -30,7 +30,7 @@ public class EdgeBenchmark {
 
     @Param({"convertHardness", "compensateHardness", "estimatePeakFlow", "readMeter", "sizeSoftener", "blendHardness",
         "scheduleRegeneration", "chooseReserve", "designCycle", "chartResinCapacity", "computeBedHydraulics", "estimatePayback",
-        "compareAlternatives", "reviewSettings", "assess"})
+        "compareAlternatives", "reviewSettings", "backtestSettings", "assess"})
     public String operation;
 
     private final JsonReader reader = new JsonReader();

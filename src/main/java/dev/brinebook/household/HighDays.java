@@ -10,7 +10,7 @@ import java.util.List;
  * @param above how many days lie above the cap, even when they are too many to be accidents
  * @param capped all days of the series, each held to the cap
  */
-record HighDays(List<HighDay> days, int above, MeteredDays capped) {
+public record HighDays(List<HighDay> days, int above, MeteredDays capped) {
 
     /** Cap over the median of the days with somebody there. Source: [DAIAD] 1.1 days a year lie above it, in 31 % of homes. */
     public static final double CAP_OVER_MEDIAN = 4;
@@ -20,7 +20,7 @@ record HighDays(List<HighDay> days, int above, MeteredDays capped) {
     private static final int ASSUMED_LEAST_OF_A_PATTERN = 3;
     private static final int WEEKDAYS = 7;
 
-    HighDays {
+    public HighDays {
         days = List.copyOf(days);
     }
 
@@ -32,7 +32,7 @@ record HighDays(List<HighDay> days, int above, MeteredDays capped) {
      * Deviation: a weekday whose own median is above the cap has four times that for a cap; and when a tenth of the days or
      * more lie above, nothing is capped, since then they are how the home uses water.
      */
-    static HighDays of(MeteredDays days) {
+    public static HighDays of(MeteredDays days) {
         double[] occupied = occupiedLitres(days, days.known());
         double usual = occupied.length == 0 ? 0 : Trend.median(occupied);
         double[] caps = new double[WEEKDAYS];

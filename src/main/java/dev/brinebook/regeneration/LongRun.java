@@ -17,7 +17,7 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
  * <pre>E = Σ w(i) v(j) E(q(i) use, scatter CV(j)),   q(i) = exp(s z(i)) / Σ w exp(s z),   CV(j) = CV exp(c y(j))</pre>
  *
  * <p>s, c spreads of {@link UseChange}; z, w seven Gauss-Hermite nodes; y, v three. For a clock the scatter is that of sums of
- * days that follow each other, {@link UseChange#scatterOfSums}.
+ * days that follow each other, {@link UseChange#scatterOfSums}, and the spread {@link UseChange#levelSpreadOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
  * Deviation: meters that start at once, and rules of the same weekday, which drawn years must tell, take the middle scatter.
@@ -48,12 +48,13 @@ public final class LongRun {
      * @param weightBelow chance of the same scatter with a lower level
      * @param isUsualScatter whether the scatter is the middle one
      * @param isUsualLevel whether the level is the middle one
-     * @param level use over the mean
+     * @param level use over the mean, as meters see it
+     * @param levelOfSums the same as clocks see it
      * @param days what meters see, which go by each day
      * @param sums what clocks see, which go by sums of days
      */
     private record State(double weight, double weightBelow, boolean isUsualScatter, boolean isUsualLevel, double level,
-            SteadyRun days, SteadyRun sums) {
+            double levelOfSums, SteadyRun days, SteadyRun sums) {
 
         SteadyRun of(Policy policy) {
             return policy.byClock() ? sums : days;
@@ -64,12 +65,18 @@ public final class LongRun {
         }
 
         State times(double factor) {
-            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, level, days.times(factor), sums.times(factor));
+            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, level, levelOfSums, days.times(factor),
+                    sums.times(factor));
+        }
+
+        /** The same at the mean level. */
+        State atMean() {
+            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, 1, 1, days.times(1 / level), sums.times(1 / levelOfSums));
         }
 
         /** The only one of its scatter, whose chance is so much greater. */
         State alone(double share) {
-            return new State(weight / share, 0, isUsualScatter, isUsualLevel, level, days, sums);
+            return new State(weight / share, 0, isUsualScatter, isUsualLevel, level, levelOfSums, days, sums);
         }
     }
 
@@ -96,12 +103,13 @@ public final class LongRun {
             double ofSums = scatter * change.scatterOfSums();
             SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(model, ofSums));
             double[] factors = levels(change.levelSpread());
+            double[] ofSumsFactors = levels(change.levelSpreadOfSums());
             double below = weight;
             for (int i = 0; i < factors.length; i++) {
-                double share = factors.length == 1 ? weight : weight * WEIGHTS[i];
+                double share = weight * weight(i, factors.length);
                 below = i == factors.length - 1 ? 0 : below - share;
                 states.add(new State(share, below, side == 0, factors.length == 1 || i == MIDDLE,
-                        factors[i], days.times(factors[i]), sums.times(factors[i])));
+                        factors[i], ofSumsFactors[i], days.times(factors[i]), sums.times(ofSumsFactors[i])));
             }
         }
         return new LongRun(model, states);
@@ -112,7 +120,12 @@ public final class LongRun {
                 : DayVariation.ofCv(Math.min(DayVariation.MAX_CV, cv)), model.monthFactors(), model.occupancy());
     }
 
-    /** Use at each node of the level over the mean use. */
+    /** Chance of a level of {@link #levels}. */
+    static double weight(int level, int levels) {
+        return levels == 1 ? 1 : WEIGHTS[level];
+    }
+
+    /** Use at each node of the level over the mean use; one where it does not wander. */
     static double[] levels(double spread) {
         if (spread == 0) {
             return ONE_LEVEL;
@@ -137,10 +150,8 @@ public final class LongRun {
     /** The same household as long as its level stays where it is. */
     public LongRun ifItStays() {
         double share = states.stream().filter(State::isUsualLevel).mapToDouble(State::weight).sum();
-        double[] levels = levels(model.change().levelSpread());
-        double middle = levels[levels.length / 2];
         return new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(State::isUsualLevel)
-                .map(state -> state.alone(share).times(1 / middle)).toList());
+                .map(state -> state.alone(share).atMean()).toList());
     }
 
     /**

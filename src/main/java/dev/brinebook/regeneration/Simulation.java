@@ -3,6 +3,7 @@ package dev.brinebook.regeneration;
 import dev.brinebook.guard.StopSign;
 import dev.brinebook.household.DailyUse;
 import dev.brinebook.household.HourlyProfile;
+import dev.brinebook.household.MeteredDays;
 import java.time.DayOfWeek;
 import java.util.OptionalInt;
 
@@ -86,6 +87,16 @@ public final class Simulation {
         return new Simulation(hardnessMilligramsPerLitre, regeneration, 1, policy, null);
     }
 
+    /** A run that starts with this count of litres and nights since the last regeneration, and keeps count only. */
+    static Simulation startingWith(double litres, int nights, double hardnessMilligramsPerLitre, Regeneration regeneration,
+            Policy policy) {
+        Simulation run = counting(hardnessMilligramsPerLitre, regeneration, policy);
+        run.leftGrams = Math.max(0, run.capacityGrams - litres * run.gramsPerLitre);
+        run.litresSinceLast = litres;
+        run.nightsSinceLast = nights;
+        return run;
+    }
+
     /** Goes on through more days, and tells the totals of these alone. */
     Totals through(DailyUse days) {
         StopSign.obey();
@@ -100,6 +111,40 @@ public final class Simulation {
             }
             decide(day + 1, WEEKDAYS[(firstWeekday + day + 1) % 7]);
         }
+        return counted();
+    }
+
+    /**
+     * The same of days that were metered: missing ones are left out with their nights, but a clock whose weekday falls among
+     * them has regenerated when they are over.
+     */
+    Totals through(MeteredDays days) {
+        StopSign.obey();
+        startCounting();
+        int[] known = days.known();
+        for (int i = 0; i < known.length; i++) {
+            deliver(known[i], days.litres(known[i]));
+            if (history != null) {
+                history.add(days.dateOf(known[i]).getDayOfWeek(), days.litres(known[i]));
+            }
+            int next = i + 1 < known.length ? known[i + 1] : known[i] + 1;
+            decide(next, morrow(days, known[i], next));
+        }
+        return counted();
+    }
+
+    /** The weekday that a clock or a reserve looks to in the night after a day: that of the next one known, or of the clock. */
+    private DayOfWeek morrow(MeteredDays days, int day, int next) {
+        for (int missing = day + 1; missing < next; missing++) {
+            DayOfWeek weekday = days.dateOf(missing).getDayOfWeek();
+            if (policy instanceof ClockOnWeekdays clock && clock.weekdays().contains(weekday)) {
+                return weekday;
+            }
+        }
+        return days.dateOf(next).getDayOfWeek();
+    }
+
+    private Totals counted() {
         return new Totals(regenerations, overrides, regenerations * regeneration.saltGrams(),
                 regenerations * regeneration.waterLitres(), throughBedLitres, bypassedLitres, hardDays, hardLitres,
                 removedGrams, regeneratedGrams, unusedGrams);

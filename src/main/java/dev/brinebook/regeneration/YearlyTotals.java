@@ -51,4 +51,24 @@ public record YearlyTotals(double regenerations, double overrides, double saltGr
                 scale * totals.hardDays(), scale * totals.hardLitres(), scale * totals.removedGrams(),
                 scale * totals.regeneratedGrams(), scale * totals.unusedGrams());
     }
+
+    /** What the same comes to in {@code days}. */
+    public YearlyTotals in(int days) {
+        return times((double) days / Days.PER_YEAR);
+    }
+
+    /** Every total times {@code factor}. */
+    YearlyTotals times(double factor) {
+        return new YearlyTotals(factor * regenerations, factor * overrides, factor * saltGrams, factor * waterLitres,
+                factor * throughBedLitres, factor * bypassedLitres, factor * hardDays, factor * hardLitres,
+                factor * removedGrams, factor * regeneratedGrams, factor * unusedGrams);
+    }
+
+    /** Every total of both together. */
+    YearlyTotals plus(YearlyTotals other) {
+        return new YearlyTotals(regenerations + other.regenerations, overrides + other.overrides, saltGrams + other.saltGrams,
+                waterLitres + other.waterLitres, throughBedLitres + other.throughBedLitres,
+                bypassedLitres + other.bypassedLitres, hardDays + other.hardDays, hardLitres + other.hardLitres,
+                removedGrams + other.removedGrams, regeneratedGrams + other.regeneratedGrams, unusedGrams + other.unusedGrams);
+    }
 }

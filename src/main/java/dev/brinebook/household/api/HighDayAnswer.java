@@ -7,13 +7,14 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import java.time.LocalDate;
 
-@About("A day of more than four times the median day, as of a leak or a filling. The forecast takes it as four times that day.")
+@About("A day of more than four times the median day, as of a leak or a filling. What is expected takes it as four times that day.")
 public record HighDayAnswer(
         @Property(value = "The day.", example = "\"2026-05-02\"") LocalDate date,
         @Property("What the meter saw.") VolumeQuantity use,
-        @Property("What of it is above that and left out of the forecast.") VolumeQuantity above) {
+        @Property("What of it is above that and left out of what is expected.") VolumeQuantity above) {
 
-    static HighDayAnswer of(HighDay day, AnswerUnits units) {
+    /** The day in the units of the answer. */
+    public static HighDayAnswer of(HighDay day, AnswerUnits units) {
         return new HighDayAnswer(day.date(), units.volume(day.litres()), units.volume(day.aboveLitres()));
     }
 }

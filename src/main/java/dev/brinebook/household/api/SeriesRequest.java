@@ -32,9 +32,9 @@ public record SeriesRequest(
         @Property(value = "Indoor use of each day that was measured, in order, three years at most; 45,000 L a day at"
                 + " most.", required = true, min = 0, minItems = 1, maxItems = Days.MAX_DAYS, example = "[310, 295, 402]")
         List<BigDecimal> values,
-        @Property(value = "Days that were not measured, rising, for which values has no element: each takes the mean of its"
-                + " weekday.", maxItems = Days.MAX_DAYS - 1, optional = "when no day is missing", fallback = "none",
-                example = "[\"2026-01-03\"]") List<LocalDate> missing)
+        @Property(value = "Days that were not measured, rising, for which values has no element. In a household each takes the"
+                + " mean of its weekday; days to try settings on leave them out.", maxItems = Days.MAX_DAYS - 1,
+                optional = "when no day is missing", fallback = "none", example = "[\"2026-01-03\"]") List<LocalDate> missing)
         implements Checked {
 
     @Override
@@ -74,12 +74,21 @@ public record SeriesRequest(
 
     /** The days in litres; missing ones are stated. */
     MeteredDays toDays(Explanation explanation) {
+        if (missing != null && !missing.isEmpty()) {
+            explanation.assume("household.dailySeries.missing", Message.of("{0} of {1} days are missing: each takes"
+                    + " the mean of its weekday", missing.size(), size()), Origin.DERIVED);
+        }
+        return days();
+    }
+
+    /** The softened part of each day: {@code share} of the value; missing days stay missing. */
+    public MeteredDays toDays(double share) {
+        return days().times(share);
+    }
+
+    private MeteredDays days() {
         Iterator<BigDecimal> measured = values.iterator();
         Set<LocalDate> unknown = missing == null ? Set.of() : Set.copyOf(missing);
-        if (!unknown.isEmpty()) {
-            explanation.assume("household.dailySeries.missing", Message.of("{0} of {1} days are missing: each takes"
-                    + " the mean of its weekday", unknown.size(), size()), Origin.DERIVED);
-        }
         return MeteredDays.of(firstDate, Stream.iterate(firstDate, date -> date.plusDays(1)).limit(size())
                 .map(date -> unknown.contains(date) ? OptionalDouble.empty()
                         : OptionalDouble.of(unit.toBase(measured.next().doubleValue()))).toList());

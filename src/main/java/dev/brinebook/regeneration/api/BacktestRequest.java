@@ -1,0 +1,35 @@
+package dev.brinebook.regeneration.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.household.api.SeriesRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.api.CaseRequest;
+import dev.brinebook.softener.api.PreferencesRequest;
+import dev.brinebook.softener.api.SettingsReviewRequest;
+import dev.brinebook.softener.api.SoftenerRequest;
+import dev.brinebook.water.api.WaterRequest;
+
+@About("Settings of a softener, what was known of the household when they were chosen, and days to try them on.")
+public record BacktestRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household as it was known when the settings were chosen: people, a mean use, or earlier days as"
+                + " dailySeries. The prediction is made from it.", required = true) HouseholdRequest household,
+        @Property(value = "The softener with its control as set.", required = true) SoftenerRequest softener,
+        @Property(value = "The days to try the settings on: indoor use, of which the same branches and outdoor use are softened as"
+                + " household has it. Take other days than those that the settings were chosen from, on which any setting does"
+                + " better.", required = true) SeriesRequest days,
+        @Property("Preferences: the capacities to count with; where the control has no reserve, the service standard that sets it.")
+        PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
+                min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+
+    @Override
+    public void check(Violations at) {
+        SettingsReviewRequest.requireControl(softener, at);
+    }
+}

@@ -1,0 +1,70 @@
+package dev.brinebook.regeneration;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.UseChange;
+import dev.brinebook.household.UseModel;
+import dev.brinebook.household.WeekdayMeans;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The levels of use over which a home is expected: their quadrature, and what must hold of means over them. */
+class LevelsTest {
+
+    private static final int LEVELS = 7;
+    private static final UseModel HOME = new UseModel(WeekdayMeans.ofWeek(300, 1.09), DayVariation.ofCv(0.42));
+    private static final Regeneration BED = new Regeneration(630, 1_800, 150, 60);
+    private static final double HARDNESS = 300;
+
+    /** Seven nodes have the moments of a standard normal variable up to the thirteenth: 1, 1, 3, 15, 105, 945, 10,395. */
+    @ParameterizedTest
+    @CsvSource({"0, 1", "2, 1", "4, 3", "6, 15", "8, 105", "10, 945", "12, 10395", "1, 0", "3, 0", "13, 0"})
+    void theLevelsHaveTheMomentsOfANormalVariable(int power, double moment) {
+        double sum = 0;
+        for (int level = 0; level < LEVELS; level++) {
+            sum += LongRun.WEIGHTS[level] * StrictMath.pow(LongRun.NODES[level], power);
+        }
+        assertEquals(moment, sum, 1e-9 * Math.max(1, moment));
+    }
+
+    /** The mean of the levels is what is known of the home; a factor of exp(s z) is exp(s²/2) above it on the mean. */
+    @Test
+    void theMeanUseStaysWhatItIs() {
+        double[] factors = LongRun.levels(0.18);
+        double mean = 0;
+        for (int level = 0; level < LEVELS; level++) {
+            mean += LongRun.WEIGHTS[level] * factors[level];
+        }
+        assertEquals(1, mean, 1e-12);
+        assertEquals(StrictMath.exp(-0.18 * 0.18 / 2), factors[LEVELS / 2], 1e-9);
+    }
+
+    /** A home that stays as it is has its own figure; one that wanders has more hard days of a meter, and far more of a clock. */
+    @ParameterizedTest
+    @CsvSource({"0.05", "0.1", "0.18", "0.3"})
+    void hardDaysRiseWithTheSpread(double spread) {
+        LongRun steady = LongRun.of(HOME);
+        LongRun wanders = LongRun.of(HOME.with(new UseChange(spread, 0, 0)));
+        Policy meter = new MeteredDelayed(2_100, 600, 14);
+        Policy clock = new ClockEveryDays(5);
+        double meterTimes = wanders.hardDaysPerYear(meter, HARDNESS, BED) / steady.hardDaysPerYear(meter, HARDNESS, BED);
+        double clockTimes = wanders.hardDaysPerYear(clock, HARDNESS, BED) / steady.hardDaysPerYear(clock, HARDNESS, BED);
+        assertTrue(meterTimes > 1, spread + ": " + meterTimes);
+        assertTrue(clockTimes > meterTimes, spread + ": " + clockTimes + " and " + meterTimes);
+        assertEquals(steady.hardDaysPerYear(meter, HARDNESS, BED), wanders.ifItStays().hardDaysPerYear(meter, HARDNESS, BED), 1e-3);
+        assertEquals(steady.meanLitres(), wanders.meanLitres(), 1e-9);
+    }
+
+    /** What is asked of so many times the use is asked of the levels so many times as high. */
+    @Test
+    void timesAndLevelsGoTogether() {
+        LongRun home = LongRun.of(HOME.with(new UseChange(0.18, 0.1, 0.12)));
+        LongRun larger = LongRun.of(HOME.withMeans(HOME.means().times(1.3)).with(new UseChange(0.18, 0.1, 0.12)));
+        Policy meter = new MeteredDelayed(2_100, 700, 14);
+        assertEquals(larger.year(meter, HARDNESS, BED).hardDays(), home.times(1.3).year(meter, HARDNESS, BED).hardDays(), 1e-3);
+        assertEquals(larger.meanLitres(), home.times(1.3).meanLitres(), 1e-9);
+    }
+}
