@@ -102,7 +102,7 @@ public final class Assess {
                 AdviceRangeAnswer.ofTest(assessment, request.conversion(), prices, priced.currency(), units, explanation),
                 AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
                         request.conversion(), prices, priced.currency(), units, explanation),
-                request.household().isFromPeopleAlone() && duty.meanLitres() > 0
+                request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null,
                 SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);

@@ -140,7 +140,7 @@ public record HouseholdRequest(
     }
 
     /** Whether how much is used is only guessed from the people. */
-    public boolean isFromPeopleAlone() {
+    public boolean restsOnPeopleAlone() {
         return dailyUse == null && weeklyUse == null && dailySeries == null
                 && (dayToDayVariation == null || dayToDayVariation.signum() > 0) && (levelSpread == null || levelSpread.signum() > 0);
     }

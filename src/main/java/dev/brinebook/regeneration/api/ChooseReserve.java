@@ -155,7 +155,7 @@ public final class ChooseReserve {
     }
 
     private static Message expected() {
-        return Message.of("the long run of the household's days by a renewal table; a rule that follows the weekday, by 400 fixed"
+        return Message.of("the long run of the household's days by a renewal table; a rule that follows the weekday, by fixed"
                 + " years");
     }
 }

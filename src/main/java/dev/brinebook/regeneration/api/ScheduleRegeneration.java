@@ -191,7 +191,7 @@ public final class ScheduleRegeneration {
         explanation.because("/policies/*/leftAtEnd", Message.of("what was left at the start and driven off by regenerations,"
                 + " less what was removed"), "CP-CYCLE");
         explanation.because("/policies/*/perYear", Message.joined("; ", List.of(Message.of("the long run of the household's days"
-                + " by a renewal table, or by 400 fixed years where a rule follows the weekday; no year is drawn"),
+                + " by a renewal table, or by fixed years where a rule follows the weekday; no year is drawn"),
                 TriedReserve.SAME_WEEKDAY)), "FELLER");
         HardDaysRange.explain("/policies/*/hardDaysRange", explanation);
         explanation.because("/policies/*/events", Message.of("days as measured, or an example of a year: equally likely"

@@ -47,7 +47,8 @@ class ReviewSettingsTest {
 
     @Test
     void speaksMetric() {
-        review(TestServer.example("reviewSettings.apartment")).statusCode(200)
+        review(TestServer.example("reviewSettings.apartment").replaceFirst("\"people\": 2", "\"people\": 2, \"levelSpread\": 0"))
+                .statusCode(200)
                 .body("findings.find { it.code == 'moreSaltThanNeeded' }.set", equalTo("160 g/L"))
                 .body("findings.code", not(hasItem("clockIntervalShorterThanNeeded")))
                 .body("asFound.salt.unit", equalTo("kg"));
