@@ -3,8 +3,10 @@ package dev.brinebook.household;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.randomness.RandomStream;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /**
  * How the days of a household come about.
@@ -28,6 +30,7 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
 
     public static final int MONTHS = 12;
     public static final double MAX_MONTH_FACTOR = 3;
+    private static final int MONTHS_OF_A_SEASON = 3;
     /** Every month like the others. */
     public static final List<Double> EVEN_MONTHS = List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0);
 
@@ -59,6 +62,24 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
     /** The same that departs from it otherwise. */
     public UseModel with(UseChange other) {
         return new UseModel(means, variation, monthFactors, occupancy, other);
+    }
+
+    /** The same in four seasons: three months each, from the least to the greatest, take their mean. */
+    public UseModel withSeasonsOfMonths() {
+        Integer[] order = IntStream.range(0, MONTHS).boxed().sorted(Comparator.comparing(monthFactors::get)).toArray(Integer[]::new);
+        Double[] factors = new Double[MONTHS];
+        for (int first = 0; first < MONTHS; first += MONTHS_OF_A_SEASON) {
+            double sum = 0;
+            int days = 0;
+            for (int i = first; i < first + MONTHS_OF_A_SEASON; i++) {
+                sum += monthFactors.get(order[i]) * DAYS_OF_MONTHS.get(order[i]);
+                days += DAYS_OF_MONTHS.get(order[i]);
+            }
+            for (int i = first; i < first + MONTHS_OF_A_SEASON; i++) {
+                factors[order[i]] = sum / days;
+            }
+        }
+        return new UseModel(means, variation, List.of(factors), occupancy, change);
     }
 
     /** Scatter of a day: its standard deviation over its mean. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
@@ -20,7 +21,9 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
  * days that follow each other, {@link UseChange#scatterOfSums}, and the spread {@link UseChange#levelSpreadOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
- * Deviation: meters that start at once, and rules of the same weekday, which drawn years must tell, take the middle scatter.
+ * Deviation: days that scatter less than {@link MeterRates#LEAST_CV} or more than {@link MeterRates#LARGEST_CV} take three
+ * levels, one scatter, of {@link LatticeDay#LEAST_CV} at least, and four seasons of months alike; meters that start at once, and
+ * rules of the same weekday, which drawn years must tell, take the middle scatter.
  *
  * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
  */
@@ -31,7 +34,6 @@ public final class LongRun {
         -2.366759410734541, -3.750439717725742};
     static final double[] WEIGHTS = {0.000548268855972217, 0.0307571239675865, 0.2401231786050127, 16 / 35.0, 0.2401231786050127,
         0.0307571239675865, 0.000548268855972217};
-    private static final int MIDDLE = 3;
     /** Levels with less chance than this, of one scatter, are the outer ones. */
     private static final double OUTER_LEVEL_WEIGHT = 0.1;
     /** Hard days of a year that the search for a reserve leaves out. */
@@ -39,6 +41,8 @@ public final class LongRun {
     /** The same of third order: the middle, and to both sides of it. */
     private static final double OUTER_NODE = Math.sqrt(3);
     private static final double OUTER_WEIGHT = 1 / 6.0;
+    private static final double[] OUTER_NODES = {OUTER_NODE, 0, -OUTER_NODE};
+    private static final double[] OUTER_WEIGHTS = {OUTER_WEIGHT, 1 - 2 * OUTER_WEIGHT, OUTER_WEIGHT};
     private static final double[] ONE_LEVEL = {1};
 
     /**
@@ -95,20 +99,24 @@ public final class LongRun {
     public static LongRun of(UseModel model) {
         UseChange change = model.change();
         List<State> states = new ArrayList<>();
-        boolean one = change.scatterSpread() == 0 || model.cv() == 0;
+        boolean whole = SteadyRun.isQuick(model);
+        boolean one = change.scatterSpread() == 0 || !whole;
         for (int side = one ? 0 : -1; side <= (one ? 0 : 1); side++) {
-            double scatter = model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread());
+            double scatter = Math.max(change.levelSpread() == 0 ? 0 : LatticeDay.LEAST_CV,
+                    model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread()));
             double weight = one ? 1 : side == 0 ? 1 - 2 * OUTER_WEIGHT : OUTER_WEIGHT;
-            SteadyRun days = one ? SteadyRun.of(scattering(model, scatter)) : SteadyRun.coarse(scattering(model, scatter));
+            UseModel seen = whole || change.levelSpread() == 0 ? model : model.withSeasonsOfMonths();
+            SteadyRun days = one ? SteadyRun.of(scattering(seen, scatter)) : SteadyRun.coarse(scattering(seen, scatter));
             double ofSums = scatter * change.scatterOfSums();
-            SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(model, ofSums));
-            double[] factors = levels(change.levelSpread());
-            double[] ofSumsFactors = levels(change.levelSpreadOfSums());
+            SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(seen, ofSums));
+            double[] weights = whole ? WEIGHTS : OUTER_WEIGHTS;
+            double[] factors = levels(change.levelSpread(), whole ? NODES : OUTER_NODES, weights);
+            double[] ofSumsFactors = levels(change.levelSpreadOfSums(), whole ? NODES : OUTER_NODES, weights);
             double below = weight;
             for (int i = 0; i < factors.length; i++) {
-                double share = weight * weight(i, factors.length);
+                double share = factors.length == 1 ? weight : weight * weights[i];
                 below = i == factors.length - 1 ? 0 : below - share;
-                states.add(new State(share, below, side == 0, factors.length == 1 || i == MIDDLE,
+                states.add(new State(share, below, side == 0, i == factors.length / 2,
                         factors[i], ofSumsFactors[i], days.times(factors[i]), sums.times(ofSumsFactors[i])));
             }
         }
@@ -127,16 +135,20 @@ public final class LongRun {
 
     /** Use at each node of the level over the mean use; one where it does not wander. */
     static double[] levels(double spread) {
+        return levels(spread, NODES, WEIGHTS);
+    }
+
+    private static double[] levels(double spread, double[] nodes, double[] weights) {
         if (spread == 0) {
             return ONE_LEVEL;
         }
-        double[] factors = new double[NODES.length];
+        double[] factors = new double[nodes.length];
         double mean = 0;
-        for (int i = 0; i < NODES.length; i++) {
-            factors[i] = StrictMath.exp(spread * NODES[i]);
-            mean += WEIGHTS[i] * factors[i];
+        for (int i = 0; i < nodes.length; i++) {
+            factors[i] = StrictMath.exp(spread * nodes[i]);
+            mean += weights[i] * factors[i];
         }
-        for (int i = 0; i < NODES.length; i++) {
+        for (int i = 0; i < nodes.length; i++) {
             factors[i] /= mean;
         }
         return factors;
@@ -169,10 +181,8 @@ public final class LongRun {
         if (spread == 0) {
             return List.of(new Season(1, 1));
         }
-        double high = StrictMath.exp(spread * OUTER_NODE);
-        double mean = OUTER_WEIGHT * (high + 1 / high) + 1 - 2 * OUTER_WEIGHT;
-        return List.of(new Season(1 / high / mean, OUTER_WEIGHT), new Season(1 / mean, 1 - 2 * OUTER_WEIGHT),
-                new Season(high / mean, OUTER_WEIGHT));
+        double[] levels = levels(spread, OUTER_NODES, OUTER_WEIGHTS);
+        return IntStream.range(0, levels.length).mapToObj(i -> new Season(levels[i], OUTER_WEIGHTS[i])).toList();
     }
 
     /** How the days come about. */

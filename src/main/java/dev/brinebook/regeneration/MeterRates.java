@@ -26,6 +26,8 @@ final class MeterRates {
     static final double LEAST_CALL_DAYS = 0.4;
     /** Below this a lattice point is too far from the next. */
     static final double LEAST_CV = 0.25;
+    /** Above this most days use next to nothing, which needs a finer lattice. */
+    static final double LARGEST_CV = 0.9;
     /** With absences a cycle may last so much longer than its rows are worth. */
     static final int MOST_NIGHTS_WITH_ABSENCES = 31;
     private static final double ENDED = 1e-12;

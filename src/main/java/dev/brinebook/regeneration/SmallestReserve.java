@@ -50,7 +50,9 @@ public final class SmallestReserve {
         double bed = hardnessMilligramsPerLitre > 0 ? regeneration.meterVolumeLitres(hardnessMilligramsPerLitre)
                 : Double.POSITIVE_INFINITY;
         SmallestReserve search = new SmallestReserve(longRun, bed, meter, standard, stepLitres);
-        int likely = (int) Math.min(search.mostSteps, likelyLitres / stepLitres);
+        // Below this the bed is used up before the meter calls: hardly any standard allows that, and it is slow to look at.
+        double outlasted = Math.max(0, meter.meterVolumeLitres() - bed * standard.stressedCapacity());
+        int likely = (int) Math.min(search.mostSteps, Math.max(likelyLitres, outlasted) / stepLitres + 1);
         int steps = search.smallest(likely);
         return steps < 0 ? Figure.none(NoAnswer.HARD_EVERY_NIGHT) : Figure.of(search.litres(steps));
     }

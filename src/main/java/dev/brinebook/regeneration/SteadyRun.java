@@ -35,7 +35,6 @@ final class SteadyRun {
     private static final double LONGEST_WAIT_DAYS = 400;
     /** Chance above which an override is more than an exception. */
     private static final double RARE_OVERRIDE = 1e-4;
-    private static final double LARGEST_CV_ON_LATTICE = 0.9;
     private static final double MOST_DAYS_ON_LATTICE = LONG_WAIT_DAYS;
     /**
      * How many years are drawn where only these can tell.
@@ -103,7 +102,7 @@ final class SteadyRun {
 
     /** The same on a lattice that is less fine where days scatter widely: for one of several scatters that a home may have. */
     static SteadyRun coarse(UseModel model) {
-        return new SteadyRun(model, model.cv() > LARGEST_CV_ON_LATTICE ? STEPS_OF_WIDE_DAYS : STEPS, 1, null);
+        return new SteadyRun(model, model.cv() > MeterRates.LARGEST_CV ? STEPS_OF_WIDE_DAYS : STEPS, 1, null);
     }
 
     /** The same household where every day uses so many times as much. */
@@ -234,11 +233,15 @@ final class SteadyRun {
         return table().cycles(rule.onDays(factor), detail);
     }
 
+    /** Whether most of what is asked of such days can be read from the lattice. */
+    static boolean isQuick(UseModel model) {
+        return model.cv() >= MeterRates.LEAST_CV && model.cv() <= MeterRates.LARGEST_CV;
+    }
+
     /** Whether it can be read from the lattice: days that scatter neither too little nor too much, and a count of some of them. */
     private boolean isOnLattice(double litres, double factor) {
         double days = litres / (factor * busiestMean);
-        return model.cv() >= MeterRates.LEAST_CV && model.cv() <= LARGEST_CV_ON_LATTICE
-                && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
+        return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
     }
 
     private MeterRates meterRates(int overrideDays) {

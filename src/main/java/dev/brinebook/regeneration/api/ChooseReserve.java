@@ -67,7 +67,7 @@ public final class ChooseReserve {
         }
         SmallestReserveAnswer smallest = smallest(regeneration, meter, duty, units);
         explain(given, smallest, units, explanation);
-        return new ReserveAnswer(explanation.behindStops(summary(smallest, rules)),
+        return new ReserveAnswer(explanation.behindStops(summary(smallest, rules, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.demand().meanLitres()), units.capacity(regeneration.capacityGrams()),
                 units.volume(meter.meterVolumeLitres()), smallest, learning(regeneration, meter, duty, units, explanation), rules,
@@ -115,20 +115,21 @@ public final class ChooseReserve {
                 HardDaysRange.of(duty.hardDays(policy, regeneration)), null, null);
     }
 
-    private static Message summary(SmallestReserveAnswer smallest, List<TriedReserve> rules) {
+    private static Message summary(SmallestReserveAnswer smallest, List<TriedReserve> rules, AnswerUnits units) {
         BigDecimal wanted = Text.number(smallest.hardDaysPerYear().doubleValue());
         Message first = smallest.reserve() == null
                 ? Message.of("No reserve keeps hard days to {0} a year: {1}.", wanted, smallest.why())
                 : Message.counted("Keep {1} back for at most {0} hard day a year.",
                         "Keep {1} back for at most {0} hard days a year.", wanted, Text.of(smallest.reserve()));
         return Message.joined(" ", List.of(first, Message.of("Hard days a year by the rules: {0}.",
-                Message.joined("; ", rules.stream().map(ChooseReserve::hardDays).toList()))));
+                Message.joined("; ", rules.stream().map(rule -> hardDays(rule, units)).toList()))));
     }
 
-    private static Message hardDays(TriedReserve tried) {
+    private static Message hardDays(TriedReserve tried, AnswerUnits units) {
+        Message rule = units.saying(tried.rule());
         BigDecimal mean = Text.number(tried.year().hardDays().doubleValue());
-        return tried.reserve() == null ? Message.of("{0}: {1}", tried.rule().words(), mean)
-                : Message.of("{0}, {1}: {2}", tried.rule().words(), Text.of(tried.reserve()), mean);
+        return tried.reserve() == null ? Message.of("{0}: {1}", rule, mean)
+                : Message.of("{0}, {1}: {2}", rule, Text.of(tried.reserve()), mean);
     }
 
     private static void explain(SoftenerCase given, SmallestReserveAnswer smallest, AnswerUnits units,
