@@ -15,6 +15,8 @@ public final class SmallestReserve {
     /** Keeps the logarithm of no hard days finite. */
     private static final double LEAST_HARD_DAYS = 1e-12;
     private static final double STEP_ROUNDING = 1e-9;
+    /** Strides double until they are so many times as long. */
+    private static final int MOST_TIMES = 1 << 20;
 
     private final LongRun longRun;
     private final double meterLitres;
@@ -111,17 +113,17 @@ public final class SmallestReserve {
         int high = first;
         double atLow = Double.NaN;
         double atHigh = atFirst;
-        while (atHigh > 0) {
+        for (int times = 1; atHigh > 0; times = Math.min(MOST_TIMES, 2 * times)) {
             if (high == mostSteps) {
                 return -1;
             }
             low = high;
             atLow = atHigh;
-            high = Math.min(mostSteps, high + stride(atLow));
+            high = (int) Math.min(mostSteps, high + (long) times * stride(atLow));
             atHigh = excess(high, stressed);
         }
-        while (Double.isNaN(atLow) && high > least) {
-            int next = Math.max(least, high - stride(-atHigh));
+        for (int times = 1; Double.isNaN(atLow) && high > least; times = Math.min(MOST_TIMES, 2 * times)) {
+            int next = (int) Math.max(least, high - (long) times * stride(-atHigh));
             double value = excess(next, stressed);
             if (value > 0) {
                 low = next;
