@@ -39,8 +39,9 @@ class SizeSoftenerTest {
         size(TestServer.example("sizeSoftener.well-family")).statusCode(200).body("candidates", hasSize(3))
                 .body("summary", containsString("invented-")).body("why", containsString("a year against"))
                 .body("candidates.find { it.sku == 'invented-100' }.fits", equalTo(false))
-                .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("continuousFlowTooHigh"))
-                .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(1));
+                .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("serviceStandardNotMet",
+                        "continuousFlowTooHigh"))
+                .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(2));
     }
 
     @Test
