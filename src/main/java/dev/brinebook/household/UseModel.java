@@ -64,8 +64,14 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         return new UseModel(means, variation, monthFactors, occupancy, other);
     }
 
-    /** The same in four seasons: three months each, from the least to the greatest, take their mean. */
+    /**
+     * The same in four seasons: three months each, from the least to the greatest, take their mean. Months that have no more
+     * than four different factors stay as they are.
+     */
     public UseModel withSeasonsOfMonths() {
+        if (monthFactors.stream().distinct().count() <= MONTHS / MONTHS_OF_A_SEASON) {
+            return this;
+        }
         Integer[] order = IntStream.range(0, MONTHS).boxed().sorted(Comparator.comparing(monthFactors::get)).toArray(Integer[]::new);
         Double[] factors = new Double[MONTHS];
         for (int first = 0; first < MONTHS; first += MONTHS_OF_A_SEASON) {

@@ -21,9 +21,10 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
  * days that follow each other, {@link UseChange#scatterOfSums}, and the spread {@link UseChange#levelSpreadOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
- * Deviation: days that scatter less than {@link MeterRates#LEAST_CV} or more than {@link MeterRates#LARGEST_CV} take three
- * levels, one scatter, of {@link LatticeDay#LEAST_CV} at least, and four seasons of months alike; meters that start at once, and
- * rules of the same weekday, which drawn years must tell, take the middle scatter.
+ * Deviation: where the level wanders, months count as four seasons ({@link UseModel#withSeasonsOfMonths}); days that scatter
+ * less than {@link MeterRates#LEAST_CV} or more than {@link MeterRates#LARGEST_CV} take three levels and one scatter, of
+ * {@link LatticeDay#LEAST_CV} at least; meters that start at once, and rules of the same weekday, which drawn years must tell,
+ * take the middle scatter.
  *
  * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
  */
@@ -105,7 +106,7 @@ public final class LongRun {
             double scatter = Math.max(change.levelSpread() == 0 ? 0 : LatticeDay.LEAST_CV,
                     model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread()));
             double weight = one ? 1 : side == 0 ? 1 - 2 * OUTER_WEIGHT : OUTER_WEIGHT;
-            UseModel seen = whole || change.levelSpread() == 0 ? model : model.withSeasonsOfMonths();
+            UseModel seen = change.levelSpread() == 0 ? model : model.withSeasonsOfMonths();
             SteadyRun days = one ? SteadyRun.of(scattering(seen, scatter)) : SteadyRun.coarse(scattering(seen, scatter));
             double ofSums = scatter * change.scatterOfSums();
             SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(seen, ofSums));

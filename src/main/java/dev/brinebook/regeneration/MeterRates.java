@@ -106,11 +106,7 @@ final class MeterRates {
     Cycles.Rates of(double callLitres, double spareLitres, boolean litres) {
         int stride = stride(callLitres);
         double place = callLitres / table.step() / stride;
-        int first = (int) place - 1;
-        int last = (first + MARGIN) * stride;
-        if (last >= points) {
-            prepare(Math.max(FIRST_POINTS, 2 * last));
-        }
+        int first = reached((int) place - 1, stride);
         Cubic along = Cubic.at(place - first);
         double spare = Math.min(spareLitres / table.step(), width + MARGIN);
         int from = Math.min(Math.max(0, (int) spare - 1), width);
@@ -128,6 +124,33 @@ final class MeterRates {
         }
         return new Cycles.Rates(regenerations, Cubic.fromLog(hardDays), litres ? Cubic.fromLog(hardLitres) : 0,
                 Math.max(0, overrides), 1);
+    }
+
+    /** The hard days of {@link #of} alone, for searches. */
+    double hardDays(double callLitres, double spareLitres) {
+        int stride = stride(callLitres);
+        double place = callLitres / table.step() / stride;
+        int first = reached((int) place - 1, stride);
+        Cubic along = Cubic.at(place - first);
+        double spare = Math.min(spareLitres / table.step(), width + MARGIN);
+        int from = Math.min(Math.max(0, (int) spare - 1), width);
+        Cubic across = Cubic.at(spare - from);
+        double log = 0;
+        for (int i = 0; i < Cubic.POINTS; i++) {
+            Column column = column((first + i) * stride);
+            log += along.weight(i) * (across.a() * hardDays(column, from) + across.b() * hardDays(column, from + 1)
+                    + across.c() * hardDays(column, from + 2) + across.d() * hardDays(column, from + 3));
+        }
+        return Cubic.fromLog(log);
+    }
+
+    /** The first point of four, once all are reached. */
+    private int reached(int first, int stride) {
+        int last = (first + MARGIN) * stride;
+        if (last >= points) {
+            prepare(Math.max(FIRST_POINTS, 2 * last));
+        }
+        return first;
     }
 
     /** The more days add up to the count, the smoother all is along it: points a quarter of a standard deviation apart are enough. */

@@ -159,6 +159,11 @@ final class SteadyRun {
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
+        boolean lasts = callLitres <= bedLitres && callLitres > Policy.ROUNDING_SHARE * meterLitres;
+        if (evenMonths && lasts && isOnLattice(callLitres, useFactor) && sharesNights(overrideDays)) {
+            StopSign.obey();
+            return Days.PER_YEAR * meterRates(overrideDays).hardDays(callLitres / useFactor, (bedLitres - callLitres) / useFactor);
+        }
         return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
     }
 
@@ -214,9 +219,7 @@ final class SteadyRun {
                 && rule.longest() <= ClockRates.MOST_DAYS) {
             return new Cycles.Rates(1.0 / rule.longest(), clockRates().hardDays(rule.longest(), rule.bedLitres() / factor), 0, 0, 1);
         }
-        boolean likeDays = rule.longest() == Policy.NO_OVERRIDE ? leave == 0
-                : leave == 0 || rule.longest() <= MeterRates.MOST_NIGHTS_WITH_ABSENCES;
-        Cycles.Rates rates = rule.lasting() && likeDays && isOnLattice(rule.callLitres(), factor)
+        Cycles.Rates rates = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(rule.callLitres(), factor)
                 ? meterRates(rule.longest()).of(rule.callLitres() / factor, (rule.bedLitres() - rule.callLitres()) / factor,
                         detail == Detail.HARD_LITRES)
                 : cycles(rule, factor, detail).rates();
@@ -242,6 +245,11 @@ final class SteadyRun {
     private boolean isOnLattice(double litres, double factor) {
         double days = litres / (factor * busiestMean);
         return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
+    }
+
+    /** Whether the nights of a cycle are few enough to be read from the lattice: with absences only under an override. */
+    private boolean sharesNights(int overrideDays) {
+        return leave == 0 || overrideDays != Policy.NO_OVERRIDE && overrideDays <= MeterRates.MOST_NIGHTS_WITH_ABSENCES;
     }
 
     private MeterRates meterRates(int overrideDays) {
