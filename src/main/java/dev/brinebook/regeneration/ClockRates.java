@@ -18,7 +18,6 @@ import java.util.List;
  */
 final class ClockRates {
 
-    static final int MOST_DAYS = 31;
     private static final int FIRST_POINTS = 128;
 
     private final RenewalTable table;

@@ -160,9 +160,12 @@ final class SteadyRun {
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
         boolean lasts = callLitres <= bedLitres && callLitres > Policy.ROUNDING_SHARE * meterLitres;
-        if (evenMonths && lasts && isOnLattice(callLitres, useFactor) && sharesNights(overrideDays)) {
-            StopSign.obey();
-            return Days.PER_YEAR * meterRates(overrideDays).hardDays(callLitres / useFactor, (bedLitres - callLitres) / useFactor);
+        if (evenMonths && lasts && sharesNights(overrideDays)) {
+            double call = reachedLitres(callLitres / useFactor, overrideDays);
+            if (isOnLattice(call)) {
+                StopSign.obey();
+                return Days.PER_YEAR * meterRates(overrideDays).hardDays(call, bedLitres / useFactor - call);
+            }
         }
         return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
     }
@@ -215,13 +218,16 @@ final class SteadyRun {
         if (waitsLong(rule, factor)) {
             return longWait(rule.onDays(factor), factor);
         }
-        if (rule.isClockEveryDays() && detail == Detail.HARD_DAYS && isOnLattice(rule.bedLitres(), factor)
-                && rule.longest() <= ClockRates.MOST_DAYS) {
+        if (rule.isClockEveryDays() && detail == Detail.HARD_DAYS && isQuick(model)
+                && rule.bedLitres() >= MeterRates.LEAST_CALL_DAYS * factor * busiestMean) {
+            if (rule.bedLitres() / factor > mostLitres(rule.longest())) {
+                return new Cycles.Rates(1.0 / rule.longest(), 0, 0, 0, 1);
+            }
             return new Cycles.Rates(1.0 / rule.longest(), clockRates().hardDays(rule.longest(), rule.bedLitres() / factor), 0, 0, 1);
         }
-        Cycles.Rates rates = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(rule.callLitres(), factor)
-                ? meterRates(rule.longest()).of(rule.callLitres() / factor, (rule.bedLitres() - rule.callLitres()) / factor,
-                        detail == Detail.HARD_LITRES)
+        double call = rule.lasting() ? reachedLitres(rule.callLitres() / factor, rule.longest()) : 0;
+        Cycles.Rates rates = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call)
+                ? meterRates(rule.longest()).of(call, rule.bedLitres() / factor - call, detail == Detail.HARD_LITRES)
                 : cycles(rule, factor, detail).rates();
         return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * rates.hardLitres(), rates.overrides(),
                 rates.ended());
@@ -236,14 +242,25 @@ final class SteadyRun {
         return table().cycles(rule.onDays(factor), detail);
     }
 
+    /** So much is hardly ever drawn in so many days: ten standard deviations above their mean, and the skew of a day. */
+    private double mostLitres(int nights) {
+        double cv = model.cv();
+        return busiestMean * (nights + 10 * cv * Math.sqrt(nights) + 20 * cv * cv);
+    }
+
+    /** The count, or what is hardly ever drawn before the override ends the cycle. */
+    private double reachedLitres(double callLitres, int overrideDays) {
+        return overrideDays == Policy.NO_OVERRIDE ? callLitres : Math.min(callLitres, mostLitres(overrideDays));
+    }
+
     /** Whether most of what is asked of such days can be read from the lattice. */
     static boolean isQuick(UseModel model) {
         return model.cv() >= MeterRates.LEAST_CV && model.cv() <= MeterRates.LARGEST_CV;
     }
 
     /** Whether it can be read from the lattice: days that scatter neither too little nor too much, and a count of some of them. */
-    private boolean isOnLattice(double litres, double factor) {
-        double days = litres / (factor * busiestMean);
+    private boolean isOnLattice(double litres) {
+        double days = litres / busiestMean;
         return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
     }
 
