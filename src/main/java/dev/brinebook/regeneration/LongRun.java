@@ -51,7 +51,8 @@ public final class LongRun {
     /** The household whose use this one has so many times, and whose table serves both; none but itself where they are one. */
     private final LongRun scaled;
     private RenewalTable table;
-    private DrawnYears drawn;
+    /** Fixed years by how many there are: each kind of policy has its own, so that the order of questions moves no figure. */
+    private final Map<Integer, DrawnYears> drawn = new HashMap<>();
 
     private LongRun(UseModel model, int steps, double useFactor, LongRun scaled) {
         this.model = model;
@@ -315,12 +316,10 @@ public final class LongRun {
                     Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration);
         }
         int years = policy.startsAtOnce() ? SIMULATED_YEARS_BY_DAY : SIMULATED_YEARS;
-        if (drawn == null || drawn.count() < years) {
-            UseModel lasting = new UseModel(model.means(), model.variation(), model.monthFactors(),
-                    leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS);
-            drawn = new DrawnYears(lasting, SIMULATION_START, years, SIMULATION_SEED);
-        }
-        return SimulatedYears.of(drawn, hardness, regeneration, policy);
+        DrawnYears days = drawn.computeIfAbsent(years, count -> new DrawnYears(new UseModel(model.means(), model.variation(),
+                model.monthFactors(), leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS), SIMULATION_START, count,
+                SIMULATION_SEED));
+        return SimulatedYears.of(days, hardness, regeneration, policy);
     }
 
     /**
