@@ -49,7 +49,7 @@ public final class Way {
     /** What differs from the case as given: factors on its numbers, 1 where nothing does. */
     public record Circumstances(double hardness, double dailyUse, double capacity) {
 
-        /** A drawn capacity near zero asks for no more: with so much the bed never lasts a day. */
+        /** Upper limit of the load where a drawn capacity is near zero: beyond it the bed does not last a day anyway. */
         private static final double MOST_TIMES_AS_HARD = 1e4;
 
         public static final Circumstances AS_TOLD = new Circumstances(1, 1, 1);

@@ -15,7 +15,7 @@ import java.util.Arrays;
  */
 record WaitingRule(double callLitres, double bedLitres, double roundingLitres, int[] longestNights, boolean[] byClock) {
 
-    /** A cycle of eleven years counts as over: nobody looks at less than a tenth of a regeneration a year. */
+    /** The longest cycle that is followed, some eleven years: less than a tenth of a regeneration a year is of no interest. */
     static final int MOST_NIGHTS = 4_000;
 
     private static final int WEEKDAYS = 7;

@@ -50,6 +50,20 @@ class LongRunTest {
         assertEquals(row.getDouble(29), days.yearsWithoutShare(), 0.01, "years without");
     }
 
+    /** What is asked first must not move what is asked next: each kind of policy has fixed years of its own. */
+    @Test
+    void theOrderOfQuestionsMovesNoFigure() {
+        UseModel model = new UseModel(WeekdayMeans.everyDay(300), DayVariation.ofCv(0.4));
+        Policy byDay = new MeteredImmediate(5_000, 14);
+        Policy byHistory = new MeteredByHistory(2_000, MeteredByHistory.Of.LARGEST, 500, 14);
+        Regeneration bed = new Regeneration(1_500, 4_000, 200, 80);
+        LongRun first = LongRun.of(model);
+        LongRun second = LongRun.of(model);
+        first.year(byHistory, 300, bed);
+        assertEquals(second.year(byDay, 300, bed), first.year(byDay, 300, bed));
+        assertEquals(LongRun.of(model).year(byHistory, 300, bed), second.year(byHistory, 300, bed));
+    }
+
     /** Meters whose count hardly ever ends a cycle regenerate by the nights of their override, whatever is used: arithmetic. */
     @Test
     void anOverrideThatDecidesGoesByItsNightsAlone() {
