@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The fit on the days of 45 real homes, each judged by the 120 days that follow those that it saw. Source: [DAIAD]. */
 class HouseholdFitHomesTest {
 
-    private static final List<MeteredHome> HOMES = MeteredHome.all();
+    private static final List<RealHome> HOMES = RealHome.all();
     /** A fit takes milliseconds, of which most are its quantiles. */
     private static final Map<String, List<Case>> CASES = new ConcurrentHashMap<>();
     private static final Map<String, Double> LATER = new ConcurrentHashMap<>();
@@ -48,13 +48,8 @@ class HouseholdFitHomesTest {
     }
 
     /** What people alone say in this trial: m_p = 150.3 p^0.508 L. */
-    private static double litresOfPeople(MeteredHome home) {
+    private static double litresOfPeople(RealHome home) {
         return 150.3 * Math.pow(home.people(), 0.508);
-    }
-
-    /** Source: [DAIAD] a day of at least 10 L and a tenth of the median of all days of the home has somebody there. */
-    private static double leastOccupied(MeteredHome home) {
-        return Math.max(10, 0.1 * Trend.median(Arrays.stream(home.days().known()).mapToDouble(home.days()::litres).toArray()));
     }
 
     /** Windows in which somebody was there on half of the days at least: nobody reads a meter for three days while away. */
@@ -64,14 +59,14 @@ class HouseholdFitHomesTest {
 
     private static List<Case> newCases(int days, boolean withPeople, double leastOccupiedShare) {
         List<Case> cases = new ArrayList<>();
-        for (MeteredHome home : HOMES) {
-            double least = leastOccupied(home);
+        for (RealHome home : HOMES) {
+            double least = home.absenceLitres();
             for (int at = FIRST; at + AHEAD <= home.days().known().length; at += STEP) {
                 MeteredDays seen = home.known(at - days, at);
                 long occupied = Arrays.stream(seen.known()).filter(i -> seen.litres(i) >= least).count();
                 if (occupied >= leastOccupiedShare * days) {
                     MeteredDays after = home.known(at, at + AHEAD);
-                    double later = LATER.computeIfAbsent(home.key() + " " + at, key -> HouseholdFit.of(after, OptionalDouble.empty())
+                    double later = LATER.computeIfAbsent(home.name() + " " + at, key -> HouseholdFit.of(after, OptionalDouble.empty())
                             .ownMeanLitres());
                     HouseholdFit fit = HouseholdFit.of(seen, withPeople ? OptionalDouble.of(litresOfPeople(home))
                             : OptionalDouble.empty());
@@ -133,7 +128,7 @@ class HouseholdFitHomesTest {
     /** Two days of 6,000 L in the year of every home are found, and move what is expected of it little. */
     @Test
     void leakDaysAreFoundAndMoveLittle() {
-        for (MeteredHome home : HOMES) {
+        for (RealHome home : HOMES) {
             int[] known = home.days().known();
             List<Integer> leaks = List.of(known[known.length / 3], known[known.length / 2]);
             MeteredDays with = MeteredDays.of(home.days().firstDate(), IntStream.range(0, home.days().size())
@@ -143,13 +138,13 @@ class HouseholdFitHomesTest {
             HouseholdFit after = HouseholdFit.of(with, OptionalDouble.empty());
             for (int i : leaks) {
                 HighDay day = after.highDays().stream().filter(high -> high.date().equals(with.dateOf(i))).findFirst().orElseThrow();
-                assertEquals(6_000, day.litres(), home.key());
-                assertEquals(6_000 - day.capLitres(), day.aboveLitres(), 1e-9, home.key());
-                assertEquals(4 * before.ownMeanLitres(), day.capLitres(), before.ownMeanLitres(), home.key() + ": four medians");
+                assertEquals(6_000, day.litres(), home.name());
+                assertEquals(6_000 - day.capLitres(), day.aboveLitres(), 1e-9, home.name());
+                assertEquals(4 * before.ownMeanLitres(), day.capLitres(), before.ownMeanLitres(), home.name() + ": four medians");
             }
-            assertTrue(after.highDays().size() - before.highDays().size() <= 2, home.key());
-            assertEquals(1, after.meanLitres() / before.meanLitres(), 0.035, home.key() + ": 2 x 4 of 250 days or more");
-            assertEquals(1, after.cv() / before.cv(), 0.3, home.key() + ": CV² rises by at most 2 x 3² / 250");
+            assertTrue(after.highDays().size() - before.highDays().size() <= 2, home.name());
+            assertEquals(1, after.meanLitres() / before.meanLitres(), 0.035, home.name() + ": 2 x 4 of 250 days or more");
+            assertEquals(1, after.cv() / before.cv(), 0.3, home.name() + ": CV² rises by at most 2 x 3² / 250");
         }
     }
 }
