@@ -3,6 +3,7 @@ package dev.brinebook.softener;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.Occupancy;
+import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.Exact;
@@ -30,7 +31,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The choice of dose and reserve for invented households, with nothing known beforehand: each time another water. */
+/** The choice of dose and reserve for invented households, whose level wanders or does not: each time another water. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -65,7 +66,8 @@ public class DoseAndReserveBenchmark {
                     60 * Exact.INCH_METRES, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
         }
 
-        Duty duty(double hardnessFactor) {
+        Duty duty(double hardnessFactor, double levelSpread) {
+            UseModel model = this.model.with(new UseChange(levelSpread, 0, 0));
             OptionalDouble none = OptionalDouble.empty();
             WaterAnalysis water = new WaterAnalysis(hardnessFactor * HardnessUnit.GPG.toBase(gpg), 0,
                     OptionalDouble.of(ironMgPerL), none, none, none, none, none, none, none, 12,
@@ -82,11 +84,13 @@ public class DoseAndReserveBenchmark {
 
     @Param
     private Household household;
+    @Param({"0", "0.18"})
+    private double levelSpread;
     private double place;
 
     @Benchmark
     public DoseChoice choice() {
         place = (place + GOLDEN_SHARE) % 1;
-        return DoseChoice.cheapest(household.softener(), household.duty(0.8 + 0.4 * place), new RunningCost(0.45, 2.9));
+        return DoseChoice.cheapest(household.softener(), household.duty(0.8 + 0.4 * place, levelSpread), new RunningCost(0.45, 2.9));
     }
 }
