@@ -3,7 +3,6 @@ package dev.brinebook.softener;
 import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.SaltDoseUnit;
-import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.water.WaterAnalysis;
@@ -145,18 +144,23 @@ public record DoseChoice(Option best, List<Option> options) {
      * to one that costs much more. {@link #prices} says what keeping to them would cost.
      */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
+        return cheapest(softener, duty, cost, MeterStart.DELAYED);
+    }
+
+    /** The same for a meter of either kind. */
+    public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost, MeterStart start) {
         double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
         double likely = LIKELY_RESERVE_DAYS * duty.meanLitres();
         for (int i = 0; i <= stepsFrom(lowest); i++) {
             double dose = grams(softener, lowest + i * STEP_POUNDS_PER_CUBIC_FOOT);
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
-                options.add(option(softener, dose, duty, cost, likely));
+                options.add(option(softener, dose, duty, cost, start, likely));
                 likely = options.get(options.size() - 1).settings().reserveLitres();
             }
         }
         if (options.isEmpty()) {
-            options.add(option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost, 0));
+            options.add(option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost, start, 0));
         }
         return new DoseChoice(best(options, duty), options);
     }
@@ -220,6 +224,9 @@ public record DoseChoice(Option best, List<Option> options) {
 
     /** The largest reserve with which the dose chosen costs as little, within {@link #ASSUMED_EQUAL_COST_SHARE}. */
     public double largestReserveLitres(Duty duty, RunningCost cost) {
+        if (best.settings().start() != MeterStart.DELAYED) {
+            return 0;
+        }
         double low = best.settings().reserveLitres();
         double high = best.settings().meterLitres();
         int steps = (int) Math.floor((high - low) / duty.reserveStepLitres());
@@ -237,7 +244,7 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     private double reservedCost(double reserveLitres, Duty duty, RunningCost cost) {
-        return cost.ofYear(duty.year(new MeteredDelayed(best.settings().meterLitres(), reserveLitres,
+        return cost.ofYear(duty.year(MeterStart.DELAYED.policy(best.settings().meterLitres(), reserveLitres,
                 best.settings().overrideDays()), best.dosed().regeneration()));
     }
 
@@ -300,13 +307,13 @@ public record DoseChoice(Option best, List<Option> options) {
 
     /** One dose, metered, with the reserve that goes with it. */
     public static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost) {
-        return option(softener, saltDoseGramsPerLitre, duty, cost, 0);
+        return option(softener, saltDoseGramsPerLitre, duty, cost, MeterStart.DELAYED, 0);
     }
 
-    private static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost,
+    private static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost, MeterStart start,
             double likelyReserveLitres) {
         DosedSoftener dosed = DosedSoftener.designed(softener, saltDoseGramsPerLitre, duty.water().temperatureCelsius());
-        MeterSettings settings = MeterSettings.of(dosed, duty, likelyReserveLitres);
+        MeterSettings settings = MeterSettings.of(dosed, duty, start, likelyReserveLitres);
         YearlyTotals year = duty.year(settings.policy(), dosed.regeneration());
         return new Option(dosed, settings, year, Guard.notNegative(cost.ofYear(year), "costPerYear"));
     }

@@ -8,16 +8,17 @@ import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SmallestReserve;
 
 /**
- * What to set on a delayed metered controller.
+ * What to set on a metered controller.
  *
+ * @param start when the meter starts a regeneration
  * @param hardnessGpg whole grains per US gallon
  * @param capacityGrams capacity, a whole number of hundred grains, in grams as CaCO3
  * @param meterLitres water from one regeneration to the next
- * @param reserveLitres part of it kept back for the day after the count is read
+ * @param reserveLitres part of it kept back for the day after the count is read; 0 where it starts at once
  * @param overrideDays days after which it regenerates whatever was used
  * @param keepsStandard whether the service standard is kept with them
  */
-public record MeterSettings(int hardnessGpg, double capacityGrams, double meterLitres, double reserveLitres,
+public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGrams, double meterLitres, double reserveLitres,
         int overrideDays, boolean keepsStandard) {
 
     /** Hour with the least use, at which a controller regenerates. Source: [CP-CYCLE]; [DAIAD] hours 2 to 4. */
@@ -34,19 +35,37 @@ public record MeterSettings(int hardnessGpg, double capacityGrams, double meterL
      * that keeps to the standard; where none does, all that the meter counts, which regenerates every night.
      */
     public static MeterSettings of(DosedSoftener dosed, Duty duty) {
-        return of(dosed, duty, 0);
+        return of(dosed, duty, MeterStart.DELAYED, 0);
     }
 
     /**
-     * The same, looking at {@code likelyReserveLitres} first.
+     * The same for a meter of either kind, looking at {@code likelyReserveLitres} first.
+     *
+     * <p>A meter that starts at once keeps nothing back. Where it does not keep to the standard with all of the capacity, what is
+     * set leaves out what the bed may lack, since a meter set to all of it runs hard at the end of each run.
      */
-    static MeterSettings of(DosedSoftener dosed, Duty duty, double likelyReserveLitres) {
-        double capacity = wholeHundredsDown(dosed.capacityGrams());
-        double meterLitres = Policy.nearestMeterLitres(1000 * capacity / duty.settingMgPerL());
-        Figure reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
-                likelyReserveLitres);
-        return new MeterSettings(duty.settingGpg(), capacity, meterLitres,
-                reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
+    static MeterSettings of(DosedSoftener dosed, Duty duty, MeterStart start, double likelyReserveLitres) {
+        if (start == MeterStart.DELAYED) {
+            double capacity = wholeHundredsDown(dosed.capacityGrams());
+            double meterLitres = meterLitres(capacity, duty);
+            Figure reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
+                    likelyReserveLitres);
+            return new MeterSettings(start, duty.settingGpg(), capacity, meterLitres,
+                    reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
+        }
+        MeterSettings full = atOnce(dosed, duty, start, 1);
+        return full.keepsStandard() ? full : atOnce(dosed, duty, start, duty.standard().stressedCapacity());
+    }
+
+    private static MeterSettings atOnce(DosedSoftener dosed, Duty duty, MeterStart start, double capacityShare) {
+        double capacity = wholeHundredsDown(capacityShare * dosed.capacityGrams());
+        double meterLitres = meterLitres(capacity, duty);
+        return new MeterSettings(start, duty.settingGpg(), capacity, meterLitres, 0, overrideDays(duty),
+                duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), dosed.regeneration()));
+    }
+
+    private static double meterLitres(double capacityGrams, Duty duty) {
+        return Policy.nearestMeterLitres(1000 * capacityGrams / duty.settingMgPerL());
     }
 
     /** A delayed meter with the smallest reserve that keeps to the service standard, or all that it counts where none does. */
@@ -69,7 +88,7 @@ public record MeterSettings(int hardnessGpg, double capacityGrams, double meterL
 
     /** The controller so set. */
     public Policy policy() {
-        return new MeteredDelayed(meterLitres, Math.min(reserveLitres, Policy.MAX_METER_LITRES), overrideDays);
+        return start.policy(meterLitres, Math.min(reserveLitres, Policy.MAX_METER_LITRES), overrideDays);
     }
 
     /** A capacity as a controller takes it: rounded down, so that the meter never counts on what is not there. */

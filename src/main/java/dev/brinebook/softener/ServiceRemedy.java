@@ -59,13 +59,9 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     }
 
     private static Optional<ServiceRemedy> twin(Softener softener, Duty duty, RunningCost cost) {
-        return TwinBeds.of(softener, duty, cost).map(beds -> {
-            DosedSoftener dosed = DosedSoftener.designed(softener, beds.saltDoseGramsPerLitre(),
-                    duty.water().temperatureCelsius());
-            YearlyTotals year = duty.year(beds.policy(), dosed.regeneration());
-            return new ServiceRemedy(Kind.TWIN_BEDS, softener, beds.saltDoseGramsPerLitre(), duty.hardness().totalMgPerL(), year,
-                    cost.ofYear(year));
-        }).filter(remedy -> remedy.year().hardDays() <= duty.standard().hardDaysPerYear());
+        DoseChoice.Option best = DoseChoice.cheapest(softener, duty, cost, MeterStart.TWIN).best();
+        return best.settings().keepsStandard() ? Optional.of(metered(Kind.TWIN_BEDS, best, duty.hardness().totalMgPerL()))
+                : Optional.empty();
     }
 
     /** The hardest water for which this bed is enough, by halving; what takes the hardness out is not priced. */

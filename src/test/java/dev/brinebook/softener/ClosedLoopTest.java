@@ -152,9 +152,12 @@ class ClosedLoopTest {
             TunedClock clock = TunedClock.of(home.softener(), duty, COST);
             assertEquals(clock.keepsStandard(), duty.isServed(clock.clock(), DosedSoftener.designed(home.softener(),
                     clock.saltDoseGramsPerLitre(), 12).regeneration()), "seed 4, home " + i);
-            TwinBeds.of(home.softener(), duty, COST).ifPresent(beds ->
-                assertTrue(duty.year(beds.policy(), DosedSoftener.designed(home.softener(), beds.saltDoseGramsPerLitre(), 12)
-                        .regeneration()).hardDays() <= 1, "a pair"));
+            for (MeterStart start : List.of(MeterStart.TWIN, MeterStart.IMMEDIATE)) {
+                DoseChoice.Option atOnce = DoseChoice.cheapest(home.softener(), duty, COST, start).best();
+                assertEquals(atOnce.settings().keepsStandard(), duty.isServed(atOnce.settings().policy(),
+                        atOnce.dosed().regeneration()), "seed 4, home " + i + ", " + start);
+                assertEquals(0, atOnce.settings().reserveLitres(), "nothing is kept back");
+            }
         }
     }
 

@@ -7,11 +7,11 @@ import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.TunedClock;
-import dev.brinebook.softener.TwinBeds;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import java.util.List;
@@ -42,9 +42,9 @@ final class Ways {
         return switch (asked.kind()) {
             case AS_FOUND -> duty -> List.of(Possible.of(asFound(duty), duty));
             case TUNED_CLOCK -> this::tuned;
-            case METERED -> metered(found.softener());
-            case REPLACEMENT -> metered(softener(asked));
-            case TWIN_BEDS -> twin(softener(asked));
+            case METERED -> metered(found.softener(), MeterStart.DELAYED);
+            case REPLACEMENT -> metered(softener(asked), MeterStart.DELAYED);
+            case TWIN_BEDS -> metered(softener(asked), MeterStart.TWIN);
             case NO_SOFTENING -> duty -> List.of();
         };
     }
@@ -59,16 +59,11 @@ final class Ways {
                 clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR), duty)).toList();
     }
 
-    private Function<Duty, List<Possible>> metered(Softener softener) {
-        return duty -> DoseChoice.cheapest(softener, duty, cost).candidates(duty).stream()
+    private Function<Duty, List<Possible>> metered(Softener softener, MeterStart start) {
+        return duty -> DoseChoice.cheapest(softener, duty, cost, start).candidates(duty).stream()
                 .map(option -> new Possible(new Setup(softener, option.dosed().saltDoseGramsPerLitre(), Map.of(),
                         option.settings().policy(), MeterSettings.REGENERATION_HOUR), option.dosed().regeneration(),
                         option.year())).toList();
-    }
-
-    private Function<Duty, List<Possible>> twin(Softener softener) {
-        return duty -> TwinBeds.of(softener, duty, cost).stream().map(beds -> Possible.of(new Setup(softener,
-                beds.saltDoseGramsPerLitre(), Map.of(), beds.policy(), MeterSettings.REGENERATION_HOUR), duty)).toList();
     }
 
     /** The new softener, its resin new; or beds like the one that stands there. */
