@@ -16,6 +16,7 @@ public final class Guide {
             Units: a quantity is an object such as {"value": 18.5, "unit": "gpg"}. Send what the person said in the unit they
             said it in; never convert yourself. `units` ("us" or "metric") chooses the units of the answer. A quantity of an
             answer can be sent back in a request.
+            Meter readings: `readMeter` turns them into `forecast`, which is sent as `household` to every other tool.
             Missing data: ask the person (water test, people, what softener stands there, how it is set) rather than guess.
             What is left out gets a documented default, and each value taken stands in `assumptions`: tell the person the
             defaults that matter.
@@ -49,6 +50,7 @@ public final class Guide {
                   number is what it is, with its source) and `modelVersion`.
                 - Errors are problem documents (RFC 9457). `errors` lists every fault at once, each with a JSON pointer, a message
                   and what is allowed; mend them all before sending again.
+                - Readings of a water meter: `readMeter` answers a `forecast` to send as `household` to every other operation.
                 - Ask for missing data rather than guess it. Every household, product and price in the examples is invented.
                 - Local codes and licensed practice decide over any figure given here.
 
@@ -70,7 +72,8 @@ public final class Guide {
                 ## Many cases
 
                 - [Bulk](/openapi.json#/paths/~1v1~1bulk~1{calculator}/post): POST `/v1/bulk/{operation}`, a request on each line
-                  (`application/x-ndjson`), an answer on each line, in the same order, while the list is still being sent.
+                  (`application/x-ndjson`), an answer on each line, in the same order, while the list is still being sent; or a table
+                  (`text/csv`) with the columns of `/v1/bulk/{operation}/template`.
 
                 ## Contract
 

@@ -6,16 +6,25 @@ import java.time.LocalDate;
 
 /**
  * Years of a {@link UseModel}, drawn one after the other into the same memory: any year can be drawn at any time, and comes
- * out the same.
+ * out the same. Each year has a level and a scatter of its own, as far as the model's {@link UseChange} lets them wander, and days
+ * that follow each other are as much alike as it says.
+ *
+ * <pre>V(t) = q (A(t) + B(t) + B(t-1)) / a,   A gamma of shape a - 2b, B of shape b = a min(1/2, r / (1 - r)),   a = 1 / CV²</pre>
+ *
+ * <p>V a day over the mean of its weekday; q level of the year; r {@link UseChange#dayCorrelation}. Days stay gamma of shape a, and
+ * the sum of many scatters as {@link UseChange#scatterOfSums} says, up to r = 1/3.
+ * Source: gamma numbers of one scale add up to one, from memory.
  *
  * <p>Used by one thread. Ten thousand draws would else be ten thousand arrays.
  */
 public final class DrawnYear implements DailyUse {
 
+    /** Share of a day's shape that it can have in common with the next. */
+    private static final double MOST_SHARED = 0.5;
+
     private final UseModel model;
     private final LocalDate firstDate;
     private final long seed;
-    private final double shape;
     private final LocalDate[] dates;
     private final double[] meanLitres;
     private final double[] useLitres;
@@ -31,7 +40,6 @@ public final class DrawnYear implements DailyUse {
         this.firstDate = firstDate;
         this.seed = seed;
         Guard.within(firstDate.getYear(), Days.MIN_YEAR, Days.MAX_YEAR, "firstDate's year");
-        shape = model.cv() == 0 ? Double.POSITIVE_INFINITY : 1 / (model.cv() * model.cv());
         dates = new LocalDate[Guard.within(size, 1, Days.MAX_DAYS, "number of days")];
         meanLitres = new double[size];
         useLitres = new double[size];
@@ -44,12 +52,26 @@ public final class DrawnYear implements DailyUse {
     /** Draws the year with this number, from 0 on; the one drawn before is gone. */
     public DrawnYear draw(long number) {
         RandomStream stream = new RandomStream(seed, number);
+        UseChange change = model.change();
+        double level = logNormal(change.levelSpread(), stream) * StrictMath.exp(-change.levelSpread() * change.levelSpread() / 2);
+        double cv = model.cv() * logNormal(change.scatterSpread(), stream);
+        double shape = 1 / (cv * cv);
+        double shared = shape * Math.min(MOST_SHARED, change.dayCorrelation() / (1 - change.dayCorrelation()));
+        double before = model.cv() == 0 ? 0 : gamma(shared, stream);
         boolean occupied = model.occupancy().first(dates[0], stream);
         for (int i = 0; i < useLitres.length; i++) {
             if (i > 0) {
                 occupied = model.occupancy().next(dates[i], occupied, stream);
             }
-            useLitres[i] = occupied ? meanLitres[i] * factor(stream) : 0;
+            if (model.cv() == 0) {
+                useLitres[i] = occupied ? level * meanLitres[i] : 0;
+            } else if (occupied) {
+                double next = gamma(shared, stream);
+                useLitres[i] = level * meanLitres[i] * (gamma(shape - 2 * shared, stream) + before + next) / shape;
+                before = next;
+            } else {
+                useLitres[i] = 0;
+            }
         }
         return this;
     }
@@ -59,8 +81,12 @@ public final class DrawnYear implements DailyUse {
         return useLitres.clone();
     }
 
-    private double factor(RandomStream stream) {
-        return Double.isInfinite(shape) ? 1 : stream.nextGamma(shape) / shape;
+    private static double logNormal(double spread, RandomStream stream) {
+        return spread == 0 ? 1 : StrictMath.exp(spread * stream.nextNormal());
+    }
+
+    private static double gamma(double shape, RandomStream stream) {
+        return shape > 0 ? stream.nextGamma(shape) : 0;
     }
 
     @Override

@@ -29,6 +29,11 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
     /** Fewer days tell nothing of the family of the distribution. */
     public static final int ASSUMED_LEAST_TO_JUDGE = 20;
 
+    /** The days since the level of use last changed: those that tell what to expect. All of them where it did not. */
+    public MeteredDays latest(MeteredDays days) {
+        return step(days).map(step -> days.since(presence.occupied()[step.lastBefore() + 1])).orElse(days);
+    }
+
     /**
      * The most likely values for the days.
      * <pre>mean(w) = mean of the occupied days of weekday w,   factor(w) = mean(w) / mean over the seven</pre>

@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
  * @param variation scatter of a day about its mean
  * @param monthFactors use of a day of each month over that of the year, January first
  * @param occupancy on which days somebody is at home
- * @param change how far the home departs from this in the long run; a drawn year does not
+ * @param change how far the home departs from this in the long run, and each drawn year
  */
 public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> monthFactors, Occupancy occupancy,
         UseChange change) {

@@ -22,9 +22,9 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
  * Deviation: where the level wanders, months count as four seasons ({@link UseModel#withSeasonsOfMonths}); days that scatter
- * less than {@link MeterRates#LEAST_CV} or more than {@link MeterRates#LARGEST_CV} take three levels and one scatter, of
- * {@link LatticeDay#LEAST_CV} at least; meters that start at once, and rules of the same weekday, which drawn years must tell,
- * take the middle scatter.
+ * less than {@link MeterRates#LEAST_CV} or more than {@link MeterRates#LARGEST_CV} take one scatter, of
+ * {@link LatticeDay#LEAST_CV} at least, the latter three levels as well; meters that start at once, and rules of the same
+ * weekday, which drawn years must tell, take the middle scatter.
  *
  * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
  */
@@ -102,6 +102,7 @@ public final class LongRun {
         List<State> states = new ArrayList<>();
         boolean whole = SteadyRun.isQuick(model);
         boolean one = change.scatterSpread() == 0 || !whole;
+        boolean few = model.cv() > MeterRates.LARGEST_CV;
         for (int side = one ? 0 : -1; side <= (one ? 0 : 1); side++) {
             double scatter = Math.max(change.levelSpread() == 0 ? 0 : LatticeDay.LEAST_CV,
                     model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread()));
@@ -110,9 +111,9 @@ public final class LongRun {
             SteadyRun days = one ? SteadyRun.of(scattering(seen, scatter)) : SteadyRun.coarse(scattering(seen, scatter));
             double ofSums = scatter * change.scatterOfSums();
             SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(seen, ofSums));
-            double[] weights = whole ? WEIGHTS : OUTER_WEIGHTS;
-            double[] factors = levels(change.levelSpread(), whole ? NODES : OUTER_NODES, weights);
-            double[] ofSumsFactors = levels(change.levelSpreadOfSums(), whole ? NODES : OUTER_NODES, weights);
+            double[] weights = few ? OUTER_WEIGHTS : WEIGHTS;
+            double[] factors = levels(change.levelSpread(), few ? OUTER_NODES : NODES, weights);
+            double[] ofSumsFactors = levels(change.levelSpreadOfSums(), few ? OUTER_NODES : NODES, weights);
             double below = weight;
             for (int i = 0; i < factors.length; i++) {
                 double share = factors.length == 1 ? weight : weight * weights[i];

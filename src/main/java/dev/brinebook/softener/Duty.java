@@ -3,6 +3,7 @@ package dev.brinebook.softener;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.VolumeUnit;
@@ -76,6 +77,11 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
     Duty atLevel(double factor) {
         return new Duty(water, hardness, demand, days, longRun.ifItStays().times(factor), standard, reserveStepLitres,
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+    }
+
+    /** Whether the level of use is as uncertain as people alone leave it. */
+    public boolean useIsGuessed() {
+        return demand.model().change().levelSpread() >= UseChange.LEVEL_SPREAD_OF_PEOPLE_ALONE;
     }
 
     /** Use of a mean day, vacant ones included. */

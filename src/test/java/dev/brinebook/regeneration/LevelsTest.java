@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,5 +68,28 @@ class LevelsTest {
         Policy meter = new MeteredDelayed(2_100, 700, 14);
         assertEquals(larger.year(meter, HARDNESS, BED).hardDays(), home.times(1.3).year(meter, HARDNESS, BED).hardDays(), 1e-3);
         assertEquals(larger.meanLitres(), home.times(1.3).meanLitres(), 1e-9);
+    }
+
+    /** Days that scatter little are seen at as many levels as others: 0.981, 0.357 and 0.534 by another program from the same page. */
+    @ParameterizedTest
+    @CsvSource({"0.15, 8, 5, 0.981", "0.2, 7.2, 4, 0.357", "0.249, 7.2, 4, 0.534"})
+    void clocksOfSteadyDaysFeelTheLevelToo(double cv, double bedDays, int clockDays, double hardDays) {
+        LongRun home = LongRun.of(new UseModel(WeekdayMeans.ofWeek(300, 1.09), DayVariation.ofCv(cv)).with(new UseChange(0.18, 0, 0.12)));
+        assertEquals(hardDays, home.hardDaysPerYear(new ClockEveryDays(clockDays), HARDNESS, new Regeneration(
+                bedDays * 300 * HARDNESS / 1000, 1_800, 150, 60)), 0.03);
+    }
+
+    /** Years that are drawn have the same levels, scatter and sums of days: their mean is what is expected, within four errors. */
+    @ParameterizedTest
+    @CsvSource({"0.18, 0.1, 0.12, false", "0.377, 0.237, 0.12, false", "0, 0, 0.12, true", "0, 0.2, 0, true"})
+    void drawnYearsAgreeWithTheLongRun(double level, double scatter, double correlation, boolean byClock) {
+        UseModel model = HOME.with(new UseChange(level, scatter, correlation));
+        Policy policy = byClock ? new ClockEveryDays(5) : new MeteredDelayed(2_100, 600, 14);
+        SimulatedYears years = SimulatedYears.of(new DrawnYears(model, LocalDate.of(2026, 1, 1), 2_000, 7), HARDNESS, BED, policy);
+        YearlyTotals expected = LongRun.of(model).year(policy, HARDNESS, BED);
+        Spread hardDays = years.spread(Totals::hardDays);
+        assertEquals(expected.hardDays(), hardDays.mean(), 4 * hardDays.standardError() + 0.03 * expected.hardDays());
+        Spread regenerations = years.spread(Totals::regenerations);
+        assertEquals(expected.regenerations(), regenerations.mean(), 4 * regenerations.standardError() + 0.2);
     }
 }

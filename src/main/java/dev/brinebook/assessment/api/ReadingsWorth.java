@@ -24,8 +24,8 @@ public record ReadingsWorth(
         @Property(value = "The same as a share of the salt.", max = 100, unit = "%", example = "24") BigDecimal saltSavedPercent,
         @Property("Salt and water of a year at their prices.") Money moneySaved,
         @Property(value = "What they would save, in one sentence.",
-                example = "\"Four weeks of readings of the water meter would save about 24 % of the salt.\"") Message sentence,
-        @Property(value = "How to take them.", example = "\"Write down the register of the water meter every day.\"") Message how) {
+                example = "\"Four weeks of water meter readings would save about 24 % of the salt on average.\"") Message sentence,
+        @Property(value = "How to take them.", example = "\"Write down the reading of the water meter every day.\"") Message how) {
 
     private static final int FOUR_WEEKS = 28;
 
@@ -43,9 +43,10 @@ public record ReadingsWorth(
         long whole = Math.round(percent);
         return new ReadingsWorth(units.mass(saved / 1000), Rounding.answer(percent),
                 Money.of(now.costPerYear() - then.costPerYear(), currency),
-                whole > 0 ? Message.of("Four weeks of readings of the water meter would save about {0} % of the salt.", Text.number(whole))
-                        : Message.of("Four weeks of readings of the water meter would save no salt here."),
-                Message.of("Write down the register of the water meter every day at about the same hour for four weeks, have readMeter"
-                        + " make a household of the readings, and ask again with it."));
+                whole > 0 ? Message.of("Four weeks of water meter readings would save about {0} % of the salt on average.",
+                        Text.number(whole))
+                        : Message.of("Four weeks of water meter readings would save no salt here."),
+                Message.of("Write down the reading of the water meter every day at about the same hour for four weeks; the readings then"
+                        + " take the place of the number of people."));
     }
 }

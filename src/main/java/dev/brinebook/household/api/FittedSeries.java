@@ -6,6 +6,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.HighDay;
 import dev.brinebook.household.HouseholdFit;
+import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.wording.Message;
@@ -17,7 +18,8 @@ final class FittedSeries {
     private FittedSeries() {
     }
 
-    static void explain(HouseholdFit fit, OptionalDouble litresOfPeople, VolumeUnit unit, Explanation explanation) {
+    static void explain(HouseholdFit fit, MeteredDays latest, OptionalDouble litresOfPeople, VolumeUnit unit, Explanation explanation) {
+        explanation.assume("household.dailySeries.from", Message.of("the days from {0} on", latest.firstDate()), Origin.DERIVED);
         explanation.assume("household.dailyUse", mean(fit, litresOfPeople, unit), Origin.DERIVED);
         explanation.assume("household.dayToDayVariation", scatter(fit), Origin.DERIVED);
         explanation.assume("household.occupancy", fit.model().occupancy() instanceof Occupancy.Chain chain

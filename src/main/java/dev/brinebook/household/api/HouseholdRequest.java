@@ -11,7 +11,6 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.HouseholdFit;
@@ -20,6 +19,7 @@ import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.household.UseChange;
+import dev.brinebook.household.UseEstimate;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.api.FlowQuantity;
@@ -64,11 +64,13 @@ public record HouseholdRequest(
         @Property(value = "On which days somebody is at home. Without effect on dailySeries.", fallback = "always")
         OccupancyRequest occupancy,
         @Property(value = "How far the level of use wanders over the seasons and years, or is unknown: standard deviation of its"
-                + " logarithm. 0 for a home that stays as it is.", min = 0, max = UseChange.MAX_LEVEL_SPREAD, example = "0.18",
+                + " logarithm. The mean use stays what was given. A clock, which feels changes of a few weeks as well, counts 1.11 times"
+                + " as much. 0 for a home that stays as it is.", min = 0, max = UseChange.MAX_LEVEL_SPREAD, example = "0.18",
                 fallback = "0.18 for a measured use, 0.16 with monthFactors, 0.377 from people alone, 0 where dayToDayVariation is 0; of"
                 + " dailySeries by its days")
         BigDecimal levelSpread,
-        @Property(value = "How well the scatter of the days is known: standard deviation of its logarithm.", min = 0,
+        @Property(value = "How well the scatter of the days is known: standard deviation of its logarithm. Without effect"
+                + " where dayToDayVariation is less than 0.25 or more than 0.9.", min = 0,
                 max = UseChange.MAX_SCATTER_SPREAD, example = "0.1", fallback = "0.237, or 0 where dayToDayVariation is given or"
                 + " levelSpread is 0; of dailySeries by its days") BigDecimal scatterSpread,
         @Property(value = "Correlation of the uses of days that follow each other: a clock, which adds up days, feels it.", min = 0,
@@ -76,7 +78,7 @@ public record HouseholdRequest(
         BigDecimal dayCorrelation,
         @Property(value = "By how much the mean use may be wrong, as a share of it: what assess tries at both ends. 0 takes it as"
                 + " exact. Without effect elsewhere.", min = 0, max = Demand.MAX_USE_UNCERTAINTY_SHARE, example = "0.1",
-                fallback = "0.2; of dailySeries twice the standard error of its mean") BigDecimal useUncertainty,
+                fallback = "0.2; of dailySeries the spread of its level") BigDecimal useUncertainty,
         @Property(value = "Branches that are left hard, besides the outdoor taps.", maxItems = 3, fallback = "none",
                 example = "[\"kitchenCold\"]") List<SoftenedShare.Branch> leftHard,
         @Property(value = "Mean outdoor use of a day that passes the softener as well.", min = 0,
@@ -170,26 +172,27 @@ public record HouseholdRequest(
     /** By how much the mean use may be wrong, as a share of it. */
     public double useUncertaintyShare(Demand demand, Explanation explanation) {
         if (useUncertainty == null && demand.measured().isPresent()) {
-            double share = uncertaintyShare(demand.measured().get());
-            explanation.assume("household.useUncertainty", Message.of("{0}, twice the standard error of the mean of the days measured",
-                    Text.number(share)), Origin.DERIVED);
+            double share = uncertaintyShare(demand.model().change());
+            explanation.assume("household.useUncertainty", Message.of("{0}, the spread of the level of use", Text.number(share)),
+                    Origin.DERIVED);
             return share;
         }
         return explanation.orDefault("household.useUncertainty", useUncertainty, Demand.ASSUMED_USE_UNCERTAINTY_SHARE,
                 share -> Message.of("{0} of the mean use", share));
     }
 
-    /** The same of days that were measured: twice the standard error of their mean. */
-    static double uncertaintyShare(Days measured) {
-        return Math.min(Demand.MAX_USE_UNCERTAINTY_SHARE, 2 * measured.standardErrorShare());
+    /** The same of days that were measured: the spread of the level that they leave. */
+    static double uncertaintyShare(UseChange byDays) {
+        return Math.min(Demand.MAX_USE_UNCERTAINTY_SHARE, byDays.levelSpread());
     }
 
     /** What to expect of the household that the days were measured in. */
     private UseModel fitted(MeteredDays indoor, Explanation explanation) {
         OptionalDouble byPeople = people == null ? OptionalDouble.empty()
                 : OptionalDouble.of(people * usePerPersonLitres(explanation));
-        HouseholdFit fit = HouseholdFit.of(indoor, byPeople);
-        FittedSeries.explain(fit, byPeople, dailySeries.unit(), explanation);
+        MeteredDays latest = UseEstimate.of(indoor).latest(indoor);
+        HouseholdFit fit = HouseholdFit.of(latest, byPeople);
+        FittedSeries.explain(fit, latest, byPeople, dailySeries.unit(), explanation);
         UseChange byDays = fit.model().change();
         if (levelSpread == null) {
             FittedSeries.explainSpread("household.levelSpread", byDays.levelSpread(), fit, explanation);

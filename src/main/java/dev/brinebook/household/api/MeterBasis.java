@@ -124,8 +124,8 @@ final class MeterBasis {
         Message presence = Message.of("how often somebody leaves and returns from one day to the next, held to the share of days"
                 + " with somebody there");
         explanation.because("/forecast/occupancy", presence, "ANDERSON-GOODMAN");
-        explanation.because("/forecast/useUncertainty", Message.of("twice the standard error of the mean of the days since the level"
-                + " last changed"), "FELLER");
+        explanation.because("/forecast/useUncertainty", Message.of("the spread of the level, of the days since the level last"
+                + " changed"), "DAIAD");
     }
 
     private static void usual(Explanation explanation, Country country) {

@@ -31,10 +31,10 @@ import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.wording.Message;
 import java.time.DayOfWeek;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -104,12 +104,12 @@ public final class ReadMeter {
         Country country = asked.people() == null ? Country.UNITED_STATES
                 : explanation.orDefault("country", asked.country(), Country.UNITED_STATES);
         MeterBasis.explain(explanation, kind, asked.people(), country);
-        Optional<Integer> change = estimate.step(days).map(step -> estimate.presence().occupied()[step.lastBefore() + 1]);
-        MeteredDays like = change.map(days::since).orElse(days);
+        MeteredDays like = estimate.latest(days);
         HouseholdFit fit = HouseholdFit.of(like, asked.people() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(asked.people() * country.usePerPersonLitres()));
-        List<HighDay> highDays = Stream.concat(change.stream().flatMap(first -> HouseholdFit.of(days.until(first),
-                OptionalDouble.empty()).highDays().stream()), fit.highDays().stream()).toList();
+        List<HighDay> highDays = Stream.concat(like == days ? Stream.of() : HouseholdFit.of(days.until(
+                (int) ChronoUnit.DAYS.between(days.firstDate(), like.firstDate())), OptionalDouble.empty()).highDays().stream(),
+                fit.highDays().stream()).toList();
         HouseholdRequest forecast = forecast(like, fit, asked.people(), units, explanation);
         if (history.nightFlow().unceasing().isPresent()) {
             explanation.caution(Caution.LEAK_SUSPECTED);
@@ -117,7 +117,7 @@ public final class ReadMeter {
         List<MeterFinding> findings = MeterFindings.of(history, estimate, highDays, asked.people(), country,
                 units);
         VolumeUnit unit = units.volume(1).unit();
-        return new MeterReadingsAnswer(summary(days, estimate, findings, units), SeriesRequest.of(days, unit),
+        return new MeterReadingsAnswer(summary(days, estimate, fit, findings, units), SeriesRequest.of(days, unit),
                 MeterCoverage.of(rows.count(), notes, history, units), UseEstimates.of(estimate, units),
                 highDays.stream().map(day -> HighDayAnswer.of(day, units)).toList(), asked.people() == null ? null
                         : UsualUse.of(estimate.occupiedMeanLitres(), asked.people(), country, units), forecast,
@@ -169,14 +169,17 @@ public final class ReadMeter {
                 .map(day -> units.volume(model.means().litres(day))).toList(), null, Rounding.answer(model.cv()), null, null,
                 OccupancyRequest.of(model.occupancy()), Rounding.answer(change.levelSpread()),
                 Rounding.answer(change.scatterSpread()), Rounding.answer(change.dayCorrelation()),
-                Rounding.answer(HouseholdRequest.uncertaintyShare(like.filled())), null, null, null, null, null, null);
+                Rounding.answer(HouseholdRequest.uncertaintyShare(change)), null, null, null, null, null, null);
     }
 
-    private static Message summary(MeteredDays days, UseEstimate estimate, List<MeterFinding> findings, AnswerUnits units) {
+    private static Message summary(MeteredDays days, UseEstimate estimate, HouseholdFit fit, List<MeterFinding> findings,
+            AnswerUnits units) {
         Message known = Message.of("{0} of {1} days from {2} are known, with {3} a day on average and a day-to-day variation of"
                 + " {4}, nobody there on {5} % of them.", days.known().length, days.size(), days.firstDate(),
                 Text.of(units.volume(estimate.meanLitres())), Text.number(estimate.occupiedCv()),
                 Text.number(100 * estimate.presence().emptyShare()));
-        return findings.isEmpty() ? known : Message.joined(" ", List.of(known, findings.get(0).message()));
+        Message planned = Message.of("Plan with {0} a day.", Text.of(units.volume(fit.model().meanLitres())));
+        return Message.joined(" ", findings.isEmpty() ? List.of(known, planned)
+                : List.of(known, planned, findings.get(0).message()));
     }
 }

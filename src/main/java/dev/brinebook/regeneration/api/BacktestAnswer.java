@@ -19,8 +19,8 @@ import java.util.List;
 public record BacktestAnswer(
         @Property(value = "Two or three sentences to quote.", example = "\"On your 365 days these settings would have left 2.3 hard"
                 + " days.\"") Message summary,
-        @Property(value = "asPredicted unless the hard days, in whole days, lie outside of usualHardDays.",
-                example = "\"asPredicted\"") UsualHardDays.Verdict verdict,
+        @Property(value = "asPredicted unless hardDaysWithoutThem, in whole days, lies outside of usualHardDays: leaks and"
+                + " fillings are no fault of the settings.", example = "\"asPredicted\"") UsualHardDays.Verdict verdict,
         @Property(value = "Days that were measured.", min = 1, max = Days.MAX_DAYS, unit = "days", example = "365") Integer days,
         @Property(value = "Days among them that were not measured and are left out.", min = 0, max = Days.MAX_DAYS, unit = "days",
                 example = "3") Integer missingDays,

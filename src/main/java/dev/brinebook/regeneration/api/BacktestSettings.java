@@ -46,6 +46,8 @@ public final class BacktestSettings {
 
     /** A mean use that is further off than this share is named as the reason. No source is at hand. */
     private static final double ASSUMED_OTHER_USE_SHARE = 0.10;
+    /** Standard deviations of the level beyond which a use is said to be another though the hard days are usual: one in ten. */
+    private static final double UNUSUAL_DEVIATIONS = 1.645;
 
     /**
      * What was found on the days.
@@ -58,12 +60,23 @@ public final class BacktestSettings {
      * @param withoutThem hard days if these had been held to what is usual
      * @param dailyLitres mean use of these days
      * @param expectedLitres mean use of a day that was expected
+     * @param levelSpread standard deviation of the logarithm of the level that was expected
      */
     private record Found(int known, YearlyTotals seen, YearlyTotals expected, UsualHardDays usual, int exceptional,
-            double withoutThem, double dailyLitres, double expectedLitres) {
+            double withoutThem, double dailyLitres, double expectedLitres, double levelSpread) {
 
         Verdict verdict() {
-            return usual.verdict(seen.hardDays());
+            return usual.verdict(withoutThem);
+        }
+
+        boolean usedUnusually() {
+            double most = Math.max(ASSUMED_OTHER_USE_SHARE, StrictMath.exp(UNUSUAL_DEVIATIONS * levelSpread) - 1);
+            return dailyLitres > (1 + most) * expectedLitres || dailyLitres * (1 + most) < expectedLitres;
+        }
+
+        /** Whether only days of exceptional use make more hard days than are usual. */
+        boolean leaksAlone() {
+            return verdict() != Verdict.MORE_THAN_PREDICTED && usual.verdict(seen.hardDays()) == Verdict.MORE_THAN_PREDICTED;
         }
 
         boolean usedMore() {
@@ -116,30 +129,30 @@ public final class BacktestSettings {
                 : Replay.yearly(exceptional.capped(), hardness, regeneration, policy).in(known).hardDays();
         return new Found(known, seen, duty.year(policy, regeneration).in(known),
                 UsualHardDays.of(duty.demand().model(), policy, hardness, regeneration, known), exceptional.days().size(),
-                without, days.meanLitres(), duty.meanLitres());
+                without, days.meanLitres(), duty.meanLitres(), duty.demand().model().change().levelSpread());
     }
 
     private static Message summary(Found found, Policy policy, AnswerUnits units) {
-        Message first = Message.counted("On your {0} day these settings would have left {1}; {2} were expected, and {3} to {4} are usual.",
-                "On your {0} days these settings would have left {1}; {2} were expected, and {3} to {4} are usual.", found.known(),
-                hardDays(found.seen().hardDays()), shortNumber(found.expected().hardDays()), found.usual().from(),
-                found.usual().to());
+        Message days = hardDays(found.seen().hardDays());
+        Message first = found.usual().to() == 0 && found.seen().hardDays() == 0
+                ? Message.counted("On your {0} day these settings would have left no hard day, as expected.",
+                        "On your {0} days these settings would have left no hard day, as expected.", found.known())
+                : found.usual().to() == 0 ? Message.counted("On your {0} day these settings would have left {1}; none is usual.",
+                        "On your {0} days these settings would have left {1}; none is usual.", found.known(), days)
+                : Message.counted("On your {0} day these settings would have left {1}; {2} were expected, and {3} to {4} are usual.",
+                        "On your {0} days these settings would have left {1}; {2} were expected, and {3} to {4} are usual.",
+                        found.known(), days, shortNumber(found.expected().hardDays()), found.usual().from(), found.usual().to());
         return switch (found.verdict()) {
-            case AS_PREDICTED -> first;
+            case AS_PREDICTED -> found.leaksAlone() ? Message.joined(" ", List.of(first, leaks(found)))
+                    : found.usedUnusually() ? Message.joined(" ", List.of(first, otherUse(found, units))) : first;
             case MORE_THAN_PREDICTED -> Message.joined(" ", List.of(first, more(found, policy, units)));
             case FEWER_THAN_PREDICTED -> Message.joined(" ", List.of(first, fewer(found, units)));
         };
     }
 
     private static Message more(Found found, Policy policy, AnswerUnits units) {
-        if (found.exceptional() > 0 && found.usual().verdict(found.withoutThem()) != Verdict.MORE_THAN_PREDICTED) {
-            return Message.counted("On {0} day more than four times the usual was used: look for a leak or a filling before you"
-                    + " change a setting.", "On {0} days more than four times the usual was used: look for leaks or fillings"
-                    + " before you change a setting.", found.exceptional());
-        }
         if (found.usedMore()) {
-            return Message.of("{0} was used on a mean day instead of the {1} expected: choose the settings again for this use.",
-                    Text.of(units.volume(found.dailyLitres())), Text.of(units.volume(found.expectedLitres())));
+            return otherUse(found, units);
         }
         if (policy.byClock()) {
             return Message.of("The mean use does not explain it: set the clock to fewer days, or the dose higher.");
@@ -147,6 +160,17 @@ public final class BacktestSettings {
         return policy.startsAtOnce()
                 ? Message.of("The mean use does not explain it: set the meter to no more than the bed can soften.")
                 : Message.of("The mean use does not explain it: keep more back, or set the dose higher.");
+    }
+
+    private static Message leaks(Found found) {
+        return Message.counted("On {0} day more than four times the usual was used: look for a leak or a filling before you"
+                + " change a setting.", "On {0} days more than four times the usual was used: look for leaks or fillings"
+                + " before you change a setting.", found.exceptional());
+    }
+
+    private static Message otherUse(Found found, AnswerUnits units) {
+        return Message.of("{0} was used on a mean day instead of the {1} expected: choose the settings again for this use.",
+                Text.of(units.volume(found.dailyLitres())), Text.of(units.volume(found.expectedLitres())));
     }
 
     private static Message fewer(Found found, AnswerUnits units) {

@@ -13,6 +13,7 @@ import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SmallestReserve;
+import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.CapacityBasis;
@@ -49,6 +50,9 @@ public final class ChooseReserve {
             new ReserveRequest(Rule.SAME_WEEKDAY_LARGEST, null, null, null),
             new ReserveRequest(Rule.SAME_WEEKDAY_MEAN, null, null, null));
 
+    /** A difference in salt that is worth words. */
+    private static final int LEAST_PERCENT_SAID = 2;
+
     private ChooseReserve() {
     }
 
@@ -63,14 +67,16 @@ public final class ChooseReserve {
         List<TriedReserve> rules = new ArrayList<>();
         for (ReserveRequest rule : request.rules() == null ? USUAL_RULES : request.rules()) {
             Policy policy = rule.toPolicy(meter.meterVolumeLitres(), duty, meter.overrideDays());
-            rules.add(TriedReserve.of(rule.rule(), policy, duty, regeneration, units));
+            rules.add(TriedReserve.of(rule, policy, duty, regeneration, units));
         }
-        SmallestReserveAnswer smallest = smallest(regeneration, meter, duty, units);
+        Figure litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
+        SmallestReserveAnswer smallest = smallest(litres, regeneration, meter, duty, units);
         explain(given, smallest, units, explanation);
         return new ReserveAnswer(explanation.behindStops(summary(smallest, rules, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
-                units.volume(duty.demand().meanLitres()), units.capacity(regeneration.capacityGrams()),
-                units.volume(meter.meterVolumeLitres()), smallest, learning(regeneration, meter, duty, units, explanation), rules,
+                units.volume(duty.meanLitres()), units.capacity(regeneration.capacityGrams()),
+                units.volume(meter.meterVolumeLitres()), smallest, litres.exists() ? learning(duty.year(
+                delayed(meter, litres.value()), regeneration), regeneration, meter, duty, units, explanation) : null, rules,
                 explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -82,25 +88,37 @@ public final class ChooseReserve {
                 : new ControlRequest(ControlRequest.Kind.METERED_DELAYED, null, null, null, null, null, null, null);
     }
 
-    private static LearningReserve learning(Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units,
+    private static LearningReserve learning(YearlyTotals fixed, Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units,
             Explanation explanation) {
         Figure litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.hardness().totalMgPerL(), regeneration, meter,
                 duty.standard(), duty.reserveStepLitres());
         if (!litres.exists()) {
             return null;
         }
+        YearlyTotals year = duty.longRun().yearOfReserveThatFollowsUse(delayed(meter, litres.value()),
+                duty.hardness().totalMgPerL(), regeneration);
         explanation.because("/learning", Message.of("the same search where the reserve is multiplied by the level of use of the last"
                 + " weeks, half of its weight in the last 56 days at home, taken as known; evidence from metered homes: the promise is"
                 + " kept when a home changes, and 0 to 2 % of the salt saved"), "DAIAD");
-        return new LearningReserve(units.volume(litres.value()), PolicyTotals.of(duty.longRun().yearOfReserveThatFollowsUse(
-                new MeteredDelayed(meter.meterVolumeLitres(), litres.value(), meter.overrideDays()), duty.hardness().totalMgPerL(),
-                regeneration), units), Message.of("A reserve that follows the use of the last eight weeks keeps its promise when the home"
-                + " changes. It hardly saves salt."));
+        return new LearningReserve(units.volume(litres.value()), PolicyTotals.of(year, units), Message.joined(" ", List.of(
+                Message.of("A reserve that follows the use of the last eight weeks keeps its promise when the home changes."),
+                learningSaves(year, fixed))));
     }
 
-    private static SmallestReserveAnswer smallest(Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units) {
+    private static Message learningSaves(YearlyTotals learning, YearlyTotals fixed) {
+        long percent = Math.round(100 * (1 - learning.saltGrams() / fixed.saltGrams()));
+        return Math.abs(percent) < LEAST_PERCENT_SAID || !(fixed.saltGrams() > 0)
+                ? Message.of("It takes about as much salt as a fixed reserve.")
+                : percent > 0 ? Message.of("It takes {0} % less salt than a fixed reserve.", Text.number(percent))
+                : Message.of("It takes {0} % more salt than a fixed reserve.", Text.number(-percent));
+    }
+
+    private static MeteredDelayed delayed(Policy meter, double reserveLitres) {
+        return new MeteredDelayed(meter.meterVolumeLitres(), reserveLitres, meter.overrideDays());
+    }
+
+    private static SmallestReserveAnswer smallest(Figure litres, Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units) {
         BigDecimal wanted = Rounding.answer(duty.standard().hardDaysPerYear());
-        Figure litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
         if (!litres.exists()) {
             return new SmallestReserveAnswer(wanted, null, null, null, null, null, litres.reason(),
                     units.saying(litres.reason()));
@@ -108,7 +126,7 @@ public final class ChooseReserve {
         double busiest = duty.demand().model().busiestMonthMeans().busiestLitres();
         double below = busiest == 0 ? 1
                 : DayVariation.shareOfDaysBelow(duty.demand().variation().cv(), litres.value() / busiest);
-        Policy policy = new MeteredDelayed(meter.meterVolumeLitres(), litres.value(), meter.overrideDays());
+        Policy policy = delayed(meter, litres.value());
         return new SmallestReserveAnswer(wanted, units.volume(litres.value()),
                 Rounding.answer(100 * litres.value() / meter.meterVolumeLitres()), Rounding.answer(below),
                 PolicyTotals.of(duty.year(policy, regeneration), units),
@@ -126,7 +144,9 @@ public final class ChooseReserve {
     }
 
     private static Message hardDays(TriedReserve tried, AnswerUnits units) {
-        Message rule = units.saying(tried.rule());
+        Message rule = tried.rule() == Rule.DAY_PERCENTILE
+                ? Message.of("what {0} % of days stay below", Text.number(100 * tried.probability().doubleValue()))
+                : units.saying(tried.rule());
         BigDecimal mean = Text.number(tried.year().hardDays().doubleValue());
         return tried.reserve() == null ? Message.of("{0}: {1}", rule, mean)
                 : Message.of("{0}, {1}: {2}", rule, Text.of(tried.reserve()), mean);
@@ -137,9 +157,10 @@ public final class ChooseReserve {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/dailyUse", Message.of("indoor use at home times the share that is softened"), "REU-2016");
+        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
+                "REU-2016");
         explanation.because("/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
-        explanation.given("/smallest/hardDaysPerYear");
+        explanation.given("/smallest/hardDaysPerYear", "/rules/*/probability");
         if (smallest.reserve() != null) {
             explanation.because("/smallest/reserve", Message.of("the least number of steps with which hard days keep to"
                     + " the service standard, both as the household is and under stress"), "FELLER");

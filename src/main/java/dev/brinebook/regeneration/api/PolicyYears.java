@@ -39,8 +39,9 @@ public record PolicyYears(
 
     static void explain(String pointer, Explanation explanation) {
         explanation.given(pointer + "/years");
-        explanation.because(pointer, Message.of("drawn days: the mean of their weekday and month times a gamma number of"
-                + " mean 1, nothing on vacant days; bed and controller go on from year to year"), "DAIAD");
+        explanation.because(pointer, Message.of("drawn years, each with a level of use and a scatter of its own: a day is the"
+                + " mean of its weekday and month times a gamma number of mean 1, somewhat like that of the day before, nothing on vacant"
+                + " days; bed and controller go on from year to year"), "DAIAD");
         explanation.because(pointer, Message.of("the numbers come from Philox 4x32, by seed and year: the same in any Java"),
                 "PHILOX");
         explanation.because(pointer, Message.of("percentiles between the years next to them"), "HYNDMAN-FAN");

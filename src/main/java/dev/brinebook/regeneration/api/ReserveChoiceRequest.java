@@ -23,8 +23,8 @@ public record ReserveChoiceRequest(
         @Property(value = "The softener. Of its control, where it is a delayed meter, the hardness, the capacity and the day"
                 + " override are used.", required = true) SoftenerRequest softener,
         @Property(value = "Rules to try.", minItems = 1, maxItems = 12, fallback = "a share of 20 % of the meter volume, a mean"
-                + " day, what a day stays below with probability 0.90 and 0.99, and the largest and the mean of the same weekday"
-                + " in the last four weeks") List<ReserveRequest> rules,
+                + " day, the rule of thumb, what a day stays below with probability 0.90 and 0.99, and the largest and the mean of the"
+                + " same weekday in the last four weeks") List<ReserveRequest> rules,
         @Property("Preferences: the service standard, the step of a reserve, the capacities to count with.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
         @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",

@@ -22,6 +22,8 @@ import java.math.BigDecimal;
 public record TriedReserve(
         @Property(value = "The rule.", example = "\"dayPercentile\"") @TellsKind(others = "fixed")
         ReserveRequest.Rule rule,
+        @Property(value = "The probability that a day stays below what is kept back.", kinds = "dayPercentile", min = 0, max = 1,
+                example = "0.9") BigDecimal probability,
         @Property(value = "What it keeps back. A rule that follows the weekday keeps back another volume each day.",
                 exceptKinds = {"sameWeekdayLargest", "sameWeekdayMean"})
         VolumeQuantity reserve,
@@ -40,9 +42,10 @@ public record TriedReserve(
             + " days; until there are four, what a day of the busiest weekday stays below with a probability of {0}",
             Text.number(ReserveRequest.ASSUMED_PROBABILITY));
 
-    static TriedReserve of(ReserveRequest.Rule rule, Policy policy, Duty duty, Regeneration regeneration, AnswerUnits units) {
+    static TriedReserve of(ReserveRequest request, Policy policy, Duty duty, Regeneration regeneration, AnswerUnits units) {
         YearlyTotals year = duty.year(policy, regeneration);
-        return new TriedReserve(rule, policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
+        return new TriedReserve(request.rule(), request.dayProbability(),
+                policy instanceof MeteredDelayed delayed ? units.volume(delayed.reserveLitres()) : null,
                 Rounding.toThousandth(100 * year.hardDays() / Days.PER_YEAR), PolicyTotals.of(year, units),
                 HardDaysRange.of(duty.hardDays(policy, regeneration)), duty.isServed(policy, regeneration));
     }

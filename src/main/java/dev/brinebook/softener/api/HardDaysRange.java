@@ -18,14 +18,14 @@ public record HardDaysRange(
         BigDecimal yearsWithoutPercent,
         @Property(value = "Hard days of a year as long as this home's use stays at its level; what is expected counts that homes"
                 + " change.", min = 0, max = 366, unit = "days a year", example = "0.4") BigDecimal ifHomeStaysTheSame,
-        @Property(value = "Both in one line.", example = "\"0.4 hard days a year if this home stays as it is, 1 as homes change.\"")
+        @Property(value = "Both in one line.", example = "\"Hard days a year: 0.4 if this home stays as it is, 1 as homes change.\"")
         Message sentence) {
 
     /** The range in the units of the answer. */
     public static HardDaysRange of(HardDays days) {
         BigDecimal stays = Rounding.toThousandth(days.perYearIfItStays());
         return new HardDaysRange(days.percentile5(), days.percentile95(), Rounding.answer(100 * days.yearsWithoutShare()), stays,
-                Message.of("{0} hard days a year if this home stays as it is, {1} as homes change.",
+                Message.of("Hard days a year: {0} if this home stays as it is, {1} as homes change.",
                         Text.number(stays.doubleValue()), Text.number(Rounding.toThousandth(days.perYear()).doubleValue())));
     }
 

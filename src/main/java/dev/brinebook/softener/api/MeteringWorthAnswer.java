@@ -62,14 +62,14 @@ public record MeteringWorthAnswer(
                 + " took less"), "DAIAD");
         double seasonal = worth.saltSavedShare(worth.everySeason());
         double once = worth.saltSavedShare(worth.once());
-        return new MeteringWorthAnswer(sentence(worth, seasonal, once), Rounding.answer(100 * seasonal), Rounding.answer(100 * once),
+        return new MeteringWorthAnswer(sentence(worth, duty, seasonal, once), Rounding.answer(100 * seasonal), Rounding.answer(100 * once),
                 Money.of(worth.everySeason().cost() - worth.meter().cost(), currency),
                 Money.of(worth.once().cost() - worth.meter().cost(), currency), ControlYear.of(worth.everySeason(), units),
                 ControlYear.of(worth.once(), units), worth.onceSet().clock().days(),
                 units.saltDose(worth.onceSet().saltDoseGramsPerLitre()), ControlYear.of(worth.meter(), units));
     }
 
-    private static Message sentence(MeteringWorth worth, double seasonal, double once) {
+    private static Message sentence(MeteringWorth worth, Duty duty, double seasonal, double once) {
         BigDecimal low = Text.number(Math.round(100 * Math.min(seasonal, once)));
         BigDecimal high = Text.number(Math.round(100 * Math.max(seasonal, once)));
         if (!worth.onceSet().keepsStandard()) {
@@ -79,6 +79,9 @@ public record MeteringWorthAnswer(
             return Message.of("A meter saves no salt over a clock that is set right.");
         }
         return low.compareTo(high) == 0 ? Message.of("A meter saves {0} % of the salt of a clock that is set right.", high)
+                : duty.useIsGuessed()
+                ? Message.of("A meter saves {0} to {1} % of the salt of a clock that is set right: less if somebody sets the clock again"
+                        + " every season, more if it is set once for a use that nobody has measured.", low, high)
                 : Message.of("A meter saves {0} to {1} % of the salt of a clock that is set right: less if somebody sets the clock again"
                         + " every season, more if it is set once and left.", low, high);
     }

@@ -69,6 +69,11 @@ public record ReserveRequest(
         };
     }
 
+    /** The probability of a rule that has one, else null. */
+    public BigDecimal dayProbability() {
+        return rule != Rule.DAY_PERCENTILE ? null : probability == null ? BigDecimal.valueOf(ASSUMED_PROBABILITY) : probability;
+    }
+
     private Reserve percentile() {
         return new Reserve.PercentileDay(probability == null ? ASSUMED_PROBABILITY : probability.doubleValue());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.api.Explanation;
+import dev.brinebook.household.Demand;
 import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.SoftenedShare.Branch;
@@ -13,9 +14,11 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -55,33 +58,59 @@ class ForecastTest {
         assertEquals(expected, value, SIX_DIGITS * Math.max(expected, 1e-3), what);
     }
 
+    private static void assertSame(MeterReadingsAnswer answer, Integer people, String home) {
+        HouseholdRequest series = new HouseholdRequest(people, null, null, null, null, answer.days(), null, null, null, null,
+                null, null, null, null, List.of(Branch.TOILETS), null, null, null, null, null);
+        Demand demand = series.toDomain(new Explanation());
+        UseModel expected = demand.model();
+        HouseholdRequest f = answer.forecast();
+        UseModel sent = model(new HouseholdRequest(f.people(), null, null, null, f.weeklyUse(), null, f.dayToDayVariation(),
+                null, null, f.occupancy(), f.levelSpread(), f.scatterSpread(), f.dayCorrelation(), f.useUncertainty(),
+                List.of(Branch.TOILETS), null, null, null, null, null));
+        for (DayOfWeek day : DayOfWeek.values()) {
+            assertNear(expected.means().litres(day), sent.means().litres(day), home + " on " + day);
+        }
+        assertNear(expected.cv(), sent.cv(), home);
+        assertNear(expected.change().levelSpread(), sent.change().levelSpread(), home);
+        assertNear(expected.change().scatterSpread(), sent.change().scatterSpread(), home);
+        assertNear(expected.change().dayCorrelation(), sent.change().dayCorrelation(), home);
+        assertEquals(expected.occupancy() == Occupancy.ALWAYS, sent.occupancy() == Occupancy.ALWAYS, home);
+        assertNear(expected.occupiedShare(), sent.occupiedShare(), home);
+        assertNear(series.useUncertaintyShare(demand, new Explanation()), f.useUncertainty().doubleValue(), home);
+    }
+
     @ParameterizedTest(name = "{0} days, people {1}, {2}")
     @CsvSource({"1,,METRIC", "3,,US", "3,4,METRIC", "10,2,US", "28,3,METRIC", "28,,METRIC", "180,1,US", "365,4,METRIC", "1000,,US"})
     void isTheModelOfItsDays(int size, Integer people, AnswerUnits units) {
-        int compared = 0;
         for (long seed = 1; seed <= 20; seed++) {
-            MeterReadingsAnswer answer = read(litres(size, seed), people, units);
-            boolean cut = answer.findings().stream().anyMatch(finding -> finding.code() == MeterFinding.Code.LEVEL_CHANGED);
-            if (!cut) {
-                compared++;
-                UseModel expected = model(new HouseholdRequest(people, null, null, null, null, answer.days(), null, null, null, null,
-                        null, null, null, null, List.of(Branch.TOILETS), null, null, null, null, null));
-                HouseholdRequest f = answer.forecast();
-                UseModel sent = model(new HouseholdRequest(f.people(), null, null, null, f.weeklyUse(), null, f.dayToDayVariation(),
-                        null, null, f.occupancy(), f.levelSpread(), f.scatterSpread(), f.dayCorrelation(), f.useUncertainty(),
-                        List.of(Branch.TOILETS), null, null, null, null, null));
-                String home = "seed " + seed;
-                for (DayOfWeek day : DayOfWeek.values()) {
-                    assertNear(expected.means().litres(day), sent.means().litres(day), home + " on " + day);
-                }
-                assertNear(expected.cv(), sent.cv(), home);
-                assertNear(expected.change().levelSpread(), sent.change().levelSpread(), home);
-                assertNear(expected.change().scatterSpread(), sent.change().scatterSpread(), home);
-                assertNear(expected.change().dayCorrelation(), sent.change().dayCorrelation(), home);
-                assertEquals(expected.occupancy() == Occupancy.ALWAYS, sent.occupancy() == Occupancy.ALWAYS, home);
-                assertNear(expected.occupiedShare(), sent.occupiedShare(), home);
-            }
+            assertSame(read(litres(size, seed), people, units), people, "seed " + seed);
         }
-        assertTrue(compared >= 10, "only " + compared + " without a change of level");
+    }
+
+    /** Days before the use doubled say little of those to come, whichever way the days are sent. */
+    @Test
+    void countsTheDaysSinceTheLevelChanged() {
+        double[] litres = new double[90];
+        Random random = new Random(3);
+        for (int i = 0; i < litres.length; i++) {
+            litres[i] = (i < 60 ? 360 : 720) * Math.exp(0.2 * random.nextGaussian());
+        }
+        MeterReadingsAnswer answer = read(litres, null, AnswerUnits.METRIC);
+        assertSame(answer, null, "doubled");
+        assertEquals(720, model(answer.forecast()).means().meanLitres(), 60, "the new level");
+    }
+
+    /** The more days, the surer the mean; a leak among them and days exactly alike change nothing of that. */
+    @Test
+    void isSurerWithMoreDays() {
+        double before = 1;
+        for (int size : List.of(1, 3, 7, 28, 84)) {
+            double[] litres = new double[size];
+            Arrays.fill(litres, 350);
+            litres[size / 2] = size > 7 ? 6_000 : 350;
+            double share = read(litres, 3, AnswerUnits.METRIC).forecast().useUncertainty().doubleValue();
+            assertTrue(share > 0.1 && share < before, size + " days: " + share);
+            before = share;
+        }
     }
 }
