@@ -74,7 +74,7 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
     }
 
     /** The same where the household's level stays at so many times the mean. */
-    Duty atLevel(double factor) {
+    public Duty atLevel(double factor) {
         return new Duty(water, hardness, demand, days, longRun.ifItStays().times(factor), standard, reserveStepLitres,
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }

@@ -1,10 +1,16 @@
 package dev.brinebook.softener;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Holds the settings found on a softener against the water, the bed and the household. */
 public final class Review {
+
+    private static final Set<Finding.Code> WRONG_DRAIN = EnumSet.of(Finding.Code.BACKWASH_TOO_STRONG,
+            Finding.Code.BACKWASH_TOO_WEAK);
 
     private Review() {
     }
@@ -22,6 +28,13 @@ public final class Review {
         findings.addAll(CycleReview.of(found, duty));
         findings.sort(Finding.ORDER);
         return List.copyOf(findings);
+    }
+
+    /** The softener with a drain flow that suits its bed: as found, or where that is wrong the one to choose. */
+    public static Softener withRightDrain(Found found, Duty duty) {
+        Softener softener = found.setup().softener();
+        return CycleReview.of(found, duty).stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
+                ? softener.withDrain(OptionalDouble.empty()) : softener;
     }
 
     /** What the settings as found cost in a year against {@code better}. */

@@ -37,20 +37,21 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
         List<ServiceRemedy> remedies = new ArrayList<>();
         if (!choice.best().settings().keepsStandard()) {
             Softener softener = choice.best().dosed().softener();
-            largerBed(softener, duty, cost).ifPresent(remedies::add);
+            largerBed(softener, duty, cost).map(option -> metered(Kind.LARGER_BED, option, duty.hardness().totalMgPerL()))
+                    .ifPresent(remedies::add);
             twin(softener, duty, cost).ifPresent(remedies::add);
             treated(softener, duty, cost).ifPresent(remedies::add);
         }
         return remedies;
     }
 
-    private static Optional<ServiceRemedy> largerBed(Softener softener, Duty duty, RunningCost cost) {
+    /** The smallest standard bed that is larger and keeps to the service standard, metered. */
+    public static Optional<DoseChoice.Option> largerBed(Softener softener, Duty duty, RunningCost cost) {
         return StandardTank.all().stream().filter(tank -> tank.resinLitres() > softener.bed().resinLitres())
                 .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
                         softener.salt(), softener.capacity(), CycleFlows.UNKNOWN))
                 .map(larger -> DoseChoice.cheapest(larger, duty, cost).best())
-                .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst()
-                .map(option -> metered(Kind.LARGER_BED, option, duty.hardness().totalMgPerL()));
+                .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
     }
 
     private static ServiceRemedy metered(Kind kind, DoseChoice.Option option, double hardnessMgPerL) {

@@ -15,7 +15,7 @@ public final class WaterCautions {
     /** Iron above which it stains, mg/L. Source for this and the next: [NSDWR]. */
     public static final double IRON_STAINS_MG_PER_L = 0.3;
     public static final double MANGANESE_STAINS_MG_PER_L = 0.05;
-    private static final double LOWEST_PH = 6.5;
+    static final double LOWEST_PH = 6.5;
     private static final double HIGHEST_PH = 8.5;
     private static final double SOLIDS_TASTE_MG_PER_L = 500;
     /** Iron and manganese from which public plants must treat first, mg/L. Source: [IL-604]. */
@@ -24,13 +24,13 @@ public final class WaterCautions {
     private static final double LOW_DOSE_IRON_MG_PER_L = 2;
     private static final double LOW_DOSE_SOLIDS_MG_PER_L = 750;
     /** Iron and manganese above which the resin is no treatment, mg/L. Source: [NDSU-WQ1031]. */
-    private static final double TREAT_FIRST_MG_PER_L = 10;
+    static final double TREAT_FIRST_MG_PER_L = 10;
     /** Manganese health notice, mg/L. Source: [NH-DWGB-3-8]. */
     private static final double MANGANESE_INFANTS_MG_PER_L = 0.3;
     /** Free chlorine that shortens resin life, mg/L. Source: [CP-RESIN-CARE]. */
     public static final double CHLORINE_HARMS_MG_PER_L = 1;
     /** Turbidity before ion exchange, NTU. Source: [TEN-STATES]. */
-    private static final double TURBIDITY_NTU = 5;
+    static final double TURBIDITY_NTU = 5;
     /** Water that counts as cold, degrees Celsius. Source: [WCP-2023]. */
     public static final double COLD_CELSIUS = 10;
 

@@ -1,0 +1,37 @@
+package dev.brinebook.softener;
+
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.YearlyTotals;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The control that was found, on the same bed, set so that it costs least in the long run while the service standard is kept:
+ * chosen beforehand, without knowing any year, for a home whose use changes.
+ *
+ * @param setup all that is set
+ * @param each what one regeneration restores and uses
+ * @param year what is to be expected of a year
+ * @param keepsStandard whether the service standard is kept
+ * @param everySeason a year of a clock that is set again every season; absent for a meter, which follows the use by itself
+ */
+public record SetRight(Setup setup, Regeneration each, YearlyTotals year, boolean keepsStandard,
+        Optional<MeteringWorth.Control> everySeason) {
+
+    /** The clock of {@code worth}, set once. */
+    public static SetRight ofClock(Softener softener, MeteringWorth worth, Duty duty) {
+        TunedClock clock = worth.onceSet();
+        DosedSoftener dosed = DosedSoftener.designed(softener, clock.saltDoseGramsPerLitre(), duty.water().temperatureCelsius());
+        Setup setup = new Setup(softener, clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR);
+        return new SetRight(setup, dosed.regeneration(), duty.year(clock.clock(), dosed.regeneration()), clock.keepsStandard(),
+                Optional.of(worth.everySeason()));
+    }
+
+    /** A meter with a dose and its settings. */
+    public static SetRight ofMeter(DoseChoice.Option option) {
+        Setup setup = new Setup(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),
+                option.settings().policy(), MeterSettings.REGENERATION_HOUR);
+        return new SetRight(setup, option.dosed().regeneration(), option.year(),
+                option.settings().keepsStandard() && option.holdsEndPoint(), Optional.empty());
+    }
+}

@@ -1,0 +1,47 @@
+package dev.brinebook.verdict;
+
+import dev.brinebook.payback.Outlay;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.MeteringWorth;
+import dev.brinebook.softener.Setup;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A step of the ladder, in this household.
+ *
+ * @param step which
+ * @param option what it comes to; absent where it cannot be taken
+ * @param obstacles why it cannot be taken, or what it lacks
+ * @param overBelow what it is worth over the cheapest step below it that keeps to the service standard
+ * @param overAsFound what it is worth over the softener as found
+ */
+public record Rung(Step step, Optional<Option> option, List<Obstacle> obstacles, Optional<Increment> overBelow,
+        Optional<Increment> overAsFound) {
+
+    /**
+     * What a step comes to.
+     *
+     * @param setup what stands there and how it is set; of two tanks each of them
+     * @param year what is to be expected of a year
+     * @param costPerYear salt and regeneration water of that year, at today's prices
+     * @param outlay what it costs to have, if known
+     * @param everySeason the year of a clock that is set again every season
+     */
+    public record Option(Setup setup, YearlyTotals year, double costPerYear, Optional<Outlay> outlay,
+            Optional<MeteringWorth.Control> everySeason) {
+    }
+
+    public Rung {
+        obstacles = List.copyOf(obstacles);
+    }
+
+    static Rung barred(Step step, Obstacle... obstacles) {
+        return new Rung(step, Optional.empty(), List.of(obstacles), Optional.empty(), Optional.empty());
+    }
+
+    /** Whether it can be taken and keeps to what every step is held to. */
+    public boolean serves() {
+        return option.isPresent() && obstacles.isEmpty();
+    }
+}

@@ -1,0 +1,42 @@
+package dev.brinebook.verdict;
+
+import dev.brinebook.guard.Guard;
+import dev.brinebook.payback.CashFlows;
+import dev.brinebook.payback.Outlay;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.softener.RunningCost;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The money of a verdict.
+ *
+ * @param prices of salt, water and sewer, and how money is carried through the years
+ * @param horizonYears years that count
+ * @param outlays what a step costs to have, as far as known; correcting settings costs nothing but the visit
+ */
+public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
+
+    public Terms {
+        Objects.requireNonNull(prices, "prices");
+        Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
+        outlays = Map.copyOf(outlays);
+    }
+
+    /** What salt and regeneration water cost. */
+    public RunningCost running() {
+        return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
+    }
+
+    /** What a step costs to have; empty when it is not known. */
+    public Optional<Outlay> outlay(Step step) {
+        return step.compareTo(Step.SET_RIGHT) <= 0 ? Optional.of(Outlay.NONE) : Optional.ofNullable(outlays.get(step));
+    }
+
+    /** What a saving of the first year is worth today over the horizon. */
+    double worthToday(double savingPerYear) {
+        return CashFlows.presentValueOfSavings(prices.discountSharePerYear(),
+                CashFlows.growing(savingPerYear, prices.growthSharePerYear(), horizonYears));
+    }
+}

@@ -1,0 +1,47 @@
+package dev.brinebook.verdict;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * The step to take.
+ *
+ * @param step which; {@link Step#REPLACE} too where no bed at hand serves
+ * @param chance that it is the right one, by the chances that it and the steps above it pay; 1 where money does not decide
+ * @param next the first step above it that is not worth its cost, or whose cost is not known
+ */
+public record Verdict(Step step, double chance, Optional<Step> next) {
+
+    private static final double HIGH = 0.9;
+    private static final double MEDIUM = 0.7;
+
+    /** How sure it is. */
+    public enum Confidence {
+        HIGH, MEDIUM, LOW
+    }
+
+    public Confidence confidence() {
+        return chance >= HIGH ? Confidence.HIGH : chance >= MEDIUM ? Confidence.MEDIUM : Confidence.LOW;
+    }
+
+    static Verdict of(Ladder.Climb climb) {
+        if (climb.rung(Step.NONE_NEEDED).obstacles().isEmpty()) {
+            return new Verdict(Step.NONE_NEEDED, 1, Optional.empty());
+        }
+        if (climb.rung(Step.TREAT_FIRST).obstacles().isEmpty()) {
+            return new Verdict(Step.TREAT_FIRST, 1, Optional.empty());
+        }
+        Step step = climb.taken().map(Rung::step).orElse(Step.REPLACE);
+        double chance = chance(climb.rung(step));
+        Optional<Step> next = Stream.of(Step.values()).filter(one -> one.compareTo(step) > 0)
+                .filter(one -> climb.rung(one).serves()).findFirst();
+        double others = next.flatMap(one -> climb.rung(one).overBelow()).map(Increment::chanceOfPaying).orElse(OptionalDouble.empty())
+                .orElse(0);
+        return new Verdict(step, chance * (1 - others), next);
+    }
+
+    private static double chance(Rung rung) {
+        return rung.overBelow().filter(over -> over.worth().isPresent()).map(over -> over.chanceOfPaying().orElse(1)).orElse(1.0);
+    }
+}
