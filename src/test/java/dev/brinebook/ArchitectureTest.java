@@ -38,11 +38,11 @@ class ArchitectureTest {
 
     /** Each may use those before it. */
     private static final List<String> DOMAIN = List.of("wording", "guard", "source", "caution", "randomness", "quantity", "water",
-            "household", "resin", "regeneration", "softener", "payback", "assessment");
+            "household", "resin", "regeneration", "softener", "payback", "verdict", "assessment");
 
     /** Wire records and operations, each of which may use any domain package and those before it. */
     private static final List<String> FEATURE_EDGES = List.of("quantity.api", "water.api", "household.api",
-            "prices.api", "softener.api", "regeneration.api", "resin.api", "payback.api", "assessment.api");
+            "prices.api", "verdict.api", "softener.api", "regeneration.api", "resin.api", "payback.api", "assessment.api");
 
     private static final List<String> EDGE = List.of("api", "sheet", "contract", "agent", "docs", "http", "log");
 

@@ -52,7 +52,8 @@ public record AdviceRange(End low, End high) {
 
     private static End end(Assessment assessment, double hardnessFactor, double useFactor, Prices prices) {
         Duty there = assessment.duty().with(hardnessFactor, useFactor);
-        DoseChoice.Option option = DoseChoice.cheapest(assessment.recommended().dosed().softener(), there, assessment.cost()).best();
+        DoseChoice.Option option = DoseChoice.cheapest(assessment.recommended().dosed().softener(), there, assessment.cost(),
+                assessment.recommended().settings().start()).best();
         Policy policy = option.settings().policy();
         Setup found = assessment.found().setup();
         Setup converted = new Setup(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(), policy,

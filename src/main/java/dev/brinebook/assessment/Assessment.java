@@ -1,7 +1,6 @@
 package dev.brinebook.assessment;
 
 import dev.brinebook.payback.ConvertedYears;
-import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DoseChoice;
@@ -15,13 +14,11 @@ import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
-import dev.brinebook.softener.Softener;
+import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.SoftenedWater;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * The practitioner's whole job on one case: every part from the same water, days and bed, so that none contradicts
@@ -34,14 +31,12 @@ import java.util.Set;
  * @param choice how the dose to set was chosen
  * @param cost what salt and water cost
  * @param years a year as found, metered at the dose as found, and with the recommended settings
+ * @param ladder what to do, step by step
  * @param readiness what the conversion needs
  * @param softened what softening adds to the water
  */
 public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, DoseChoice choice,
-        RunningCost cost, ConvertedYears years, List<Readiness.Check> readiness, SoftenedWater softened) {
-
-    private static final Set<Finding.Code> WRONG_DRAIN = EnumSet.of(Finding.Code.BACKWASH_TOO_STRONG,
-            Finding.Code.BACKWASH_TOO_WEAK);
+        RunningCost cost, ConvertedYears years, Ladder ladder, List<Readiness.Check> readiness, SoftenedWater softened) {
 
     public Assessment {
         findings = List.copyOf(findings);
@@ -54,25 +49,22 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
     }
 
     /** The case, worked out. */
-    public static Assessment of(Found found, Duty duty, Prices prices, Readiness.Site site) {
+    public static Assessment of(Found found, Duty duty, Terms terms, Readiness.Site site) {
         Setup setup = found.setup();
         List<Finding> findings = Review.of(found, duty);
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
         Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN);
-        Softener better = findings.stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
-                ? setup.softener().withDrain(OptionalDouble.empty()) : setup.softener();
-        RunningCost cost = new RunningCost(prices.saltPerKilogram(),
-                prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
-        DoseChoice choice = DoseChoice.cheapest(better, duty, cost);
+        Ladder ladder = Ladder.of(found, duty, terms);
+        DoseChoice choice = ladder.choice().orElseThrow();
         DoseChoice.Option recommended = choice.best();
-        Setup converted = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
+        Setup converted = new Setup(recommended.dosed().softener(), recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
-        Policy meterAtFoundDose = MeterSettings.of(dosed, duty).policy();
+        Policy meterAtFoundDose = MeterSettings.of(dosed, duty, recommended.settings().start()).policy();
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
-        return new Assessment(duty, found, fit, findings, choice, cost,
-                ConvertedYears.of(setup, meterAtFoundDose, converted, duty),
+        return new Assessment(duty, found, fit, findings, choice, terms.running(),
+                ConvertedYears.of(setup, meterAtFoundDose, converted, duty), ladder,
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
                 duty.softenedWith(setup.softener().salt()));
     }

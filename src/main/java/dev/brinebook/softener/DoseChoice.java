@@ -165,6 +165,37 @@ public record DoseChoice(Option best, List<Option> options) {
         return new DoseChoice(best(options, duty), options);
     }
 
+    /**
+     * The least costly option of a meter that starts at once, found sooner: doses in the order of what they cost by the mean use,
+     * until one keeps to all limits; the highest where none does.
+     */
+    public static Option atOnce(Softener softener, Duty duty, RunningCost cost, MeterStart start) {
+        double lowest = lowestPoundsPerCubicFoot(duty.water());
+        List<DosedSoftener> doses = new ArrayList<>();
+        for (int i = 0; i <= stepsFrom(lowest); i++) {
+            double dose = grams(softener, lowest + i * STEP_POUNDS_PER_CUBIC_FOOT);
+            if (softener.capacity().isKnownAt(softener.salt(), dose) && softener.holdsEndPoint(dose)) {
+                doses.add(DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius()));
+            }
+        }
+        Option last = null;
+        for (DosedSoftener dosed : doses.stream().sorted(Comparator.comparingDouble(one -> costPerDay(one, duty, cost))).toList()) {
+            Option option = option(softener, dosed.saltDoseGramsPerLitre(), duty, cost, start, 0);
+            if (option.serves() && option.isEfficient(duty)) {
+                return option;
+            }
+            last = last == null || dosed.saltDoseGramsPerLitre() > last.dosed().saltDoseGramsPerLitre() ? option : last;
+        }
+        return last != null ? last : option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost, start, 0);
+    }
+
+    /** By the capacity over the mean use, or by the override where that comes first. */
+    private static double costPerDay(DosedSoftener dosed, Duty duty, RunningCost cost) {
+        double days = Math.min(MeterSettings.overrideDays(duty), 1000 * dosed.capacityGrams() / duty.settingMgPerL()
+                / Math.max(Double.MIN_NORMAL, duty.meanLitres()));
+        return cost.ofRegeneration(dosed.saltGrams(), dosed.cycle().waterLitres()) / days;
+    }
+
     private static Option best(List<Option> options, Duty duty) {
         return least(candidates(options, duty).stream()).orElseThrow();
     }

@@ -38,6 +38,11 @@ public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGr
         return of(dosed, duty, MeterStart.DELAYED, 0);
     }
 
+    /** The same for a meter of either kind. */
+    public static MeterSettings of(DosedSoftener dosed, Duty duty, MeterStart start) {
+        return of(dosed, duty, start, 0);
+    }
+
     /**
      * The same for a meter of either kind, looking at {@code likelyReserveLitres} first.
      *

@@ -60,7 +60,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     }
 
     private static Optional<ServiceRemedy> twin(Softener softener, Duty duty, RunningCost cost) {
-        DoseChoice.Option best = DoseChoice.cheapest(softener, duty, cost, MeterStart.TWIN).best();
+        DoseChoice.Option best = DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN);
         return best.settings().keepsStandard() ? Optional.of(metered(Kind.TWIN_BEDS, best, duty.hardness().totalMgPerL()))
                 : Optional.empty();
     }

@@ -82,7 +82,7 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         if (start == MeterStart.TWIN) {
             climb.bar(Step.IMPROVE, Obstacle.TWIN_ALREADY);
         } else {
-            SetRight twin = SetRight.ofMeter(DoseChoice.cheapest(softener, duty, terms.running(), MeterStart.TWIN).best());
+            SetRight twin = SetRight.ofMeter(DoseChoice.atOnce(softener, duty, terms.running(), MeterStart.TWIN));
             climb.add(Step.IMPROVE, option(twin.setup(), twin.year(), terms, Step.IMPROVE, Optional.empty()), twin.keepsStandard());
         }
         replace(climb, choice, duty, terms);

@@ -2,6 +2,7 @@ package dev.brinebook.verdict;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.payback.CashFlows;
+import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.softener.RunningCost;
@@ -18,10 +19,18 @@ import java.util.Optional;
  */
 public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
 
+    /** A valve is expected to last longer; a household stays about so long. */
+    public static final int ASSUMED_HORIZON_YEARS = Conversion.ASSUMED_HORIZON_YEARS;
+
     public Terms {
         Objects.requireNonNull(prices, "prices");
         Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
         outlays = Map.copyOf(outlays);
+    }
+
+    /** A step that is paid for once, as long as the horizon. */
+    public static Outlay paidOnce(double cost, double rebate, int horizonYears) {
+        return new Outlay(cost, rebate, Math.min(Outlay.MAX_LIFE_YEARS, horizonYears));
     }
 
     /** What salt and regeneration water cost. */

@@ -33,7 +33,7 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
             return new Verdict(Step.TREAT_FIRST, 1, Optional.empty());
         }
         Step step = climb.taken().map(Rung::step).orElse(Step.REPLACE);
-        double chance = chance(climb.rung(step));
+        double chance = chance(climb.rung(step), climb);
         Optional<Step> next = Stream.of(Step.values()).filter(one -> one.compareTo(step) > 0)
                 .filter(one -> climb.rung(one).serves()).findFirst();
         double others = next.flatMap(one -> climb.rung(one).overBelow()).map(Increment::chanceOfPaying).orElse(OptionalDouble.empty())
@@ -41,7 +41,9 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
         return new Verdict(step, chance * (1 - others), next);
     }
 
-    private static double chance(Rung rung) {
-        return rung.overBelow().filter(over -> over.worth().isPresent()).map(over -> over.chanceOfPaying().orElse(1)).orElse(1.0);
+    /** That it pays over what is below it and over what was found; 1 where it is needed to keep to the standard. */
+    private static double chance(Rung rung, Ladder.Climb climb) {
+        return rung.overBelow().filter(over -> climb.rung(over.over()).serves()).map(over -> Math.min(over.chanceOfPaying().orElse(1),
+                rung.overAsFound().map(found -> found.chanceOfPaying().orElse(1)).orElse(1.0))).orElse(1.0);
     }
 }

@@ -29,6 +29,7 @@ import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
@@ -56,7 +57,7 @@ class AssessmentTest {
         Found found = new Found(new Setup(softener, DOSE, Map.of(), policy, 2), DOSE,
                 new Found.Meter(NONE, NONE, policy.meterVolumeLitres()), NONE);
         Optional<Boolean> yes = Optional.of(true);
-        return Assessment.of(found, duty(), PRICES, new Readiness.Site(yes, OptionalDouble.of(siteDrainLitresPerMinute), yes,
+        return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()), new Readiness.Site(yes, OptionalDouble.of(siteDrainLitresPerMinute), yes,
                 OptionalDouble.of(0.025), yes, yes, yes, yes, yes, OptionalDouble.of(5)));
     }
 

@@ -10,6 +10,7 @@ import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.Money;
@@ -31,6 +32,9 @@ import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SiteRequest.WasteWater;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
@@ -79,17 +83,19 @@ public final class Assess {
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.wasteWater() == WasteWater.SEPTIC_SYSTEM, explanation);
-        Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, prices,
+        Terms terms = ConversionRequest.terms(request.conversion(), prices);
+        Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Salt salt = given.found().softener().salt();
         Cycle cycle = assessment.recommended().dosed().cycle();
         warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
-        ConversionWorth worth = ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), units,
+        ConversionWorth worth = !assessment.found().policy().byClock() ? null : ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), units,
                 explanation);
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
-        return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, worth, units)),
+        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
+        return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList(), settings,
@@ -142,24 +148,17 @@ public final class Assess {
         return Arrays.stream(CommissioningStep.values()).map(units::saying).toList();
     }
 
-    private static Message summary(Assessment assessment, RecommendedSettings settings, ConversionWorth worth,
+    private static Message summary(Assessment assessment, RecommendedSettings settings, VerdictAnswer verdict,
             AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
-        Message hardness = Text.of(units.hardness(assessment.duty().hardness().totalMgPerL()));
-        sentences.add(assessment.fit().fits() ? Message.of("The water counts as {0}; the softener fits.", hardness)
-                : Message.of("The water counts as {0}; the softener does not fit: {1}.", hardness,
-                        units.saying(assessment.fit().shortcomings().get(0))));
-        sentences.add(set(settings));
-        List<DoseChoice.Limit> unmet = new ArrayList<>(assessment.choice().unmet(assessment.duty()));
-        unmet.remove(DoseChoice.Limit.INTERVAL);
-        if (!unmet.isEmpty()) {
-            sentences.add(Message.of("No salt dose keeps to all limits: {0}.",
-                    Message.joined("; ", unmet.stream().map(units::saying).toList())));
+        sentences.add(verdict.sentence());
+        if (!assessment.fit().fits()) {
+            sentences.add(Message.of("The softener does not fit: {0}.", Message.joined("; ",
+                    assessment.fit().shortcomings().stream().map(units::saying).toList())));
         }
-        Money saved = worth.firstYearSaving().total();
-        sentences.add(worth.payback() != null ? worth.payback().sentence() : saved.value().signum() < 0
-                ? Message.of("The first year costs {0} more.", new Money(saved.value().negate(), saved.unit()).inWords())
-                : Message.of("The first year saves {0}.", saved.inWords()));
+        boolean metered = verdict.step() == Step.CONVERT
+                || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();
+        sentences.add(metered ? set(settings) : verdict.action());
         return Message.joined(" ", sentences);
     }
 

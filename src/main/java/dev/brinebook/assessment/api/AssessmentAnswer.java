@@ -11,6 +11,7 @@ import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
 import dev.brinebook.wording.Message;
@@ -19,6 +20,7 @@ import java.util.List;
 @About("The whole job on one case, every part from the same water, days and bed.")
 public record AssessmentAnswer(
         @Property(value = "One sentence to quote.", example = "\"Set 28 gpg.\"") Message summary,
+        @Property("What to do, step by step.") VerdictAnswer verdict,
         @Property("Hardness once iron and manganese count, line by line.") HardnessLines hardness,
         @Property("What the household asks of the softener.") DemandAnswer demand,
         @Property("Whether the softener that stands there fits, at the dose it gets.") FitAnswer fit,
@@ -31,7 +33,7 @@ public record AssessmentAnswer(
         @Property(value = "What to do, in order, when the controller is put into service.",
                 example = "[\"Run a tap and see that the meter counts.\"]") List<Message> commissioning,
         @Property("What is to be expected of a year as found, and of one metered.") YearComparison year,
-        @Property("What converting is worth.") ConversionWorth conversion,
+        @Property(value = "What converting is worth.", optional = "when the controller is metered already") ConversionWorth conversion,
         @Property(value = "What the uncertainty of the hardness test does to this.",
                 optional = "when the test is taken as exact") AdviceRangeAnswer testUncertainty,
         @Property(value = "What the uncertainty of the use does to this.",

@@ -1,13 +1,13 @@
 package dev.brinebook.assessment.api;
 
 import dev.brinebook.api.CautionAnswer;
-import dev.brinebook.payback.api.PaybackFigures;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.sheet.Paper;
 import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Shown;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.verdict.api.RungAnswer;
 import dev.brinebook.wording.Message;
 import dev.brinebook.wording.Wording;
 import java.util.ArrayList;
@@ -20,8 +20,8 @@ import java.util.stream.Stream;
  * The answer on two pages, one for the customer and one for the installer. Every number is one of the answer and says where
  * it stands there.
  */
-record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> water, boolean fits, List<Row> changes,
-        List<Row> year, List<Row> money, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
+record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits, List<Row> changes,
+        List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
         List<Caution> cautions) {
 
     static final String HTML = "text/html";
@@ -30,6 +30,8 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
             + " payback and cautions; for the installer each setting with its reason, the steps, what to check before and after,"
             + " and room for readings and a signature. Its numbers are those of the JSON answer, of which it leaves out the rest."
             + " The paper is US Letter, or A4 where units is metric.";
+
+    private static final Shown NOT_KNOWN = new Shown(null, "–");
 
     /** A condition, how it stands, and what to do where it is not met. */
     record Check(Message wanted, SheetWords state, List<Message> whenNotMet) {
@@ -55,10 +57,23 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
     }
 
     private static AssessmentSheet of(AssessmentAnswer answer) {
-        return new AssessmentSheet(SheetWords.all(), answer, water(answer), answer.fit().fits(), changes(answer), year(answer),
-                answer.conversion().payback() == null ? List.of() : money(answer.conversion().payback()), settings(answer),
-                steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
+        return new AssessmentSheet(SheetWords.all(), answer, ladder(answer), water(answer), answer.fit().fits(), changes(answer),
+                settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
                 answer.cautions().stream().map(Caution::of).toList());
+    }
+
+    /** The steps that can be taken; a cost that is not given, and what the first step saves, stay empty. */
+    private static List<Row> ladder(AssessmentAnswer answer) {
+        List<RungAnswer> rungs = answer.verdict().ladder();
+        return IntStream.range(0, rungs.size()).filter(i -> rungs.get(i).settings() != null).mapToObj(i -> {
+            RungAnswer rung = rungs.get(i);
+            String at = "/verdict/ladder/" + i;
+            return Row.of(rung.name(), new Shown(at + "/hardDays", rung.hardDays()), new Shown(at + "/salt", rung.salt()),
+                    new Shown(at + "/costPerYear", rung.costPerYear()),
+                    rung.firstCost() == null ? NOT_KNOWN : new Shown(at + "/firstCost", rung.firstCost()),
+                    rung.overBelow() == null ? NOT_KNOWN
+                            : new Shown(at + "/overBelow/savedPerYear", rung.overBelow().savedPerYear()));
+        }).toList();
     }
 
     private static List<Row> water(AssessmentAnswer answer) {
@@ -84,30 +99,6 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
             return Row.of(answer.findings().get(i).why(), new Shown(at + "/set", answer.findings().get(i).set()),
                     new Shown(at + "/shouldBe", answer.findings().get(i).shouldBe()));
         }).toList();
-    }
-
-    private static List<Row> year(AssessmentAnswer answer) {
-        YearComparison year = answer.year();
-        return List.of(
-                pair(Message.of("Regenerations"), "regenerations", year.asFound().regenerations(), year.metered().regenerations()),
-                pair(Message.of("Salt"), "salt", year.asFound().salt(), year.metered().salt()),
-                pair(Message.of("Water of regenerations"), "water", year.asFound().water(), year.metered().water()),
-                pair(Message.of("Days on which hard water passes"), "hardDays", year.asFound().hardDays(), year.metered().hardDays()),
-                Row.of(Message.of("Bags of salt to buy"), new Shown("/year/saltAsFound/bags", year.saltAsFound().bags()),
-                        new Shown("/year/saltMetered/bags", year.saltMetered().bags())));
-    }
-
-    private static List<Row> money(PaybackFigures payback) {
-        String at = "/conversion/payback";
-        return List.of(row(Message.of("Left to pay after any rebate"), at + "/investment", payback.investment()),
-                row(Message.of("Saved in the first year"), at + "/firstYearSaving/total", payback.firstYearSaving().total()),
-                payback.simplePaybackYears().value() == null
-                        ? row(Message.of("Years until it is paid back"), at + "/simplePaybackYears/why",
-                                payback.simplePaybackYears().why())
-                        : row(Message.of("Years until it is paid back"), at + "/simplePaybackYears/value",
-                                payback.simplePaybackYears().value()),
-                row(Message.of("Gain over the whole time looked at, at today's worth"), at + "/netPresentValue",
-                        payback.netPresentValue()));
     }
 
     private static List<Row> settings(AssessmentAnswer answer) {
@@ -149,9 +140,5 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
 
     private static Row row(Message label, String at, Object value) {
         return Row.of(label, new Shown(at, value));
-    }
-
-    private static Row pair(Message label, String name, Object found, Object advised) {
-        return Row.of(label, new Shown("/year/asFound/" + name, found), new Shown("/year/metered/" + name, advised));
     }
 }

@@ -35,7 +35,8 @@ public record ConversionWorth(
                 request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), explanation),
                 prices), prices, currency, "/conversion/payback", explanation);
         return new ConversionWorth(MoneyLines.of(years.saved(prices), currency),
-                MoneyLines.of(years.savedByMetering(prices), currency), MeteringWorthAnswer.of(assessment.recommended(),
-                        assessment.duty(), assessment.cost(), currency, units, "/conversion/overClockSetRight", explanation), figures);
+                MoneyLines.of(years.savedByMetering(prices), currency), MeteringWorthAnswer.of(
+                        assessment.ladder().worth().orElseThrow(), assessment.duty(), currency, units, "/conversion/overClockSetRight",
+                        explanation), figures);
     }
 }

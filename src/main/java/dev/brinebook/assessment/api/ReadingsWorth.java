@@ -34,7 +34,7 @@ public record ReadingsWorth(
         UseModel model = duty.demand().model();
         Duty known = duty.with(model.with(HouseholdFit.afterDays(FOUR_WEEKS, model.cv(), true)));
         DoseChoice.Option now = assessment.recommended();
-        DoseChoice.Option then = DoseChoice.cheapest(now.dosed().softener(), known, assessment.cost()).best();
+        DoseChoice.Option then = DoseChoice.cheapest(now.dosed().softener(), known, assessment.cost(), now.settings().start()).best();
         double saved = now.year().saltGrams() - then.year().saltGrams();
         double percent = now.year().saltGrams() > 0 ? 100 * saved / now.year().saltGrams() : 0;
         explanation.because("/readings", Message.of("the same choice with level and scatter of the use as sure as {0} days of readings"

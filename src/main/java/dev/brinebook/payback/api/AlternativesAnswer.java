@@ -7,6 +7,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.List;
 @About("Ways of going on, side by side.")
 public record AlternativesAnswer(
         @Property(value = "One sentence to quote.", example = "\"The metered controller costs least.\"") Message summary,
+        @Property("What to do with the softener as found, step by step.") VerdictAnswer verdict,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,
         @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
         @Property(value = "Name of the alternative that the others are held against.", example = "\"as it is\"")

@@ -10,6 +10,7 @@ import dev.brinebook.household.Days;
 import dev.brinebook.payback.Bills;
 import dev.brinebook.payback.Comparison;
 import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
@@ -19,10 +20,15 @@ import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Found;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
@@ -30,7 +36,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Which way of going on is worth it, for whom, and how sure that is. */
 public final class CompareAlternatives {
@@ -60,7 +68,9 @@ public final class CompareAlternatives {
         Bills bills = bills(request, priced, prices, duty, horizon, explanation);
         RunningCost running = new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
-        Ways ways = new Ways(request, given, running, explanation);
+        Found found = request.softener().found(given, explanation);
+        Ladder ladder = Ladder.of(found, duty, new Terms(prices, horizon, outlays(request, horizon)));
+        Ways ways = new Ways(request, given, running, found.setup());
         List<Way> all = request.alternatives().stream().map(ways::of).toList();
         int baseline = baseline(request);
         Comparison comparison = new Comparison(all, baseline, duty, bills);
@@ -73,12 +83,31 @@ public final class CompareAlternatives {
         String cheapest = all.stream().filter(way -> comparison.setup(way).isPresent())
                 .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
-        return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers)),
+        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
+        return new AlternativesAnswer(explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(),
+                summary(comparison, cheapest, answers)))), verdict,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
-                MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, running).best(), duty, running,
-                        priced.currency(), units, "/meterOverClockSetRight", explanation),
+                ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, priced.currency(), units, "/meterOverClockSetRight",
+                        explanation)).orElse(null),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    /** What the first alternative of a kind costs to have. */
+    private static Map<Step, Outlay> outlays(AlternativesRequest request, int horizonYears) {
+        Map<Step, Outlay> outlays = new EnumMap<>(Step.class);
+        for (AlternativeRequest asked : request.alternatives()) {
+            Step step = switch (asked.kind()) {
+                case METERED -> Step.CONVERT;
+                case TWIN_BEDS -> Step.IMPROVE;
+                case REPLACEMENT -> Step.REPLACE;
+                default -> null;
+            };
+            if (step != null) {
+                outlays.putIfAbsent(step, Terms.paidOnce(asked.outlay().investment(), 0, horizonYears));
+            }
+        }
+        return outlays;
     }
 
     private static int baseline(AlternativesRequest request) {

@@ -6,6 +6,7 @@ import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.wording.Message;
 import java.util.List;
 
@@ -13,6 +14,7 @@ import java.util.List;
 public record ConversionPaybackAnswer(
         @Property(value = "One sentence to quote.",
                 example = "\"Converting saves 113.47 USD in the first year and pays back in 3.1 years.\"") Message summary,
+        @Property(value = "What to do, step by step.", optional = "when the use of both sides is given") VerdictAnswer verdict,
         @Property("How the two sides were compared.") Comparison comparedBy,
         @Property("A year as it stands.") YearlyUseAnswer asFound,
         @Property("A year after the change.") YearlyUseAnswer converted,

@@ -8,11 +8,15 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.Map;
 
 @About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
 public record ConversionRequest(
@@ -59,6 +63,13 @@ public record ConversionRequest(
         int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
                 count -> Message.of("{0} years", count));
         return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
+    }
+
+    /** Prices, horizon and cost for a verdict; {@code conversion} may be null. */
+    public static Terms terms(ConversionRequest conversion, Prices prices) {
+        int years = conversion == null ? Conversion.ASSUMED_HORIZON_YEARS : conversion.yearsOrAssumed();
+        return new Terms(prices, years, conversion == null ? Map.of() : Map.of(Step.CONVERT,
+                Terms.paidOnce(conversion.netCost(), 0, years)));
     }
 
     /** Over how many years it is looked at. */

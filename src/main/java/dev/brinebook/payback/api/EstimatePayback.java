@@ -13,10 +13,14 @@ import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Found;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.wording.Message;
 import java.util.Currency;
@@ -42,7 +46,7 @@ public final class EstimatePayback {
     /** What the two sides use, and how that is told. */
     private record Sides(YearlyUse asFound, YearlyUse converted, YearlyUseAnswer asFoundAnswer,
             YearlyUseAnswer convertedAnswer, boolean counted, Comparison comparedBy, SavingByChange byChange,
-            MeteringWorthAnswer overClock) {
+            MeteringWorthAnswer overClock, VerdictAnswer verdict) {
     }
 
     private EstimatePayback() {
@@ -62,7 +66,8 @@ public final class EstimatePayback {
         tellEvidence(explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         cautionOfDischarge(request.prices(), explanation);
-        return new ConversionPaybackAnswer(explanation.behindStops(figures.sentence()), sides.comparedBy(), sides.asFoundAnswer(),
+        return new ConversionPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
+                : Message.joined(" ", List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(), sides.comparedBy(), sides.asFoundAnswer(),
                 sides.convertedAnswer(),
                 YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
                 sides.byChange(), sides.overClock(),
@@ -80,14 +85,15 @@ public final class EstimatePayback {
         return new Sides(asFound, converted,
                 YearlyUseAnswer.given(asFound, request.asFound().regenerationsPerYear() != null, units),
                 YearlyUseAnswer.given(converted, request.converted().regenerationsPerYear() != null, units), counted,
-                Comparison.ANNUAL_AVERAGES, null, null);
+                Comparison.ANNUAL_AVERAGES, null, null, null);
     }
 
     private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
             Explanation explanation) {
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
-        Setup found = request.softener().found(given, explanation).setup();
+        Found asFound = request.softener().found(given, explanation);
+        Setup found = asFound.setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
         Message how = Message.of("expected regenerations of a year times the salt and water of one");
         explanation.because("/asFound", how, "FELLER");
@@ -98,13 +104,15 @@ public final class EstimatePayback {
         if (years.asFound().totals().hardDays() > most || years.converted().totals().hardDays() > most) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
-        MeteringWorthAnswer overClock = MeteringWorthAnswer.of(DoseChoice.cheapest(found.softener(), duty, cost).best(), duty, cost,
-                currency, units, "/overClockSetRight", explanation);
+        Terms terms = ConversionRequest.terms(request.conversion(), prices);
+        Ladder ladder = Ladder.of(asFound, duty, terms);
+        MeteringWorthAnswer overClock = ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, currency, units,
+                "/overClockSetRight", explanation)).orElse(null);
+        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, currency, units, "/verdict", explanation);
         return new Sides(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()),
                 YearlyUseAnswer.tried(years.asFound(), units), YearlyUseAnswer.tried(years.converted(), units), true,
                 Comparison.WHOLE_DAYS, request.meteredSaltDose() == null ? null
-                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation), overClock);
+                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation), overClock, verdict);
     }
 
     private static void tellEvidence(Explanation explanation) {

@@ -26,11 +26,11 @@ final class Ways {
     private final RunningCost cost;
     private final Setup found;
 
-    Ways(AlternativesRequest request, SoftenerCase given, RunningCost cost, Explanation explanation) {
+    Ways(AlternativesRequest request, SoftenerCase given, RunningCost cost, Setup found) {
         this.request = request;
         this.given = given;
         this.cost = cost;
-        found = request.softener().found(given, explanation).setup();
+        this.found = found;
     }
 
     Way of(AlternativeRequest asked) {
@@ -42,9 +42,9 @@ final class Ways {
         return switch (asked.kind()) {
             case AS_FOUND -> duty -> List.of(Possible.of(asFound(duty), duty));
             case TUNED_CLOCK -> this::tuned;
-            case METERED -> metered(found.softener(), MeterStart.DELAYED);
-            case REPLACEMENT -> metered(softener(asked), MeterStart.DELAYED);
-            case TWIN_BEDS -> metered(softener(asked), MeterStart.TWIN);
+            case METERED -> metered(found.softener());
+            case REPLACEMENT -> metered(softener(asked));
+            case TWIN_BEDS -> twin(softener(asked));
             case NO_SOFTENING -> duty -> List.of();
         };
     }
@@ -59,11 +59,17 @@ final class Ways {
                 clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR), duty)).toList();
     }
 
-    private Function<Duty, List<Possible>> metered(Softener softener, MeterStart start) {
-        return duty -> DoseChoice.cheapest(softener, duty, cost, start).candidates(duty).stream()
-                .map(option -> new Possible(new Setup(softener, option.dosed().saltDoseGramsPerLitre(), Map.of(),
-                        option.settings().policy(), MeterSettings.REGENERATION_HOUR), option.dosed().regeneration(),
-                        option.year())).toList();
+    private Function<Duty, List<Possible>> metered(Softener softener) {
+        return duty -> DoseChoice.cheapest(softener, duty, cost).candidates(duty).stream().map(Ways::possible).toList();
+    }
+
+    private Function<Duty, List<Possible>> twin(Softener softener) {
+        return duty -> List.of(possible(DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN)));
+    }
+
+    private static Possible possible(DoseChoice.Option option) {
+        return new Possible(new Setup(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),
+                option.settings().policy(), MeterSettings.REGENERATION_HOUR), option.dosed().regeneration(), option.year());
     }
 
     /** The new softener, its resin new; or beds like the one that stands there. */

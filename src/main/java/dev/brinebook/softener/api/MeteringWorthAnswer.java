@@ -53,7 +53,12 @@ public record MeteringWorthAnswer(
     /** The worth of metering a softener, its basis below {@code pointer}. */
     public static MeteringWorthAnswer of(DoseChoice.Option meter, Duty duty, RunningCost cost, Currency currency, AnswerUnits units,
             String pointer, Explanation explanation) {
-        MeteringWorth worth = MeteringWorth.of(meter, duty, cost);
+        return of(MeteringWorth.of(meter, duty, cost), duty, currency, units, pointer, explanation);
+    }
+
+    /** The same where it was worked out already. */
+    public static MeteringWorthAnswer of(MeteringWorth worth, Duty duty, Currency currency, AnswerUnits units, String pointer,
+            Explanation explanation) {
         explanation.because(pointer, Message.of("clock and meter on the same bed, each at the salt dose and setting that cost least"
                 + " while the service standard is kept as homes change; the seasonal clock is set anew for each of three levels of"
                 + " use"), "FELLER");

@@ -5,6 +5,8 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
@@ -13,9 +15,14 @@ import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
+import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.verdict.api.VerdictAnswer;
+import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
+import java.util.Map;
 
 /** What is wrong with the settings found on a softener. */
 public final class ReviewSettings {
@@ -45,7 +52,11 @@ public final class ReviewSettings {
         Setup.Year year = found.setup().year(duty);
         explain(given, year, units, explanation);
         SettingFinding.explain(faults, units, "/findings", explanation);
-        return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), findings,
+        PricesRequest priced = PricesRequest.orNone(request.prices());
+        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        Ladder ladder = Ladder.of(found, duty, new Terms(prices, Terms.ASSUMED_HORIZON_YEARS, Map.of()));
+        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
+        return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), verdict, findings,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(year, units), explanation.cautions(),

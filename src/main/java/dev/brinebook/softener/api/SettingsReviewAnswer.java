@@ -7,6 +7,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.List;
 @About("What is wrong with the settings found.")
 public record SettingsReviewAnswer(
         @Property(value = "One sentence to quote.", example = "\"3 settings should be changed.\"") Message summary,
+        @Property("What to do, step by step.") VerdictAnswer verdict,
         @Property("Every setting that should be another, gravest first.") List<SettingFinding> findings,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,
         @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,

@@ -7,7 +7,6 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
-import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -25,6 +24,10 @@ import dev.brinebook.softener.Sizing.Candidate;
 import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
+import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
@@ -62,7 +65,9 @@ public final class SizeSoftener {
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
                 : Message.of("the cheapest to run, for each candidate"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
-        RunningCost cost = runningCost(prices, duty.water(), explanation);
+        Terms terms = new Terms(prices.toDomain(duty.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL, false, explanation),
+                Terms.ASSUMED_HORIZON_YEARS, Map.of());
+        RunningCost cost = terms.running();
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
         warn(duty, salt, ranked, explanation);
         explain(request, ranked, units, explanation);
@@ -74,10 +79,12 @@ public final class SizeSoftener {
                     prices.currency()));
         }
         boolean found = ranked.get(0).fit().fits();
+        VerdictAnswer verdict = VerdictAnswer.of(Ladder.withoutSoftener(ranked.get(0).option(), found, duty, terms), duty,
+                prices.currency(), units, "/verdict", explanation);
         Message why = found ? Choice.why(ranked, units) : Choice.whyNone(ranked, units);
         String choice = found ? ranked.get(0).candidate().name() : null;
-        return new SizingAnswer(explanation.behindStops(found
-                ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why),
+        return new SizingAnswer(explanation.behindStops(verdict.step() == Step.NONE_NEEDED || verdict.step() == Step.TREAT_FIRST
+                ? verdict.sentence() : found ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why), verdict,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
@@ -92,11 +99,6 @@ public final class SizeSoftener {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
                 explanation);
-    }
-
-    private static RunningCost runningCost(PricesRequest request, WaterAnalysis water, Explanation explanation) {
-        Prices prices = request.toDomain(water.supply() == WaterAnalysis.Supply.PRIVATE_WELL, false, explanation);
-        return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
     }
 
     private static List<Candidate> candidates(SizingRequest request, Salt salt, Duty duty, OptionalDouble dose,

@@ -7,6 +7,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.List;
 @About("The candidates, ranked, and the choice.")
 public record SizingAnswer(
         @Property(value = "One sentence to quote.", example = "\"Take the 10 x 54 in.\"") Message summary,
+        @Property("Whether a softener is needed, and what first.") VerdictAnswer verdict,
         @Property("Hardness once iron and manganese count.") HardnessLines hardness,
         @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
         @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,

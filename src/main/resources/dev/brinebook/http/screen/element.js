@@ -200,7 +200,7 @@
       const row = (label, value, unit) => value === undefined ? [] : [make('dt', {}, label),
         make('dd', {}, make('data', { value }, numbers.format(value)), unit ? ` ${unit}` : '')];
       const why = answer.basis.filter(each => /^\/(hardness\/(compensated|iron)|dailyUse|dailyLoad)$|^\/candidates\/\*\/(rank|capacity|daysBetweenRegenerations|saltPerYear|waterPerYear)$/.test(each.pointer));
-      this.#say(make('p', { class: 'label' }, answer.choice ? words.takes : words.nearest), make('p', { class: 'choice' }, best.sku), make('p', {}, answer.why),
+      this.#say(make('p', { class: 'label' }, answer.choice ? words.takes : words.nearest), make('p', { class: 'choice' }, best.sku), ...(answer.verdict.step === 'noneNeeded' || answer.verdict.step === 'treatFirst' ? [make('p', { class: 'choice' }, answer.verdict.sentence)] : []), make('p', {}, answer.why),
         make('dl', {}, ...row(words.days, best.daysBetweenRegenerations), ...row(words.salt, best.saltPerYear?.value, best.saltPerYear?.unit),
           ...row(words.water, best.waterPerYear?.value, best.waterPerYear?.unit)),
         make('h3', {}, words.cautions), make('p', { class: 'soft' }, words.local),

@@ -2,7 +2,7 @@
 import { INVENTED, at, converted, fromAddress, put, toAddress, toCurl, toSheet } from './case.js';
 import * as charts from './charts.js';
 import { label, language } from './labels.js';
-import { FIELDS, facts, make, number, shown } from './parts.js';
+import { FIELDS, facts, make, number, shown, table } from './parts.js';
 import { Refused, ask } from './service.js';
 
 const PAUSE_MS = 250;
@@ -119,6 +119,11 @@ function trouble(errors, fault) {
 function write(answer) {
   const { hardness, demand, fit, settings, year, conversion } = answer;
   fill($('summary'), answer.summary);
+  const from = index => `/verdict/ladder/${index}`;
+  fill($('ladder'), table(label('ladder'), ['step', 'hardDays', 'perYear', 'costNow', 'overBelow'].map(label), answer.verdict.ladder
+    .map((rung, index) => [rung, index]).filter(([rung]) => rung.settings).map(([rung, index]) => [rung.step === answer.verdict.step ? make('strong', {}, rung.name) : rung.name,
+      shown(rung.hardDays, `${from(index)}/hardDays`), shown(rung.costPerYear, `${from(index)}/costPerYear`),
+      rung.firstCost && shown(rung.firstCost, `${from(index)}/firstCost`), rung.overBelow && shown(rung.overBelow.savedPerYear, `${from(index)}/overBelow/savedPerYear`)])));
   const caution = each => make('li', { class: each.severity }, each.message);
   fill($('warnings'), ...answer.cautions.filter(each => each.severity !== 'info').map(caution));
   fill($('cautions'), ...answer.cautions.map(caution));

@@ -1,0 +1,164 @@
+package dev.brinebook.verdict.api;
+
+import dev.brinebook.api.Text;
+import dev.brinebook.payback.AgainstBaseline;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.verdict.Increment;
+import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Rung;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A verdict as a practitioner would say it to a customer. */
+final class VerdictInWords {
+
+    private static final MathContext SPOKEN = new MathContext(2, RoundingMode.HALF_EVEN);
+
+    private final Ladder ladder;
+    private final Duty duty;
+    private final Currency currency;
+    private final AnswerUnits units;
+
+    VerdictInWords(Ladder ladder, Duty duty, Currency currency, AnswerUnits units) {
+        this.ladder = ladder;
+        this.duty = duty;
+        this.currency = currency;
+        this.units = units;
+    }
+
+    private Rung taken() {
+        return ladder.rung(ladder.verdict().step());
+    }
+
+    Message sentence() {
+        Message hardness = Text.of(units.hardness(duty.hardness().totalMgPerL()));
+        return switch (ladder.verdict().step()) {
+            case NONE_NEEDED -> Message.of("With {0} the water is soft. A softener would change little.", hardness);
+            case TREAT_FIRST -> Message.of("Treat the water before softening it: {0}.", Message.joined("; ",
+                    ladder.treatments().stream().map(units::saying).toList()));
+            case AS_FOUND -> Message.of("Leave the softener as it is: no change pays for itself.");
+            case SET_RIGHT -> corrected();
+            case CONVERT -> larger(Message.of("Convert to a metered controller"), Message.of("no setting of the clock keeps the water"
+                    + " soft often enough"));
+            case IMPROVE -> larger(Message.of("Add a second tank"), Message.of("no setting of this softener keeps the water soft often"
+                    + " enough"));
+            case REPLACE -> replaced();
+        };
+    }
+
+    private Message corrected() {
+        Rung.Option right = taken().option().orElseThrow();
+        Rung asFound = ladder.rung(Step.AS_FOUND);
+        if (asFound.serves()) {
+            return Message.of("Correct the settings, free: {0} a year less.", whole(taken().overAsFound().orElseThrow().savedPerYear()));
+        }
+        double more = right.costPerYear() - asFound.option().orElseThrow().costPerYear();
+        Message days = Message.of("Correct the settings: hard water on about {0} instead of {1}", days(right.year().hardDays()),
+                days(asFound.option().orElseThrow().year().hardDays()));
+        return more > 0 ? Message.of("{0}, for {1} a year more.", days, whole(more))
+                : Message.of("{0}, and {1} a year less.", days, whole(-more));
+    }
+
+    private Message larger(Message what, Message need) {
+        Optional<Increment> over = least(taken());
+        Optional<BigDecimal> years = over.flatMap(Increment::worth).map(AgainstBaseline::simplePaybackYears)
+                .filter(figure -> figure.exists()).map(figure -> BigDecimal.valueOf(figure.value()).round(SPOKEN));
+        if (taken().overBelow().map(below -> !ladder.rung(below.over()).serves()).orElse(true)) {
+            return Message.of("{0}: {1}.", what, need);
+        }
+        if (over.get().savedPerYear() <= 0) {
+            return Message.of("{0}: hard water on about {1} instead of {2}, for {3} a year more.", what,
+                    days(taken().option().orElseThrow().year().hardDays()),
+                    days(ladder.rung(Step.AS_FOUND).option().orElseThrow().year().hardDays()), whole(-over.get().savedPerYear()));
+        }
+        Message saved = over.get().over() == Step.SET_RIGHT
+                ? Message.of("it saves {0} a year over the corrected settings", whole(over.get().savedPerYear()))
+                : Message.of("it saves {0} a year", whole(over.get().savedPerYear()));
+        Message worth = years.isPresent() ? Message.of("{0}: {1} and pays back in {2}.", what, saved,
+                Message.counted("{0} year", "{0} years", years.get())) : Message.of("{0}: {1}.", what, saved);
+        return ladder.rung(Step.AS_FOUND).serves() ? worth : Message.joined(" ", List.of(worth,
+                Message.of("Hard water passes on about {0} instead of {1}.", days(taken().option().orElseThrow().year().hardDays()),
+                        days(ladder.rung(Step.AS_FOUND).option().orElseThrow().year().hardDays()))));
+    }
+
+    /** What it is worth over the step below or over what was found, whichever is less: nothing is credited twice. */
+    private static Optional<Increment> least(Rung rung) {
+        return Stream.concat(rung.overBelow().stream(), rung.overAsFound().stream())
+                .min(Comparator.comparingDouble(Increment::savedPerYear));
+    }
+
+    private Message replaced() {
+        Rung replacement = ladder.rung(Step.REPLACE);
+        if (ladder.rung(Step.AS_FOUND).option().isEmpty()) {
+            return replacement.serves() ? Message.of("A softener with {0} of resin keeps the water soft.", resin(replacement))
+                    : Message.of("No softener that was tried keeps the water soft often enough.");
+        }
+        return replacement.serves() ? Message.of("Replace the softener: no setting of this one keeps the water soft often enough, and {0}"
+                + " of resin does.", resin(replacement))
+                : Message.of("No setting of this softener keeps the water soft often enough, and no standard size does.");
+    }
+
+    private Message resin(Rung rung) {
+        return Text.of(units.resinVolume(rung.option().orElseThrow().setup().softener().bed().resinLitres()));
+    }
+
+    Message action() {
+        return switch (ladder.verdict().step()) {
+            case NONE_NEEDED -> Message.of("Buy no softener for the hardness of this water.");
+            case TREAT_FIRST -> Message.of("Have the treatment chosen from a full water test, then ask again with the treated water.");
+            case AS_FOUND -> Message.of("Change nothing.");
+            default -> taken().option().map(option -> Message.of("Set it to {0}.", SettingsInWords.of(option.setup(), units)))
+                    .orElseGet(() -> Message.of("Have the water treated, or the use of soft water reduced."));
+        };
+    }
+
+    List<Message> wouldChange() {
+        List<Message> changes = new ArrayList<>();
+        Step step = ladder.verdict().step();
+        if (step == Step.NONE_NEEDED || step == Step.TREAT_FIRST) {
+            return changes;
+        }
+        least(taken()).filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
+                .investment() > 0).ifPresent(over -> changes.add(Message.of("It stops paying if it costs more than {0}.",
+                whole(over.worthUpTo()))));
+        ladder.verdict().next().map(ladder::rung).flatMap(rung -> rung.overBelow().filter(over -> over.worthUpTo() > 0)
+                .map(over -> pays(rung.step(), over))).ifPresent(changes::add);
+        taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.worth().isPresent()
+                && !(over.savedPerYearOverSeasonal().getAsDouble() > 0)).ifPresent(over -> changes.add(Message.of("It saves nothing over a"
+                + " clock that somebody sets again every season.")));
+        if (duty.useIsGuessed()) {
+            changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
+        }
+        return List.copyOf(changes);
+    }
+
+    private Message pays(Step step, Increment over) {
+        Message limit = whole(over.worthUpTo());
+        return switch (step) {
+            case CONVERT -> Message.of("Converting pays if it costs less than {0}.", limit);
+            case IMPROVE -> Message.of("A second tank pays if it costs less than {0}.", limit);
+            default -> Message.of("Replacing pays if it costs less than {0}.", limit);
+        };
+    }
+
+    /** Money to the whole unit: nobody knows it better. */
+    private Message whole(double amount) {
+        return new Money(BigDecimal.valueOf(amount).setScale(0, RoundingMode.HALF_EVEN), currency.getCurrencyCode()).inWords();
+    }
+
+    private static Message days(double perYear) {
+        BigDecimal spoken = BigDecimal.valueOf(perYear).setScale(perYear < 10 ? 1 : 0, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return Message.counted("{0} day a year", "{0} days a year", spoken.scale() < 0 ? spoken.setScale(0) : spoken);
+    }
+}
