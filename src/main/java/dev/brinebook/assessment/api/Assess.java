@@ -10,7 +10,7 @@ import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.payback.api.ConversionRequest;
+import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.Money;

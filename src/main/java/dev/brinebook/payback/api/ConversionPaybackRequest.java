@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;

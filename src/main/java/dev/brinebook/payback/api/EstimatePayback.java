@@ -9,6 +9,7 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
+import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.DoseChoice;

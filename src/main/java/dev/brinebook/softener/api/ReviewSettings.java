@@ -6,6 +6,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.resin.CapacityModel;
@@ -16,13 +17,11 @@ import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.verdict.Ladder;
-import dev.brinebook.verdict.Terms;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
-import java.util.Map;
 
 /** What is wrong with the settings found on a softener. */
 public final class ReviewSettings {
@@ -54,7 +53,7 @@ public final class ReviewSettings {
         SettingFinding.explain(faults, units, "/findings", explanation);
         PricesRequest priced = PricesRequest.orNone(request.prices());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
-        Ladder ladder = Ladder.of(found, duty, new Terms(prices, Terms.ASSUMED_HORIZON_YEARS, Map.of()));
+        Ladder ladder = Ladder.of(found, duty, ConversionRequest.terms(request.conversion(), prices));
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), verdict, findings,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),

@@ -1,4 +1,4 @@
-package dev.brinebook.payback.api;
+package dev.brinebook.prices.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
@@ -10,7 +10,6 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
-import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
