@@ -54,7 +54,7 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         List<Finding> findings = Review.of(found, duty);
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
-        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN);
+        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN, setup.year(duty).totals());
         Ladder ladder = Ladder.of(found, duty, terms);
         DoseChoice choice = ladder.choice().orElseThrow();
         DoseChoice.Option recommended = choice.best();

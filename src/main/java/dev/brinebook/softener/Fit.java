@@ -4,10 +4,12 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.NoAnswer;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ServiceFlow;
+import dev.brinebook.water.Treatment;
 import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,23 +20,28 @@ import java.util.OptionalDouble;
  *
  * @param dosed the softener at the dose
  * @param dailyLoadGrams hardness that a mean day loads on the resin, grams as CaCO3
- * @param intervalDays days of mean use that the capacity lasts; none when nothing is used
+ * @param fullChargeDays days of mean use that the capacity lasts; none when nothing is used
+ * @param intervalDays mean days between regenerations to be expected; none when it never regenerates
  * @param continuous how the lasting flow stands to its limit
  * @param peak how the short peaks stand to theirs
  * @param lines how the salt and water stand to the published lines
  * @param shortcomings why it does not fit, empty when it does
  */
-public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDays, FlowCheck continuous, FlowCheck peak,
-        List<EfficiencyLine.Verdict> lines, List<Shortcoming> shortcomings) {
+public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure fullChargeDays, Figure intervalDays, FlowCheck continuous,
+        FlowCheck peak, List<EfficiencyLine.Verdict> lines, List<Shortcoming> shortcomings) {
 
     /** Days of mean use beyond which a bed stands too long: twice the usual day override. */
     public static final int ASSUMED_LONGEST_INTERVAL_DAYS = 28;
+
+    private static final double ROUNDING = 1e-6;
 
     /** Why a softener does not fit, said as one plain sentence without a full stop. */
     public enum Shortcoming implements Worded {
         INTERVAL_TOO_SHORT("even at the highest salt dose that is recommended the capacity does not last the fewest days between"
                 + " regenerations that are aimed at"),
         LEAKS_ABOVE_END_POINT("at this salt dose more hardness leaks through than the end point allows"),
+        WATER_UNTREATED("the water must be treated before it can be softened"),
+        RUNS_HARD("as it is set, hard water passes on more days than the service standard allows"),
         SERVICE_STANDARD_NOT_MET("even regenerated every night it lets hard water pass on more days than the service standard"
                 + " allows"),
         CONTINUOUS_FLOW_TOO_HIGH("the lasting flow is more than the bed or its rating takes"),
@@ -106,10 +113,19 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
         shortcomings = List.copyOf(shortcomings);
     }
 
-    /** How {@code dosed} stands to {@code duty}, started by demand or by a clock. */
+    /** How {@code dosed} stands to {@code duty} with the settings of a meter that suit it. */
     public static Fit of(DosedSoftener dosed, Duty duty, boolean demandStarted, Ratings ratings) {
+        return of(dosed, duty, demandStarted, ratings, duty.year(MeterSettings.of(dosed, duty).policy(), dosed.regeneration()));
+    }
+
+    /**
+     * How {@code dosed} stands to {@code duty}, started by demand or by a clock.
+     *
+     * @param year what is to be expected of a year as it is set
+     */
+    public static Fit of(DosedSoftener dosed, Duty duty, boolean demandStarted, Ratings ratings, YearlyTotals year) {
         double load = duty.dailyLoadGrams();
-        Figure interval = load > 0 ? Figure.of(dosed.capacityGrams() / load) : Figure.none(NoAnswer.NEVER_REGENERATES);
+        Figure fullCharge = load > 0 ? Figure.of(dosed.capacityGrams() / load) : Figure.none(NoAnswer.NEVER_REGENERATES);
         ResinBed bed = dosed.softener().bed();
         double celsius = duty.water().temperatureCelsius();
         Demand demand = duty.demand();
@@ -119,9 +135,9 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
                 ServiceFlow.peakBounds(bed, celsius).get(0), ratings.peakLitresPerMinute(), celsius);
         var performance = new EfficiencyLine.Performance(dosed.saltEfficiencyGramsPerGram(),
                 dosed.cycle().waterLitresPerKilogram(dosed.capacityGrams()), demandStarted,
-                interval.exists() ? interval.value() : Double.MAX_VALUE);
-        return new Fit(dosed, load, interval, continuous, peak, EfficiencyLine.standings(performance),
-                shortcomings(dosed, duty, interval, continuous, peak));
+                fullCharge.exists() ? fullCharge.value() : Double.MAX_VALUE);
+        return new Fit(dosed, load, fullCharge, year.intervalDays(), continuous, peak, EfficiencyLine.standings(performance),
+                shortcomings(dosed, duty, fullCharge, year, continuous, peak));
     }
 
     /**
@@ -130,18 +146,21 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
      */
     public boolean largerThanNeeded() {
         return continuous.bedVolumesPerHour() < ServiceFlow.GUIDE_LOW_BED_VOLUMES_PER_HOUR
-                || intervalDays.exists() && intervalDays.value() > ASSUMED_LONGEST_INTERVAL_DAYS;
+                || fullChargeDays.exists() && fullChargeDays.value() > ASSUMED_LONGEST_INTERVAL_DAYS;
     }
 
     public boolean fits() {
         return shortcomings.isEmpty();
     }
 
-    private static List<Shortcoming> shortcomings(DosedSoftener dosed, Duty duty, Figure interval, FlowCheck continuous,
-            FlowCheck peak) {
+    private static List<Shortcoming> shortcomings(DosedSoftener dosed, Duty duty, Figure fullCharge, YearlyTotals year,
+            FlowCheck continuous, FlowCheck peak) {
         List<Shortcoming> found = new ArrayList<>();
         ResinBed bed = dosed.softener().bed();
-        if (interval.exists() && !(largestCapacityGrams(dosed) >= duty.minimumIntervalDays() * duty.dailyLoadGrams())) {
+        if (!Treatment.neededBy(duty.water()).isEmpty()) {
+            found.add(Shortcoming.WATER_UNTREATED);
+        }
+        if (fullCharge.exists() && !(largestCapacityGrams(dosed) >= duty.minimumIntervalDays() * duty.dailyLoadGrams())) {
             found.add(Shortcoming.INTERVAL_TOO_SHORT);
         }
         if (!dosed.softener().holdsEndPoint(dosed.saltDoseGramsPerLitre())) {
@@ -149,6 +168,8 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure intervalDay
         }
         if (!MeterSettings.of(dosed, duty).keepsStandard()) {
             found.add(Shortcoming.SERVICE_STANDARD_NOT_MET);
+        } else if (year.hardDays() > duty.standard().hardDaysPerYear() * (1 + ROUNDING)) {
+            found.add(Shortcoming.RUNS_HARD);
         }
         if (!continuous.withinLimit()) {
             found.add(Shortcoming.CONTINUOUS_FLOW_TOO_HIGH);

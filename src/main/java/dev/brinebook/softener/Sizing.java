@@ -70,6 +70,6 @@ public final class Sizing {
                 : Optional.of(DoseChoice.cheapest(candidate.softener(), duty, cost));
         DoseChoice.Option option = choice.map(DoseChoice::best).orElseGet(() ->
                 DoseChoice.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost));
-        return new Ranked(candidate, option, choice, Fit.of(option.dosed(), duty, true, candidate.ratings()));
+        return new Ranked(candidate, option, choice, Fit.of(option.dosed(), duty, true, candidate.ratings(), option.year()));
     }
 }

@@ -57,8 +57,8 @@ class AssessmentTest {
         Found found = new Found(new Setup(softener, DOSE, Map.of(), policy, 2), DOSE,
                 new Found.Meter(NONE, NONE, policy.meterVolumeLitres()), NONE);
         Optional<Boolean> yes = Optional.of(true);
-        return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()), new Readiness.Site(yes, OptionalDouble.of(siteDrainLitresPerMinute), yes,
-                OptionalDouble.of(0.025), yes, yes, yes, yes, yes, OptionalDouble.of(5)));
+        return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()), new Readiness.Site(yes,
+                OptionalDouble.of(siteDrainLitresPerMinute), yes, OptionalDouble.of(0.025), yes, yes, yes, yes, yes, OptionalDouble.of(5)));
     }
 
     private static Duty duty() {

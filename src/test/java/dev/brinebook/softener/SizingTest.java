@@ -48,7 +48,7 @@ class SizingTest {
                 Fit.Ratings.UNKNOWN);
         assertEquals(32_000, CapacityUnit.GRAIN.fromBase(fit.dosed().capacityGrams()), 1e-6, "nameplate end: common practice");
         assertEquals(7_500, CapacityUnit.GRAIN.fromBase(fit.dailyLoadGrams()), 1e-6, "WQP, Sizing Softeners, 2009");
-        assertEquals(4.27, fit.intervalDays().value(), 0.005, "WQP, Sizing Softeners, 2009");
+        assertEquals(4.27, fit.fullChargeDays().value(), 0.005, "WQP, Sizing Softeners, 2009");
         assertEquals(2_000, SaltEfficiencyUnit.GRAIN_PER_POUND.fromBase(fit.dosed().saltEfficiencyGramsPerGram()), 1e-6,
                 "30,000 gr for 15 lb: common practice; WQP prints 2,133 for 32,000 gr of the same 15 lb");
         assertTrue(fit.fits(), fit.shortcomings().toString());
@@ -78,7 +78,7 @@ class SizingTest {
     void hasNoIntervalWhereNothingIsUsed() {
         Duty unused = Softeners.duty(20, 0, 0, 0);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
-        assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Ratings.UNKNOWN).intervalDays().exists());
+        assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Ratings.UNKNOWN).fullChargeDays().exists());
         assertEquals(365 / 14.0, choice.best().year().regenerations(), 1e-9, "override every 14 days");
     }
 
@@ -153,8 +153,8 @@ class SizingTest {
         for (int people = 1; people <= 10; people++) {
             Fit fit = Fit.of(DosedSoftener.designed(softener, 8 * Softeners.POUND_PER_CUBIC_FOOT, 12),
                     Softeners.duty(20, 0, 60 * people, 0), true, Fit.Ratings.UNKNOWN);
-            assertTrue(fit.intervalDays().value() <= before, people + " people");
-            before = fit.intervalDays().value();
+            assertTrue(fit.fullChargeDays().value() <= before, people + " people");
+            before = fit.fullChargeDays().value();
         }
     }
 

@@ -13,7 +13,6 @@ import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.quantity.api.Money;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.SaltStore;
@@ -22,7 +21,6 @@ import dev.brinebook.regeneration.api.RefillSetting;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Typesetter;
-import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.api.DoseTradeOff;
@@ -91,8 +89,8 @@ public final class Assess {
         Cycle cycle = assessment.recommended().dosed().cycle();
         warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
-        ConversionWorth worth = !assessment.found().policy().byClock() ? null : ConversionWorth.of(assessment, request.conversion(), prices, priced.currency(), units,
-                explanation);
+        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(), prices,
+                priced.currency(), units, explanation) : null;
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,

@@ -20,8 +20,8 @@ import java.util.stream.Stream;
  * The answer on two pages, one for the customer and one for the installer. Every number is one of the answer and says where
  * it stands there.
  */
-record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits, List<Row> changes,
-        List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
+record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits,
+        List<Row> changes, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
         List<Caution> cautions) {
 
     static final String HTML = "text/html";
@@ -84,7 +84,7 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
                 row(Message.of("Softened water on a mean day"), "/demand/dailyUse", answer.demand().dailyUse()),
                 row(Message.of("Capacity that a regeneration restores, as found"), "/fit/capacity", answer.fit().capacity())));
         if (answer.fit().daysBetweenRegenerations() != null) {
-            rows.add(row(Message.of("Days that it lasts on average"), "/fit/daysBetweenRegenerations",
+            rows.add(row(Message.of("Days between regenerations"), "/fit/daysBetweenRegenerations",
                     answer.fit().daysBetweenRegenerations()));
         }
         rows.add(row(Message.of("Sodium that softening adds"), "/softenedWater/addedSodium", answer.softenedWater().addedSodium()));

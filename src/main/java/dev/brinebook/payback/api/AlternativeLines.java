@@ -62,7 +62,8 @@ final class AlternativeLines {
 
     private static Fit fit(Setup setup, Duty duty) {
         return Fit.of(new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
-                setup.cycle(duty.water().temperatureCelsius())), duty, !setup.policy().byClock(), Fit.Ratings.UNKNOWN);
+                setup.cycle(duty.water().temperatureCelsius())), duty, !setup.policy().byClock(), Fit.Ratings.UNKNOWN,
+                setup.year(duty).totals());
     }
 
     private static List<BreakEvenAnswer> breakEvens(Comparison comparison, Way way, Integer people, Currency currency,

@@ -12,10 +12,8 @@ import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
 import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
-import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
@@ -68,8 +66,8 @@ public final class EstimatePayback {
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         cautionOfDischarge(request.prices(), explanation);
         return new ConversionPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
-                : Message.joined(" ", List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(), sides.comparedBy(), sides.asFoundAnswer(),
-                sides.convertedAnswer(),
+                : Message.joined(" ", List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
+                sides.comparedBy(), sides.asFoundAnswer(), sides.convertedAnswer(),
                 YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
                 sides.byChange(), sides.overClock(),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);

@@ -5,6 +5,8 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 
 /** Puts a ranking into sentences. */
@@ -29,9 +31,8 @@ final class Choice {
         if (!best.fit().intervalDays().exists()) {
             return Message.of("It fits: nothing is used.");
         }
-        BigDecimal days = Text.number(best.fit().intervalDays().value());
-        return Message.counted("It fits: its capacity lasts {0} day of mean use.",
-                "It fits: its capacity lasts {0} days of mean use.", days);
+        BigDecimal days = BigDecimal.valueOf(best.fit().intervalDays().value()).round(new MathContext(2, RoundingMode.HALF_EVEN));
+        return Message.counted("It fits: about {0} day between regenerations.", "It fits: about {0} days between regenerations.", days);
     }
 
     private static Message against(List<Ranked> ranked, AnswerUnits units) {

@@ -37,8 +37,10 @@ public record FitAnswer(
                 optional = "when capacity is counted by the table, which does not tell it") HardnessQuantity startLeakage,
         @Property(value = "Hardness of all the softened water of a run, mixed.",
                 optional = "when capacity is counted by the table, which does not tell it") HardnessQuantity meanLeakage,
-        @Property(value = "Days of mean use that the capacity lasts.", optional = "when nothing is used", example = "5.2",
-                unit = "days") BigDecimal daysBetweenRegenerations,
+        @Property(value = "Mean days between regenerations to be expected, as it is set.", optional = "when it never regenerates",
+                example = "4.1", unit = "days") BigDecimal daysBetweenRegenerations,
+        @Property(value = "Days of mean use that a full charge lasts.", optional = "when nothing is used", example = "5.2",
+                unit = "days") BigDecimal fullChargeDays,
         @Property("The lasting flow against what the bed takes.") FlowCheckAnswer continuousFlow,
         @Property("The short peaks against what the bed takes.") FlowCheckAnswer peakFlow,
         @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
@@ -60,6 +62,7 @@ public record FitAnswer(
                 cycle.map(one -> units.hardness(one.startLeakageMgPerL())).orElse(null),
                 cycle.map(one -> units.hardness(one.meanLeakageMgPerL())).orElse(null),
                 fit.intervalDays().exists() ? Rounding.answer(fit.intervalDays().value()) : null,
+                fit.fullChargeDays().exists() ? Rounding.answer(fit.fullChargeDays().value()) : null,
                 FlowCheckAnswer.of(fit.continuous(), units), FlowCheckAnswer.of(fit.peak(), units),
                 units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.waterPerCapacity(dosed.cycle().waterLitresPerKilogram(dosed.capacityGrams())),
@@ -75,7 +78,8 @@ public record FitAnswer(
         explanation.because(pointer + "/freeboardShare", Message.of("height of the tank less depth of the bed, over that"
                 + " depth"), "CP-HYDRAULICS");
         explanation.because(pointer + "/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
-        explanation.because(pointer + "/daysBetweenRegenerations", Message.of("capacity over daily load"), "WQP-2009");
+        explanation.because(pointer + "/daysBetweenRegenerations", Message.of("365 over the expected regenerations of a year"), "FELLER");
+        explanation.because(pointer + "/fullChargeDays", Message.of("capacity over daily load"), "WQP-2009");
         FlowCheckAnswer.explain(pointer, units, explanation);
         explanation.because(pointer + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
         explanation.because(pointer + "/waterPerRegeneration", Message.of("flow times minutes of every step"), "CP-CYCLE");

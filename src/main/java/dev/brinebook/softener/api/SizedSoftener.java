@@ -34,8 +34,10 @@ public record SizedSoftener(
         @Property("Inner diameter of its tank.") LengthQuantity tankDiameter,
         @Property("Salt dose it is tried at.") SaltDoseQuantity saltDose,
         @Property("Capacity that a regeneration restores at that dose.") CapacityQuantity capacity,
-        @Property(value = "Days of mean use that the capacity lasts.", optional = "when nothing is used", example = "5.2",
+        @Property(value = "Mean days between regenerations to be expected.", optional = "when it never regenerates", example = "4.1",
                 unit = "days") BigDecimal daysBetweenRegenerations,
+        @Property(value = "Days of mean use that a full charge lasts.", optional = "when nothing is used", example = "5.2",
+                unit = "days") BigDecimal fullChargeDays,
         @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Property(value = "The certified rating given for it.", optional = "when none was given")
         SaltEfficiencyQuantity certifiedEfficiency,
@@ -62,6 +64,7 @@ public record SizedSoftener(
                 units.length(dosed.softener().bed().tankDiameterMetres()), units.saltDose(dosed.saltDoseGramsPerLitre()),
                 units.capacity(dosed.capacityGrams()),
                 fit.intervalDays().exists() ? Rounding.answer(fit.intervalDays().value()) : null,
+                fit.fullChargeDays().exists() ? Rounding.answer(fit.fullChargeDays().value()) : null,
                 units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 request == null || request.certifiedEfficiency() == null ? null
                         : units.saltEfficiency(request.certifiedEfficiency().inBase()),
@@ -80,7 +83,8 @@ public record SizedSoftener(
                 priced ? "CP-PRICES" : "CP-TANKS");
         explainBed(request, units, explanation);
         CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);
-        explanation.because(EACH + "/daysBetweenRegenerations", Message.of("capacity over daily load"), "WQP-2009");
+        explanation.because(EACH + "/daysBetweenRegenerations", Message.of("365 over the expected regenerations of a year"), "FELLER");
+        explanation.because(EACH + "/fullChargeDays", Message.of("capacity over daily load"), "WQP-2009");
         explanation.because(EACH + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
         explanation.because(EACH + "/saltPerYear", Message.of("expected regenerations of a metered year times salt"), "DAIAD");
         explanation.because(EACH + "/waterPerYear", Message.of("expected regenerations of a metered year times the water of the"

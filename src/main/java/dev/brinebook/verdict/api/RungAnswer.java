@@ -21,6 +21,8 @@ public record RungAnswer(
         @Property(value = "The same in words.", example = "\"correct the settings\"") Message name,
         @Property(value = "Whether it can be taken and keeps to the service standard and the end point of hardness.", example = "true")
         Boolean serves,
+        @Property(value = "What it means beyond the figures.", optional = "unless it is not to soften",
+                example = "\"Without softening 20 gpg stays in the water.\"") Message note,
         @Property("Why it cannot be taken, or what it lacks.") List<Obstacle> obstacles,
         @Property(value = "The obstacles in words.", example = "[\"the controller is metered already\"]") List<Message> reasons,
         @Property(value = "What is set then.", optional = "when it cannot be taken",
@@ -41,14 +43,15 @@ public record RungAnswer(
         @Property(value = "What it is worth over the softener as found.", optional = "for that, and when it cannot be taken")
         IncrementAnswer overAsFound) {
 
-    static RungAnswer of(Rung rung, Currency currency, AnswerUnits units) {
+    static RungAnswer of(Rung rung, Message note, Currency currency, AnswerUnits units) {
         Rung.Option option = rung.option().orElse(null);
         List<Message> reasons = rung.obstacles().stream().map(units::saying).toList();
         if (option == null) {
-            return new RungAnswer(rung.step(), units.saying(rung.step()), rung.obstacles().isEmpty(), rung.obstacles(), reasons, null, null, null, null, null, null,
-                    null, null, null, null);
+            return new RungAnswer(rung.step(), units.saying(rung.step()), rung.obstacles().isEmpty(), note, rung.obstacles(), reasons,
+                    null, null, null, null, null, null, null, null, null, null);
         }
-        return new RungAnswer(rung.step(), units.saying(rung.step()), rung.serves(), rung.obstacles(), reasons, SettingsInWords.of(option.setup(), units),
+        return new RungAnswer(rung.step(), units.saying(rung.step()), rung.serves(), note, rung.obstacles(), reasons,
+                SettingsInWords.of(option.setup(), units),
                 Rounding.answer(option.year().regenerations()), units.mass(option.year().saltGrams() / 1000),
                 units.volume(option.year().waterLitres()), Rounding.toThousandth(option.year().hardDays()),
                 Rounding.toThousandth(100 * option.year().hardShare()), Money.of(option.costPerYear(), currency),

@@ -38,9 +38,12 @@ public record VerdictAnswer(
                 "ABRAMOWITZ-STEGUN");
         ladder.treatments().forEach(treatment -> explanation.because(pointer + "/sentence", units.saying(treatment),
                 treatment.sourceKey()));
+        explanation.because(pointer + "/ladder/0/note", Message.of("a trial with 336 children with eczema found no benefit of softened"
+                + " water; what scale costs in heaters is told by studies that the trade paid for, so it has no price here"), "SWET-2011");
         VerdictInWords words = new VerdictInWords(ladder, duty, currency, units);
         return new VerdictAnswer(ladder.verdict().step(), words.sentence(), words.action(), ladder.verdict().confidence(),
-                words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung, currency, units)).toList(),
+                words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung,
+                        rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, units)).toList(),
                 ladder.rung(Step.CONVERT).option().isPresent() ? PublishedSaving.of(pointer + "/published", explanation) : null);
     }
 }

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A verdict as a practitioner would say it to a customer. */
+/** A verdict as a practitioner would say it to a customer. Source of what not softening leaves: [SWET-2011]. */
 final class VerdictInWords {
 
     private static final MathContext SPOKEN = new MathContext(2, RoundingMode.HALF_EVEN);
@@ -111,6 +111,13 @@ final class VerdictInWords {
 
     private Message resin(Rung rung) {
         return Text.of(units.resinVolume(rung.option().orElseThrow().setup().softener().bed().resinLitres()));
+    }
+
+    /** What not softening leaves, with what is known of it. */
+    Message withoutSoftening() {
+        return Message.of("Without softening {0} stays in the water: scale in heaters and on fixtures, and more soap. Hard water has no"
+                + " price here. A trial found no benefit of softened water for eczema.",
+                Text.of(units.hardness(duty.hardness().totalMgPerL())));
     }
 
     Message action() {

@@ -29,7 +29,7 @@ class SizeSoftenerTest {
                 .statusCode(200).body("candidates", hasSize(11))
                 .body("dailyLoad.value", near(7_500, 1, "WQP magazine, Sizing Softeners, 2009: 5 x 75 gal x 20 gpg"))
                 .body("candidates.find { it.sku == '9 x 48 in' }.capacity.value", near(30_000, 0.1, "nameplate: common practice"))
-                .body("candidates.find { it.sku == '9 x 48 in' }.daysBetweenRegenerations", near(4, 0.01, "30,000 / 7,500"))
+                .body("candidates.find { it.sku == '9 x 48 in' }.fullChargeDays", near(4, 0.01, "30,000 / 7,500"))
                 .body("choice", equalTo("10 x 44 in")).body("candidates[0].rank", equalTo(1))
                 .body("cautions.code", hasItem("ironNotTested"));
     }
@@ -85,7 +85,7 @@ class SizeSoftenerTest {
                       "dayToDayVariation": 0}, "saltDose": {"value": 8, "unit": "lb/ft3"},
                      "candidates": [{"sku": "x", "resinVolume": {"value": 2, "unit": "ft3"}}]}""".formatted(people))
                     .statusCode(200).extract().jsonPath();
-            double days = answer.getDouble("candidates[0].daysBetweenRegenerations");
+            double days = answer.getDouble("candidates[0].fullChargeDays");
             assertTrue(days <= before, people + " people");
             before = days;
         }

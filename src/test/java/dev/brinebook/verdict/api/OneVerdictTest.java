@@ -150,7 +150,8 @@ class OneVerdictTest {
             acid water            | 'hardness':{'value':15,'unit':'gpg'},'ph':5.5                      | 'kind':'clock','everyDays':3 | TREAT_FIRST
             """, quoteCharacter = '`')
     void someWaterAsksForSomethingElse(String why, String water, String control, Step step) {
-        Case asked = new Case("{" + water + "}", "{'people':3}", "{'resinVolume':{'value':1,'unit':'ft3'},'control':{" + control + "}}", 400);
+        Case asked = new Case("{" + water + "}", "{'people':3}",
+                "{'resinVolume':{'value':1,'unit':'ft3'},'control':{" + control + "}}", 400);
         assertEquals(step, asked.byReview().step());
         String sizing = asked.with("").replaceAll(",\"softener\":.*", "}");
         assertEquals(step, SizeSoftener.OPERATION.calculate().apply(TestServer.read(sizing, SizingRequest.class)).verdict().step());
@@ -160,7 +161,8 @@ class OneVerdictTest {
     @Test
     void theControlFoundIsKeptInMind() {
         Case twin = new Case("{'hardness':{'value':20,'unit':'gpg'}}", "{'people':4}",
-                "{'resinVolume':{'value':1,'unit':'ft3'},'saltDose':{'value':8,'unit':'lb/ft3'},'control':{'kind':'twinAlternating'}}", 400);
+                "{'resinVolume':{'value':1,'unit':'ft3'},'saltDose':{'value':8,'unit':'lb/ft3'},'control':"
+                + "{'kind':'twinAlternating'}}", 400);
         AssessmentAnswer answer = twin.assessed();
         assertNull(answer.conversion());
         assertEquals(0, answer.settings().reserve().value().doubleValue());
@@ -177,8 +179,8 @@ class OneVerdictTest {
     @Test
     void aMeterIsNotCreditedWithWhatSettingsSave() {
         Case wasteful = new Case("{'hardness':{'value':12,'unit':'gpg'}}", "{'dailyUse':{'value':150,'unit':'gal'}}",
-                "{'resinVolume':{'value':1.5,'unit':'ft3'},'saltDose':{'value':15,'unit':'lb/ft3'},'control':{'kind':'clock','everyDays':2}}",
-                900);
+                "{'resinVolume':{'value':1.5,'unit':'ft3'},'saltDose':{'value':15,'unit':'lb/ft3'},'control':"
+                + "{'kind':'clock','everyDays':2}}", 900);
         VerdictAnswer verdict = wasteful.byReview();
         RungAnswer right = verdict.ladder().get(Step.SET_RIGHT.ordinal());
         RungAnswer convert = verdict.ladder().get(Step.CONVERT.ordinal());
