@@ -28,7 +28,7 @@ public enum Caution implements Worded {
     MANGANESE_INFANTS(WARNING, "NH-DWGB-3-8", "Manganese is above 0.3 mg/L: do not use the raw water for infants, and"
             + " ask the health authority."),
     IRON_NOT_DISSOLVED(WARNING, "CP-RESIN-CARE", "Visible, colloidal or bacterial iron is not removed by a softener and"
-            + " fouls it: filter or treat it first."),
+            + " fouls it: filter or treat it first; none of it is counted as hardness."),
     HYDROGEN_SULFIDE(WARNING, "NEB-G1491", "Hydrogen sulfide is not removed by a softener: treat it first."),
     CHLORINE_RESIN_LIFE(WARNING, "CP-RESIN-CARE", "Free chlorine above 1 mg/L shortens the life of the resin."),
     TURBIDITY_FILTER_FIRST(WARNING, "TEN-STATES", "Turbidity is above 5 NTU: filter the water before the resin."),
@@ -53,6 +53,9 @@ public enum Caution implements Worded {
     BED_LARGER_THAN_NEEDED(INFO, "DAVIS", "The bed is large for this household: water slower than 1 gpm per cubic foot of"
             + " resin finds channels, and resin that stands for weeks fouls.", "The bed is large for this household: water slower"
             + " than 8 bed volumes an hour finds channels, and resin that stands for weeks fouls."),
+    IDLE_BED_WITH_IRON(INFO, "CP-CYCLE", "The house mostly stands empty and the water has iron or manganese: put the softener in"
+            + " bypass when you leave and start a regeneration when you come back, instead of regenerating a bed that nobody uses"
+            + " every few days."),
     IRON_STAINS(INFO, "NSDWR", "Iron is above 0.3 mg/L: it stains."),
     MANGANESE_STAINS(INFO, "NSDWR", "Manganese is above 0.05 mg/L: it stains."),
     PH_OUT_OF_RANGE(INFO, "NSDWR", "The pH is outside 6.5 to 8.5: the water corrodes or scales."),

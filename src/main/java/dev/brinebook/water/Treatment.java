@@ -12,7 +12,8 @@ import java.util.function.Predicate;
  */
 public enum Treatment implements Worded {
     /** Acid dissolves what a neutralising filter is made of, and keeps iron from being oxidised. */
-    NEUTRALISE("NEB-G1491", "raise the pH to 6.5 or more", water -> water.ph().isPresent() && water.ph().getAsDouble() < WaterCautions.LOWEST_PH),
+    NEUTRALISE("NEB-G1491", "raise the pH to 6.5 or more",
+            water -> water.ph().isPresent() && water.ph().getAsDouble() < WaterCautions.LOWEST_PH),
     REMOVE_SULFIDE("NEB-G1491", "remove the hydrogen sulfide", water -> water.hydrogenSulfideMgPerL().orElse(0) > 0),
     REMOVE_IRON_BACTERIA("CP-RESIN-CARE", "disinfect the well and remove the iron that bacteria hold",
             water -> isIron(water, WaterAnalysis.IronForm.BACTERIAL)),
@@ -48,7 +49,8 @@ public enum Treatment implements Worded {
         return Arrays.stream(values()).filter(treatment -> treatment.needed.test(water)).toList();
     }
 
+    /** Iron of a form, above the limit of staining [NSDWR] or not measured: whoever names its form has seen it. */
     private static boolean isIron(WaterAnalysis water, WaterAnalysis.IronForm form) {
-        return water.ironForm() == form && water.ironMgPerL().orElse(0) > WaterCautions.IRON_STAINS_MG_PER_L;
+        return water.ironForm() == form && water.ironMgPerL().orElse(Double.POSITIVE_INFINITY) > WaterCautions.IRON_STAINS_MG_PER_L;
     }
 }

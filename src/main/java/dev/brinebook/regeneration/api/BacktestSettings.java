@@ -122,7 +122,7 @@ public final class BacktestSettings {
 
     private static Found found(MeteredDays days, Duty duty, Regeneration regeneration, Policy policy) {
         int known = days.known().length;
-        double hardness = duty.hardness().totalMgPerL();
+        double hardness = duty.loadMgPerL();
         HighDays exceptional = HighDays.of(days);
         YearlyTotals seen = Replay.yearly(days, hardness, regeneration, policy).in(known);
         double without = exceptional.days().isEmpty() ? seen.hardDays()

@@ -72,7 +72,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
                     .regeneration(duty.water().temperatureCelsius());
             tell(own, "policies/" + tried.size() + "/", explanation);
             tried.add(new Tried(asked.title(), hour, Simulation.simulate(
-                    new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy)));
+                    new Trial(duty.days(), duty.loadMgPerL(), regeneration, left), policy)));
         }
         return new Foreseen(given, tried, store, units,
                 PreferencesRequest.seed(request.seed()),

@@ -84,7 +84,7 @@ public final class ScheduleRegeneration {
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (Foreseen.Tried tried : foreseen.tried()) {
             PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn,
-                    duty.hardness().totalMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
+                    duty.loadMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
             policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units,
                     "/policies/" + policies.size(), explanation));
             if (policies.size() > 1) {
@@ -175,7 +175,8 @@ public final class ScheduleRegeneration {
         explanation.given("/days", "/policies/*/everyDays", "/policies/*/dayOverride", "/policies/*/regenerationHour");
         explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
                 "REU-2016");
-        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
         explanation.because("/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
         explanation.because("/waterPerRegeneration", Message.of("flow times minutes of every step"), "CP-CYCLE");

@@ -147,7 +147,8 @@ public final class BlendHardness {
         explanation.because("/ironLeft", Message.of("iron times the bypass; all of it where it is not dissolved, which no"
                 + " softener takes out"), "CP-RESIN-CARE");
         explanation.because("/manganeseLeft", Message.of("manganese times the bypass"), "CP-RESIN-CARE");
-        explanation.because("/withoutBypass/dailyLoad", Message.of("mean use times compensated hardness less leakage"),
+        explanation.because("/withoutBypass/dailyLoad", Message.of("mean use times hardness less leakage, with iron and manganese at"
+                + " their chemical equivalents"),
                 "WQP-2009");
         explanation.because("/withBypass/dailyLoad", Message.of("the same for the water that passes the resin"),
                 "DAVIS-CORNWELL");

@@ -71,7 +71,8 @@ public final class ReviewSettings {
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         CapacityBasis.explainFoundDose("/saltDose", explanation);
         CapacityModel capacity = given.found().softener().capacity();
         CapacityBasis.explain("/capacity", capacity, units, explanation);

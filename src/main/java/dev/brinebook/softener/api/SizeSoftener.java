@@ -27,7 +27,6 @@ import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.ArrayList;
@@ -124,7 +123,7 @@ public final class SizeSoftener {
     }
 
     private static void warn(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
-        explanation.cautions(WaterCautions.of(duty.water()));
+        explanation.cautions(duty.cautions());
         explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED);
         explanation.cautions(Caution.OF_INSTALLATION);
@@ -140,7 +139,8 @@ public final class SizeSoftener {
     private static void explain(SizingRequest request, List<Ranked> ranked, AnswerUnits units, Explanation explanation) {
         explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
                 "REU-2016");
-        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         SizedSoftener.explain(request, ranked, units, explanation);
         FlowCheckAnswer.explain("/candidates/*", units, explanation);
         if (request.candidates() != null) {

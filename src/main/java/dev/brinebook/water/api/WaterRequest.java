@@ -32,9 +32,10 @@ public record WaterRequest(
         @Property(value = "What the hardness test cannot tell; a drop-count kit resolves 1 gpg.", min = 0,
                 max = WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L, unit = "mg/L", fallback = "0 gpg")
         HardnessQuantity hardnessUncertainty,
-        @Property(value = "Dissolved iron.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
+        @Property(value = "Iron, in the form that ironForm says.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: none is counted, and a caution says so") ConcentrationQuantity iron,
-        @Property(value = "How the iron is present. A softener takes only dissolved iron.", fallback = "dissolved",
+        @Property(value = "How the iron is present. A softener takes only dissolved iron: of the other forms none is counted"
+                + " as hardness, and they are treated first.", fallback = "dissolved",
                 example = "\"dissolved\"") IronForm ironForm,
         @Property(value = "Manganese.", min = 0, max = WaterAnalysis.MAX_MANGANESE_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: none is counted") ConcentrationQuantity manganese,
