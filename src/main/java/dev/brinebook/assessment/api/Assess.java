@@ -29,7 +29,6 @@ import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SiteRequest;
-import dev.brinebook.softener.api.SiteRequest.WasteWater;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.api.HardnessLines;
@@ -78,7 +77,7 @@ public final class Assess {
         PricesRequest priced = PricesRequest.orNone(request.prices());
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
-                site.wasteWater() == WasteWater.SEPTIC_SYSTEM, explanation);
+                site.ownSewage(duty.water().supply()), explanation);
         Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, prices,
                 site.toDomain(request.softener().resinAgeYears()));
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
@@ -119,7 +118,7 @@ public final class Assess {
         if (assessment.fit().largerThanNeeded()) {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }
-        explanation.cautions(site.wasteWaterCautions());
+        explanation.cautions(site.wasteWaterCautions(assessment.duty().water().supply()));
         double most = assessment.duty().standard().hardDaysPerYear();
         if (assessment.years().asFound().totals().hardDays() > most
                 || assessment.years().converted().totals().hardDays() > most) {

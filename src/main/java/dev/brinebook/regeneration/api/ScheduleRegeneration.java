@@ -23,6 +23,7 @@ import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import dev.brinebook.wording.Wording;
@@ -111,7 +112,8 @@ public final class ScheduleRegeneration {
     private static MeteringWorthAnswer overClock(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         Duty duty = given.duty();
         PricesRequest usual = PricesRequest.orNone(null);
-        Prices prices = usual.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
+        Prices prices = usual.toDomain(ownWell, ownWell, explanation);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
         return MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
                 usual.currency(), units, "/meterOverClockSetRight", explanation);
@@ -164,7 +166,7 @@ public final class ScheduleRegeneration {
     private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
         if (outcomes.stream().anyMatch(outcome -> expected(given.duty(), outcome).hardDays()
                 > given.duty().standard().hardDaysPerYear())) {
             explanation.caution(Caution.RUNS_HARD);

@@ -13,6 +13,7 @@ import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -67,7 +68,7 @@ public final class ReviewSettings {
         Duty duty = given.duty();
         explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(duty.water().supply()));
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }

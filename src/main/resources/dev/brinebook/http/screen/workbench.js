@@ -120,7 +120,7 @@ function write(answer) {
   const { hardness, demand, fit, settings, year, conversion } = answer;
   fill($('summary'), answer.summary);
   const caution = each => make('li', { class: each.severity }, each.message);
-  fill($('warnings'), ...answer.cautions.filter(each => each.severity !== 'info').map(caution));
+  fill($('warnings'), ...answer.cautions.filter(each => each.inFront).map(caution));
   fill($('cautions'), ...answer.cautions.map(caution));
   fill($('out-water'), facts([['compensated', hardness.compensated, '/hardness/compensated'], ['iron', hardness.iron, '/hardness/iron'],
     ['manganese', hardness.manganese, '/hardness/manganese'], ['set', hardness.controllerSetting, '/hardness/controllerSetting']]));
