@@ -61,6 +61,7 @@ public final class BlendHardness {
                 salt == Salt.POTASSIUM_CHLORIDE);
         double litres = request.household().toDomain(explanation).meanLitres();
         explain(water, dosed, units, explanation);
+        request.water().questionUnit(explanation);
         SofteningEffort without = effort(litres * water.fullLoadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
                 water.fullySoftened(), units, "/withoutBypass/water", explanation), units);
         SofteningEffort with = effort(litres * water.loadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(

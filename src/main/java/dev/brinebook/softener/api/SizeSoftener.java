@@ -27,6 +27,7 @@ import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.ArrayList;
@@ -64,6 +65,7 @@ public final class SizeSoftener {
         RunningCost cost = runningCost(prices, duty.water(), explanation);
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
         warn(duty, salt, ranked, explanation);
+        request.water().questionUnit(explanation);
         explain(request, ranked, units, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
@@ -94,7 +96,8 @@ public final class SizeSoftener {
     }
 
     private static RunningCost runningCost(PricesRequest request, WaterAnalysis water, Explanation explanation) {
-        Prices prices = request.toDomain(water.supply() == WaterAnalysis.Supply.PRIVATE_WELL, false, explanation);
+        boolean ownWell = water.supply() == WaterAnalysis.Supply.PRIVATE_WELL;
+        Prices prices = request.toDomain(ownWell, ownWell, explanation);
         return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
     }
 
@@ -127,7 +130,7 @@ public final class SizeSoftener {
         explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED);
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(duty.water().supply()));
         if (ranked.get(0).fit().largerThanNeeded()) {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }

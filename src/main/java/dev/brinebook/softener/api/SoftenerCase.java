@@ -60,6 +60,7 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
                 .withMinutes(minutes(request.softener().minutes()));
         Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), explanation);
         explanation.cautions(duty.cautions());
+        request.water().questionUnit(explanation);
         return new SoftenerCase(duty, found);
     }
 

@@ -6,7 +6,10 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
@@ -17,6 +20,7 @@ import dev.brinebook.water.Hardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
@@ -70,11 +74,28 @@ public record WaterRequest(
     @Override
     public void check(Violations at) {
         checkHardness(at);
+        if (dissolvedSolids != null && !at.here()) {
+            double least = WaterCautions.leastSolidsMgPerL(hardnessMgPerL(), base(sodium).orElse(0));
+            if (dissolvedSolids.inBase() < least) {
+                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("must be at least {0} mg/L, the least that this hardness and"
+                        + " sodium weigh: one of the tests, or its unit, is wrong", Text.number(least)));
+            }
+        }
+    }
+
+    /** Asks for the unit of a hardness that is softened although it is soft as given. */
+    public void questionUnit(Explanation explanation) {
+        if (hardness != null && hardness.unit() == HardnessUnit.MG_PER_L && WaterCautions.isMaybeGrains(hardnessMgPerL())) {
+            explanation.caution(Caution.HARDNESS_MAYBE_GRAINS);
+        }
     }
 
     /** The analysis in SI, with every default told to {@code explanation}. */
     public WaterAnalysis toDomain(Explanation explanation) {
         noteUntested("water.iron", iron, explanation);
+        if (hardness != null && hardness.unit() != HardnessUnit.MG_PER_L && WaterCautions.isMaybeMgPerL(hardnessMgPerL())) {
+            explanation.caution(Caution.HARDNESS_MAYBE_MG_PER_L);
+        }
         noteUntested("water.manganese", manganese, explanation);
         if (bacteriaTested == null) {
             explanation.assume("water.bacteriaTested", Message.verbatim("false"), Origin.DEFAULT);
