@@ -20,6 +20,8 @@ import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import java.time.DayOfWeek;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Set;
 
@@ -148,8 +150,10 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
         return cautions;
     }
 
-    /** Whether nobody is at home on more days than somebody is. */
+    /** Whether nothing is used on more days than something is. */
     private boolean isMostlyEmpty() {
-        return demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) < 0.5;
+        long weekdays = Arrays.stream(DayOfWeek.values()).filter(day -> demand.means().litres(day) > 0).count();
+        double used = demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) * weekdays / DayOfWeek.values().length;
+        return used < 0.5;
     }
 }

@@ -12,7 +12,6 @@ import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
-import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.ServiceStandard;
@@ -105,6 +104,15 @@ class IronTest {
         Duty duty = duty(Softeners.water(20, iron, 300), CompensationFactors.STANDARD,
                 empty ? Occupancy.Chain.ASSUMED_HOLIDAY_HOME : Occupancy.Chain.USUAL);
         assertEquals(told, duty.cautions().contains(Caution.IDLE_BED_WITH_IRON));
-        assertFalse(duty.water().compensated(CompensationFactors.STANDARD).totalMgPerL() < HardnessUnit.GPG.toBase(20));
+    }
+
+    @Test
+    void aCabinOfWeekendsIsMostlyEmptyToo() {
+        Duty always = duty(Softeners.water(20, 0.5, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
+        Demand weekends = new Demand(new WeekdayMeans(0, 0, 0, 0, 400, 700, 600), DayVariation.ofCv(0.4), Optional.empty(), 20, 8);
+        Duty cabin = new Duty(always.water(), always.hardness(), weekends, weekends.days(LocalDate.of(2026, 1, 1), Days.PER_YEAR, 1),
+                ServiceStandard.USUAL, 3, 0);
+        assertTrue(cabin.cautions().contains(Caution.IDLE_BED_WITH_IRON), "3 days of 7");
+        assertFalse(always.cautions().contains(Caution.IDLE_BED_WITH_IRON));
     }
 }
