@@ -91,11 +91,13 @@ public final class Explanation {
         return List.copyOf(basis);
     }
 
-    /** {@code summary}, after the cautions that forbid what it advises: it may be quoted alone. */
+    /** {@code summary}, after the cautions that forbid what it advises or question what it rests on: it may be quoted alone. */
     public Message behindStops(Message summary) {
-        Stream<Message> stops = Caution.ordered(cautions).stream().filter(caution -> caution.severity() == Severity.STOP)
-                .map(caution -> Message.of("Stop: {0}", saying.apply(caution)));
-        return Message.joined(" ", Stream.concat(stops, Stream.of(summary)).toList());
+        Stream<Message> first = Caution.ordered(cautions).stream()
+                .filter(caution -> caution.severity() == Severity.STOP || Caution.OF_INPUT.contains(caution))
+                .map(caution -> caution.severity() == Severity.STOP ? Message.of("Stop: {0}", saying.apply(caution))
+                        : Message.of("Check first: {0}", saying.apply(caution)));
+        return Message.joined(" ", Stream.concat(first, Stream.of(summary)).toList());
     }
 
     public List<CautionAnswer> cautions() {

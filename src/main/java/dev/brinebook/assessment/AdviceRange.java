@@ -34,7 +34,7 @@ public record AdviceRange(End low, End high) {
     /** By the uncertainty of the hardness test; none where the test is exact, or where nothing would be left to soften. */
     public static Optional<AdviceRange> ofTest(Assessment assessment, Prices prices) {
         Duty duty = assessment.duty();
-        double share = duty.water().hardnessUncertaintyMgPerL() / duty.hardness().totalMgPerL();
+        double share = duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL();
         return share > 0 && share < 1 ? Optional.of(new AdviceRange(end(assessment, 1 - share, 1, prices),
                 end(assessment, 1 + share, 1, prices))) : Optional.empty();
     }

@@ -19,6 +19,9 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     public static final int MAX_PEOPLE = 15;
     public static final double MIN_USE_PER_PERSON_LITRES = 10;
     public static final double MAX_USE_PER_PERSON_LITRES = 1_000;
+    /** Indoor use of a person and day beyond which it is doubted: a fifth of the mean, and nearly three times it. [REU-2016-PERSON]. */
+    private static final double ASSUMED_LEAST_PLAUSIBLE_LITRES = 40;
+    private static final double ASSUMED_MOST_PLAUSIBLE_LITRES = 600;
     /** Highest mean indoor use of a day; with the outdoor use it stays within {@link WeekdayMeans#MAX_MEAN_LITRES}. */
     public static final double MAX_DAILY_USE_LITRES = 15_000;
     public static final double MAX_OUTDOOR_USE_LITRES = 5_000;
@@ -47,6 +50,11 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     /** Mean softened use of each weekday when somebody is at home. */
     public WeekdayMeans means() {
         return model.means();
+    }
+
+    /** Whether a person may well use so many litres a day; none at all is a house that stands empty. */
+    public static boolean isPlausiblePerPerson(double litresPerDay) {
+        return litresPerDay == 0 || Guard.isWithin(litresPerDay, ASSUMED_LEAST_PLAUSIBLE_LITRES, ASSUMED_MOST_PLAUSIBLE_LITRES);
     }
 
     /** How the days scatter about their mean. */

@@ -28,7 +28,7 @@ public record Regeneration(double capacityGrams, double saltGrams, double waterL
     /**
      * The meter volume at which the meter and the bed run out together.
      * <pre>V = 1000 C / H</pre>
-     * V: litres; C: capacity in grams as CaCO3; H: compensated hardness in mg/L as CaCO3, above 0; 1000: mg per g.
+     * V: litres; C: capacity in grams as CaCO3; H: hardness in mg/L as CaCO3, above 0; 1000: mg per g.
      *
      * <p>Source: the units alone.
      */

@@ -31,7 +31,7 @@ final class ClockReview {
         } else if (served && days < longest) {
             findings.add(finding(Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED, found, days, longest, duty));
         }
-        if (duty.iron() && days > MeterSettings.OVERRIDE_DAYS_WITH_IRON) {
+        if (duty.iron() && days > MeterSettings.overrideDays(duty)) {
             findings.add(finding(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, days, longest, duty));
         }
         return findings;

@@ -1,5 +1,6 @@
 package dev.brinebook.softener;
 
+import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
@@ -19,7 +20,10 @@ import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import java.time.DayOfWeek;
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * What a softener is there to do.
@@ -48,7 +52,7 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
         Objects.requireNonNull(longRun, "longRun");
         Objects.requireNonNull(standard, "standard");
         Guard.within(reserveStepLitres, SmallestReserve.MIN_STEP_LITRES, SmallestReserve.MAX_STEP_LITRES, "reserveStepLitres");
-        Guard.positive(hardness.totalMgPerL(), "compensated hardness");
+        Guard.positive(hardness.realMgPerL(), "real hardness");
         Guard.positive(minimumIntervalDays, "minimumIntervalDays");
         Guard.within(minimumSaltEfficiencyGramsPerGram, 0, Salt.SODIUM_CHLORIDE.ceilingGramsPerGram(),
                 "minimumSaltEfficiencyGramsPerGram");
@@ -61,7 +65,7 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
-    /** The same for a water so many times as hard, and days that use so many times as much. */
+    /** The same for a water that loads the bed so many times as much, and days that use so many times as much. */
     public Duty with(double hardnessFactor, double useFactor) {
         return new Duty(water, hardness.times(hardnessFactor), demand, days, longRun.times(useFactor), standard,
                 reserveStepLitres, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
@@ -91,22 +95,30 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
 
     /** Expected totals of a year. */
     public YearlyTotals year(Policy policy, Regeneration regeneration) {
-        return longRun.year(policy, hardness.totalMgPerL(), regeneration);
+        return longRun.year(policy, loadMgPerL(), regeneration);
     }
 
     /** Hard days of a year, with how far years differ. */
     public HardDays hardDays(Policy policy, Regeneration regeneration) {
-        return longRun.hardDays(policy, hardness.totalMgPerL(), regeneration);
+        return longRun.hardDays(policy, loadMgPerL(), regeneration);
     }
 
     /** Whether a policy keeps to the service standard. */
     public boolean isServed(Policy policy, Regeneration regeneration) {
-        return standard.isMet(longRun, policy, hardness.totalMgPerL(), regeneration);
+        return standard.isMet(longRun, policy, loadMgPerL(), regeneration);
     }
 
     /** Hardness that a mean day loads on the resin, grams as CaCO3. */
     public double dailyLoadGrams() {
-        return meanLitres() * hardness.totalMgPerL() / 1000;
+        return meanLitres() * loadMgPerL() / 1000;
+    }
+
+    /**
+     * What a litre takes from the bed, mg/L as CaCO3: calcium, magnesium, dissolved iron and manganese by their equivalents. The
+     * trade's larger factors for iron are a margin of the setting; they exhaust nothing.
+     */
+    public double loadMgPerL() {
+        return hardness.realMgPerL();
     }
 
     /** The hardness to set on a controller: whole grains per gallon, with the uncertainty of the test, at least one. */
@@ -124,8 +136,24 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
         return SoftenedWater.of(hardness, water.sodiumMgPerL(), salt == Salt.POTASSIUM_CHLORIDE);
     }
 
-    /** Whether iron asks for a shorter day override: above the staining level, where it builds up on idle resin. */
+    /** Whether iron and manganese ask for a shorter day override than the usual one. */
     public boolean iron() {
-        return water.ironMgPerL().orElse(0) > WaterCautions.IRON_STAINS_MG_PER_L;
+        return MeterSettings.overrideDays(this) < Policy.DEFAULT_OVERRIDE_DAYS;
+    }
+
+    /** What the water and the household must be told, whatever the softener. */
+    public Set<Caution> cautions() {
+        Set<Caution> cautions = WaterCautions.of(water);
+        if (iron() && isMostlyEmpty()) {
+            cautions.add(Caution.IDLE_BED_WITH_IRON);
+        }
+        return cautions;
+    }
+
+    /** Whether nothing is used on more days than something is. */
+    private boolean isMostlyEmpty() {
+        long weekdays = Arrays.stream(DayOfWeek.values()).filter(day -> demand.means().litres(day) > 0).count();
+        double used = demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) * weekdays / DayOfWeek.values().length;
+        return used < 0.5;
     }
 }

@@ -108,9 +108,8 @@ final class MeterReview {
     private static void override(Found found, Duty duty, List<Finding> findings) {
         int set = found.policy().overrideDays();
         boolean none = set == Policy.NO_OVERRIDE;
-        if (duty.iron() && (none || set > MeterSettings.OVERRIDE_DAYS_WITH_IRON)) {
-            findings.add(override(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, duty,
-                    MeterSettings.OVERRIDE_DAYS_WITH_IRON));
+        if (duty.iron() && (none || set > MeterSettings.overrideDays(duty))) {
+            findings.add(override(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, duty, MeterSettings.overrideDays(duty)));
         } else if (none) {
             findings.add(override(Finding.Code.NO_DAY_OVERRIDE, found, duty, Policy.DEFAULT_OVERRIDE_DAYS));
         }

@@ -81,6 +81,6 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
             }
         }
         return found == null ? Optional.empty()
-                : Optional.of(metered(Kind.TREATED_WATER, found, enough * duty.hardness().totalMgPerL()));
+                : Optional.of(metered(Kind.TREATED_WATER, found, duty.with(enough, 1).hardness().totalMgPerL()));
     }
 }

@@ -88,7 +88,7 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
 
     /** What happens on the duty's days, with dates: as they were measured, else an example of a year. */
     public Outcome onDays(Duty duty) {
-        return Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(),
+        return Simulation.simulate(new Trial(duty.days(), duty.loadMgPerL(),
                 regeneration(duty.water().temperatureCelsius())), policy);
     }
 

@@ -34,7 +34,7 @@ final class Spread {
 
     Spread(Duty duty, RunningCost cost) {
         this.cost = cost;
-        double share = Math.min(0.5, duty.water().hardnessUncertaintyMgPerL() / duty.hardness().totalMgPerL()) / NODE;
+        double share = Math.min(0.5, duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL()) / NODE;
         for (LongRun.Season season : duty.longRun().seasons()) {
             Duty there = duty.atLevel(season.level());
             if (share == 0) {

@@ -22,25 +22,24 @@ public record BlendedWater(WaterAnalysis raw, CompensatedHardness hardness, Blen
         Objects.requireNonNull(blend, "blend");
     }
 
-    /** Hardness that a litre of mixed water loads on the resin, with iron and manganese counted, mg/L as CaCO3. */
+    /** Hardness that a litre of mixed water loads on the resin, iron and manganese at their equivalents, mg/L as CaCO3. */
     public double loadMgPerL() {
         return blend.resinShare() * fullLoadMgPerL();
     }
 
     /** The same when all the water passes the resin. */
     public double fullLoadMgPerL() {
-        return hardness.totalMgPerL() - blend.leakageMgPerL();
+        return hardness.realMgPerL() - blend.leakageMgPerL();
     }
 
     /** What softening adds to the mixed water. */
     public SoftenedWater softened() {
-        return SoftenedWater.ofRemoved(blend.resinShare() * (hardness.realMgPerL() - blend.leakageMgPerL()),
-                raw.sodiumMgPerL(), potassiumSalt);
+        return SoftenedWater.ofRemoved(loadMgPerL(), raw.sodiumMgPerL(), potassiumSalt);
     }
 
     /** What it adds when all the water passes the resin. */
     public SoftenedWater fullySoftened() {
-        return SoftenedWater.ofRemoved(hardness.realMgPerL() - blend.leakageMgPerL(), raw.sodiumMgPerL(), potassiumSalt);
+        return SoftenedWater.ofRemoved(fullLoadMgPerL(), raw.sodiumMgPerL(), potassiumSalt);
     }
 
     /** Iron left, mg/L: all in the bypass; in the other share none if it is dissolved, else all. None if not tested. */

@@ -6,12 +6,13 @@ import dev.brinebook.quantity.HardnessUnit;
 /**
  * Hardness once iron and manganese count, line by line.
  *
- * <p>For capacity, interval and meter volume. Not for sodium or charge balance: those take {@link #realMgPerL}.
+ * <p>The sum is what a controller is set to. It is not what the water holds: what exhausts a bed, the sodium that softening adds and
+ * charge balance take {@link #realMgPerL}.
  *
  * @param hardnessMgPerL calcium and magnesium hardness as tested
  * @param ironLineMgPerL what iron adds by the factor set
  * @param manganeseLineMgPerL what manganese adds by the factor set
- * @param realMgPerL hardness with iron and manganese at their chemical equivalents
+ * @param realMgPerL hardness with iron and manganese at their chemical equivalents: what a litre loads on the resin
  */
 public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, double manganeseLineMgPerL,
         double realMgPerL) {
@@ -45,15 +46,18 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
         return hardnessMgPerL + ironLineMgPerL + manganeseLineMgPerL;
     }
 
-    /** A water whose sum is so many times this, with the same iron and manganese as far as that is possible. */
+    /**
+     * A water that loads a resin so many times as much: harder or softer with the same iron and manganese, and without any
+     * calcium and magnesium with less of these two.
+     */
     public CompensatedHardness times(double factor) {
-        Guard.positive(factor, "factor");
-        double other = totalMgPerL() * (factor - 1);
-        if (hardnessMgPerL + other >= 0) {
-            return new CompensatedHardness(hardnessMgPerL + other, ironLineMgPerL, manganeseLineMgPerL, realMgPerL + other);
+        double real = Guard.positive(factor, "factor") * realMgPerL;
+        double hardness = hardnessMgPerL + real - realMgPerL;
+        if (hardness >= 0) {
+            return new CompensatedHardness(hardness, ironLineMgPerL, manganeseLineMgPerL, real);
         }
-        return new CompensatedHardness(factor * hardnessMgPerL, factor * ironLineMgPerL, factor * manganeseLineMgPerL,
-                factor * realMgPerL);
+        double metals = real / (realMgPerL - hardnessMgPerL);
+        return new CompensatedHardness(0, metals * ironLineMgPerL, metals * manganeseLineMgPerL, real);
     }
 
     /**

@@ -49,7 +49,8 @@ public enum Treatment implements Worded {
         return Arrays.stream(values()).filter(treatment -> treatment.needed.test(water)).toList();
     }
 
+    /** Iron of a form, above the limit of staining [NSDWR] or not measured: whoever names its form has seen it. */
     private static boolean isIron(WaterAnalysis water, WaterAnalysis.IronForm form) {
-        return water.ironForm() == form && water.ironMgPerL().orElse(0) > WaterCautions.IRON_STAINS_MG_PER_L;
+        return water.ironForm() == form && water.ironMgPerL().orElse(Double.POSITIVE_INFINITY) > WaterCautions.IRON_STAINS_MG_PER_L;
     }
 }

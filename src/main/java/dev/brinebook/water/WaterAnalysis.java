@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param hardnessMgPerL calcium and magnesium hardness, mg/L as CaCO3
  * @param hardnessUncertaintyMgPerL what the test cannot tell, mg/L as CaCO3
- * @param ironMgPerL dissolved iron
+ * @param ironMgPerL iron, in the form that {@code ironForm} says
  * @param manganeseMgPerL manganese
  * @param sodiumMgPerL sodium of the raw water
  * @param ph pH
@@ -70,9 +70,17 @@ public record WaterAnalysis(double hardnessMgPerL, double hardnessUncertaintyMgP
         Objects.requireNonNull(supply, "supply");
     }
 
-    /** Hardness with iron and manganese counted by {@code factors}; what was not tested counts nothing. */
+    /**
+     * Hardness with iron and manganese counted by {@code factors}; what was not tested counts nothing, nor does iron that is no
+     * ion: a resin does not exchange it, and no setting takes it out.
+     */
     public CompensatedHardness compensated(CompensationFactors factors) {
-        return CompensatedHardness.of(hardnessMgPerL, ironMgPerL.orElse(0), manganeseMgPerL.orElse(0), factors);
+        return CompensatedHardness.of(hardnessMgPerL, dissolvedIronMgPerL(), manganeseMgPerL.orElse(0), factors);
+    }
+
+    /** Iron that a resin exchanges, mg/L, as far as tested. */
+    public double dissolvedIronMgPerL() {
+        return ironForm == IronForm.DISSOLVED ? ironMgPerL.orElse(0) : 0;
     }
 
     /** Iron and manganese together, mg/L, as far as tested. */

@@ -1,7 +1,10 @@
 package dev.brinebook.water;
 
 import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.AtomicWeights;
+import dev.brinebook.quantity.HardnessUnit;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -33,6 +36,20 @@ public final class WaterCautions {
     static final double TURBIDITY_NTU = 5;
     /** Water that counts as cold, degrees Celsius. Source: [WCP-2023]. */
     public static final double COLD_CELSIUS = 10;
+    /** Hardness from which its unit is doubted, 60 gpg, mg/L as CaCO3. Source: [CP-WATER-TESTS]. */
+    static final double HARDEST_USUAL_MG_PER_L = HardnessUnit.GPG.toBase(60);
+    /** The same from below where a softener is used: soft water, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
+    static final double SOFT_MG_PER_L = 60;
+    /** Range of pH beyond which a test is doubted; ground water has 6.0 to 8.5. The margins are our own. Source: [HEM-2254]. */
+    private static final double ASSUMED_LEAST_PH = 4.5;
+    private static final double ASSUMED_MOST_PH = 10.5;
+    /** Share of the dissolved solids above which sodium is doubted: sodium carbonate, which is left of soda, weighs 2.3 times as much. */
+    private static final double MOST_SODIUM_SHARE = 0.5;
+    /** What tests of iron and of free chlorine tell apart from none, mg/L. Source: [CP-WATER-TESTS]. */
+    private static final double TRACE_MG_PER_L = 0.1;
+    /** Least that a mg/L of hardness as CaCO3 weighs in a residue: as magnesium oxide. Source: [CIAAW]. */
+    private static final double LIGHTEST_HARDNESS_SHARE = (AtomicWeights.MAGNESIUM + AtomicWeights.OXYGEN)
+            / AtomicWeights.CALCIUM_CARBONATE;
 
     private WaterCautions() {
     }
@@ -57,7 +74,47 @@ public final class WaterCautions {
         add(cautions, water.supply() == WaterAnalysis.Supply.PRIVATE_WELL && !water.bacteriaTested(),
                 Caution.WELL_WITHOUT_BACTERIA_TEST);
         add(cautions, water.temperatureCelsius() < COLD_CELSIUS, Caution.COLD_WATER);
+        question(water, cautions);
         return cautions;
+    }
+
+    /** What two tests of one water say that seldom holds together. */
+    private static void question(WaterAnalysis water, Set<Caution> cautions) {
+        OptionalDouble solids = water.dissolvedSolidsMgPerL();
+        add(cautions, below(solids, water.hardnessMgPerL()), Caution.HARDNESS_ABOVE_SOLIDS);
+        add(cautions, solids.isPresent() && above(water.sodiumMgPerL(), MOST_SODIUM_SHARE * solids.getAsDouble()),
+                Caution.SODIUM_ABOVE_SOLIDS);
+        add(cautions, above(water.ph(), ASSUMED_MOST_PH) || below(water.ph(), ASSUMED_LEAST_PH), Caution.PH_IMPLAUSIBLE);
+        add(cautions, water.dissolvedIronMgPerL() > TRACE_MG_PER_L && above(water.freeChlorineMgPerL(), TRACE_MG_PER_L),
+                Caution.CHLORINE_BESIDE_IRON);
+    }
+
+    /**
+     * The least that the dissolved solids of a water can weigh, mg/L: nothing can be true of a test that finds less.
+     *
+     * <pre>least = 0.4027 hardness + Na</pre>
+     *
+     * <p>Hardness as CaCO3 and Na, mg/L; 0.4027 magnesium oxide over calcium carbonate.
+     * Source: [CIAAW], computed; [SM1030E] parts against the whole.
+     * Deviation: none; real salts weigh two to three times as much.
+     */
+    public static double leastSolidsMgPerL(double hardnessMgPerL, double sodiumMgPerL) {
+        return LIGHTEST_HARDNESS_SHARE * hardnessMgPerL + sodiumMgPerL;
+    }
+
+    /** Whether a hardness that was given in another unit was perhaps tested in mg/L. */
+    public static boolean isMaybeMgPerL(double hardnessMgPerL) {
+        return hardnessMgPerL > HARDEST_USUAL_MG_PER_L;
+    }
+
+    /** Whether a hardness that was given in mg/L, for a water that is softened, was perhaps tested in grains per gallon. */
+    public static boolean isMaybeGrains(double hardnessMgPerL) {
+        return hardnessMgPerL < SOFT_MG_PER_L;
+    }
+
+    /** What goes with the brine of a house of which nobody said where its waste water goes: of a public supply, to the sewer. */
+    public static List<Caution> ofDischarge(WaterAnalysis.Supply supply) {
+        return supply == WaterAnalysis.Supply.PRIVATE_WELL ? Caution.OF_DISCHARGE : List.of(Caution.SEWER_SALT_LIMITS);
     }
 
     /** Whether the lowest salt doses fail on this water: iron above 2 or solids above 750 mg/L. [TRADE-EFFICIENT]. */

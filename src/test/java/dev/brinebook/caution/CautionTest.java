@@ -1,6 +1,7 @@
 package dev.brinebook.caution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.source.Sources;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class CautionTest {
@@ -22,7 +24,8 @@ class CautionTest {
         assertEquals(Severity.INFO, ordered.get(ordered.size() - 1).severity());
         for (Caution caution : all) {
             assertEquals(caution.sourceKey(), Sources.get(caution.sourceKey()).key());
-            assertTrue(caution.words().endsWith("."), caution.name());
+            assertTrue(caution.words().endsWith(".") || caution.words().endsWith("?"), caution.name());
+            assertNotNull(caution.reader());
         }
     }
 
@@ -31,6 +34,35 @@ class CautionTest {
     void speaksInEitherSystem() {
         assertTrue(Caution.COLD_WATER.words().contains("50 degrees Fahrenheit"));
         assertTrue(Caution.COLD_WATER.metricWords().contains("10 degrees Celsius"));
+    }
+
+    /** A severity never comes after a lesser one, so that the rank is one list. */
+    @Test
+    void isRankedWithinItsSeverity() {
+        Severity before = Severity.STOP;
+        for (Caution caution : Caution.values()) {
+            assertTrue(caution.severity().compareTo(before) >= 0, caution.name());
+            before = caution.severity();
+        }
+    }
+
+    @Test
+    void putsFiveAtMostInFrontAndWhatSaysStopAndWhatQuestionsTheInputFirst() {
+        Set<Caution> front = Caution.inFront(List.of(Caution.values()));
+        assertEquals(Caution.MOST_IN_FRONT, front.size());
+        assertTrue(front.contains(Caution.IRON_TREAT_FIRST));
+        assertTrue(front.contains(Caution.HARDNESS_MAYBE_GRAINS));
+        assertEquals(Set.of(Caution.SODIUM_RESTRICTED_DIET, Caution.SEWER_SALT_LIMITS, Caution.POWER_AND_PRESSURE, Caution.DRAIN_AIR_GAP,
+                Caution.LOCAL_CODE_DECIDES), Caution.inFront(List.of(Caution.LEAD_COPPER_PLUMBING, Caution.LOCAL_CODE_DECIDES,
+                Caution.DRAIN_AIR_GAP, Caution.EFFICIENCY_NOT_CERTIFIED, Caution.POWER_AND_PRESSURE, Caution.SEWER_SALT_LIMITS,
+                Caution.SODIUM_RESTRICTED_DIET)));
+        assertEquals(Set.of(), Caution.inFront(List.of()));
+    }
+
+    @Test
+    void tellsTheEvidenceAgainstMoreLeadBesideTheWarning() {
+        assertTrue(Caution.LEAD_COPPER_PLUMBING.words().contains("no pattern"), "EPA/600/R-98/044; Sorg, Schock and Lytle 1999");
+        assertTrue(Sources.get(Caution.LEAD_COPPER_PLUMBING.sourceKey()).cited().contains("EPA/600/R-98/044"));
     }
 
     @Test

@@ -74,12 +74,12 @@ class ReviewTest {
     @Test
     void findsNothingWhereTheMeterIsSetRight() {
         assertEquals(Set.of(), codes(meter(DUTY, 8, 20, 36_000, 1, 14), DUTY));
-        assertEquals(Set.of(), codes(meter(IRON, 8, 26, 36_000, 1, 4), IRON));
+        assertEquals(Set.of(), codes(meter(IRON, 8, 26, 36_000, 1, 3), IRON));
     }
 
     @ParameterizedTest(name = "{7}")
     @CsvSource({
-        "1.5, 20, 36000, 1, 4, 8, HARDNESS_WITHOUT_IRON, hardness set without iron",
+        "1.5, 20, 36000, 1, 3, 8, HARDNESS_WITHOUT_IRON, hardness set without iron",
         "0, 12, 36000, 1, 14, 8, HARDNESS_TOO_LOW, hardness of another water",
         "0, 25, 36000, 1, 14, 8, HARDNESS_TOO_HIGH, hardness set too high",
         "0, 20, 45000, 1, 14, 8, CAPACITY_ABOVE_DOSE, capacity above what 8 lb give",
@@ -109,7 +109,7 @@ class ReviewTest {
 
     @Test
     void hardnessWithoutIronCostsHardDays() {
-        Finding finding = only(Code.HARDNESS_WITHOUT_IRON, meter(IRON, 8, 20, 36_000, 1, 4), IRON);
+        Finding finding = only(Code.HARDNESS_WITHOUT_IRON, meter(IRON, 8, 20, 36_000, 1, 3), IRON);
         assertEquals(26, HardnessUnit.GPG.fromBase(finding.shouldBe()), 1e-9, "20 + 4 x 1.5: common practice");
         Finding capacity = only(Code.CAPACITY_ABOVE_DOSE, meter(DUTY, 8, 20, 45_000, 1, 14), DUTY);
         assertTrue(capacity.difference().hardDays() > 0 && capacity.difference().hardLitres() > 0);

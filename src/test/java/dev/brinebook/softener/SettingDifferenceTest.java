@@ -95,7 +95,7 @@ class SettingDifferenceTest {
         assertEquals(Finding.Measure.CAPACITY, capacity.code().measure());
     }
 
-    /** 36,000 grains last 7 of 7.5 days, the 30,000 of the lowest dose 6; with iron not more than 4. */
+    /** 36,000 grains last 7 of 7.5 days, the 30,000 of the lowest dose 6; with 1 mg/L of iron not more than 14 times 0.3. */
     @Test
     void leavesAClockAloneThatIsJustRight() {
         Duty plain = Softeners.plain(DUTY);
@@ -104,7 +104,7 @@ class SettingDifferenceTest {
         assertEquals(Set.of(Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED), ofDays(5, plain));
         assertEquals(Set.of(Code.CLOCK_INTERVAL_TOO_LONG), ofDays(7, DUTY), "no room for more use or less capacity");
         assertEquals(Set.of(), ofDays(6, DUTY));
-        Duty iron = Softeners.duty(20, 0.5, 240, 0);
+        Duty iron = Softeners.duty(20, 1, 240, 0);
         assertTrue(iron.iron() && !Softeners.duty(20, 0.3, 240, 0).iron(), "40 CFR 143.3: above 0.3 mg/L");
         assertEquals(Set.of(), ofDays(4, iron));
     }

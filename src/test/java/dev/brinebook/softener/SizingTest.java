@@ -168,8 +168,8 @@ class SizingTest {
         assertEquals(22_100, CapacityUnit.GRAIN.fromBase(settings.capacityGrams()), 1e-6);
         assertEquals(22_100 / 21.0, settings.meterLitres() / Exact.US_GALLON_LITRES, 1e-9);
         assertEquals(14, settings.overrideDays());
-        assertEquals(4, MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 120, 12),
-                Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "3 to 4 days with iron: common practice");
+        assertEquals(8, MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 120, 12),
+                Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "14 days times 0.3 mg/L over 0.5 mg/L, whole days");
         assertEquals(100, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(0.1)), 1e-9);
         for (int hundreds = 1; hundreds < 1_000; hundreds++) {
             assertEquals(100 * hundreds, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(

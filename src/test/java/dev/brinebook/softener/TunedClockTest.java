@@ -40,7 +40,7 @@ class TunedClockTest {
     @Test
     void ironAsksForFourDaysAndTooSmallABedForEveryNight() {
         TunedClock iron = TunedClock.of(Softeners.cubicFeet(3, 14, 65), Softeners.duty(10, 1, 100, 0.3), COST);
-        assertEquals(MeterSettings.OVERRIDE_DAYS_WITH_IRON, iron.clock().days());
+        assertEquals(4, iron.clock().days(), "14 days times 0.3 mg/L over 1 mg/L, whole days");
         TunedClock small = TunedClock.of(Softeners.cubicFeet(0.5, 8, 44), Softeners.duty(60, 0, 600, 0.3), COST);
         assertEquals(1, small.clock().days());
         assertEquals(15 * Softeners.POUND_PER_CUBIC_FOOT, small.saltDoseGramsPerLitre(), 1e-9);

@@ -33,15 +33,15 @@ class UpkeepTest {
     @Test
     void aWellIsTestedAtOnceIfItWasNotAndYearlyFromThenOn() {
         assertEquals(List.of(due(2026, Kind.BACTERIA_TEST), due(2027, Kind.BACTERIA_TEST), due(2027, Kind.SERVICE)),
-                Upkeep.of(of(Supply.PRIVATE_WELL, false), FIRST, 365));
+                Upkeep.of(of(Supply.PRIVATE_WELL, false), 20, FIRST, 365));
         assertEquals(List.of(due(2027, Kind.BACTERIA_TEST), due(2027, Kind.SERVICE), due(2028, Kind.BACTERIA_TEST),
-                due(2028, Kind.SERVICE)), Upkeep.of(of(Supply.PRIVATE_WELL, true), FIRST, 800));
+                due(2028, Kind.SERVICE)), Upkeep.of(of(Supply.PRIVATE_WELL, true), 20, FIRST, 800));
     }
 
     @Test
     void aPublicSupplyIsNotTested() {
-        assertEquals(List.of(due(2027, Kind.SERVICE)), Upkeep.of(of(Supply.PUBLIC_SUPPLY, false), FIRST, 365));
-        assertEquals(List.of(), Upkeep.of(of(Supply.PUBLIC_SUPPLY, false), FIRST, 364));
+        assertEquals(List.of(due(2027, Kind.SERVICE)), Upkeep.of(of(Supply.PUBLIC_SUPPLY, false), 20, FIRST, 365));
+        assertEquals(List.of(), Upkeep.of(of(Supply.PUBLIC_SUPPLY, false), 20, FIRST, 364));
     }
 
     @Test
@@ -58,13 +58,29 @@ class UpkeepTest {
     }
 
     private static Kind service(OptionalDouble iron, IronForm form) {
-        List<Upkeep> due = Upkeep.of(water(Supply.PUBLIC_SUPPLY, false, iron, form), FIRST, 365);
+        List<Upkeep> due = Upkeep.of(water(Supply.PUBLIC_SUPPLY, false, iron, form), 5, FIRST, 365);
         assertEquals(1, due.size());
         return due.get(0).kind();
     }
 
+    /** 2.5 g at 2 mg/L and 20 bed volumes a day: 2,500 / 40 = 62.5 days, by hand. */
+    @Test
+    void balancesTheIronThatALitreOfResinIsFed() {
+        assertEquals(62.5, Upkeep.daysBetweenCleanings(2, 20), 1e-9);
+        assertEquals(2 * 62.5, Upkeep.daysBetweenCleanings(2, 10), 1e-9, "twice the resin");
+        assertEquals(30, Upkeep.daysBetweenCleanings(9, 40), 1e-9, "no oftener than monthly");
+        assertEquals(Double.POSITIVE_INFINITY, Upkeep.daysBetweenCleanings(0, 20));
+        List<Upkeep> due = Upkeep.of(water(Supply.PUBLIC_SUPPLY, false, OptionalDouble.of(2), IronForm.DISSOLVED), 20, FIRST, 365);
+        assertEquals(List.of(FIRST.plusDays(62), FIRST.plusDays(124), FIRST.plusDays(186), FIRST.plusDays(248), FIRST.plusDays(310),
+                FIRST.plusDays(365)), due.stream().map(Upkeep::date).toList());
+        assertEquals(Kind.SERVICE_WITH_RESIN_CLEANER, due.get(5).kind());
+        List<Upkeep> often = Upkeep.of(water(Supply.PUBLIC_SUPPLY, false, OptionalDouble.of(2), IronForm.DISSOLVED), 1250.0 / 73, FIRST,
+                365);
+        assertEquals(5, often.size(), "every 73 days, the fifth with the service");
+    }
+
     @Test
     void refusesNoDays() {
-        assertThrows(IllegalArgumentException.class, () -> Upkeep.of(of(Supply.PUBLIC_SUPPLY, true), FIRST, 0));
+        assertThrows(IllegalArgumentException.class, () -> Upkeep.of(of(Supply.PUBLIC_SUPPLY, true), 20, FIRST, 0));
     }
 }

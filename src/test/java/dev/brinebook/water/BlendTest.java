@@ -61,11 +61,11 @@ class BlendTest {
                 / water.fullySoftened().addedSodiumMgPerL(), 1e-9, "seed " + seed);
     }
 
-    /** Iron at 4 gpg per mg/L loads the resin, at its equivalents of 1.7922 it adds sodium, and b of it is left. */
+    /** Iron loads the resin and adds sodium at its equivalents of 1.7922, and b of it is left. */
     @Test
     void ironLoadsTheResinAndStaysInTheBypass() {
         BlendedWater water = blended(water(200, 2, IronForm.DISSOLVED), 50, 0);
-        assertEquals(0.75 * (200 + 2 * 4 * 17.1181), water.loadMgPerL(), 0.001);
+        assertEquals(0.75 * (200 + 2 * 1.7922), water.loadMgPerL(), 0.001);
         assertEquals(0.75 * 0.4594 * (200 + 2 * 1.7922), water.softened().addedSodiumMgPerL(), 0.02);
         assertEquals(0.25 * 2, water.ironMgPerL().getAsDouble(), 1e-12);
         assertEquals(OptionalDouble.empty(), water.manganeseMgPerL());

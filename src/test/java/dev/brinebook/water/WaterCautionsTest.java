@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class WaterCautionsTest {
 
@@ -43,6 +44,12 @@ class WaterCautionsTest {
         "ph, 6.5, '', 40 CFR 143.3",
         "ph, 8.6, PH_OUT_OF_RANGE, 40 CFR 143.3",
         "ph, 8.5, '', 40 CFR 143.3",
+        "ph, 3, PH_IMPLAUSIBLE PH_OUT_OF_RANGE, 6.0 to 8.5 is usual: Hem 1985, from memory",
+        "ph, 12.5, PH_IMPLAUSIBLE PH_OUT_OF_RANGE, 6.0 to 8.5 is usual: Hem 1985, from memory",
+        "solids, 200, '', all of it hardness: limestone water",
+        "solids, 199, HARDNESS_ABOVE_SOLIDS, parts are not more than the whole: Standard Methods 1030 E, from memory",
+        "sodium, 150, '', half of the solids",
+        "sodium, 151, SODIUM_ABOVE_SOLIDS, sodium carbonate weighs 2.3 times its sodium: CIAAW",
         "solids, 501, DISSOLVED_SOLIDS_TASTE, 40 CFR 143.3",
         "solids, 751, LOW_DOSE_WILL_NOT_HOLD DISSOLVED_SOLIDS_TASTE, trade association booklet",
         "chlorine, 1.1, CHLORINE_RESIN_LIFE, common practice",
@@ -53,6 +60,40 @@ class WaterCautionsTest {
     void warnsAtTheLimitOfItsSource(String field, double value, String expected, String source) {
         List<Caution> cautions = Caution.ordered(WaterCautions.of(water(field, value)));
         assertEquals(expected, cautions.stream().map(Enum::name).collect(Collectors.joining(" ")));
+    }
+
+    @ParameterizedTest(name = "{0} mg/L of iron, {1}, beside {2} mg/L of chlorine: {3}")
+    @CsvSource({"0.5, DISSOLVED, 0.6, true", "0.5, COLLOIDAL, 0.6, false", "0.5, DISSOLVED, 0.1, false", "0.1, DISSOLVED, 0.6, false"})
+    void questionsDissolvedIronBesideFreeChlorine(double iron, IronForm form, double chlorine, boolean questioned) {
+        OptionalDouble none = OptionalDouble.empty();
+        WaterAnalysis water = new WaterAnalysis(200, 0, OptionalDouble.of(iron), none, none, none, none, OptionalDouble.of(chlorine),
+                none, none, 15, form, Supply.PUBLIC_SUPPLY, false);
+        assertEquals(questioned, WaterCautions.of(water).contains(Caution.CHLORINE_BESIDE_IRON));
+    }
+
+    /** 40.304 / 100.086, magnesium oxide over calcium carbonate: CIAAW, by hand. */
+    @Test
+    void knowsTheLeastThatSolidsCanWeigh() {
+        assertEquals(0.4027 * 300 + 10, WaterCautions.leastSolidsMgPerL(300, 10), 0.01);
+    }
+
+    @Test
+    void warnsOfASepticSystemOnlyWhereOneMayBe() {
+        assertEquals(List.of(Caution.SEWER_SALT_LIMITS), WaterCautions.ofDischarge(Supply.PUBLIC_SUPPLY));
+        assertEquals(Caution.OF_DISCHARGE, WaterCautions.ofDischarge(Supply.PRIVATE_WELL));
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = IronForm.class, names = "DISSOLVED", mode = EnumSource.Mode.EXCLUDE)
+    void countsNoIronThatIsNoIonAndHasItTreatedFirst(IronForm form) {
+        OptionalDouble none = OptionalDouble.empty();
+        WaterAnalysis water = new WaterAnalysis(200, 0, OptionalDouble.of(3), OptionalDouble.of(1), none, none, none, none, none, none,
+                12, form, Supply.PRIVATE_WELL, true);
+        CompensatedHardness hardness = water.compensated(CompensationFactors.STANDARD);
+        assertEquals(0, hardness.ironLineMgPerL());
+        assertEquals(200 + 1.8218, hardness.realMgPerL(), 1e-3, "manganese alone, 100.086 / 54.938: CIAAW");
+        assertEquals(1, Treatment.neededBy(water).size());
+        assertEquals("CP-RESIN-CARE", Treatment.neededBy(water).get(0).sourceKey());
     }
 
     @Test

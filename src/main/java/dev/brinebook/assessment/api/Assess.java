@@ -28,7 +28,6 @@ import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SiteRequest;
-import dev.brinebook.softener.api.SiteRequest.WasteWater;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
@@ -80,7 +79,7 @@ public final class Assess {
         PricesRequest priced = PricesRequest.orNone(request.prices());
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
-                site.wasteWater() == WasteWater.SEPTIC_SYSTEM, explanation);
+                site.ownSewage(duty.water().supply()), explanation);
         Terms terms = ConversionRequest.terms(request.conversion(), prices);
         Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
@@ -123,7 +122,7 @@ public final class Assess {
         if (assessment.fit().largerThanNeeded()) {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }
-        explanation.cautions(site.wasteWaterCautions());
+        explanation.cautions(site.wasteWaterCautions(assessment.duty().water().supply()));
         double most = assessment.duty().standard().hardDaysPerYear();
         if (assessment.years().asFound().totals().hardDays() > most
                 || assessment.years().converted().totals().hardDays() > most) {

@@ -24,7 +24,8 @@ public record DemandAnswer(
                 + " included"), "REU-2016");
         explanation.because("/demand/highestDailyUse", Message.of("gamma distribution of a day of the busiest weekday and"
                 + " month"), "DAIAD");
-        explanation.because("/demand/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/demand/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         FlowCheckAnswer.explainFlows("/demand/continuousFlow", "/demand/peakFlow", explanation);
         return new DemandAnswer(units.volume(duty.meanLitres()), units.volume(duty.demand().highDayLitres()),
                 units.capacity(duty.dailyLoadGrams()), units.flow(duty.demand().continuousLitresPerMinute()),

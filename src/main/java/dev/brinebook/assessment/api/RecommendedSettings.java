@@ -13,9 +13,11 @@ import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -60,7 +62,7 @@ public record RecommendedSettings(
                 : Message.of("The smallest, in steps of the controller, that keeps to the service standard: {0} of at most {1} hard"
                         + " days a year, {2} of at most {3} with more use and less capacity.", days(option.year().hardDays()),
                         Text.number(duty.standard().hardDaysPerYear()), days(duty.standard().stressedHardDays(duty.longRun(),
-                        settings.policy(), duty.hardness().totalMgPerL(), option.dosed().regeneration())),
+                        settings.policy(), duty.loadMgPerL(), option.dosed().regeneration())),
                         Text.number(duty.standard().stressedHardDaysPerYear())), "FELLER");
         add(reasons, explanation, "saltDose", choice.bound(duty).map(bound -> bound == DoseChoice.Bound.COST
                 ? Message.of("With its reserve the least costly in the long run: less salt regenerates more often and wastes"
@@ -69,8 +71,10 @@ public record RecommendedSettings(
                 .orElseGet(() -> Message.of("No dose keeps to all limits.")), "TRADE-EFFICIENT");
         add(reasons, explanation, "saltPerRegeneration", Message.of("Dose times resin volume."), "WQP-2009");
         add(reasons, explanation, "dayOverride", duty.iron()
-                ? Message.of("Iron builds up on resin that stands: 3 to 4 days.")
-                : Message.of("Resin that stands unused fouls and packs: 14 days at the latest."), "CP-CYCLE");
+                ? Message.of("Iron and manganese build up on the resin: by {0} days it holds what it does in {1} days at {2} mg/L.",
+                        settings.overrideDays(), Policy.DEFAULT_OVERRIDE_DAYS, Text.number(WaterCautions.IRON_STAINS_MG_PER_L))
+                : Message.of("Resin that stands unused fouls and packs: 14 days at the latest."),
+                duty.iron() ? "WT-2010" : "CP-CYCLE");
         add(reasons, explanation, "regenerationHour", Message.of("The hours from 2 to 4 carry {0} % of a day's use, and the"
                 + " water is hard while it regenerates.", new BigDecimal("1.5")), "DAIAD");
         add(reasons, explanation, "refillMinutes", Message.of("The water that dissolves the dose, {0}, at {1}.",

@@ -9,6 +9,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Demand;
@@ -130,6 +131,7 @@ public record HouseholdRequest(
         if (dailySeries != null) {
             MeteredDays indoor = dailySeries.toDays(explanation);
             UseModel fitted = fitted(indoor, explanation);
+            questionUse(fitted.means().meanLitres(), explanation);
             return new Demand(fitted.withMeans(fitted.means().times(share).plus(outdoorLitres)),
                     Optional.of(indoor.times(share).plus(outdoorLitres).filled()), flows.peakLitresPerMinute(),
                     flows.continuousLitresPerMinute());
@@ -249,12 +251,21 @@ public record HouseholdRequest(
         return home.usePerPersonLitres();
     }
 
+    /** Asks for people, unit or a leak where a person uses what hardly anybody does. */
+    private void questionUse(double indoorLitres, Explanation explanation) {
+        if (people != null && !Demand.isPlausiblePerPerson(indoorLitres / people)) {
+            explanation.caution(Caution.USE_PER_PERSON_IMPLAUSIBLE);
+        }
+    }
+
     private WeekdayMeans means(double share, double outdoorLitres, DayVariation variation, Explanation explanation) {
         if (weeklyUse != null) {
+            questionUse(weeklyUse.stream().mapToDouble(VolumeQuantity::inBase).average().orElseThrow(), explanation);
             double[] d = weeklyUse.stream().mapToDouble(use -> use.inBase() * share + outdoorLitres).toArray();
             return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
         }
         double indoor = dailyUse != null ? dailyUse.inBase() : people * usePerPersonLitres(explanation);
+        questionUse(indoor, explanation);
         double ratio = explanation.orDefault("household.weekendRatio", weekendRatio,
                 variation.cv() == 0 ? 1 : WeekdayMeans.DEFAULT_WEEKEND_RATIO, number -> Message.of("{0}", number));
         return WeekdayMeans.ofWeek(indoor * share + outdoorLitres, ratio);

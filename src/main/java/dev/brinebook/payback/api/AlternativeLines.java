@@ -71,9 +71,9 @@ final class AlternativeLines {
         Duty duty = comparison.duty();
         Prices prices = comparison.bills().prices();
         List<BreakEvenAnswer> answers = new ArrayList<>();
-        double hardness = duty.hardness().totalMgPerL();
         answers.add(factor(comparison, way, currency, Input.HARDNESS, BreakEvenAnswer.Of.HARDNESS,
-                factor -> Message.of("{0} of compensated hardness", Text.of(units.hardness(factor * hardness)))));
+                factor -> Message.of("{0} of compensated hardness",
+                        Text.of(units.hardness(duty.with(factor, 1).hardness().totalMgPerL())))));
         answers.add(factor(comparison, way, currency, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE,
                 factor -> dailyUse(factor * duty.meanLitres(), people == null ? null : Text.number(factor * people),
                         units)));

@@ -29,6 +29,7 @@ import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
@@ -61,7 +62,8 @@ public final class CompareAlternatives {
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
-        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
+        Prices prices = priced.toDomain(ownWell, ownWell, explanation);
         int horizon = (int) explanation.orDefault("horizonYears", request.horizonYears(), Conversion.ASSUMED_HORIZON_YEARS,
                 years -> Message.of("{0} years", years));
         Bills bills = bills(request, priced, prices, duty, horizon, explanation);
@@ -177,7 +179,7 @@ public final class CompareAlternatives {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS,
                 Caution.EFFICIENCY_NOT_CERTIFIED);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
         explanation.assume("noSoftening", Message.of("costs nothing here: what hard water does to appliances, soap and energy is left out,"
                 + " as no source settles it"), Origin.DEFAULT);
         explanation.assume("hardDays", Message.of("cost nothing either: where a break-even goes so far that a way runs hard, the salt it"

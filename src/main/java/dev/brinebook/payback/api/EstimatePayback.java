@@ -21,6 +21,7 @@ import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Message;
 import java.util.Currency;
 import java.util.List;
@@ -56,7 +57,7 @@ public final class EstimatePayback {
         Explanation explanation = new Explanation(units::saying);
         PricesRequest pricesRequest = PricesRequest.orNone(request.prices());
         Currency currency = pricesRequest.currency();
-        Prices prices = pricesRequest.toDomain(ownWell(request), false, explanation);
+        Prices prices = pricesRequest.toDomain(ownWell(request), ownWell(request), explanation);
         Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
                 : given(request, units, explanation);
         ConversionPayback payback = ConversionPayback.of(
@@ -64,7 +65,7 @@ public final class EstimatePayback {
         PaybackFigures figures = PaybackFigures.of(payback, prices, currency, "/payback", explanation);
         tellEvidence(explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
-        cautionOfDischarge(request.prices(), explanation);
+        cautionOfDischarge(request, explanation);
         return new ConversionPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
                 : Message.joined(" ", List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
                 sides.comparedBy(), sides.asFoundAnswer(), sides.convertedAnswer(),
@@ -122,19 +123,18 @@ public final class EstimatePayback {
                 + " scaling up"), "EEG-31");
     }
 
-    /** A sewer price tells where the brine goes: 0 a septic system, more a sewer. Without one both may be. */
     private static boolean ownWell(ConversionPaybackRequest request) {
         return request.water() != null && request.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
     }
 
-    private static void cautionOfDischarge(PricesRequest prices, Explanation explanation) {
-        boolean known = prices != null && prices.sewer() != null;
-        boolean septic = known && prices.sewer().price().value().signum() == 0;
-        if (septic || !known) {
-            explanation.caution(Caution.SEPTIC_SYSTEM);
-        }
-        if (!septic) {
-            explanation.caution(Caution.SEWER_SALT_LIMITS);
+    /** A sewer price tells where the brine goes: 0 a septic system, more a sewer. Without one the supply tells, if it is known. */
+    private static void cautionOfDischarge(ConversionPaybackRequest request, Explanation explanation) {
+        PricesRequest prices = request.prices();
+        if (prices == null || prices.sewer() == null) {
+            explanation.cautions(request.water() == null ? Caution.OF_DISCHARGE
+                    : WaterCautions.ofDischarge(ownWell(request) ? WaterAnalysis.Supply.PRIVATE_WELL : WaterAnalysis.Supply.PUBLIC_SUPPLY));
+        } else {
+            explanation.caution(prices.sewer().price().value().signum() == 0 ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
         }
     }
 }

@@ -25,7 +25,8 @@ public record PricesRequest(
         @Property(value = "Water, by the price of a further gallon: fixed charges are not saved.",
                 fallback = "2.90 USD per 1,000 gal; 0 from a private well") WaterPrice water,
         @Property(value = "Sewer, by the price of a further gallon.",
-                fallback = "4.17 USD per 1,000 gal; 0 where the request says that there is a septic system") WaterPrice sewer,
+                fallback = "4.17 USD per 1,000 gal; 0 where there is a septic system, as is taken of a private well unless the"
+                + " request says otherwise") WaterPrice sewer,
         @Property(value = "A service visit.", fallback = "100 USD; visits are counted only where a request gives them")
         Money serviceVisit,
         @Property(value = "Year whose prices these are. Nothing is carried from one year's prices to another's: give all of"
@@ -108,7 +109,8 @@ public record PricesRequest(
      * The prices per kilogram, cubic metre and visit, with every default told to {@code explanation}.
      *
      * @param ownWell whether the water comes from a well, so that none is billed unless a price is given
-     * @param ownSewage whether the waste water stays on the ground, so that none is billed unless a price is given
+     * @param ownSewage whether the waste water stays on the ground, as that of a private well mostly does, so that none is billed
+     *     unless a price is given
      */
     public Prices toDomain(boolean ownWell, boolean ownSewage, Explanation explanation) {
         Prices usual = Prices.unitedStates2023();

@@ -24,6 +24,7 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
@@ -122,7 +123,7 @@ public final class BacktestSettings {
 
     private static Found found(MeteredDays days, Duty duty, Regeneration regeneration, Policy policy) {
         int known = days.known().length;
-        double hardness = duty.hardness().totalMgPerL();
+        double hardness = duty.loadMgPerL();
         HighDays exceptional = HighDays.of(days);
         YearlyTotals seen = Replay.yearly(days, hardness, regeneration, policy).in(known);
         double without = exceptional.days().isEmpty() ? seen.hardDays()
@@ -193,7 +194,7 @@ public final class BacktestSettings {
     private static void warn(SoftenerCase given, Found found, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
         if (found.seen().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }

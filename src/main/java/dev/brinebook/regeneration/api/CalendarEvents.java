@@ -58,7 +58,7 @@ record CalendarEvents(String household, Message policy, List<Event> events, Opti
 
     private static String household(Foreseen foreseen) {
         Duty duty = foreseen.given().duty();
-        return "hardness " + Rounding.answer(duty.hardness().totalMgPerL())
+        return "hardness " + Rounding.answer(duty.loadMgPerL())
                 + " use " + Rounding.answer(duty.meanLitres())
                 + " resin " + Rounding.answer(foreseen.given().found().softener().bed().resinLitres())
                 + " seed " + foreseen.seed();
@@ -92,6 +92,10 @@ record CalendarEvents(String household, Message policy, List<Event> events, Opti
                     Message.of("Have the well water tested for bacteria"),
                     Message.of("Once a year: a softener does not disinfect."));
             case SERVICE -> Event.ofDay(Category.SERVICE, due.date(), Message.of("Service the softener"), SERVICE);
+            case RESIN_CLEANER -> Event.ofDay(Category.SERVICE, due.date(), Message.of("Clean the resin of the softener"),
+                    Message.of("With a cleaner for iron: since the last time a litre of resin was fed {0} g of iron and manganese, as"
+                            + " an assumption of what it takes.",
+                            Text.number(Upkeep.ASSUMED_METALS_BETWEEN_CLEANINGS_GRAMS_PER_LITRE)));
             case SERVICE_WITH_RESIN_CLEANER -> Event.ofDay(Category.SERVICE, due.date(),
                     Message.of("Service the softener, with resin cleaner"), Message.joined(" ", List.of(SERVICE,
                             Message.of("Clean the resin with a cleaner for iron: this water fouls it, perhaps sooner than a"

@@ -90,13 +90,13 @@ public final class ChooseReserve {
 
     private static LearningReserve learning(YearlyTotals fixed, Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units,
             Explanation explanation) {
-        Figure litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.hardness().totalMgPerL(), regeneration, meter,
+        Figure litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.loadMgPerL(), regeneration, meter,
                 duty.standard(), duty.reserveStepLitres());
         if (!litres.exists()) {
             return null;
         }
         YearlyTotals year = duty.longRun().yearOfReserveThatFollowsUse(delayed(meter, litres.value()),
-                duty.hardness().totalMgPerL(), regeneration);
+                duty.loadMgPerL(), regeneration);
         explanation.because("/learning", Message.of("the same search where the reserve is multiplied by the level of use of the last"
                 + " weeks, half of its weight in the last 56 days at home, taken as known; evidence from metered homes: the promise is"
                 + " kept when a home changes, and 0 to 2 % of the salt saved"), "DAIAD");

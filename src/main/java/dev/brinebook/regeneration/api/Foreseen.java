@@ -72,7 +72,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
                     .regeneration(duty.water().temperatureCelsius());
             tell(own, "policies/" + tried.size() + "/", explanation);
             tried.add(new Tried(asked.title(), hour, Simulation.simulate(
-                    new Trial(duty.days(), duty.hardness().totalMgPerL(), regeneration, left), policy)));
+                    new Trial(duty.days(), duty.loadMgPerL(), regeneration, left), policy)));
         }
         return new Foreseen(given, tried, store, units,
                 PreferencesRequest.seed(request.seed()),
@@ -91,7 +91,8 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
 
     /** What is to be done beside, whatever the policy. */
     List<Upkeep> upkeep() {
-        return Upkeep.of(given.duty().water(), firstDate(), given.duty().days().size());
+        return Upkeep.of(given.duty().water(), given.duty().meanLitres() / given.found().softener().bed().resinLitres(), firstDate(),
+                given.duty().days().size());
     }
 
     /** Some policies at once, or such as regenerate all day long, leave time for fewer years than may be asked for of one. */

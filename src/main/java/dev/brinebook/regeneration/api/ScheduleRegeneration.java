@@ -23,6 +23,7 @@ import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import dev.brinebook.wording.Wording;
@@ -84,7 +85,7 @@ public final class ScheduleRegeneration {
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (Foreseen.Tried tried : foreseen.tried()) {
             PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn,
-                    duty.hardness().totalMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
+                    duty.loadMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
             policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units,
                     "/policies/" + policies.size(), explanation));
             if (policies.size() > 1) {
@@ -111,7 +112,8 @@ public final class ScheduleRegeneration {
     private static MeteringWorthAnswer overClock(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         Duty duty = given.duty();
         PricesRequest usual = PricesRequest.orNone(null);
-        Prices prices = usual.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
+        Prices prices = usual.toDomain(ownWell, ownWell, explanation);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
         return MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
                 usual.currency(), units, "/meterOverClockSetRight", explanation);
@@ -164,7 +166,7 @@ public final class ScheduleRegeneration {
     private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
         if (outcomes.stream().anyMatch(outcome -> expected(given.duty(), outcome).hardDays()
                 > given.duty().standard().hardDaysPerYear())) {
             explanation.caution(Caution.RUNS_HARD);
@@ -175,7 +177,8 @@ public final class ScheduleRegeneration {
         explanation.given("/days", "/policies/*/everyDays", "/policies/*/dayOverride", "/policies/*/regenerationHour");
         explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
                 "REU-2016");
-        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
         explanation.because("/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
         explanation.because("/waterPerRegeneration", Message.of("flow times minutes of every step"), "CP-CYCLE");

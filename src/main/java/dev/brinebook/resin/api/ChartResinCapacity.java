@@ -85,7 +85,7 @@ public final class ChartResinCapacity {
         explanation.cautions(SoftenedWater.of(water.compensated(CompensationFactors.STOICHIOMETRIC),
                 water.sodiumMgPerL(), salt == Salt.POTASSIUM_CHLORIDE).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(water.supply()));
         assumeReach(salt, explanation);
         explanation.because("/totalCapacity", Message.of("{0} eq/L of exchange sites, of {1} g of CaCO3 each",
                 Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");

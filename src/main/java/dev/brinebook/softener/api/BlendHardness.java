@@ -61,6 +61,7 @@ public final class BlendHardness {
                 salt == Salt.POTASSIUM_CHLORIDE);
         double litres = request.household().toDomain(explanation).meanLitres();
         explain(water, dosed, units, explanation);
+        request.water().questionUnit(explanation);
         SofteningEffort without = effort(litres * water.fullLoadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
                 water.fullySoftened(), units, "/withoutBypass/water", explanation), units);
         SofteningEffort with = effort(litres * water.loadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
@@ -147,7 +148,8 @@ public final class BlendHardness {
         explanation.because("/ironLeft", Message.of("iron times the bypass; all of it where it is not dissolved, which no"
                 + " softener takes out"), "CP-RESIN-CARE");
         explanation.because("/manganeseLeft", Message.of("manganese times the bypass"), "CP-RESIN-CARE");
-        explanation.because("/withoutBypass/dailyLoad", Message.of("mean use times compensated hardness less leakage"),
+        explanation.because("/withoutBypass/dailyLoad", Message.of("mean use times hardness less leakage, with iron and manganese at"
+                + " their chemical equivalents"),
                 "WQP-2009");
         explanation.because("/withBypass/dailyLoad", Message.of("the same for the water that passes the resin"),
                 "DAVIS-CORNWELL");

@@ -47,7 +47,7 @@ public record ControlRequest(
         ReserveRequest reserve,
         @Property(value = "Days after which it regenerates whatever was used; 0 for never.", min = 0,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
-                fallback = "0 for a clock, 14 for a meter, 4 for a meter where iron is above 0.3 mg/L")
+                fallback = "0 for a clock; for a meter 14, and where iron and manganese together are above 0.3 mg/L fewer, down to 3")
         Integer dayOverride,
         @Property(value = "Hour of the day at which it regenerates.", min = 0, max = 23, example = "2", fallback = "2")
         Integer regenerationHour) implements Checked {
@@ -78,7 +78,7 @@ public record ControlRequest(
      * @param duty what it is there to do
      */
     public Policy toPolicy(DosedSoftener dosed, Duty duty, Explanation explanation) {
-        int override = dayOverride != null ? dayOverride : defaultOverride(duty.iron());
+        int override = dayOverride != null ? dayOverride : defaultOverride(duty);
         explanation.assume("control.dayOverride", override == 0 ? Message.of("none")
                 : Message.counted("{0} day", "{0} days", override), dayOverride == null ? Origin.DEFAULT : Origin.CALLER);
         if (kind == Kind.CLOCK) {
@@ -99,11 +99,8 @@ public record ControlRequest(
     }
 
     /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */
-    private int defaultOverride(boolean iron) {
-        if (kind == Kind.CLOCK) {
-            return Policy.NO_OVERRIDE;
-        }
-        return iron ? MeterSettings.OVERRIDE_DAYS_WITH_IRON : Policy.DEFAULT_OVERRIDE_DAYS;
+    private int defaultOverride(Duty duty) {
+        return kind == Kind.CLOCK ? Policy.NO_OVERRIDE : MeterSettings.overrideDays(duty);
     }
 
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */

@@ -52,7 +52,7 @@ public record DoseTradeOff(
                 FigureAnswer.of(best.intervalDays(), 1), Rounding.toThousandth(best.year().hardDays()),
                 HardDaysRange.of(duty.hardDays(best.settings().policy(), best.dosed().regeneration())),
                 Rounding.toThousandth(duty.standard().stressedHardDays(duty.longRun(), best.settings().policy(),
-                        duty.hardness().totalMgPerL(), best.dosed().regeneration())),
+                        duty.loadMgPerL(), best.dosed().regeneration())),
                 choice.unmet(duty), EqualCostBand.of(choice, duty, cost, units),
                 choice.prices(duty).stream().map(price -> LimitPrice.of(price, currency)).toList(),
                 ServiceRemedy.of(choice, duty, cost).stream().map(remedy -> ServiceRemedyAnswer.of(remedy, currency, units))

@@ -19,6 +19,7 @@ import dev.brinebook.softener.Setup;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -52,7 +53,8 @@ public final class ReviewSettings {
         explain(given, year, units, explanation);
         SettingFinding.explain(faults, units, "/findings", explanation);
         PricesRequest priced = PricesRequest.orNone(request.prices());
-        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL, false, explanation);
+        boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
+        Prices prices = priced.toDomain(ownWell, ownWell, explanation);
         Ladder ladder = Ladder.of(found, duty, ConversionRequest.terms(request.conversion(), prices));
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), verdict, findings,
@@ -77,11 +79,12 @@ public final class ReviewSettings {
         Duty duty = given.duty();
         explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(duty.water().supply()));
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         CapacityBasis.explainFoundDose("/saltDose", explanation);
         CapacityModel capacity = given.found().softener().capacity();
         CapacityBasis.explain("/capacity", capacity, units, explanation);

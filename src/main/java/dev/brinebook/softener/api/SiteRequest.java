@@ -6,6 +6,8 @@ import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +32,7 @@ public record SiteRequest(
         @Property(value = "There is a bypass.", fallback = "to check on site", example = "true") Boolean bypass,
         @Property(value = "The resin is in good condition: not fouled, broken or short of volume.",
                 fallback = "to check on site", example = "true") Boolean resinGood,
-        @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both", example = "\"sewer\"")
+        @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both on a private well, for the sewer elsewhere", example = "\"sewer\"")
         WasteWater wasteWater) {
 
     /** Where waste water goes. */
@@ -45,10 +47,15 @@ public record SiteRequest(
         return given == null ? UNSEEN : given;
     }
 
-    /** What to be careful about where the waste water goes; of both ways when nobody said. */
-    public List<Caution> wasteWaterCautions() {
+    /** Whether the waste water stays on the ground: that of a private well does unless somebody says otherwise. */
+    public boolean ownSewage(WaterAnalysis.Supply supply) {
+        return wasteWater == null ? supply == WaterAnalysis.Supply.PRIVATE_WELL : wasteWater == WasteWater.SEPTIC_SYSTEM;
+    }
+
+    /** What to be careful about where the waste water goes; when nobody said, by the supply. */
+    public List<Caution> wasteWaterCautions(WaterAnalysis.Supply supply) {
         if (wasteWater == null) {
-            return Caution.OF_DISCHARGE;
+            return WaterCautions.ofDischarge(supply);
         }
         return List.of(wasteWater == WasteWater.SEPTIC_SYSTEM ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
     }

@@ -65,11 +65,12 @@ public final class SizeSoftener {
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
                 : Message.of("the cheapest to run, for each candidate"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
-        Terms terms = new Terms(prices.toDomain(duty.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL, false, explanation),
-                Terms.ASSUMED_HORIZON_YEARS, Map.of());
+        boolean ownWell = duty.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
+        Terms terms = new Terms(prices.toDomain(ownWell, ownWell, explanation), Terms.ASSUMED_HORIZON_YEARS, Map.of());
         RunningCost cost = terms.running();
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
         warn(duty, salt, ranked, explanation);
+        request.water().questionUnit(explanation);
         explain(request, ranked, units, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
@@ -126,11 +127,11 @@ public final class SizeSoftener {
     }
 
     private static void warn(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
-        explanation.cautions(WaterCautions.of(duty.water()));
+        explanation.cautions(duty.cautions());
         explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED);
         explanation.cautions(Caution.OF_INSTALLATION);
-        explanation.cautions(Caution.OF_DISCHARGE);
+        explanation.cautions(WaterCautions.ofDischarge(duty.water().supply()));
         if (ranked.get(0).fit().largerThanNeeded()) {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }
@@ -142,7 +143,8 @@ public final class SizeSoftener {
     private static void explain(SizingRequest request, List<Ranked> ranked, AnswerUnits units, Explanation explanation) {
         explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
                 "REU-2016");
-        explanation.because("/dailyLoad", Message.of("mean softened use times compensated hardness"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
+                + " chemical equivalents"), "WQP-2009");
         SizedSoftener.explain(request, ranked, units, explanation);
         FlowCheckAnswer.explain("/candidates/*", units, explanation);
         if (request.candidates() != null) {

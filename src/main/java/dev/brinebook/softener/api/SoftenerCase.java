@@ -15,7 +15,6 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.EnumMap;
@@ -59,14 +58,15 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         requireCapacity(softener, dose, "/softener/saltDose");
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
                 .withMinutes(minutes(request.softener().minutes()));
-        explanation.cautions(WaterCautions.of(water));
         Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), explanation);
+        explanation.cautions(duty.cautions());
+        request.water().questionUnit(explanation);
         return new SoftenerCase(duty, found);
     }
 
     /** Refuses a water that a softener can do nothing for. */
     public static void requireHardness(CompensatedHardness hardness) {
-        if (!(hardness.totalMgPerL() >= LEAST_HARDNESS_MG_PER_L)) {
+        if (!(hardness.realMgPerL() >= LEAST_HARDNESS_MG_PER_L)) {
             throw InvalidRequest.impossible("/water", NOTHING_TO_SOFTEN);
         }
     }

@@ -10,7 +10,9 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
@@ -81,6 +83,9 @@ public record SoftenerRequest(
 
     static final double MIN_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.LOW_YEARLY_LOSS_SHARE;
     static final double MAX_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.HIGH_YEARLY_LOSS_SHARE;
+    /** Resin beyond which the unit is doubted: far below the smallest standard tank, and the largest. Source: [CP-TANKS]. */
+    private static final double ASSUMED_LEAST_USUAL_RESIN_LITRES = 0.1 * Exact.CUBIC_FOOT_LITRES;
+    private static final double MOST_USUAL_RESIN_LITRES = 10 * Exact.CUBIC_FOOT_LITRES;
     static final double MIN_NAMEPLATE_GRAMS = 100;
     static final double MAX_NAMEPLATE_GRAMS = 40_000;
     /** 20 lb/ft³ of sodium chloride in equivalents of potassium chloride; the salt decides what is allowed below it. */
@@ -181,6 +186,9 @@ public record SoftenerRequest(
 
     /** The resin in its tank, of beads of a kind, with every default told to {@code explanation}. */
     public ResinBed bed(ResinBead bead, Explanation explanation) {
+        if (!Guard.isWithin(resinLitres(), ASSUMED_LEAST_USUAL_RESIN_LITRES, MOST_USUAL_RESIN_LITRES)) {
+            explanation.caution(Caution.RESIN_VOLUME_UNUSUAL);
+        }
         if (nameplateCapacity != null) {
             explanation.assume("softener.resinVolume", Message.of("{0}, a cubic foot for each 30,000 gr of the"
                     + " nameplate", Text.of(AnswerUnits.METRIC.resinVolume(resinLitres()))), Origin.DERIVED);

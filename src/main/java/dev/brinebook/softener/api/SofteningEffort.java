@@ -9,7 +9,8 @@ import dev.brinebook.water.api.SoftenedWaterAnswer;
 
 @About("What softening takes and adds.")
 public record SofteningEffort(
-        @Property("Hardness that a mean day loads on the resin, with iron and manganese counted.") CapacityQuantity dailyLoad,
+        @Property("Hardness that a mean day loads on the resin, iron and manganese at their chemical equivalents.")
+        CapacityQuantity dailyLoad,
         @Property("What it adds to the water.") SoftenedWaterAnswer water,
         @Property(value = "Days of mean use that the capacity of the softener lasts.", optional = "when no softener is given")
         FigureAnswer daysBetweenRegenerations,

@@ -56,7 +56,9 @@ public final class CompensateHardness {
     }
 
     private static Message summary(HardnessLines lines, WaterAnalysis water) {
-        Message iron = water.ironMgPerL().isPresent() ? Message.of("{0} for iron", Text.of(lines.iron()))
+        Message iron = water.ironForm() != WaterAnalysis.IronForm.DISSOLVED
+                ? Message.of("none for iron, which is not dissolved and is treated first,")
+                : water.ironMgPerL().isPresent() ? Message.of("{0} for iron", Text.of(lines.iron()))
                 : Message.of("none for iron, which was not tested,");
         Message manganese = water.manganeseMgPerL().isPresent() ? Message.of("{0} for manganese", Text.of(lines.manganese()))
                 : Message.of("none for manganese, which was not tested,");

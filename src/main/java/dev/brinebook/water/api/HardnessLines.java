@@ -18,8 +18,9 @@ public record HardnessLines(
         @Property("Hardness of calcium and magnesium, as tested.") HardnessQuantity tested,
         @Property("What iron adds by the factor set.") HardnessQuantity iron,
         @Property("What manganese adds by the factor set.") HardnessQuantity manganese,
-        @Property("The exact sum: use it for capacity, interval and meter volume.") HardnessQuantity compensated,
-        @Property("Hardness with iron and manganese at their chemical equivalents only: it sets the sodium added.")
+        @Property("The exact sum: what a meter is set to.") HardnessQuantity compensated,
+        @Property("Hardness with iron and manganese at their chemical equivalents only: what exhausts the bed and sets the sodium"
+                + " added.")
         HardnessQuantity real,
         @Property("The whole number to set on a controller, in gpg: the sum plus the uncertainty of the test, rounded up.")
         HardnessQuantity controllerSetting,
@@ -47,7 +48,7 @@ public record HardnessLines(
         explanation.because(pointer + "/manganese", Message.of("factor times manganese"), "CP-IRON-FACTORS");
         explanation.because(pointer + "/compensated", Message.of("tested hardness plus the lines of iron and manganese"),
                 "CP-IRON-FACTORS");
-        explanation.because(pointer + "/real", Message.of("tested hardness plus 1.792 times iron and 1.822 times manganese,"
+        explanation.because(pointer + "/real", Message.of("tested hardness plus 1.792 times dissolved iron and 1.822 times manganese,"
                 + " from the atomic weights"), "CIAAW");
         explanation.because(pointer + "/controllerSetting", Message.of("the sum and the uncertainty of the test, rounded up to"
                 + " whole grains per gallon, never down"), "CP-IRON-FACTORS");

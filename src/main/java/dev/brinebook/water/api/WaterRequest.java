@@ -6,7 +6,10 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
@@ -17,6 +20,7 @@ import dev.brinebook.water.Hardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
@@ -32,9 +36,10 @@ public record WaterRequest(
         @Property(value = "What the hardness test cannot tell; a drop-count kit resolves 1 gpg.", min = 0,
                 max = WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L, unit = "mg/L", fallback = "0 gpg")
         HardnessQuantity hardnessUncertainty,
-        @Property(value = "Dissolved iron.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
+        @Property(value = "Iron, in the form that ironForm says.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: none is counted, and a caution says so") ConcentrationQuantity iron,
-        @Property(value = "How the iron is present. A softener takes only dissolved iron.", fallback = "dissolved",
+        @Property(value = "How the iron is present. A softener takes only dissolved iron: of the other forms none is counted"
+                + " as hardness, and they are treated first.", fallback = "dissolved",
                 example = "\"dissolved\"") IronForm ironForm,
         @Property(value = "Manganese.", min = 0, max = WaterAnalysis.MAX_MANGANESE_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: none is counted") ConcentrationQuantity manganese,
@@ -69,11 +74,28 @@ public record WaterRequest(
     @Override
     public void check(Violations at) {
         checkHardness(at);
+        if (dissolvedSolids != null && !at.here()) {
+            double least = WaterCautions.leastSolidsMgPerL(hardnessMgPerL(), base(sodium).orElse(0));
+            if (dissolvedSolids.inBase() < least) {
+                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("must be at least {0} mg/L, the least that this hardness and"
+                        + " sodium weigh: one of the tests, or its unit, is wrong", Text.number(least)));
+            }
+        }
+    }
+
+    /** Asks for the unit of a hardness that is softened although it is soft as given. */
+    public void questionUnit(Explanation explanation) {
+        if (hardness != null && hardness.unit() == HardnessUnit.MG_PER_L && WaterCautions.isMaybeGrains(hardnessMgPerL())) {
+            explanation.caution(Caution.HARDNESS_MAYBE_GRAINS);
+        }
     }
 
     /** The analysis in SI, with every default told to {@code explanation}. */
     public WaterAnalysis toDomain(Explanation explanation) {
         noteUntested("water.iron", iron, explanation);
+        if (hardness != null && hardness.unit() != HardnessUnit.MG_PER_L && WaterCautions.isMaybeMgPerL(hardnessMgPerL())) {
+            explanation.caution(Caution.HARDNESS_MAYBE_MG_PER_L);
+        }
         noteUntested("water.manganese", manganese, explanation);
         if (bacteriaTested == null) {
             explanation.assume("water.bacteriaTested", Message.verbatim("false"), Origin.DEFAULT);

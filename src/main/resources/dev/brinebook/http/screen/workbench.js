@@ -125,7 +125,7 @@ function write(answer) {
       shown(rung.hardDays, `${from(index)}/hardDays`), shown(rung.costPerYear, `${from(index)}/costPerYear`),
       rung.firstCost && shown(rung.firstCost, `${from(index)}/firstCost`), rung.overBelow && shown(rung.overBelow.savedPerYear, `${from(index)}/overBelow/savedPerYear`)])));
   const caution = each => make('li', { class: each.severity }, each.message);
-  fill($('warnings'), ...answer.cautions.filter(each => each.severity !== 'info').map(caution));
+  fill($('warnings'), ...answer.cautions.filter(each => each.inFront).map(caution));
   fill($('cautions'), ...answer.cautions.map(caution));
   fill($('out-water'), facts([['compensated', hardness.compensated, '/hardness/compensated'], ['iron', hardness.iron, '/hardness/iron'],
     ['manganese', hardness.manganese, '/hardness/manganese'], ['set', hardness.controllerSetting, '/hardness/controllerSetting']]));

@@ -51,7 +51,7 @@ class GivenYearsTest {
         assertNull(answer.get("asFound.hardDays"));
         assertEquals("USD", answer.getString("payback.firstYearSaving.salt.unit"));
         assertTrue(answer.getList("cautions.code").containsAll(
-                List.of("localCodeDecides", "powerAndPressure", "settingsBeforeParts", "sewerSaltLimits")));
+                List.of("sewerSaltLimits", "powerAndPressure", "localCodeDecides", "settingsBeforeParts")));
     }
 
     /** Source: arithmetic on the worked case, 1,341.91 gal at 0.42 and 0.58 of 14 per 1,000 gal; 526.03 lb at 0.18. */

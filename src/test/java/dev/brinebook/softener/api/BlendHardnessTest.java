@@ -52,12 +52,12 @@ class BlendHardnessTest {
                  "softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 15, "unit": "lb/ft3"}}}""";
         blend(request.formatted("", "300")).statusCode(200)
                 .body("bypassPercent", equalTo(25))
-                .body("withoutBypass.daysBetweenRegenerations.value", near(5, 0.01, "30,000 / (300 * 20)"))
-                .body("withBypass.daysBetweenRegenerations.value", near(6.667, 0.01, "30,000 / (225 * 20)"))
-                .body("withoutBypass.saltPerYear.value", near(1095, 2, "365 / 5 * 15 lb"))
-                .body("withBypass.saltPerYear.value", near(821, 2, "three quarters of it"))
+                .body("withoutBypass.daysBetweenRegenerations.value", near(4.948, 0.01, "30,000 / (300 * (20 + 2 * 0.1047))"))
+                .body("withBypass.daysBetweenRegenerations.value", near(6.598, 0.01, "30,000 / (225 * (20 + 2 * 0.1047))"))
+                .body("withoutBypass.saltPerYear.value", near(1106, 2, "365 / 4.948 * 15 lb"))
+                .body("withBypass.saltPerYear.value", near(830, 2, "three quarters of it"))
                 .body("ironLeft.value", equalTo(0.5))
-                .body("cautions.code", hasItem("blendStains")).body("summary", containsString("days of mean use instead of 5"))
+                .body("cautions.code", hasItem("blendStains")).body("summary", containsString("days of mean use instead of 4.9"))
                 .body("basis.findAll { it.pointer == '/withBypass/saltPerYear' }.formula[0]", containsString("by mean days"));
         blend(request.formatted(", \"ironForm\": \"visible\"", "0")).statusCode(200)
                 .body("ironLeft.value", equalTo(2))
