@@ -58,7 +58,7 @@ record CalendarEvents(String household, Message policy, List<Event> events, Opti
 
     private static String household(Foreseen foreseen) {
         Duty duty = foreseen.given().duty();
-        return "hardness " + Rounding.answer(duty.loadMgPerL())
+        return "hardness " + Rounding.answer(duty.hardness().totalMgPerL())
                 + " use " + Rounding.answer(duty.meanLitres())
                 + " resin " + Rounding.answer(foreseen.given().found().softener().bed().resinLitres())
                 + " seed " + foreseen.seed();

@@ -32,7 +32,8 @@ public record SiteRequest(
         @Property(value = "There is a bypass.", fallback = "to check on site", example = "true") Boolean bypass,
         @Property(value = "The resin is in good condition: not fouled, broken or short of volume.",
                 fallback = "to check on site", example = "true") Boolean resinGood,
-        @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both on a private well, for the sewer elsewhere", example = "\"sewer\"")
+        @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both on a private well, for the"
+                + " sewer elsewhere", example = "\"sewer\"")
         WasteWater wasteWater) {
 
     /** Where waste water goes. */

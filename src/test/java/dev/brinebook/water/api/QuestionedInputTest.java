@@ -25,9 +25,9 @@ class QuestionedInputTest {
     }
 
     private static ValidatableResponse blend(String water, String household, String litres) {
-        return TestServer.post("/v1/hardness-blending", "{\"water\": {" + water + "}, \"residualHardness\": {\"value\": 5, \"unit\": \"mg/L\"},"
-                + " \"household\": {" + household + "}, \"softener\": {\"resinVolume\": {\"value\": " + litres
-                + ", \"unit\": \"L\"}, \"tankDiameter\": {\"value\": 0.4, \"unit\": \"m\"}}}").statusCode(200);
+        return TestServer.post("/v1/hardness-blending", "{\"water\": {" + water + "}, \"residualHardness\": {\"value\": 5,"
+                + " \"unit\": \"mg/L\"}, \"household\": {" + household + "}, \"softener\": {\"resinVolume\": {\"value\": " + litres
+                + ", \"unit\": \"L\"}, \"tankDiameter\": {\"value\": 0.6, \"unit\": \"m\"}}}").statusCode(200);
     }
 
     @ParameterizedTest(name = "{0} {1}: {2}")
