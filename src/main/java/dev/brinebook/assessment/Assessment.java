@@ -11,17 +11,16 @@ import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.SoftenedWater;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * The practitioner's whole job on one case: every part from the same water, days and bed, so that none contradicts
@@ -30,21 +29,20 @@ import java.util.Set;
  * @param duty what the softener is there to do
  * @param found what stands there
  * @param fit whether it fits, at the dose it gets
- * @param findings settings that should be others
+ * @param findings settings to change, as one path to the same control set right
+ * @param questions settings that were not read and matter
  * @param choice how the dose to set was chosen
  * @param cost what salt and water cost
  * @param years a year as found, metered at the dose as found, and with the recommended settings
  * @param readiness what the conversion needs
  * @param softened what softening adds to the water
  */
-public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, DoseChoice choice,
+public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, List<Question> questions, DoseChoice choice,
         RunningCost cost, ConvertedYears years, List<Readiness.Check> readiness, SoftenedWater softened) {
-
-    private static final Set<Finding.Code> WRONG_DRAIN = EnumSet.of(Finding.Code.BACKWASH_TOO_STRONG,
-            Finding.Code.BACKWASH_TOO_WEAK);
 
     public Assessment {
         findings = List.copyOf(findings);
+        questions = List.copyOf(questions);
         readiness = List.copyOf(readiness);
     }
 
@@ -56,22 +54,22 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
     /** The case, worked out. */
     public static Assessment of(Found found, Duty duty, Prices prices, Readiness.Site site) {
         Setup setup = found.setup();
-        List<Finding> findings = Review.of(found, duty);
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
         Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN);
-        Softener better = findings.stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
-                ? setup.softener().withDrain(OptionalDouble.empty()) : setup.softener();
+        Softener better = Review.withRightDrain(found, duty);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
         DoseChoice choice = DoseChoice.cheapest(better, duty, cost);
         DoseChoice.Option recommended = choice.best();
+        boolean delayed = !found.policy().byClock() && !found.policy().startsAtOnce();
+        SetRight target = delayed ? SetRight.ofMeter(recommended) : SetRight.of(found, duty, cost);
         Setup converted = new Setup(better, recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
         Policy meterAtFoundDose = MeterSettings.of(dosed, duty).policy();
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
-        return new Assessment(duty, found, fit, findings, choice, cost,
+        return new Assessment(duty, found, fit, Review.path(found, target, duty, cost).findings(), Question.of(found, duty), choice, cost,
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty),
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
                 duty.softenedWith(setup.softener().salt()));

@@ -6,6 +6,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
@@ -16,6 +17,7 @@ public record SettingsReviewRequest(
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softener with its control, minutes and flows as found.", required = true)
         SoftenerRequest softener,
+        @Property("Prices of salt and water, by which the settings to set are chosen.") PricesRequest prices,
         @Property("Preferences: the reserve that is wanted, the capacities to count with.")
         PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,

@@ -94,7 +94,7 @@ public final class SizeSoftener {
                 explanation);
     }
 
-    private static RunningCost runningCost(PricesRequest request, WaterAnalysis water, Explanation explanation) {
+    static RunningCost runningCost(PricesRequest request, WaterAnalysis water, Explanation explanation) {
         Prices prices = request.toDomain(water.supply() == WaterAnalysis.Supply.PRIVATE_WELL, false, explanation);
         return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
     }
