@@ -21,6 +21,7 @@ import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What is wrong with the settings found on a softener. */
@@ -66,8 +67,9 @@ public final class ReviewSettings {
     private static Message summary(Review review, List<Question> questions, AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
         if (!review.findings().isEmpty()) {
-            sentences.add(toChange(review.findings(), units));
-            sentences.add(units.saying(review.findings().get(0).code()));
+            Finding first = mostImportant(review.findings());
+            sentences.add(toChange(first, (int) review.findings().stream().map(Finding::setting).distinct().count(), units));
+            sentences.add(units.saying(first.code()));
         } else {
             sentences.add(questions.isEmpty() ? Message.of("The settings suit the water, the bed and the household.")
                     : Message.of("No fault was found in the settings that are known."));
@@ -80,9 +82,13 @@ public final class ReviewSettings {
         return Message.joined(" ", sentences);
     }
 
-    private static Message toChange(List<Finding> findings, AnswerUnits units) {
-        Finding first = findings.get(0);
-        int settings = (int) findings.stream().map(Finding::setting).distinct().count();
+    /** The first finding of the first step that holds one of the greatest weight. */
+    private static Finding mostImportant(List<Finding> findings) {
+        int step = findings.stream().min(Comparator.comparing(finding -> finding.code().severity())).orElseThrow().step();
+        return findings.stream().filter(finding -> finding.step() == step).findFirst().orElseThrow();
+    }
+
+    private static Message toChange(Finding first, int settings, AnswerUnits units) {
         Message name = units.saying(first.setting());
         Message set = SettingFinding.text(first.setting(), first.set(), units);
         Message shouldBe = SettingFinding.text(first.setting(), first.shouldBe(), units);
