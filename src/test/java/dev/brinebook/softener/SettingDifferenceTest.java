@@ -47,8 +47,8 @@ class SettingDifferenceTest {
     }
 
     private static Set<Code> ofDays(int clockDays, Duty duty) {
-        return review(found(new ClockEveryDays(clockDays), NONE, NONE), duty).stream().filter(finding -> finding.setting() == Setting.INTERVAL)
-                .map(Finding::code).collect(Collectors.toSet());
+        return review(found(new ClockEveryDays(clockDays), NONE, NONE), duty).stream()
+                .filter(finding -> finding.setting() == Setting.INTERVAL).map(Finding::code).collect(Collectors.toSet());
     }
 
     private static Finding only(Code code, Found found) {
@@ -96,7 +96,8 @@ class SettingDifferenceTest {
                 hardness.difference());
         assertTrue(hardness.difference().hardDays() > 0);
         Finding capacity = only(Code.CAPACITY_ABOVE_DOSE, found(meter, OptionalDouble.of(20), OptionalDouble.of(48_000)));
-        assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(9_000 * capacity.shouldBe() / capacity.set(), 14)).year(DUTY)),
+        double corrected = 9_000 * capacity.shouldBe() / capacity.set();
+        assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(corrected, 14)).year(DUTY)),
                 capacity.difference());
         assertEquals(Setting.Measure.CAPACITY, capacity.setting().measure());
     }
@@ -122,8 +123,8 @@ class SettingDifferenceTest {
         Duty duty = Softeners.duty(17.5, 0, 100, 0);
         Found low = new Found(new Setup(salty, 4 * LB, Map.of(), new ClockEveryDays(4), 2), 4 * LB,
                 new Found.Meter(NONE, NONE, 0), NONE);
-        Finding finding = Review.of(low, duty, RightSettings.COST).findings().stream().filter(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT)
-                .findFirst().orElseThrow();
+        Finding finding = Review.of(low, duty, RightSettings.COST).findings().stream()
+                .filter(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT).findFirst().orElseThrow();
         assertEquals(4 * LB, finding.set(), 1e-9);
         assertTrue(finding.shouldBe() > 6 * LB && salty.holdsEndPoint(finding.shouldBe()), finding.shouldBe() / LB + " lb/ft3");
         Found high = new Found(new Setup(salty, 9 * LB, Map.of(), new ClockEveryDays(4), 2), 9 * LB,

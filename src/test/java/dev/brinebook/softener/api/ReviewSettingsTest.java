@@ -35,7 +35,8 @@ class ReviewSettingsTest {
                 .body("findings.find { it.code == 'refillAboveDose' }.shouldBe", equalTo("10 minutes"))
                 .body("saltDose.value", near(15 * 0.5 * 2.987 / 1.5, 0.01, "15 minutes at 0.5 gpm, 2.99 lb a gallon of water:"
                         + " Salt Institute"))
-                .body("summary", containsString("Change 7 settings. Most important: backwash flow, from 7 gpm to 3.5 gpm.")).body("cautions.code", hasItem("runsHard"));
+                .body("summary", containsString("Change 7 settings. Most important: backwash flow, from 7 gpm to 3.5 gpm."))
+                .body("cautions.code", hasItem("runsHard"));
     }
 
     @Test
