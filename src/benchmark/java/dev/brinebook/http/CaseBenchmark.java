@@ -13,7 +13,6 @@ import dev.brinebook.regeneration.Trial;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
@@ -74,8 +73,8 @@ public class CaseBenchmark {
     }
 
     @Benchmark
-    public List<Finding> review() {
-        return Review.of(found, duty);
+    public Review review() {
+        return Review.of(found, duty, cost);
     }
 
     @Benchmark

@@ -10,9 +10,11 @@ import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Terms;
@@ -27,7 +29,8 @@ import java.util.Map;
  * @param duty what the softener is there to do
  * @param found what stands there
  * @param fit whether it fits, at the dose it gets
- * @param findings settings that should be others
+ * @param findings settings to change, as one path to the same control set right
+ * @param questions settings that were not read and matter
  * @param choice how the dose to set was chosen
  * @param cost what salt and water cost
  * @param years a year as found, metered at the dose as found, and with the recommended settings
@@ -35,11 +38,12 @@ import java.util.Map;
  * @param readiness what the conversion needs
  * @param softened what softening adds to the water
  */
-public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, DoseChoice choice,
+public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, List<Question> questions, DoseChoice choice,
         RunningCost cost, ConvertedYears years, Ladder ladder, List<Readiness.Check> readiness, SoftenedWater softened) {
 
     public Assessment {
         findings = List.copyOf(findings);
+        questions = List.copyOf(questions);
         readiness = List.copyOf(readiness);
     }
 
@@ -51,7 +55,6 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
     /** The case, worked out. */
     public static Assessment of(Found found, Duty duty, Terms terms, Readiness.Site site) {
         Setup setup = found.setup();
-        List<Finding> findings = Review.of(found, duty);
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
         Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN, setup.year(duty).totals());
@@ -63,7 +66,8 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         Policy meterAtFoundDose = MeterSettings.of(dosed, duty, recommended.settings().start()).policy();
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
-        return new Assessment(duty, found, fit, findings, choice, terms.running(),
+        return new Assessment(duty, found, fit, Review.path(found, ladder.right().orElseThrow(), duty, terms.running()).findings(),
+                Question.of(found, duty), choice, terms.running(),
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty), ladder,
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
                 duty.softenedWith(setup.softener().salt()));

@@ -5,10 +5,9 @@ import dev.brinebook.regeneration.ClockOnWeekdays;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import java.time.DayOfWeek;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** Looks at the interval of a clock. */
 final class ClockReview {
@@ -16,30 +15,33 @@ final class ClockReview {
     private ClockReview() {
     }
 
-    /** A capacity needed is found to this share. */
-    private static final double CAPACITY_ACCURACY = 1e-3;
-
-    static List<Finding> of(Found found, Duty duty, double capacityGrams) {
-        int days = longestGapDays(found.policy());
-        Regeneration real = found.setup().regeneration(duty.water().temperatureCelsius());
-        Regeneration corrected = new Regeneration(capacityGrams, real.saltGrams(), real.waterLitres(), real.minutes());
-        boolean served = duty.isServed(found.policy(), corrected);
-        int longest = Math.max(1, daysThatServe(corrected, duty));
-        List<Finding> findings = new ArrayList<>();
-        if (!served && longest < days) {
-            findings.add(finding(Finding.Code.CLOCK_INTERVAL_TOO_LONG, found, days, longest, duty));
-        } else if (served && days < longest) {
-            findings.add(finding(Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED, found, days, longest, duty));
-        }
-        if (duty.iron() && days > MeterSettings.overrideDays(duty)) {
-            findings.add(finding(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, days, longest, duty));
-        }
-        return findings;
+    /** Whether another interval is to be set. */
+    static boolean changes(Found found, SetRight target) {
+        return longestGapDays(found.policy()) != days(target);
     }
 
-    private static Finding finding(Finding.Code code, Found found, int days, int better, Duty duty) {
-        return new Finding(code, days, better, Review.difference(found, found.setup().with(new ClockEveryDays(better)),
-                duty));
+    private static int days(SetRight target) {
+        return ((ClockEveryDays) target.setup().policy()).days();
+    }
+
+    /**
+     * The interval of the target. Where the dose was not read the interval that belongs to it is not known either, but that iron
+     * asks for a short one.
+     *
+     * @param served whether the clock as found keeps to the service standard
+     */
+    static List<Change> changes(Found found, SetRight target, Duty duty, boolean served) {
+        int set = longestGapDays(found.policy());
+        int days = days(target);
+        boolean iron = duty.iron() && set > MeterSettings.overrideDays(duty);
+        if (set == days || !found.knows(Setting.INTERVAL) || !found.knows(Setting.SALT_DOSE) && !iron) {
+            return List.of();
+        }
+        Finding.Code code = set < days ? Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED
+                : served ? Finding.Code.CLOCK_INTERVAL_FOLLOWS_DOSE : Finding.Code.CLOCK_INTERVAL_TOO_LONG;
+        UnaryOperator<Setup> apply = setup -> setup.with(new ClockEveryDays(days));
+        Change change = new Change(iron && served ? Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON : code, Setting.INTERVAL, set, days, apply);
+        return iron && !served ? List.of(change, change.also(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON)) : List.of(change);
     }
 
     /** The longest interval, up to the usual day override, with which a clock keeps to the service standard; 0 for none. */
@@ -54,35 +56,6 @@ final class ClockReview {
             days++;
         }
         return days;
-    }
-
-    /**
-     * The least capacity with which a clock keeps to the service standard, grams as CaCO3; none where hardly any is needed, or
-     * more than {@code mostGrams}, the most that a dose restores.
-     */
-    static OptionalDouble capacityThatServes(Policy clock, Regeneration regeneration, double mostGrams, Duty duty) {
-        double low = 0;
-        double high = Math.max(1, mostGrams);
-        if (!serves(clock, high, regeneration, duty)) {
-            return OptionalDouble.empty();
-        }
-        while (high - low > CAPACITY_ACCURACY * high) {
-            double middle = 0.5 * (low + high);
-            if (serves(clock, middle, regeneration, duty)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-            if (high < 1) {
-                return OptionalDouble.empty();
-            }
-        }
-        return OptionalDouble.of(high);
-    }
-
-    private static boolean serves(Policy clock, double capacityGrams, Regeneration regeneration, Duty duty) {
-        return duty.isServed(clock, new Regeneration(capacityGrams, regeneration.saltGrams(), regeneration.waterLitres(),
-                regeneration.minutes()));
     }
 
     /** Longest time between two regenerations of a clock, its override included. */

@@ -8,9 +8,10 @@ import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.resin.BackwashEffect;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Looks at the backwash, the slow rinse and at the hour of the regeneration. */
@@ -19,62 +20,77 @@ final class CycleReview {
     /** How many times the use of the quietest hours an hour may have without a finding. */
     private static final double ASSUMED_BUSY_HOURS_RATIO = 4;
 
+    /** Minutes are set to a tenth. */
+    private static final double STEPS_PER_MINUTE = 10;
+
     private CycleReview() {
     }
 
-    static List<Finding> of(Found found, Duty duty) {
-        List<Finding> findings = new ArrayList<>();
-        Cycle cycle = found.setup().cycle(duty.water().temperatureCelsius());
-        backwash(found, duty, cycle, findings);
-        slowRinse(found, duty, cycle, findings);
-        hour(found, duty, cycle, findings);
-        return findings;
-    }
-
-    private static void backwash(Found found, Duty duty, Cycle cycle, List<Finding> findings) {
+    /** Why the drain line flow control that is fitted should be another, and which; nothing where none is known. */
+    static List<Change> backwash(Found found, Duty duty) {
         Softener softener = found.setup().softener();
-        double designed = CycleDesign.nextDrainFlowLitresPerMinute(cycle.backwashTargetLitresPerMinute());
-        double flow = softener.flows().drainLitresPerMinute().orElse(designed);
-        if (found.supplyLitresPerMinute().isPresent() && flow > found.supplyLitresPerMinute().getAsDouble()) {
-            findings.add(new Finding(Finding.Code.BACKWASH_ABOVE_SUPPLY, flow, found.supplyLitresPerMinute().getAsDouble(),
-                    Setup.Difference.NONE));
-        }
         if (softener.flows().drainLitresPerMinute().isEmpty()) {
-            return;
+            return List.of();
         }
+        Cycle cycle = found.setup().cycle(duty.water().temperatureCelsius());
+        double flow = softener.flows().drainLitresPerMinute().getAsDouble();
+        double supply = found.supplyLitresPerMinute().orElse(Double.POSITIVE_INFINITY);
+        double right = Math.min(CycleDesign.nextDrainFlowLitresPerMinute(cycle.backwashTargetLitresPerMinute()), stepBelow(supply));
         Figure expansion = cycle.backwashExpansionShare();
         double room = softener.bed().freeboardShare(softener.tankHeightMetres());
-        Finding.Code code = !expansion.exists() || expansion.value() > room ? Finding.Code.BACKWASH_TOO_STRONG
-                : expansion.value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE ? Finding.Code.BACKWASH_TOO_WEAK : null;
-        if (code != null && flow != designed) {
-            findings.add(new Finding(code, flow, designed, Review.difference(found,
-                    found.setup().with(softener.withDrain(OptionalDouble.of(designed))), duty)));
+        List<Finding.Code> codes = new ArrayList<>();
+        if (flow > supply) {
+            codes.add(Finding.Code.BACKWASH_ABOVE_SUPPLY);
         }
+        if (!expansion.exists() || expansion.value() > room) {
+            codes.add(Finding.Code.BACKWASH_TOO_STRONG);
+        } else if (expansion.value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE && flow < right) {
+            codes.add(Finding.Code.BACKWASH_TOO_WEAK);
+        }
+        if (codes.isEmpty() || Math.abs(flow - right) <= Slack.ROUNDING_SHARE * right) {
+            return List.of();
+        }
+        Change change = new Change(codes.get(0), Setting.BACKWASH, flow, right, setup ->
+                setup.with(setup.softener().withDrain(OptionalDouble.of(right))));
+        return codes.size() == 1 ? List.of(change) : List.of(change, change.also(codes.get(1)));
     }
 
-    /** Looked at where the minutes and the flow of the injector are both known: one without the other tells nothing. */
-    private static void slowRinse(Found found, Duty duty, Cycle cycle, List<Finding> findings) {
-        Setup setup = found.setup();
+    /** The largest step of a drain line flow control that a supply can give, or one step. */
+    private static double stepBelow(double supplyLitresPerMinute) {
+        double step = CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE;
+        return Double.isInfinite(supplyLitresPerMinute) ? supplyLitresPerMinute
+                : Math.max(step, step * Math.floor(supplyLitresPerMinute / step * (1 + Slack.ROUNDING_SHARE)));
+    }
+
+    /**
+     * The slow rinse at the dose of a setup. Looked at where the minutes and the flow of the injector are both known: one without
+     * the other tells nothing.
+     */
+    static Optional<Change> slowRinse(Setup setup, Duty duty) {
         CycleFlows flows = setup.softener().flows();
+        Cycle cycle = setup.cycle(duty.water().temperatureCelsius());
         Double set = setup.minutes().get(CycleStep.Kind.BRINE_AND_SLOW_RINSE);
         boolean known = flows.brineLitresPerMinute().isPresent() || flows.brineSuctionLitresPerMinute().isPresent();
         if (set == null || !known || cycle.rinsesTheVoids(setup.softener().bed().bead().voidShare())) {
-            return;
+            return Optional.empty();
         }
         double enough = cycle.brine().drawMinutes() + cycle.brine().slowRinseMinutes();
-        Map<CycleStep.Kind, Double> longer = new EnumMap<>(setup.minutes());
-        longer.put(CycleStep.Kind.BRINE_AND_SLOW_RINSE, enough);
-        findings.add(new Finding(Finding.Code.SLOW_RINSE_TOO_SHORT, set, enough, Review.difference(found,
-                setup.withDose(setup.saltDoseGramsPerLitre(), longer), duty)));
+        return Optional.of(new Change(Finding.Code.SLOW_RINSE_TOO_SHORT, Setting.SLOW_RINSE, set,
+                Math.ceil(enough * STEPS_PER_MINUTE) / STEPS_PER_MINUTE, other -> {
+                    Map<CycleStep.Kind, Double> longer = new HashMap<>(other.minutes());
+                    longer.put(CycleStep.Kind.BRINE_AND_SLOW_RINSE, enough);
+                    return other.withDose(other.saltDoseGramsPerLitre(), longer);
+                }));
     }
 
-    private static void hour(Found found, Duty duty, Cycle cycle, List<Finding> findings) {
+    static Optional<Change> hour(Found found, Duty duty) {
         int hour = found.setup().regenerationHour();
-        double minutes = Math.min(HourlyProfile.MAX_MINUTES, cycle.totalMinutes());
+        double minutes = Math.min(HourlyProfile.MAX_MINUTES,
+                found.setup().cycle(duty.water().temperatureCelsius()).totalMinutes());
         double quiet = HourlyProfile.share(MeterSettings.REGENERATION_HOUR, minutes);
-        if (HourlyProfile.share(hour, minutes) > ASSUMED_BUSY_HOURS_RATIO * quiet) {
-            findings.add(new Finding(Finding.Code.REGENERATION_IN_USE_HOURS, hour, MeterSettings.REGENERATION_HOUR,
-                    Review.difference(found, found.setup().atHour(MeterSettings.REGENERATION_HOUR), duty)));
-        }
+        boolean busy = found.knows(Setting.REGENERATION_HOUR)
+                && HourlyProfile.share(hour, minutes) > ASSUMED_BUSY_HOURS_RATIO * quiet;
+        return busy ? Optional.of(new Change(Finding.Code.REGENERATION_IN_USE_HOURS, Setting.REGENERATION_HOUR, hour,
+                MeterSettings.REGENERATION_HOUR, setup -> setup.atHour(MeterSettings.REGENERATION_HOUR))) : Optional.empty();
     }
 }

@@ -1,8 +1,10 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.Policy;
+import java.util.EnumSet;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A softener and its controller as found on site.
@@ -11,9 +13,10 @@ import java.util.OptionalDouble;
  * @param statedDoseGramsPerLitre the dose that is meant, where the refill shows another; else the same
  * @param meter what is set on its meter, as far as it is one
  * @param supplyLitresPerMinute the most that the supply can give, if known
+ * @param unknown settings that were not read: the setup holds a value in their place, which is neither right nor wrong
  */
 public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter,
-        OptionalDouble supplyLitresPerMinute) {
+        OptionalDouble supplyLitresPerMinute, Set<Setting> unknown) {
 
     /**
      * Settings of a meter, as far as given.
@@ -28,9 +31,30 @@ public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter,
     public Found {
         Objects.requireNonNull(setup, "setup");
         Objects.requireNonNull(supplyLitresPerMinute, "supplyLitresPerMinute");
+        unknown = Set.copyOf(unknown);
+    }
+
+    /** A softener of which all was read but what its meter lacks. */
+    public Found(Setup setup, double statedDoseGramsPerLitre, Meter meter, OptionalDouble supplyLitresPerMinute) {
+        this(setup, statedDoseGramsPerLitre, meter, supplyLitresPerMinute, notRead(setup.policy(), meter));
+    }
+
+    private static Set<Setting> notRead(Policy policy, Meter meter) {
+        Set<Setting> unknown = EnumSet.noneOf(Setting.class);
+        if (!policy.byClock() && meter.hardnessMgPerL().isEmpty()) {
+            unknown.add(Setting.HARDNESS);
+        }
+        if (!policy.byClock() && meter.capacityGrams().isEmpty()) {
+            unknown.add(Setting.CAPACITY);
+        }
+        return unknown;
     }
 
     public Policy policy() {
         return setup.policy();
+    }
+
+    boolean knows(Setting setting) {
+        return !unknown.contains(setting);
     }
 }

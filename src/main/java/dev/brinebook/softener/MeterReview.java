@@ -1,127 +1,129 @@
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.regeneration.Regeneration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
-/** Looks at what is set on a meter: hardness, capacity, reserve and override. */
-final class MeterReview {
+/**
+ * The hardness, capacity, reserve and override to set on a meter.
+ *
+ * @param found the softener as found
+ * @param target how it is set right
+ * @param duty what it is there to do
+ * @param slack how far a setting may stand off without being changed
+ * @param salt the salt to set, whose capacity the meter counts
+ */
+record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltReview salt) {
 
-    /** Grains per gallon above the hardness needed that are still taken as a margin. */
-    private static final double ASSUMED_HARDNESS_MARGIN_GPG = 2;
-    /** Capacity set may miss the real one by this share without a finding: steps of the setting, and of the table. */
-    private static final double ASSUMED_CAPACITY_SLACK = 0.02;
-    private static final double ASSUMED_CAPACITY_WASTE = 0.10;
-    private static final double ASSUMED_RESERVE_WASTE = 0.50;
-    /** A setting that comes back with the six digits of an answer is still the same. */
-    private static final double ROUNDING_SHARE = 1e-5;
+    /** The least of the days after which a meter regenerates whatever was used, where there is no iron. Source: [CP-CYCLE] 7 to 14. */
+    private static final int SHORTEST_OVERRIDE_DAYS = 7;
+    /** The same where there is iron. Source: [CP-CYCLE] 3 to 4. */
+    private static final int SHORTEST_OVERRIDE_DAYS_WITH_IRON = 3;
 
-    private MeterReview() {
-    }
-
-    static List<Finding> of(Found found, Duty duty, double realCapacityGrams) {
-        List<Finding> findings = new ArrayList<>();
-        found.meter().hardnessMgPerL().ifPresent(set -> hardness(set, found, duty, findings));
-        found.meter().capacityGrams().ifPresent(set -> capacity(set, realCapacityGrams, found, duty,
-                findings));
-        if (found.policy() instanceof MeteredDelayed delayed) {
-            reserve(delayed, found, duty, realCapacityGrams, findings);
+    Optional<Change> hardness() {
+        if (found.meter().hardnessMgPerL().isEmpty() || !found.knows(Setting.HARDNESS)) {
+            return Optional.empty();
         }
-        override(found, duty, findings);
-        return findings;
-    }
-
-    private static void hardness(double set, Found found, Duty duty, List<Finding> findings) {
+        double set = found.meter().hardnessMgPerL().getAsDouble();
         double needed = duty.settingMgPerL();
-        hardnessCode(set, duty).ifPresent(code -> findings.add(new Finding(code, set, needed,
-                withMeter(found, found.meter().meterLitres() * set / needed, duty))));
+        return hardnessCode(set).map(code -> new Change(code, Setting.HARDNESS, set, needed, meterTimes(set / needed)));
     }
 
-    private static Optional<Finding.Code> hardnessCode(double set, Duty duty) {
+    private Optional<Finding.Code> hardnessCode(double set) {
         double setGpg = HardnessUnit.GPG.fromBase(set);
-        Finding.Code code = null;
-        if (setGpg < duty.hardness().settingGpg(0) - 1e-6) {
+        double least = slack.hardnessByTest() ? duty.hardness().settingGpg(0) : duty.settingGpg();
+        if (setGpg < least * (1 - Slack.ROUNDING_SHARE)) {
             boolean tested = set >= duty.hardness().hardnessMgPerL() - HardnessUnit.GPG.toBase(1);
-            code = tested && duty.water().ironAndManganeseMgPerL() > 0 ? Finding.Code.HARDNESS_WITHOUT_IRON
-                    : Finding.Code.HARDNESS_TOO_LOW;
-        } else if (setGpg > duty.settingGpg() + ASSUMED_HARDNESS_MARGIN_GPG) {
-            code = Finding.Code.HARDNESS_TOO_HIGH;
+            return Optional.of(tested && duty.water().ironAndManganeseMgPerL() > 0 ? Finding.Code.HARDNESS_WITHOUT_IRON
+                    : Finding.Code.HARDNESS_TOO_LOW);
         }
-        return Optional.ofNullable(code);
+        return setGpg > duty.settingGpg() * (1 + Slack.ROUNDING_SHARE) + slack.hardnessMarginGpg()
+                ? Optional.of(Finding.Code.HARDNESS_TOO_HIGH) : Optional.empty();
     }
 
-    private static void capacity(double set, double real, Found found, Duty duty, List<Finding> findings) {
-        double should = MeterSettings.wholeHundredsDown(real);
-        capacityCode(set, real).ifPresent(code -> findings.add(new Finding(code, set, should,
-                withMeter(found, found.meter().meterLitres() * should / set, duty))));
-    }
-
-    private static Optional<Finding.Code> capacityCode(double set, double real) {
-        return set > real * (1 + ASSUMED_CAPACITY_SLACK) ? Optional.of(Finding.Code.CAPACITY_ABOVE_DOSE)
-                : set < real * (1 - ASSUMED_CAPACITY_WASTE) ? Optional.of(Finding.Code.CAPACITY_BELOW_DOSE) : Optional.empty();
-    }
-
-    /** The reserve against the smallest that keeps to the service standard, once the other settings are as they should be. */
-    private static void reserve(MeteredDelayed delayed, Found found, Duty duty, double realCapacityGrams,
-            List<Finding> findings) {
-        Regeneration real = found.setup().regeneration(duty.water().temperatureCelsius());
-        Regeneration corrected = new Regeneration(realCapacityGrams, real.saltGrams(), real.waterLitres(), real.minutes());
-        double set = delayed.reserveLitres();
-        MeteredDelayed other = new MeteredDelayed(correctedMeterLitres(found, duty, realCapacityGrams), set,
-                correctedOverride(found, duty));
-        Figure needed = MeterSettings.smallestReserve(other, corrected, duty, set);
-        double better = Math.min(Policy.MAX_METER_LITRES, needed.exists() ? needed.value() : other.meterVolumeLitres());
-        Finding.Code code = set < better * (1 - ROUNDING_SHARE) && !duty.isServed(other, corrected) ? Finding.Code.RESERVE_TOO_SMALL
-                : set > better * (1 + ASSUMED_RESERVE_WASTE) + duty.reserveStepLitres() ? Finding.Code.RESERVE_LARGER_THAN_NEEDED
-                : null;
-        if (code != null) {
-            Policy policy = new MeteredDelayed(delayed.meterVolumeLitres(), better, delayed.overrideDays());
-            findings.add(new Finding(code, set, better, Review.difference(found, found.setup().with(policy), duty)));
+    /** The capacity of the target; where the dose was not read it is not known either. */
+    Optional<Change> capacity() {
+        if (found.meter().capacityGrams().isEmpty() || !found.knows(Setting.CAPACITY) || !found.knows(Setting.SALT_DOSE)) {
+            return Optional.empty();
         }
+        double set = found.meter().capacityGrams().getAsDouble();
+        double real = salt.capacityGrams();
+        double should = targetCapacityGrams();
+        double most = slack == Slack.NONE ? should : Math.max(should, real);
+        if (set <= most * (1 + slack.capacityAboveShare()) && set >= should * (1 - slack.capacityBelowShare())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Change(capacityCode(set, should), Setting.CAPACITY, set, should, meterTimes(should / set)));
     }
 
-    /** What the meter counts once hardness and capacity are as the findings ask. */
-    private static double correctedMeterLitres(Found found, Duty duty, double realCapacityGrams) {
-        double litres = found.meter().meterLitres();
-        var hardness = found.meter().hardnessMgPerL();
-        if (hardness.isPresent() && hardnessCode(hardness.getAsDouble(), duty).isPresent()) {
-            litres *= hardness.getAsDouble() / duty.settingMgPerL();
+    private Finding.Code capacityCode(double set, double should) {
+        double now = found.setup().capacityGrams();
+        if (set < should) {
+            return set < now * (1 - Slack.ASSUMED.capacityBelowShare()) ? Finding.Code.CAPACITY_BELOW_DOSE
+                    : Finding.Code.CAPACITY_FOLLOWS_DOSE;
         }
-        var capacity = found.meter().capacityGrams();
-        if (capacity.isPresent() && capacityCode(capacity.getAsDouble(), realCapacityGrams).isPresent()) {
-            litres *= MeterSettings.wholeHundredsDown(realCapacityGrams) / capacity.getAsDouble();
-        }
-        return Policy.nearestMeterLitres(litres);
+        return set > now * (1 + Slack.ASSUMED.capacityAboveShare()) ? Finding.Code.CAPACITY_ABOVE_DOSE
+                : salt.doseChanges() || !found.policy().startsAtOnce() ? Finding.Code.CAPACITY_FOLLOWS_DOSE
+                : Finding.Code.CAPACITY_LEAVES_NO_MARGIN;
     }
 
-    private static int correctedOverride(Found found, Duty duty) {
+    /** What was not read of the meter is set with another dose: it would count on the capacity of the old one. */
+    Optional<UnaryOperator<Setup>> withDose() {
+        if (!salt.doseChanges() || found.knows(Setting.CAPACITY) && found.knows(Setting.RESERVE)) {
+            return Optional.empty();
+        }
+        double counted = found.meter().meterLitres() * found.meter().hardnessMgPerL().orElse(duty.settingMgPerL()) / 1000;
+        UnaryOperator<Setup> meter = found.knows(Setting.CAPACITY) ? setup -> setup : meterTimes(targetCapacityGrams() / counted);
+        return Optional.of(setup -> found.knows(Setting.RESERVE) || targetReserve().isEmpty() ? meter.apply(setup)
+                : withReserve(targetReserve().get()).apply(meter.apply(setup)));
+    }
+
+    /** The reserve of the target, of a meter that keeps a volume back. */
+    Optional<Change> reserve() {
+        if (!found.knows(Setting.RESERVE) || !found.knows(Setting.SALT_DOSE) || targetReserve().isEmpty()) {
+            return Optional.empty();
+        }
+        double set = ((MeteredDelayed) found.policy()).reserveLitres();
+        double should = targetReserve().get();
+        if (set >= should * (1 - Slack.ROUNDING_SHARE) && set <= should * (1 + slack.reserveAboveShare())
+                + (slack == Slack.NONE ? 0 : duty.reserveStepLitres())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Change(set < should ? Finding.Code.RESERVE_TOO_SMALL : Finding.Code.RESERVE_LARGER_THAN_NEEDED,
+                Setting.RESERVE, set, should, withReserve(should)));
+    }
+
+    Optional<Change> override() {
         int set = found.policy().overrideDays();
-        int usual = MeterSettings.overrideDays(duty);
-        return set == Policy.NO_OVERRIDE || duty.iron() && set > usual ? usual : set;
-    }
-
-    private static void override(Found found, Duty duty, List<Finding> findings) {
-        int set = found.policy().overrideDays();
+        int should = target.setup().policy().overrideDays();
+        if (!found.knows(Setting.DAY_OVERRIDE) || set == should) {
+            return Optional.empty();
+        }
         boolean none = set == Policy.NO_OVERRIDE;
-        if (duty.iron() && (none || set > MeterSettings.overrideDays(duty))) {
-            findings.add(override(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON, found, duty, MeterSettings.overrideDays(duty)));
-        } else if (none) {
-            findings.add(override(Finding.Code.NO_DAY_OVERRIDE, found, duty, Policy.DEFAULT_OVERRIDE_DAYS));
-        }
+        int shortest = duty.iron() ? SHORTEST_OVERRIDE_DAYS_WITH_IRON : SHORTEST_OVERRIDE_DAYS;
+        Finding.Code code = duty.iron() && (none || set > MeterSettings.overrideDays(duty))
+                ? Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON : none ? Finding.Code.NO_DAY_OVERRIDE
+                : set < shortest ? Finding.Code.OVERRIDE_SHORTER_THAN_NEEDED : null;
+        return code == null ? Optional.empty() : Optional.of(new Change(code, Setting.DAY_OVERRIDE, set, should, setup ->
+                setup.with(setup.policy().withOverride(should))));
     }
 
-    private static Finding override(Finding.Code code, Found found, Duty duty, int days) {
-        return new Finding(code, found.policy().overrideDays(), days,
-                Review.difference(found, found.setup().with(found.policy().withOverride(days)), duty));
+    private double targetCapacityGrams() {
+        return target.setup().policy().meterVolumeLitres() * duty.settingMgPerL() / 1000;
     }
 
-    private static Setup.Difference withMeter(Found found, double litres, Duty duty) {
-        Policy better = found.policy().withMeter(Policy.nearestMeterLitres(litres));
-        return Review.difference(found, found.setup().with(better), duty);
+    private Optional<Double> targetReserve() {
+        return found.policy() instanceof MeteredDelayed && target.setup().policy() instanceof MeteredDelayed right
+                ? Optional.of(right.reserveLitres()) : Optional.empty();
+    }
+
+    private static UnaryOperator<Setup> meterTimes(double factor) {
+        return setup -> setup.with(setup.policy().withMeter(Policy.nearestMeterLitres(setup.policy().meterVolumeLitres() * factor)));
+    }
+
+    private static UnaryOperator<Setup> withReserve(double litres) {
+        return setup -> setup.with(new MeteredDelayed(setup.policy().meterVolumeLitres(), litres, setup.policy().overrideDays()));
     }
 }

@@ -1,44 +1,250 @@
 package dev.brinebook.softener;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.UnaryOperator;
 
-/** Holds the settings found on a softener against the water, the bed and the household. */
-public final class Review {
+/**
+ * Holds the settings found on a softener against the same control set right: one path of findings, each with what it changes after
+ * those before it.
+ *
+ * <p>First comes what protects the bed, then what stops hard water, then what saves salt and water, in the order of
+ * {@link Finding.Code}; the slow rinse, which goes by the dose, is last. Dose and capacity, or dose and interval, are changed in one
+ * step where one alone would cost more or let more hard water pass. A step that would cost more and stop no hard water waits for
+ * the next, with which it is taken; what is left waiting in the end is no finding, unless the service standard, with its room for
+ * more use, is kept only with it. Where the whole path saves nothing and the standard is kept as found, only what protects is left.
+ *
+ * <p>A setting that stands off the one to set by no more than {@link Slack#ASSUMED} stays, as long as the standard is kept with it;
+ * then the path ends beside the target.
+ *
+ * @param findings in the order of the path
+ * @param asFound a year as found
+ * @param corrected a year after all findings; as found less this is the sum of their differences
+ */
+public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corrected) {
 
-    private static final Set<Finding.Code> WRONG_DRAIN = EnumSet.of(Finding.Code.BACKWASH_TOO_STRONG,
-            Finding.Code.BACKWASH_TOO_WEAK);
+    /** Hard days a year of which fewer are none. */
+    static final double ASSUMED_SAME_HARD_DAYS = 0.01;
 
-    private Review() {
+    public Review {
+        findings = List.copyOf(findings);
     }
 
-    /**
-     * Every setting that should be another, gravest first. What each costs is the year as found less the same year with
-     * that one setting mended; the costs of several do not add up, because one mistake can hide another. What to set
-     * instead holds together: capacity and interval are those of the salt that reaches the bed once the salt is mended.
-     */
-    public static List<Finding> of(Found found, Duty duty) {
-        double capacity = SaltReview.mendedCapacityGrams(found, duty);
-        List<Finding> findings = new ArrayList<>(found.policy().byClock() ? ClockReview.of(found, duty, capacity)
-                : MeterReview.of(found, duty, capacity));
-        findings.addAll(SaltReview.of(found, duty));
-        findings.addAll(CycleReview.of(found, duty));
-        findings.sort(Finding.ORDER);
-        return List.copyOf(findings);
+    /** The path to the softener's own control set right, at prices of salt and water. */
+    public static Review of(Found found, Duty duty, RunningCost cost) {
+        return path(found, SetRight.of(found, duty, cost), duty, cost);
+    }
+
+    /** The path from the settings found to a target of the same control. */
+    public static Review path(Found found, SetRight target, Duty duty, RunningCost cost) {
+        Setup.Year asFound = found.setup().year(duty);
+        boolean served = isServed(found.setup(), duty);
+        List<Unit> units = units(found, target, duty, served, Slack.ASSUMED);
+        Setup end = applied(found.setup(), units);
+        if (!isServed(end, duty)) {
+            List<Unit> exact = units(found, target, duty, served, Slack.NONE);
+            Setup other = applied(found.setup(), exact);
+            if (other.year(duty).totals().hardDays() < end.year(duty).totals().hardDays() - ASSUMED_SAME_HARD_DAYS) {
+                units = exact;
+            }
+        }
+        Walk walk = new Walk(asFound, duty, cost);
+        units.stream().filter(Unit::protects).forEach(walk::take);
+        List<Unit> rest = units.stream().filter(unit -> !unit.protects()).toList();
+        if (!rest.isEmpty() && walk.isWorthIt(rest)) {
+            rest.forEach(walk::takeIfBetter);
+            walk.takeWaitingIfServed();
+        }
+        CycleReview.slowRinse(walk.setup(), duty).ifPresent(change -> walk.take(Unit.of(List.of(change))));
+        return new Review(walk.findings, asFound, walk.year);
+    }
+
+    private static List<Unit> units(Found found, SetRight target, Duty duty, boolean served, Slack slack) {
+        List<Unit> units = new ArrayList<>();
+        units.add(Unit.of(CycleReview.backwash(found, duty)));
+        CycleReview.hour(found, duty).ifPresent(change -> units.add(Unit.of(List.of(change))));
+        SaltReview salt = SaltReview.of(found, target, duty, slack);
+        if (found.policy().byClock()) {
+            units.add(new Unit(salt.changes(), ClockReview.changes(found, target, duty, served), setup -> setup));
+        } else {
+            MeterReview meter = new MeterReview(found, target, duty, slack, salt);
+            meter.hardness().ifPresent(change -> units.add(Unit.of(List.of(change))));
+            meter.override().ifPresent(change -> units.add(Unit.of(List.of(change))));
+            List<Change> capacity = new ArrayList<>();
+            meter.capacity().ifPresent(capacity::add);
+            boolean together = served && salt.doseChanges();
+            meter.reserve().ifPresent(change -> {
+                if (together && change.set() < change.shouldBe()) {
+                    capacity.add(change);
+                } else {
+                    units.add(Unit.of(List.of(change)));
+                }
+            });
+            units.add(new Unit(salt.changes(), capacity, meter.withDose().orElse(setup -> setup)));
+        }
+        units.removeIf(Unit::isEmpty);
+        units.sort(Comparator.comparing(Unit::first));
+        return units;
+    }
+
+    private static Setup applied(Setup setup, List<Unit> units) {
+        Setup applied = setup;
+        for (Unit unit : units) {
+            applied = unit.applied(applied);
+        }
+        return applied;
+    }
+
+    private static boolean isServed(Setup setup, Duty duty) {
+        return duty.isServed(setup.policy(), setup.regeneration(duty.water().temperatureCelsius()));
     }
 
     /** The softener with a drain flow that suits its bed: as found, or where that is wrong the one to choose. */
     public static Softener withRightDrain(Found found, Duty duty) {
         Softener softener = found.setup().softener();
-        return CycleReview.of(found, duty).stream().map(Finding::code).anyMatch(WRONG_DRAIN::contains)
-                ? softener.withDrain(OptionalDouble.empty()) : softener;
+        return CycleReview.backwash(found, duty).stream().findFirst()
+                .map(change -> softener.withDrain(OptionalDouble.of(change.shouldBe()))).orElse(softener);
     }
 
-    /** What the settings as found cost in a year against {@code better}. */
-    static Setup.Difference difference(Found found, Setup better, Duty duty) {
-        return found.setup().year(duty).minus(better.year(duty));
+    /**
+     * Changes that belong together.
+     *
+     * @param salt dose and refill
+     * @param others what goes with them
+     * @param unread what is set with the dose, though nobody knows what is set now
+     */
+    private record Unit(List<Change> salt, List<Change> others, UnaryOperator<Setup> unread) {
+
+        static Unit of(List<Change> changes) {
+            return new Unit(List.of(), changes, setup -> setup);
+        }
+
+        List<Change> changes() {
+            List<Change> changes = new ArrayList<>(salt);
+            changes.addAll(others);
+            return changes;
+        }
+
+        boolean isEmpty() {
+            return salt.isEmpty() && others.isEmpty();
+        }
+
+        boolean protects() {
+            return changes().stream().anyMatch(Change::protects);
+        }
+
+        /** What it is for, and its place among those for the same. */
+        int first() {
+            return changes().stream().map(Change::code).mapToInt(code -> code.purpose().ordinal()
+                    * Finding.Code.values().length + code.ordinal()).min().orElse(0);
+        }
+
+        Setup applied(Setup setup) {
+            Setup applied = salt.isEmpty() ? setup : unread.apply(setup);
+            for (Change change : changes()) {
+                applied = change.apply().apply(applied);
+            }
+            return applied;
+        }
+
+        /** Dose first, or its companion first. */
+        List<List<Unit>> apart() {
+            Unit one = new Unit(salt, List.of(), unread);
+            Unit other = of(others);
+            return salt.isEmpty() || others.isEmpty() ? List.of() : List.of(List.of(one, other), List.of(other, one));
+        }
+    }
+
+    /** The path as far as it was gone. */
+    private static final class Walk {
+
+        private final Duty duty;
+        private final RunningCost cost;
+        private final List<Finding> findings = new ArrayList<>();
+        private final List<Unit> waiting = new ArrayList<>();
+        private Setup.Year year;
+        private int steps;
+
+        Walk(Setup.Year start, Duty duty, RunningCost cost) {
+            year = start;
+            this.duty = duty;
+            this.cost = cost;
+        }
+
+        Setup setup() {
+            return year.setup();
+        }
+
+        /** Whether all of them together save, or stop hard water that the standard does not allow. */
+        boolean isWorthIt(List<Unit> units) {
+            Setup.Year end = Review.applied(setup(), units).year(duty);
+            boolean saves = cost(end) < cost(year) * (1 - DoseChoice.ASSUMED_EQUAL_COST_SHARE);
+            return saves || softensFreely(end) || !isServed(setup(), duty) && (isSofter(end) || isServed(end.setup(), duty));
+        }
+
+        /** Less hard water while it regenerates, at no cost. */
+        private boolean softensFreely(Setup.Year end) {
+            return !costsMore(year, end) && end.hardWhileRegeneratingLitres() < year.hardWhileRegeneratingLitres()
+                    && end.totals().hardDays() < year.totals().hardDays() + ASSUMED_SAME_HARD_DAYS;
+        }
+
+        private boolean isSofter(Setup.Year end) {
+            return end.totals().hardDays() < year.totals().hardDays() - ASSUMED_SAME_HARD_DAYS;
+        }
+
+        void take(Unit unit) {
+            go(List.of(unit), Review.applied(setup(), List.of(unit)).year(duty));
+        }
+
+        void takeIfBetter(Unit unit) {
+            for (List<Unit> order : waiting.isEmpty() ? unit.apart() : List.<List<Unit>>of()) {
+                Setup.Year between = order.get(0).applied(setup()).year(duty);
+                Setup.Year end = order.get(1).applied(between.setup()).year(duty);
+                if (isFree(year, between) && isFree(between, end)) {
+                    go(List.of(order.get(0)), between);
+                    go(List.of(order.get(1)), end);
+                    return;
+                }
+            }
+            waiting.add(unit);
+            Setup.Year next = Review.applied(setup(), waiting).year(duty);
+            if (!costsMore(year, next) || isSofter(next)) {
+                go(waiting, next);
+                waiting.clear();
+            }
+        }
+
+        /** What costs more and stops no hard water in expectation is still right where the standard is kept only with it. */
+        void takeWaitingIfServed() {
+            if (!waiting.isEmpty() && !isServed(setup(), duty) && isServed(Review.applied(setup(), waiting), duty)) {
+                go(waiting, Review.applied(setup(), waiting).year(duty));
+            }
+        }
+
+        /** Whether neither cost nor hard days grow. */
+        private boolean isFree(Setup.Year from, Setup.Year to) {
+            return !costsMore(from, to) && to.totals().hardDays() < from.totals().hardDays() + ASSUMED_SAME_HARD_DAYS;
+        }
+
+        private boolean costsMore(Setup.Year from, Setup.Year to) {
+            return cost(to) > cost(from) * (1 + Slack.ROUNDING_SHARE);
+        }
+
+        private double cost(Setup.Year of) {
+            return cost.ofYear(of.totals());
+        }
+
+        private void go(List<Unit> units, Setup.Year next) {
+            steps++;
+            Setup.Difference difference = year.minus(next);
+            for (Change change : units.stream().flatMap(unit -> unit.changes().stream()).sorted(Comparator.comparing(change ->
+                    change.code().purpose())).toList()) {
+                findings.add(new Finding(change.code(), change.setting(), change.set(), change.shouldBe(), steps, difference));
+                difference = Setup.Difference.NONE;
+            }
+            year = next;
+        }
     }
 }

@@ -1,133 +1,122 @@
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
-import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleStep;
-import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
-/** Looks at the salt: whether the refill gives the dose, and whether the dose is needed. */
-final class SaltReview {
+/**
+ * The salt to set: the dose of the target, and the refill that dissolves it.
+ *
+ * @param found the softener as found
+ * @param target how it is set right
+ * @param duty what it is there to do
+ * @param slack how far a setting may stand off without being changed
+ * @param doseChanges whether another dose is set
+ * @param gramsPerLitre the salt that reaches the bed in the end
+ */
+record SaltReview(Found found, SetRight target, Duty duty, Slack slack, boolean doseChanges, double gramsPerLitre) {
 
-    /** Refill and dose may part by this share without a finding: whole minutes and brine that is not quite saturated. */
-    private static final double ASSUMED_REFILL_SLACK = 0.08;
-    /** A dose may stand above the one needed by this share without a finding. */
-    private static final double ASSUMED_DOSE_SLACK = 0.10;
     private static final double ASSUMED_NAMEPLATE_SLACK = 0.05;
     /** The rule of thumb: 80 % of the nameplate. Source: [CP-NAMEPLATE]. */
     private static final double NAMEPLATE_SHARE = 0.80;
+    /** 160 g/L stands for 10 lb/ft3. */
+    private static final double DIGITS_OF_A_DOSE_SHARE = 5e-3;
+    /** Refills are set to a tenth of a minute. */
+    private static final double STEPS_PER_MINUTE = 10;
 
-    private SaltReview() {
-    }
-
-    static List<Finding> of(Found found, Duty duty) {
-        List<Finding> findings = new ArrayList<>();
-        refill(found, duty, findings);
-        dose(found, duty, findings);
-        leakage(found, duty, findings);
-        return findings;
-    }
-
-    /** Whether the salt that reaches the bed is enough to keep the water below the end point of hardness. */
-    private static void leakage(Found found, Duty duty, List<Finding> findings) {
-        Softener softener = found.setup().softener();
-        double dose = found.setup().countedDoseGramsPerLitre();
-        Figure least = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
-        if (softener.holdsEndPoint(dose) || !least.exists()) {
-            return;
-        }
-        Map<CycleStep.Kind, Double> minutes = new HashMap<>(found.setup().minutes());
-        minutes.remove(CycleStep.Kind.REFILL);
-        findings.add(new Finding(Finding.Code.DOSE_DOES_NOT_HOLD_END_POINT, dose, least.value(),
-                Review.difference(found, found.setup().withDose(least.value(), minutes), duty)));
-    }
-
-    /** Capacity of the bed once refill and dose are as the findings ask, grams as CaCO3. */
-    static double mendedCapacityGrams(Found found, Duty duty) {
-        Setup setup = found.setup();
-        OptionalDouble better = betterDose(found, duty);
-        double dose = better.isPresent() ? better.getAsDouble()
-                : refillMissesDose(found) ? found.statedDoseGramsPerLitre() : setup.saltDoseGramsPerLitre();
-        return setup.withDose(dose, setup.minutes()).capacityGrams();
-    }
-
-    private static boolean refillMissesDose(Found found) {
+    static SaltReview of(Found found, SetRight target, Duty duty, Slack slack) {
+        double best = target.setup().saltDoseGramsPerLitre();
         double stated = found.statedDoseGramsPerLitre();
-        return found.setup().minutes().get(CycleStep.Kind.REFILL) != null
-                && Math.abs(found.setup().saltDoseGramsPerLitre() - stated) > ASSUMED_REFILL_SLACK * stated;
+        if (!found.knows(Setting.SALT_DOSE)) {
+            return new SaltReview(found, target, duty, slack, false, found.setup().saltDoseGramsPerLitre());
+        }
+        boolean otherInterval = found.policy().byClock() && ClockReview.changes(found, target);
+        Slack forDose = otherInterval ? Slack.NONE : slack;
+        boolean changes = leaks(found) || stated > best * (1 + forDose.doseAboveShare()) || stated < best * (1 - DIGITS_OF_A_DOSE_SHARE);
+        double end = changes ? best : refillMisses(found, slack) ? stated : found.setup().saltDoseGramsPerLitre();
+        return new SaltReview(found, target, duty, slack, changes, end);
     }
 
-    private static void refill(Found found, Duty duty, List<Finding> findings) {
-        if (!refillMissesDose(found)) {
-            return;
-        }
-        double minutes = found.setup().minutes().get(CycleStep.Kind.REFILL);
-        double stated = found.statedDoseGramsPerLitre();
-        double real = found.setup().saltDoseGramsPerLitre();
-        double celsius = duty.water().temperatureCelsius();
-        double needed = found.setup().softener().cycleDesign(stated, celsius).cycle().step(CycleStep.Kind.REFILL)
-                .minutes();
-        Map<CycleStep.Kind, Double> corrected = new HashMap<>(found.setup().minutes());
-        corrected.put(CycleStep.Kind.REFILL, needed);
-        findings.add(new Finding(real < stated ? Finding.Code.REFILL_BELOW_DOSE : Finding.Code.REFILL_ABOVE_DOSE, minutes,
-                needed, Review.difference(found, found.setup().withDose(stated, corrected), duty)));
+    /** Capacity that it restores in the end, grams as CaCO3. */
+    double capacityGrams() {
+        return found.setup().withDose(gramsPerLitre, Map.of()).capacityGrams();
     }
 
-    private static void dose(Found found, Duty duty, List<Finding> findings) {
-        OptionalDouble better = betterDose(found, duty);
-        if (better.isEmpty()) {
-            return;
+    List<Change> changes() {
+        List<Change> changes = new ArrayList<>();
+        if (doseChanges) {
+            changes.add(new Change(doseCode(), Setting.SALT_DOSE, doseSet(), gramsPerLitre, setup -> setup.withDose(gramsPerLitre,
+                    without(setup.minutes()))));
         }
-        double needed = capacityNeededGrams(found, duty).getAsDouble();
-        double litres = found.setup().softener().bed().resinLitres();
-        boolean rule = found.meter() != null && found.meter().capacityGrams().isPresent()
-                && Math.abs(needed / (NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * litres) - 1)
-                <= ASSUMED_NAMEPLATE_SLACK;
-        Map<CycleStep.Kind, Double> minutes = new HashMap<>(found.setup().minutes());
-        minutes.remove(CycleStep.Kind.REFILL);
-        findings.add(new Finding(rule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED,
-                found.statedDoseGramsPerLitre(), better.getAsDouble(),
-                Review.difference(found, found.setup().withDose(better.getAsDouble(), minutes), duty)));
+        if (found.knows(Setting.SALT_DOSE) && refillChanges()) {
+            double set = found.setup().minutes().get(CycleStep.Kind.REFILL);
+            double needed = refillMinutes();
+            changes.add(new Change(set < needed ? Finding.Code.REFILL_BELOW_DOSE : Finding.Code.REFILL_ABOVE_DOSE, Setting.REFILL,
+                    set, inSteps(needed), setup -> setup.withDose(gramsPerLitre, without(setup.minutes()))));
+        }
+        return changes;
     }
 
-    /** The dose for the capacity that is used, g/L, where the one meant is clearly higher. */
-    private static OptionalDouble betterDose(Found found, Duty duty) {
-        OptionalDouble needed = capacityNeededGrams(found, duty);
-        if (needed.isEmpty()) {
-            return OptionalDouble.empty();
+    private Finding.Code doseCode() {
+        if (leaks(found)) {
+            return Finding.Code.DOSE_DOES_NOT_HOLD_END_POINT;
         }
+        if (found.statedDoseGramsPerLitre() < gramsPerLitre) {
+            return Finding.Code.LESS_SALT_THAN_NEEDED;
+        }
+        double rule = NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * found.setup().softener().bed().resinLitres();
+        boolean byRule = !found.policy().byClock() && found.meter().capacityGrams().isPresent()
+                && Math.abs(found.meter().capacityGrams().getAsDouble() / rule - 1) <= ASSUMED_NAMEPLATE_SLACK;
+        return byRule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED;
+    }
+
+    private double doseSet() {
+        return leaks(found) ? counted(found) : found.statedDoseGramsPerLitre();
+    }
+
+    /** Whether the dose that is meant leaves the water above the end point of hardness from the first litre on. */
+    private static boolean leaks(Found found) {
         Softener softener = found.setup().softener();
-        Figure dose = softener.capacity().saltDoseGramsPerLitre(softener.salt(),
-                needed.getAsDouble() / softener.bed().resinLitres());
-        double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
-                DoseChoice.lowestPoundsPerCubicFoot(duty.water())));
-        double better = Math.max(lowest, dose.exists() ? dose.value() : tooMuchOrTooLittle(dose, softener));
-        return found.statedDoseGramsPerLitre() > better * (1 + ASSUMED_DOSE_SLACK) ? OptionalDouble.of(better)
-                : OptionalDouble.empty();
+        double dose = counted(found);
+        return softener.capacity().isKnownAt(softener.salt(), dose) && !softener.holdsEndPoint(dose);
     }
 
-    /** Capacity that is used between two regenerations: what the meter counts on, or what a clock needs. */
-    private static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
-        Policy policy = found.policy();
-        if (!policy.byClock()) {
-            return found.meter().capacityGrams();
-        }
-        Setup setup = found.setup();
-        double most = setup.withDose(CapacityTable.maxSaltDoseGramsPerLitre(setup.softener().salt()), setup.minutes()).capacityGrams();
-        return ClockReview.capacityThatServes(policy, setup.regeneration(duty.water().temperatureCelsius()), most, duty);
+    private static double counted(Found found) {
+        Salt salt = found.setup().softener().salt();
+        return Math.max(CapacityTable.minSaltDoseGramsPerLitre(salt), Math.min(CapacityTable.maxSaltDoseGramsPerLitre(salt),
+                found.statedDoseGramsPerLitre()));
     }
 
-    /** Where no dose gives just the capacity: the lowest that holds the end point when any gives more, else the highest. */
-    private static double tooMuchOrTooLittle(Figure dose, Softener softener) {
-        return dose.reason() == NoAnswer.CAPACITY_BELOW_TABLE
-                ? softener.capacity().leastSaltDoseGramsPerLitre(softener.salt()).value()
-                : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
+    private static boolean refillMisses(Found found, Slack slack) {
+        double stated = found.statedDoseGramsPerLitre();
+        return found.setup().minutes().containsKey(CycleStep.Kind.REFILL)
+                && Math.abs(found.setup().saltDoseGramsPerLitre() - stated) > slack.refillShare() * stated;
+    }
+
+    /** Whether the refill that is set, by a flow that is known, gives another dose than the one to set. */
+    private boolean refillChanges() {
+        boolean known = refillMisses(found, slack) || found.setup().minutes().containsKey(CycleStep.Kind.REFILL)
+                && found.setup().softener().flows().refillLitresPerMinute().isPresent();
+        return known && Math.abs(found.setup().saltDoseGramsPerLitre() - gramsPerLitre) > slack.refillShare() * gramsPerLitre;
+    }
+
+    private double refillMinutes() {
+        return found.setup().softener().cycleDesign(gramsPerLitre, duty.water().temperatureCelsius()).cycle()
+                .step(CycleStep.Kind.REFILL).minutes();
+    }
+
+    private static double inSteps(double minutes) {
+        return Math.round(minutes * STEPS_PER_MINUTE) / STEPS_PER_MINUTE;
+    }
+
+    private static Map<CycleStep.Kind, Double> without(Map<CycleStep.Kind, Double> minutes) {
+        Map<CycleStep.Kind, Double> others = new HashMap<>(minutes);
+        others.remove(CycleStep.Kind.REFILL);
+        return others;
     }
 }

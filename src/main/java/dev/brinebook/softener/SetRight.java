@@ -13,18 +13,29 @@ import java.util.Optional;
  * @param each what one regeneration restores and uses
  * @param year what is to be expected of a year
  * @param keepsStandard whether the service standard is kept
- * @param everySeason a year of a clock that is set again every season; absent for a meter, which follows the use by itself
+ * @param everySeason a year of a clock that is set again every season; absent for a meter, which follows the use by itself, and
+ *     where it was not asked for
  */
 public record SetRight(Setup setup, Regeneration each, YearlyTotals year, boolean keepsStandard,
         Optional<MeteringWorth.Control> everySeason) {
 
+    /** The control of a softener that was found, with a drain flow that suits its bed. */
+    public static SetRight of(Found found, Duty duty, RunningCost cost) {
+        Softener softener = Review.withRightDrain(found, duty);
+        return found.policy().byClock() ? ofClock(softener, TunedClock.of(softener, duty, cost), Optional.empty(), duty)
+                : ofMeter(DoseChoice.cheapest(softener, duty, cost, MeterStart.of(found.policy())).best());
+    }
+
     /** The clock of {@code worth}, set once. */
     public static SetRight ofClock(Softener softener, MeteringWorth worth, Duty duty) {
-        TunedClock clock = worth.onceSet();
+        return ofClock(softener, worth.onceSet(), Optional.of(worth.everySeason()), duty);
+    }
+
+    private static SetRight ofClock(Softener softener, TunedClock clock, Optional<MeteringWorth.Control> everySeason, Duty duty) {
         DosedSoftener dosed = DosedSoftener.designed(softener, clock.saltDoseGramsPerLitre(), duty.water().temperatureCelsius());
         Setup setup = new Setup(softener, clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR);
         return new SetRight(setup, dosed.regeneration(), duty.year(clock.clock(), dosed.regeneration()), clock.keepsStandard(),
-                Optional.of(worth.everySeason()));
+                everySeason);
     }
 
     /** A meter with a dose and its settings. */

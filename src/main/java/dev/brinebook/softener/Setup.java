@@ -138,5 +138,11 @@ public record Setup(Softener softener, double saltDoseGramsPerLitre, Map<CycleSt
     public record Difference(double saltKilograms, double waterLitres, double hardDays, double hardLitres) {
 
         public static final Difference NONE = new Difference(0, 0, 0, 0);
+
+        /** Both together. */
+        public Difference plus(Difference other) {
+            return new Difference(saltKilograms + other.saltKilograms, waterLitres + other.waterLitres, hardDays + other.hardDays,
+                    hardLitres + other.hardLitres);
+        }
     }
 }

@@ -36,10 +36,11 @@ import java.util.OptionalDouble;
  * @param verdict the step to take
  * @param treatments what the water needs first, in order; empty where it can be softened as it is
  * @param choice how the dose of the meter on this bed was chosen; absent without a softener
+ * @param right the control found, set right; absent without a softener
  * @param worth what that meter saves over the clock set right; absent without a softener
  */
 public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatments, Optional<DoseChoice> choice,
-        Optional<MeteringWorth> worth) {
+        Optional<SetRight> right, Optional<MeteringWorth> worth) {
 
     /** Hardness up to which water is soft, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     public static final double SOFT_MG_PER_L = 60;
@@ -86,7 +87,7 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
             climb.add(Step.IMPROVE, option(twin.setup(), twin.year(), terms, Step.IMPROVE, Optional.empty()), twin.keepsStandard());
         }
         replace(climb, choice, duty, terms);
-        return new Ladder(climb.rungs(), Verdict.of(climb), treatments, Optional.of(choice), Optional.of(worth));
+        return new Ladder(climb.rungs(), Verdict.of(climb), treatments, Optional.of(choice), Optional.of(right), Optional.of(worth));
     }
 
     /** The steps where no softener is there yet, and one was chosen. */
@@ -96,7 +97,7 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
         SetRight set = SetRight.ofMeter(chosen);
         climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, Step.REPLACE, Optional.empty()), set.keepsStandard() && fits);
-        return new Ladder(climb.rungs(), Verdict.of(climb), treatments, Optional.empty(), Optional.empty());
+        return new Ladder(climb.rungs(), Verdict.of(climb), treatments, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static Map<Step, Rung> barred(Duty duty, List<Treatment> treatments) {

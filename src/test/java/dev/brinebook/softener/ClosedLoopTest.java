@@ -36,7 +36,7 @@ class ClosedLoopTest {
             DayVariation.FOUR_OR_MORE_PERSONS, DayVariation.UNKNOWN_PERSONS);
 
     /** A home and a softener. */
-    private record Home(double gpg, double litresPerDay, DayVariation variation, double weekendRatio, Occupancy occupancy,
+    record Home(double gpg, double litresPerDay, DayVariation variation, double weekendRatio, Occupancy occupancy,
             double cubicFeet, double ironMgPerL, double reserveStepLitres) {
 
         static Home drawn(Random random) {
@@ -83,8 +83,7 @@ class ClosedLoopTest {
                     MeterSettings.REGENERATION_HOUR);
             Found found = new Found(setup, setup.saltDoseGramsPerLitre(), new Found.Meter(OptionalDouble.of(duty.settingMgPerL()),
                     OptionalDouble.of(settings.capacityGrams()), settings.meterLitres()), OptionalDouble.empty());
-            List<Finding> findings = Review.of(found, duty).stream().filter(finding -> finding.code().measure()
-                    != Finding.Measure.FLOW).toList();
+            List<Finding> findings = Review.of(found, duty, COST).findings();
             assertEquals(List.of(), findings.stream().map(Finding::code).toList(), "seed 1, home " + i + ": " + home);
             served += settings.keepsStandard() ? 1 : 0;
         }
@@ -102,8 +101,7 @@ class ClosedLoopTest {
                     MeterSettings.REGENERATION_HOUR);
             Found found = new Found(setup, setup.saltDoseGramsPerLitre(), new Found.Meter(OptionalDouble.empty(),
                     OptionalDouble.empty(), 0), OptionalDouble.empty());
-            List<Finding> findings = Review.of(found, duty).stream().filter(finding -> finding.code().measure()
-                    != Finding.Measure.FLOW).toList();
+            List<Finding> findings = Review.of(found, duty, COST).findings();
             assertEquals(List.of(), findings.stream().map(Finding::code).toList(), "seed 2, home " + i + ": " + home);
         }
     }

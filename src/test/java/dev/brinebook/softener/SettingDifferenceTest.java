@@ -14,6 +14,7 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Finding.Code;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -29,6 +30,11 @@ class SettingDifferenceTest {
     /** 4,800 grains every day; 8 lb/ft3 give 36,000: working table, common practice. */
     private static final Duty DUTY = Softeners.duty(20, 0, 240, 0);
 
+    /** Against 8 lb/ft3. */
+    private static List<Finding> review(Found found, Duty duty) {
+        return RightSettings.review(found, duty, 8).findings();
+    }
+
     private static Setup setup(Policy policy) {
         return new Setup(SOFTENER, 8 * LB, Map.of(), policy, 2);
     }
@@ -41,12 +47,12 @@ class SettingDifferenceTest {
     }
 
     private static Set<Code> ofDays(int clockDays, Duty duty) {
-        return Review.of(found(new ClockEveryDays(clockDays), NONE, NONE), duty).stream().map(Finding::code)
-                .filter(code -> code.measure() == Finding.Measure.DAYS).collect(Collectors.toSet());
+        return review(found(new ClockEveryDays(clockDays), NONE, NONE), duty).stream()
+                .filter(finding -> finding.setting() == Setting.INTERVAL).map(Finding::code).collect(Collectors.toSet());
     }
 
     private static Finding only(Code code, Found found) {
-        return Review.of(found, DUTY).stream().filter(finding -> finding.code() == code).findFirst().orElseThrow();
+        return review(found, DUTY).stream().filter(finding -> finding.code() == code).findFirst().orElseThrow();
     }
 
     /** Worse less better, each by hand; hard water of exhausted beds and of regenerations are added. */
@@ -81,18 +87,19 @@ class SettingDifferenceTest {
         assertEquals(8 * LB, dosed.saltDoseGramsPerLitre());
     }
 
-    /** A meter runs on its litres: capacity over hardness, so a setting that is mended changes them in proportion. */
+    /** A meter runs on its litres: capacity over hardness, so a setting that is corrected changes them in proportion. */
     @Test
-    void mendsTheLitresOfAMeter() {
+    void correctsTheLitresOfAMeter() {
         Policy meter = new MeteredImmediate(9_000, 14);
         Finding hardness = only(Code.HARDNESS_TOO_LOW, found(meter, OptionalDouble.of(12), OptionalDouble.of(36_000)));
         assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(9_000 * 12 / 20.0, 14)).year(DUTY)),
                 hardness.difference());
         assertTrue(hardness.difference().hardDays() > 0);
         Finding capacity = only(Code.CAPACITY_ABOVE_DOSE, found(meter, OptionalDouble.of(20), OptionalDouble.of(48_000)));
-        assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(9_000 * 36 / 48.0, 14)).year(DUTY)),
+        double corrected = 9_000 * capacity.shouldBe() / capacity.set();
+        assertEquals(setup(meter).year(DUTY).minus(setup(new MeteredImmediate(corrected, 14)).year(DUTY)),
                 capacity.difference());
-        assertEquals(Finding.Measure.CAPACITY, capacity.code().measure());
+        assertEquals(Setting.Measure.CAPACITY, capacity.setting().measure());
     }
 
     /** 36,000 grains last 7 of 7.5 days, the 30,000 of the lowest dose 6; with 1 mg/L of iron not more than 14 times 0.3. */
@@ -116,12 +123,12 @@ class SettingDifferenceTest {
         Duty duty = Softeners.duty(17.5, 0, 100, 0);
         Found low = new Found(new Setup(salty, 4 * LB, Map.of(), new ClockEveryDays(4), 2), 4 * LB,
                 new Found.Meter(NONE, NONE, 0), NONE);
-        Finding finding = Review.of(low, duty).stream().filter(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT)
-                .findFirst().orElseThrow();
+        Finding finding = Review.of(low, duty, RightSettings.COST).findings().stream()
+                .filter(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT).findFirst().orElseThrow();
         assertEquals(4 * LB, finding.set(), 1e-9);
-        assertTrue(finding.shouldBe() > 6 * LB && finding.shouldBe() < 8 * LB, finding.shouldBe() / LB + " lb/ft3");
+        assertTrue(finding.shouldBe() > 6 * LB && salty.holdsEndPoint(finding.shouldBe()), finding.shouldBe() / LB + " lb/ft3");
         Found high = new Found(new Setup(salty, 9 * LB, Map.of(), new ClockEveryDays(4), 2), 9 * LB,
                 new Found.Meter(NONE, NONE, 0), NONE);
-        assertTrue(Review.of(high, duty).stream().noneMatch(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT));
+        assertTrue(review(high, duty).stream().noneMatch(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT));
     }
 }

@@ -27,6 +27,7 @@ import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
+import dev.brinebook.softener.api.SettingQuestion;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.verdict.Step;
@@ -95,7 +96,8 @@ public final class Assess {
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
-                assessment.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList(), settings,
+                assessment.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList(),
+                assessment.questions().stream().map(question -> SettingQuestion.of(question, units)).toList(), settings,
                 DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff",
                         explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
@@ -132,6 +134,7 @@ public final class Assess {
 
     private static void explain(Assessment assessment, Salt salt, AnswerUnits units, Explanation explanation) {
         SettingFinding.explain(assessment.findings(), units, "/findings", explanation);
+        SettingQuestion.explain(assessment.questions(), "/questions", explanation);
         CycleTable.explain("/cycle", explanation);
         RefillSetting.explain("/refill", salt, explanation);
         explanation.because("/readiness", Message.of("what was seen on site; the drain against the backwash flow, the bore"

@@ -11,6 +11,7 @@ import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
+import dev.brinebook.softener.api.SettingQuestion;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.water.api.SoftenedWaterAnswer;
@@ -24,7 +25,9 @@ public record AssessmentAnswer(
         @Property("Hardness once iron and manganese count, line by line.") HardnessLines hardness,
         @Property("What the household asks of the softener.") DemandAnswer demand,
         @Property("Whether the softener that stands there fits, at the dose it gets.") FitAnswer fit,
-        @Property("Settings as found that should be others, gravest first.") List<SettingFinding> findings,
+        @Property("Settings to change on the control as found, as one path to the same control set right: what protects the bed, then"
+                + " what stops hard water, then what saves.") List<SettingFinding> findings,
+        @Property("Settings that were not given and matter.") List<SettingQuestion> questions,
         @Property("What to set on the metered controller, with the reason for each.") RecommendedSettings settings,
         @Property("How the salt dose was chosen: salt against water against interval.") DoseTradeOff tradeOff,
         @Property("The steps of the regeneration to set.") CycleTable cycle,

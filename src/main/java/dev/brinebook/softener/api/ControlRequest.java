@@ -20,11 +20,13 @@ import dev.brinebook.regeneration.TwinAlternating;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Setting;
 import dev.brinebook.water.Hardness;
 import dev.brinebook.wording.Message;
 import java.time.DayOfWeek;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 @About("What starts the regenerations, and how it is set.")
 public record ControlRequest(
@@ -96,6 +98,30 @@ public record ControlRequest(
                 : Message.verbatim(WireNames.of(reserve.rule())), reserve == null ? Origin.DEFAULT : Origin.CALLER);
         return reserve == null ? MeterSettings.delayed(meterLitres, override, dosed.regeneration(), duty)
                 : reserve.toPolicy(meterLitres, duty, override);
+    }
+
+    /** Settings of the control that were not given. */
+    Set<Setting> unread() {
+        Set<Setting> unread = EnumSet.noneOf(Setting.class);
+        if (regenerationHour == null) {
+            unread.add(Setting.REGENERATION_HOUR);
+        }
+        if (kind == Kind.CLOCK) {
+            return unread;
+        }
+        if (hardnessSetting == null) {
+            unread.add(Setting.HARDNESS);
+        }
+        if (capacitySetting == null) {
+            unread.add(Setting.CAPACITY);
+        }
+        if (dayOverride == null) {
+            unread.add(Setting.DAY_OVERRIDE);
+        }
+        if (kind == Kind.METERED_DELAYED && reserve == null) {
+            unread.add(Setting.RESERVE);
+        }
+        return unread;
     }
 
     /** Days after which a control regenerates whatever was used, when the caller does not say. [CP-CYCLE]. */

@@ -5,23 +5,29 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Found;
+import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Terms;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.WaterCautions;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What is wrong with the settings found on a softener. */
@@ -30,13 +36,14 @@ public final class ReviewSettings {
     public static final Operation<SettingsReviewRequest, SettingsReviewAnswer> OPERATION = new Operation<>(
             "reviewSettings", "/v1/settings-review", "Find what is set wrong on a softener",
             "Choose this when a softener wastes salt or lets hard water pass: it holds the hardness, capacity, salt,"
-                    + " refill, reserve, override, interval, backwash and hour found on it against the water, the bed"
-                    + " and the household, and says of each setting that should be another what to set, why, and what"
-                    + " the difference costs in salt, water and hard days a year. To have the settings worked out"
-                    + " anew, with what metering would save, choose assess; for the minutes of a regeneration alone"
-                    + " designCycle.",
+                    + " refill, reserve, override, interval, backwash and hour found on it against the same control set right,"
+                    + " and gives one path of settings to change: what to set, why, and what each changes in salt, water and hard"
+                    + " days a year after those before it. It asks for settings that were not given and matter. For what metering"
+                    + " would save choose assess; for the minutes of a regeneration alone designCycle.",
             SettingsReviewRequest.class, SettingsReviewAnswer.class, ReviewSettings::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
+
+    private static final MathContext FOR_PEOPLE = new MathContext(3);
 
     private ReviewSettings() {
     }
@@ -47,31 +54,67 @@ public final class ReviewSettings {
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         Found found = request.softener().found(given, explanation);
-        List<Finding> faults = Review.of(found, duty);
-        List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding, units)).toList();
-        Setup.Year year = found.setup().year(duty);
-        explain(given, year, units, explanation);
-        SettingFinding.explain(faults, units, "/findings", explanation);
         PricesRequest priced = PricesRequest.orNone(request.prices());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
-        Prices prices = priced.toDomain(ownWell, ownWell, explanation);
-        Ladder ladder = Ladder.of(found, duty, ConversionRequest.terms(request.conversion(), prices));
+        Terms terms = ConversionRequest.terms(request.conversion(), priced.toDomain(ownWell, ownWell, explanation));
+        Ladder ladder = Ladder.of(found, duty, terms);
+        Review review = Review.path(found, ladder.right().orElseThrow(), duty, terms.running());
+        List<Question> questions = Question.of(found, duty);
+        List<SettingFinding> findings = review.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList();
+        explain(given, review.asFound(), units, explanation);
+        SettingFinding.explain(review.findings(), units, "/findings", explanation);
+        SettingQuestion.explain(questions, "/questions", explanation);
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
-        return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), verdict, findings,
+        return new SettingsReviewAnswer(explanation.behindStops(summary(review, questions, units)), verdict, findings,
+                questions.stream().map(question -> SettingQuestion.of(question, units)).toList(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
-                units.capacity(found.setup().capacityGrams()), YearTotals.of(year, units), explanation.cautions(),
-                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+                units.capacity(found.setup().capacityGrams()), YearTotals.of(review.asFound(), units),
+                YearTotals.of(review.corrected(), units), explanation.cautions(), explanation.assumptions(), explanation.basis(),
+                ModelVersion.CURRENT);
     }
 
-    private static Message summary(List<SettingFinding> findings) {
-        if (findings.isEmpty()) {
-            return Message.of("The settings suit the water, the bed and the household.");
+    private static Message summary(Review review, List<Question> questions, AnswerUnits units) {
+        List<Message> sentences = new ArrayList<>();
+        if (!review.findings().isEmpty()) {
+            Finding first = mostImportant(review.findings());
+            sentences.add(toChange(first, (int) review.findings().stream().map(Finding::setting).distinct().count(), units));
+            sentences.add(units.saying(first.code()));
+        } else {
+            sentences.add(questions.isEmpty() ? Message.of("The settings suit the water, the bed and the household.")
+                    : Message.of("No fault was found in the settings that are known."));
         }
-        SettingFinding first = findings.get(0);
-        return Message.joined(" ", List.of(Message.counted("One setting should be changed: {1} should be {2}.",
-                "{0} settings should be changed; the gravest: {1} should be {2}.", findings.size(), first.set(),
-                first.shouldBe()), first.why()));
+        if (!questions.isEmpty()) {
+            sentences.add(Message.counted("One more setting matters and is not known: {1}.",
+                    "{0} more settings matter and are not known, among them: {1}.", questions.size(),
+                    units.saying(questions.get(0).setting())));
+        }
+        return Message.joined(" ", sentences);
+    }
+
+    /** The first finding of the first step that holds one of the greatest weight. */
+    private static Finding mostImportant(List<Finding> findings) {
+        int step = findings.stream().min(Comparator.comparing(finding -> finding.code().severity())).orElseThrow().step();
+        return findings.stream().filter(finding -> finding.step() == step).findFirst().orElseThrow();
+    }
+
+    private static Message toChange(Finding first, int settings, AnswerUnits units) {
+        Message name = units.saying(first.setting());
+        Message set = SettingFinding.text(first.setting(), first.set(), units);
+        Message shouldBe = SettingFinding.text(first.setting(), first.shouldBe(), units);
+        long hardDays = Math.round(first.difference().hardDays());
+        MassQuantity salt = units.mass(first.difference().saltKilograms());
+        if (hardDays > 1) {
+            return Message.counted("Change one setting: {1}, from {2} to {3}, avoids {4} hard days a year.", "Change {0} settings. Most"
+                    + " important: {1}, from {2} to {3}, avoids {4} hard days a year.", settings, name, set, shouldBe, hardDays);
+        }
+        if (first.code().purpose() == Finding.Purpose.SAVE && salt.value().signum() > 0) {
+            return Message.counted("Change one setting: {1}, from {2} to {3}, saves {4} of salt a year.", "Change {0} settings. Most"
+                    + " important: {1}, from {2} to {3}, saves {4} of salt a year.", settings, name, set, shouldBe,
+                    Message.of("{0} {1}", Rounding.significant(salt.value().doubleValue(), FOR_PEOPLE), salt.unit().symbol()));
+        }
+        return Message.counted("Change one setting: {1}, from {2} to {3}.", "Change {0} settings. Most important: {1}, from {2} to"
+                + " {3}.", settings, name, set, shouldBe);
     }
 
     private static void explain(SoftenerCase given, Setup.Year year, AnswerUnits units,
@@ -91,6 +134,7 @@ public final class ReviewSettings {
         explanation.because("/capacity", Message.of("a dose outside {0} to {1} of sodium chloride counts as the nearest end",
                 Text.number(units.saltDose(CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE).value().doubleValue()),
                 Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), capacity.sourceKey());
+        explanation.because("/setRight", Message.of("the same year with all findings corrected"), "DAIAD");
         explanation.because("/asFound", Message.counted("a year of the household's days, decided each night, with bed and meter"
                 + " apart: {0} day", "a year of the household's days, decided each night, with bed and meter apart: {0} days",
                 duty.days().size()), "DAIAD");

@@ -7,66 +7,59 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Setting;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
-@About("A setting that should be another. What it costs is a year as found less the same year with this one setting"
-        + " mended; the costs of several do not add up.")
+@About("A setting to change, and what that changes after the findings before it. The sum over all findings is the year as found"
+        + " less the year with all of them corrected.")
 public record SettingFinding(
-        @Property("Stable code of the mistake.") Finding.Code code,
+        @Property("Stable code of the reason.") Finding.Code code,
+        @Property("The setting.") Setting setting,
+        @Property("Settings that go together have the same group.") Setting.Group group,
+        @Property(value = "Place on the path from the settings as found, from 1. Change all findings of the same step together.",
+                min = 1, example = "1") Integer step,
         @Property("How much it matters.") Severity severity,
         @Property(value = "What is set.", example = "\"22 gpg\"") Message set,
         @Property(value = "What to set instead.", example = "\"27 gpg\"") Message shouldBe,
         @Property(value = "Why.", example = "\"The hardness set leaves out iron.\"") Message why,
-        @Property("Salt that it costs in a year; negative when the better setting takes more.") MassQuantity saltPerYear,
-        @Property("Regeneration water that it costs in a year; negative when the better setting takes more.")
+        @Property("Salt that it costs in a year after those before it; negative when the better setting takes more. Where several"
+                + " findings have the same step, the first holds what they change together.") MassQuantity saltPerYear,
+        @Property("Regeneration water that it costs in a year after those before it; negative when the better setting takes more.")
         VolumeQuantity waterPerYear,
-        @Property(value = "Days of the year on which hard water passes because of it; negative when the better setting has"
-                + " more.", unit = "days a year", example = "12") BigDecimal hardDaysPerYear,
-        @Property("Hard water that passes in a year because of it, that during regenerations included.")
+        @Property(value = "Days of the year on which hard water passes because of it, after those before it; negative when the"
+                + " better setting has more.", unit = "days a year", example = "12") BigDecimal hardDaysPerYear,
+        @Property("Hard water that passes in a year because of it, after those before it, that during regenerations included.")
         VolumeQuantity hardWaterPerYear) {
 
     /** The finding in the units of the answer. */
     public static SettingFinding of(Finding finding, AnswerUnits units) {
         var difference = finding.difference();
-        return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
-                text(finding, settable(finding), units), units.saying(finding.code()), units.mass(difference.saltKilograms()),
-                units.volume(difference.waterLitres()), Rounding.toThousandth(difference.hardDays()),
-                units.volume(difference.hardLitres()));
+        return new SettingFinding(finding.code(), finding.setting(), finding.setting().group(), finding.step(),
+                finding.code().severity(), text(finding.setting(), finding.set(), units),
+                text(finding.setting(), finding.shouldBe(), units), units.saying(finding.code()),
+                units.mass(difference.saltKilograms()), units.volume(difference.waterLitres()),
+                Rounding.toThousandth(difference.hardDays()), units.volume(difference.hardLitres()));
     }
 
-    /** Tells below {@code pointer} why each of the settings is a mistake, and where its costs come from. */
+    /** Explains below {@code pointer} why each of the settings is to be changed, and where the differences come from. */
     public static void explain(List<Finding> findings, AnswerUnits units, String pointer, Explanation explanation) {
         findings.stream().map(Finding::code).distinct().forEach(code -> explanation.because(pointer, Message.of("{0}: {1}",
                 WireNames.of(code), units.saying(code)), code.sourceKey()));
         if (!findings.isEmpty()) {
-            explanation.because(pointer + "/*", Message.of("the year as found less the same year with this one setting"
-                    + " mended"), "DAIAD");
+            explanation.because(pointer + "/*", Message.of("a year after the findings before it less the same year with this one"
+                    + " corrected too: what protects the bed comes first, then what stops hard water, then what saves"), "DAIAD");
         }
     }
 
-    /** The better value in the steps that a controller takes: tenths of a minute, half pounds of salt per cubic foot. */
-    private static double settable(Finding finding) {
-        return switch (finding.code().measure()) {
-            case MINUTES -> Math.round(finding.shouldBe() * 10) / 10.0;
-            case SALT_DOSE -> halfPoundsUp(finding.shouldBe());
-            default -> finding.shouldBe();
-        };
-    }
-
-    private static double halfPoundsUp(double gramsPerLitre) {
-        double pounds = SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(gramsPerLitre);
-        return SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Math.ceil(pounds * 2 - 1e-6) / 2);
-    }
-
-    private static Message text(Finding finding, double value, AnswerUnits units) {
-        return switch (finding.code().measure()) {
+    /** A value of a setting in the units of the answer. */
+    static Message text(Setting setting, double value, AnswerUnits units) {
+        return switch (setting.measure()) {
             case HARDNESS -> Text.of(units.hardness(value));
             case CAPACITY -> Text.of(units.capacity(value));
             case SALT_DOSE -> Text.of(units.saltDose(value));

@@ -36,6 +36,7 @@ import dev.brinebook.resin.TotalCapacity;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.Setting;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
@@ -43,6 +44,7 @@ import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 @About("The softener that stands there. Give its resin volume, or the capacity on its nameplate.")
 public record SoftenerRequest(
@@ -214,7 +216,7 @@ public record SoftenerRequest(
 
     /** The dose as found, g/L, with its default told to {@code explanation}. */
     public double doseGramsPerLitre(Explanation explanation) {
-        if (saltDose == null && saltPerRegeneration == null) {
+        if (!doseRead()) {
             explanation.assume("softener.saltDose", Message.of("{0} of sodium chloride, the common"
                     + " setting", "10 lb/ft3"), Origin.DEFAULT);
         } else {
@@ -235,16 +237,25 @@ public record SoftenerRequest(
         return new SaltStore(capacity, start, bagKilograms);
     }
 
-    /** The softener with its control as found. */
+    /** The softener with its control as found; what was not read is named. */
     public Found found(SoftenerCase given, Explanation explanation) {
         Duty duty = given.duty();
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
                 MeterSettings.REGENERATION_HOUR, clock -> Message.of("{0} o'clock", clock));
-        return new Found(setup(given, policy, hour), given.found().saltDoseGramsPerLitre(), new Found.Meter(
-                FlowsRequest.base(control.hardnessSetting()),
-                FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()),
-                supplyLitresPerMinute());
+        Setup setup = setup(given, policy, hour);
+        boolean refillRead = refillSaltGrams(duty.water().temperatureCelsius()).isPresent();
+        double stated = refillRead && !doseRead() ? setup.saltDoseGramsPerLitre() : given.found().saltDoseGramsPerLitre();
+        Set<Setting> unknown = control.unread();
+        if (!doseRead() && !refillRead) {
+            unknown.add(Setting.SALT_DOSE);
+        }
+        return new Found(setup, stated, new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
+                FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()), supplyLitresPerMinute(), unknown);
+    }
+
+    private boolean doseRead() {
+        return saltDose != null || saltPerRegeneration != null;
     }
 
     /** The softener under a policy, with the salt that its refill really dissolves where that is known. */

@@ -1,0 +1,25 @@
+package dev.brinebook.softener.api;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.softener.Question;
+import dev.brinebook.softener.Setting;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+
+@About("What a setting that was not given may be, and a year with it, all else as found.")
+public record PlausibleSetting(
+        @Property(value = "What may be set.", example = "\"6 lb/ft3\"") Message set,
+        @Property("Salt to be expected in a year.") MassQuantity saltPerYear,
+        @Property(value = "Hard days to be expected in a year.", min = 0, unit = "days a year", example = "3")
+        BigDecimal hardDaysPerYear) {
+
+    static PlausibleSetting of(Setting setting, Question.End end, AnswerUnits units) {
+        var totals = end.year().totals();
+        return new PlausibleSetting(SettingFinding.text(setting, end.value(), units), units.mass(totals.saltGrams() / 1000),
+                Rounding.toThousandth(totals.hardDays()));
+    }
+}
