@@ -43,27 +43,28 @@ final class MeterReview {
     }
 
     private static Optional<Finding.Code> hardnessCode(double set, Duty duty) {
-        double setGpg = HardnessUnit.GPG.fromBase(set);
         Finding.Code code = null;
-        if (setGpg < duty.hardness().settingGpg(0) - 1e-6) {
+        if (set < duty.hardness().totalMgPerL() * (1 - ROUNDING_SHARE)) {
             boolean tested = set >= duty.hardness().hardnessMgPerL() - HardnessUnit.GPG.toBase(1);
             code = tested && duty.water().ironAndManganeseMgPerL() > 0 ? Finding.Code.HARDNESS_WITHOUT_IRON
                     : Finding.Code.HARDNESS_TOO_LOW;
-        } else if (setGpg > duty.settingGpg() + ASSUMED_HARDNESS_MARGIN_GPG) {
+        } else if (set > duty.settingMgPerL() + HardnessUnit.GPG.toBase(ASSUMED_HARDNESS_MARGIN_GPG)) {
             code = Finding.Code.HARDNESS_TOO_HIGH;
         }
         return Optional.ofNullable(code);
     }
 
     private static void capacity(double set, double real, Found found, Duty duty, List<Finding> findings) {
-        double should = MeterSettings.wholeHundredsDown(real);
-        capacityCode(set, real).ifPresent(code -> findings.add(new Finding(code, set, should,
+        double should = duty.controller().capacityDownGrams(real);
+        capacityCode(set, real, duty).ifPresent(code -> findings.add(new Finding(code, set, should,
                 withMeter(found, found.meter().meterLitres() * should / set, duty))));
     }
 
-    private static Optional<Finding.Code> capacityCode(double set, double real) {
+    private static Optional<Finding.Code> capacityCode(double set, double real, Duty duty) {
+        double should = duty.controller().capacityDownGrams(real) * (1 - ROUNDING_SHARE);
         return set > real * (1 + ASSUMED_CAPACITY_SLACK) ? Optional.of(Finding.Code.CAPACITY_ABOVE_DOSE)
-                : set < real * (1 - ASSUMED_CAPACITY_WASTE) ? Optional.of(Finding.Code.CAPACITY_BELOW_DOSE) : Optional.empty();
+                : set < Math.min(should, real * (1 - ASSUMED_CAPACITY_WASTE))
+                ? Optional.of(Finding.Code.CAPACITY_BELOW_DOSE) : Optional.empty();
     }
 
     /** The reserve against the smallest that keeps to the service standard, once the other settings are as they should be. */
@@ -77,8 +78,8 @@ final class MeterReview {
         Figure needed = MeterSettings.smallestReserve(other, corrected, duty, set);
         double better = Math.min(Policy.MAX_METER_LITRES, needed.exists() ? needed.value() : other.meterVolumeLitres());
         Finding.Code code = set < better * (1 - ROUNDING_SHARE) && !duty.isServed(other, corrected) ? Finding.Code.RESERVE_TOO_SMALL
-                : set > better * (1 + ASSUMED_RESERVE_WASTE) + duty.reserveStepLitres() ? Finding.Code.RESERVE_LARGER_THAN_NEEDED
-                : null;
+                : set > better * (1 + ASSUMED_RESERVE_WASTE) + duty.reserveStepLitres(other.meterVolumeLitres())
+                ? Finding.Code.RESERVE_LARGER_THAN_NEEDED : null;
         if (code != null) {
             Policy policy = new MeteredDelayed(delayed.meterVolumeLitres(), better, delayed.overrideDays());
             findings.add(new Finding(code, set, better, Review.difference(found, found.setup().with(policy), duty)));
@@ -93,8 +94,8 @@ final class MeterReview {
             litres *= hardness.getAsDouble() / duty.settingMgPerL();
         }
         var capacity = found.meter().capacityGrams();
-        if (capacity.isPresent() && capacityCode(capacity.getAsDouble(), realCapacityGrams).isPresent()) {
-            litres *= MeterSettings.wholeHundredsDown(realCapacityGrams) / capacity.getAsDouble();
+        if (capacity.isPresent() && capacityCode(capacity.getAsDouble(), realCapacityGrams, duty).isPresent()) {
+            litres *= duty.controller().capacityDownGrams(realCapacityGrams) / capacity.getAsDouble();
         }
         return Policy.nearestMeterLitres(litres);
     }

@@ -50,7 +50,7 @@ public final class CompareAlternatives {
 
     private static AlternativesAnswer answer(AlternativesRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
@@ -74,7 +74,8 @@ public final class CompareAlternatives {
                 .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
         return new AlternativesAnswer(explanation.behindStops(summary(comparison, cheapest, answers)),
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.volume(duty.meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
                 MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, running).best(), duty, running,
                         priced.currency(), units, "/meterOverClockSetRight", explanation),

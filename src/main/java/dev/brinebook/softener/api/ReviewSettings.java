@@ -36,17 +36,19 @@ public final class ReviewSettings {
 
     private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         Found found = request.softener().found(given, explanation);
         List<Finding> faults = Review.of(found, duty);
-        List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding, units)).toList();
+        List<SettingFinding> findings = faults.stream().map(finding -> SettingFinding.of(finding,
+                found.setup().softener(), duty, units)).toList();
         Setup.Year year = found.setup().year(duty);
         explain(given, year, units, explanation);
         SettingFinding.explain(faults, units, "/findings", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(summary(findings)), findings,
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(year, units), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);

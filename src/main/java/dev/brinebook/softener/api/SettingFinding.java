@@ -7,11 +7,12 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Softener;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
@@ -33,12 +34,13 @@ public record SettingFinding(
         VolumeQuantity hardWaterPerYear) {
 
     /** The finding in the units of the answer. */
-    public static SettingFinding of(Finding finding, AnswerUnits units) {
+    public static SettingFinding of(Finding finding, Softener softener, Duty duty, AnswerUnits units) {
         var difference = finding.difference();
-        return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), units),
-                text(finding, settable(finding), units), units.saying(finding.code()), units.mass(difference.saltKilograms()),
-                units.volume(difference.waterLitres()), Rounding.toThousandth(difference.hardDays()),
-                units.volume(difference.hardLitres()));
+        ControllerQuantities set = new ControllerQuantities(duty, units);
+        return new SettingFinding(finding.code(), finding.code().severity(), text(finding, finding.set(), softener, set),
+                text(finding, settable(finding, softener, duty), softener, set), units.saying(finding.code()),
+                units.mass(difference.saltKilograms()), units.volume(difference.waterLitres()),
+                Rounding.toThousandth(difference.hardDays()), units.volume(difference.hardLitres()));
     }
 
     /** Tells below {@code pointer} why each of the settings is a mistake, and where its costs come from. */
@@ -51,29 +53,25 @@ public record SettingFinding(
         }
     }
 
-    /** The better value in the steps that a controller takes: tenths of a minute, half pounds of salt per cubic foot. */
-    private static double settable(Finding finding) {
+    /** The better value in the steps that a controller takes: tenths of a minute, and its steps of salt. */
+    private static double settable(Finding finding, Softener softener, Duty duty) {
         return switch (finding.code().measure()) {
             case MINUTES -> Math.round(finding.shouldBe() * 10) / 10.0;
-            case SALT_DOSE -> halfPoundsUp(finding.shouldBe());
+            case SALT_DOSE -> duty.controller().saltStep().upGramsPerLitre(finding.shouldBe(), softener,
+                    duty.water().temperatureCelsius());
             default -> finding.shouldBe();
         };
     }
 
-    private static double halfPoundsUp(double gramsPerLitre) {
-        double pounds = SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(gramsPerLitre);
-        return SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(Math.ceil(pounds * 2 - 1e-6) / 2);
-    }
-
-    private static Message text(Finding finding, double value, AnswerUnits units) {
+    private static Message text(Finding finding, double value, Softener softener, ControllerQuantities set) {
         return switch (finding.code().measure()) {
-            case HARDNESS -> Text.of(units.hardness(value));
-            case CAPACITY -> Text.of(units.capacity(value));
-            case SALT_DOSE -> Text.of(units.saltDose(value));
+            case HARDNESS -> Text.of(set.hardness(value));
+            case CAPACITY -> Text.of(set.capacity(value));
+            case SALT_DOSE -> set.saltInWords(value, softener);
             case MINUTES -> Message.counted("{0} minute", "{0} minutes", Text.number(value));
             case DAYS -> value == 0 ? Message.of("never") : Message.counted("{0} day", "{0} days", Text.number(value));
-            case VOLUME -> Text.of(units.volume(value));
-            case FLOW -> Text.of(units.flow(value));
+            case VOLUME -> Text.of(set.volume(value));
+            case FLOW -> Text.of(set.units().flow(value));
             case HOUR -> Message.verbatim("%02d:00".formatted((int) value));
         };
     }

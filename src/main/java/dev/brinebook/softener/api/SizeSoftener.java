@@ -16,6 +16,7 @@ import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
@@ -55,7 +56,7 @@ public final class SizeSoftener {
 
     private static SizingAnswer answer(SizingRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         Duty duty = duty(request, explanation);
         PricesRequest prices = PricesRequest.orNone(request.prices());
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
@@ -78,7 +79,8 @@ public final class SizeSoftener {
         String choice = found ? ranked.get(0).candidate().name() : null;
         return new SizingAnswer(explanation.behindStops(found
                 ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why),
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
                         "/tradeOff", explanation)).orElse(null),
@@ -90,7 +92,10 @@ public final class SizeSoftener {
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
+                AnswerUnits.orDefault(request.units()), explanation);
         return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
+                controller.with(controller.saltStep().forAnyBed()),
                 explanation);
     }
 

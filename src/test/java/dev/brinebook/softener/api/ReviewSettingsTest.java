@@ -49,7 +49,7 @@ class ReviewSettingsTest {
     void speaksMetric() {
         review(TestServer.example("reviewSettings.apartment").replaceFirst("\"people\": 2", "\"people\": 2, \"levelSpread\": 0"))
                 .statusCode(200)
-                .body("findings.find { it.code == 'moreSaltThanNeeded' }.set", equalTo("160 g/L"))
+                .body("findings.find { it.code == 'moreSaltThanNeeded' }.set", equalTo("1.92 kg"))
                 .body("findings.code", not(hasItem("clockIntervalShorterThanNeeded")))
                 .body("asFound.salt.unit", equalTo("kg"));
     }
