@@ -91,7 +91,7 @@ public final class ForeignWords {
                 .importPackages("dev.brinebook")) {
             if (type.isRecord()) {
                 Arrays.stream(type.reflect().getRecordComponents()).map(RecordComponent::getName).forEach(names::add);
-            } else if (type.isEnum()) {
+            } else if (type.reflect().isEnum()) {
                 WireNames.all(type.reflect()).stream().flatMap(name -> WORD.matcher(name).results()).map(MatchResult::group)
                         .forEach(names::add);
             }
