@@ -105,7 +105,7 @@ public class CaseBenchmark {
     /** The duty with nothing worked out yet, as each request has it. */
     private Duty fresh() {
         return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), LongRun.of(duty.demand().model()),
-                duty.standard(), duty.reserveStepLitres(), duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
+                duty.standard(), duty.controller(), duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
     }
 
     @Benchmark

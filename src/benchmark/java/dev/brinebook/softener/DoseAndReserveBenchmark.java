@@ -75,7 +75,7 @@ public class DoseAndReserveBenchmark {
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
             return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
                     demand.days(LocalDate.of(2026, 1, 1), 1, 1), LongRun.of(model), ServiceStandard.USUAL,
-                    Duty.ASSUMED_RESERVE_STEP_LITRES, 3, 0);
+                    ControllerTerms.US, 3, 0);
         }
     }
 

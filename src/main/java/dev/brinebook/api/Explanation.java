@@ -24,14 +24,37 @@ public final class Explanation {
     private final List<BasisAnswer> basis = new ArrayList<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();
     private final Function<Worded, Message> saying;
+    private final boolean metric;
 
+    /** In US units. */
     public Explanation() {
-        this(Message::saying);
+        this(Message::saying, false);
     }
 
-    /** Says what it says by {@code saying}, which chooses between US and metric units. */
-    public Explanation(Function<Worded, Message> saying) {
+    /**
+     * Says what it says in US or in metric units.
+     *
+     * @param saying the words in these units
+     * @param metric whether they are metric
+     */
+    public Explanation(Function<Worded, Message> saying, boolean metric) {
         this.saying = saying;
+        this.metric = metric;
+    }
+
+    /** An empty one in the same units. */
+    public Explanation another() {
+        return new Explanation(saying, metric);
+    }
+
+    /** What {@code worded} says, in the units of the answer. */
+    public Message saying(Worded worded) {
+        return saying.apply(worded);
+    }
+
+    /** The one of two messages that names the units of the answer. */
+    public Message inUnits(Message us, Message metricUnits) {
+        return metric ? metricUnits : us;
     }
 
     /** Records a value taken; the first record of a name stays. */
@@ -61,6 +84,11 @@ public final class Explanation {
         E used = given == null ? defaultValue : given;
         assume(name, Message.verbatim(WireNames.of(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
         return used;
+    }
+
+    /** A default in both units where the answer is in US ones, which all callers read; else in metric ones alone. */
+    public Message inBothUnits(Quantity<?> us, Quantity<?> metricUnits) {
+        return inUnits(Message.of("{0} or {1}", Text.of(us), Text.of(metricUnits)), Text.of(metricUnits));
     }
 
     /** Says why the number at {@code pointer} is what it is. {@code sourceKey} stands in the register of sources. */

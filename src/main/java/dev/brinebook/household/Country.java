@@ -11,6 +11,8 @@ public enum Country {
     UNITED_STATES(60 * Exact.US_GALLON_LITRES, "REU-2016-PERSON"),
     /** Source: [BDEW] 121 L in 2023. */
     GERMANY(121, "BDEW"),
+    /** Source: [SDES-2022] 149 L in 2020, small businesses on the same supply included. */
+    FRANCE(149, "SDES-2022"),
     /** Source: [EST-2013] 142 L. */
     UNITED_KINGDOM(142, "EST-2013"),
     /** Source: [EEA] 144 L. */

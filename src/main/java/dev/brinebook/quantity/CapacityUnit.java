@@ -5,7 +5,12 @@ public enum CapacityUnit implements Unit {
     GRAM("g", "g", 1, "grams as CaCO3"),
     GRAIN("gr", "[gr]", Exact.GRAIN_MILLIGRAMS / 1000, "grains as CaCO3"),
     KILOGRAIN("kgr", "", Exact.GRAIN_MILLIGRAMS, "thousands of grains as CaCO3"),
-    EQUIVALENT("eq", "eq", AtomicWeights.CALCIUM_CARBONATE / 2, "equivalents");
+    EQUIVALENT("eq", "eq", AtomicWeights.CALCIUM_CARBONATE / 2, "equivalents"),
+    MOLE("mol", "mol", AtomicWeights.CALCIUM_CARBONATE, "moles of calcium and magnesium"),
+    /** Source: [DIN38409-6] 10 g of CaO in a cubic metre. */
+    GERMAN_DEGREE_CUBIC_METRE("dH.m3", "", 10 * AtomicWeights.CALCIUM_CARBONATE / AtomicWeights.CALCIUM_OXIDE,
+            "German degrees times cubic metres: 10 g as CaO"),
+    FRENCH_DEGREE_CUBIC_METRE("fH.m3", "", 10, "French degrees times cubic metres: 10 g as CaCO3");
 
     private final Definition definition;
 

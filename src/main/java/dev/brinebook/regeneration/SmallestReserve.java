@@ -11,6 +11,7 @@ import dev.brinebook.guard.NoAnswer;
 public final class SmallestReserve {
 
     public static final double MIN_STEP_LITRES = 0.1;
+    /** Of a step that is a volume; one that is a share or days of use may be larger. */
     public static final double MAX_STEP_LITRES = 1_000;
     /** Keeps the logarithm of no hard days finite. */
     private static final double LEAST_HARD_DAYS = 1e-12;
@@ -32,7 +33,7 @@ public final class SmallestReserve {
         this.longRun = longRun;
         this.bedLitres = bedLitres;
         this.standard = standard;
-        this.stepLitres = Guard.within(stepLitres, MIN_STEP_LITRES, MAX_STEP_LITRES, "stepLitres");
+        this.stepLitres = Guard.within(stepLitres, MIN_STEP_LITRES, Double.MAX_VALUE, "stepLitres");
         meterLitres = meter.meterVolumeLitres();
         overrideDays = meter.overrideDays();
         fallOffLitres = longRun.fallOffLitres();

@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 /**
  * The salt dose and the reserve that together cost least to run, metered, in the long run, while the service standard is kept.
  *
- * <p>Every half pound per cubic foot is looked at with the smallest reserve that keeps to the standard. A low dose removes more
+ * <p>Every half pound per cubic foot, or about as much in the steps of the controller, is looked at with the smallest reserve
+ * that keeps to the standard. A low dose removes more
  * hardness per salt, but regenerates more often, and each time the reserve is thrown away and the rinse water is used: the
  * cheapest lies where the two balance.
  *
@@ -39,6 +40,7 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
     /** Settings whose cost lies within this share of the least are as good: nobody knows prices and use better. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
+    /** Doses that are looked at lie about so far apart. */
     static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
     /** Where to look for a reserve first. */
     private static final double LIKELY_RESERVE_DAYS = 2.2;
@@ -149,11 +151,9 @@ public record DoseChoice(Option best, List<Option> options) {
 
     /** The same for a meter of either kind. */
     public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost, MeterStart start) {
-        double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<Option> options = new ArrayList<>();
         double likely = LIKELY_RESERVE_DAYS * duty.meanLitres();
-        for (int i = 0; i <= stepsFrom(lowest); i++) {
-            double dose = grams(softener, lowest + i * STEP_POUNDS_PER_CUBIC_FOOT);
+        for (double dose : duty.dosesGramsPerLitre(softener)) {
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
                 options.add(option(softener, dose, duty, cost, start, likely));
                 likely = options.get(options.size() - 1).settings().reserveLitres();
@@ -170,10 +170,8 @@ public record DoseChoice(Option best, List<Option> options) {
      * until one keeps to all limits; the highest where none does.
      */
     public static Option atOnce(Softener softener, Duty duty, RunningCost cost, MeterStart start) {
-        double lowest = lowestPoundsPerCubicFoot(duty.water());
         List<DosedSoftener> doses = new ArrayList<>();
-        for (int i = 0; i <= stepsFrom(lowest); i++) {
-            double dose = grams(softener, lowest + i * STEP_POUNDS_PER_CUBIC_FOOT);
+        for (double dose : duty.dosesGramsPerLitre(softener)) {
             if (softener.capacity().isKnownAt(softener.salt(), dose) && softener.holdsEndPoint(dose)) {
                 doses.add(DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius()));
             }
@@ -260,18 +258,19 @@ public record DoseChoice(Option best, List<Option> options) {
         }
         double low = best.settings().reserveLitres();
         double high = best.settings().meterLitres();
-        int steps = (int) Math.floor((high - low) / duty.reserveStepLitres());
+        double step = duty.reserveStepLitres(high);
+        int steps = (int) Math.floor((high - low) / step);
         int enough = 0;
         while (steps - enough > 1) {
             int middle = (enough + steps) / 2;
-            if (reservedCost(low + middle * duty.reserveStepLitres(), duty, cost)
+            if (reservedCost(low + middle * step, duty, cost)
                     <= best.costPerYear() * (1 + ASSUMED_EQUAL_COST_SHARE)) {
                 enough = middle;
             } else {
                 steps = middle;
             }
         }
-        return low + enough * duty.reserveStepLitres();
+        return low + enough * step;
     }
 
     private double reservedCost(double reserveLitres, Duty duty, RunningCost cost) {
@@ -315,7 +314,7 @@ public record DoseChoice(Option best, List<Option> options) {
                 : index == options.size() - 1 ? Bound.HIGHEST_RECOMMENDED : Bound.COST);
     }
 
-    /** The options at every other step, which are whole pounds per cubic foot, and the best. */
+    /** Every other option, which are whole pounds per cubic foot where salt is set by them, and the best. */
     public List<Option> shown() {
         return options.stream().filter(option -> option == best || options.indexOf(option) % 2 == 0).toList();
     }
@@ -324,11 +323,6 @@ public record DoseChoice(Option best, List<Option> options) {
     static double lowestPoundsPerCubicFoot(WaterAnalysis water) {
         return WaterCautions.lowestDosesWillNotHold(water)
                 ? ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER : LOWEST_POUNDS_PER_CUBIC_FOOT;
-    }
-
-    /** Steps from {@code lowestPoundsPerCubicFoot} to the highest dose that is recommended. */
-    static int stepsFrom(double lowestPoundsPerCubicFoot) {
-        return (int) Math.round((HIGHEST_POUNDS_PER_CUBIC_FOOT - lowestPoundsPerCubicFoot) / STEP_POUNDS_PER_CUBIC_FOOT);
     }
 
     /** A dose of sodium chloride as one of the softener's salt, g/L. */

@@ -6,22 +6,21 @@ import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
-import dev.brinebook.quantity.HardnessUnit;
-import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.regeneration.HardDays;
 import dev.brinebook.regeneration.LongRun;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.ServiceStandard;
-import dev.brinebook.regeneration.SmallestReserve;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.water.CompensatedHardness;
+import dev.brinebook.water.HardnessStep;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.time.DayOfWeek;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 
@@ -34,16 +33,13 @@ import java.util.Set;
  * @param days the days as measured, or an example of a year where dates are needed; nothing is chosen on them
  * @param longRun what any policy does in this household in the long run: what every choice rests on
  * @param standard how seldom hard water may pass
- * @param reserveStepLitres step in which the controller takes a reserve
+ * @param controller the units and steps in which the controller takes its settings
  * @param minimumIntervalDays fewest days of mean use that the capacity should last
  * @param minimumSaltEfficiencyGramsPerGram least hardness removed per salt that a dose should have, 0 for none
  */
 public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days, LongRun longRun,
-        ServiceStandard standard, double reserveStepLitres, double minimumIntervalDays,
+        ServiceStandard standard, ControllerTerms controller, double minimumIntervalDays,
         double minimumSaltEfficiencyGramsPerGram) {
-
-    /** Step in which controllers take a reserve: ten gallons. No source is at hand. */
-    public static final double ASSUMED_RESERVE_STEP_LITRES = VolumeUnit.US_GALLON.toBase(10);
 
     public Duty {
         Objects.requireNonNull(water, "water");
@@ -51,35 +47,41 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
         Objects.requireNonNull(days, "days");
         Objects.requireNonNull(longRun, "longRun");
         Objects.requireNonNull(standard, "standard");
-        Guard.within(reserveStepLitres, SmallestReserve.MIN_STEP_LITRES, SmallestReserve.MAX_STEP_LITRES, "reserveStepLitres");
+        Objects.requireNonNull(controller, "controller");
         Guard.positive(hardness.realMgPerL(), "real hardness");
         Guard.positive(minimumIntervalDays, "minimumIntervalDays");
         Guard.within(minimumSaltEfficiencyGramsPerGram, 0, Salt.SODIUM_CHLORIDE.ceilingGramsPerGram(),
                 "minimumSaltEfficiencyGramsPerGram");
     }
 
-    /** With the usual steps of a controller. */
+    /** With the usual steps of a controller in the United States. */
     public Duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days, ServiceStandard standard,
             double minimumIntervalDays, double minimumSaltEfficiencyGramsPerGram) {
-        this(water, hardness, demand, days, LongRun.of(demand.model()), standard, ASSUMED_RESERVE_STEP_LITRES,
+        this(water, hardness, demand, days, LongRun.of(demand.model()), standard, ControllerTerms.US,
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
     /** The same for a water that loads the bed so many times as much, and days that use so many times as much. */
     public Duty with(double hardnessFactor, double useFactor) {
         return new Duty(water, hardness.times(hardnessFactor), demand, days, longRun.times(useFactor), standard,
-                reserveStepLitres, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+                controller, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
     /** The same household where otherwise is known of it. */
     public Duty with(UseModel model) {
-        return new Duty(water, hardness, demand, days, LongRun.of(model), standard, reserveStepLitres, minimumIntervalDays,
+        return new Duty(water, hardness, demand, days, LongRun.of(model), standard, controller, minimumIntervalDays,
                 minimumSaltEfficiencyGramsPerGram);
+    }
+
+    /** The same for a bed of any size, which has no controller yet. */
+    public Duty forAnyBed() {
+        return new Duty(water, hardness, demand, days, longRun, standard, controller.with(controller.saltStep().forAnyBed()),
+                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
     /** The same where the household's level stays at so many times the mean. */
     public Duty atLevel(double factor) {
-        return new Duty(water, hardness, demand, days, longRun.ifItStays().times(factor), standard, reserveStepLitres,
+        return new Duty(water, hardness, demand, days, longRun.ifItStays().times(factor), standard, controller,
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
@@ -121,14 +123,23 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
         return hardness.realMgPerL();
     }
 
-    /** The hardness to set on a controller: whole grains per gallon, with the uncertainty of the test, at least one. */
-    public int settingGpg() {
-        return Math.max(1, hardness.settingGpg(water.hardnessUncertaintyMgPerL()));
+    /**
+     * The hardness to set on the controller, in its steps, with the uncertainty of the test, at least one step; mg/L as CaCO3.
+     */
+    public double settingMgPerL() {
+        HardnessStep step = controller.hardness();
+        return step.unit().toBase(Math.max(step.size(), hardness.setting(step, water.hardnessUncertaintyMgPerL())));
     }
 
-    /** {@link #settingGpg} in mg/L as CaCO3. */
-    public double settingMgPerL() {
-        return HardnessUnit.GPG.toBase(settingGpg());
+    /** One step of the reserve of a meter that counts {@code meterLitres}. */
+    public double reserveStepLitres(double meterLitres) {
+        return controller.reserveStep().litres(meterLitres, meanLitres());
+    }
+
+    /** The doses that are looked at, as they can be set, g/L of the softener's salt. */
+    List<Double> dosesGramsPerLitre(Softener softener) {
+        return controller.saltStep().dosesGramsPerLitre(softener, DoseChoice.lowestPoundsPerCubicFoot(water),
+                water.temperatureCelsius());
     }
 
     /** The water after a softener that is regenerated with {@code salt}. */

@@ -32,14 +32,13 @@ record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltRev
     }
 
     private Optional<Finding.Code> hardnessCode(double set) {
-        double setGpg = HardnessUnit.GPG.fromBase(set);
-        double least = slack.hardnessByTest() ? duty.hardness().settingGpg(0) : duty.settingGpg();
-        if (setGpg < least * (1 - Slack.ROUNDING_SHARE)) {
+        double least = slack.hardnessByTest() ? duty.hardness().totalMgPerL() : duty.settingMgPerL();
+        if (set < least * (1 - Slack.ROUNDING_SHARE)) {
             boolean tested = set >= duty.hardness().hardnessMgPerL() - HardnessUnit.GPG.toBase(1);
             return Optional.of(tested && duty.water().ironAndManganeseMgPerL() > 0 ? Finding.Code.HARDNESS_WITHOUT_IRON
                     : Finding.Code.HARDNESS_TOO_LOW);
         }
-        return setGpg > duty.settingGpg() * (1 + Slack.ROUNDING_SHARE) + slack.hardnessMarginGpg()
+        return set > duty.settingMgPerL() * (1 + Slack.ROUNDING_SHARE) + HardnessUnit.GPG.toBase(slack.hardnessMarginGpg())
                 ? Optional.of(Finding.Code.HARDNESS_TOO_HIGH) : Optional.empty();
     }
 
@@ -88,7 +87,7 @@ record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltRev
         double set = ((MeteredDelayed) found.policy()).reserveLitres();
         double should = targetReserve().get();
         if (set >= should * (1 - Slack.ROUNDING_SHARE) && set <= should * (1 + slack.reserveAboveShare())
-                + (slack == Slack.NONE ? 0 : duty.reserveStepLitres())) {
+                + (slack == Slack.NONE ? 0 : duty.reserveStepLitres(found.policy().meterVolumeLitres()))) {
             return Optional.empty();
         }
         return Optional.of(new Change(set < should ? Finding.Code.RESERVE_TOO_SMALL : Finding.Code.RESERVE_LARGER_THAN_NEEDED,

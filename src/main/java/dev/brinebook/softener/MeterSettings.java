@@ -1,7 +1,6 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Figure;
-import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
@@ -12,14 +11,14 @@ import dev.brinebook.water.WaterCautions;
  * What to set on a metered controller.
  *
  * @param start when the meter starts a regeneration
- * @param hardnessGpg whole grains per US gallon
- * @param capacityGrams capacity, a whole number of hundred grains, in grams as CaCO3
+ * @param hardnessMgPerL hardness, in steps of the controller, mg/L as CaCO3
+ * @param capacityGrams capacity, in steps of the controller, grams as CaCO3
  * @param meterLitres water from one regeneration to the next
  * @param reserveLitres part of it kept back for the day after the count is read; 0 where it starts at once
  * @param overrideDays days after which it regenerates whatever was used
  * @param keepsStandard whether the service standard is kept with them
  */
-public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGrams, double meterLitres, double reserveLitres,
+public record MeterSettings(MeterStart start, double hardnessMgPerL, double capacityGrams, double meterLitres, double reserveLitres,
         int overrideDays, boolean keepsStandard) {
 
     /** Hour with the least use, at which a controller regenerates. Source: [CP-CYCLE]; [DAIAD] hours 2 to 4. */
@@ -28,8 +27,6 @@ public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGr
     public static final int SHORTEST_OVERRIDE_DAYS = 3;
     /** Tolerance of a rounding down, so that 14 days that come as 13.9999999999 are not 13. */
     private static final double WHOLE_TOLERANCE = 1e-9;
-    /** Step in which controllers take a capacity, grains. */
-    public static final double ASSUMED_CAPACITY_STEP_GRAINS = 100;
 
     /**
      * Settings that make the most of a dose within the service standard of the duty.
@@ -54,11 +51,11 @@ public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGr
      */
     static MeterSettings of(DosedSoftener dosed, Duty duty, MeterStart start, double likelyReserveLitres) {
         if (start == MeterStart.DELAYED) {
-            double capacity = wholeHundredsDown(dosed.capacityGrams());
+            double capacity = duty.controller().capacityDownGrams(dosed.capacityGrams());
             double meterLitres = meterLitres(capacity, duty);
             Figure reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
                     likelyReserveLitres);
-            return new MeterSettings(start, duty.settingGpg(), capacity, meterLitres,
+            return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres,
                     reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
         }
         MeterSettings full = atOnce(dosed, duty, start, 1);
@@ -66,9 +63,9 @@ public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGr
     }
 
     private static MeterSettings atOnce(DosedSoftener dosed, Duty duty, MeterStart start, double capacityShare) {
-        double capacity = wholeHundredsDown(capacityShare * dosed.capacityGrams());
+        double capacity = duty.controller().capacityDownGrams(capacityShare * dosed.capacityGrams());
         double meterLitres = meterLitres(capacity, duty);
-        return new MeterSettings(start, duty.settingGpg(), capacity, meterLitres, 0, overrideDays(duty),
+        return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres, 0, overrideDays(duty),
                 duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), dosed.regeneration()));
     }
 
@@ -86,7 +83,7 @@ public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGr
     /** The smallest reserve of a meter with which it keeps to the service standard; none when it cannot. */
     public static Figure smallestReserve(Policy meter, Regeneration regeneration, Duty duty, double likelyLitres) {
         return SmallestReserve.litres(duty.longRun(), duty.loadMgPerL(), regeneration, meter, duty.standard(),
-                duty.reserveStepLitres(), likelyLitres);
+                duty.reserveStepLitres(meter.meterVolumeLitres()), likelyLitres);
     }
 
     /** Days after which a meter should regenerate whatever was used. */
@@ -114,12 +111,5 @@ public record MeterSettings(MeterStart start, int hardnessGpg, double capacityGr
     /** The controller so set. */
     public Policy policy() {
         return start.policy(meterLitres, Math.min(reserveLitres, Policy.MAX_METER_LITRES), overrideDays);
-    }
-
-    /** A capacity as a controller takes it: rounded down, so that the meter never counts on what is not there. */
-    static double wholeHundredsDown(double capacityGrams) {
-        double grains = CapacityUnit.GRAIN.fromBase(capacityGrams);
-        double hundreds = Math.floor(grains / ASSUMED_CAPACITY_STEP_GRAINS + 1e-6);
-        return CapacityUnit.GRAIN.toBase(Math.max(1, hundreds) * ASSUMED_CAPACITY_STEP_GRAINS);
     }
 }

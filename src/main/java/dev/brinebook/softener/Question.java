@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.IntStream;
 
 /**
  * A setting that was not read, and what hangs on it: a year at either end of what is plausible, all else as found.
@@ -59,7 +58,7 @@ public record Question(Setting setting, End low, End high) {
         Setup setup = found.setup();
         Policy policy = setup.policy();
         return switch (setting) {
-            case SALT_DOSE -> doses(setup.softener()).map(doses -> between(setting, doses[0], doses[1], duty, dose ->
+            case SALT_DOSE -> doses(setup.softener(), duty).map(doses -> between(setting, doses[0], doses[1], duty, dose ->
                     withDose(found, dose)));
             case DAY_OVERRIDE -> policy.byClock() ? Optional.empty()
                     : Optional.of(between(setting, MeterSettings.SHORTEST_OVERRIDE_DAYS, Policy.DEFAULT_OVERRIDE_DAYS, duty,
@@ -80,7 +79,7 @@ public record Question(Setting setting, End low, End high) {
         Setup setup = found.setup();
         double hardness = found.meter().hardnessMgPerL().orElse(duty.settingMgPerL());
         double nameplate = TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * setup.softener().bed().resinLitres();
-        return doses(setup.softener()).map(doses -> setup.withDose(doses[0], Map.of()).capacityGrams()).map(low ->
+        return doses(setup.softener(), duty).map(doses -> setup.withDose(doses[0], Map.of()).capacityGrams()).map(low ->
                 between(Setting.CAPACITY, Math.min(low, nameplate), Math.max(low, nameplate), duty, grams -> setup.with(
                         setup.policy().withMeter(Policy.nearestMeterLitres(1000 * grams / hardness)))));
     }
@@ -91,10 +90,8 @@ public record Question(Setting setting, End low, End high) {
     }
 
     /** The lowest and the highest dose that are usual and have a capacity. */
-    private static Optional<double[]> doses(Softener softener) {
-        double[] known = IntStream.rangeClosed(0, DoseChoice.stepsFrom(DoseChoice.LOWEST_POUNDS_PER_CUBIC_FOOT))
-                .mapToDouble(step -> DoseChoice.grams(softener,
-                        DoseChoice.LOWEST_POUNDS_PER_CUBIC_FOOT + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT))
+    private static Optional<double[]> doses(Softener softener, Duty duty) {
+        double[] known = duty.dosesGramsPerLitre(softener).stream().mapToDouble(Double::doubleValue)
                 .filter(dose -> softener.capacity().isKnownAt(softener.salt(), dose)).toArray();
         return known.length == 0 ? Optional.empty() : Optional.of(new double[] {known[0], known[known.length - 1]});
     }

@@ -50,7 +50,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
         return StandardTank.all().stream().filter(tank -> tank.resinLitres() > softener.bed().resinLitres())
                 .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
                         softener.salt(), softener.capacity(), CycleFlows.UNKNOWN))
-                .map(larger -> DoseChoice.cheapest(larger, duty, cost).best())
+                .map(larger -> DoseChoice.cheapest(larger, duty.forAnyBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
     }
 

@@ -28,7 +28,7 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boo
     }
 
     /**
-     * Every half pound per cubic foot with the longest interval at which it keeps to the standard, up to the usual day
+     * Every dose that {@link DoseChoice} looks at, with the longest interval at which it keeps to the standard, up to the usual day
      * override, but for doses that take more than a lower one for the same interval; where none does, every night
      * with the highest dose that is recommended, or that the tables cover where the
      * column settles to no cycle at that.
@@ -37,9 +37,8 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boo
         List<TunedClock> possible = new ArrayList<>();
         Regeneration last = null;
         int lastDays = 0;
-        double lowest = DoseChoice.lowestPoundsPerCubicFoot(duty.water());
-        for (int step = 0; step <= DoseChoice.stepsFrom(lowest); step++) {
-            double dose = DoseChoice.grams(softener, lowest + step * DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
+        List<Double> doses = duty.dosesGramsPerLitre(softener);
+        for (double dose : doses) {
             Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
             if (held.exists() && dose >= held.value() && softener.capacity().isKnownAt(softener.salt(), dose)) {
                 Regeneration each = DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius()).regeneration();
@@ -55,9 +54,10 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boo
             }
         }
         if (possible.isEmpty()) {
-            double usual = DoseChoice.grams(softener, DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT);
-            possible.add(new TunedClock(new ClockEveryDays(1), softener.capacity().isKnownAt(softener.salt(), usual) ? usual
-                    : CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), false));
+            double most = CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
+            double usual = doses.isEmpty() ? most : doses.get(doses.size() - 1);
+            possible.add(new TunedClock(new ClockEveryDays(1),
+                    softener.capacity().isKnownAt(softener.salt(), usual) ? usual : most, false));
         }
         return possible;
     }

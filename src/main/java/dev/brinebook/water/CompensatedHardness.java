@@ -1,7 +1,6 @@
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.quantity.HardnessUnit;
 
 /**
  * Hardness once iron and manganese count, line by line.
@@ -17,8 +16,8 @@ import dev.brinebook.quantity.HardnessUnit;
 public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, double manganeseLineMgPerL,
         double realMgPerL) {
 
-    /** Tolerance of the ceiling, so that 34 gpg that came as 34.0000000001 is not set as 35. */
-    private static final double WHOLE_TOLERANCE = 1e-6;
+    /** Share of rounding to six digits, so that 18 dH that came as 321.264 mg/L, which is 18.00002, is not set as 19. */
+    private static final double ROUNDING_SHARE = 1e-5;
 
     /**
      * Adds iron and manganese to a hardness.
@@ -61,23 +60,17 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
     }
 
     /**
-     * The whole number to set on a controller in grains per US gallon: {@link #setting} in that unit.
-     */
-    public int settingGpg(double uncertaintyMgPerL) {
-        return setting(HardnessUnit.GPG, uncertaintyMgPerL);
-    }
-
-    /**
-     * The whole number to set on a controller: the sum and the test's uncertainty, rounded up, never down.
+     * The number to set on a controller: the sum and the test's uncertainty, rounded up to a step, never down.
      *
-     * @param unit unit that the controller is set in
+     * @param step unit and step that the controller is set in; what is returned is in this unit
      * @param uncertaintyMgPerL what the test cannot tell, 0 or above; a drop-count kit resolves 1 gpg
      */
-    public int setting(HardnessUnit unit, double uncertaintyMgPerL) {
-        return (int) wholeUp(unit.fromBase(totalMgPerL() + Guard.notNegative(uncertaintyMgPerL, "uncertaintyMgPerL")));
+    public double setting(HardnessStep step, double uncertaintyMgPerL) {
+        return step.size() * wholeUp(step.unit().fromBase(totalMgPerL()
+                + Guard.notNegative(uncertaintyMgPerL, "uncertaintyMgPerL")) / step.size());
     }
 
     private static double wholeUp(double value) {
-        return Math.ceil(value - WHOLE_TOLERANCE);
+        return Math.ceil(value * (1 - ROUNDING_SHARE));
     }
 }

@@ -23,6 +23,7 @@ import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Predicate;
 
 /**
  * Makes requests at random from what each record says of its properties, with a liking for the corners of the ranges,
@@ -33,13 +34,20 @@ public final class RandomRequests {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private final Random random;
+    private final Predicate<Unit> units;
 
     RandomRequests(long seed) {
         this(new Random(seed));
     }
 
     public RandomRequests(Random random) {
+        this(random, unit -> true);
+    }
+
+    /** With quantities in some units only. */
+    RandomRequests(Random random, Predicate<Unit> units) {
         this.random = random;
+        this.units = units;
     }
 
     public ObjectNode request(Class<?> type) {
@@ -163,10 +171,10 @@ public final class RandomRequests {
     }
 
     private ObjectNode quantity(Class<?> unitType, Property property) {
-        Object[] units = unitType.getEnumConstants();
-        Unit unit = (Unit) units[random.nextInt(units.length)];
-        Unit stated = Arrays.stream(units).map(Unit.class::cast).filter(u -> u.symbol().equals(property.unit()))
-                .findFirst().orElse(unit);
+        Unit[] all = Arrays.stream(unitType.getEnumConstants()).map(Unit.class::cast).toArray(Unit[]::new);
+        Unit[] some = Arrays.stream(all).filter(units).toArray(Unit[]::new);
+        Unit unit = some[random.nextInt(some.length)];
+        Unit stated = Arrays.stream(all).filter(u -> u.symbol().equals(property.unit())).findFirst().orElse(unit);
         double value = unit.fromBase(stated.toBase(within(property.min(), Math.min(property.max(), 1e6))));
         return JSON.objectNode().put("value", rounded(value)).put("unit", unit.symbol());
     }

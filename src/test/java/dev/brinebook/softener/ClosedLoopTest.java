@@ -37,23 +37,25 @@ class ClosedLoopTest {
 
     /** A home and a softener. */
     record Home(double gpg, double litresPerDay, DayVariation variation, double weekendRatio, Occupancy occupancy,
-            double cubicFeet, double ironMgPerL, double reserveStepLitres) {
+            double cubicFeet, double ironMgPerL, ControllerTerms controller) {
 
         static Home drawn(Random random) {
             double persons = 1 + random.nextInt(6);
             return new Home(5 + 30 * random.nextDouble(), persons * (120 + 140 * random.nextDouble()),
                     VARIATIONS.get(random.nextInt(VARIATIONS.size())), 0.7 + random.nextDouble(),
                     random.nextInt(10) == 0 ? Occupancy.Chain.USUAL : Occupancy.ALWAYS, 0.75 + 0.25 * random.nextInt(8),
-                    random.nextInt(4) == 0 ? 0.6 : 0, Duty.ASSUMED_RESERVE_STEP_LITRES);
+                    random.nextInt(4) == 0 ? 0.6 : 0, ControllerTerms.US);
         }
 
         Home times(double hardness, double use) {
             return new Home(hardness * gpg, use * litresPerDay, variation, weekendRatio, occupancy, cubicFeet, ironMgPerL,
-                    reserveStepLitres);
+                    controller);
         }
 
         Home inStepsOf(double litres) {
-            return new Home(gpg, litresPerDay, variation, weekendRatio, occupancy, cubicFeet, ironMgPerL, litres);
+            return new Home(gpg, litresPerDay, variation, weekendRatio, occupancy, cubicFeet, ironMgPerL,
+                    new ControllerTerms(controller.hardness(), controller.capacityUnit(), controller.capacityStep(),
+                            controller.saltStep(), controller.volumeUnit(), new ReserveStep.Volume(litres)));
         }
 
         Softener softener() {
@@ -66,7 +68,7 @@ class ClosedLoopTest {
             UseModel model = new UseModel(WeekdayMeans.ofWeek(litresPerDay, weekendRatio), variation, UseModel.EVEN_MONTHS, occupancy);
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
             return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand, demand.days(Softeners.START, 1, 1),
-                    LongRun.of(model), ServiceStandard.USUAL, reserveStepLitres, 3, 0);
+                    LongRun.of(model), ServiceStandard.USUAL, controller, 3, 0);
         }
     }
 
@@ -144,8 +146,8 @@ class ClosedLoopTest {
             DoseChoice.Option meter = DoseChoice.cheapest(home.softener(), duty, COST).best();
             if (meter.settings().keepsStandard()) {
                 assertTrue(duty.isServed(meter.settings().policy(), meter.dosed().regeneration()), "seed 4, home " + i);
-                assertEquals(0, Math.IEEEremainder(meter.settings().reserveLitres(), duty.reserveStepLitres()), 1e-6,
-                        "a step of the controller");
+                assertEquals(0, Math.IEEEremainder(meter.settings().reserveLitres(),
+                        duty.reserveStepLitres(meter.settings().meterLitres())), 1e-6, "a step of the controller");
             }
             TunedClock clock = TunedClock.of(home.softener(), duty, COST);
             assertEquals(clock.keepsStandard(), duty.isServed(clock.clock(), DosedSoftener.designed(home.softener(),

@@ -12,6 +12,7 @@ import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.ServiceStandard;
@@ -41,7 +42,7 @@ class IronTest {
         WaterAnalysis water = Softeners.water(6, 8, 300);
         Duty duty = duty(water, CompensationFactors.STANDARD, Occupancy.ALWAYS);
         assertEquals(102.709 + 14.338, duty.loadMgPerL(), 2e-3);
-        assertEquals(38, duty.settingGpg(), "6 and 4 for each mg/L of iron: common practice");
+        assertEquals(38, HardnessUnit.GPG.fromBase(duty.settingMgPerL()), 1e-6, "6 and 4 for each mg/L of iron: common practice");
         assertEquals(0.9 * 117.047, duty.dailyLoadGrams(), 2e-3);
     }
 
@@ -60,8 +61,8 @@ class IronTest {
         WaterAnalysis water = Softeners.water(10, 2, 300);
         Duty none = duty(water, CompensationFactors.ofGpg(0, 0), Occupancy.ALWAYS);
         Duty most = duty(water, CompensationFactors.ofGpg(10, 10), Occupancy.ALWAYS);
-        assertEquals(10, none.settingGpg());
-        assertEquals(30, most.settingGpg());
+        assertEquals(10, HardnessUnit.GPG.fromBase(none.settingMgPerL()), 1e-6);
+        assertEquals(30, HardnessUnit.GPG.fromBase(most.settingMgPerL()), 1e-6);
         assertEquals(none.loadMgPerL(), most.loadMgPerL());
     }
 

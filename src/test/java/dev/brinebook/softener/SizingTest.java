@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.Rows;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.SaltEfficiencyUnit;
 import dev.brinebook.softener.Fit.Shortcoming;
 import dev.brinebook.softener.Sizing.Candidate;
@@ -163,16 +164,16 @@ class SizingTest {
         Duty duty = Softeners.duty(20.2, 0, 240, 0.4);
         MeterSettings settings = MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48),
                 7 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty);
-        assertEquals(21, settings.hardnessGpg());
+        assertEquals(21, HardnessUnit.GPG.fromBase(settings.hardnessMgPerL()), 1e-9);
         assertEquals(0, CapacityUnit.GRAIN.fromBase(settings.capacityGrams()) % 100, 1e-6);
         assertEquals(22_100, CapacityUnit.GRAIN.fromBase(settings.capacityGrams()), 1e-6);
         assertEquals(22_100 / 21.0, settings.meterLitres() / Exact.US_GALLON_LITRES, 1e-9);
         assertEquals(14, settings.overrideDays());
         assertEquals(8, MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 120, 12),
                 Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "14 days times 0.3 mg/L over 0.5 mg/L, whole days");
-        assertEquals(100, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(0.1)), 1e-9);
+        assertEquals(100, CapacityUnit.GRAIN.fromBase(ControllerTerms.US.capacityDownGrams(0.1)), 1e-9);
         for (int hundreds = 1; hundreds < 1_000; hundreds++) {
-            assertEquals(100 * hundreds, CapacityUnit.GRAIN.fromBase(MeterSettings.wholeHundredsDown(
+            assertEquals(100 * hundreds, CapacityUnit.GRAIN.fromBase(ControllerTerms.US.capacityDownGrams(
                     CapacityUnit.GRAIN.toBase(100 * hundreds))), 1e-6, "what is whole stays");
         }
     }

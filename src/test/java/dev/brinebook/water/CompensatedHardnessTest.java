@@ -17,6 +17,7 @@ class CompensatedHardnessTest {
 
     private static final String SETS = "/water/published-compensation.csv";
 
+    private static final HardnessStep GPG = HardnessStep.of(HardnessUnit.GPG);
     private static final Map<String, CompensationFactors> FACTORS = Map.of(
             "STOICHIOMETRIC", CompensationFactors.STOICHIOMETRIC, "LIGHT", CompensationFactors.LIGHT,
             "MODERATE", CompensationFactors.MODERATE, "STANDARD", CompensationFactors.STANDARD,
@@ -27,7 +28,7 @@ class CompensatedHardnessTest {
     void countsIronAndManganese(String set, String expectedGpg, int setting, String tolerance) {
         var compensated = CompensatedHardness.of(HardnessUnit.GPG.toBase(25), 2, 0.5, FACTORS.get(set));
         Printed.assertAgrees(expectedGpg, tolerance, HardnessUnit.GPG.fromBase(compensated.totalMgPerL()));
-        assertEquals(setting, compensated.settingGpg(0));
+        assertEquals(setting, compensated.setting(GPG, 0));
         assertEquals(25.263, HardnessUnit.GPG.fromBase(compensated.realMgPerL()), 5e-4, "chemistry, whatever the set");
     }
 
@@ -39,15 +40,15 @@ class CompensatedHardnessTest {
     @Test
     void addsTheUncertaintyOfTheTestBeforeRoundingUp() {
         var compensated = CompensatedHardness.of(HardnessUnit.GPG.toBase(18.2), 0, 0, CompensationFactors.STANDARD);
-        assertEquals(19, compensated.settingGpg(0));
-        assertEquals(20, compensated.settingGpg(HardnessUnit.GPG.toBase(1)), "a drop-count kit resolves 1 gpg: common practice");
+        assertEquals(19, compensated.setting(GPG, 0));
+        assertEquals(20, compensated.setting(GPG, HardnessUnit.GPG.toBase(1)), "a drop-count kit resolves 1 gpg: common practice");
     }
 
     @Test
     void setsWholeDegreesToo() {
         var compensated = CompensatedHardness.of(HardnessUnit.GPG.toBase(25), 0, 0, CompensationFactors.STANDARD);
-        assertEquals(24, compensated.setting(HardnessUnit.GERMAN_DEGREE, 0), "427.95 mg/L / 17.848: DIN 38409-6, 23.98");
-        assertEquals(43, compensated.setting(HardnessUnit.FRENCH_DEGREE, 0), "427.95 mg/L / 10, 42.8");
+        assertEquals(24, compensated.setting(HardnessStep.of(HardnessUnit.GERMAN_DEGREE), 0), "427.95 mg/L / 17.848: DIN 38409-6, 23.98");
+        assertEquals(43, compensated.setting(HardnessStep.of(HardnessUnit.FRENCH_DEGREE), 0), "427.95 mg/L / 10, 42.8");
     }
 
     @Test
@@ -58,7 +59,7 @@ class CompensatedHardnessTest {
             var sum = CompensatedHardness.of(random.nextDouble() * 1_000, random.nextDouble() * 10,
                     random.nextDouble() * 3, CompensationFactors.MODERATE);
             double gpg = HardnessUnit.GPG.fromBase(sum.totalMgPerL());
-            assertTrue(sum.settingGpg(0) >= gpg - 1e-5 && sum.settingGpg(0) < gpg + 1, "seed " + seed + ": " + gpg);
+            assertTrue(sum.setting(GPG, 0) >= gpg * (1 - 1e-5) && sum.setting(GPG, 0) < gpg + 1, "seed " + seed + ": " + gpg);
         }
     }
 

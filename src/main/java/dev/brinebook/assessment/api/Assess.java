@@ -21,8 +21,10 @@ import dev.brinebook.regeneration.api.RefillSetting;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Typesetter;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
@@ -74,7 +76,7 @@ public final class Assess {
 
     private static AssessmentAnswer answer(AssessmentRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
@@ -94,10 +96,11 @@ public final class Assess {
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
-                assessment.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList(),
-                assessment.questions().stream().map(question -> SettingQuestion.of(question, units)).toList(), settings,
+                assessment.findings().stream().map(finding -> SettingFinding.of(finding, given.found().softener(), duty, units)).toList(),
+                assessment.questions().stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units)).toList(), settings,
                 DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff",
                         explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
@@ -158,15 +161,17 @@ public final class Assess {
         }
         boolean metered = verdict.step() == Step.CONVERT
                 || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();
-        sentences.add(metered ? set(settings) : verdict.action());
+        DoseChoice.Option option = assessment.recommended();
+        ControllerQuantities set = new ControllerQuantities(assessment.duty(), units);
+        double meter = option.settings().meterLitres();
+        sentences.add(metered ? set(settings, set.saltInWords(option.dosed().saltDoseGramsPerLitre(), option.dosed().softener()),
+                set.reserveInWords(Math.min(meter, option.settings().reserveLitres()), meter)) : verdict.action());
         return Message.joined(" ", sentences);
     }
 
-    private static Message set(RecommendedSettings settings) {
-        Message hardness = Text.of(settings.hardness());
-        Message capacity = Text.of(settings.capacity());
-        Message dose = Text.of(settings.saltDose());
-        Message reserve = Text.of(settings.reserve());
+    private static Message set(RecommendedSettings settings, Message dose, Message reserve) {
+        Message hardness = ControllerQuantities.inWords(settings.hardness());
+        Message capacity = ControllerQuantities.inWords(settings.capacity());
         return settings.reserve().equals(settings.meterVolume())
                 ? Message.of("Set {0}, {1} and {2} with a reserve of {3}, all that the meter counts: it regenerates every"
                         + " night.", hardness, capacity, dose, reserve)

@@ -4,7 +4,6 @@ import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
-import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.CapacityQuantity;
@@ -17,6 +16,8 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.SaltStep;
+import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.water.WaterCautions;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
@@ -26,17 +27,21 @@ import java.util.List;
 
 @About("What to set on the metered controller, with the reason for each.")
 public record RecommendedSettings(
-        @Property("Hardness, a whole number of gpg.") HardnessQuantity hardness,
-        @Property("Capacity, rounded down to a hundred grains.") CapacityQuantity capacity,
+        @Property("Hardness, rounded up to a step of the controller, in its unit.") HardnessQuantity hardness,
+        @Property("Capacity, rounded down to a step of the controller, in its unit.") CapacityQuantity capacity,
         @Property("Water from one regeneration to the next: capacity over hardness.") VolumeQuantity meterVolume,
         @Property("Part of it that is kept back for the day after the count is read.") VolumeQuantity reserve,
+        @Property(value = "The reserve as a share of the meter volume.", unit = "%", example = "15",
+                optional = "when preferences.controller.reservePercentStep is not given") BigDecimal reservePercent,
+        @Property(value = "The reserve in days of mean use.", unit = "days", example = "1.5",
+                optional = "when preferences.controller.reserveDaysStep is not given, or nothing is used") BigDecimal reserveDays,
         @Property("Salt dose.") SaltDoseQuantity saltDose,
-        @Property("Salt of one regeneration.") MassQuantity saltPerRegeneration,
+        @Property("Salt of one regeneration; in steps of the controller where it takes salt by mass.") MassQuantity saltPerRegeneration,
         @Property(value = "Days after which it regenerates whatever was used.", unit = "days", example = "14")
         Integer dayOverride,
         @Property(value = "Hour of the day at which it regenerates.", min = 0, max = 23, example = "2") Integer regenerationHour,
-        @Property(value = "Minutes of refill, to a tenth: a whole minute more is too much salt.", unit = "minutes",
-                example = "6.7") BigDecimal refillMinutes,
+        @Property(value = "Minutes of refill, to a tenth or in steps of the controller: a whole minute more is too much salt.",
+                unit = "minutes", example = "6.7") BigDecimal refillMinutes,
         @Property("Why each is as it is.") List<SettingReason> reasons) {
 
     private static final int DAYS_DECIMALS = 2;
@@ -45,18 +50,21 @@ public record RecommendedSettings(
     static RecommendedSettings of(DoseChoice.Option option, DoseChoice choice, Duty duty, AnswerUnits units, Explanation explanation) {
         MeterSettings settings = option.settings();
         CycleStep refill = option.dosed().cycle().step(CycleStep.Kind.REFILL);
-        VolumeQuantity meter = units.volume(settings.meterLitres());
+        ControllerQuantities set = new ControllerQuantities(duty, units);
+        VolumeQuantity meter = set.volume(settings.meterLitres());
         boolean everyNight = settings.reserveLitres() >= settings.meterLitres();
-        VolumeQuantity reserve = units.volume(Math.min(settings.reserveLitres(), settings.meterLitres()));
+        double reserveLitres = Math.min(settings.reserveLitres(), settings.meterLitres());
         SaltDoseQuantity dose = units.saltDose(option.dosed().saltDoseGramsPerLitre());
-        HardnessQuantity hardness = new HardnessQuantity(BigDecimal.valueOf(settings.hardnessGpg()), HardnessUnit.GPG);
-        CapacityQuantity capacity = units.capacity(settings.capacityGrams());
+        HardnessQuantity hardness = set.hardness(settings.hardnessMgPerL());
+        CapacityQuantity capacity = set.capacity(settings.capacityGrams());
         List<SettingReason> reasons = new ArrayList<>();
         add(reasons, explanation, "hardness", Message.of("The compensated hardness {0} and the uncertainty of the test, rounded"
                 + " up.", Text.of(units.hardness(duty.hardness().totalMgPerL()))), "CP-IRON-FACTORS");
         add(reasons, explanation, "capacity", Message.of("What {0} of salt restores in this bed, rounded down, so that the"
-                + " meter never counts on what is not there.", Text.of(dose)), option.dosed().softener().capacity().sourceKey());
-        add(reasons, explanation, "meterVolume", Message.of("{0} over {1}.", Text.of(capacity), Text.of(hardness)), "WQP-2009");
+                + " meter never counts on what is not there.", set.saltInWords(option.dosed().saltDoseGramsPerLitre(),
+                        option.dosed().softener())), option.dosed().softener().capacity().sourceKey());
+        add(reasons, explanation, "meterVolume", Message.of("{0} over {1}.", ControllerQuantities.inWords(capacity),
+                ControllerQuantities.inWords(hardness)), "WQP-2009");
         add(reasons, explanation, "reserve", everyNight ? Message.of("No reserve keeps to the service standard, so all of it"
                 + " is kept back and the softener regenerates every night: it is too small for this household.")
                 : Message.of("The smallest, in steps of the controller, that keeps to the service standard: {0} of at most {1} hard"
@@ -64,6 +72,12 @@ public record RecommendedSettings(
                         Text.number(duty.standard().hardDaysPerYear()), days(duty.standard().stressedHardDays(duty.longRun(),
                         settings.policy(), duty.loadMgPerL(), option.dosed().regeneration())),
                         Text.number(duty.standard().stressedHardDaysPerYear())), "FELLER");
+        if (set.reservePercent(reserveLitres, settings.meterLitres()).isPresent()) {
+            add(reasons, explanation, "reservePercent", Message.of("The reserve over what the meter counts."), "FELLER");
+        }
+        if (set.reserveDays(reserveLitres).isPresent()) {
+            add(reasons, explanation, "reserveDays", Message.of("The reserve over the use of a mean day."), "FELLER");
+        }
         add(reasons, explanation, "saltDose", choice.bound(duty).map(bound -> bound == DoseChoice.Bound.COST
                 ? Message.of("With its reserve the least costly in the long run: less salt regenerates more often and wastes"
                         + " rinse water, more salt removes less hardness for its weight.")
@@ -80,9 +94,16 @@ public record RecommendedSettings(
         add(reasons, explanation, "refillMinutes", Message.of("The water that dissolves the dose, {0}, at {1}.",
                 Text.of(units.volume(refill.lineWaterLitres())), Text.of(units.flow(refill.flowLitresPerMinute()))),
                 "SALT-INSTITUTE");
-        return new RecommendedSettings(hardness, capacity, meter, reserve, dose,
-                units.mass(option.dosed().saltGrams() / 1000), settings.overrideDays(), MeterSettings.REGENERATION_HOUR,
-                Rounding.answer(Math.round(refill.minutes() * 10) / 10.0), List.copyOf(reasons));
+        return new RecommendedSettings(hardness, capacity, meter, set.volume(reserveLitres),
+                set.reservePercent(reserveLitres, settings.meterLitres()).orElse(null), set.reserveDays(reserveLitres).orElse(null),
+                dose, set.salt(option.dosed().saltGrams()), settings.overrideDays(), MeterSettings.REGENERATION_HOUR,
+                refillMinutes(refill.minutes(), duty), List.copyOf(reasons));
+    }
+
+    /** To a tenth of a minute; a controller that takes the salt by minutes gets the steps that the salt was chosen in. */
+    private static BigDecimal refillMinutes(double minutes, Duty duty) {
+        return Rounding.answer(duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill
+                ? refill.stepMinutes() * Math.round(minutes / refill.stepMinutes()) : Math.round(minutes * 10) / 10.0);
     }
 
     private static void add(List<SettingReason> reasons, Explanation explanation, String setting, Message reason,

@@ -33,7 +33,7 @@ public final class EstimatePeakFlow {
 
     private static PeakFlowAnswer answer(PeakFlowRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         PeakFlowEstimate estimate = estimate(request, explanation);
         explain(explanation);
         PeakForSizing sizing = PeakForSizing.of(estimate, units);

@@ -34,7 +34,8 @@ public record ExactPeak(
                 + " or not by itself, given that any runs"), "BUCHBERGER-2017");
         explanation.because("/exact/ofAllMoments", Message.of("percentile of the same distribution without that condition"),
                 "BUCHBERGER-2017");
-        explanation.because("/exact/step", Message.of("of 0.05 gpm and 0.1 L/min the one that the flows of the fixtures lie nearer"
-                + " to"), "BUCHBERGER-2017");
+        explanation.because("/exact/step", explanation.inUnits(Message.of("of 0.05 gpm and 0.1 L/min the one that the flows of the"
+                + " fixtures lie nearer to"), Message.of("of 0.1893 L/min and 0.1 L/min the one that the flows of the fixtures lie nearer"
+                + " to")), "BUCHBERGER-2017");
     }
 }

@@ -50,7 +50,7 @@ public record FixtureLine(
     static FixtureSchedule schedule(String name, List<FixtureRequest> asked, Explanation explanation) {
         List<FixtureCount> fixtures = asked.stream().map(FixtureRequest::toDomain).toList();
         for (int i = 0; i < fixtures.size(); i++) {
-            explanation.assume(name + "." + i, inWords(fixtures.get(i)), asked.get(i).leavesOut() ? Origin.DEFAULT
+            explanation.assume(name + "." + i, inWords(fixtures.get(i), explanation), asked.get(i).leavesOut() ? Origin.DEFAULT
                     : Origin.CALLER);
         }
         return new FixtureSchedule(fixtures);
@@ -66,31 +66,35 @@ public record FixtureLine(
                 + " and its hot side"), "DIN-1988-300");
     }
 
-    private static Message inWords(FixtureCount f) {
+    private static Message inWords(FixtureCount f, Explanation explanation) {
         OptionalDouble units = f.fixtureUnits();
         OptionalDouble design = f.designLitresPerSecond();
-        List<Message> values = new ArrayList<>(f.fixture().parts().stream().map(part -> part(f, part)).toList());
+        List<Message> values = new ArrayList<>(f.fixture().parts().stream().map(part -> part(f, part, explanation)).toList());
         values.add(units.isEmpty() ? Message.of("no fixture units")
                 : Message.counted("{0} fixture unit", "{0} fixture units", Text.number(units.getAsDouble())));
         values.add(design.isEmpty() ? Message.of("no design flow")
-                : Message.of("design flow {0}", HouseholdFlows.inBoth(60 * design.getAsDouble())));
+                : Message.of("design flow {0}", flow(60 * design.getAsDouble(), explanation)));
         return Message.of("{0} x {1}, {2}: {3}", f.count(), WireNames.of(f.fixture()), WireNames.of(f.use()),
                 Message.joined(", ", values));
     }
 
-    private static Message part(FixtureCount f, Fixture part) {
-        return f.fixture().isGroup() ? Message.of("{0} {1}", WireNames.of(part), draw(f, part)) : draw(f, part);
+    private static Message part(FixtureCount f, Fixture part, Explanation explanation) {
+        return f.fixture().isGroup() ? Message.of("{0} {1}", WireNames.of(part), draw(f, part, explanation)) : draw(f, part, explanation);
     }
 
-    private static Message draw(FixtureCount f, Fixture part) {
+    private static Message draw(FixtureCount f, Fixture part, Explanation explanation) {
         OptionalDouble flow = f.litresPerMinute(part);
         OptionalDouble busy = f.busyProbability(part);
         if (flow.isEmpty()) {
             return busy.isEmpty() ? Message.of("flow unknown, how often unknown")
                     : Message.of("flow unknown, with probability {0}", Text.number(busy.getAsDouble()));
         }
-        Message known = HouseholdFlows.inBoth(flow.getAsDouble());
+        Message known = flow(flow.getAsDouble(), explanation);
         return busy.isEmpty() ? Message.of("{0}, how often unknown", known)
                 : Message.of("{0} with probability {1}", known, Text.number(busy.getAsDouble()));
+    }
+
+    private static Message flow(double litresPerMinute, Explanation explanation) {
+        return explanation.inBothUnits(AnswerUnits.US.flow(litresPerMinute), AnswerUnits.METRIC.flow(litresPerMinute));
     }
 }

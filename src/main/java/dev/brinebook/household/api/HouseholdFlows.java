@@ -55,11 +55,12 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
 
     private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
         return explanation.orDefault(name, given, estimate,
-                Message.of("{0}, estimated from the fixtures", inBoth(estimate)));
+                Message.of("{0}, estimated from the fixtures", explanation.inBothUnits(
+                        AnswerUnits.US.flow(estimate), AnswerUnits.METRIC.flow(estimate))));
     }
 
-    /** A flow in the units of both systems, for a request whose answer's units are not known where it is mapped. */
-    static Message inBoth(double litresPerMinute) {
+    /** A flow in the units of both systems, for a fault, where the units of the answer are not known. */
+    private static Message inBoth(double litresPerMinute) {
         return Message.of("{0} or {1}", Text.of(AnswerUnits.US.flow(litresPerMinute)),
                 Text.of(AnswerUnits.METRIC.flow(litresPerMinute)));
     }

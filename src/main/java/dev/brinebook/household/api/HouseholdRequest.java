@@ -41,8 +41,8 @@ public record HouseholdRequest(
         @Property(value = "Indoor use of a person and day, when no use is measured or people stand beside dailySeries.",
                 min = Demand.MIN_USE_PER_PERSON_LITRES, max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L",
                 fallback = "that of the country") VolumeQuantity usePerPerson,
-        @Property(value = "Where they live, for what a person uses: 60 gal in the United States, 121 L in Germany, 142 L in the"
-                + " United Kingdom, 144 L in the European Union.", fallback = "unitedStates", example = "\"germany\"")
+        @Property(value = "Where they live, for what a person uses: 60 gal in the United States, 121 L in Germany, 149 L in France, 142 L"
+                + " in the United Kingdom, 144 L in the European Union.", fallback = "unitedStates", example = "\"germany\"")
         Country country,
         @Property(value = "Mean indoor use of a day, measured.", min = 0, max = Demand.MAX_DAILY_USE_LITRES, unit = "L")
         VolumeQuantity dailyUse,
@@ -245,8 +245,7 @@ public record HouseholdRequest(
         }
         Country home = explanation.orDefault("household.country", country, Country.UNITED_STATES);
         explanation.assume("household.usePerPerson", home == Country.UNITED_STATES
-                ? Message.of("60 gal per person and day")
-                : Message.of("{0} L per person and day, by {1}", Text.number(home.usePerPersonLitres()), home.sourceKey()),
+                ? explanation.inUnits(Message.of("60 gal per person and day"), perPerson(home)) : perPerson(home),
                 country == null ? Origin.DEFAULT : Origin.DERIVED);
         return home.usePerPersonLitres();
     }
@@ -256,6 +255,10 @@ public record HouseholdRequest(
         if (people != null && !Demand.isPlausiblePerPerson(indoorLitres / people)) {
             explanation.caution(Caution.USE_PER_PERSON_IMPLAUSIBLE);
         }
+    }
+
+    private static Message perPerson(Country home) {
+        return Message.of("{0} L per person and day, by {1}", Text.number(home.usePerPersonLitres()), home.sourceKey());
     }
 
     private WeekdayMeans means(double share, double outdoorLitres, DayVariation variation, Explanation explanation) {

@@ -58,7 +58,7 @@ public final class CompareAlternatives {
 
     private static AlternativesAnswer answer(AlternativesRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         PricesRequest priced = PricesRequest.orNone(request.prices());
@@ -87,7 +87,8 @@ public final class CompareAlternatives {
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
         return new AlternativesAnswer(explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(),
                 summary(comparison, cheapest, answers)))), verdict,
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.volume(duty.meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
                 ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, priced.currency(), units, "/meterOverClockSetRight",
                         explanation)).orElse(null),

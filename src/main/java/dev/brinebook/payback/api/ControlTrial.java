@@ -46,7 +46,7 @@ public final class ControlTrial {
 
     /** The control in the domain; what it takes is told under the name that the request gives it. */
     private static Policy meter(ControlRequest control, Setup setup, Duty duty, Explanation explanation) {
-        Explanation own = new Explanation();
+        Explanation own = explanation.another();
         DosedSoftener dosed = DosedSoftener.designed(setup.softener(), setup.countedDoseGramsPerLitre(),
                 duty.water().temperatureCelsius());
         Policy policy = control.toPolicy(dosed, duty, own);

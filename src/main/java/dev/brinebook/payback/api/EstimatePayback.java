@@ -54,7 +54,7 @@ public final class EstimatePayback {
 
     private static ConversionPaybackAnswer answer(ConversionPaybackRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         PricesRequest pricesRequest = PricesRequest.orNone(request.prices());
         Currency currency = pricesRequest.currency();
         Prices prices = pricesRequest.toDomain(ownWell(request), ownWell(request), explanation);

@@ -11,6 +11,8 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.payback.NominalDiscount;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
@@ -98,7 +100,7 @@ public record PricesRequest(
     /** Salt in a bag, with its default told to {@code explanation}. */
     public double bagKilograms(Explanation explanation) {
         return explanation.orDefault("prices.saltBag.mass", saltBag == null ? null : saltBag.mass(), DEFAULT_BAG_KILOGRAMS,
-                Message.of("{0} {1}", 40, "lb"));
+                explanation.inUnits(Message.of("{0} {1}", 40, "lb"), Text.of(AnswerUnits.METRIC.mass(DEFAULT_BAG_KILOGRAMS))));
     }
 
     private double bagKilograms() {
@@ -152,9 +154,12 @@ public record PricesRequest(
         double price = given == null ? usual : given.perCubicMetre();
         note(name, price, Message.verbatim("m3"), given == null, explanation);
         if (given == null) {
-            explanation.assume(name + ".fixedShare", Message.of("{0} % of the bill is fixed and not saved, the rest is for {1}"
-                    + " US gallons a month", Text.number(100 * Prices.ASSUMED_FIXED_SHARE_OF_BILL),
-                    Text.number(1000 * Prices.ASSUMED_1000_US_GALLONS_PER_MONTH)), Origin.DEFAULT);
+            double gallons = 1000 * Prices.ASSUMED_1000_US_GALLONS_PER_MONTH;
+            BigDecimal fixed = Text.number(100 * Prices.ASSUMED_FIXED_SHARE_OF_BILL);
+            explanation.assume(name + ".fixedShare", explanation.inUnits(Message.of("{0} % of the bill is fixed and not saved, the"
+                    + " rest is for {1} US gallons a month", fixed, Text.number(gallons)), Message.of("{0} % of the bill is fixed and"
+                    + " not saved, the rest is for {1} a month", fixed, Text.of(AnswerUnits.METRIC.volume(
+                    VolumeUnit.US_GALLON.toBase(gallons))))), Origin.DEFAULT);
         }
         return price;
     }

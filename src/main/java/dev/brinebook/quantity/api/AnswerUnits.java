@@ -1,5 +1,6 @@
 package dev.brinebook.quantity.api;
 
+import dev.brinebook.api.Explanation;
 import dev.brinebook.quantity.AreaUnit;
 import dev.brinebook.quantity.BedCapacityUnit;
 import dev.brinebook.quantity.BedFlowUnit;
@@ -78,6 +79,11 @@ public enum AnswerUnits {
     /** The units asked for, US when none are. */
     public static AnswerUnits orDefault(AnswerUnits asked) {
         return asked == null ? US : asked;
+    }
+
+    /** An explanation that says everything in these units. */
+    public Explanation explanation() {
+        return new Explanation(this::saying, this == METRIC);
     }
 
     /** What {@code worded} says, in these units. */

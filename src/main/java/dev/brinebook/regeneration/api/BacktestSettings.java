@@ -94,7 +94,7 @@ public final class BacktestSettings {
 
     private static BacktestAnswer answer(BacktestRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         MeteredDays days = softened(request);
@@ -106,7 +106,8 @@ public final class BacktestSettings {
         explain(given, setup.policy(), units, explanation);
         return new BacktestAnswer(explanation.behindStops(summary(found, setup.policy(), units)), found.verdict(), found.known(),
                 days.missing().size(),
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.capacity(regeneration.capacityGrams()), units.volume(found.dailyLitres()), units.volume(found.expectedLitres()),
                 PolicyTotals.of(found.seen(), units), PolicyTotals.of(found.expected(), units), UsualRange.of(found.usual()),
                 exceptional.stream().map(day -> HighDayAnswer.of(day, units)).toList(),

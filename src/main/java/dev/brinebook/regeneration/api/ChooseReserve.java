@@ -18,6 +18,7 @@ import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.ControlRequest;
+import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.HardDaysRange;
 import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.ReserveRequest.Rule;
@@ -58,7 +59,7 @@ public final class ChooseReserve {
 
     private static ReserveAnswer answer(ReserveChoiceRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         Policy meter = meter(request).toPolicy(given.found(), duty, explanation);
@@ -72,8 +73,10 @@ public final class ChooseReserve {
         Figure litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
         SmallestReserveAnswer smallest = smallest(litres, regeneration, meter, duty, units);
         explain(given, smallest, units, explanation);
-        return new ReserveAnswer(explanation.behindStops(summary(smallest, rules, units)),
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+        return new ReserveAnswer(explanation.behindStops(summary(smallest, litres.exists()
+                ? new ControllerQuantities(duty, units).reserveInWords(litres.value(), meter.meterVolumeLitres()) : null, rules, units)),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(regeneration.capacityGrams()),
                 units.volume(meter.meterVolumeLitres()), smallest, litres.exists() ? learning(duty.year(
                 delayed(meter, litres.value()), regeneration), regeneration, meter, duty, units, explanation) : null, rules,
@@ -91,7 +94,7 @@ public final class ChooseReserve {
     private static LearningReserve learning(YearlyTotals fixed, Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units,
             Explanation explanation) {
         Figure litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.loadMgPerL(), regeneration, meter,
-                duty.standard(), duty.reserveStepLitres());
+                duty.standard(), duty.reserveStepLitres(meter.meterVolumeLitres()));
         if (!litres.exists()) {
             return null;
         }
@@ -127,18 +130,18 @@ public final class ChooseReserve {
         double below = busiest == 0 ? 1
                 : DayVariation.shareOfDaysBelow(duty.demand().variation().cv(), litres.value() / busiest);
         Policy policy = delayed(meter, litres.value());
-        return new SmallestReserveAnswer(wanted, units.volume(litres.value()),
+        return new SmallestReserveAnswer(wanted, new ControllerQuantities(duty, units).volume(litres.value()),
                 Rounding.answer(100 * litres.value() / meter.meterVolumeLitres()), Rounding.answer(below),
                 PolicyTotals.of(duty.year(policy, regeneration), units),
                 HardDaysRange.of(duty.hardDays(policy, regeneration)), null, null);
     }
 
-    private static Message summary(SmallestReserveAnswer smallest, List<TriedReserve> rules, AnswerUnits units) {
+    private static Message summary(SmallestReserveAnswer smallest, Message reserve, List<TriedReserve> rules, AnswerUnits units) {
         BigDecimal wanted = Text.number(smallest.hardDaysPerYear().doubleValue());
         Message first = smallest.reserve() == null
                 ? Message.of("No reserve keeps hard days to {0} a year: {1}.", wanted, smallest.why())
                 : Message.counted("Keep {1} back for at most {0} hard day a year.",
-                        "Keep {1} back for at most {0} hard days a year.", wanted, Text.of(smallest.reserve()));
+                        "Keep {1} back for at most {0} hard days a year.", wanted, reserve);
         return Message.joined(" ", List.of(first, Message.of("Hard days a year by the rules: {0}.",
                 Message.joined("; ", rules.stream().map(rule -> hardDays(rule, units)).toList()))));
     }

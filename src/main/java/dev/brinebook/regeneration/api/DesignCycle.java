@@ -47,7 +47,7 @@ public final class DesignCycle {
 
     private static CycleDesignAnswer answer(CycleDesignRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         CapacityTable table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation);
         Softener softener = request.softener().toDomain(table, explanation);
         double dose = request.softener().doseGramsPerLitre(explanation);

@@ -56,7 +56,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
 
     static Foreseen of(ScheduleRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
         Duty duty = given.duty();
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1,
@@ -65,7 +65,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
                 PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
         List<Tried> tried = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
-            Explanation own = new Explanation(units::saying);
+            Explanation own = units.explanation();
             Policy policy = asked.control().toPolicy(given.found(), duty, own);
             int hour = hour(asked.control(), own);
             Regeneration regeneration = request.softener().setup(given, policy, hour)

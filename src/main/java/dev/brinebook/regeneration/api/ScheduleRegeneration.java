@@ -101,7 +101,8 @@ public final class ScheduleRegeneration {
         }
         return new ScheduleAnswer(explanation.behindStops(summary(policies, comparisons)), duty.days().firstDate(),
                 duty.days().size(),
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()),
                 units.capacity(regeneration.capacityGrams()), units.mass(regeneration.saltGrams() / 1000),
                 units.volume(regeneration.waterLitres()), policies, comparisons,

@@ -42,7 +42,7 @@ public final class ChartResinCapacity {
 
     private static ResinCapacityAnswer answer(ResinCapacityRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         WaterAnalysis water = request.water().toDomain(explanation);
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         List<Double> doses = request.dosesGramsPerLitre(explanation);

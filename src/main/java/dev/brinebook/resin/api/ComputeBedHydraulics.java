@@ -42,7 +42,7 @@ public final class ComputeBedHydraulics {
 
     private static BedHydraulicsAnswer answer(BedHydraulicsRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         BedHydraulics hydraulics = hydraulics(request, units, explanation);
         BedDuty duty = duty(request, units, explanation);
         BedLimit lasting = BedLimit.of(hydraulics.cleanContinuousBounds(), hydraulics.crushedContinuousBounds(), units);

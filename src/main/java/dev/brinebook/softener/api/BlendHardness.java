@@ -13,6 +13,7 @@ import dev.brinebook.quantity.api.ConcentrationQuantity;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.BlendedSoftening;
+import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.Blend;
 import dev.brinebook.water.BlendedWater;
@@ -50,16 +51,18 @@ public final class BlendHardness {
 
     private static BlendingAnswer answer(BlendingRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.orDefault("leakageHardness", request.leakageHardness(),
-                Blend.DEFAULT_LEAKAGE_MG_PER_L, Message.verbatim("0 gpg"));
+                Blend.DEFAULT_LEAKAGE_MG_PER_L, explanation.inUnits(Message.verbatim("0 gpg"), Message.verbatim("0 mg/L")));
         Blend blend = new Blend(raw.hardnessMgPerL(), request.residualHardness().inBase(), leakage);
         Dosed dosed = request.softener() == null ? null : dosed(request, raw, explanation);
         Salt salt = dosed == null ? explanation.orDefault("softener.salt", null, Salt.SODIUM_CHLORIDE) : dosed.salt();
         BlendedWater water = new BlendedWater(raw, raw.compensated(request.water().factors(explanation)), blend,
                 salt == Salt.POTASSIUM_CHLORIDE);
         double litres = request.household().toDomain(explanation).meanLitres();
+        ControllerTerms controller = PreferencesRequest.orNone(request.preferences()).controllerTerms(
+                request.softener() == null ? null : request.softener().control(), request.household().country(), units, explanation);
         explain(water, dosed, units, explanation);
         request.water().questionUnit(explanation);
         SofteningEffort without = effort(litres * water.fullLoadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
@@ -67,7 +70,8 @@ public final class BlendHardness {
         SofteningEffort with = effort(litres * water.loadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
                 water.softened(), units, "/withBypass/water", explanation), units);
         return new BlendingAnswer(explanation.behindStops(summary(request, water, litres, with, without, units)),
-                HardnessLines.of(water.hardness(), raw.hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(water.hardness(), raw.hardnessUncertaintyMgPerL(), controller.hardness(), units, "/hardness",
+                        explanation),
                 units.hardness(blend.residualMgPerL()), HardnessClasses.of(blend.residualMgPerL()),
                 Rounding.answer(100 * blend.bypassShare()), units.volume(litres),
                 units.volume(blend.bypassShare() * litres), units.volume(blend.resinShare() * litres),

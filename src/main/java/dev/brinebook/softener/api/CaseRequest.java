@@ -1,6 +1,7 @@
 package dev.brinebook.softener.api;
 
 import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.water.api.WaterRequest;
 
 /** A request about a softener that stands there; its parts make a {@link SoftenerCase}. */
@@ -13,6 +14,8 @@ public interface CaseRequest {
     SoftenerRequest softener();
 
     PreferencesRequest preferences();
+
+    AnswerUnits units();
 
     Long seed();
 }

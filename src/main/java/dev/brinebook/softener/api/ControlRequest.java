@@ -10,6 +10,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.CapacityQuantity;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.regeneration.ClockEveryDays;
@@ -39,7 +40,7 @@ public record ControlRequest(
                 maxItems = 7, example = "[\"monday\", \"thursday\"]") List<DayOfWeek> weekdays,
         @Property(value = "The hardness set on the meter.", exceptKinds = "clock", min = 0, aboveMin = true,
                 max = Hardness.MAX_MG_PER_L, unit = "mg/L",
-                fallback = "the compensated hardness and the uncertainty of the test, in whole gpg")
+                fallback = "the compensated hardness and the uncertainty of the test, in steps of the controller")
         HardnessQuantity hardnessSetting,
         @Property(value = "The capacity set on the meter.", exceptKinds = "clock", min = 0, aboveMin = true,
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity that the salt dose restores")
@@ -131,9 +132,10 @@ public record ControlRequest(
 
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */
     private double meterLitres(DosedSoftener dosed, Duty duty, Explanation explanation) {
+        HardnessUnit unit = duty.controller().hardness().unit();
         double hardness = explanation.orDefault("control.hardnessSetting", hardnessSetting,
                 duty.settingMgPerL(), Message.of("{0} {1}, the compensated hardness and the uncertainty of the test",
-                        duty.settingGpg(), HardnessUnit.GPG.symbol()));
+                        Rounding.answer(unit.fromBase(duty.settingMgPerL())), unit.symbol()));
         double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
                 Message.of("the capacity of the dose"));
         return Policy.nearestMeterLitres(1000 * capacity / hardness);

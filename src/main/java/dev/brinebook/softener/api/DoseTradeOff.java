@@ -13,6 +13,7 @@ import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
@@ -40,14 +41,14 @@ public record DoseTradeOff(
         @Property(value = "What keeps a cheaper dose out.", optional = "when no dose keeps to the end point, the service standard"
                 + " and the salt efficiency") DoseChoice.Bound boundBy,
         @Property(value = "The same in words.", example = "\"a lower dose is not recommended for this water\"") Message why,
-        @Property("Every whole pound per cubic foot (16.02 g/L) from the lowest dose recommended for this water to the highest,"
-                + " and the dose chosen.") List<TriedDose> doses) {
+        @Property("Every other dose looked at, from the lowest recommended for this water to the highest, and the dose chosen: whole"
+                + " pounds per cubic foot, or about as much in the controller's steps of salt.") List<TriedDose> doses) {
 
     /** The trade-off behind a choice, with its basis told below {@code pointer}. */
     public static DoseTradeOff of(DoseChoice choice, Duty duty, RunningCost cost, Currency currency, AnswerUnits units,
             String pointer, Explanation explanation) {
         DoseChoice.Option best = choice.best();
-        explain(choice, units, pointer, explanation);
+        explain(choice, duty.controller().saltStep() instanceof SaltStep.PoundsPerCubicFoot, units, pointer, explanation);
         return new DoseTradeOff(units.saltDose(best.dosed().saltDoseGramsPerLitre()), Money.of(best.costPerYear(), currency),
                 FigureAnswer.of(best.intervalDays(), 1), Rounding.toThousandth(best.year().hardDays()),
                 HardDaysRange.of(duty.hardDays(best.settings().policy(), best.dosed().regeneration())),
@@ -62,11 +63,13 @@ public record DoseTradeOff(
                 choice.shown().stream().map(option -> TriedDose.of(option, units, currency)).toList());
     }
 
-    private static void explain(DoseChoice choice, AnswerUnits units, String pointer, Explanation explanation) {
+    private static void explain(DoseChoice choice, boolean inPounds, AnswerUnits units, String pointer, Explanation explanation) {
         explanation.because(pointer, Message.of("regenerations and hard days in the long run: what the household has drawn after"
                 + " each number of days of a cycle, by a renewal table; no year is drawn"), "FELLER");
-        explanation.because(pointer + "/chosen", Message.of("of every half pound per cubic foot, each with the smallest reserve"
-                + " that keeps to the service standard, the one of least salt and water at their prices"), "CP-PRICES");
+        explanation.because(pointer + "/chosen", inPounds ? Message.of("of every half pound per cubic foot, each with the smallest"
+                + " reserve that keeps to the service standard, the one of least salt and water at their prices")
+                : Message.of("of doses in the controller's steps of salt, each with the smallest reserve that keeps to the service"
+                        + " standard, the one of least salt and water at their prices"), "CP-PRICES");
         explanation.because(pointer + "/costPerYear", Message.of("expected regenerations times salt and water of one at their"
                 + " prices"), "CP-PRICES");
         explanation.because(pointer + "/band", Message.of("cost within 2 % of the least, at the same standard"), "CP-PRICES");
@@ -77,9 +80,10 @@ public record DoseTradeOff(
         HardDaysRange.explain(pointer + "/hardDaysRange", explanation);
         String each = pointer + "/doses/*";
         explanation.because(pointer + "/doses", Message.of("a metered year to be expected at each dose"), "FELLER");
-        explanation.because(each + "/saltDose", Message.of("in steps of {0} from the lowest dose recommended for this water"
-                + " to the highest, and the dose chosen", Text.of(units.saltDose(
-                SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(1)))), "CP-WORKING-TABLE");
+        explanation.because(each + "/saltDose", inPounds ? Message.of("in steps of {0} from the lowest dose recommended for this"
+                + " water to the highest, and the dose chosen", Text.of(units.saltDose(
+                SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(1)))) : Message.of("every other dose looked at, from the lowest recommended"
+                        + " for this water to the highest, and the dose chosen"), "CP-WORKING-TABLE");
         explanation.because(each + "/capacity", Message.of("as the capacity of the softener, at this dose"),
                 choice.best().dosed().softener().capacity().sourceKey());
         explanation.because(each + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");

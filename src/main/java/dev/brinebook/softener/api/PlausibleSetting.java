@@ -5,8 +5,10 @@ import dev.brinebook.api.Property;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Setting;
+import dev.brinebook.softener.Softener;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
@@ -17,9 +19,10 @@ public record PlausibleSetting(
         @Property(value = "Hard days to be expected in a year.", min = 0, unit = "days a year", example = "3")
         BigDecimal hardDaysPerYear) {
 
-    static PlausibleSetting of(Setting setting, Question.End end, AnswerUnits units) {
+    static PlausibleSetting of(Setting setting, Question.End end, Softener softener, Duty duty, AnswerUnits units) {
         var totals = end.year().totals();
-        return new PlausibleSetting(SettingFinding.text(setting, end.value(), units), units.mass(totals.saltGrams() / 1000),
+        return new PlausibleSetting(SettingFinding.text(setting, end.value(), softener,
+                new ControllerQuantities(duty, units)), units.mass(totals.saltGrams() / 1000),
                 Rounding.toThousandth(totals.hardDays()));
     }
 }

@@ -7,6 +7,7 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
@@ -22,6 +23,7 @@ import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.CyclicColumn;
 import dev.brinebook.resin.FeedWater;
 import dev.brinebook.resin.ResinEfficiency;
+import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
@@ -52,8 +54,9 @@ public record PreferencesRequest(
                 fallback = "at most 1 day a year, and 3 with use 10 % up and capacity 5 % down")
         ServiceStandardRequest serviceStandard,
         @Property(value = "Step in which the controller takes a reserve; it is rounded up to one.",
-                min = SmallestReserve.MIN_STEP_LITRES, max = SmallestReserve.MAX_STEP_LITRES, unit = "L", fallback = "10 gal")
-        VolumeQuantity reserveStep,
+                min = SmallestReserve.MIN_STEP_LITRES, max = SmallestReserve.MAX_STEP_LITRES, unit = "L",
+                fallback = "10 gal, and in metric answers 10 L") VolumeQuantity reserveStep,
+        @Property("The units and steps in which the controller takes its settings.") ControllerUnitsRequest controller,
         @Property(value = "Fewest days between regenerations that are aimed at. What costs least decides all the same; what it"
                 + " would cost to keep to them is given beside.", min = 1, max = 30, unit = "days",
                 fallback = "3", example = "3") BigDecimal minimumIntervalDays) {
@@ -69,7 +72,7 @@ public record PreferencesRequest(
     /** Seed of the order of days, when none is given. */
     public static final long DEFAULT_SEED = 1;
 
-    private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null, null, null, null, null, null);
+    private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null, null, null, null, null, null, null);
 
     /** {@code given}, or a request without preferences. */
     public static PreferencesRequest orNone(PreferencesRequest given) {
@@ -132,9 +135,9 @@ public record PreferencesRequest(
 
     /** Hardness at which the column counts a bed as exhausted, with its default told to {@code explanation}. */
     public double endPointMgPerL(Explanation explanation) {
-        return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), Message.of("{0} or {1}",
-                Text.of(AnswerUnits.US.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L)),
-                Text.of(AnswerUnits.METRIC.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))));
+        return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), explanation.inBothUnits(
+                AnswerUnits.US.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L),
+                AnswerUnits.METRIC.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L)));
     }
 
     private double endPointMgPerL() {
@@ -177,9 +180,10 @@ public record PreferencesRequest(
         return (serviceStandard == null ? ServiceStandardRequest.NONE : serviceStandard).toDomain(explanation);
     }
 
-    private double reserveStepLitres(Explanation explanation) {
-        return explanation.orDefault("preferences.reserveStep", reserveStep, Duty.ASSUMED_RESERVE_STEP_LITRES,
-                Message.of("{0} {1}", 10, "gal"));
+    /** The units and steps of the controller; {@code control} and {@code country} may be null. */
+    public ControllerTerms controllerTerms(ControlRequest control, Country country, AnswerUnits units, Explanation explanation) {
+        return (controller == null ? ControllerUnitsRequest.NONE : controller).toDomain(control, country, reserveStep, units,
+                explanation);
     }
 
     public double minimumIntervalDays(Explanation explanation) {
@@ -191,12 +195,13 @@ public record PreferencesRequest(
      * What a softener is there to do, on {@code days} days from the start on, or on the days that were measured.
      *
      * @param seed sets the example of a year, where dates are asked for; null for the default
+     * @param terms the units and steps of the controller
      */
     public Duty duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
-            Explanation explanation) {
+            ControllerTerms terms, Explanation explanation) {
         explanation.assume("seed", Message.of("{0}", seed(seed)), seed == null ? Origin.DEFAULT : Origin.CALLER);
         return new Duty(water, hardness, demand, demand.days(start(explanation), days, seed(seed)), LongRun.of(demand.model()),
-                standard(explanation), reserveStepLitres(explanation), minimumIntervalDays(explanation),
+                standard(explanation), terms, minimumIntervalDays(explanation),
                 explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0,
                         Message.of("none")));
     }

@@ -50,7 +50,7 @@ public final class ReviewSettings {
 
     private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         Found found = request.softener().found(given, explanation);
@@ -60,25 +60,27 @@ public final class ReviewSettings {
         Ladder ladder = Ladder.of(found, duty, terms);
         Review review = Review.path(found, ladder.right().orElseThrow(), duty, terms.running());
         List<Question> questions = Question.of(found, duty);
-        List<SettingFinding> findings = review.findings().stream().map(finding -> SettingFinding.of(finding, units)).toList();
+        List<SettingFinding> findings = review.findings().stream().map(finding -> SettingFinding.of(finding,
+                given.found().softener(), duty, units)).toList();
         explain(given, review.asFound(), units, explanation);
         SettingFinding.explain(review.findings(), units, "/findings", explanation);
         SettingQuestion.explain(questions, "/questions", explanation);
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
-        return new SettingsReviewAnswer(explanation.behindStops(summary(review, questions, units)), verdict, findings,
-                questions.stream().map(question -> SettingQuestion.of(question, units)).toList(),
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+        return new SettingsReviewAnswer(explanation.behindStops(summary(review, questions, found, duty, units)), verdict, findings,
+                questions.stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units)).toList(),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(review.asFound(), units),
                 YearTotals.of(review.corrected(), units), explanation.cautions(), explanation.assumptions(), explanation.basis(),
                 ModelVersion.CURRENT);
     }
 
-    private static Message summary(Review review, List<Question> questions, AnswerUnits units) {
+    private static Message summary(Review review, List<Question> questions, Found found, Duty duty, AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
         if (!review.findings().isEmpty()) {
             Finding first = mostImportant(review.findings());
-            sentences.add(toChange(first, (int) review.findings().stream().map(Finding::setting).distinct().count(), units));
+            sentences.add(toChange(first, (int) review.findings().stream().map(Finding::setting).distinct().count(), found, duty, units));
             sentences.add(units.saying(first.code()));
         } else {
             sentences.add(questions.isEmpty() ? Message.of("The settings suit the water, the bed and the household.")
@@ -98,10 +100,11 @@ public final class ReviewSettings {
         return findings.stream().filter(finding -> finding.step() == step).findFirst().orElseThrow();
     }
 
-    private static Message toChange(Finding first, int settings, AnswerUnits units) {
+    private static Message toChange(Finding first, int settings, Found found, Duty duty, AnswerUnits units) {
+        ControllerQuantities controller = new ControllerQuantities(duty, units);
         Message name = units.saying(first.setting());
-        Message set = SettingFinding.text(first.setting(), first.set(), units);
-        Message shouldBe = SettingFinding.text(first.setting(), first.shouldBe(), units);
+        Message set = SettingFinding.text(first.setting(), first.set(), found.setup().softener(), controller);
+        Message shouldBe = SettingFinding.text(first.setting(), first.shouldBe(), found.setup().softener(), controller);
         long hardDays = Math.round(first.difference().hardDays());
         MassQuantity salt = units.mass(first.difference().saltKilograms());
         if (hardDays > 1) {

@@ -10,8 +10,10 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Setting;
+import dev.brinebook.softener.Softener;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
@@ -38,11 +40,12 @@ public record SettingFinding(
         VolumeQuantity hardWaterPerYear) {
 
     /** The finding in the units of the answer. */
-    public static SettingFinding of(Finding finding, AnswerUnits units) {
+    public static SettingFinding of(Finding finding, Softener softener, Duty duty, AnswerUnits units) {
         var difference = finding.difference();
+        ControllerQuantities set = new ControllerQuantities(duty, units);
         return new SettingFinding(finding.code(), finding.setting(), finding.setting().group(), finding.step(),
-                finding.code().severity(), text(finding.setting(), finding.set(), units),
-                text(finding.setting(), finding.shouldBe(), units), units.saying(finding.code()),
+                finding.code().severity(), text(finding.setting(), finding.set(), softener, set),
+                text(finding.setting(), finding.shouldBe(), softener, set), units.saying(finding.code()),
                 units.mass(difference.saltKilograms()), units.volume(difference.waterLitres()),
                 Rounding.toThousandth(difference.hardDays()), units.volume(difference.hardLitres()));
     }
@@ -57,16 +60,16 @@ public record SettingFinding(
         }
     }
 
-    /** A value of a setting in the units of the answer. */
-    static Message text(Setting setting, double value, AnswerUnits units) {
+    /** A value of a setting as the controller takes it. */
+    static Message text(Setting setting, double value, Softener softener, ControllerQuantities set) {
         return switch (setting.measure()) {
-            case HARDNESS -> Text.of(units.hardness(value));
-            case CAPACITY -> Text.of(units.capacity(value));
-            case SALT_DOSE -> Text.of(units.saltDose(value));
+            case HARDNESS -> Text.of(set.hardness(value));
+            case CAPACITY -> Text.of(set.capacity(value));
+            case SALT_DOSE -> set.saltInWords(value, softener);
             case MINUTES -> Message.counted("{0} minute", "{0} minutes", Text.number(value));
             case DAYS -> value == 0 ? Message.of("never") : Message.counted("{0} day", "{0} days", Text.number(value));
-            case VOLUME -> Text.of(units.volume(value));
-            case FLOW -> Text.of(units.flow(value));
+            case VOLUME -> Text.of(set.volume(value));
+            case FLOW -> Text.of(set.units().flow(value));
             case HOUR -> Message.verbatim("%02d:00".formatted((int) value));
         };
     }

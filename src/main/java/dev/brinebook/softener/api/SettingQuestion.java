@@ -4,8 +4,10 @@ import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Setting;
+import dev.brinebook.softener.Softener;
 import dev.brinebook.wording.Message;
 import java.util.List;
 
@@ -18,10 +20,10 @@ public record SettingQuestion(
         @Property("A year at the higher end.") PlausibleSetting high) {
 
     /** The question in the units of the answer. */
-    public static SettingQuestion of(Question question, AnswerUnits units) {
+    public static SettingQuestion of(Question question, Softener softener, Duty duty, AnswerUnits units) {
         return new SettingQuestion(question.setting(), readOff(question.setting()), why(question.setting()),
-                PlausibleSetting.of(question.setting(), question.low(), units),
-                PlausibleSetting.of(question.setting(), question.high(), units));
+                PlausibleSetting.of(question.setting(), question.low(), softener, duty, units),
+                PlausibleSetting.of(question.setting(), question.high(), softener, duty, units));
     }
 
     /** Explains below {@code pointer} where the ranges come from. */

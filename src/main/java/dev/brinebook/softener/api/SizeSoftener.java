@@ -15,6 +15,7 @@ import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
@@ -58,7 +59,7 @@ public final class SizeSoftener {
 
     private static SizingAnswer answer(SizingRequest request) {
         AnswerUnits units = AnswerUnits.orDefault(request.units());
-        Explanation explanation = new Explanation(units::saying);
+        Explanation explanation = units.explanation();
         Duty duty = duty(request, explanation);
         PricesRequest prices = PricesRequest.orNone(request.prices());
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
@@ -86,7 +87,8 @@ public final class SizeSoftener {
         String choice = found ? ranked.get(0).candidate().name() : null;
         return new SizingAnswer(explanation.behindStops(verdict.step() == Step.NONE_NEEDED || verdict.step() == Step.TREAT_FIRST
                 ? verdict.sentence() : found ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why), verdict,
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), units, "/hardness", explanation),
+                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
+                        "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
                 ranked.get(0).choice().map(chosen -> DoseTradeOff.of(chosen, duty, cost, prices.currency(), units,
                         "/tradeOff", explanation)).orElse(null),
@@ -98,7 +100,10 @@ public final class SizeSoftener {
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
+                AnswerUnits.orDefault(request.units()), explanation);
         return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
+                controller.with(controller.saltStep().forAnyBed()),
                 explanation);
     }
 

@@ -8,10 +8,13 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.CycleStep.Kind;
+import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.CyclicColumn;
+import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
@@ -58,7 +61,10 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         requireCapacity(softener, dose, "/softener/saltDose");
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
                 .withMinutes(minutes(request.softener().minutes()));
-        Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), explanation);
+        ControllerTerms controller = preferences.controllerTerms(request.softener().control(), request.household().country(),
+                AnswerUnits.orDefault(request.units()), explanation);
+        requireSaltStep(controller.saltStep(), softener, water);
+        Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
         explanation.cautions(duty.cautions());
         request.water().questionUnit(explanation);
         return new SoftenerCase(duty, found);
@@ -84,6 +90,17 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
                     Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre)),
                     Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre)),
                     Text.number(CyclicColumn.MAX_END_POINT_MG_PER_L)));
+        }
+    }
+
+    /** Refuses a step of salt so large that one alone is more than the tables cover in this bed. */
+    private static void requireSaltStep(SaltStep step, Softener softener, WaterAnalysis water) {
+        double most = CapacityTable.maxSaltDoseGramsPerLitre(softener.salt());
+        double dose = step.gramsPerLitre(softener, water.temperatureCelsius());
+        if (dose > most) {
+            throw InvalidRequest.impossible(step instanceof SaltStep.Mass ? "/preferences/controller/saltStep"
+                    : "/preferences/controller/refillMinutesStep", Message.of("must be smaller: one step is {0} times the most salt"
+                            + " that this much resin takes", Text.number(dose / most)));
         }
     }
 

@@ -192,16 +192,19 @@ public record SoftenerRequest(
             explanation.caution(Caution.RESIN_VOLUME_UNUSUAL);
         }
         if (nameplateCapacity != null) {
-            explanation.assume("softener.resinVolume", Message.of("{0}, a cubic foot for each 30,000 gr of the"
-                    + " nameplate", Text.of(AnswerUnits.METRIC.resinVolume(resinLitres()))), Origin.DERIVED);
+            Message litres = Text.of(AnswerUnits.METRIC.resinVolume(resinLitres()));
+            explanation.assume("softener.resinVolume", explanation.inUnits(Message.of("{0}, a cubic foot for each 30,000 gr of the"
+                    + " nameplate", litres), Message.of("{0}, a litre for each {1} of the nameplate", litres, Text.of(
+                    AnswerUnits.METRIC.capacity(TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE)))), Origin.DERIVED);
         }
-        explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(), standardTank(diameterMetres()));
+        explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(),
+                standardTank(diameterMetres(), explanation));
         return new ResinBed(resinLitres(), diameterMetres(), bead);
     }
 
     /** Inside height of the tank, with its default told to {@code explanation}. */
     public double tankHeightMetres(Explanation explanation) {
-        return explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres()));
+        return explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres(), explanation));
     }
 
     /** The most that the supply gives, if known. */
@@ -218,12 +221,14 @@ public record SoftenerRequest(
     public double doseGramsPerLitre(Explanation explanation) {
         if (!doseRead()) {
             explanation.assume("softener.saltDose", Message.of("{0} of sodium chloride, the common"
-                    + " setting", "10 lb/ft3"), Origin.DEFAULT);
+                    + " setting", explanation.inUnits(Message.verbatim("10 lb/ft3"), Text.of(AnswerUnits.METRIC.saltDose(
+                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(COMMON_DOSE_POUNDS_PER_CUBIC_FOOT))))), Origin.DEFAULT);
         } else {
+            Message metric = Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre()));
             explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose)
-                    : Message.of("{0} over the resin, which is {1} or {2}", Text.of(saltPerRegeneration),
-                            Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre())),
-                            Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre()))), Origin.CALLER);
+                    : explanation.inUnits(Message.of("{0} over the resin, which is {1} or {2}", Text.of(saltPerRegeneration),
+                            Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre())), metric),
+                            Message.of("{0} over the resin, which is {1}", Text.of(saltPerRegeneration), metric)), Origin.CALLER);
         }
         return doseGramsPerLitre();
     }
@@ -295,9 +300,10 @@ public record SoftenerRequest(
                 : TotalCapacity.resinLitresFromNameplate(nameplateCapacity.inBase());
     }
 
-    private static Message standardTank(double metres) {
-        return Message.of("{0} or {1}, a standard tank", Text.of(AnswerUnits.US.length(metres)),
-                Text.of(AnswerUnits.METRIC.length(metres)));
+    private static Message standardTank(double metres, Explanation explanation) {
+        Message metric = Text.of(AnswerUnits.METRIC.length(metres));
+        return explanation.inUnits(Message.of("{0} or {1}, a standard tank", Text.of(AnswerUnits.US.length(metres)), metric),
+                Message.of("{0}, a standard tank", metric));
     }
 
     private double diameterMetres() {

@@ -3,9 +3,12 @@ package dev.brinebook.water.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HardnessQuantity;
 
 @About("A water whose iron and manganese are to be counted as hardness.")
 public record CompensatedHardnessRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "One step of the hardness on the controller, with the unit that it is set in.", min = 0, aboveMin = true,
+                max = 200, unit = "mg/L", fallback = "1 gpg, and in metric answers 1 dH") HardnessQuantity hardnessStep,
         @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units) {
 }

@@ -25,7 +25,7 @@ public record CompensationRequest(
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
         explanation.assume("water.compensation.set", Message.of("{0}: {1}", WireNames.of(used),
-                Message.saying(used)), set == null ? Origin.DEFAULT : Origin.CALLER);
+                explanation.saying(used)), set == null ? Origin.DEFAULT : Origin.CALLER);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())
                 : used.factors();

@@ -67,8 +67,8 @@ public record WaterRequest(
         @Property(value = "How iron and manganese count as hardness.", fallback = "the standard set")
         CompensationRequest compensation) implements Checked, HardnessSource {
 
-    private static final Message DEFAULT_TEMPERATURE = Message.of("{0} or {1}",
-            Text.of(AnswerUnits.METRIC.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)),
+    private static final Message DEFAULT_CELSIUS = Text.of(AnswerUnits.METRIC.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS));
+    private static final Message DEFAULT_TEMPERATURE = Message.of("{0} or {1}", DEFAULT_CELSIUS,
             Text.of(AnswerUnits.US.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
 
     @Override
@@ -101,11 +101,12 @@ public record WaterRequest(
             explanation.assume("water.bacteriaTested", Message.verbatim("false"), Origin.DEFAULT);
         }
         return new WaterAnalysis(hardnessMgPerL(),
-                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, Message.of("{0} {1}", 0, "gpg")),
+                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, Message.of("{0} {1}", 0,
+                        explanation.inUnits(Message.verbatim("gpg"), Message.verbatim("mg/L")))),
                 base(iron), base(manganese), base(sodium), plain(ph), base(dissolvedSolids), base(freeChlorine),
                 base(hydrogenSulfide), plain(turbidityNtu),
                 explanation.orDefault("water.temperature", temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
-                        DEFAULT_TEMPERATURE),
+                        explanation.inUnits(DEFAULT_TEMPERATURE, DEFAULT_CELSIUS)),
                 explanation.orDefault("water.ironForm", ironForm, IronForm.DISSOLVED),
                 explanation.orDefault("water.supply", supply, Supply.PUBLIC_SUPPLY),
                 Boolean.TRUE.equals(bacteriaTested));
