@@ -97,7 +97,7 @@ class AssessTest {
                 .body("useUncertainty.high.dailyUse.value", near(360, 0.1, "and a fifth more"))
                 .body("useUncertainty.advice", nullValue())
                 .body("readings.saltSavedPercent", near(25, 6, "[DAIAD] 23 to 25 % over 45 metered homes"))
-                .body("readings.sentence", startsWith("Four weeks of readings"));
+                .body("readings.sentence", startsWith("Four weeks of water meter readings"));
         assess(WELL.replace("\"value\": 22", "\"value\": 28")).statusCode(200)
                 .body("useUncertainty.advice", startsWith("Read the water meter before you buy"));
         String exact = WELL.replace("\"people\": 5", "\"people\": 5, \"useUncertainty\": 0");
