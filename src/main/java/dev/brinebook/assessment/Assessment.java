@@ -14,7 +14,6 @@ import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Terms;

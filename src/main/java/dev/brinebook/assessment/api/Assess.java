@@ -23,6 +23,7 @@ import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.DoseTradeOff;
@@ -100,7 +101,8 @@ public final class Assess {
                         "/hardness", explanation),
                 DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, given.found().softener(), duty, units)).toList(),
-                assessment.questions().stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units)).toList(), settings,
+                assessment.questions().stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units))
+                        .toList(), settings,
                 DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff",
                         explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
@@ -155,9 +157,11 @@ public final class Assess {
             AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
         sentences.add(verdict.sentence());
-        if (!assessment.fit().fits()) {
+        List<Fit.Shortcoming> ofTheSoftener = assessment.fit().shortcomings().stream().filter(one -> one != Fit.Shortcoming.RUNS_HARD
+                && one != Fit.Shortcoming.WATER_UNTREATED).toList();
+        if (!ofTheSoftener.isEmpty()) {
             sentences.add(Message.of("The softener does not fit: {0}.", Message.joined("; ",
-                    assessment.fit().shortcomings().stream().map(units::saying).toList())));
+                    ofTheSoftener.stream().map(units::saying).toList())));
         }
         boolean metered = verdict.step() == Step.CONVERT
                 || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();
