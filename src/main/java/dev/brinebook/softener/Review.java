@@ -2,6 +2,7 @@ package dev.brinebook.softener;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Holds the settings found on a softener against the water, the bed and the household. */
 public final class Review {
@@ -15,10 +16,11 @@ public final class Review {
      * instead holds together: capacity and interval are those of the salt that reaches the bed once the salt is mended.
      */
     public static List<Finding> of(Found found, Duty duty) {
-        double capacity = SaltReview.mendedCapacityGrams(found, duty);
+        OptionalDouble needed = SaltReview.capacityNeededGrams(found, duty);
+        double capacity = SaltReview.mendedCapacityGrams(found, duty, needed);
         List<Finding> findings = new ArrayList<>(found.policy().byClock() ? ClockReview.of(found, duty, capacity)
                 : MeterReview.of(found, duty, capacity));
-        findings.addAll(SaltReview.of(found, duty));
+        findings.addAll(SaltReview.of(found, duty, needed));
         findings.addAll(CycleReview.of(found, duty));
         findings.sort(Finding.ORDER);
         return List.copyOf(findings);

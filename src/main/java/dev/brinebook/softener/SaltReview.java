@@ -27,10 +27,10 @@ final class SaltReview {
     private SaltReview() {
     }
 
-    static List<Finding> of(Found found, Duty duty) {
+    static List<Finding> of(Found found, Duty duty, OptionalDouble capacityNeededGrams) {
         List<Finding> findings = new ArrayList<>();
         refill(found, duty, findings);
-        dose(found, duty, findings);
+        dose(found, duty, capacityNeededGrams, findings);
         leakage(found, duty, findings);
         return findings;
     }
@@ -50,9 +50,9 @@ final class SaltReview {
     }
 
     /** Capacity of the bed once refill and dose are as the findings ask, grams as CaCO3. */
-    static double mendedCapacityGrams(Found found, Duty duty) {
+    static double mendedCapacityGrams(Found found, Duty duty, OptionalDouble capacityNeededGrams) {
         Setup setup = found.setup();
-        OptionalDouble better = betterDose(found, duty);
+        OptionalDouble better = betterDose(found, duty, capacityNeededGrams);
         double dose = better.isPresent() ? better.getAsDouble()
                 : refillMissesDose(found) ? found.statedDoseGramsPerLitre() : setup.saltDoseGramsPerLitre();
         return setup.withDose(dose, setup.minutes()).capacityGrams();
@@ -80,12 +80,12 @@ final class SaltReview {
                 needed, Review.difference(found, found.setup().withDose(stated, corrected), duty)));
     }
 
-    private static void dose(Found found, Duty duty, List<Finding> findings) {
-        OptionalDouble better = betterDose(found, duty);
+    private static void dose(Found found, Duty duty, OptionalDouble capacityNeededGrams, List<Finding> findings) {
+        OptionalDouble better = betterDose(found, duty, capacityNeededGrams);
         if (better.isEmpty()) {
             return;
         }
-        double needed = capacityNeededGrams(found, duty).getAsDouble();
+        double needed = capacityNeededGrams.getAsDouble();
         double litres = found.setup().softener().bed().resinLitres();
         boolean rule = found.meter() != null && found.meter().capacityGrams().isPresent()
                 && Math.abs(needed / (NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * litres) - 1)
@@ -98,14 +98,13 @@ final class SaltReview {
     }
 
     /** The dose for the capacity that is used, g/L, where the one meant is clearly higher. */
-    private static OptionalDouble betterDose(Found found, Duty duty) {
-        OptionalDouble needed = capacityNeededGrams(found, duty);
-        if (needed.isEmpty()) {
+    private static OptionalDouble betterDose(Found found, Duty duty, OptionalDouble capacityNeededGrams) {
+        if (capacityNeededGrams.isEmpty()) {
             return OptionalDouble.empty();
         }
         Softener softener = found.setup().softener();
         Figure dose = softener.capacity().saltDoseGramsPerLitre(softener.salt(),
-                needed.getAsDouble() / softener.bed().resinLitres());
+                capacityNeededGrams.getAsDouble() / softener.bed().resinLitres());
         double lowest = softener.salt().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
                 DoseChoice.lowestPoundsPerCubicFoot(duty.water())));
         double better = Math.max(lowest, dose.exists() ? dose.value() : tooMuchOrTooLittle(dose, softener));
@@ -114,7 +113,7 @@ final class SaltReview {
     }
 
     /** Capacity that is used between two regenerations: what the meter counts on, or what a clock needs. */
-    private static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
+    static OptionalDouble capacityNeededGrams(Found found, Duty duty) {
         Policy policy = found.policy();
         if (!policy.byClock()) {
             return found.meter().capacityGrams();
