@@ -87,24 +87,6 @@ public final class Days implements DailyUse {
         return sumLitres() / useLitres.length;
     }
 
-    /**
-     * Standard error of the mean of the days over that mean; 0 for a single day and where nothing was used.
-     * <pre>s / (m √n), s² = Σ (x - m)² / (n - 1)</pre>
-     *
-     * <p>Deviation: days are taken as independent, so that slow changes of a home are not in it.
-     */
-    public double standardErrorShare() {
-        double mean = meanLitres();
-        if (useLitres.length == 1 || mean == 0) {
-            return 0;
-        }
-        double squares = 0;
-        for (double litres : useLitres) {
-            squares += (litres - mean) * (litres - mean);
-        }
-        return StrictMath.sqrt(squares / (useLitres.length - 1) / useLitres.length) / mean;
-    }
-
     /** Use of the largest day. */
     public double maxLitres() {
         double max = 0;

@@ -29,7 +29,7 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
     /** Fewer days tell nothing of the family of the distribution. */
     public static final int ASSUMED_LEAST_TO_JUDGE = 20;
 
-    /** The days since the level of use last changed: those that tell what to expect. All of them where it did not. */
+    /** The days since the last change in the level of use, which the forecast rests on; all days if there was no change. */
     public MeteredDays latest(MeteredDays days) {
         return step(days).map(step -> days.since(presence.occupied()[step.lastBefore() + 1])).orElse(days);
     }

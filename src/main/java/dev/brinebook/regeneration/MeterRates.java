@@ -104,23 +104,18 @@ final class MeterRates {
      * @param litres whether hard litres are asked for; else none are given
      */
     Cycles.Rates of(double callLitres, double spareLitres, boolean litres) {
-        int stride = stride(callLitres);
-        double place = callLitres / table.step() / stride;
-        int first = reached((int) place - 1, stride);
-        Cubic along = Cubic.at(place - first);
-        double spare = Math.min(spareLitres / table.step(), width + MARGIN);
-        int from = Math.min(Math.max(0, (int) spare - 1), width);
-        Cubic across = Cubic.at(spare - from);
+        Place at = place(callLitres, spareLitres);
         double regenerations = 0;
         double overrides = 0;
         double hardDays = 0;
         double hardLitres = 0;
         for (int i = 0; i < Cubic.POINTS; i++) {
-            Column column = column((first + i) * stride);
-            regenerations += along.weight(i) * column.rates.regenerations();
-            overrides += along.weight(i) * column.rates.overrides();
-            hardDays += along.weight(i) * across.sum(from, point -> hardDays(column, point));
-            hardLitres += litres ? along.weight(i) * across.sum(from, point -> hardLitres(column, point)) : 0;
+            Column column = column((at.first + i) * at.stride);
+            double weight = at.along.weight(i);
+            regenerations += weight * column.rates.regenerations();
+            overrides += weight * column.rates.overrides();
+            hardDays += weight * logHardDays(column, at);
+            hardLitres += litres ? weight * at.across.sum(at.from, point -> hardLitres(column, point)) : 0;
         }
         return new Cycles.Rates(regenerations, Cubic.fromLog(hardDays), litres ? Cubic.fromLog(hardLitres) : 0,
                 Math.max(0, overrides), 1);
@@ -128,29 +123,44 @@ final class MeterRates {
 
     /** The hard days of {@link #of} alone, for searches. */
     double hardDays(double callLitres, double spareLitres) {
-        int stride = stride(callLitres);
-        double place = callLitres / table.step() / stride;
-        int first = reached((int) place - 1, stride);
-        Cubic along = Cubic.at(place - first);
-        double spare = Math.min(spareLitres / table.step(), width + MARGIN);
-        int from = Math.min(Math.max(0, (int) spare - 1), width);
-        Cubic across = Cubic.at(spare - from);
+        Place at = place(callLitres, spareLitres);
         double log = 0;
         for (int i = 0; i < Cubic.POINTS; i++) {
-            Column column = column((first + i) * stride);
-            log += along.weight(i) * (across.a() * hardDays(column, from) + across.b() * hardDays(column, from + 1)
-                    + across.c() * hardDays(column, from + 2) + across.d() * hardDays(column, from + 3));
+            log += at.along.weight(i) * logHardDays(column((at.first + i) * at.stride), at);
         }
         return Cubic.fromLog(log);
     }
 
-    /** The first point of four, once all are reached. */
-    private int reached(int first, int stride) {
+    private double logHardDays(Column column, Place at) {
+        Cubic across = at.across;
+        return across.a() * hardDays(column, at.from) + across.b() * hardDays(column, at.from + 1)
+                + across.c() * hardDays(column, at.from + 2) + across.d() * hardDays(column, at.from + 3);
+    }
+
+    /** The points around a rule, once they are reached. */
+    private Place place(double callLitres, double spareLitres) {
+        int stride = stride(callLitres);
+        double count = callLitres / table.step() / stride;
+        int first = (int) count - 1;
         int last = (first + MARGIN) * stride;
         if (last >= points) {
             prepare(Math.max(FIRST_POINTS, 2 * last));
         }
-        return first;
+        double spare = Math.min(spareLitres / table.step(), width + MARGIN);
+        int from = Math.min(Math.max(0, (int) spare - 1), width);
+        return new Place(first, stride, Cubic.at(count - first), from, Cubic.at(spare - from));
+    }
+
+    /**
+     * Where a rule lies between the points.
+     *
+     * @param first of four counts at which the controller calls, in strides
+     * @param stride points from one to the next
+     * @param along between them
+     * @param from first of four spare volumes, in points
+     * @param across between these
+     */
+    private record Place(int first, int stride, Cubic along, int from, Cubic across) {
     }
 
     /** The more days add up to the count, the smoother all is along it: points a quarter of a standard deviation apart are enough. */

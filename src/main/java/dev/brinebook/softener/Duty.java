@@ -85,8 +85,8 @@ public record Duty(WaterAnalysis water, CompensatedHardness hardness, Demand dem
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 
-    /** Whether the level of use is as uncertain as people alone leave it. */
-    public boolean useIsGuessed() {
+    /** Whether the level of use is known no better than from the number of people. */
+    public boolean useIsHardlyKnown() {
         return demand.model().change().levelSpread() >= UseChange.LEVEL_SPREAD_OF_PEOPLE_ALONE;
     }
 

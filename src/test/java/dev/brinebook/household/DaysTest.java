@@ -13,15 +13,6 @@ class DaysTest {
     /** 1 January 2025 was a Wednesday. */
     private static final LocalDate WEDNESDAY = LocalDate.of(2025, 1, 1);
 
-    /** Mean 200, standard deviation of the sample 141.42, over the root of two: the textbook standard error of a mean. */
-    @Test
-    void tellsHowSureTheirMeanIs() {
-        LocalDate first = LocalDate.of(2026, 1, 1);
-        assertEquals(0.5, Days.series(first, 100, 300).standardErrorShare(), 1e-12);
-        assertEquals(0, Days.series(first, 100).standardErrorShare());
-        assertEquals(0, Days.series(first, 0, 0).standardErrorShare());
-    }
-
     @Test
     void keepsItsOwnCopy() {
         double[] uses = {1, 2, 6};

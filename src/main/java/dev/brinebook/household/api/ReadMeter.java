@@ -17,6 +17,7 @@ import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.HighDay;
+import dev.brinebook.household.HighDays;
 import dev.brinebook.household.HouseholdFit;
 import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
@@ -107,8 +108,8 @@ public final class ReadMeter {
         MeteredDays like = estimate.latest(days);
         HouseholdFit fit = HouseholdFit.of(like, asked.people() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(asked.people() * country.usePerPersonLitres()));
-        List<HighDay> highDays = Stream.concat(like == days ? Stream.of() : HouseholdFit.of(days.until(
-                (int) ChronoUnit.DAYS.between(days.firstDate(), like.firstDate())), OptionalDouble.empty()).highDays().stream(),
+        int before = (int) ChronoUnit.DAYS.between(days.firstDate(), like.firstDate());
+        List<HighDay> highDays = Stream.concat(before == 0 ? Stream.of() : HighDays.of(days.until(before)).days().stream(),
                 fit.highDays().stream()).toList();
         HouseholdRequest forecast = forecast(like, fit, asked.people(), units, explanation);
         if (history.nightFlow().unceasing().isPresent()) {

@@ -84,9 +84,9 @@ public record MeteringWorthAnswer(
             return Message.of("A meter saves no salt over a clock that is set right.");
         }
         return low.compareTo(high) == 0 ? Message.of("A meter saves {0} % of the salt of a clock that is set right.", high)
-                : duty.useIsGuessed()
+                : duty.useIsHardlyKnown()
                 ? Message.of("A meter saves {0} to {1} % of the salt of a clock that is set right: less if somebody sets the clock again"
-                        + " every season, more if it is set once for a use that nobody has measured.", low, high)
+                        + " every season, more if it is set once and the use is hardly known.", low, high)
                 : Message.of("A meter saves {0} to {1} % of the salt of a clock that is set right: less if somebody sets the clock again"
                         + " every season, more if it is set once and left.", low, high);
     }
