@@ -144,7 +144,7 @@ final class VerdictInWords {
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.worth().isPresent()
                 && !(over.savedPerYearOverSeasonal().getAsDouble() > 0)).ifPresent(over -> changes.add(Message.of("It saves nothing over a"
                 + " clock that somebody sets again every season.")));
-        if (duty.useIsGuessed()) {
+        if (duty.useIsHardlyKnown()) {
             changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
         }
         return List.copyOf(changes);
