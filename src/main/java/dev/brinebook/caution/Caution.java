@@ -22,7 +22,7 @@ import java.util.Set;
  *
  * <p>Each names the key of its source: [NSDWR], [IL-604], [TRADE-EFFICIENT], [NDSU-WQ1031], [NH-DWGB-3-8],
  * [CP-RESIN-CARE], [DAVIS], [DAVIS-CORNWELL], [NEB-G1491], [TEN-STATES], [WCP-2023], [EPA-822-R-03-006], [WHO-GDWQ],
- * [CP-POTASSIUM], [EPA-600-R-98-044] against [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [CP-CYCLE], [CP-INSTALLATION],
+ * [CP-POTASSIUM], [EPA-600-R-98-044] against [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [EN-1717], [CP-CYCLE], [CP-INSTALLATION],
  * [WCP-2016], [IPC-E103], [CP-NIGHT-FLOW], [USGS-HARDNESS], [CP-WATER-TESTS], [CP-TANKS], [SM1030E], [HEM-2254],
  * [CP-CHLORINE-IRON], [REU-2016-PERSON].
  */
@@ -100,6 +100,8 @@ public enum Caution implements Worded {
     DRAIN_AIR_GAP(INFO, INSTALLER, "NJ-PLUMBING", "The drain line needs an air gap of twice its opening and at least one inch, never"
             + " a direct connection: the local plumbing code decides.", "The drain line needs an air gap of twice its opening and"
             + " at least 25 mm, never a direct connection: the local plumbing code decides."),
+    DRAIN_AIR_GAP_EUROPE(INFO, INSTALLER, "EN-1717", "The drain line needs an air gap of three times its inner diameter,"
+            + " never a direct connection: the local rules decide."),
     LOCAL_CODE_DECIDES(INFO, AUTHORITY, "CP-INSTALLATION", "Plumbing and electrical codes and licensed practice decide over any"
             + " figure given here."),
     UNSOFTENED_TAPS(INFO, CUSTOMER, "CP-INSTALLATION", "Outdoor taps, and the kitchen cold tap where wanted, are left unsoftened."),
@@ -112,8 +114,8 @@ public enum Caution implements Worded {
             + " study tuning the settings alone cut chloride by 27 % on average, replacing the softener by 47 %."),
     EFFICIENCY_NOT_CERTIFIED(INFO, AUTHORITY, "CA-HSC-116785", "The salt efficiency is a computed estimate, never a certification.");
 
-    /** What goes with every advice on a softener that is to be installed or opened. */
-    public static final List<Caution> OF_INSTALLATION = List.of(DRAIN_AIR_GAP, POWER_AND_PRESSURE, UNSOFTENED_TAPS,
+    /** What goes with every advice on a softener that is to be installed or opened, besides the air gap of its drain. */
+    public static final List<Caution> OF_INSTALLATION = List.of(POWER_AND_PRESSURE, UNSOFTENED_TAPS,
             LOCAL_CODE_DECIDES);
     /** What goes with every discharge of brine whose way is not known. */
     public static final List<Caution> OF_DISCHARGE = List.of(SEPTIC_SYSTEM, SEWER_SALT_LIMITS);

@@ -1,29 +1,42 @@
 package dev.brinebook.household;
 
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.wording.Worded;
 
-/** Where a household lives, for what a person uses indoors when nothing else is known. */
-public enum Country {
+/** Where a household lives: what a person uses indoors when nothing else is known, units, prices and rules go by it. */
+public enum Country implements Worded {
     /**
      * Source: [REU-2016-PERSON] 58.6 gal, taken as 60. Rival readings: 75 gal is the traditional planning figure;
      * [USGS-2017-1131] has 82 gal with outdoor use.
      */
-    UNITED_STATES(60 * Exact.US_GALLON_LITRES, "REU-2016-PERSON"),
+    UNITED_STATES("the United States", 60 * Exact.US_GALLON_LITRES, "REU-2016-PERSON"),
     /** Source: [BDEW] 121 L in 2023. */
-    GERMANY(121, "BDEW"),
+    GERMANY("Germany", 121, "BDEW"),
     /** Source: [SDES-2022] 149 L in 2020, small businesses on the same supply included. */
-    FRANCE(149, "SDES-2022"),
+    FRANCE("France", 149, "SDES-2022"),
     /** Source: [EST-2013] 142 L. */
-    UNITED_KINGDOM(142, "EST-2013"),
+    UNITED_KINGDOM("the United Kingdom", 142, "EST-2013"),
     /** Source: [EEA] 144 L. */
-    EUROPEAN_UNION(144, "EEA");
+    EUROPEAN_UNION("the European Union", 144, "EEA");
 
+    private final String words;
     private final double usePerPersonLitres;
     private final String sourceKey;
 
-    Country(double usePerPersonLitres, String sourceKey) {
+    Country(String words, double usePerPersonLitres, String sourceKey) {
+        this.words = words;
         this.usePerPersonLitres = usePerPersonLitres;
         this.sourceKey = sourceKey;
+    }
+
+    /** {@code given}, or the United States. */
+    public static Country orAssumed(Country given) {
+        return given == null ? UNITED_STATES : given;
+    }
+
+    @Override
+    public String words() {
+        return words;
     }
 
     /** Indoor use of a person and day. */

@@ -335,6 +335,11 @@ public record DoseChoice(Option best, List<Option> options) {
         return option(softener, saltDoseGramsPerLitre, duty, cost, MeterStart.DELAYED, 0);
     }
 
+    /** The same for a meter of either kind. */
+    public static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost, MeterStart start) {
+        return option(softener, saltDoseGramsPerLitre, duty, cost, start, 0);
+    }
+
     private static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost, MeterStart start,
             double likelyReserveLitres) {
         DosedSoftener dosed = DosedSoftener.designed(softener, saltDoseGramsPerLitre, duty.water().temperatureCelsius());

@@ -52,6 +52,11 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure fullChargeD
         private final String words;
         private final String metricWords;
 
+        /** Whether bed and tank do not suit the flows, whatever is set. */
+        public boolean isOfSize() {
+            return compareTo(CONTINUOUS_FLOW_TOO_HIGH) >= 0;
+        }
+
         Shortcoming(String words, String metricWords) {
             this.words = words;
             this.metricWords = metricWords;

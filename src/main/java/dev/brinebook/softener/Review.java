@@ -37,6 +37,12 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
         return path(found, SetRight.of(found, duty, cost), duty, cost);
     }
 
+    /** No path: a water that must be treated first has no right settings yet. */
+    public static Review none(Found found, Duty duty) {
+        Setup.Year asFound = found.setup().year(duty);
+        return new Review(List.of(), asFound, asFound);
+    }
+
     /** The path from the settings found to a target of the same control. */
     public static Review path(Found found, SetRight target, Duty duty, RunningCost cost) {
         Setup.Year asFound = found.setup().year(duty);

@@ -65,6 +65,11 @@ public final class Sizing {
                 .toList();
     }
 
+    /** A candidate at the dose and settings that cost least. */
+    public static Ranked tried(Candidate candidate, Duty duty, RunningCost cost) {
+        return tried(candidate, duty, cost, OptionalDouble.empty());
+    }
+
     private static Ranked tried(Candidate candidate, Duty duty, RunningCost cost, OptionalDouble saltDoseGramsPerLitre) {
         Optional<DoseChoice> choice = saltDoseGramsPerLitre.isPresent() ? Optional.empty()
                 : Optional.of(DoseChoice.cheapest(candidate.softener(), duty, cost));

@@ -2,26 +2,32 @@ package dev.brinebook.verdict;
 
 import dev.brinebook.payback.AgainstBaseline;
 import dev.brinebook.payback.Alternative;
+import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.YearlyCost;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
+import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.water.Treatment;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What to do about a softener, from the least to the most, each step worth its own money: it is held against the cheapest step
@@ -33,13 +39,14 @@ import java.util.OptionalDouble;
  * Source: [NIST-HB135] incremental ranking of mutually exclusive alternatives by first cost.
  *
  * @param rungs all steps, from the least to the most
+ * @param others improvements and goods that were looked at beside those of the rungs
  * @param verdict the step to take
  * @param treatments what the water needs first, in order; empty where it can be softened as it is
  * @param choice how the dose of the meter on this bed was chosen; absent without a softener
  * @param right the control found, set right; absent without a softener
  * @param worth what that meter saves over the clock set right; absent without a softener
  */
-public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatments, Optional<DoseChoice> choice,
+public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<Treatment> treatments, Optional<DoseChoice> choice,
         Optional<SetRight> right, Optional<MeteringWorth> worth) {
 
     /** Hardness up to which water is soft, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
@@ -49,6 +56,7 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
 
     public Ladder {
         rungs = List.copyOf(rungs);
+        others = List.copyOf(others);
         treatments = List.copyOf(treatments);
     }
 
@@ -68,26 +76,21 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         Climb climb = new Climb(duty, terms, barred);
         Setup asFound = found.setup();
         YearlyTotals year = duty.year(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius()));
-        climb.add(Step.AS_FOUND, option(asFound, year, terms, Step.AS_FOUND, Optional.empty()),
+        climb.add(Step.AS_FOUND, option(asFound, year, terms, terms.outlay(Step.AS_FOUND), Optional.empty()),
                 duty.isServed(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius())));
         boolean byClock = found.policy().byClock();
         SetRight right = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
-        climb.add(Step.SET_RIGHT, option(right.setup(), right.year(), terms, Step.SET_RIGHT, right.everySeason()),
+        climb.add(Step.SET_RIGHT, option(right.setup(), right.year(), terms, terms.outlay(Step.SET_RIGHT), right.everySeason()),
                 right.keepsStandard());
         if (byClock) {
             SetRight meter = SetRight.ofMeter(choice.best());
-            climb.add(Step.CONVERT, option(meter.setup(), meter.year(), terms, Step.CONVERT, Optional.empty()), meter.keepsStandard());
+            climb.add(Step.CONVERT, option(meter.setup(), meter.year(), terms, terms.outlay(Step.CONVERT), Optional.empty()), meter.keepsStandard());
         } else {
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
         }
-        if (start == MeterStart.TWIN) {
-            climb.bar(Step.IMPROVE, Obstacle.TWIN_ALREADY);
-        } else {
-            SetRight twin = SetRight.ofMeter(DoseChoice.atOnce(softener, duty, terms.running(), MeterStart.TWIN));
-            climb.add(Step.IMPROVE, option(twin.setup(), twin.year(), terms, Step.IMPROVE, Optional.empty()), twin.keepsStandard());
-        }
+        improve(climb, choice, duty, terms);
         replace(climb, choice, duty, terms);
-        return new Ladder(climb.rungs(), Verdict.of(climb), treatments, Optional.of(choice), Optional.of(right), Optional.of(worth));
+        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb), treatments, Optional.of(choice), Optional.of(right), Optional.of(worth));
     }
 
     /** The steps where no softener is there yet, and one was chosen. */
@@ -96,8 +99,8 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         Climb climb = new Climb(duty, terms, barred(duty, treatments));
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
         SetRight set = SetRight.ofMeter(chosen);
-        climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, Step.REPLACE, Optional.empty()), set.keepsStandard() && fits);
-        return new Ladder(climb.rungs(), Verdict.of(climb), treatments, Optional.empty(), Optional.empty(), Optional.empty());
+        climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, terms.outlay(Step.REPLACE), Optional.empty()), set.keepsStandard() && fits);
+        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb), treatments, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static Map<Step, Rung> barred(Duty duty, List<Treatment> treatments) {
@@ -109,24 +112,63 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         return barred;
     }
 
-    /** The smallest standard bed that is large enough, where this one is not. */
+    private static void improve(Climb climb, DoseChoice choice, Duty duty, Terms terms) {
+        Improvements improvements = new Improvements(choice.best(), duty, terms.running());
+        climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
+            Rung.What what = Rung.What.of(improved.improvement());
+            return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set.setup(), set.year(), terms,
+                    terms.outlay(improved.improvement()), Optional.empty()), lacks(set.setup(), set.keepsStandard(), improved.obstacle())))
+                    .orElseGet(() -> Rung.barred(Step.IMPROVE, what, improved.obstacle().orElseThrow()));
+        }).toList());
+    }
+
+    /** The best of the goods; without any the smallest standard bed that is large enough, where this one is not. */
     private static void replace(Climb climb, DoseChoice choice, Duty duty, Terms terms) {
+        if (!terms.goods().isEmpty()) {
+            climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, duty, terms)).toList());
+        }
+        if (climb.rungs.containsKey(Step.REPLACE) && climb.rung(Step.REPLACE).serves()) {
+            return;
+        }
         if (climb.serves()) {
-            climb.bar(Step.REPLACE, Obstacle.LARGE_ENOUGH);
+            if (terms.goods().isEmpty()) {
+                climb.bar(Step.REPLACE, Obstacle.LARGE_ENOUGH);
+            }
             return;
         }
         Optional<SetRight> larger = ServiceRemedy.largerBed(choice.best().dosed().softener(), duty, terms.running())
                 .map(SetRight::ofMeter);
         if (larger.isPresent()) {
-            climb.add(Step.REPLACE, option(larger.get().setup(), larger.get().year(), terms, Step.REPLACE, Optional.empty()), true);
-        } else {
+            climb.add(Step.REPLACE, option(larger.get().setup(), larger.get().year(), terms, terms.outlay(Step.REPLACE),
+                    Optional.empty()), true);
+        } else if (terms.goods().isEmpty()) {
             climb.bar(Step.REPLACE, Obstacle.NONE_LARGE_ENOUGH);
         }
     }
 
-    private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Step step,
+    private static Rung replaced(Climb climb, Sizing.Candidate goods, Duty duty, Terms terms) {
+        Sizing.Ranked tried = Sizing.tried(goods, duty.forAnyBed(), terms.running());
+        SetRight set = SetRight.ofMeter(tried.option());
+        boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
+        return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set.setup(), set.year(), terms, terms.outlay(goods),
+                Optional.empty()), lacks(set.setup(), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
+    }
+
+    private static List<Obstacle> lacks(Setup setup, boolean keepsStandard, Optional<Obstacle> obstacle) {
+        List<Obstacle> lacks = new ArrayList<>();
+        if (!keepsStandard) {
+            lacks.add(Obstacle.RUNS_HARD);
+        }
+        if (!setup.softener().holdsEndPoint(setup.countedDoseGramsPerLitre())) {
+            lacks.add(Obstacle.LEAKS);
+        }
+        obstacle.ifPresent(lacks::add);
+        return lacks;
+    }
+
+    private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Optional<Outlay> outlay,
             Optional<MeteringWorth.Control> everySeason) {
-        return new Rung.Option(setup, year, terms.running().ofYear(year), terms.outlay(step), everySeason);
+        return new Rung.Option(setup, year, terms.running().ofYear(year), outlay, everySeason);
     }
 
     /** The way up: each step against the cheapest below it that serves. */
@@ -135,7 +177,8 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         private final Terms terms;
         private final Spread spread;
         private final Map<Step, Rung> rungs;
-        private final Map<Step, double[]> costs = new EnumMap<>(Step.class);
+        private final List<Rung> others = new ArrayList<>();
+        private final Map<Rung.Option, double[]> costs = new IdentityHashMap<>();
         private Rung asFound;
         private Rung taken;
 
@@ -150,24 +193,41 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
         }
 
         void add(Step step, Rung.Option option, boolean keepsStandard) {
-            List<Obstacle> lacks = new ArrayList<>();
-            if (!keepsStandard) {
-                lacks.add(Obstacle.RUNS_HARD);
-            }
-            if (!option.setup().softener().holdsEndPoint(option.setup().countedDoseGramsPerLitre())) {
-                lacks.add(Obstacle.LEAKS);
-            }
-            costs.put(step, spread.costs(option.setup()));
+            put(rung(step, Rung.What.ONLY, option, lacks(option.setup(), keepsStandard, Optional.empty())));
+        }
+
+        /** The one of them that is worth most over what is below, of those that serve; the rest are kept beside. */
+        void addBest(List<Rung> one) {
+            Rung best = one.stream().max(Comparator.comparing(Rung::serves)
+                    .thenComparing(rung -> rung.overBelow().filter(Increment::pays).isPresent())
+                    .thenComparing(rung -> rung.option().isPresent())
+                    .thenComparingDouble(rung -> rung.overBelow().map(Climb::worth).orElse(Double.NEGATIVE_INFINITY))).orElseThrow();
+            one.stream().filter(rung -> rung != best).forEach(others::add);
+            put(best);
+        }
+
+        private static double worth(Increment over) {
+            return over.pays() ? over.worth().orElseThrow().netPresentValue() : over.worthUpTo();
+        }
+
+        /** A step against what is below it, which is not taken yet. */
+        Rung rung(Step step, Rung.What what, Rung.Option option, List<Obstacle> lacks) {
             Rung base = taken != null ? taken : asFound;
             Optional<Increment> overBelow = base == null ? Optional.empty() : Optional.of(increment(step, option, base));
             Optional<Increment> overAsFound = asFound == null ? Optional.empty()
                     : base == asFound ? overBelow : Optional.of(increment(step, option, asFound));
-            Rung rung = new Rung(step, Optional.of(option), lacks, overBelow, overAsFound);
-            rungs.put(step, rung);
-            if (step == Step.AS_FOUND) {
+            return new Rung(step, what, Optional.of(option), lacks, overBelow, overAsFound);
+        }
+
+        private void put(Rung rung) {
+            rungs.put(rung.step(), rung);
+            if (rung.step() == Step.AS_FOUND) {
                 asFound = rung;
+                Rung none = rungs.get(Step.NONE_NEEDED);
+                rungs.put(Step.NONE_NEEDED, new Rung(Step.NONE_NEEDED, none.what(), Optional.empty(), none.obstacles(), Optional.empty(),
+                        Optional.of(withoutSoftening(rung.option().orElseThrow()))));
             }
-            if (rung.serves() && (taken == null || isWorthIt(overBelow.orElseThrow(), taken))) {
+            if (rung.serves() && (taken == null || isWorthIt(rung.overBelow().orElseThrow(), taken))) {
                 taken = rung;
             }
         }
@@ -185,8 +245,21 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
                     ? Optional.of(AgainstBaseline.of(alternative(step, option), alternative(base.step(), other), terms.horizonYears(),
                             terms.prices())) : Optional.empty();
             OptionalDouble chance = worth.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Spread.chance(saved,
-                    spread.ofSaving(costs.get(step), costs.get(base.step())), worth.get().investment() / terms.worthToday(1)));
+                    spread.ofSaving(costs(option), costs(other)), worth.get().investment() / terms.worthToday(1)));
             return new Increment(base.step(), saved, seasonal, terms.worthToday(saved), worth, chance);
+        }
+
+        /** Nothing is used and nothing bought; what hard water does has no price. */
+        private Increment withoutSoftening(Rung.Option option) {
+            double saved = option.costPerYear();
+            return new Increment(Step.AS_FOUND, saved, OptionalDouble.empty(), terms.worthToday(saved), Optional.of(AgainstBaseline.of(
+                    new Alternative(Step.NONE_NEEDED.name(), Outlay.NONE, YearlyCost.of(new YearlyUse(0, 0, 0, 0), terms.prices())),
+                    alternative(Step.AS_FOUND, option), terms.horizonYears(), terms.prices())),
+                    OptionalDouble.of(saved > 0 ? 1 : 0));
+        }
+
+        private double[] costs(Rung.Option option) {
+            return costs.computeIfAbsent(option, one -> spread.costs(one.setup()));
         }
 
         private Alternative alternative(Step step, Rung.Option option) {

@@ -12,7 +12,13 @@ public enum Obstacle implements Worded {
     LARGE_ENOUGH("the softener is large enough"),
     NONE_LARGE_ENOUGH("no standard size is large enough"),
     RUNS_HARD("hard water passes on more days than the service standard allows"),
-    LEAKS("more hardness leaks through than the end point allows");
+    LEAKS("more hardness leaks through than the end point allows"),
+    NO_LARGER_SIZE("no standard size is larger"),
+    NO_FULL_WATER_TEST("only a test of sodium or dissolved solids tells what it would change"),
+    COUNTER_CURRENT_ALREADY("the brine is drawn against the direction of service already"),
+    SOME_HARDNESS_STAYS("the water keeps some hardness"),
+    COLD_WATER_STAYS_HARD("cold water stays hard"),
+    DOES_NOT_FIT("its size does not suit the flows, or its tank the backwash");
 
     private final String words;
 

@@ -11,12 +11,13 @@ import java.util.Optional;
  * A step of the ladder, in this household.
  *
  * @param step which
+ * @param what which improvement or which of the goods, where the step is one of several
  * @param option what it comes to; absent where it cannot be taken
  * @param obstacles why it cannot be taken, or what it lacks
  * @param overBelow what it is worth over the cheapest step below it that keeps to the service standard
  * @param overAsFound what it is worth over the softener as found
  */
-public record Rung(Step step, Optional<Option> option, List<Obstacle> obstacles, Optional<Increment> overBelow,
+public record Rung(Step step, What what, Optional<Option> option, List<Obstacle> obstacles, Optional<Increment> overBelow,
         Optional<Increment> overAsFound) {
 
     /**
@@ -32,12 +33,35 @@ public record Rung(Step step, Optional<Option> option, List<Obstacle> obstacles,
             Optional<MeteringWorth.Control> everySeason) {
     }
 
+    /**
+     * Which of several.
+     *
+     * @param improvement which improvement
+     * @param goods which of the shop's goods, by its name
+     */
+    public record What(Optional<Improvement> improvement, Optional<String> goods) {
+
+        static final What ONLY = new What(Optional.empty(), Optional.empty());
+
+        static What of(Improvement improvement) {
+            return new What(Optional.of(improvement), Optional.empty());
+        }
+
+        static What of(String goods) {
+            return new What(Optional.empty(), Optional.of(goods));
+        }
+    }
+
     public Rung {
         obstacles = List.copyOf(obstacles);
     }
 
     static Rung barred(Step step, Obstacle... obstacles) {
-        return new Rung(step, Optional.empty(), List.of(obstacles), Optional.empty(), Optional.empty());
+        return barred(step, What.ONLY, obstacles);
+    }
+
+    static Rung barred(Step step, What what, Obstacle... obstacles) {
+        return new Rung(step, what, Optional.empty(), List.of(obstacles), Optional.empty(), Optional.empty());
     }
 
     /** Whether it can be taken and keeps to what every step is held to. */

@@ -14,8 +14,8 @@ public enum Step implements Worded {
     SET_RIGHT("correct the settings"),
     /** A metered controller on the same bed. */
     CONVERT("convert to a metered controller"),
-    /** A second bed of the same size, of which one is always in service. */
-    IMPROVE("add a second tank"),
+    /** One of {@link Improvement}. */
+    IMPROVE("improve the softener"),
     /** Another softener. */
     REPLACE("replace the softener");
 

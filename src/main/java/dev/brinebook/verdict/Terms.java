@@ -6,6 +6,8 @@ import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Sizing;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,8 +18,11 @@ import java.util.Optional;
  * @param prices of salt, water and sewer, and how money is carried through the years
  * @param horizonYears years that count
  * @param outlays what a step costs to have, as far as known; correcting settings costs nothing but the visit
+ * @param improvements what an improvement costs to have, as far as known
+ * @param goods what the softener could be replaced by; without prices of their own they are not known to cost anything
  */
-public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
+public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, Map<Improvement, Outlay> improvements,
+        List<Sizing.Candidate> goods) {
 
     /** A valve is expected to last longer; a household stays about so long. */
     public static final int ASSUMED_HORIZON_YEARS = Conversion.ASSUMED_HORIZON_YEARS;
@@ -26,6 +31,13 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) 
         Objects.requireNonNull(prices, "prices");
         Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
         outlays = Map.copyOf(outlays);
+        improvements = Map.copyOf(improvements);
+        goods = List.copyOf(goods);
+    }
+
+    /** Without improvements whose cost is known, and without goods. */
+    public Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
+        this(prices, horizonYears, outlays, Map.of(), List.of());
     }
 
     /** A step that is paid for once, as long as the horizon. */
@@ -41,6 +53,16 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) 
     /** What a step costs to have; empty when it is not known. */
     public Optional<Outlay> outlay(Step step) {
         return step.compareTo(Step.SET_RIGHT) <= 0 ? Optional.of(Outlay.NONE) : Optional.ofNullable(outlays.get(step));
+    }
+
+    /** What an improvement costs to have; empty when it is not known. */
+    Optional<Outlay> outlay(Improvement improvement) {
+        return Optional.ofNullable(improvements.get(improvement));
+    }
+
+    /** What one of the goods costs to have; empty when it is not known. */
+    Optional<Outlay> outlay(Sizing.Candidate goods) {
+        return goods.price().stream().mapToObj(price -> paidOnce(price, 0, horizonYears)).findFirst();
     }
 
     /** What a saving of the first year is worth today over the horizon. */

@@ -8,7 +8,7 @@ import dev.brinebook.assessment.AdviceRange;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.payback.Payback;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.prices.api.ConversionRequest;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.Money;

@@ -1,5 +1,6 @@
 package dev.brinebook.assessment.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -10,8 +11,8 @@ import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.prices.api.ConversionRequest;
-import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.softener.api.ConversionRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
@@ -25,6 +26,7 @@ import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
@@ -76,53 +78,79 @@ public final class Assess {
     }
 
     private static AssessmentAnswer answer(AssessmentRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
-        PricesRequest priced = PricesRequest.orNone(request.prices());
+        LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.ownSewage(duty.water().supply()), explanation);
-        Terms terms = ConversionRequest.terms(request.conversion(), prices);
+        Terms terms = ConversionRequest.terms(request.conversion(), prices, request, given);
         Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
+        warn(assessment, site, units, explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
+        return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, units, explanation)
+                : softened(request, assessment, prices, priced, verdict, units, explanation);
+    }
+
+    /** Without settings: none is right before the water is treated. */
+    private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, AnswerUnits units,
+            Explanation explanation) {
+        return of(assessment, explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(), verdict.action()))), verdict,
+                List.of(), List.of(), null, null, null, null, List.of(), null, null, null, null, null, units, explanation);
+    }
+
+    private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Prices prices, LocalPrices priced,
+            VerdictAnswer verdict, AnswerUnits units, Explanation explanation) {
+        Duty duty = assessment.duty();
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
-        Salt salt = given.found().softener().salt();
+        Softener softener = assessment.found().setup().softener();
+        Salt salt = softener.salt();
         Cycle cycle = assessment.recommended().dosed().cycle();
-        warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
         ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(), prices,
                 priced.currency(), units, explanation) : null;
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
-        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
-        return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
-                HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
-                        "/hardness", explanation),
-                DemandAnswer.of(duty, units, explanation), FitAnswer.of(assessment.fit(), units, "/fit", explanation),
-                assessment.findings().stream().map(finding -> SettingFinding.of(finding, given.found().softener(), duty, units)).toList(),
-                assessment.questions().stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units))
-                        .toList(), settings,
-                DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff",
-                        explanation),
+        return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
+                assessment.findings().stream().map(finding -> SettingFinding.of(finding, softener, duty, units)).toList(),
+                assessment.questions().stream().map(question -> SettingQuestion.of(question, softener, duty, units)).toList(), settings,
+                DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff", explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
-                        duty.water().temperatureCelsius(), units),
-                assessment.readiness().stream().map(ReadinessCheck::of).toList(), steps(units),
+                        duty.water().temperatureCelsius(), units), steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
                 AdviceRangeAnswer.ofTest(assessment, request.conversion(), prices, priced.currency(), units, explanation),
                 AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
                         request.conversion(), prices, priced.currency(), units, explanation),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
-                        ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null,
-                SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
-                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+                        ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
+    }
+
+    private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
+            List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
+            List<Message> commissioning, YearComparison year, ConversionWorth conversion, AdviceRangeAnswer testUncertainty,
+            AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units, Explanation explanation) {
+        Duty duty = assessment.duty();
+        return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
+                duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),
+                FitAnswer.of(assessment.fit(), units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
+                assessment.readiness().stream().map(ReadinessCheck::of).toList(), commissioning, year, conversion, testUncertainty,
+                useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation),
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static String sheet(AssessmentRequest request, Wording language) {
-        return AssessmentSheet.xhtml(answer(request), request.units(), language);
+        return AssessmentSheet.xhtml(answer(request),
+                HomeCountry.units(request.units(), request.household()), language);
     }
 
-    private static void warn(Assessment assessment, SiteRequest site, Explanation explanation) {
+    private static void warn(Assessment assessment, SiteRequest site, AnswerUnits units, Explanation explanation) {
+        explanation.because("/readiness", Message.of("what was seen on site; the drain against the backwash flow, the bore"
+                + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
+                ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
+                : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
         explanation.cautions(assessment.softened().cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS);
         explanation.cautions(Caution.OF_INSTALLATION);
@@ -142,10 +170,6 @@ public final class Assess {
         SettingQuestion.explain(assessment.questions(), "/questions", explanation);
         CycleTable.explain("/cycle", explanation);
         RefillSetting.explain("/refill", salt, explanation);
-        explanation.because("/readiness", Message.of("what was seen on site; the drain against the backwash flow, the bore"
-                + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
-                ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
-                : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
         explanation.because("/commissioning", Message.of("practice of putting a controller into service"), "CP-INSTALLATION");
     }
 

@@ -1,11 +1,12 @@
 package dev.brinebook.assessment.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
-import dev.brinebook.prices.api.ConversionRequest;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.api.CaseRequest;
@@ -26,13 +27,13 @@ public record AssessmentRequest(
         SiteRequest site,
         @Property("Prices of salt, water and service.") PricesRequest prices,
         @Property("Preferences where there is a choice.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {
         SettingsReviewRequest.requireControl(softener, at);
-        ConversionRequest.checkCurrency(conversion, prices, at);
+        ConversionRequest.checkCurrency(conversion, prices, household, at);
     }
 }

@@ -21,8 +21,8 @@ import java.util.stream.Stream;
  * it stands there.
  */
 record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits,
-        List<Row> changes, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
-        List<Caution> cautions) {
+        List<Row> changes, boolean untreated, List<Row> questions, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
+        List<Caution> cautions, List<Caution> otherCautions) {
 
     static final String HTML = "text/html";
     static final String PDF = "application/pdf";
@@ -52,14 +52,15 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
 
     /** The sheet as a page. */
     static String xhtml(AssessmentAnswer answer, AnswerUnits units, Wording language) {
-        Paper paper = AnswerUnits.orDefault(units) == AnswerUnits.METRIC ? Paper.A4 : Paper.LETTER;
+        Paper paper = units == AnswerUnits.METRIC ? Paper.A4 : Paper.LETTER;
         return Sheet.xhtml("assessment", paper, of(answer), language);
     }
 
     private static AssessmentSheet of(AssessmentAnswer answer) {
         return new AssessmentSheet(SheetWords.all(), answer, ladder(answer), water(answer), answer.fit().fits(), changes(answer),
-                settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
-                answer.cautions().stream().map(Caution::of).toList());
+                answer.settings() == null, questions(answer), settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
+                answer.cautions().stream().filter(CautionAnswer::inFront).map(Caution::of).toList(),
+                answer.cautions().stream().filter(caution -> !caution.inFront()).map(Caution::of).toList());
     }
 
     /** The steps that can be taken; a cost that is not given, and what the first step saves, stay empty. */
@@ -101,7 +102,17 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
         }).toList();
     }
 
+    private static List<Row> questions(AssessmentAnswer answer) {
+        return IntStream.range(0, answer.questions().size()).mapToObj(i -> {
+            String at = "/questions/" + i;
+            return Row.of(answer.questions().get(i).question(), new Shown(at + "/why", answer.questions().get(i).why()));
+        }).toList();
+    }
+
     private static List<Row> settings(AssessmentAnswer answer) {
+        if (answer.settings() == null) {
+            return List.of();
+        }
         RecommendedSettings set = answer.settings();
         Stream<Row> rows = Stream.of(setting(Message.of("Hardness"), "hardness", set.hardness(), set),
                 setting(Message.of("Capacity"), "capacity", set.capacity(), set),
@@ -123,6 +134,9 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
     }
 
     private static List<Row> steps(AssessmentAnswer answer) {
+        if (answer.cycle() == null) {
+            return List.of();
+        }
         return IntStream.range(0, answer.cycle().steps().size()).mapToObj(i -> {
             var step = answer.cycle().steps().get(i);
             String at = "/cycle/steps/" + i;

@@ -9,7 +9,7 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.api.MoneyLines;
 import dev.brinebook.payback.api.PaybackFigures;
-import dev.brinebook.prices.api.ConversionRequest;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.wording.Message;

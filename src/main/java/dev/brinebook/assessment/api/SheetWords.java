@@ -31,7 +31,9 @@ enum SheetWords implements Worded {
     SET_INSTEAD("Set instead"),
     WHY("Why"),
     NOTHING_WRONG("No setting was found that should be another."),
+    QUESTIONS("What to read off the control that was found"),
     CAUTIONS("Be careful"),
+    OTHER_CAUTIONS("Also for the file"),
     PLAIN_CAUTION("Softened water holds more sodium or potassium than the water it is made of; a softener does not disinfect"
             + " and does not make an unsafe well safe. All figures are estimates for planning, not a certification: local codes"
             + " and licensed practice decide."),

@@ -32,8 +32,9 @@ public final class EstimatePeakFlow {
     }
 
     private static PeakFlowAnswer answer(PeakFlowRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
+        HomeCountry.of(request.country(), explanation);
         PeakFlowEstimate estimate = estimate(request, explanation);
         explain(explanation);
         PeakForSizing sizing = PeakForSizing.of(estimate, units);

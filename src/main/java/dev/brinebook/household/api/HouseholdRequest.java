@@ -41,8 +41,9 @@ public record HouseholdRequest(
         @Property(value = "Indoor use of a person and day, when no use is measured or people stand beside dailySeries.",
                 min = Demand.MIN_USE_PER_PERSON_LITRES, max = Demand.MAX_USE_PER_PERSON_LITRES, unit = "L",
                 fallback = "that of the country") VolumeQuantity usePerPerson,
-        @Property(value = "Where they live, for what a person uses: 60 gal in the United States, 121 L in Germany, 149 L in France, 142 L"
-                + " in the United Kingdom, 144 L in the European Union.", fallback = "unitedStates", example = "\"germany\"")
+        @Property(value = "Where they live. What a person uses goes by it (60 gal in the United States, 121 L in Germany, 149 L in France,"
+                + " 142 L in the United Kingdom, 144 L in the European Union), and units, currency and prices that are not given, and"
+                + " the rules of the drain.", fallback = "unitedStates", example = "\"germany\"")
         Country country,
         @Property(value = "Mean indoor use of a day, measured.", min = 0, max = Demand.MAX_DAILY_USE_LITRES, unit = "L")
         VolumeQuantity dailyUse,
@@ -112,9 +113,6 @@ public record HouseholdRequest(
             at.add("usePerPerson", Code.INCONSISTENT, Message.of("must be left out unless people are given, alone or beside"
                     + " dailySeries"));
         }
-        if (country != null && (!byPeople || usePerPerson != null)) {
-            at.add("country", Code.INCONSISTENT, Message.of("must be left out unless it decides the use of a person"));
-        }
         if (monthFactors != null && !at.at("monthFactors").here() && !monthFactors.contains(null)
                 && !(relativeMonths().stream().mapToDouble(Double::doubleValue).max().orElse(0) <= UseModel.MAX_MONTH_FACTOR)) {
             at.add("monthFactors", Code.OUT_OF_RANGE, Message.of("must not all be 0, and none may be more than {0}"
@@ -125,6 +123,7 @@ public record HouseholdRequest(
 
     /** The softened demand in SI, with every default told to {@code explanation}. */
     public Demand toDomain(Explanation explanation) {
+        explanation.orDefault("household.country", country, Country.UNITED_STATES);
         double share = softenedShare(explanation);
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, Message.of("{0} {1}", 0, "L"));
         HouseholdFlows flows = HouseholdFlows.of(this, explanation);
@@ -243,7 +242,7 @@ public record HouseholdRequest(
         if (usePerPerson != null) {
             return explanation.orDefault("household.usePerPerson", usePerPerson, 0, Message.verbatim(""));
         }
-        Country home = explanation.orDefault("household.country", country, Country.UNITED_STATES);
+        Country home = Country.orAssumed(country);
         explanation.assume("household.usePerPerson", home == Country.UNITED_STATES
                 ? explanation.inUnits(Message.of("60 gal per person and day"), perPerson(home)) : perPerson(home),
                 country == null ? Origin.DEFAULT : Origin.DERIVED);

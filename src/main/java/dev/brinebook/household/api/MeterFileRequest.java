@@ -13,5 +13,5 @@ public record MeterFileRequest(
                 + " compared with theirs.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
         @Property(value = "Where they live, for what a person uses. Without effect unless people are given.",
                 fallback = "unitedStates", example = "\"germany\"") Country country,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units) {
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 }

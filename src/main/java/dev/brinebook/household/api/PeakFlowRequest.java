@@ -1,5 +1,6 @@
 package dev.brinebook.household.api;
 
+import dev.brinebook.household.Country;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.household.BuildingType;
@@ -22,7 +23,8 @@ public record PeakFlowRequest(
         @Property(value = "Percent of the moments in which water is drawn that the peak is not exceeded in. For the exact and"
                 + " the fitted method.", min = PeakFlowRequest.MIN_PERCENTILE, max = PeakFlowRequest.MAX_PERCENTILE,
                 unit = "%", example = "99", fallback = "99 %") BigDecimal percentile,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units) {
+        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 
     static final double MIN_PERCENTILE = 100 * PeakFlow.MIN_PERCENTILE;
     static final double MAX_PERCENTILE = 100 * PeakFlow.MAX_PERCENTILE;

@@ -94,7 +94,7 @@ public final class ReadMeter {
     }
 
     private static MeterReadingsAnswer answer(ReadRows rows, Kind kind, MeterFileRequest asked) {
-        AnswerUnits units = AnswerUnits.orDefault(asked.units());
+        AnswerUnits units = HomeCountry.units(asked.units(), asked.country());
         Explanation explanation = units.explanation();
         MeterHistory history = history(rows, asked.meter().toDomain(kind, explanation), explanation);
         List<RowNote> notes = Stream.concat(rows.unread().stream(), history.notes().stream())

@@ -1,5 +1,6 @@
 package dev.brinebook.payback.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -10,6 +11,7 @@ import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.payback.Comparison;
 import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.WaterTariff;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.Money;
@@ -45,7 +47,7 @@ public record AlternativesRequest(
                 fallback = "salt counts by weight", example = "2") Integer bagsPerTrip,
         @Property(value = "What is not known exactly.", fallback = "nothing is drawn") UncertaintyRequest uncertainty,
         @Property("Preferences where there is a choice.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets the draws of what is not known exactly; nothing else depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED,
                 fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
@@ -57,7 +59,8 @@ public record AlternativesRequest(
         if (at.at("prices").here()) {
             return;
         }
-        String currency = PricesRequest.orNone(prices).currency().getCurrencyCode();
+        LocalPrices.check(prices, household, at);
+        String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
         for (int i = 0; alternatives != null && i < alternatives.size(); i++) {
             AlternativeRequest one = alternatives.get(i);
             if (one == null) {
@@ -82,7 +85,7 @@ public record AlternativesRequest(
     private static void requireCurrency(Money amount, String currency, String name, Violations at) {
         if (amount != null && amount.unit() != null && !at.at(name).here() && !amount.unit().equals(currency)) {
             at.add(name, Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
-                    + " where prices are left out they are in USD", currency));
+                    + " where prices are left out they are in the money of the country", currency));
         }
     }
 

@@ -1,5 +1,6 @@
 package dev.brinebook.payback.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -16,14 +17,16 @@ import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
 import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
-import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
@@ -57,11 +60,11 @@ public final class CompareAlternatives {
     }
 
     private static AlternativesAnswer answer(AlternativesRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
-        PricesRequest priced = PricesRequest.orNone(request.prices());
+        LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
         Prices prices = priced.toDomain(ownWell, ownWell, explanation);
         int horizon = (int) explanation.orDefault("horizonYears", request.horizonYears(), Conversion.ASSUMED_HORIZON_YEARS,
@@ -70,7 +73,7 @@ public final class CompareAlternatives {
         RunningCost running = new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
         Found found = request.softener().found(given, explanation);
-        Ladder ladder = Ladder.of(found, duty, new Terms(prices, horizon, outlays(request, horizon)));
+        Ladder ladder = Ladder.of(found, duty, terms(request, given, prices, horizon));
         Ways ways = new Ways(request, given, running, found.setup());
         List<Way> all = request.alternatives().stream().map(ways::of).toList();
         int baseline = baseline(request);
@@ -95,21 +98,32 @@ public final class CompareAlternatives {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    /** What the first alternative of a kind costs to have. */
-    private static Map<Step, Outlay> outlays(AlternativesRequest request, int horizonYears) {
+    /** Every alternative as a step of the ladder, with what it costs to have: the first of its kind, and all replacements. */
+    private static Terms terms(AlternativesRequest request, SoftenerCase given, Prices prices, int horizonYears) {
         Map<Step, Outlay> outlays = new EnumMap<>(Step.class);
+        Map<Improvement, Outlay> improvements = new EnumMap<>(Improvement.class);
+        List<Sizing.Candidate> goods = new ArrayList<>();
         for (AlternativeRequest asked : request.alternatives()) {
-            Step step = switch (asked.kind()) {
-                case METERED -> Step.CONVERT;
-                case TWIN_BEDS -> Step.IMPROVE;
-                case REPLACEMENT -> Step.REPLACE;
-                default -> null;
-            };
-            if (step != null) {
-                outlays.putIfAbsent(step, Terms.paidOnce(asked.outlay().investment(), 0, horizonYears));
+            double investment = asked.outlay().investment();
+            Outlay paid = Terms.paidOnce(investment, 0, horizonYears);
+            switch (asked.kind()) {
+                case METERED -> outlays.putIfAbsent(Step.CONVERT, paid);
+                case TWIN_BEDS -> {
+                    if (asked.softener() == null) {
+                        improvements.putIfAbsent(Improvement.SECOND_TANK, paid);
+                    }
+                }
+                case REPLACEMENT -> {
+                    if (asked.softener() != null) {
+                        goods.add(asked.softener().asGoods(investment, request, given));
+                    }
+                }
+                default -> {
+                    // keeps what is there, or takes it away
+                }
             }
         }
-        return outlays;
+        return new Terms(prices, horizonYears, outlays, improvements, goods);
     }
 
     private static int baseline(AlternativesRequest request) {
@@ -119,7 +133,7 @@ public final class CompareAlternatives {
         return request.alternatives().stream().map(AlternativeRequest::name).toList().indexOf(request.baseline());
     }
 
-    private static Bills bills(AlternativesRequest request, PricesRequest priced, Prices prices, Duty duty, int horizon,
+    private static Bills bills(AlternativesRequest request, LocalPrices priced, Prices prices, Duty duty, int horizon,
             Explanation explanation) {
         explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? Message.of("salt counts by weight")
                 : Message.counted("{0} whole bag at a time", "{0} whole bags at a time", request.bagsPerTrip()),
@@ -153,7 +167,7 @@ public final class CompareAlternatives {
         double within = explanation.orDefault("uncertainty.paybackYears", asked.paybackYears(),
                 UncertaintyRequest.ASSUMED_PAYBACK_YEARS, years -> Message.of("{0} years", years));
         double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
-        Currency currency = PricesRequest.orNone(request.prices()).currency();
+        Currency currency = LocalPrices.of(request.prices(), request.household()).currency();
         return UncertainWorthAnswer.of(UncertainWorth.of(comparison, way,
                 inputs.stream().map(one -> new UncertainInput(one.input(), one.factor())).toList(), draws, enough,
                 PreferencesRequest.seed(request.seed())), within, currency);

@@ -1,12 +1,13 @@
 package dev.brinebook.payback.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
-import dev.brinebook.prices.api.ConversionRequest;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
@@ -40,7 +41,7 @@ public record ConversionPaybackRequest(
         @Property("Prices of salt, water and visits, their growth and the discount rate.") PricesRequest prices,
         @Property("Preferences: the first day of the year tried, the capacities to count with, the reserve of a meter that"
                 + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
@@ -68,7 +69,7 @@ public record ConversionPaybackRequest(
             at.add("asFound", Code.MISSING, Message.of("asFound is missing: give it and converted, or {0}",
                     String.join(", ", TO_TRY)));
         }
-        ConversionRequest.checkCurrency(conversion, prices, at);
+        ConversionRequest.checkCurrency(conversion, prices, household, at);
     }
 
     /** Whether two controls are to be tried, rather than two years' use compared. */

@@ -1,5 +1,6 @@
 package dev.brinebook.payback.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -9,7 +10,8 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
-import dev.brinebook.prices.api.ConversionRequest;
+import dev.brinebook.softener.api.ConversionRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Duty;
@@ -53,9 +55,9 @@ public final class EstimatePayback {
     }
 
     private static ConversionPaybackAnswer answer(ConversionPaybackRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
-        PricesRequest pricesRequest = PricesRequest.orNone(request.prices());
+        LocalPrices pricesRequest = LocalPrices.of(request.prices(), request.household());
         Currency currency = pricesRequest.currency();
         Prices prices = pricesRequest.toDomain(ownWell(request), ownWell(request), explanation);
         Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
@@ -104,7 +106,7 @@ public final class EstimatePayback {
         if (years.asFound().totals().hardDays() > most || years.converted().totals().hardDays() > most) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        Terms terms = ConversionRequest.terms(request.conversion(), prices);
+        Terms terms = ConversionRequest.terms(request.conversion(), prices, request, given);
         Ladder ladder = Ladder.of(asFound, duty, terms);
         MeteringWorthAnswer overClock = ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, currency, units,
                 "/overClockSetRight", explanation)).orElse(null);

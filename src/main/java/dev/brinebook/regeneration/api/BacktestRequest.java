@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -24,7 +25,7 @@ public record BacktestRequest(
                 + " better.", required = true) SeriesRequest days,
         @Property("Preferences: the capacities to count with; where the control has no reserve, the service standard that sets it.")
         PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
                 min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 

@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -93,8 +94,9 @@ public final class BacktestSettings {
     }
 
     private static BacktestAnswer answer(BacktestRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         MeteredDays days = softened(request);

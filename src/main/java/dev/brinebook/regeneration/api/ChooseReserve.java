@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -58,7 +59,7 @@ public final class ChooseReserve {
     }
 
     private static ReserveAnswer answer(ReserveChoiceRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();

@@ -1,5 +1,7 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.Country;
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -26,7 +28,8 @@ public record CycleDesignRequest(
                 max = CycleDesignRequest.MAX_REGENERATIONS_PER_YEAR, example = "80", fallback = "none: no year is added up")
         BigDecimal regenerationsPerYear,
         @Property("Preferences, of which the capacities to count with are used.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units) {
+        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 
     /** More than five a day is no softener that works. */
     static final double MAX_REGENERATIONS_PER_YEAR = 2000;

@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -46,8 +47,9 @@ public final class DesignCycle {
     }
 
     private static CycleDesignAnswer answer(CycleDesignRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
         CapacityTable table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation);
         Softener softener = request.softener().toDomain(table, explanation);
         double dose = request.softener().doseGramsPerLitre(explanation);
@@ -160,7 +162,7 @@ public final class DesignCycle {
     }
 
     private static void cautions(CycleDesign design, Explanation explanation) {
-        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.DRAIN_AIR_GAP, Caution.LOCAL_CODE_DECIDES,
+        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES,
                 Caution.SEWER_SALT_LIMITS, Caution.EFFICIENCY_NOT_CERTIFIED);
         if (design.waterTemperatureCelsius() < WaterCautions.COLD_CELSIUS) {
             explanation.caution(Caution.COLD_WATER);

@@ -1,10 +1,11 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
-import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.Effort;
 import dev.brinebook.regeneration.Outcome;
@@ -33,13 +34,14 @@ import java.util.OptionalInt;
  *
  * @param given the household and its softener
  * @param tried each policy, in the order asked
+ * @param prices prices of salt and water
  * @param store the brine tank
  * @param units the units of the answer
  * @param seed what set the order of the days
  * @param years years to simulate beside, if any
  * @param explanation what was told so far
  */
-record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUnits units, long seed,
+record Foreseen(SoftenerCase given, List<Tried> tried, LocalPrices prices, SaltStore store, AnswerUnits units, long seed,
         OptionalInt years, Explanation explanation) {
 
     /** Most dates that a file lists: eight policies that regenerate every night for three years fit. */
@@ -55,14 +57,16 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
     }
 
     static Foreseen of(ScheduleRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
         Duty duty = given.duty();
         double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1,
                 share -> Message.of("{0}", share));
+        LocalPrices prices = LocalPrices.of(request.prices(), request.household());
         SaltStore store = request.softener().saltStore(
-                PricesRequest.orNone(request.prices()).bagKilograms(explanation), explanation);
+                prices.bagKilograms(explanation), explanation);
         List<Tried> tried = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
             Explanation own = units.explanation();
@@ -74,7 +78,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, SaltStore store, AnswerUn
             tried.add(new Tried(asked.title(), hour, Simulation.simulate(
                     new Trial(duty.days(), duty.loadMgPerL(), regeneration, left), policy)));
         }
-        return new Foreseen(given, tried, store, units,
+        return new Foreseen(given, tried, prices, store, units,
                 PreferencesRequest.seed(request.seed()),
                 request.years() == null ? OptionalInt.empty() : OptionalInt.of(request.years()), explanation);
     }

@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -26,7 +27,7 @@ public record ReserveChoiceRequest(
                 + " day, the rule of thumb, what a day stays below with probability 0.90 and 0.99, and the largest and the mean of the"
                 + " same weekday in the last four weeks") List<ReserveRequest> rules,
         @Property("Preferences: the service standard, the step of a reserve, the capacities to count with.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
                 min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 

@@ -8,7 +8,6 @@ import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.regeneration.Outcome;
@@ -106,18 +105,18 @@ public final class ScheduleRegeneration {
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()),
                 units.capacity(regeneration.capacityGrams()), units.mass(regeneration.saltGrams() / 1000),
                 units.volume(regeneration.waterLitres()), policies, comparisons,
-                overClock(foreseen.given(), units, explanation), explanation.cautions(),
+                overClock(foreseen, units, explanation), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static MeteringWorthAnswer overClock(SoftenerCase given, AnswerUnits units, Explanation explanation) {
+    private static MeteringWorthAnswer overClock(Foreseen foreseen, AnswerUnits units, Explanation explanation) {
+        SoftenerCase given = foreseen.given();
         Duty duty = given.duty();
-        PricesRequest usual = PricesRequest.orNone(null);
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
-        Prices prices = usual.toDomain(ownWell, ownWell, explanation);
+        Prices prices = foreseen.prices().toDomain(ownWell, ownWell, explanation);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
         return MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
-                usual.currency(), units, "/meterOverClockSetRight", explanation);
+                foreseen.prices().currency(), units, "/meterOverClockSetRight", explanation);
     }
 
     private static YearlyTotals expected(Duty duty, Outcome outcome) {

@@ -1,5 +1,6 @@
 package dev.brinebook.regeneration.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -8,6 +9,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.regeneration.SimulatedYears;
@@ -36,14 +38,15 @@ public record ScheduleRequest(
                 min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
         @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
                 example = "1") BigDecimal chargeLeftShare,
-        @Property("Prices; of these the size of a bag of salt is used.") PricesRequest prices,
+        @Property("Prices of salt and water, and the size of a bag of salt.") PricesRequest prices,
         @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {
+        LocalPrices.check(prices, household, at);
         boolean measured = household != null && household.dailySeries() != null;
         if (measured && days != null) {
             at.add("days", Code.INCONSISTENT, hasOwnDays());

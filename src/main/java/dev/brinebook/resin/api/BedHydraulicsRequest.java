@@ -1,5 +1,7 @@
 package dev.brinebook.resin.api;
 
+import dev.brinebook.household.Country;
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -38,7 +40,8 @@ public record BedHydraulicsRequest(
         @Property(value = "Short peaks, to hold against the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
                 max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the flows of the"
                 + " guides are worked out") FlowQuantity peakFlow,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units)
+        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
 
     static final double MAX_CRUSHED_PERCENT = 100 * Packing.MAX_CRUSHED_SHARE;

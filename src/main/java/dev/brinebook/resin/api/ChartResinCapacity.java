@@ -1,5 +1,6 @@
 package dev.brinebook.resin.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -41,8 +42,9 @@ public final class ChartResinCapacity {
     }
 
     private static ResinCapacityAnswer answer(ResinCapacityRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
+        HomeCountry.of(request.country(), explanation);
         WaterAnalysis water = request.water().toDomain(explanation);
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         List<Double> doses = request.dosesGramsPerLitre(explanation);

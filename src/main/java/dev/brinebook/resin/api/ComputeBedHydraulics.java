@@ -1,5 +1,6 @@
 package dev.brinebook.resin.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -41,8 +42,9 @@ public final class ComputeBedHydraulics {
     }
 
     private static BedHydraulicsAnswer answer(BedHydraulicsRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
         BedHydraulics hydraulics = hydraulics(request, units, explanation);
         BedDuty duty = duty(request, units, explanation);
         BedLimit lasting = BedLimit.of(hydraulics.cleanContinuousBounds(), hydraulics.crushedContinuousBounds(), units);
@@ -156,7 +158,7 @@ public final class ComputeBedHydraulics {
         BedFlowLine.explain(units, explanation);
         BedLimit.explain(units, explanation);
         BedBackwash.explain(duty, units, explanation);
-        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.DRAIN_AIR_GAP, Caution.LOCAL_CODE_DECIDES);
+        explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
         if (hydraulics.temperatureCelsius() < WaterCautions.COLD_CELSIUS) {
             explanation.caution(Caution.COLD_WATER);
         }

@@ -1,5 +1,7 @@
 package dev.brinebook.resin.api;
 
+import dev.brinebook.household.Country;
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
@@ -36,7 +38,8 @@ public record ResinCapacityRequest(
         List<SaltDoseQuantity> saltDoses,
         @Property("Preferences, of which capacityTable, resinEfficiency and endPoint are used: table and column stand side"
                 + " by side whatever capacityMethod says.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units)
+        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
 
     private static final int LOWEST_POUNDS_PER_CUBIC_FOOT = 3;
@@ -56,7 +59,7 @@ public record ResinCapacityRequest(
     /** The doses in the order given, g/L, told to {@code explanation}. */
     List<Double> dosesGramsPerLitre(Explanation explanation) {
         if (saltDoses == null) {
-            explanation.assume("saltDoses", usualDoses(AnswerUnits.orDefault(units)), Origin.DEFAULT);
+            explanation.assume("saltDoses", usualDoses(HomeCountry.units(units, country)), Origin.DEFAULT);
             return IntStream.rangeClosed(LOWEST_POUNDS_PER_CUBIC_FOOT, HIGHEST_POUNDS_PER_CUBIC_FOOT)
                     .mapToObj(pounds -> saltOrDefault().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)))
                     .toList();

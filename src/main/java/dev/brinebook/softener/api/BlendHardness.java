@@ -1,5 +1,6 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.FigureAnswer;
@@ -50,7 +51,7 @@ public final class BlendHardness {
     }
 
     private static BlendingAnswer answer(BlendingRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.orDefault("leakageHardness", request.leakageHardness(),

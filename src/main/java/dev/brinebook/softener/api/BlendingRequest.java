@@ -1,5 +1,6 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -28,7 +29,7 @@ public record BlendingRequest(
         @Property(value = "Hardness that passes the softener itself.", min = 0, max = Hardness.MAX_MG_PER_L, unit = "mg/L",
                 fallback = "0 gpg") HardnessQuantity leakageHardness,
         @Property("Preferences, of which the capacities to count with are used.") PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units)
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
 
     @Override

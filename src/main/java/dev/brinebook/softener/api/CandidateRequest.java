@@ -2,6 +2,7 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -15,8 +16,10 @@ import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.wording.Message;
+import java.util.OptionalDouble;
 
 @About("A softener to choose from. Give its resin volume, or the capacity on its nameplate.")
 public record CandidateRequest(
@@ -60,6 +63,19 @@ public record CandidateRequest(
     /** New resin, with the way of the brine that this valve leads it. */
     public ResinState resinState() {
         return brineDirection == null ? ResinState.NEW : new ResinState(ResinState.NEW.resin(), brineDirection);
+    }
+
+    /**
+     * One of the goods to replace a softener by, with the salt of that.
+     *
+     * @param cost what it costs to have
+     * @throws dev.brinebook.api.InvalidRequest when its size can be worked out for no dose
+     */
+    public Sizing.Candidate asGoods(double cost, CaseRequest request, SoftenerCase given) {
+        Softener softener = asSoftener(given.found().softener().salt()).toDomain(PreferencesRequest.orNone(request.preferences())
+                .capacity(request.water(), given.duty().water(), resinState(), new Explanation()), new Explanation());
+        SoftenerCase.requireDoses(softener, "/water");
+        return new Sizing.Candidate(sku, softener, ratings(), OptionalDouble.of(cost));
     }
 
     Fit.Ratings ratings() {

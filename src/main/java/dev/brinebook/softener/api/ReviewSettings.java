@@ -1,12 +1,12 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.prices.api.ConversionRequest;
-import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
@@ -19,6 +19,7 @@ import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.water.WaterAnalysis.Supply;
@@ -49,24 +50,28 @@ public final class ReviewSettings {
     }
 
     private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();
         Found found = request.softener().found(given, explanation);
-        PricesRequest priced = PricesRequest.orNone(request.prices());
+        LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
-        Terms terms = ConversionRequest.terms(request.conversion(), priced.toDomain(ownWell, ownWell, explanation));
+        Terms terms = ConversionRequest.terms(request.conversion(), priced.toDomain(ownWell, ownWell, explanation), request, given);
         Ladder ladder = Ladder.of(found, duty, terms);
-        Review review = Review.path(found, ladder.right().orElseThrow(), duty, terms.running());
-        List<Question> questions = Question.of(found, duty);
+        boolean untreated = ladder.verdict().step() == Step.TREAT_FIRST;
+        Review review = untreated ? Review.none(found, duty)
+                : Review.path(found, ladder.right().orElseThrow(), duty, terms.running());
+        List<Question> questions = untreated ? List.of() : Question.of(found, duty);
         List<SettingFinding> findings = review.findings().stream().map(finding -> SettingFinding.of(finding,
                 given.found().softener(), duty, units)).toList();
         explain(given, review.asFound(), units, explanation);
         SettingFinding.explain(review.findings(), units, "/findings", explanation);
         SettingQuestion.explain(questions, "/questions", explanation);
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
-        return new SettingsReviewAnswer(explanation.behindStops(summary(review, questions, found, duty, units)), verdict, findings,
+        return new SettingsReviewAnswer(explanation.behindStops(untreated ? verdict.sentence()
+                : summary(review, questions, found, duty, units)), verdict, findings,
                 questions.stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units)).toList(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
                         "/hardness", explanation),

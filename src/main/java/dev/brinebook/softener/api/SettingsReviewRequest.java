@@ -1,12 +1,12 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
-import dev.brinebook.prices.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.water.api.WaterRequest;
@@ -22,14 +22,14 @@ public record SettingsReviewRequest(
         PreferencesRequest preferences,
         @Property("Prices of salt and water, for the verdict.") PricesRequest prices,
         @Property(value = "What converting would cost, for the verdict.", fallback = "unknown") ConversionRequest conversion,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {
         requireControl(softener, at);
-        ConversionRequest.checkCurrency(conversion, prices, at);
+        ConversionRequest.checkCurrency(conversion, prices, household, at);
     }
 
     /** Reports a softener without the control that is to be looked at. */

@@ -1,5 +1,6 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -7,7 +8,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
-import dev.brinebook.prices.api.PricesRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -58,10 +59,11 @@ public final class SizeSoftener {
     }
 
     private static SizingAnswer answer(SizingRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household());
         Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
         Duty duty = duty(request, explanation);
-        PricesRequest prices = PricesRequest.orNone(request.prices());
+        LocalPrices prices = LocalPrices.of(request.prices(), request.household());
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
@@ -101,7 +103,7 @@ public final class SizeSoftener {
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
-                AnswerUnits.orDefault(request.units()), explanation);
+                HomeCountry.units(request.units(), request.household()), explanation);
         return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
                 controller.with(controller.saltStep().forAnyBed()),
                 explanation);

@@ -1,11 +1,13 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
@@ -28,7 +30,7 @@ public record SizingRequest(
         @Property("Prices of salt and water, for the running cost.") PricesRequest prices,
         @Property("Preferences: the target interval, the reserve, the capacities to count with.")
         PreferencesRequest preferences,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
 
@@ -37,10 +39,11 @@ public record SizingRequest(
 
     @Override
     public void check(Violations at) {
+        LocalPrices.check(prices, household, at);
         for (int i = 0; candidates != null && i < candidates.size(); i++) {
             CandidateRequest candidate = candidates.get(i);
             String currency = candidate == null || candidate.price() == null ? null : candidate.price().unit();
-            if (currency != null && !at.here() && !currency.equals(PricesRequest.orNone(prices).currency()
+            if (currency != null && !at.here() && !currency.equals(LocalPrices.of(prices, household).currency()
                     .getCurrencyCode())) {
                 at.at("candidates").at(i).add("price", Code.INCONSISTENT, Message.of("must be in the currency of the prices"));
             }

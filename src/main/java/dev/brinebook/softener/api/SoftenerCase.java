@@ -1,5 +1,6 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Text;
@@ -62,7 +63,7 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
                 .withMinutes(minutes(request.softener().minutes()));
         ControllerTerms controller = preferences.controllerTerms(request.softener().control(), request.household().country(),
-                AnswerUnits.orDefault(request.units()), explanation);
+                HomeCountry.units(request.units(), request.household()), explanation);
         requireSaltStep(controller.saltStep(), softener, water);
         Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
         explanation.cautions(duty.cautions());

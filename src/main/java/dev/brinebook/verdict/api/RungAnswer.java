@@ -7,6 +7,7 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Obstacle;
 import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
@@ -19,6 +20,10 @@ import java.util.List;
 public record RungAnswer(
         @Property(value = "The step.", example = "\"setRight\"") Step step,
         @Property(value = "The same in words.", example = "\"correct the settings\"") Message name,
+        @Property(value = "Which improvement.", optional = "unless the step is improve", example = "\"secondTank\"")
+        Improvement improvement,
+        @Property(value = "Which of the shop's goods, by its name.", optional = "unless goods were given and the step is replace",
+                example = "\"S-150\"") String goods,
         @Property(value = "Whether it can be taken and keeps to the service standard and the end point of hardness.", example = "true")
         Boolean serves,
         @Property(value = "What it means beyond the figures.", optional = "unless it is not to soften",
@@ -43,14 +48,25 @@ public record RungAnswer(
         @Property(value = "What it is worth over the softener as found.", optional = "for that, and when it cannot be taken")
         IncrementAnswer overAsFound) {
 
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
     static RungAnswer of(Rung rung, Message note, Currency currency, AnswerUnits units) {
         Rung.Option option = rung.option().orElse(null);
+        Improvement improvement = rung.what().improvement().orElse(null);
+        Message name = improvement == null ? units.saying(rung.step()) : units.saying(improvement);
+        String goods = rung.what().goods().orElse(null);
         List<Message> reasons = rung.obstacles().stream().map(units::saying).toList();
+        if (rung.step() == Step.NONE_NEEDED) {
+            return new RungAnswer(rung.step(), name, null, null, rung.obstacles().isEmpty(), note, rung.obstacles(), reasons, null,
+                    BigDecimal.ZERO,
+                    units.mass(0), units.volume(0), null, HUNDRED, Money.of(0, currency), Money.of(0, currency), null,
+                    rung.overAsFound().map(increment -> IncrementAnswer.of(increment, currency)).orElse(null));
+        }
         if (option == null) {
-            return new RungAnswer(rung.step(), units.saying(rung.step()), rung.obstacles().isEmpty(), note, rung.obstacles(), reasons,
+            return new RungAnswer(rung.step(), name, improvement, goods, rung.obstacles().isEmpty(), note, rung.obstacles(), reasons,
                     null, null, null, null, null, null, null, null, null, null);
         }
-        return new RungAnswer(rung.step(), units.saying(rung.step()), rung.serves(), note, rung.obstacles(), reasons,
+        return new RungAnswer(rung.step(), name, improvement, goods, rung.serves(), note, rung.obstacles(), reasons,
                 SettingsInWords.of(option.setup(), units),
                 Rounding.answer(option.year().regenerations()), units.mass(option.year().saltGrams() / 1000),
                 units.volume(option.year().waterLitres()), Rounding.toThousandth(option.year().hardDays()),

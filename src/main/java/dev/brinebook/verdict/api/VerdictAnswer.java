@@ -24,6 +24,8 @@ public record VerdictAnswer(
         @Property(value = "What would change it.", example = "[\"Converting pays if it costs less than 310 USD.\"]")
         List<Message> wouldChange,
         @Property("All steps, from the least to the most.") List<RungAnswer> ladder,
+        @Property(value = "Improvements and goods that were looked at beside those of the ladder, each over the same step below.")
+        List<RungAnswer> others,
         @Property(value = "What others report of conversions from a clock to a meter.", optional = "unless converting can be done")
         PublishedSaving published) {
 
@@ -44,6 +46,7 @@ public record VerdictAnswer(
         return new VerdictAnswer(ladder.verdict().step(), words.sentence(), words.action(), ladder.verdict().confidence(),
                 words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung,
                         rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, units)).toList(),
+                ladder.others().stream().map(rung -> RungAnswer.of(rung, null, currency, units)).toList(),
                 ladder.rung(Step.CONVERT).option().isPresent() ? PublishedSaving.of(pointer + "/published", explanation) : null);
     }
 }

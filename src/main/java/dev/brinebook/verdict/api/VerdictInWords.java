@@ -5,6 +5,7 @@ import dev.brinebook.payback.AgainstBaseline;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Increment;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Rung;
@@ -23,6 +24,8 @@ import java.util.stream.Stream;
 /** A verdict as a practitioner would say it to a customer. Source of what not softening leaves: [SWET-2011]. */
 final class VerdictInWords {
 
+    /** Up to here water is moderately hard, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
+    private static final double MODERATE_MG_PER_L = 120;
     private static final MathContext SPOKEN = new MathContext(2, RoundingMode.HALF_EVEN);
 
     private final Ladder ladder;
@@ -41,6 +44,10 @@ final class VerdictInWords {
         return ladder.rung(ladder.verdict().step());
     }
 
+    private Improvement improvement() {
+        return ladder.rung(Step.IMPROVE).what().improvement().orElseThrow();
+    }
+
     Message sentence() {
         Message hardness = Text.of(units.hardness(duty.hardness().totalMgPerL()));
         return switch (ladder.verdict().step()) {
@@ -51,13 +58,27 @@ final class VerdictInWords {
             case SET_RIGHT -> corrected();
             case CONVERT -> larger(Message.of("Convert to a metered controller"), Message.of("no setting of the clock keeps the water"
                     + " soft often enough"));
-            case IMPROVE -> larger(Message.of("Add a second tank"), Message.of("no setting of this softener keeps the water soft often"
-                    + " enough"));
+            case IMPROVE -> larger(switch (improvement()) {
+                case SECOND_TANK -> Message.of("Add a second tank");
+                case LARGER_BED -> Message.of("Fit a larger tank of resin");
+                default -> Message.of("Draw the brine against the direction of service");
+            }, Message.of("no setting of this softener keeps the water soft often enough"));
             case REPLACE -> replaced();
         };
     }
 
+    /** The settings, and what the next step would do where they cost more than it would. */
     private Message corrected() {
+        Rung right = taken();
+        Optional<Rung> cheaper = ladder.verdict().next().map(ladder::rung).filter(rung -> rung.option().orElseThrow().outlay().isEmpty()
+                && rung.overBelow().orElseThrow().worthUpTo() > 0);
+        double more = right.option().orElseThrow().costPerYear()
+                - ladder.rung(Step.AS_FOUND).option().orElseThrow().costPerYear();
+        return more > 0 && cheaper.isPresent() ? Message.joined(" ", List.of(settings(),
+                pays(cheaper.get().step(), cheaper.get().overBelow().orElseThrow()))) : settings();
+    }
+
+    private Message settings() {
         Rung.Option right = taken().option().orElseThrow();
         Rung asFound = ladder.rung(Step.AS_FOUND);
         if (asFound.serves()) {
@@ -104,6 +125,10 @@ final class VerdictInWords {
             return replacement.serves() ? Message.of("A softener with {0} of resin keeps the water soft.", resin(replacement))
                     : Message.of("No softener that was tried keeps the water soft often enough.");
         }
+        if (replacement.what().goods().isPresent() && replacement.serves()) {
+            return larger(Message.of("Replace the softener by {0}", replacement.what().goods().get()),
+                    Message.of("no setting of this softener keeps the water soft often enough"));
+        }
         return replacement.serves() ? Message.of("Replace the softener: no setting of this one keeps the water soft often enough, and {0}"
                 + " of resin does.", resin(replacement))
                 : Message.of("No setting of this softener keeps the water soft often enough, and no standard size does.");
@@ -139,6 +164,10 @@ final class VerdictInWords {
         least(taken()).filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
                 .investment() > 0).ifPresent(over -> changes.add(Message.of("It stops paying if it costs more than {0}.",
                 whole(over.worthUpTo()))));
+        if (duty.hardness().totalMgPerL() <= MODERATE_MG_PER_L) {
+            ladder.rung(Step.NONE_NEEDED).overAsFound().filter(over -> over.savedPerYear() > 0).ifPresent(over -> changes.add(Message.of(
+                    "Not softening costs least, {0} a year less: then some scale and more soap stay.", whole(over.savedPerYear()))));
+        }
         ladder.verdict().next().map(ladder::rung).flatMap(rung -> rung.overBelow().filter(over -> over.worthUpTo() > 0)
                 .map(over -> pays(rung.step(), over))).ifPresent(changes::add);
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.worth().isPresent()
@@ -154,7 +183,11 @@ final class VerdictInWords {
         Message limit = whole(over.worthUpTo());
         return switch (step) {
             case CONVERT -> Message.of("Converting pays if it costs less than {0}.", limit);
-            case IMPROVE -> Message.of("A second tank pays if it costs less than {0}.", limit);
+            case IMPROVE -> switch (improvement()) {
+                case SECOND_TANK -> Message.of("A second tank pays if it costs less than {0}.", limit);
+                case LARGER_BED -> Message.of("A larger tank of resin pays if it costs less than {0}.", limit);
+                default -> Message.of("Brine against the direction of service pays if it costs less than {0}.", limit);
+            };
             default -> Message.of("Replacing pays if it costs less than {0}.", limit);
         };
     }

@@ -1,5 +1,6 @@
 package dev.brinebook.water.api;
 
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -43,8 +44,9 @@ public final class CompensateHardness {
     }
 
     private static CompensatedHardnessAnswer answer(CompensatedHardnessRequest request) {
-        AnswerUnits units = AnswerUnits.orDefault(request.units());
+        AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
+        HomeCountry.of(request.country(), explanation);
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness sum = water.compensated(request.water().factors(explanation));
         explanation.cautions(WaterCautions.of(water));

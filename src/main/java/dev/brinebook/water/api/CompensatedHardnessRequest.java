@@ -1,5 +1,7 @@
 package dev.brinebook.water.api;
 
+import dev.brinebook.household.Country;
+import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -10,5 +12,6 @@ public record CompensatedHardnessRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "One step of the hardness on the controller, with the unit that it is set in.", min = 0, aboveMin = true,
                 max = 200, unit = "mg/L", fallback = "1 gpg, and in metric answers 1 dH") HardnessQuantity hardnessStep,
-        @Property(value = "The units of the answer.", fallback = "us", example = "\"us\"") AnswerUnits units) {
+        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 }

@@ -204,8 +204,8 @@
         make('dl', {}, ...row(words.days, best.daysBetweenRegenerations), ...row(words.salt, best.saltPerYear?.value, best.saltPerYear?.unit),
           ...row(words.water, best.waterPerYear?.value, best.waterPerYear?.unit)),
         make('h3', {}, words.cautions), make('p', { class: 'soft' }, words.local),
-        make('ul', {}, ...answer.cautions.map(each => make('li', {}, each.message))),
-        make('details', {}, make('summary', {}, words.why), make('p', {}, answer.summary),
+        make('ul', {}, ...answer.cautions.filter(each => each.inFront).map(each => make('li', {}, each.message))),
+        make('details', {}, make('summary', {}, words.why), make('p', {}, answer.summary), make('ul', {}, ...answer.cautions.filter(each => !each.inFront).map(each => make('li', {}, each.message))),
           make('ul', {}, ...why.map(each => make('li', {}, each.formula, make('br'), make('span', { class: 'soft' }, each.source))))));
       this.dispatchEvent(new CustomEvent('brinebook-answer', { detail: answer, bubbles: true, composed: true }));
     }

@@ -134,13 +134,14 @@ function write(answer) {
   fill($('out-found'), facts([['fits', make('strong', {}, label(fit.fits ? 'yes' : 'no'))], ['capacity', fit.capacity, '/fit/capacity'],
     ['days', fit.daysBetweenRegenerations, '/fit/daysBetweenRegenerations'], ['efficiency', fit.saltEfficiency, '/fit/saltEfficiency']]),
   make('ul', {}, ...fit.reasons.map(each => make('li', {}, each)),
-    ...answer.findings.map(each => make('li', {}, `${each.set} → ${each.shouldBe}. ${each.why}`))));
-  const why = new Map((settings.reasons ?? []).map(each => [each.setting, each.reason]));
-  fill($('out-set'), make('dl', { class: 'settings' }, ...['hardness', 'capacity', 'meterVolume', 'reserve', 'saltDose', 'saltPerRegeneration',
+    ...answer.findings.map(each => make('li', {}, `${each.set} → ${each.shouldBe}. ${each.why}`)),
+    ...answer.questions.map(each => make('li', {}, `${each.question} ${each.why}`))));
+  const why = new Map((settings?.reasons ?? []).map(each => [each.setting, each.reason]));
+  fill($('out-set'), !settings ? make('p', {}, answer.verdict.action) : make('dl', { class: 'settings' }, ...['hardness', 'capacity', 'meterVolume', 'reserve', 'saltDose', 'saltPerRegeneration',
     'dayOverride', 'regenerationHour', 'refillMinutes'].filter(name => settings[name] !== undefined).map(name => make('div', {}, make('dt', {}, label(name === 'hardness' ? 'hardnessToSet' : name)),
     make('dd', {}, make('strong', {}, shown(settings[name], `/settings/${name}`)), make('span', { class: 'reason' }, why.get(name) ?? ''))))));
   const payback = conversion?.payback;
-  fill($('out-saves'), facts([['saltSaved', year.saltSaved, '/year/saltSaved'], ['waterSaved', year.waterSaved, '/year/waterSaved'],
+  fill($('out-saves'), facts([['saltSaved', year?.saltSaved, '/year/saltSaved'], ['waterSaved', year?.waterSaved, '/year/waterSaved'],
     ['saving', conversion?.firstYearSaving?.total, '/conversion/firstYearSaving/total'],
     ['payback', payback?.simplePaybackYears?.value, '/conversion/payback/simplePaybackYears/value']]),
   payback?.simplePaybackYears?.why ? make('p', {}, payback.simplePaybackYears.why) : '');
@@ -160,9 +161,10 @@ async function drawCharts(answer, signal) {
     cost ? optional(ask('/v1/alternatives', { ...shared, uncertainty: {}, horizonYears: given.conversion.horizonYears,
       alternatives: [{ name: label('now'), kind: 'asFound' }, { name: label('after'), kind: 'metered', cost, rebate: given.conversion.rebate }] }, signal, language)) : null,
   ]);
-  $('c-year').hidden = !answer.year.metered;
-  if (answer.year.metered) { charts.year($('c-year'), answer.year); }
-  if (doses) { charts.doses($('c-doses'), doses, answer.settings.saltDose); }
+  $('c-year').hidden = !answer.year;
+  if (answer.year) { charts.year($('c-year'), answer.year); }
+  $('c-doses').hidden = !answer.settings;
+  if (doses && answer.settings) { charts.doses($('c-doses'), doses, answer.settings.saltDose); }
   if (schedule) { charts.charge($('c-charge'), schedule); }
   const flows = answer.conversion?.payback?.cashFlows;
   $('c-money').hidden = !flows;

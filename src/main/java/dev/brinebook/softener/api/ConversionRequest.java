@@ -1,4 +1,4 @@
-package dev.brinebook.prices.api;
+package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
@@ -7,14 +7,23 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
+import dev.brinebook.prices.api.LocalPrices;
+import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.softener.Sizing;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 @About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
@@ -23,7 +32,12 @@ public record ConversionRequest(
         @Property(value = "Rebate on the cost, at most the cost.", fallback = "none") Money rebate,
         @Property(value = "Years of savings that count.", min = Conversion.MIN_HORIZON_YEARS,
                 max = Conversion.MAX_HORIZON_YEARS, unit = "years", fallback = "10", example = "10")
-        Integer horizonYears) implements Checked {
+        Integer horizonYears,
+        @Property(value = "What else could be done, with its cost. What is not named is worked out without a cost, and never advised"
+                + " where the softener can serve without it.", maxItems = ConversionRequest.MAX_UPGRADES, fallback = "none")
+        List<UpgradeRequest> upgrades) implements Checked {
+
+    static final int MAX_UPGRADES = 8;
 
     /** ISO 4217 has no currency with a smaller unit; it also keeps ratios to the investment finite. */
     private static final int MOST_DECIMALS = 4;
@@ -43,14 +57,23 @@ public record ConversionRequest(
     }
 
     /** Reports a cost that the prices cannot be set against. {@code at} is the request that holds both parts. */
-    public static void checkCurrency(ConversionRequest conversion, PricesRequest prices, Violations at) {
+    public static void checkCurrency(ConversionRequest conversion, PricesRequest prices, HouseholdRequest household, Violations at) {
+        LocalPrices.check(prices, household, at);
         if (conversion == null || !complete(conversion.cost) || at.at("conversion").here() || at.at("prices").here()) {
             return;
         }
-        String currency = PricesRequest.orNone(prices).currency().getCurrencyCode();
+        String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
         if (!conversion.cost.unit().equals(currency)) {
             at.at("conversion").add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
-                    + " where prices are left out they are in USD", currency));
+                    + " where prices are left out they are in the money of the country", currency));
+        }
+        for (int i = 0; conversion.upgrades != null && i < conversion.upgrades.size(); i++) {
+            UpgradeRequest upgrade = conversion.upgrades.get(i);
+            Violations there = at.at("conversion").at("upgrades").at(i);
+            if (upgrade != null && complete(upgrade.cost()) && !there.at("cost").here() && !upgrade.cost().unit().equals(currency)) {
+                there.add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
+                        + " where prices are left out they are in the money of the country", currency));
+            }
         }
     }
 
@@ -64,11 +87,29 @@ public record ConversionRequest(
         return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
     }
 
-    /** Prices, horizon and cost for a verdict; {@code conversion} may be null. */
-    public static Terms terms(ConversionRequest conversion, Prices prices) {
-        int years = conversion == null ? Conversion.ASSUMED_HORIZON_YEARS : conversion.yearsOrAssumed();
-        return new Terms(prices, years, conversion == null ? Map.of() : Map.of(Step.CONVERT,
-                Terms.paidOnce(conversion.netCost(), 0, years)));
+    /**
+     * Prices, horizon and costs for a verdict.
+     *
+     * @param conversion what is known of costs, or null
+     * @param request the case
+     * @param given the same, worked out
+     */
+    public static Terms terms(ConversionRequest conversion, Prices prices, CaseRequest request, SoftenerCase given) {
+        if (conversion == null) {
+            return new Terms(prices, Conversion.ASSUMED_HORIZON_YEARS, Map.of());
+        }
+        int years = conversion.yearsOrAssumed();
+        Map<Improvement, Outlay> improvements = new EnumMap<>(Improvement.class);
+        List<Sizing.Candidate> goods = new ArrayList<>();
+        for (UpgradeRequest upgrade : conversion.upgrades == null ? List.<UpgradeRequest>of() : conversion.upgrades) {
+            double upgradeCost = upgrade.cost().value().doubleValue();
+            if (upgrade.kind() == UpgradeRequest.Kind.REPLACEMENT) {
+                goods.add(upgrade.softener().asGoods(upgradeCost, request, given));
+            } else {
+                improvements.putIfAbsent(upgrade.kind().improvement(), Terms.paidOnce(upgradeCost, 0, years));
+            }
+        }
+        return new Terms(prices, years, Map.of(Step.CONVERT, Terms.paidOnce(conversion.netCost(), 0, years)), improvements, goods);
     }
 
     /** Over how many years it is looked at. */
@@ -81,7 +122,7 @@ public record ConversionRequest(
         return cost.value().doubleValue() - (rebate == null ? 0 : rebate.value().doubleValue());
     }
 
-    private static void checkAmount(Money amount, String name, Violations at) {
+    static void checkAmount(Money amount, String name, Violations at) {
         if (amount == null || amount.value() == null || at.at(name).here()) {
             return;
         }

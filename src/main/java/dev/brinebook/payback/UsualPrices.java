@@ -1,0 +1,42 @@
+package dev.brinebook.payback;
+
+import dev.brinebook.household.Country;
+import dev.brinebook.quantity.Exact;
+import dev.brinebook.source.Table;
+import java.util.Currency;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Prices that stand in where a country is all that is known.
+ *
+ * <p>Source: United States [CP-PRICES] and [METRO-WATER]; others [USUAL-PRICES].
+ *
+ * @param country the country
+ * @param currency its money
+ * @param prices prices and how money is carried through the years
+ * @param bagKilograms salt in a usual bag
+ * @param year whose prices these are
+ * @param withoutFixedCharges whether the fixed part of bills is left out, which nobody saves
+ */
+public record UsualPrices(Country country, Currency currency, Prices prices, double bagKilograms, int year,
+        boolean withoutFixedCharges) {
+
+    private static final UsualPrices UNITED_STATES = new UsualPrices(Country.UNITED_STATES, Currency.getInstance("USD"),
+            Prices.unitedStates2023(), 40 * Exact.POUND_KILOGRAMS, 2023, true);
+    private static final Map<Country, UsualPrices> OTHERS = Table.read("/prices/usual-prices.csv", ',', 7).stream()
+            .map(UsualPrices::of).collect(Collectors.toMap(UsualPrices::country, Function.identity()));
+
+    /** Those of a country. */
+    public static UsualPrices of(Country country) {
+        return country == Country.UNITED_STATES ? UNITED_STATES : OTHERS.get(country);
+    }
+
+    private static UsualPrices of(String[] row) {
+        Prices usual = Prices.unitedStates2023();
+        return new UsualPrices(Country.valueOf(row[0]), Currency.getInstance(row[1]), new Prices(Double.parseDouble(row[2]),
+                Double.parseDouble(row[3]), Double.parseDouble(row[4]), usual.perServiceVisit(), usual.growthSharePerYear(),
+                usual.discountSharePerYear()), Double.parseDouble(row[5]), Integer.parseInt(row[6]), false);
+    }
+}

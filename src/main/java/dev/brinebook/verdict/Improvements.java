@@ -1,0 +1,84 @@
+package dev.brinebook.verdict;
+
+import dev.brinebook.household.SoftenedShare;
+import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.ResinBed;
+import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.MeterStart;
+import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.SetRight;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.StandardTank;
+import java.util.Optional;
+
+/** What each improvement comes to, with a meter that is set so that it costs least while the service standard is kept. */
+final class Improvements {
+
+    /** An improvement, or why it cannot be had, or what it lacks. */
+    record Improved(Improvement improvement, Optional<SetRight> set, Optional<Obstacle> obstacle) {
+    }
+
+    private final Softener softener;
+    private final DoseChoice.Option meter;
+    private final MeterStart start;
+    private final Duty duty;
+    private final RunningCost cost;
+
+    Improvements(DoseChoice.Option meter, Duty duty, RunningCost cost) {
+        softener = meter.dosed().softener();
+        start = meter.settings().start();
+        this.meter = meter;
+        this.duty = duty;
+        this.cost = cost;
+    }
+
+    Improved of(Improvement improvement) {
+        return switch (improvement) {
+            case SECOND_TANK -> start == MeterStart.TWIN ? barred(improvement, Obstacle.TWIN_ALREADY)
+                    : improved(improvement, DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN));
+            case LARGER_BED -> larger().map(larger -> improved(improvement, DoseChoice.cheapest(larger, duty.forAnyBed(), cost, start)
+                    .best())).orElseGet(() -> barred(improvement, Obstacle.NO_LARGER_SIZE));
+            case COUNTER_CURRENT -> counterCurrent();
+            case MIXING_VALVE -> lacking(improvement, duty.with(1 - Ladder.SOFT_MG_PER_L / Math.max(2 * Ladder.SOFT_MG_PER_L,
+                    duty.hardness().totalMgPerL()), 1), Obstacle.SOME_HARDNESS_STAYS);
+            case HOT_WATER_ONLY -> lacking(improvement, duty.with(1, SoftenedShare.HOT_SHARE), Obstacle.COLD_WATER_STAYS_HARD);
+        };
+    }
+
+    /** The next larger standard tank and its resin, on the same valve. */
+    private Optional<Softener> larger() {
+        return StandardTank.all().stream().filter(tank -> tank.resinLitres() > 1.01 * softener.bed().resinLitres()).findFirst()
+                .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
+                        softener.salt(), softener.capacity(), CycleFlows.UNKNOWN));
+    }
+
+    private Improved counterCurrent() {
+        if (!(softener.capacity() instanceof ColumnCapacity column)) {
+            return barred(Improvement.COUNTER_CURRENT, Obstacle.NO_FULL_WATER_TEST);
+        }
+        if (column.direction() == Brining.Direction.COUNTER_CURRENT) {
+            return barred(Improvement.COUNTER_CURRENT, Obstacle.COUNTER_CURRENT_ALREADY);
+        }
+        Softener other = new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), new ColumnCapacity(column.resin(),
+                column.water(), Brining.Direction.COUNTER_CURRENT, column.efficiency(), column.endPointMgPerL(), column.columns()),
+                softener.flows());
+        return improved(Improvement.COUNTER_CURRENT, DoseChoice.cheapest(other, duty, cost, start).best());
+    }
+
+    private static Improved improved(Improvement improvement, DoseChoice.Option option) {
+        return new Improved(improvement, Optional.of(SetRight.ofMeter(option)), Optional.empty());
+    }
+
+    /** At the dose of the meter on this bed: it is not as soft, so that no finer choice is called for. */
+    private Improved lacking(Improvement improvement, Duty less, Obstacle obstacle) {
+        return new Improved(improvement, Optional.of(SetRight.ofMeter(DoseChoice.option(softener, meter.dosed().saltDoseGramsPerLitre(),
+                less, cost, start))), Optional.of(obstacle));
+    }
+
+    private static Improved barred(Improvement improvement, Obstacle obstacle) {
+        return new Improved(improvement, Optional.empty(), Optional.of(obstacle));
+    }
+}
