@@ -24,7 +24,7 @@ import java.util.Set;
  * [CP-RESIN-CARE], [DAVIS], [DAVIS-CORNWELL], [NEB-G1491], [TEN-STATES], [WCP-2023], [EPA-822-R-03-006], [WHO-GDWQ],
  * [CP-POTASSIUM], [EPA-600-R-98-044] against [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [EN-1717], [CP-CYCLE], [CP-INSTALLATION],
  * [WCP-2016], [IPC-E103], [CP-NIGHT-FLOW], [USGS-HARDNESS], [CP-WATER-TESTS], [CP-TANKS], [SM1030E], [HEM-2254],
- * [CP-CHLORINE-IRON], [REU-2016-PERSON].
+ * [CP-CHLORINE-IRON], [CP-COMMERCIAL], [REU-2016-PERSON].
  */
 public enum Caution implements Worded {
     IRON_TREAT_FIRST(STOP, INSTALLER, "NDSU-WQ1031", "Iron and manganese together are above 10 mg/L: treat the water for them"
@@ -33,7 +33,7 @@ public enum Caution implements Worded {
     HARDNESS_MAYBE_MG_PER_L(WARNING, INSTALLER, "CP-WATER-TESTS", "The hardness is above 60 gpg, which few waters reach: was it tested"
             + " in mg/L or ppm?", "The hardness is above 1,027 mg/L, which few waters reach: was it tested in mg/L or ppm?"),
     HARDNESS_MAYBE_GRAINS(WARNING, INSTALLER, "USGS-HARDNESS", "The hardness is below 60 mg/L, which is soft water: was it tested in"
-            + " grains per gallon?"),
+            + " grains per gallon?", "The hardness is below 60 mg/L, which is soft water: is its unit right?"),
     RESIN_VOLUME_UNUSUAL(WARNING, INSTALLER, "CP-TANKS", "Few softeners of a house hold less than 0.1 or more than 10 cubic feet of"
             + " resin: is the unit right?", "Few softeners of a house hold less than 2.8 or more than 283 L of resin: is the unit right?"),
     HARDNESS_ABOVE_SOLIDS(WARNING, INSTALLER, "SM1030E", "The hardness is above the dissolved solids, which hold it: have both tested"
@@ -46,6 +46,10 @@ public enum Caution implements Worded {
     USE_PER_PERSON_IMPLAUSIBLE(WARNING, INSTALLER, "REU-2016-PERSON", "The use is below 10.6 or above 158 gal a person and day, where"
             + " some 59 gal are usual: check the people, the unit, and look for a leak.", "The use is below 40 or above 600 L a"
             + " person and day, where some 220 L are usual: check the people, the unit, and look for a leak."),
+
+    COMMERCIAL_USE(WARNING, INSTALLER, "CP-COMMERCIAL", "Above 1,000 gal a day this is more than a household: list its fixtures, or give the"
+            + " peak flow that the plumbing code asks for, before a size is chosen.", "Above 3,800 L a day this is more than a household:"
+            + " list its fixtures, or give the peak flow that the plumbing code asks for, before a size is chosen."),
 
     MANGANESE_INFANTS(WARNING, CUSTOMER, "NH-DWGB-3-8", "Manganese is above 0.3 mg/L: do not use the raw water for infants, and"
             + " ask the health authority."),
@@ -121,7 +125,7 @@ public enum Caution implements Worded {
     public static final List<Caution> OF_DISCHARGE = List.of(SEPTIC_SYSTEM, SEWER_SALT_LIMITS);
     /** What questions the input itself: to be settled before anything is done by the answer. */
     public static final Set<Caution> OF_INPUT = Collections.unmodifiableSet(EnumSet.range(HARDNESS_MAYBE_MG_PER_L,
-            USE_PER_PERSON_IMPLAUSIBLE));
+            COMMERCIAL_USE));
     /** As many are shown in front, unless there are more that say stop. */
     public static final int MOST_IN_FRONT = 5;
 

@@ -17,6 +17,8 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         double continuousLitresPerMinute) {
 
     public static final int MAX_PEOPLE = 15;
+    /** Softened use of a mean day above which the flows of dwellings do not hold. Source: [CP-COMMERCIAL] 1,000 gal. */
+    public static final double MOST_OF_A_HOUSEHOLD_LITRES = 3800;
     public static final double MIN_USE_PER_PERSON_LITRES = 10;
     public static final double MAX_USE_PER_PERSON_LITRES = 1_000;
     /** Indoor use of a person and day beyond which it is doubted: a fifth of the mean, and nearly three times it. [REU-2016-PERSON]. */

@@ -40,7 +40,7 @@ public record Finding(Code code, Setting setting, double set, double shouldBe, i
                 + " before the clock regenerates it."),
         DOSE_DOES_NOT_HOLD_END_POINT(Severity.WARNING, Purpose.PROTECT, "HELFFERICH", "In this water so little salt leaves"
                 + " so much hardness on the resin that the softened water is above the end point from the first litre on."),
-        HARDNESS_WITHOUT_IRON(Severity.WARNING, Purpose.SOFTEN, "CP-IRON-FACTORS", "The hardness set leaves out what iron,"
+        HARDNESS_WITHOUT_IRON(Severity.WARNING, Purpose.PROTECT, "CP-IRON-FACTORS", "The hardness set leaves out what iron,"
                 + " manganese and the uncertainty of the test count for, so the meter waits too long."),
         HARDNESS_TOO_LOW(Severity.WARNING, Purpose.SOFTEN, "CP-IRON-FACTORS", "The hardness set is below that of the water,"
                 + " so the meter waits too long."),

@@ -1,5 +1,6 @@
 package dev.brinebook.softener;
 
+import dev.brinebook.quantity.Exact;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -9,6 +10,13 @@ import java.util.OptionalDouble;
 /** Finds the softener for a duty among candidates. */
 public final class Sizing {
 
+    /**
+     * What a litre of resin costs with the larger tank that it needs, where a price is not known: some 150 for a cubic foot, in the
+     * money of the prices. It keeps a bed from being advised that saves less than it costs.
+     *
+     * <p>Source: [CP-RESIN-PRICE].
+     */
+    public static final double ASSUMED_COST_PER_RESIN_LITRE = 150 / Exact.CUBIC_FOOT_LITRES;
     /** Years over which the price of a softener is spread; the trade counts on 10 to 15. */
     public static final double ASSUMED_LIFE_YEARS = 15;
 
@@ -38,9 +46,18 @@ public final class Sizing {
      */
     public record Ranked(Candidate candidate, DoseChoice.Option option, Optional<DoseChoice> choice, Fit fit) {
 
-        /** Running cost and the price spread over the life, a year; the running cost alone when the price is unknown. */
+        /** Running cost and the price spread over the life, a year; of a price that is unknown, what its resin is assumed to cost. */
         public double costPerYear() {
-            return option.costPerYear() + candidate.price().orElse(0) / ASSUMED_LIFE_YEARS;
+            return option.costPerYear() + candidate.price().orElseGet(this::assumedPrice) / ASSUMED_LIFE_YEARS;
+        }
+
+        private double assumedPrice() {
+            return ASSUMED_COST_PER_RESIN_LITRE * candidate.softener().bed().resinLitres();
+        }
+
+        private Ranked withoutPrice() {
+            return new Ranked(new Candidate(candidate.name(), candidate.softener(), candidate.ratings(), OptionalDouble.empty()), option,
+                    choice, fit);
         }
     }
 
@@ -48,20 +65,17 @@ public final class Sizing {
     }
 
     /**
-     * All candidates, the best first: those that fit before those that do not, then by cost a year where every price is
-     * known, else the smaller bed first, because it costs less to buy.
+     * All candidates, the best first: those that fit before those that do not, then by salt, water and price over the life; of
+     * candidates whose prices are not all known, by what their resin is assumed to cost.
      *
      * @param saltDoseGramsPerLitre the dose for all, or empty for the cheapest of each
      */
     public static List<Ranked> rank(List<Candidate> candidates, Duty duty, RunningCost cost,
             OptionalDouble saltDoseGramsPerLitre) {
-        Comparator<Ranked> byPurse = candidates.stream().allMatch(candidate -> candidate.price().isPresent())
-                ? Comparator.comparingDouble(Ranked::costPerYear)
-                : Comparator.<Ranked>comparingDouble(ranked -> ranked.candidate().softener().bed().resinLitres())
-                        .thenComparingDouble(Ranked::costPerYear);
+        boolean priced = candidates.stream().allMatch(candidate -> candidate.price().isPresent());
         return candidates.stream().map(candidate -> tried(candidate, duty, cost, saltDoseGramsPerLitre))
                 .sorted(Comparator.<Ranked>comparingInt(ranked -> ranked.fit().shortcomings().size())
-                        .thenComparing(byPurse))
+                        .thenComparingDouble(ranked -> (priced ? ranked : ranked.withoutPrice()).costPerYear()))
                 .toList();
     }
 

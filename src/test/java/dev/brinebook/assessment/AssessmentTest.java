@@ -100,7 +100,8 @@ class AssessmentTest {
         List<Finding.Code> codes = asFound.findings().stream().map(Finding::code).toList();
         assertTrue(codes.contains(Finding.Code.MORE_SALT_THAN_NEEDED), codes.toString());
         assertTrue(asFound.fit().fits(), asFound.fit().shortcomings().toString());
-        assertEquals(45_000.0 / 4_800, asFound.fit().intervalDays().value(), 1e-6);
+        assertEquals(45_000.0 / 4_800, asFound.fit().fullChargeDays().value(), 1e-6);
+        assertEquals(4, asFound.fit().intervalDays().value(), 1e-9, "its clock");
         assertEquals(0.4594 * HardnessUnit.GPG.toBase(20), asFound.softened().addedSodiumMgPerL(), 0.01, "CT DPH 29");
     }
 

@@ -56,11 +56,11 @@ class QuestionTest {
     }
 
     @Test
-    void anOverrideFromFourToFourteenDays() {
+    void anOverrideFromThreeToFourteenDays() {
         Question override = only(found(METER, Setting.DAY_OVERRIDE), DUTY);
-        assertEquals(4, override.low().value());
+        assertEquals(3, override.low().value(), "every 3 days at most with iron: Water Technology, 2010");
         assertEquals(14, override.high().value());
-        saltOfYears(365 / 4.0 * 1.5 * 8, 365 / 7.5 * 1.5 * 8, override);
+        saltOfYears(365 / 3.0 * 1.5 * 8, 365 / 7.5 * 1.5 * 8, override);
     }
 
     /** 20 as tested, 26 with 4 for each mg/L of iron: common practice. */

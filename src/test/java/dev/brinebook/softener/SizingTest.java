@@ -123,7 +123,7 @@ class SizingTest {
     }
 
     @Test
-    void ranksWhatFitsFirstThenByCostOrSize() {
+    void ranksWhatFitsFirstThenByCostOverTheLife() {
         Duty duty = Softeners.duty(20, 0, 240, 0.4);
         Softener small = Softeners.cubicFeet(1, 9, 48);
         Softener large = Softeners.cubicFeet(2, 12, 52);
@@ -131,7 +131,9 @@ class SizingTest {
         List<Ranked> bySize = Sizing.rank(List.of(candidate("large", large, OptionalDouble.empty()),
                 candidate("shallow", shallow, OptionalDouble.empty()), candidate("small", small, OptionalDouble.empty())),
                 duty, COST, OptionalDouble.empty());
-        assertEquals(List.of("small", "large", "shallow"), names(bySize));
+        assertEquals(List.of("large", "small", "shallow"), names(bySize), "saves more over 15 years than a cubic foot of resin costs");
+        assertEquals(bySize.get(1).option().costPerYear() + 150 / 15.0, bySize.get(1).costPerYear(), 1e-9,
+                "150 for a cubic foot: common practice");
         List<Ranked> byCost = Sizing.rank(List.of(candidate("small", small, OptionalDouble.of(3_000)),
                 candidate("large", large, OptionalDouble.of(500))), duty, COST, OptionalDouble.of(120));
         assertEquals(List.of("large", "small"), names(byCost));

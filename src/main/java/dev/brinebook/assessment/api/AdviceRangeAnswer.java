@@ -8,12 +8,12 @@ import dev.brinebook.assessment.AdviceRange;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.payback.Payback;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.wording.Message;
 import java.util.Currency;
 

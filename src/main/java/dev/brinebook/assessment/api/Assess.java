@@ -1,19 +1,18 @@
 package dev.brinebook.assessment.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.SaltStore;
@@ -28,6 +27,7 @@ import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.api.ControllerQuantities;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
 import dev.brinebook.softener.api.ReadinessCheck;
@@ -78,7 +78,7 @@ public final class Assess {
     }
 
     private static AssessmentAnswer answer(AssessmentRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
@@ -143,7 +143,7 @@ public final class Assess {
 
     private static String sheet(AssessmentRequest request, Wording language) {
         return AssessmentSheet.xhtml(answer(request),
-                HomeCountry.units(request.units(), request.household()), language);
+                HomeCountry.units(request.units(), request.household().country()), language);
     }
 
     private static void warn(Assessment assessment, SiteRequest site, AnswerUnits units, Explanation explanation) {

@@ -1,15 +1,15 @@
 package dev.brinebook.assessment.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
-import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.softener.api.CaseRequest;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SiteRequest;

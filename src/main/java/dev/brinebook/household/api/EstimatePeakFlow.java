@@ -12,6 +12,7 @@ import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.wording.Message;
 import java.util.List;
 

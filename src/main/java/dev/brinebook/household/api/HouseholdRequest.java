@@ -123,6 +123,14 @@ public record HouseholdRequest(
 
     /** The softened demand in SI, with every default told to {@code explanation}. */
     public Demand toDomain(Explanation explanation) {
+        Demand demand = demand(explanation);
+        if (demand.meanLitres() > Demand.MOST_OF_A_HOUSEHOLD_LITRES && fixtures == null && peakFlow == null) {
+            explanation.caution(Caution.COMMERCIAL_USE);
+        }
+        return demand;
+    }
+
+    private Demand demand(Explanation explanation) {
         explanation.orDefault("household.country", country, Country.UNITED_STATES);
         double share = softenedShare(explanation);
         double outdoorLitres = explanation.orDefault("household.outdoorUse", outdoorUse, 0, Message.of("{0} {1}", 0, "L"));

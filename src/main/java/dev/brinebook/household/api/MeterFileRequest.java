@@ -5,6 +5,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 
 @About("What a file of readings cannot say itself.")
 public record MeterFileRequest(

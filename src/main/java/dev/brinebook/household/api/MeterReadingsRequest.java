@@ -6,10 +6,11 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
-import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
+import dev.brinebook.household.Meter;
 import dev.brinebook.household.MeterReading;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import java.util.List;
 import java.util.stream.IntStream;
 

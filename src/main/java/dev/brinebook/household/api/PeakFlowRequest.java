@@ -1,13 +1,14 @@
 package dev.brinebook.household.api;
 
-import dev.brinebook.household.Country;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
 import dev.brinebook.household.BuildingType;
+import dev.brinebook.household.Country;
 import dev.brinebook.household.DemandCurve;
 import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import java.math.BigDecimal;
 import java.util.List;
 

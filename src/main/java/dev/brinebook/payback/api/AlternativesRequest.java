@@ -1,6 +1,5 @@
 package dev.brinebook.payback.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -14,6 +13,7 @@ import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;

@@ -1,6 +1,5 @@
 package dev.brinebook.payback.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -13,12 +12,13 @@ import dev.brinebook.payback.Comparison;
 import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
+import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.WaterTariff;
 import dev.brinebook.payback.Way;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.RunningCost;
@@ -60,7 +60,7 @@ public final class CompareAlternatives {
     }
 
     private static AlternativesAnswer answer(AlternativesRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();

@@ -1,19 +1,19 @@
 package dev.brinebook.payback.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
-import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.ControlRequest;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SaltDoseRange;
 import dev.brinebook.softener.api.SettingsReviewRequest;

@@ -1,6 +1,5 @@
 package dev.brinebook.payback.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -10,13 +9,14 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.payback.api.ConversionPaybackAnswer.Comparison;
-import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.verdict.Ladder;
@@ -55,7 +55,8 @@ public final class EstimatePayback {
     }
 
     private static ConversionPaybackAnswer answer(ConversionPaybackRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(),
+                request.household() == null ? null : request.household().country());
         Explanation explanation = units.explanation();
         LocalPrices pricesRequest = LocalPrices.of(request.prices(), request.household());
         Currency currency = pricesRequest.currency();

@@ -42,8 +42,8 @@ final class Ways {
         return switch (asked.kind()) {
             case AS_FOUND -> duty -> List.of(Possible.of(asFound(duty), duty));
             case TUNED_CLOCK -> this::tuned;
-            case METERED -> metered(found.softener());
-            case REPLACEMENT -> metered(softener(asked));
+            case METERED -> metered(found.softener(), MeterStart.of(found.policy()));
+            case REPLACEMENT -> metered(softener(asked), MeterStart.DELAYED);
             case TWIN_BEDS -> twin(softener(asked));
             case NO_SOFTENING -> duty -> List.of();
         };
@@ -59,8 +59,8 @@ final class Ways {
                 clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR), duty)).toList();
     }
 
-    private Function<Duty, List<Possible>> metered(Softener softener) {
-        return duty -> DoseChoice.cheapest(softener, duty, cost).candidates(duty).stream().map(Ways::possible).toList();
+    private Function<Duty, List<Possible>> metered(Softener softener, MeterStart start) {
+        return duty -> DoseChoice.cheapest(softener, duty, cost, start).candidates(duty).stream().map(Ways::possible).toList();
     }
 
     private Function<Duty, List<Possible>> twin(Softener softener) {

@@ -1,6 +1,5 @@
 package dev.brinebook.regeneration.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -14,12 +13,13 @@ import dev.brinebook.household.api.HighDayAnswer;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.MeteredByHistory;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.Replay;
-import dev.brinebook.regeneration.UsualHardDays;
 import dev.brinebook.regeneration.UsualHardDays.Verdict;
+import dev.brinebook.regeneration.UsualHardDays;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Setup;
@@ -94,7 +94,7 @@ public final class BacktestSettings {
     }
 
     private static BacktestAnswer answer(BacktestRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);

@@ -1,6 +1,5 @@
 package dev.brinebook.regeneration.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -10,6 +9,7 @@ import dev.brinebook.guard.Figure;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
@@ -21,8 +21,8 @@ import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.HardDaysRange;
-import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.ReserveRequest.Rule;
+import dev.brinebook.softener.api.ReserveRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.water.api.HardnessLines;
 import dev.brinebook.wording.Message;
@@ -59,7 +59,7 @@ public final class ChooseReserve {
     }
 
     private static ReserveAnswer answer(ReserveChoiceRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         Duty duty = given.duty();

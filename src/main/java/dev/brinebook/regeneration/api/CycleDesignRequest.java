@@ -1,10 +1,10 @@
 package dev.brinebook.regeneration.api;
 
-import dev.brinebook.household.Country;
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.household.Country;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.regeneration.Brine;
 import dev.brinebook.softener.api.PreferencesRequest;

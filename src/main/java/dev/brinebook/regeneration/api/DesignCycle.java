@@ -1,6 +1,5 @@
 package dev.brinebook.regeneration.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -8,6 +7,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFinding;
@@ -16,8 +16,8 @@ import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
-import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.EfficiencyLine.StartedBy;
+import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Softener;

@@ -1,12 +1,12 @@
 package dev.brinebook.regeneration.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.Effort;
 import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Policy;
@@ -57,7 +57,7 @@ record Foreseen(SoftenerCase given, List<Tried> tried, LocalPrices prices, SaltS
     }
 
     static Foreseen of(ScheduleRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);

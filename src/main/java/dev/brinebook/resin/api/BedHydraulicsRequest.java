@@ -1,14 +1,14 @@
 package dev.brinebook.resin.api;
 
-import dev.brinebook.household.Country;
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
+import dev.brinebook.household.Country;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.TemperatureQuantity;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.Packing;

@@ -1,6 +1,5 @@
 package dev.brinebook.resin.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -8,6 +7,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;

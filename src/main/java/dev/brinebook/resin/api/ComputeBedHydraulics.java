@@ -1,6 +1,5 @@
 package dev.brinebook.resin.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -9,6 +8,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.api.CycleBed;
 import dev.brinebook.resin.Backwash;

@@ -1,7 +1,5 @@
 package dev.brinebook.resin.api;
 
-import dev.brinebook.household.Country;
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
@@ -9,8 +7,10 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violations;
+import dev.brinebook.household.Country;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;

@@ -1,6 +1,5 @@
 package dev.brinebook.softener.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.FigureAnswer;
@@ -11,6 +10,7 @@ import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.ConcentrationQuantity;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.BlendedSoftening;
@@ -51,7 +51,7 @@ public final class BlendHardness {
     }
 
     private static BlendingAnswer answer(BlendingRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.orDefault("leakageHardness", request.leakageHardness(),

@@ -1,17 +1,17 @@
 package dev.brinebook.softener.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.water.Blend;
 import dev.brinebook.water.Hardness;
 import dev.brinebook.water.api.WaterRequest;

@@ -38,7 +38,8 @@ public record CandidateRequest(
                 fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
         @Property(value = "The way of the brine through its bed, where capacity is counted by the column.",
                 fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
-        @Property(value = "Its price.", fallback = "unknown: the candidate is ranked by its size instead") Money price,
+        @Property(value = "Its price.", fallback = "unknown: where that of any is, all are ranked by what"
+                + " their resin usually costs") Money price,
         @Property(value = "Lasting flow that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown: the guides for beds decide alone") FlowQuantity continuousFlowRating,
         @Property(value = "Short peaks that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,

@@ -3,6 +3,7 @@ package dev.brinebook.softener.api;
 import dev.brinebook.api.Text;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Sizing.Ranked;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -49,6 +50,7 @@ final class Choice {
             return Message.of("With its price it costs {0} a year against {1} of {2}.", Text.number(best.costPerYear()),
                     Text.number(next.costPerYear()), name);
         }
-        return Message.of("It is smaller than {0}, which would fit too.", name);
+        return Message.of("Over {0} years salt, water and a usual price of the resin add up to less than with {1}, which would fit too.",
+                Text.number(Sizing.ASSUMED_LIFE_YEARS), name);
     }
 }

@@ -1,6 +1,5 @@
 package dev.brinebook.softener.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -9,6 +8,7 @@ import dev.brinebook.caution.Caution;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.MassQuantity;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
@@ -50,7 +50,7 @@ public final class ReviewSettings {
     }
 
     private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);

@@ -1,6 +1,5 @@
 package dev.brinebook.softener.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -9,6 +8,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
 

@@ -1,6 +1,5 @@
 package dev.brinebook.softener.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
@@ -12,6 +11,7 @@ import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
@@ -21,9 +21,9 @@ import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Sizing.Candidate;
 import dev.brinebook.softener.Sizing.Ranked;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.verdict.Ladder;
@@ -59,7 +59,7 @@ public final class SizeSoftener {
     }
 
     private static SizingAnswer answer(SizingRequest request) {
-        AnswerUnits units = HomeCountry.units(request.units(), request.household());
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         Duty duty = duty(request, explanation);
@@ -103,7 +103,7 @@ public final class SizeSoftener {
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
-                HomeCountry.units(request.units(), request.household()), explanation);
+                HomeCountry.units(request.units(), request.household().country()), explanation);
         return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
                 controller.with(controller.saltStep().forAnyBed()),
                 explanation);

@@ -79,8 +79,8 @@ public record SizedSoftener(
         boolean priced = ranked.stream().allMatch(one -> one.candidate().price().isPresent());
         explanation.because(EACH + "/rank", priced
                 ? Message.of("the fewest reasons against it first, then the least cost a year with its price")
-                : Message.of("the fewest reasons against it first, then the smaller bed, which costs less to buy"),
-                priced ? "CP-PRICES" : "CP-TANKS");
+                : Message.of("the fewest reasons against it first, then the least cost a year, with {0} assumed for each litre of resin",
+                        Text.number(Sizing.ASSUMED_COST_PER_RESIN_LITRE)), priced ? "CP-PRICES" : "CP-RESIN-PRICE");
         explainBed(request, units, explanation);
         CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);
         explanation.because(EACH + "/daysBetweenRegenerations", Message.of("365 over the expected regenerations of a year"), "FELLER");

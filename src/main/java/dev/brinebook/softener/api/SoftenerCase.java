@@ -1,6 +1,5 @@
 package dev.brinebook.softener.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Text;
@@ -8,6 +7,7 @@ import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.CyclicColumn;
@@ -63,7 +63,7 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
                 .withMinutes(minutes(request.softener().minutes()));
         ControllerTerms controller = preferences.controllerTerms(request.softener().control(), request.household().country(),
-                HomeCountry.units(request.units(), request.household()), explanation);
+                HomeCountry.units(request.units(), request.household().country()), explanation);
         requireSaltStep(controller.saltStep(), softener, water);
         Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
         explanation.cautions(duty.cautions());

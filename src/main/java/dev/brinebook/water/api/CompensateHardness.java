@@ -1,16 +1,16 @@
 package dev.brinebook.water.api;
 
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.HardnessStep;
 import dev.brinebook.water.WaterAnalysis;

@@ -1,11 +1,11 @@
 package dev.brinebook.water.api;
 
-import dev.brinebook.household.Country;
-import dev.brinebook.household.api.HomeCountry;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.household.Country;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HardnessQuantity;
+import dev.brinebook.quantity.api.HomeCountry;
 
 @About("A water whose iron and manganese are to be counted as hardness.")
 public record CompensatedHardnessRequest(

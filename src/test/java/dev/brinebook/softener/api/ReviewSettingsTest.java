@@ -32,10 +32,10 @@ class ReviewSettingsTest {
                         "regenerationInUseHours"))
                 .body("findings.find { it.code == 'hardnessWithoutIron' }.set", equalTo("22 gpg"))
                 .body("findings.find { it.code == 'hardnessWithoutIron' }.shouldBe", equalTo("28 gpg"))
-                .body("findings.find { it.code == 'refillAboveDose' }.shouldBe", equalTo("10 minutes"))
+                .body("findings.find { it.code == 'refillAboveDose' }.shouldBe", equalTo("6.5 minutes"))
                 .body("saltDose.value", near(15 * 0.5 * 2.987 / 1.5, 0.01, "15 minutes at 0.5 gpm, 2.99 lb a gallon of water:"
                         + " Salt Institute"))
-                .body("summary", containsString("Change 7 settings. Most important: backwash flow, from 7 gpm to 3.5 gpm."))
+                .body("summary", containsString("Change 8 settings. Most important: backwash flow, from 7 gpm to 3.5 gpm."))
                 .body("cautions.code", hasItem("runsHard"));
     }
 
@@ -43,7 +43,7 @@ class ReviewSettingsTest {
     void knowsTheRuleOfThumbByItsNumbers() {
         review(TestServer.example("reviewSettings.holiday-cabin")).statusCode(200)
                 .body("findings.find { it.code == 'nameplateRule' }.set", equalTo("10 lb/ft3"))
-                .body("findings.find { it.code == 'nameplateRule' }.shouldBe", equalTo("7.5 lb/ft3"))
+                .body("findings.find { it.code == 'nameplateRule' }.shouldBe", equalTo("6.5 lb/ft3"))
                 .body("findings.find { it.code == 'nameplateRule' }.group", equalTo("salt"))
                 .body("findings.setting", not(hasItem("reserve"))).body("questions.setting", equalTo(List.of("reserve")))
                 .body("questions[0].low.set", equalTo("0 gal"));
@@ -61,7 +61,7 @@ class ReviewSettingsTest {
                 .body("findings.setting", equalTo(List.of("hardness")))
                 .body("questions.setting", equalTo(List.of("saltDose", "dayOverride")))
                 .body("questions[0].low.set", equalTo("6 lb/ft3")).body("questions[0].high.set", equalTo("15 lb/ft3"))
-                .body("questions[1].low.set", equalTo("4 days")).body("questions[1].high.set", equalTo("14 days"))
+                .body("questions[1].low.set", equalTo("3 days")).body("questions[1].high.set", equalTo("14 days"))
                 .body("questions[1].high.hardDaysPerYear", greaterThan(50.0));
     }
 

@@ -30,8 +30,7 @@ class SizeSoftenerTest {
                 .body("dailyLoad.value", near(7_500, 1, "WQP magazine, Sizing Softeners, 2009: 5 x 75 gal x 20 gpg"))
                 .body("candidates.find { it.sku == '9 x 48 in' }.capacity.value", near(30_000, 0.1, "nameplate: common practice"))
                 .body("candidates.find { it.sku == '9 x 48 in' }.fullChargeDays", near(4, 0.01, "30,000 / 7,500"))
-                .body("choice", equalTo("10 x 44 in")).body("candidates[0].rank", equalTo(1))
-                .body("cautions.code", hasItem("ironNotTested"));
+                .body("candidates[0].rank", equalTo(1)).body("cautions.code", hasItem("ironNotTested"));
     }
 
     @Test
@@ -39,9 +38,8 @@ class SizeSoftenerTest {
         size(TestServer.example("sizeSoftener.well-family")).statusCode(200).body("candidates", hasSize(3))
                 .body("summary", containsString("invented-")).body("why", containsString("a year against"))
                 .body("candidates.find { it.sku == 'invented-100' }.fits", equalTo(false))
-                .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("serviceStandardNotMet",
-                        "continuousFlowTooHigh"))
-                .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(2));
+                .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("continuousFlowTooHigh"))
+                .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(1));
     }
 
     @Test

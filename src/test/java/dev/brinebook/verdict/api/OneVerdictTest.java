@@ -16,6 +16,7 @@ import dev.brinebook.softener.api.ReviewSettings;
 import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SizeSoftener;
 import dev.brinebook.softener.api.SizingRequest;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Verdict;
 import java.util.List;
@@ -167,7 +168,8 @@ class OneVerdictTest {
         assertNull(answer.conversion());
         assertEquals(0, answer.settings().reserve().value().doubleValue());
         assertEquals(List.of("METERED_ALREADY"), names(answer.verdict(), Step.CONVERT));
-        assertEquals(List.of("TWIN_ALREADY"), names(answer.verdict(), Step.IMPROVE));
+        assertEquals(List.of("TWIN_ALREADY"), answer.verdict().others().stream().filter(rung -> rung.improvement()
+                == Improvement.SECOND_TANK).findFirst().orElseThrow().obstacles().stream().map(Enum::name).toList());
         assertTrue(answer.verdict().ladder().get(Step.SET_RIGHT.ordinal()).hardDays().doubleValue() <= 1);
     }
 

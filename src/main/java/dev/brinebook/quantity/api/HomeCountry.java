@@ -1,9 +1,8 @@
-package dev.brinebook.household.api;
+package dev.brinebook.quantity.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Country;
-import dev.brinebook.quantity.api.AnswerUnits;
 
 /** What goes by the country: units that are not asked for, and the rules of the drain. */
 public final class HomeCountry {
@@ -19,11 +18,6 @@ public final class HomeCountry {
     /** {@code asked}, or those of {@code country}, which may be null. */
     public static AnswerUnits units(AnswerUnits asked, Country country) {
         return asked != null ? asked : Country.orAssumed(country) == Country.UNITED_STATES ? AnswerUnits.US : AnswerUnits.METRIC;
-    }
-
-    /** Those of a household that may be missing. */
-    public static AnswerUnits units(AnswerUnits asked, HouseholdRequest household) {
-        return units(asked, household == null ? null : household.country());
     }
 
     /** The air gap of the drain line by the rules of a country, which may be null. */
