@@ -9,7 +9,6 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
-import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -25,7 +24,7 @@ class CompareAlternativesTest {
 
     @Test
     void holdsEveryWayAgainstTheBaseline() {
-        compare(WELL).statusCode(200).body("summary", startsWith("Over 10 years \"twin beds\" costs least, "))
+        compare(WELL).statusCode(200).body("summary", containsString("Over 10 years \"metered controller\" costs least, "))
                 .body("baseline", equalTo("as it is"))
                 .body("cheapest", not(equalTo("no softening"))).body("alternatives", hasSize(6))
                 .body("alternatives[0].worth", nullValue()).body("alternatives[0].breakEven", empty())
