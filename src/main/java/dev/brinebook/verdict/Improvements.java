@@ -3,6 +3,7 @@ package dev.brinebook.verdict;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.softener.DoseChoice;
@@ -65,6 +66,9 @@ final class Improvements {
         Softener other = new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), new ColumnCapacity(column.resin(),
                 column.water(), Brining.Direction.COUNTER_CURRENT, column.efficiency(), column.endPointMgPerL(), column.columns()),
                 softener.flows());
+        if (!other.capacity().isKnownAt(other.salt(), CapacityTable.maxSaltDoseGramsPerLitre(other.salt()))) {
+            return barred(Improvement.COUNTER_CURRENT, Obstacle.LEAKS);
+        }
         return improved(Improvement.COUNTER_CURRENT, DoseChoice.cheapest(other, duty, cost, start).best());
     }
 

@@ -9,7 +9,7 @@ public enum Obstacle implements Worded {
     NO_SOFTENER("no softener is there"),
     METERED_ALREADY("the controller is metered already"),
     TWIN_ALREADY("it has two tanks already"),
-    LARGE_ENOUGH("the softener is large enough"),
+    LARGE_ENOUGH("the water can be kept soft without, and no goods were named to compare"),
     NONE_LARGE_ENOUGH("no standard size is large enough"),
     RUNS_HARD("hard water passes on more days than the service standard allows"),
     LEAKS("more hardness leaks through than the end point allows"),

@@ -1,6 +1,7 @@
 package dev.brinebook.assessment.api;
 
 import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.caution.Reader;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.sheet.Paper;
 import dev.brinebook.sheet.Row;
@@ -13,6 +14,7 @@ import dev.brinebook.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -22,7 +24,7 @@ import java.util.stream.Stream;
  */
 record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits,
         List<Row> changes, boolean untreated, List<Row> questions, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
-        List<Caution> cautions, List<Caution> otherCautions) {
+        List<Caution> cautions, List<Caution> alsoForCustomer, List<Caution> alsoForInstaller) {
 
     static final String HTML = "text/html";
     static final String PDF = "application/pdf";
@@ -60,7 +62,12 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
         return new AssessmentSheet(SheetWords.all(), answer, ladder(answer), water(answer), answer.fit().fits(), changes(answer),
                 answer.settings() == null, questions(answer), settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
                 answer.cautions().stream().filter(CautionAnswer::inFront).map(Caution::of).toList(),
-                answer.cautions().stream().filter(caution -> !caution.inFront()).map(Caution::of).toList());
+                behind(answer, reader -> reader == Reader.CUSTOMER), behind(answer, reader -> reader != Reader.CUSTOMER));
+    }
+
+    /** Cautions that are not in front, on the page of whom they concern. */
+    private static List<Caution> behind(AssessmentAnswer answer, Predicate<Reader> of) {
+        return answer.cautions().stream().filter(caution -> !caution.inFront() && of.test(caution.reader())).map(Caution::of).toList();
     }
 
     /** The steps that can be taken; a cost that is not given, and what the first step saves, stay empty. */

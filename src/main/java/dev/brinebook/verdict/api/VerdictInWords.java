@@ -170,13 +170,17 @@ final class VerdictInWords {
         }
         ladder.verdict().next().map(ladder::rung).flatMap(rung -> rung.overBelow().filter(over -> over.worthUpTo() > 0)
                 .map(over -> pays(rung.step(), over))).ifPresent(changes::add);
-        taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.worth().isPresent()
-                && !(over.savedPerYearOverSeasonal().getAsDouble() > 0)).ifPresent(over -> changes.add(Message.of("It saves nothing over a"
-                + " clock that somebody sets again every season.")));
+        taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent()).map(over -> seasonal(over
+                .savedPerYearOverSeasonal().getAsDouble())).ifPresent(changes::add);
         if (duty.useIsHardlyKnown()) {
             changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
         }
         return List.copyOf(changes);
+    }
+
+    private Message seasonal(double saved) {
+        return saved > 0 ? Message.of("It saves only {0} a year over a clock that somebody sets again every season.", whole(saved))
+                : Message.of("It saves nothing over a clock that somebody sets again every season.");
     }
 
     private Message pays(Step step, Increment over) {

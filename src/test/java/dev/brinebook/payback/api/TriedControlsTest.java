@@ -83,7 +83,7 @@ class TriedControlsTest {
         assertEquals(36.5, answer.getDouble("asFound.regenerations"));
         assertTrue(decimal(answer, "payback.firstYearSaving.total.value").signum() < 0);
         assertEquals("nothingSaved", answer.getString("payback.simplePaybackYears.reason"));
-        assertTrue(answer.getString("summary").startsWith("Converting costs "));
+        assertEquals("setRight", answer.getString("verdict.step"));
     }
 
     @Test

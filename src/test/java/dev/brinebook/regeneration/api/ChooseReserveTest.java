@@ -26,7 +26,7 @@ class ChooseReserveTest {
                 .body("smallest.year.hardDays", near(1, 1, "at most the two hard days a year that were asked for"))
                 .body("summary", containsString("the rule of thumb, 719.9 gal: "))
                 .body("smallest.reason", nullValue())
-                .body("smallest.reserve.value", near(620, 1e-9, "a step of 10 gal"))
+                .body("smallest.reserve.value", near(80, 1e-9, "a step of 10 gal: iron starts it every third night, when a bed of 2,000 gal is seldom used up"))
                 .body("basis.find { it.formula.contains('until there are four') }.formula", endsWith("a probability of 0.9"))
                 .body("rules.rule", contains("share", "meanDay", "ruleOfThumb", "dayPercentile", "dayPercentile", "sameWeekdayLargest",
                         "sameWeekdayMean"))
@@ -74,8 +74,6 @@ class ChooseReserveTest {
         choose(APARTMENT.replace("\"pattern\": \"usualAbsences\"",
                 "\"pattern\": \"absences\", \"spells\": [{\"from\": \"2026-07-02\", \"to\": \"2026-07-01\"}]"))
                 .statusCode(422).body("errors[0].pointer", equalTo("/household/occupancy/spells/0/to"));
-        choose(APARTMENT.replace("\"occupancy\"", "\"country\": \"germany\", \"occupancy\"")).statusCode(422)
-                .body("errors[0].pointer", equalTo("/household/country"));
         choose(APARTMENT.replace("\"occupancy\"", "\"monthFactors\": [0,0,0,0,0,0,0,0,0,0,0,0], \"occupancy\"")).statusCode(422)
                 .body("errors[0].pointer", equalTo("/household/monthFactors"));
     }

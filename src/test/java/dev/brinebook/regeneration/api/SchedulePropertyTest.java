@@ -33,7 +33,7 @@ class SchedulePropertyTest {
         String household = household(random);
         JsonPath path = schedule(household, charge, random, household.contains("Series") ? "" : "\"days\": "
                 + (1 + random.nextInt(800)) + ",");
-        double hardness = path.getDouble("hardness.compensated.value");
+        double hardness = path.getDouble("hardness.real.value");
         double drawn = 0;
         for (int i = 0; i < path.getList("policies").size(); i++) {
             String at = "policies[" + i + "].";
