@@ -22,6 +22,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -49,6 +51,7 @@ class CornerSweepTest {
         return Main.OPERATIONS.stream();
     }
 
+    @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @MethodSource("operations")
     <Q extends Record, A extends Record> void answersOrSaysWhyNot(Operation<Q, A> operation) {

@@ -23,6 +23,8 @@ import java.util.Random;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -60,6 +62,7 @@ class MetricAnswersTest {
         assertEquals(List.of(), usUnits(answer), request.toString());
     }
 
+    @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @MethodSource("operations")
     <Q extends Record, A extends Record> void noneDoes(Operation<Q, A> operation) throws IOException {

@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -145,6 +147,7 @@ class RealHomesTest {
      * Where at most one hard day a year is asked for, the other half of the days has about one: 0.7 to 1.3 over all homes, whose
      * sample holds some 85 of them; a meter of 5, 7 or 9 mean days.
      */
+    @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @CsvSource({"5, true", "7, true", "9, true", "5, false", "7, false", "9, false"})
     void aReserveKeepsItsPromiseOnTheOtherHalf(int meanDays, boolean asFitted) {
@@ -159,6 +162,7 @@ class RealHomesTest {
     }
 
     /** A clock adds up days that are somewhat alike, and feels every slow change: 5.5 without level and correlation. */
+    @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @CsvSource({"true", "false"})
     void aClockOfFiveDaysKeepsItsPromiseWithinTwice(boolean asFitted) {
@@ -176,6 +180,7 @@ class RealHomesTest {
      * A verdict that the prediction was wrong is rare where it is right: at most one half-year in ten, of the two tails that hold
      * one in ten. One level for all homes would have 8 to 10 of 90 half-years outside of the range.
      */
+    @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @CsvSource({"1", "1.5", "2"})
     void fewHalfYearsAreOutsideOfWhatIsUsual(double reserveMeanDays) {
@@ -196,6 +201,7 @@ class RealHomesTest {
      * and 50 % of the salt over a clock set once, the range of published field figures; less over one that is set again as the
      * season asks; and hardly a half-year in which the clock took less (4 % in the study that the model is from).
      */
+    @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @CsvSource({"3", "4", "5", "7"})
     void aMeterSavesWhatTheFieldReports(int clockDays) {
