@@ -66,7 +66,7 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
                 .flowLitresPerMinute();
         return new Assessment(duty, found, fit, Review.path(found, ladder.right().orElseThrow(), duty, terms.running()).findings(),
-                Question.of(found, duty), choice, terms.running(),
+                ladder.questions(), choice, terms.running(),
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty), ladder,
                 Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
                 duty.softenedWith(setup.softener().salt()));

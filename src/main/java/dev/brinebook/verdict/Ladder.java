@@ -12,6 +12,7 @@ import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.MeteringWorth;
+import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.softener.SetRight;
@@ -42,12 +43,13 @@ import java.util.stream.Stream;
  * @param others improvements and goods that were looked at beside those of the rungs
  * @param verdict the step to take
  * @param treatments what the water needs first, in order; empty where it can be softened as it is
+ * @param questions settings of the softener as found that were not read and matter
  * @param choice how the dose of the meter on this bed was chosen; absent without a softener
  * @param right the control found, set right; absent without a softener
  * @param worth what that meter saves over the clock set right; absent without a softener
  */
-public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<Treatment> treatments, Optional<DoseChoice> choice,
-        Optional<SetRight> right, Optional<MeteringWorth> worth) {
+public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<Treatment> treatments, List<Question> questions,
+        Optional<DoseChoice> choice, Optional<SetRight> right, Optional<MeteringWorth> worth) {
 
     /** Hardness up to which water is soft, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     public static final double SOFT_MG_PER_L = 60;
@@ -58,6 +60,12 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         rungs = List.copyOf(rungs);
         others = List.copyOf(others);
         treatments = List.copyOf(treatments);
+        questions = List.copyOf(questions);
+    }
+
+    /** Whether what a rung saves over the one below is more than anybody can tell. */
+    public boolean savesEnoughToSay(Increment over) {
+        return over.savedPerYear() > LEAST_SAVING_SHARE * rung(over.over()).option().orElseThrow().costPerYear();
     }
 
     /** The rung of a step. */
@@ -90,7 +98,9 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         }
         improve(climb, choice, duty, terms);
         replace(climb, choice, duty, terms);
-        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb), treatments, Optional.of(choice), Optional.of(right), Optional.of(worth));
+        List<Question> questions = Question.of(found, duty);
+        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, !questions.isEmpty()), treatments, questions,
+                Optional.of(choice), Optional.of(right), Optional.of(worth));
     }
 
     /** The steps where no softener is there yet, and one was chosen. */
@@ -100,7 +110,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
         SetRight set = SetRight.ofMeter(chosen);
         climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, terms.outlay(Step.REPLACE), Optional.empty()), set.keepsStandard() && fits);
-        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb), treatments, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, false), treatments, List.of(),
+                Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static Map<Step, Rung> barred(Duty duty, List<Treatment> treatments) {

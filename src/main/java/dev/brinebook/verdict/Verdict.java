@@ -15,6 +15,8 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
 
     private static final double HIGH = 0.9;
     private static final double MEDIUM = 0.7;
+    /** Nothing is sure beyond this while a setting that matters was not read. */
+    private static final double MOST_WITH_UNREAD_SETTINGS = 0.8;
 
     /** How sure it is. */
     public enum Confidence {
@@ -25,7 +27,7 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
         return chance >= HIGH ? Confidence.HIGH : chance >= MEDIUM ? Confidence.MEDIUM : Confidence.LOW;
     }
 
-    static Verdict of(Ladder.Climb climb) {
+    static Verdict of(Ladder.Climb climb, boolean unread) {
         if (climb.rung(Step.NONE_NEEDED).obstacles().isEmpty()) {
             return new Verdict(Step.NONE_NEEDED, 1, Optional.empty());
         }
@@ -38,7 +40,8 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
                 .filter(one -> climb.rung(one).serves()).findFirst();
         double others = next.flatMap(one -> climb.rung(one).overBelow()).map(Increment::chanceOfPaying).orElse(OptionalDouble.empty())
                 .orElse(0);
-        return new Verdict(step, chance * (1 - others), next);
+        double sure = chance * (1 - others);
+        return new Verdict(step, unread ? Math.min(sure, MOST_WITH_UNREAD_SETTINGS) : sure, next);
     }
 
     /** That it pays over what is below it and over what was found; 1 where it is needed to keep to the standard. */

@@ -91,7 +91,7 @@ public final class Assess {
         Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
         warn(assessment, site, units, explanation);
-        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict", explanation);
         return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, units, explanation)
                 : softened(request, assessment, prices, priced, verdict, units, explanation);
     }
@@ -181,8 +181,10 @@ public final class Assess {
             AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
         sentences.add(verdict.sentence());
+        boolean otherDose = verdict.step() == Step.SET_RIGHT || verdict.step() == Step.CONVERT;
         List<Fit.Shortcoming> ofTheSoftener = assessment.fit().shortcomings().stream().filter(one -> one != Fit.Shortcoming.RUNS_HARD
-                && one != Fit.Shortcoming.WATER_UNTREATED).toList();
+                && one != Fit.Shortcoming.WATER_UNTREATED
+                && !(otherDose && one == Fit.Shortcoming.SERVICE_STANDARD_NOT_MET)).toList();
         if (!ofTheSoftener.isEmpty()) {
             sentences.add(Message.of("The softener does not fit: {0}.", Message.joined("; ",
                     ofTheSoftener.stream().map(units::saying).toList())));

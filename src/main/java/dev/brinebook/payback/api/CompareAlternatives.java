@@ -87,7 +87,7 @@ public final class CompareAlternatives {
         String cheapest = all.stream().filter(way -> comparison.setup(way).isPresent())
                 .min(Comparator.comparingDouble(comparison::lifeCycleCost)).orElse(comparison.baseline()).name();
         explain(given, explanation);
-        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, running, priced.currency(), units, "/verdict", explanation);
         return new AlternativesAnswer(explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(),
                 summary(comparison, cheapest, answers)))), verdict,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,

@@ -111,7 +111,7 @@ public final class EstimatePayback {
         Ladder ladder = Ladder.of(asFound, duty, terms);
         MeteringWorthAnswer overClock = ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, currency, units,
                 "/overClockSetRight", explanation)).orElse(null);
-        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, currency, units, "/verdict", explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, terms.running(), currency, units, "/verdict", explanation);
         return new Sides(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()),
                 YearlyUseAnswer.tried(years.asFound(), units), YearlyUseAnswer.tried(years.converted(), units), true,
                 Comparison.WHOLE_DAYS, request.meteredSaltDose() == null ? null

@@ -63,13 +63,13 @@ public final class ReviewSettings {
         boolean untreated = ladder.verdict().step() == Step.TREAT_FIRST;
         Review review = untreated ? Review.none(found, duty)
                 : Review.path(found, ladder.right().orElseThrow(), duty, terms.running());
-        List<Question> questions = untreated ? List.of() : Question.of(found, duty);
+        List<Question> questions = untreated ? List.of() : ladder.questions();
         List<SettingFinding> findings = review.findings().stream().map(finding -> SettingFinding.of(finding,
                 given.found().softener(), duty, units)).toList();
         explain(given, review.asFound(), units, explanation);
         SettingFinding.explain(review.findings(), units, "/findings", explanation);
         SettingQuestion.explain(questions, "/questions", explanation);
-        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, priced.currency(), units, "/verdict", explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, terms.running(), priced.currency(), units, "/verdict", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(untreated ? verdict.sentence()
                 : summary(review, questions, found, duty, units)), verdict, findings,
                 questions.stream().map(question -> SettingQuestion.of(question, given.found().softener(), duty, units)).toList(),

@@ -84,7 +84,7 @@ public final class SizeSoftener {
         }
         boolean found = ranked.get(0).fit().fits();
         VerdictAnswer verdict = VerdictAnswer.of(Ladder.withoutSoftener(ranked.get(0).option(), found, duty, terms), duty,
-                prices.currency(), units, "/verdict", explanation);
+                cost, prices.currency(), units, "/verdict", explanation);
         Message why = found ? Choice.why(ranked, units) : Choice.whyNone(ranked, units);
         String choice = found ? ranked.get(0).candidate().name() : null;
         return new SizingAnswer(explanation.behindStops(verdict.step() == Step.NONE_NEEDED || verdict.step() == Step.TREAT_FIRST

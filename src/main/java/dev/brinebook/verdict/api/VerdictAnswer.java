@@ -5,6 +5,7 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.RunningCost;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Verdict;
@@ -30,7 +31,7 @@ public record VerdictAnswer(
         PublishedSaving published) {
 
     /** The verdict of a ladder, its basis below {@code pointer}. */
-    public static VerdictAnswer of(Ladder ladder, Duty duty, Currency currency, AnswerUnits units, String pointer,
+    public static VerdictAnswer of(Ladder ladder, Duty duty, RunningCost cost, Currency currency, AnswerUnits units, String pointer,
             Explanation explanation) {
         explanation.because(pointer + "/ladder", Message.of("each step in the long run, with the settings that cost least while the"
                 + " service standard is kept; a step is taken when over the horizon it costs less in all than the cheapest below it, and"
@@ -44,7 +45,7 @@ public record VerdictAnswer(
                 treatment.sourceKey()));
         explanation.because(pointer + "/ladder/0/note", Message.of("a trial with 336 children with eczema found no benefit of softened"
                 + " water; what scale costs in heaters is told by studies that the trade paid for, so it has no price here"), "SWET-2011");
-        VerdictInWords words = new VerdictInWords(ladder, duty, currency, units);
+        VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, units);
         return new VerdictAnswer(ladder.verdict().step(), words.sentence(), words.action(), ladder.verdict().confidence(),
                 words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung,
                         rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, units)).toList(),

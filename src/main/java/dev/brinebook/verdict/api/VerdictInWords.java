@@ -5,6 +5,8 @@ import dev.brinebook.payback.AgainstBaseline;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Question;
+import dev.brinebook.softener.RunningCost;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Increment;
 import dev.brinebook.verdict.Ladder;
@@ -30,11 +32,13 @@ final class VerdictInWords {
 
     private final Ladder ladder;
     private final Duty duty;
+    private final RunningCost cost;
     private final Currency currency;
     private final AnswerUnits units;
 
-    VerdictInWords(Ladder ladder, Duty duty, Currency currency, AnswerUnits units) {
+    VerdictInWords(Ladder ladder, Duty duty, RunningCost cost, Currency currency, AnswerUnits units) {
         this.ladder = ladder;
+        this.cost = cost;
         this.duty = duty;
         this.currency = currency;
         this.units = units;
@@ -71,7 +75,7 @@ final class VerdictInWords {
     private Message corrected() {
         Rung right = taken();
         Optional<Rung> cheaper = ladder.verdict().next().map(ladder::rung).filter(rung -> rung.option().orElseThrow().outlay().isEmpty()
-                && rung.overBelow().orElseThrow().worthUpTo() > 0);
+                && ladder.savesEnoughToSay(rung.overBelow().orElseThrow()));
         double more = right.option().orElseThrow().costPerYear()
                 - ladder.rung(Step.AS_FOUND).option().orElseThrow().costPerYear();
         return more > 0 && cheaper.isPresent() ? Message.joined(" ", List.of(settings(),
@@ -85,10 +89,12 @@ final class VerdictInWords {
             return Message.of("Correct the settings, free: {0} a year less.", whole(taken().overAsFound().orElseThrow().savedPerYear()));
         }
         double more = right.costPerYear() - asFound.option().orElseThrow().costPerYear();
-        Message days = Message.of("Correct the settings: hard water on about {0} instead of {1}", days(right.year().hardDays()),
-                days(asFound.option().orElseThrow().year().hardDays()));
-        return more > 0 ? Message.of("{0}, for {1} a year more.", days, whole(more))
-                : Message.of("{0}, and {1} a year less.", days, whole(-more));
+        double now = asFound.option().orElseThrow().year().hardDays();
+        Message why = now <= duty.standard().hardDaysPerYear() ? Message.of("Correct the settings: as they are, hard water passes as soon"
+                + " as a little more is used or the bed restores a little less")
+                : Message.of("Correct the settings: hard water on about {0} instead of {1}", days(right.year().hardDays()), days(now));
+        return Math.abs(more) < 1 ? Message.of("{0}. This costs nothing.", why) : more > 0 ? Message.of("{0}, for {1} a year more.", why, whole(more))
+                : Message.of("{0}, and {1} a year less.", why, whole(-more));
     }
 
     private Message larger(Message what, Message need) {
@@ -96,7 +102,9 @@ final class VerdictInWords {
         Optional<BigDecimal> years = over.flatMap(Increment::worth).map(AgainstBaseline::simplePaybackYears)
                 .filter(figure -> figure.exists()).map(figure -> BigDecimal.valueOf(figure.value()).round(SPOKEN));
         if (taken().overBelow().map(below -> !ladder.rung(below.over()).serves()).orElse(true)) {
-            return Message.of("{0}: {1}.", what, need);
+            return Message.of("{0}: {1}. Hard water passes on about {2} instead of {3}.", what, need,
+                    days(taken().option().orElseThrow().year().hardDays()),
+                    days(ladder.rung(Step.AS_FOUND).option().orElseThrow().year().hardDays()));
         }
         if (over.get().savedPerYear() <= 0) {
             return Message.of("{0}: hard water on about {1} instead of {2}, for {3} a year more.", what,
@@ -161,6 +169,8 @@ final class VerdictInWords {
         if (step == Step.NONE_NEEDED || step == Step.TREAT_FIRST) {
             return changes;
         }
+        taken().option().filter(option -> step != Step.AS_FOUND).ifPresent(option -> ladder.questions().forEach(question ->
+                changes.add(unread(question, option))));
         least(taken()).filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
                 .investment() > 0).ifPresent(over -> changes.add(Message.of("It stops paying if it costs more than {0}.",
                 whole(over.worthUpTo()))));
@@ -168,14 +178,22 @@ final class VerdictInWords {
             ladder.rung(Step.NONE_NEEDED).overAsFound().filter(over -> over.savedPerYear() > 0).ifPresent(over -> changes.add(Message.of(
                     "Not softening costs least, {0} a year less: then some scale and more soap stay.", whole(over.savedPerYear()))));
         }
-        ladder.verdict().next().map(ladder::rung).flatMap(rung -> rung.overBelow().filter(over -> over.worthUpTo() > 0)
-                .map(over -> pays(rung.step(), over))).ifPresent(changes::add);
+        ladder.verdict().next().map(ladder::rung).flatMap(rung -> rung.overBelow().filter(over -> over.worthUpTo() > 0
+                && ladder.savesEnoughToSay(over)).map(over -> pays(rung.step(), over))).ifPresent(changes::add);
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent()).map(over -> seasonal(over
                 .savedPerYearOverSeasonal().getAsDouble())).ifPresent(changes::add);
         if (duty.useIsHardlyKnown()) {
             changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
         }
         return List.copyOf(changes);
+    }
+
+    /** What is saved, by what an unread setting may be. */
+    private Message unread(Question question, Rung.Option option) {
+        double one = cost.ofYear(question.low().year().totals()) - option.costPerYear();
+        double other = cost.ofYear(question.high().year().totals()) - option.costPerYear();
+        return Message.of("Read off the {0}, which was not given: by it {1} to {2} a year are saved over the softener as found.",
+                units.saying(question.setting()), whole(Math.min(one, other)), whole(Math.max(one, other)));
     }
 
     private Message seasonal(double saved) {
