@@ -54,7 +54,7 @@ public record CandidateRequest(
     /** The same softener as one that stands there, regenerated with {@code salt}. */
     public SoftenerRequest asSoftener(Salt salt) {
         return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
-                null, null, null, brineDirection, null, null);
+                null, null, null, null, brineDirection, null, null);
     }
 
     /** New resin, with the way of the brine that this valve leads it. */

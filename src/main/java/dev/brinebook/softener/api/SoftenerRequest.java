@@ -69,13 +69,14 @@ public record SoftenerRequest(
         @Property("What starts its regenerations.") ControlRequest control,
         @Property("Minutes of each step, as set.") StepMinutesRequest minutes,
         @Property("Flows of the valve, as far as known.") FlowsRequest flows,
-        @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8", fallback = "unknown")
-        BigDecimal resinAgeYears,
-        @Property(value = "Exchange sites that chlorine and other oxidants take in a year, where capacity is counted by the"
-                + " column and the age is given.", min = SoftenerRequest.MIN_YEARLY_LOSS_PERCENT,
+        @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8",
+                fallback = "unknown: no capacity is taken off") BigDecimal resinAgeYears,
+        @Property(value = "Exchange sites that chlorine and other oxidants take in a year, where the age is given.",
+                min = SoftenerRequest.MIN_YEARLY_LOSS_PERCENT,
                 max = SoftenerRequest.MAX_YEARLY_LOSS_PERCENT, unit = "%", example = "2", fallback = "1 on a private well or"
                 + " without free chlorine, 5 from 1 mg/L of free chlorine on, in proportion between; 3 on a public supply"
                 + " whose chlorine was not tested") BigDecimal yearlyCapacityLossPercent,
+        @Property("A laboratory's test of the resin, used instead of age and chlorine.") ResinTestRequest resinTest,
         @Property(value = "The way of the brine through the bed, where capacity is counted by the column.",
                 fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
         @Property(value = "Salt that the brine tank holds when full.", min = SaltStore.MIN_CAPACITY_KILOGRAMS,
@@ -171,26 +172,38 @@ public record SoftenerRequest(
     public ResinState resinState(WaterAnalysis water, Explanation explanation) {
         Brining.Direction direction = explanation.orDefault("softener.brineDirection", brineDirection,
                 Brining.Direction.CO_CURRENT);
+        return new ResinState(Resin.STANDARD.withSitesLeft(sitesLeft(ResinState.assumedYearlyLossShare(water), explanation)),
+                direction);
+    }
+
+    /** Share of the exchange sites that a test found or that age has left, where no water test is given. */
+    public double sitesLeftInUnknownWater(Explanation explanation) {
+        return sitesLeft(ResinState.ASSUMED_PUBLIC_SUPPLY_LOSS_SHARE, explanation);
+    }
+
+    private double sitesLeft(double assumedYearlyLossShare, Explanation explanation) {
+        if (resinTest != null) {
+            return resinTest.sitesLeft("softener.resinTest", Resin.STANDARD.totalEquivalentsPerLitre(), explanation);
+        }
         if (resinAgeYears == null) {
-            return new ResinState(Resin.STANDARD, direction);
+            return 1;
         }
         double years = Math.min(ResinEfficiency.MAX_YEARS, resinAgeYears.doubleValue());
         double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
-                100 * ResinState.assumedYearlyLossShare(water),
+                100 * assumedYearlyLossShare,
                 percent -> Message.of("{0} % of the sites that are left", percent)) / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
         explanation.assume("softener.resinAgeYears", ageInWords(years, Text.number(100 * left)), Origin.CALLER);
-        return new ResinState(Resin.STANDARD.withSitesLeft(left), direction);
+        return left;
     }
 
     private Message ageInWords(double years, BigDecimal leftPercent) {
         return resinAgeYears.doubleValue() > years
-                ? Message.of("{0} years, the most that the yearly loss is known for, which leave {1} % of the exchange sites;"
-                        + " counted by the column only, the table is for resin in use as it is", Text.number(years),
-                        leftPercent)
-                : Message.counted("{0} year, which leaves {1} % of the exchange sites; counted by the column only, the table is"
-                        + " for resin in use as it is", "{0} years, which leave {1} % of the exchange sites; counted by the"
-                        + " column only, the table is for resin in use as it is", Text.number(years), leftPercent);
+                ? Message.of("{0} years, the most that the yearly loss is known for, which leave {1} % of the exchange sites; a"
+                        + " laboratory's test of the resin would measure it", Text.number(years), leftPercent)
+                : Message.counted("{0} year, which leaves {1} % of the exchange sites; a laboratory's test of the resin would"
+                        + " measure it", "{0} years, which leave {1} % of the exchange sites; a laboratory's test of the resin would"
+                        + " measure it", Text.number(years), leftPercent);
     }
 
     /** The softener in SI, with every default told to {@code explanation}. */
