@@ -5,12 +5,12 @@ import java.util.Optional;
 
 /**
  * What a litre of resin takes up between two regenerations, by the salt dose: a table of the trade, which knows one
- * ordinary water, or the column, which knows the water at hand.
+ * ordinary water, with new or with worn resin, or the column, which knows the water at hand.
  *
  * <p>All doses are those of {@link CapacityTable#minSaltDoseGramsPerLitre} to
  * {@link CapacityTable#maxSaltDoseGramsPerLitre}.
  */
-public sealed interface CapacityModel permits CapacityTable, ColumnCapacity {
+public sealed interface CapacityModel permits CapacityTable, WornTable, ColumnCapacity {
 
     /** Key of the source of the capacities. */
     String sourceKey();

@@ -50,6 +50,11 @@ public enum CapacityTable implements CapacityModel {
         return sourceKey;
     }
 
+    /** This table for resin with a share of its sites left, by age or by a test. */
+    public CapacityModel withSitesLeft(double share) {
+        return share == 1 ? this : new WornTable(this, share);
+    }
+
     /** How far the capacity at a dose of sodium chloride can be trusted: as its source, or as computed beyond it. */
     public Source.Kind kindAt(double saltDoseGramsPerLitre) {
         return knots.kindAt(Guard.within(saltDoseGramsPerLitre, MIN_SALT_DOSE_GRAMS_PER_LITRE,

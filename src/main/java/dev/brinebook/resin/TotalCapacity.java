@@ -7,8 +7,10 @@ import dev.brinebook.quantity.Exact;
 /** What all exchange sites of the resin hold, and the figure on the nameplate: neither is what a regeneration gives. */
 public final class TotalCapacity {
 
-    /** Nameplate capacity of a litre of resin, grams as CaCO₃: 30,000 grains per cubic foot. */
+    /** Nameplate capacity of a litre of resin, grams as CaCO₃: 30,000 grains per cubic foot. Source: [CP-NAMEPLATE]. */
     public static final double NAMEPLATE_GRAMS_PER_LITRE = 30 * Exact.GRAIN_MILLIGRAMS / Exact.CUBIC_FOOT_LITRES;
+    /** The most that is printed on one: 32,000 grains per cubic foot. Source: [CP-NAMEPLATE]. */
+    public static final double HIGHEST_NAMEPLATE_GRAMS_PER_LITRE = 32 * Exact.GRAIN_MILLIGRAMS / Exact.CUBIC_FOOT_LITRES;
 
     private TotalCapacity() {
     }
@@ -55,19 +57,5 @@ public final class TotalCapacity {
     public static double ceilingGramsPerLitre(Salt salt, double saltDoseGramsPerLitre, double equivalentsPerLitre) {
         return Math.min(Guard.notNegative(saltDoseGramsPerLitre, "saltDoseGramsPerLitre") * salt.ceilingGramsPerGram(),
                 gramsPerLitre(equivalentsPerLitre));
-    }
-
-    /**
-     * Resin in a softener known by its nameplate only.
-     *
-     * <pre>V = C / (30,000 gr/ft³)</pre>
-     *
-     * <p>V litres of resin; C nameplate capacity, grams as CaCO₃.
-     * Validity: nameplates that state the capacity at the full dose of 15 lb/ft³.
-     * Source: [CP-NAMEPLATE].
-     * Deviation: makers round; a "32,000 grain" nameplate usually stands on 1 ft³, for which this gives 1.07 ft³.
-     */
-    public static double resinLitresFromNameplate(double nameplateGrams) {
-        return Guard.positive(nameplateGrams, "nameplateGrams") / NAMEPLATE_GRAMS_PER_LITRE;
     }
 }

@@ -44,12 +44,8 @@ class SaltTest {
         assertThrows(IllegalArgumentException.class, () -> Salt.SODIUM_CHLORIDE.asSodiumChloride(-1));
     }
 
-    /** "30,000 grain" is 1 ft³ (common practice). */
     @Test
-    void theNameplateTellsTheResin() {
-        double litres = TotalCapacity.resinLitresFromNameplate(CapacityUnit.GRAIN.toBase(30_000));
-        Printed.assertAgrees("28.316846592", "", litres);
-        assertThrows(IllegalArgumentException.class, () -> TotalCapacity.resinLitresFromNameplate(0));
+    void refusesATotalCapacityThatIsNoNumber() {
         assertThrows(IllegalArgumentException.class, () -> TotalCapacity.gramsPerLitre(Double.NaN));
     }
 }

@@ -15,12 +15,13 @@ import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.Brining;
-import dev.brinebook.resin.CapacityTable;
-import dev.brinebook.resin.EfficiencyLine.StartedBy;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.EfficiencyLine;
+import dev.brinebook.resin.EfficiencyLine.StartedBy;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.softener.api.EfficiencyLineAnswer;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.water.WaterAnalysis;
@@ -50,7 +51,8 @@ public final class DesignCycle {
         AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
-        CapacityTable table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation);
+        CapacityModel table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation)
+                .withSitesLeft(request.softener().sitesLeftInUnknownWater(explanation));
         Softener softener = request.softener().toDomain(table, explanation);
         double dose = request.softener().doseGramsPerLitre(explanation);
         CycleDesign design = design(request, softener, dose, units, explanation);
@@ -108,7 +110,7 @@ public final class DesignCycle {
     }
 
     private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
-            CapacityTable table, AnswerUnits units) {
+            CapacityModel table, AnswerUnits units) {
         assumeFlows(design.flows(), units, explanation);
         assumeGuides(explanation);
         if (request.softener().minutes() != null) {
@@ -119,8 +121,7 @@ public final class DesignCycle {
         CycleWater.explain(units, explanation);
         CycleBrine.explain(design, explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
-        explanation.because("/capacity", Message.of("resin volume times the capacity of the salt dose, from the table"),
-                table.sourceKey());
+        CapacityBasis.explain("/capacity", table, units, explanation);
         explanation.because("/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
         explanation.because("/waterPerCapacity", Message.of("water of a regeneration over capacity"), "DOE-BASC");
         if (request.regenerationsPerYear() != null) {

@@ -48,18 +48,22 @@ public final class ChartResinCapacity {
         WaterAnalysis water = request.water().toDomain(explanation);
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         List<Double> doses = request.dosesGramsPerLitre(explanation);
-        ResinState state = new ResinState(ColumnResinRequest.toDomain(request.resin(), water, explanation),
+        ColumnResinRequest resin = ColumnResinRequest.orNew(request.resin());
+        Resin fresh = resin.whenNew(explanation);
+        double sitesLeft = resin.sitesLeft(water, explanation);
+        ResinState state = new ResinState(fresh.withSitesLeft(sitesLeft),
                 explanation.orDefault("brineDirection", request.brineDirection(), Brining.Direction.CO_CURRENT));
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         Optional<ColumnCapacity> column = column(request, preferences, water, state, explanation);
         explain(water, salt, state.resin(), units, explanation);
-        TableAtDose.explain(units, explanation);
+        TableAtDose.explain(sitesLeft, units, explanation);
         ChartedColumn.explain(column, units, explanation);
         ColumnAtDose.explain(column, salt, explanation);
         EfficiencyLineReach.explain(explanation);
         ChartedColumn charted = ChartedColumn.of(column, preferences.endPointMgPerL(explanation), salt, units);
-        List<CapacityPoint> points = doses.stream().map(dose -> point(dose, salt, state.resin(), column, units)).toList();
-        List<EfficiencyLineReach> lines = EfficiencyLineReach.all(salt, column, units);
+        List<CapacityPoint> points = doses.stream().map(dose -> point(dose, salt, state.resin(), sitesLeft, column, units))
+                .toList();
+        List<EfficiencyLineReach> lines = EfficiencyLineReach.all(salt, sitesLeft, column, units);
         return new ResinCapacityAnswer(explanation.behindStops(CapacitySentences.of(points, charted, lines)),
                 ChartedWater.of(PreferencesRequest.feed(request.water(), water), units, explanation),
                 units.bedCapacity(TotalCapacity.gramsPerLitre(state.resin().totalEquivalentsPerLitre())), charted, points,
@@ -74,10 +78,10 @@ public final class ChartResinCapacity {
                 ? Optional.of(preferences.column(request.water(), water, state, explanation)) : Optional.empty();
     }
 
-    private static CapacityPoint point(double dose, Salt salt, Resin resin, Optional<ColumnCapacity> column,
-            AnswerUnits units) {
-        return new CapacityPoint(units.saltDose(dose), TableAtDose.of(CapacityTable.WORKING, salt, dose, units),
-                TableAtDose.of(CapacityTable.NEW_RESIN, salt, dose, units),
+    private static CapacityPoint point(double dose, Salt salt, Resin resin, double sitesLeft,
+            Optional<ColumnCapacity> column, AnswerUnits units) {
+        return new CapacityPoint(units.saltDose(dose), TableAtDose.of(CapacityTable.WORKING, sitesLeft, salt, dose, units),
+                TableAtDose.of(CapacityTable.NEW_RESIN, sitesLeft, salt, dose, units),
                 column.map(model -> ColumnAtDose.of(model, salt, dose, units)).orElse(null),
                 units.bedCapacity(TotalCapacity.ceilingGramsPerLitre(salt, dose, resin.totalEquivalentsPerLitre())));
     }
@@ -102,8 +106,8 @@ public final class ChartResinCapacity {
     private static void assumeReach(Salt salt, Explanation explanation) {
         explanation.assume("preferences.capacityMethod", Message.of("not used: table and column stand side by side"),
                 Origin.DERIVED);
-        explanation.assume("tables", Message.of("gel resin of 1.9 to 2.0 eq/L and co-current brine, whatever resin and"
-                + " brineDirection say"), Origin.DEFAULT);
+        explanation.assume("tables", Message.of("gel resin of 1.9 to 2.0 eq/L when it was new and co-current brine,"
+                + " whatever resin.totalCapacity and brineDirection say"), Origin.DEFAULT);
         explanation.assume("ironAndManganese", Message.of("not counted, whatever water.compensation says: they take capacity"
                 + " too, and foul the resin"), Origin.DEFAULT);
         if (salt == Salt.POTASSIUM_CHLORIDE) {

@@ -26,10 +26,11 @@ public record EfficiencyLineReach(
         @Property(value = "Highest dose by the column, in this water.", optional = "when the water is too soft for the end"
                 + " point") SaltDoseFigure column) {
 
-    static List<EfficiencyLineReach> all(Salt salt, Optional<ColumnCapacity> column, AnswerUnits units) {
+    static List<EfficiencyLineReach> all(Salt salt, double sitesLeft, Optional<ColumnCapacity> column, AnswerUnits units) {
         return EfficiencyLine.all().stream().map(line -> new EfficiencyLineReach(line.code(),
                 units.saltEfficiency(line.minSaltEfficiencyGramsPerGram()), line.startedBy(),
-                highest(CapacityTable.WORKING, salt, line, units), highest(CapacityTable.NEW_RESIN, salt, line, units),
+                highest(CapacityTable.WORKING.withSitesLeft(sitesLeft), salt, line, units),
+                highest(CapacityTable.NEW_RESIN.withSitesLeft(sitesLeft), salt, line, units),
                 column.map(model -> highest(model, salt, line, units)).orElse(null))).toList();
     }
 

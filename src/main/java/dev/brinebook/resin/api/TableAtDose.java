@@ -9,9 +9,11 @@ import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.BedCapacityQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.api.CapacityBasis;
 import dev.brinebook.source.Source;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -28,13 +30,15 @@ public record TableAtDose(
     /** The last point that the tables publish. */
     private static final double LAST_POINT_GRAMS_PER_LITRE = SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(15);
 
-    static TableAtDose of(CapacityTable table, Salt salt, double gramsPerLitre, AnswerUnits units) {
-        double efficiency = table.saltEfficiencyGramsPerGram(salt, gramsPerLitre);
+    static TableAtDose of(CapacityTable table, double sitesLeft, Salt salt, double gramsPerLitre, AnswerUnits units) {
+        CapacityModel model = table.withSitesLeft(sitesLeft);
+        double efficiency = model.saltEfficiencyGramsPerGram(salt, gramsPerLitre);
         // The exchange of salts may carry the highest dose past the last point by its last binary digit.
         double asSodiumChloride = Math.min(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE,
                 salt.asSodiumChloride(gramsPerLitre));
-        return new TableAtDose(units.bedCapacity(table.capacityGramsPerLitre(salt, gramsPerLitre)),
-                units.saltEfficiency(efficiency), linesReached(efficiency), table.kindAt(asSodiumChloride));
+        return new TableAtDose(units.bedCapacity(model.capacityGramsPerLitre(salt, gramsPerLitre)),
+                units.saltEfficiency(efficiency), linesReached(efficiency),
+                sitesLeft < 1 ? Source.Kind.COMPUTED : table.kindAt(asSodiumChloride));
     }
 
     /** Names of the lines that ask for no more than this efficiency. */
@@ -43,7 +47,7 @@ public record TableAtDose(
                 .map(EfficiencyLine::code).toList();
     }
 
-    static void explain(AnswerUnits units, Explanation explanation) {
+    static void explain(double sitesLeft, AnswerUnits units, Explanation explanation) {
         for (CapacityTable table : CapacityTable.values()) {
             String pointer = "/points/*/" + WireNames.of(table) + "Table";
             explanation.because(pointer + "/capacity", Message.of("the monotone curve through the points of the table"),
@@ -51,6 +55,9 @@ public record TableAtDose(
             explanation.because(pointer + "/capacity", Message.of("above {0} on by the growth of 35/32 to {1}",
                     Text.of(units.saltDose(LAST_POINT_GRAMS_PER_LITRE)),
                     Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), "WQP-2009");
+            if (sitesLeft < 1) {
+                CapacityBasis.explainWear(pointer + "/capacity", sitesLeft, explanation);
+            }
             explanation.because(pointer + "/saltEfficiency", Message.of("capacity over salt dose"), "WQP-2009");
         }
     }

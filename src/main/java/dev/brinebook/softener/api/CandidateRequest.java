@@ -21,14 +21,14 @@ import dev.brinebook.softener.Softener;
 import dev.brinebook.wording.Message;
 import java.util.OptionalDouble;
 
-@About("A softener to choose from. Give its resin volume, or the capacity on its nameplate.")
+@About("A softener to choose from. Give its resin volume, the capacity on its nameplate, or diameter and height of its tank.")
 public record CandidateRequest(
         @Property(value = "The caller's own name for it.", required = true, minItems = 1, maxItems = 64,
                 example = "\"S-150\"") String sku,
-        @Property(value = "Resin in the tank. Give this, or nameplateCapacity.", min = ResinBed.MIN_RESIN_LITRES,
+        @Property(value = "Resin in the tank, which counts before nameplate and tank.", min = ResinBed.MIN_RESIN_LITRES,
                 max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
-        @Property(value = "Capacity on the nameplate; 30,000 gr stand for a cubic foot of resin.",
-                min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
+        @Property(value = "Capacity on the nameplate: 24,000, 32,000, 48,000 and 64,000 gr usually go with 0.75, 1, 1.5 and 2 cubic feet"
+                + " of resin.", min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
                 max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
@@ -58,7 +58,7 @@ public record CandidateRequest(
     /** The same softener as one that stands there, regenerated with {@code salt}. */
     public SoftenerRequest asSoftener(Salt salt) {
         return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
-                null, null, null, brineDirection, null, null);
+                null, null, null, null, brineDirection, null, null);
     }
 
     /** New resin, with the way of the brine that this valve leads it. */

@@ -4,8 +4,8 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.resin.CapacityModel;
-import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.WornTable;
 import dev.brinebook.wording.Message;
 
 /** Says where a capacity comes from. */
@@ -16,12 +16,14 @@ public final class CapacityBasis {
 
     /** The basis of the capacity at {@code pointer}. */
     public static void explain(String pointer, CapacityModel model, AnswerUnits units, Explanation explanation) {
-        if (model instanceof CapacityTable table) {
+        if (!(model instanceof ColumnCapacity column)) {
             explanation.because(pointer, Message.of("resin volume times the capacity of the salt dose, from the table"),
-                    table.sourceKey());
+                    model.sourceKey());
+            if (model instanceof WornTable worn) {
+                explainWear(pointer, worn.sitesLeft(), explanation);
+            }
             return;
         }
-        ColumnCapacity column = (ColumnCapacity) model;
         explanation.because(pointer, Message.of("resin volume times what {0} stages in exchange equilibrium take from this"
                 + " water up to {1} of hardness, cycle after cycle at this salt dose, times the efficiency of a real bed, {2}",
                 column.resin().stages(), Text.of(units.hardness(column.endPointMgPerL())), Text.number(column.efficiency())),
@@ -31,6 +33,13 @@ public final class CapacityBasis {
         explainScheme(pointer, explanation);
         explanation.because(pointer, Message.of("the efficiency makes the column give this table in its water"),
                 "CP-WORKING-TABLE");
+    }
+
+    /** How a table is read for resin with a share of its sites left. */
+    public static void explainWear(String pointer, double sitesLeft, Explanation explanation) {
+        explanation.because(pointer, Message.of("with {0} % of the exchange sites left, {0} % of what the table gives at the salt dose"
+                + " over that share: fewer sites with all of the salt, as the column has it within 5 %, or 9 % in resin nearly used up",
+                Text.number(100 * sitesLeft)), "HELFFERICH");
     }
 
     /** Which scheme the stages follow, and how far it is from the reference, for the figure of a column at {@code pointer}. */

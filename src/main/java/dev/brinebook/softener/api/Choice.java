@@ -2,8 +2,8 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.Text;
 import dev.brinebook.quantity.api.AnswerUnits;
-import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.softener.Sizing;
+import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;

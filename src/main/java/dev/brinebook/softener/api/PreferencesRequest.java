@@ -118,7 +118,7 @@ public record PreferencesRequest(
     public CapacityModel capacity(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
         CapacityTable table = table(explanation);
         CapacityMethod method = method(analysis, feed(water, analysis), endPointMgPerL(), state.direction(), explanation);
-        return method == CapacityMethod.TABLE ? table : column(water, analysis, state, explanation);
+        return method == CapacityMethod.TABLE ? table.withSitesLeft(state.sitesLeft()) : column(water, analysis, state, explanation);
     }
 
     /** What the column of a resin gives in a water that is hard enough for its end point. */

@@ -7,9 +7,9 @@ import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 
 /**
- * The resin of a softener and the way of its brine, as the column needs to know them.
+ * The resin of a softener and the way of its brine, as column and table need to know them.
  *
- * @param resin the resin, with the sites that age has left
+ * @param resin the resin, with the sites that age has left or a test has found
  * @param direction the way of the brine
  */
 public record ResinState(Resin resin, Brining.Direction direction) {
@@ -18,8 +18,13 @@ public record ResinState(Resin resin, Brining.Direction direction) {
     public static final ResinState NEW = new ResinState(Resin.STANDARD, Brining.Direction.CO_CURRENT);
 
     /** Loss on a public supply whose chlorine was not tested: the middle of what [UFC-3-240-13FN] prints. */
-    private static final double ASSUMED_PUBLIC_SUPPLY_LOSS_SHARE =
+    static final double ASSUMED_PUBLIC_SUPPLY_LOSS_SHARE =
             (ResinEfficiency.LOW_YEARLY_LOSS_SHARE + ResinEfficiency.HIGH_YEARLY_LOSS_SHARE) / 2;
+
+    /** Share of the sites of new resin that is left, for a table, which is of new resin's sites. */
+    public double sitesLeft() {
+        return Math.min(1, resin.totalEquivalentsPerLitre() / Resin.STANDARD.totalEquivalentsPerLitre());
+    }
 
     /**
      * Share of the sites that a year takes, between the ends that [UFC-3-240-13FN] prints: the low end without free

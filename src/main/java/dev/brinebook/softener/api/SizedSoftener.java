@@ -14,7 +14,6 @@ import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.SaltEfficiencyQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.regeneration.YearlyTotals;
-import dev.brinebook.resin.TotalCapacity;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
@@ -104,8 +103,8 @@ public record SizedSoftener(
             explanation.because(EACH + "/resinVolume", standard, "CP-TANKS");
             explanation.because(EACH + "/tankDiameter", standard, "CP-TANKS");
         } else {
-            explanation.because(EACH + "/resinVolume", Message.of("as the request has it, or its nameplate over {0}",
-                    Text.of(units.bedCapacity(TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE))), "CP-NAMEPLATE");
+            explanation.because(EACH + "/resinVolume", Message.of("as the request has it, or what usually goes with its nameplate,"
+                    + " or with its tank"), "CP-NAMEPLATE");
             explanation.because(EACH + "/tankDiameter", Message.of("as the request has it, or that of the smallest standard"
                     + " tank that takes the resin"), "CP-TANKS");
         }

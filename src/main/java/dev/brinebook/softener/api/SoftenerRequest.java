@@ -46,12 +46,12 @@ import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-@About("The softener that stands there. Give its resin volume, or the capacity on its nameplate.")
+@About("The existing softener. Give its resin volume, the capacity on its nameplate, or diameter and height of its tank.")
 public record SoftenerRequest(
-        @Property(value = "Resin in the tank. Give this, or nameplateCapacity.", min = ResinBed.MIN_RESIN_LITRES,
+        @Property(value = "Resin in the tank, which counts before nameplate and tank.", min = ResinBed.MIN_RESIN_LITRES,
                 max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
-        @Property(value = "Capacity on the nameplate; 30,000 gr stand for a cubic foot of resin.",
-                min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
+        @Property(value = "Capacity on the nameplate: 24,000, 32,000, 48,000 and 64,000 gr usually go with 0.75, 1, 1.5 and 2 cubic feet"
+                + " of resin.", min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
                 max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
@@ -69,13 +69,14 @@ public record SoftenerRequest(
         @Property("What starts its regenerations.") ControlRequest control,
         @Property("Minutes of each step, as set.") StepMinutesRequest minutes,
         @Property("Flows of the valve, as far as known.") FlowsRequest flows,
-        @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8", fallback = "unknown")
-        BigDecimal resinAgeYears,
-        @Property(value = "Exchange sites that chlorine and other oxidants take in a year, where capacity is counted by the"
-                + " column and the age is given.", min = SoftenerRequest.MIN_YEARLY_LOSS_PERCENT,
+        @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8",
+                fallback = "unknown: no capacity is taken off") BigDecimal resinAgeYears,
+        @Property(value = "Exchange sites that chlorine and other oxidants take in a year, where the age is given.",
+                min = SoftenerRequest.MIN_YEARLY_LOSS_PERCENT,
                 max = SoftenerRequest.MAX_YEARLY_LOSS_PERCENT, unit = "%", example = "2", fallback = "1 on a private well or"
                 + " without free chlorine, 5 from 1 mg/L of free chlorine on, in proportion between; 3 on a public supply"
                 + " whose chlorine was not tested") BigDecimal yearlyCapacityLossPercent,
+        @Property("A laboratory's test of the resin, used instead of age and chlorine.") ResinTestRequest resinTest,
         @Property(value = "The way of the brine through the bed, where capacity is counted by the column.",
                 fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
         @Property(value = "Salt that the brine tank holds when full.", min = SaltStore.MIN_CAPACITY_KILOGRAMS,
@@ -88,6 +89,10 @@ public record SoftenerRequest(
     /** Resin beyond which the unit is doubted: far below the smallest standard tank, and the largest. Source: [CP-TANKS]. */
     private static final double ASSUMED_LEAST_USUAL_RESIN_LITRES = 0.1 * Exact.CUBIC_FOOT_LITRES;
     private static final double MOST_USUAL_RESIN_LITRES = 10 * Exact.CUBIC_FOOT_LITRES;
+    /** How many times what goes with a nameplate the resin, or what goes with the tank, may be without a question. */
+    private static final double ASSUMED_NAMEPLATE_SLACK = 1.4;
+    /** The least share of what goes with the tank; more than it holds is an error. */
+    private static final double ASSUMED_LEAST_SHARE_OF_TANK = 0.5;
     static final double MIN_NAMEPLATE_GRAMS = 100;
     static final double MAX_NAMEPLATE_GRAMS = 40_000;
     /** 20 lb/ft³ of sodium chloride in equivalents of potassium chloride; the salt decides what is allowed below it. */
@@ -100,10 +105,9 @@ public record SoftenerRequest(
 
     @Override
     public void check(Violations at) {
-        if (resinVolume != null && nameplateCapacity != null) {
-            at.add("resinVolume", Code.INCONSISTENT, Message.of("must be left out when nameplateCapacity is given"));
-        } else if (resinVolume == null && nameplateCapacity == null && !at.here()) {
-            at.add("resinVolume", Code.MISSING, Message.of("resinVolume is missing: give it, or nameplateCapacity"));
+        if (resinVolume == null && nameplateCapacity == null && !knowsTank() && !at.here()) {
+            at.add("resinVolume", Code.MISSING, Message.of("resinVolume is missing: give it, nameplateCapacity, or tankDiameter and"
+                    + " tankHeight"));
         }
         if (saltDose != null && saltPerRegeneration != null) {
             at.add("saltDose", Code.INCONSISTENT, Message.of("must be left out when saltPerRegeneration is given"));
@@ -116,6 +120,9 @@ public record SoftenerRequest(
             SaltDoseRange.check(saltDose, saltOrDefault(), at.at("saltDose"));
         }
         if (!at.here()) {
+            checkResin(at);
+        }
+        if (!at.here()) {
             checkSalt(at);
             checkTank(at);
         }
@@ -124,6 +131,15 @@ public record SoftenerRequest(
     private double brineTank() {
         return brineTankCapacity == null || brineTankCapacity.value() == null || brineTankCapacity.unit() == null
                 ? ASSUMED_BRINE_TANK_KILOGRAMS : brineTankCapacity.inBase();
+    }
+
+    /** A tank alone makes a bed of a size that is allowed. */
+    private void checkResin(Violations at) {
+        if (!Guard.isWithin(resinLitres(), ResinBed.MIN_RESIN_LITRES, Softener.MAX_RESIN_LITRES)) {
+            at.add("tankHeight", Code.INCONSISTENT, Message.of("a tank of this size usually holds {0} L of resin, where {1} to {2} L"
+                    + " are allowed: give resinVolume", Text.number(resinLitres()), Text.number(ResinBed.MIN_RESIN_LITRES),
+                    Text.number(Softener.MAX_RESIN_LITRES)));
+        }
     }
 
     /** The salt of a regeneration makes a dose that the tables cover; the limits are of the salt, as the caller gave it. */
@@ -156,26 +172,38 @@ public record SoftenerRequest(
     public ResinState resinState(WaterAnalysis water, Explanation explanation) {
         Brining.Direction direction = explanation.orDefault("softener.brineDirection", brineDirection,
                 Brining.Direction.CO_CURRENT);
+        return new ResinState(Resin.STANDARD.withSitesLeft(sitesLeft(ResinState.assumedYearlyLossShare(water), explanation)),
+                direction);
+    }
+
+    /** Share of the exchange sites that a test found or that age has left, where no water test is given. */
+    public double sitesLeftInUnknownWater(Explanation explanation) {
+        return sitesLeft(ResinState.ASSUMED_PUBLIC_SUPPLY_LOSS_SHARE, explanation);
+    }
+
+    private double sitesLeft(double assumedYearlyLossShare, Explanation explanation) {
+        if (resinTest != null) {
+            return resinTest.sitesLeft("softener.resinTest", Resin.STANDARD.totalEquivalentsPerLitre(), explanation);
+        }
         if (resinAgeYears == null) {
-            return new ResinState(Resin.STANDARD, direction);
+            return 1;
         }
         double years = Math.min(ResinEfficiency.MAX_YEARS, resinAgeYears.doubleValue());
         double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
-                100 * ResinState.assumedYearlyLossShare(water),
+                100 * assumedYearlyLossShare,
                 percent -> Message.of("{0} % of the sites that are left", percent)) / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
         explanation.assume("softener.resinAgeYears", ageInWords(years, Text.number(100 * left)), Origin.CALLER);
-        return new ResinState(Resin.STANDARD.withSitesLeft(left), direction);
+        return left;
     }
 
     private Message ageInWords(double years, BigDecimal leftPercent) {
         return resinAgeYears.doubleValue() > years
-                ? Message.of("{0} years, the most that the yearly loss is known for, which leave {1} % of the exchange sites;"
-                        + " counted by the column only, the table is for resin in use as it is", Text.number(years),
-                        leftPercent)
-                : Message.counted("{0} year, which leaves {1} % of the exchange sites; counted by the column only, the table is"
-                        + " for resin in use as it is", "{0} years, which leave {1} % of the exchange sites; counted by the"
-                        + " column only, the table is for resin in use as it is", Text.number(years), leftPercent);
+                ? Message.of("{0} years, the most that the yearly loss is known for, which leave {1} % of the exchange sites; a"
+                        + " laboratory's test of the resin would measure it", Text.number(years), leftPercent)
+                : Message.counted("{0} year, which leaves {1} % of the exchange sites; a laboratory's test of the resin would"
+                        + " measure it", "{0} years, which leave {1} % of the exchange sites; a laboratory's test of the resin would"
+                        + " measure it", Text.number(years), leftPercent);
     }
 
     /** The softener in SI, with every default told to {@code explanation}. */
@@ -191,15 +219,57 @@ public record SoftenerRequest(
         if (!Guard.isWithin(resinLitres(), ASSUMED_LEAST_USUAL_RESIN_LITRES, MOST_USUAL_RESIN_LITRES)) {
             explanation.caution(Caution.RESIN_VOLUME_UNUSUAL);
         }
-        if (nameplateCapacity != null) {
-            Message litres = Text.of(AnswerUnits.METRIC.resinVolume(resinLitres()));
-            explanation.assume("softener.resinVolume", explanation.inUnits(Message.of("{0}, a cubic foot for each 30,000 gr of the"
-                    + " nameplate", litres), Message.of("{0}, a litre for each {1} of the nameplate", litres, Text.of(
-                    AnswerUnits.METRIC.capacity(TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE)))), Origin.DERIVED);
+        if (sizesDisagree()) {
+            explanation.caution(Caution.RESIN_SIZES_DISAGREE);
         }
+        assumeResin(explanation);
         explanation.orDefault("softener.tankDiameter", tankDiameter, diameterMetres(),
                 standardTank(diameterMetres(), explanation));
         return new ResinBed(resinLitres(), diameterMetres(), bead);
+    }
+
+    /** Whether nameplate, resin and tank are further apart than makers' roundings explain. */
+    private boolean sizesDisagree() {
+        double litres = resinLitres();
+        double tank = knowsTank() ? StandardTank.resinLitresOfTank(diameterMetres(), heightMetres()) : litres;
+        double nameplate = nameplateCapacity != null ? nameplateResinLitres() : litres;
+        double most = Math.max(litres, nameplate);
+        double least = Math.min(litres, nameplate);
+        return most > ASSUMED_NAMEPLATE_SLACK * least || litres < ASSUMED_LEAST_SHARE_OF_TANK * tank
+                || resinVolume == null && !Guard.isWithin(litres, tank / ASSUMED_NAMEPLATE_SLACK, tank * ASSUMED_NAMEPLATE_SLACK);
+    }
+
+    private void assumeResin(Explanation explanation) {
+        if (resinVolume == null) {
+            Message usual = inBothUnits(resinLitres(), explanation);
+            explanation.assume("softener.resinVolume", nameplateCapacity == null ? ofTank(usual, explanation) : explanation.inUnits(
+                    Message.of("{0}, which usually goes with this nameplate: 30,000 to 32,000 gr for a cubic foot (common practice)",
+                            usual),
+                    Message.of("{0}, which usually goes with this nameplate: {1} to {2} for a litre (common practice)", usual,
+                            Text.of(AnswerUnits.METRIC.capacity(TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE)),
+                            Text.of(AnswerUnits.METRIC.capacity(TotalCapacity.HIGHEST_NAMEPLATE_GRAMS_PER_LITRE)))),
+                    Origin.DERIVED);
+        } else if (nameplateCapacity != null) {
+            explanation.assume("softener.nameplateCapacity", Message.of("{0}, which usually goes with {1} of resin; resinVolume is used"
+                    + " instead", Text.of(nameplateCapacity), inBothUnits(nameplateResinLitres(), explanation)), Origin.CALLER);
+        }
+    }
+
+    /** What a tank holds by its size alone. */
+    private Message ofTank(Message resin, Explanation explanation) {
+        StandardTank tank = StandardTank.nearest(diameterMetres(), heightMetres());
+        return tank.isOfSize(diameterMetres(), heightMetres())
+                ? Message.of("{0}, which a standard tank of this size is sold with (common practice)", resin)
+                : Message.of("{0}, if this tank is filled as the nearest standard tank, {1} by {2}, is (common practice)", resin,
+                        length(tank.diameterMetres(), explanation), length(tank.heightMetres(), explanation));
+    }
+
+    private static Message length(double metres, Explanation explanation) {
+        return explanation.inUnits(Text.of(AnswerUnits.US.length(metres)), Text.of(AnswerUnits.METRIC.length(metres)));
+    }
+
+    private static Message inBothUnits(double litres, Explanation explanation) {
+        return explanation.inBothUnits(AnswerUnits.US.resinVolume(litres), AnswerUnits.METRIC.resinVolume(litres));
     }
 
     /** Inside height of the tank, with its default told to {@code explanation}. */
@@ -296,8 +366,16 @@ public record SoftenerRequest(
     }
 
     private double resinLitres() {
-        return resinVolume != null ? resinVolume.inBase()
-                : TotalCapacity.resinLitresFromNameplate(nameplateCapacity.inBase());
+        return resinVolume != null ? resinVolume.inBase() : nameplateCapacity != null ? nameplateResinLitres()
+                : StandardTank.resinLitresOfTank(tankDiameter.inBase(), tankHeight.inBase());
+    }
+
+    private double nameplateResinLitres() {
+        return StandardTank.resinLitresOfNameplate(nameplateCapacity.inBase());
+    }
+
+    private boolean knowsTank() {
+        return tankDiameter != null && tankHeight != null;
     }
 
     private static Message standardTank(double metres, Explanation explanation) {

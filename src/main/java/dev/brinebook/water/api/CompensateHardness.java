@@ -2,8 +2,8 @@ package dev.brinebook.water.api;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
-import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.HardnessUnit;

@@ -140,6 +140,21 @@ class ChartResinCapacityTest {
         assertTrue(compared > 10);
     }
 
+    /** Common practice: 24 kgr/ft3 at 8 lb/ft3; three quarters of the sites with the salt of 6 lb/ft3 have 8 lb/ft3 each. */
+    @Test
+    void countsATestOfTheResinInTablesAndColumn() {
+        String request = doses("6") + ", \"resin\": {\"test\": {%s}}";
+        for (String test : List.of("\"percentOfNew\": 75", "\"totalCapacity\": {\"value\": 1.5, \"unit\": \"eq/L\"}")) {
+            chart(300, 22.99, request.formatted(test)).statusCode(200)
+                    .body("points[0].workingTable.capacity.value", near(0.75 * 24, 1e-4, "common practice"))
+                    .body("points[0].workingTable.kind", equalTo("computed"))
+                    .body("points[0].column.capacity.value", near(18, 0.05 * 18, "the same resin"))
+                    .body("totalCapacity.value", near(1.5 * 21.87, 0.01, "WC&P 2011: 1 eq/L is 21.87 kgr/ft3"));
+        }
+        chart(300, 22.99, ", \"resin\": {\"totalCapacity\": {\"value\": 1, \"unit\": \"eq/L\"}, \"test\": {\"percentOfNew\": 15}}")
+                .statusCode(422).body("errors.pointer", contains("/resin/test"));
+    }
+
     /** Counter-current brine leaks far less at low doses (textbooks); ten years at 3 % leave 0.97^10 of the sites. */
     @Test
     void knowsResinAndDirectionInMetricUnits() {
