@@ -5,6 +5,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
+import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
@@ -19,7 +20,8 @@ public record SiteRequest(
                 fallback = "to check on site", example = "true") Boolean brineTankAndLine,
         @Property(value = "The drain line is large enough and has an air gap.", fallback = "to check on site",
                 example = "true") Boolean drain,
-        @Property(value = "What the drain line takes.", min = 0, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+        @Property(value = "What the drain line takes, as softener.flows.drainLine; of two the lesser counts.",
+                min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown") FlowQuantity drainFlow,
         @Property(value = "Bore of the valve.", min = 0.005, max = 0.2, unit = "m", fallback = "to check on site")
         LengthQuantity valveBore,
@@ -59,6 +61,11 @@ public record SiteRequest(
             return WaterCautions.ofDischarge(supply);
         }
         return List.of(wasteWater == WasteWater.SEPTIC_SYSTEM ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
+    }
+
+    /** What the drain line takes, if known. */
+    OptionalDouble drainLitresPerMinute() {
+        return FlowsRequest.base(drainFlow);
     }
 
     /** The site in SI. */
