@@ -51,6 +51,11 @@ public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter, Se
         return setup.policy();
     }
 
+    /** The same readings on another setup. */
+    Found with(Setup other) {
+        return new Found(other, statedDoseGramsPerLitre, meter, unknown);
+    }
+
     boolean knows(Setting setting) {
         return !unknown.contains(setting);
     }

@@ -126,7 +126,8 @@ public record Ladder(List<Rung> rungs, Verdict verdict, List<Treatment> treatmen
 
     private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Step step,
             Optional<MeteringWorth.Control> everySeason) {
-        return new Rung.Option(setup, year, terms.running().ofYear(year), terms.outlay(step), everySeason);
+        return new Rung.Option(setup, year, terms.running().ofYear(year), terms.outlay(step), terms.unpriced(step),
+                everySeason);
     }
 
     /** The way up: each step against the cheapest below it that serves. */

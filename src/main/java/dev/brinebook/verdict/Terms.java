@@ -5,7 +5,9 @@ import dev.brinebook.payback.CashFlows;
 import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.RunningCost;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,8 +18,9 @@ import java.util.Optional;
  * @param prices of salt, water and sewer, and how money is carried through the years
  * @param horizonYears years that count
  * @param outlays what a step costs to have, as far as known; correcting settings costs nothing but the visit
+ * @param unpriced what converting needs besides and nobody priced, so that its outlay lacks it
  */
-public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
+public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, List<Readiness.Condition> unpriced) {
 
     /** A valve is expected to last longer; a household stays about so long. */
     public static final int ASSUMED_HORIZON_YEARS = Conversion.ASSUMED_HORIZON_YEARS;
@@ -26,6 +29,12 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) 
         Objects.requireNonNull(prices, "prices");
         Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears");
         outlays = Map.copyOf(outlays);
+        unpriced = List.copyOf(unpriced);
+    }
+
+    /** Terms of outlays that lack nothing. */
+    public Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
+        this(prices, horizonYears, outlays, List.of());
     }
 
     /** A step that is paid for once, as long as the horizon. */
@@ -41,6 +50,11 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) 
     /** What a step costs to have; empty when it is not known. */
     public Optional<Outlay> outlay(Step step) {
         return step.compareTo(Step.SET_RIGHT) <= 0 ? Optional.of(Outlay.NONE) : Optional.ofNullable(outlays.get(step));
+    }
+
+    /** What the outlay of a step lacks. */
+    List<Readiness.Condition> unpriced(Step step) {
+        return step == Step.CONVERT ? unpriced : List.of();
     }
 
     /** What a saving of the first year is worth today over the horizon. */

@@ -24,13 +24,14 @@ import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
-import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SettingQuestion;
+import dev.brinebook.softener.api.SiteReadiness;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.verdict.Step;
@@ -84,16 +85,18 @@ public final class Assess {
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.ownSewage(duty.water().supply()), explanation);
-        Terms terms = ConversionRequest.terms(request.conversion(), prices);
-        Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, terms,
+        Found found = request.softener().found(given, explanation);
+        SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
+        Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices);
+        Assessment assessment = Assessment.of(found, duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Salt salt = given.found().softener().salt();
         Cycle cycle = assessment.recommended().dosed().cycle();
         warn(assessment, site, explanation);
         explain(assessment, salt, units, explanation);
-        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(), prices,
-                priced.currency(), units, explanation) : null;
+        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(),
+                readiness.cost(), prices, priced.currency(), units, explanation) : null;
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, priced.currency(), units, "/verdict", explanation);
         return new AssessmentAnswer(explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
@@ -107,11 +110,11 @@ public final class Assess {
                         explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units),
-                assessment.readiness().stream().map(ReadinessCheck::of).toList(), steps(units),
+                readiness.checks(), steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
-                AdviceRangeAnswer.ofTest(assessment, request.conversion(), prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units, explanation),
                 AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
-                        request.conversion(), prices, priced.currency(), units, explanation),
+                        terms, prices, priced.currency(), units, explanation),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null,
                 SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation), explanation.cautions(),
@@ -146,6 +149,7 @@ public final class Assess {
                 + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
                 ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
                 : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
+        SiteReadiness.explain("/readiness", explanation);
         explanation.because("/commissioning", Message.of("practice of putting a controller into service"), "CP-INSTALLATION");
     }
 

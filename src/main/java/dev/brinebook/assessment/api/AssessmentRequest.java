@@ -34,5 +34,6 @@ public record AssessmentRequest(
     public void check(Violations at) {
         SettingsReviewRequest.requireControl(softener, at);
         ConversionRequest.checkCurrency(conversion, prices, at);
+        SiteRequest.checkPrices(site, conversion, prices, at);
     }
 }

@@ -11,6 +11,7 @@ import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.wording.Message;
@@ -54,21 +55,21 @@ public record ConversionRequest(
         }
     }
 
-    /** The conversion in the domain, with every default told to {@code explanation}. */
-    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Explanation explanation) {
+    /** The conversion in the domain, with what its conditions cost and every default reported to {@code explanation}. */
+    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Readiness.Cost unmet, Explanation explanation) {
         explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Message.of("{0} {1}", amount, cost.unit()));
         double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0,
                 amount -> Message.of("{0} {1}", amount, cost.unit()));
         int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
                 count -> Message.of("{0} years", count));
-        return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
+        return new Conversion(asFound, converted, cost.value().doubleValue() + unmet.priced(), rebated, years);
     }
 
-    /** Prices, horizon and cost for a verdict; {@code conversion} may be null. */
-    public static Terms terms(ConversionRequest conversion, Prices prices) {
+    /** Prices, horizon and cost for a verdict, with what its conditions cost; {@code conversion} may be null. */
+    public static Terms terms(ConversionRequest conversion, Readiness.Cost unmet, Prices prices) {
         int years = conversion == null ? Conversion.ASSUMED_HORIZON_YEARS : conversion.yearsOrAssumed();
         return new Terms(prices, years, conversion == null ? Map.of() : Map.of(Step.CONVERT,
-                Terms.paidOnce(conversion.netCost(), 0, years)));
+                Terms.paidOnce(conversion.netCost(unmet), 0, years)), unmet.unpriced());
     }
 
     /** Over how many years it is looked at. */
@@ -76,12 +77,13 @@ public record ConversionRequest(
         return horizonYears == null ? Conversion.ASSUMED_HORIZON_YEARS : horizonYears;
     }
 
-    /** Cost less rebate. */
-    public double netCost() {
-        return cost.value().doubleValue() - (rebate == null ? 0 : rebate.value().doubleValue());
+    /** Cost and what its conditions cost, less rebate. */
+    public double netCost(Readiness.Cost unmet) {
+        return cost.value().doubleValue() + unmet.priced() - (rebate == null ? 0 : rebate.value().doubleValue());
     }
 
-    private static void checkAmount(Money amount, String name, Violations at) {
+    /** Reports an amount that no price can be. {@code at} is what holds it. */
+    public static void checkAmount(Money amount, String name, Violations at) {
         if (amount == null || amount.value() == null || at.at(name).here()) {
             return;
         }
@@ -93,7 +95,8 @@ public record ConversionRequest(
         }
     }
 
-    private static boolean complete(Money amount) {
+    /** Whether an amount has both its parts; one that lacks a part is reported elsewhere. */
+    public static boolean complete(Money amount) {
         return amount != null && amount.value() != null && amount.unit() != null;
     }
 }

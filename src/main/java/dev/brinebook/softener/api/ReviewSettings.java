@@ -56,7 +56,9 @@ public final class ReviewSettings {
         Found found = request.softener().found(given, explanation);
         PricesRequest priced = PricesRequest.orNone(request.prices());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
-        Terms terms = ConversionRequest.terms(request.conversion(), priced.toDomain(ownWell, ownWell, explanation));
+        Terms terms = ConversionRequest.terms(request.conversion(), SiteReadiness.of(request.site(), request.softener(), found, duty,
+                explanation).cost(), priced.toDomain(ownWell, SiteRequest.orUnseen(request.site()).ownSewage(duty.water().supply()),
+                explanation));
         Ladder ladder = Ladder.of(found, duty, terms);
         Review review = Review.path(found, ladder.right().orElseThrow(), duty, terms.running());
         List<Question> questions = Question.of(found, duty);

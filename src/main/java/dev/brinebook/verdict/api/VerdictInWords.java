@@ -49,8 +49,8 @@ final class VerdictInWords {
                     ladder.treatments().stream().map(units::saying).toList()));
             case AS_FOUND -> Message.of("Leave the softener as it is: no change pays for itself.");
             case SET_RIGHT -> corrected();
-            case CONVERT -> larger(Message.of("Convert to a metered controller"), Message.of("no setting of the clock keeps the water"
-                    + " soft often enough"));
+            case CONVERT -> Message.joined(" ", Stream.concat(Stream.of(larger(Message.of("Convert to a metered controller"),
+                    Message.of("no setting of the clock keeps the water soft often enough"))), lacks().stream()).toList());
             case IMPROVE -> larger(Message.of("Add a second tank"), Message.of("no setting of this softener keeps the water soft often"
                     + " enough"));
             case REPLACE -> replaced();
@@ -144,10 +144,20 @@ final class VerdictInWords {
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.worth().isPresent()
                 && !(over.savedPerYearOverSeasonal().getAsDouble() > 0)).ifPresent(over -> changes.add(Message.of("It saves nothing over a"
                 + " clock that somebody sets again every season.")));
+        if (step != Step.CONVERT) {
+            lacks().ifPresent(changes::add);
+        }
         if (duty.useIsHardlyKnown()) {
             changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
         }
         return List.copyOf(changes);
+    }
+
+    /** What the price of converting leaves out, if it is given and leaves anything out. */
+    private Optional<Message> lacks() {
+        return ladder.rung(Step.CONVERT).option().filter(option -> option.outlay().isPresent() && !option.unpriced().isEmpty())
+                .map(option -> Message.of("The price of converting leaves out what has no price: {0}.",
+                        Message.joined(", ", option.unpriced().stream().map(units::saying).toList())));
     }
 
     private Message pays(Step step, Increment over) {
