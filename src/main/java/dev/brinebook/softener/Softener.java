@@ -51,6 +51,11 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
         return with(flows.onSite(OptionalDouble.empty(), flows.supplyLitresPerMinute()));
     }
 
+    /** This softener in the place of another: drain and supply take and give what they do there. */
+    public Softener inPlaceOf(Softener other) {
+        return with(flows.onSite(other.flows.drainLineLitresPerMinute(), other.flows.supplyLitresPerMinute()));
+    }
+
     private Softener with(CycleFlows other) {
         return new Softener(bed, tankHeightMetres, salt, capacity, other);
     }
