@@ -1,7 +1,6 @@
 package dev.brinebook.assessment;
 
 import dev.brinebook.payback.ConvertedYears;
-import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
@@ -63,12 +62,10 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         Setup converted = new Setup(recommended.dosed().softener(), recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
         Policy meterAtFoundDose = MeterSettings.of(dosed, duty, recommended.settings().start()).policy();
-        double backwash = recommended.dosed().cycle().step(CycleStep.Kind.BACKWASH)
-                .flowLitresPerMinute();
         return new Assessment(duty, found, fit, Review.path(found, ladder.right().orElseThrow(), duty, terms.running()).findings(),
                 ladder.questions(), choice, terms.running(),
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty), ladder,
-                Readiness.of(site, backwash, duty.demand().peakLitresPerMinute()),
+                Readiness.of(site, found, duty),
                 duty.softenedWith(setup.softener().salt()));
     }
 }

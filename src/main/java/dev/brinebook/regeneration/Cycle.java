@@ -15,10 +15,11 @@ import java.util.stream.Collectors;
  * @param steps the steps in their order
  * @param backwashExpansionShare how far the backwash lifts the bed, as a share of its depth; none if it carries it out
  * @param backwashTargetLitresPerMinute the flow that lifts it by half
+ * @param backwashFlow the flow that it gets, and what decides it
  * @param brine what is drawn and how it goes through the bed
  */
 public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double backwashTargetLitresPerMinute,
-        BrineDraw brine) {
+        BackwashFlow backwashFlow, BrineDraw brine) {
 
     /**
      * The brine of a regeneration.
@@ -40,6 +41,7 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
         steps = List.copyOf(steps);
         Objects.requireNonNull(backwashExpansionShare, "backwashExpansionShare");
         Guard.positive(backwashTargetLitresPerMinute, "backwashTargetLitresPerMinute");
+        Objects.requireNonNull(backwashFlow, "backwashFlow");
         Objects.requireNonNull(brine, "brine");
     }
 
@@ -65,7 +67,7 @@ public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double
                 changed.add(designed.orElseGet(() -> step(CycleStep.Kind.BACKWASH).as(kind)).lasting(set));
             }
         }
-        return new Cycle(changed, backwashExpansionShare, backwashTargetLitresPerMinute, brine);
+        return new Cycle(changed, backwashExpansionShare, backwashTargetLitresPerMinute, backwashFlow, brine);
     }
 
     /** The same cycle on a controller that takes whole minutes only: each rounded up, so that no step falls short. */

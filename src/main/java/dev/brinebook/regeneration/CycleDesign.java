@@ -39,8 +39,6 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     public static final double BACKWASH_MINUTES = 8;
     /** In the band of 2 to 5; 10 lb/ft³ and the slow rinse then take the 60 minutes of [CP-CYCLE]. */
     public static final double ASSUMED_BRINE_BED_VOLUMES_PER_HOUR = 2.5;
-    /** Drain line flow controls come in steps of half a US gallon per minute. */
-    public static final double ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE = Exact.US_GALLON_LITRES / 2;
     /** Refill flow controls are often half a US gallon per minute. */
     public static final double ASSUMED_REFILL_LITRES_PER_MINUTE = Exact.US_GALLON_LITRES / 2;
 
@@ -59,7 +57,8 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     public Cycle cycle() {
         double targetFlow = bed.flowLitresPerMinute(Backwash.velocityMetresPerHour(bed.bead(),
                 Backwash.TARGET_EXPANSION_SHARE, waterTemperatureCelsius));
-        double drainFlow = flows.drainLitresPerMinute().orElse(nextDrainFlowLitresPerMinute(targetFlow));
+        BackwashFlow backwash = flows.backwash(targetFlow);
+        double drainFlow = backwash.litresPerMinute();
         BrineDraw brine = brineDraw();
         List<CycleStep> steps = new ArrayList<>();
         steps.add(plain(Kind.BACKWASH, BACKWASH_MINUTES, drainFlow));
@@ -67,19 +66,12 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
         if (secondBackwash) {
             steps.add(plain(Kind.SECOND_BACKWASH, BACKWASH_MINUTES, drainFlow));
         }
-        double fastRinseFlow = flows.fastRinseLitresPerMinute().orElse(drainFlow);
+        double fastRinseFlow = Math.min(flows.fastRinseLitresPerMinute().orElse(drainFlow), flows.mostLitresPerMinute());
         steps.add(plain(Kind.FAST_RINSE, Brining.ASSUMED_FAST_RINSE_BED_VOLUMES * bed.resinLitres() / fastRinseFlow,
                 fastRinseFlow));
         steps.add(refill());
         return new Cycle(steps, Backwash.expansionShare(bed.bead(), bed.velocityMetresPerHour(drainFlow),
-                waterTemperatureCelsius), targetFlow, brine);
-    }
-
-    /** The first drain line flow control at or above {@code flowLitresPerMinute}. */
-    public static double nextDrainFlowLitresPerMinute(double flowLitresPerMinute) {
-        return ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE
-                * Math.ceil(Guard.positive(flowLitresPerMinute, "flowLitresPerMinute")
-                        / ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE);
+                waterTemperatureCelsius), targetFlow, backwash, brine);
     }
 
     /**
@@ -118,8 +110,13 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
                 : drawnAtAssumedStrength(saturatedLitres);
     }
 
-    /** The suction sets the time; what passes the bed meanwhile and is not brine is water. */
-    private BrineDraw drawn(double saturatedLitres, double suctionLitresPerMinute, double flowLitresPerMinute) {
+    /**
+     * The suction sets the time; what passes the bed meanwhile and is not brine is water. Where drain or supply pass less, an
+     * injector keeps its ratio and draws less of both.
+     */
+    private BrineDraw drawn(double saturatedLitres, double knownSuctionLitresPerMinute, double knownFlowLitresPerMinute) {
+        double flowLitresPerMinute = Math.min(knownFlowLitresPerMinute, flows.mostLitresPerMinute());
+        double suctionLitresPerMinute = knownSuctionLitresPerMinute * flowLitresPerMinute / knownFlowLitresPerMinute;
         double minutes = saturatedLitres / suctionLitresPerMinute;
         return new BrineDraw(saltDoseGrams, saturatedLitres, Injector.dilutedSaltShare(salt,
                 Injector.suctionShare(suctionLitresPerMinute, flowLitresPerMinute), brineTankTemperatureCelsius,
@@ -137,10 +134,11 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
         double dilutedLitres = saltDoseGrams / share / Brine.densityKilogramsPerCubicMetre(salt, share);
         double motiveGrams = saltDoseGrams / share
                 - saltDoseGrams / Brine.saturatedSaltShare(salt, brineTankTemperatureCelsius);
-        double flow = flows.brineSuctionLitresPerMinute().isPresent()
+        double known = flows.brineSuctionLitresPerMinute().isPresent()
                 ? flows.brineSuctionLitresPerMinute().getAsDouble() * dilutedLitres / saturatedLitres
                 : flows.brineLitresPerMinute().orElse(
                         bed.flowLitresPerMinuteOfBedVolumes(ASSUMED_BRINE_BED_VOLUMES_PER_HOUR));
+        double flow = Math.min(known, flows.mostLitresPerMinute());
         return new BrineDraw(saltDoseGrams, saturatedLitres, share, dilutedLitres,
                 motiveGrams / WaterProperties.densityKilogramsPerCubicMetre(waterTemperatureCelsius),
                 bed.bedVolumesPerHour(flow), dilutedLitres / flow, slowRinseLitres() / flow);
@@ -154,7 +152,7 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
 
     private CycleStep refill() {
         double litres = refillLitres(salt, saltDoseGrams, brineTankTemperatureCelsius);
-        double flow = flows.refillLitresPerMinute().orElse(ASSUMED_REFILL_LITRES_PER_MINUTE);
+        double flow = flows.refillOnSiteLitresPerMinute();
         return new CycleStep(Kind.REFILL, litres / flow, flow, litres, 0);
     }
 

@@ -6,17 +6,18 @@ import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What is wrong or unusual about a cycle on its hardware, with the sentence that says so. */
 public enum CycleFinding implements Worded {
     BACKWASH_CARRIES_RESIN_OUT("The drain flow is faster than the resin falls: the backwash carries it out of the tank."),
     BACKWASH_ABOVE_ROOM("The backwash lifts the resin higher than the tank has room: resin leaves with the water."),
-    BACKWASH_TOO_WEAK("The backwash lifts the bed by less than 30 %, too little to clean all of it: a larger drain line flow"
-            + " control is needed."),
+    BACKWASH_TOO_WEAK("The backwash lifts the bed by less than 30 %, too little to clean all of it: fines and iron stay in"
+            + " it."),
     FREEBOARD_BELOW_GUIDE("The room above the bed is less than half its depth, the least that the guide asks for."),
-    SUPPLY_BELOW_DRAIN_FLOW("The supply gives less than the drain line flow control lets through: the backwash gets only"
-            + " what the supply gives."),
+    SUPPLY_BELOW_DRAIN_FLOW("The supply gives less than the drain line flow control lets through, or than the bed asks for:"
+            + " the backwash gets only what the supply gives."),
+    DRAIN_LINE_BELOW_DRAIN_FLOW("The drain line takes less than the drain line flow control lets through, or than the bed asks"
+            + " for: the flow control must not let more through than the drain takes."),
     BRINE_TOO_FAST("The brine passes faster than 5 bed volumes an hour: it has too little time with the resin."),
     BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long."),
     BRINE_TOO_WEAK("The injector adds so much water that the brine is weaker than 8 %: it restores less capacity."),
@@ -62,11 +63,9 @@ public enum CycleFinding implements Worded {
      *
      * @param cycle the cycle
      * @param backwash what its backwash does to the bed
-     * @param supplyLitresPerMinute the most that the supply gives, if known
      */
-    public static List<CycleFinding> of(Cycle cycle, BackwashEffect backwash, OptionalDouble supplyLitresPerMinute) {
-        List<CycleFinding> found = new ArrayList<>(ofBackwash(backwash,
-                cycle.step(Kind.BACKWASH).flowLitresPerMinute(), supplyLitresPerMinute));
+    public static List<CycleFinding> of(Cycle cycle, BackwashEffect backwash) {
+        List<CycleFinding> found = new ArrayList<>(ofBackwash(backwash, cycle.backwashFlow().rule()));
         double brine = cycle.brine().bedVolumesPerHour();
         add(found, brine > ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_FAST);
         add(found, brine < ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, BRINE_TOO_SLOW);
@@ -82,18 +81,16 @@ public enum CycleFinding implements Worded {
      * What is wrong with a backwash alone.
      *
      * @param backwash what it does to the bed
-     * @param drainLitresPerMinute its flow
-     * @param supplyLitresPerMinute the most that the supply gives, if known
+     * @param rule what decides its flow
      */
-    public static List<CycleFinding> ofBackwash(BackwashEffect backwash, double drainLitresPerMinute,
-            OptionalDouble supplyLitresPerMinute) {
+    public static List<CycleFinding> ofBackwash(BackwashEffect backwash, BackwashRule rule) {
         List<CycleFinding> found = new ArrayList<>();
         add(found, !backwash.expansionShare().exists(), BACKWASH_CARRIES_RESIN_OUT);
         add(found, backwash.expansionShare().exists() && backwash.losesResin(), BACKWASH_ABOVE_ROOM);
         add(found, backwash.isWeak(), BACKWASH_TOO_WEAK);
         add(found, !backwash.hasGuideFreeboard(), FREEBOARD_BELOW_GUIDE);
-        add(found, supplyLitresPerMinute.isPresent() && supplyLitresPerMinute.getAsDouble() < drainLitresPerMinute,
-                SUPPLY_BELOW_DRAIN_FLOW);
+        add(found, rule == BackwashRule.SUPPLY, SUPPLY_BELOW_DRAIN_FLOW);
+        add(found, rule == BackwashRule.DRAIN, DRAIN_LINE_BELOW_DRAIN_FLOW);
         return found;
     }
 

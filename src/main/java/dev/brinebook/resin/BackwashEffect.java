@@ -39,6 +39,11 @@ public record BackwashEffect(double velocityMetresPerHour, Figure expansionShare
 
     /** Whether it lifts the bed by less than it takes to clean it. */
     public boolean isWeak() {
+        return isWeak(expansionShare);
+    }
+
+    /** Whether an expansion is too small to clean the bed; that of resin carried out is not. */
+    public static boolean isWeak(Figure expansionShare) {
         return expansionShare.exists() && !(expansionShare.value() >= ASSUMED_WEAK_EXPANSION_SHARE);
     }
 

@@ -8,21 +8,18 @@ import java.util.OptionalDouble;
  * What a bed is asked to do, as far as known.
  *
  * @param targetExpansionShare how far the backwash is to lift it, as a share of its depth
- * @param drainLitresPerMinute drain line flow control
- * @param supplyLitresPerMinute the most that the supply gives
+ * @param flows drain line flow control, drain and supply, as far as known
  * @param serviceLitresPerMinute lasting flow
  * @param peakLitresPerMinute short peaks
  */
-public record BedDuty(double targetExpansionShare, OptionalDouble drainLitresPerMinute,
-        OptionalDouble supplyLitresPerMinute, OptionalDouble serviceLitresPerMinute, OptionalDouble peakLitresPerMinute) {
+public record BedDuty(double targetExpansionShare, CycleFlows flows, OptionalDouble serviceLitresPerMinute,
+        OptionalDouble peakLitresPerMinute) {
 
     public static final double MIN_TARGET_EXPANSION_SHARE = 0.1;
     public static final double MAX_TARGET_EXPANSION_SHARE = 1;
 
     public BedDuty {
         Guard.within(targetExpansionShare, MIN_TARGET_EXPANSION_SHARE, MAX_TARGET_EXPANSION_SHARE, "targetExpansionShare");
-        check(drainLitresPerMinute, "drainLitresPerMinute");
-        check(supplyLitresPerMinute, "supplyLitresPerMinute");
         check(serviceLitresPerMinute, "serviceLitresPerMinute");
         check(peakLitresPerMinute, "peakLitresPerMinute");
     }

@@ -1,6 +1,7 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.regeneration.CycleFinding;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.ServiceFlow;
@@ -20,8 +21,9 @@ public enum BedFinding implements Worded {
     BACKWASH_CARRIES_RESIN_OUT(CycleFinding.BACKWASH_CARRIES_RESIN_OUT),
     BACKWASH_ABOVE_ROOM(CycleFinding.BACKWASH_ABOVE_ROOM),
     BACKWASH_TOO_WEAK(CycleFinding.BACKWASH_TOO_WEAK),
-    BACKWASH_BELOW_TARGET("The drain line flow control lifts the bed by less than is aimed at."),
+    BACKWASH_BELOW_TARGET("The backwash lifts the bed by less than is aimed at."),
     SUPPLY_BELOW_DRAIN_FLOW(CycleFinding.SUPPLY_BELOW_DRAIN_FLOW),
+    DRAIN_LINE_BELOW_DRAIN_FLOW(CycleFinding.DRAIN_LINE_BELOW_DRAIN_FLOW),
     SERVICE_FLOW_TOO_HIGH("The service flow is more than the bed takes all day."),
     SERVICE_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS("The service flow is more than the bed takes all day once the beads are"
             + " crushed: it then loses more than 15 psi.", "The service flow is more than the bed takes all day once the beads"
@@ -64,14 +66,13 @@ public enum BedFinding implements Worded {
     /** Everything found, in the order above. The drain line flow control is judged, or where unknown the one to choose. */
     public static List<BedFinding> of(BedHydraulics hydraulics, BedDuty duty) {
         double target = duty.targetExpansionShare();
-        double drain = duty.drainLitresPerMinute().orElseGet(() -> hydraulics.drainFlowLitresPerMinute(target));
-        BackwashEffect backwash = hydraulics.backwash(drain);
+        BackwashFlow flow = hydraulics.backwashFlow(duty);
+        BackwashEffect backwash = hydraulics.backwash(flow.litresPerMinute());
         List<BedFinding> found = new ArrayList<>();
-        CycleFinding.ofBackwash(backwash, drain, duty.supplyLitresPerMinute())
-                .forEach(same -> found.add(valueOf(same.name())));
+        CycleFinding.ofBackwash(backwash, flow.rule()).forEach(same -> found.add(valueOf(same.name())));
         add(found, !hydraulics.bed().hasGuideDepth(), BED_TOO_SHALLOW);
         add(found, !hydraulics.hasRoomFor(target), NO_ROOM_FOR_TARGET);
-        add(found, !Guard.isWithin(drain, hydraulics.backwashLitresPerMinute(target), Double.MAX_VALUE)
+        add(found, !Guard.isWithin(flow.litresPerMinute(), hydraulics.backwashLitresPerMinute(target), Double.MAX_VALUE)
                 && !backwash.isWeak(), BACKWASH_BELOW_TARGET);
         addService(found, hydraulics, duty.serviceLitresPerMinute());
         addPeak(found, hydraulics, duty.peakLitresPerMinute());

@@ -1,7 +1,7 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.Packing;
@@ -10,6 +10,7 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ServiceFlow;
 import dev.brinebook.water.WaterProperties;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A bed in its tank, in water of a temperature, as it is when clean and as it is when some of its beads are crushed.
@@ -59,9 +60,14 @@ public record BedHydraulics(ResinBed bed, double tankHeightMetres, double temper
         return bed.flowLitresPerMinute(Backwash.velocityMetresPerHour(bed.bead(), expansionShare, temperatureCelsius));
     }
 
-    /** The drain line flow control to choose for an expansion. */
-    public double drainFlowLitresPerMinute(double expansionShare) {
-        return CycleDesign.nextDrainFlowLitresPerMinute(backwashLitresPerMinute(expansionShare));
+    /** What a backwash gets on its site, with the flow control that is fitted or else the one to choose for the expansion. */
+    public BackwashFlow backwashFlow(BedDuty duty) {
+        return duty.flows().backwash(backwashLitresPerMinute(duty.targetExpansionShare()));
+    }
+
+    /** The same with the flow control to choose, whatever is fitted. */
+    public BackwashFlow chosenFlow(BedDuty duty) {
+        return duty.flows().withDrain(OptionalDouble.empty()).backwash(backwashLitresPerMinute(duty.targetExpansionShare()));
     }
 
     /** What an upflow does to the bed. */

@@ -2,8 +2,8 @@ package dev.brinebook.softener;
 
 import dev.brinebook.guard.Figure;
 import dev.brinebook.household.HourlyProfile;
+import dev.brinebook.regeneration.BackwashRule;
 import dev.brinebook.regeneration.Cycle;
-import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.resin.BackwashEffect;
@@ -34,32 +34,26 @@ final class CycleReview {
         }
         Cycle cycle = found.setup().cycle(duty.water().temperatureCelsius());
         double flow = softener.flows().drainLitresPerMinute().getAsDouble();
-        double supply = found.supplyLitresPerMinute().orElse(Double.POSITIVE_INFINITY);
-        double right = Math.min(CycleDesign.nextDrainFlowLitresPerMinute(cycle.backwashTargetLitresPerMinute()), stepBelow(supply));
+        double right = softener.flows().withDrain(OptionalDouble.empty()).backwash(cycle.backwashTargetLitresPerMinute())
+                .litresPerMinute();
         Figure expansion = cycle.backwashExpansionShare();
         double room = softener.bed().freeboardShare(softener.tankHeightMetres());
         List<Finding.Code> codes = new ArrayList<>();
-        if (flow > supply) {
-            codes.add(Finding.Code.BACKWASH_ABOVE_SUPPLY);
+        if (cycle.backwashFlow().rule() != BackwashRule.FLOW_CONTROL) {
+            codes.add(cycle.backwashFlow().rule() == BackwashRule.SUPPLY ? Finding.Code.BACKWASH_ABOVE_SUPPLY
+                    : Finding.Code.BACKWASH_ABOVE_DRAIN);
         }
         if (!expansion.exists() || expansion.value() > room) {
             codes.add(Finding.Code.BACKWASH_TOO_STRONG);
-        } else if (expansion.value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE && flow < right) {
+        } else if (BackwashEffect.isWeak(expansion) && flow < right) {
             codes.add(Finding.Code.BACKWASH_TOO_WEAK);
         }
         if (codes.isEmpty() || Math.abs(flow - right) <= Slack.ROUNDING_SHARE * right) {
             return List.of();
         }
         Change change = new Change(codes.get(0), Setting.BACKWASH, flow, right, setup ->
-                setup.with(setup.softener().withDrain(OptionalDouble.of(right))));
+                setup.with(setup.softener().withDrain(OptionalDouble.empty())));
         return codes.size() == 1 ? List.of(change) : List.of(change, change.also(codes.get(1)));
-    }
-
-    /** The largest step of a drain line flow control that a supply can give, or one step. */
-    private static double stepBelow(double supplyLitresPerMinute) {
-        double step = CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE;
-        return Double.isInfinite(supplyLitresPerMinute) ? supplyLitresPerMinute
-                : Math.max(step, step * Math.floor(supplyLitresPerMinute / step * (1 + Slack.ROUNDING_SHARE)));
     }
 
     /**

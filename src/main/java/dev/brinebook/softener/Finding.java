@@ -30,6 +30,8 @@ public record Finding(Code code, Setting setting, double set, double shouldBe, i
     public enum Code implements Worded {
         BACKWASH_ABOVE_SUPPLY(Severity.STOP, Purpose.PROTECT, "CP-INSTALLATION", "The backwash asks for more water than the"
                 + " supply can give, so the bed is not cleaned: a smaller drain line flow control, or a smaller tank."),
+        BACKWASH_ABOVE_DRAIN(Severity.STOP, Purpose.PROTECT, "CP-INSTALLATION", "The backwash sends more water to the drain"
+                + " than it takes: a smaller drain line flow control, or a larger drain line."),
         BACKWASH_TOO_STRONG(Severity.STOP, Purpose.PROTECT, "RICHARDSON-ZAKI", "At the water's temperature the backwash lifts"
                 + " the bed higher than the tank has room for: resin goes down the drain. Cold water lifts more."),
         BACKWASH_TOO_WEAK(Severity.WARNING, Purpose.PROTECT, "RICHARDSON-ZAKI", "The backwash hardly lifts the bed, so dirt and"

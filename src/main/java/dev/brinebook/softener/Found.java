@@ -12,11 +12,9 @@ import java.util.Set;
  * @param setup everything set on it, with the salt that really reaches the bed
  * @param statedDoseGramsPerLitre the dose that is meant, where the refill shows another; else the same
  * @param meter what is set on its meter, as far as it is one
- * @param supplyLitresPerMinute the most that the supply can give, if known
  * @param unknown settings that were not read: the setup holds a value in their place, which is neither right nor wrong
  */
-public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter,
-        OptionalDouble supplyLitresPerMinute, Set<Setting> unknown) {
+public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter, Set<Setting> unknown) {
 
     /**
      * Settings of a meter, as far as given.
@@ -30,13 +28,12 @@ public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter,
 
     public Found {
         Objects.requireNonNull(setup, "setup");
-        Objects.requireNonNull(supplyLitresPerMinute, "supplyLitresPerMinute");
         unknown = Set.copyOf(unknown);
     }
 
     /** A softener of which all was read but what its meter lacks. */
-    public Found(Setup setup, double statedDoseGramsPerLitre, Meter meter, OptionalDouble supplyLitresPerMinute) {
-        this(setup, statedDoseGramsPerLitre, meter, supplyLitresPerMinute, notRead(setup.policy(), meter));
+    public Found(Setup setup, double statedDoseGramsPerLitre, Meter meter) {
+        this(setup, statedDoseGramsPerLitre, meter, notRead(setup.policy(), meter));
     }
 
     private static Set<Setting> notRead(Policy policy, Meter meter) {
@@ -52,6 +49,11 @@ public record Found(Setup setup, double statedDoseGramsPerLitre, Meter meter,
 
     public Policy policy() {
         return setup.policy();
+    }
+
+    /** The same readings on another setup. */
+    Found with(Setup other) {
+        return new Found(other, statedDoseGramsPerLitre, meter, unknown);
     }
 
     boolean knows(Setting setting) {

@@ -1,9 +1,12 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,32 +26,40 @@ public final class Readiness {
     }
 
     /** The conditions of a conversion. Source: [CP-INSTALLATION]. */
-    public enum Condition {
-        BRINE_TANK_AND_LINE(Message.of("the brine tank is sound, its line tight, and it holds salt for several"
+    public enum Condition implements Worded {
+        BRINE_TANK_AND_LINE("brine tank and line", Message.of("the brine tank is sound, its line tight, and it holds salt for several"
                 + " regenerations"),
                 Message.of("replace the tank or line first: a leak or a bridge of salt makes every dose wrong")),
-        DRAIN(Message.of("the drain line takes the backwash, with an air gap"),
+        DRAIN("drain line", Message.of("the drain line takes the backwash, with an air gap"),
                 Message.of("lay a larger or shorter drain line with an air gap, or use a smaller flow control and a weaker"
                         + " backwash")),
-        VALVE_BORE(Message.of("the bore of the valve passes the peak flow"),
+        VALVE_BORE("bore of the valve", Message.of("the bore of the valve passes the peak flow"),
                 Message.of("the new valve must have a larger bore, or the pressure falls at peaks")),
-        PLACE_FOR_METER(Message.of("there is room for the meter where the softened water leaves"),
+        PLACE_FOR_METER("place for the meter", Message.of("there is room for the meter where the softened water leaves"),
                 Message.of("the piping must be changed before a meter fits, which adds to the cost")),
-        POWER_WITHIN_REACH(Message.of("a grounded outlet that is not switched is within reach"),
+        POWER_WITHIN_REACH("outlet", Message.of("a grounded outlet that is not switched is within reach"),
                 Message.of("have an electrician set an outlet: no extension lead")),
-        SURGE_PROTECTION(Message.of("the outlet is protected against surges"),
+        SURGE_PROTECTION("surge protector", Message.of("the outlet is protected against surges"),
                 Message.of("add a surge protector: an electronic controller does not survive what a clock motor does")),
-        BYPASS(Message.of("a bypass lets the softener be shut off and opened"),
+        BYPASS("bypass", Message.of("a bypass lets the softener be shut off and opened"),
                 Message.of("fit a bypass first, so that the house keeps water while the valve is open")),
-        RESIN(Message.of("the resin is young enough and in good condition"),
+        RESIN("resin", Message.of("the resin is young enough and in good condition"),
                 Message.of("replace or clean the resin first: no controller gives worn or fouled resin its capacity back"));
 
+        private final String words;
         private final Message wanted;
         private final Message whenNotMet;
 
-        Condition(Message wanted, Message whenNotMet) {
+        Condition(String words, Message wanted, Message whenNotMet) {
+            this.words = words;
             this.wanted = wanted;
             this.whenNotMet = whenNotMet;
+        }
+
+        /** Its name in a list. */
+        @Override
+        public String words() {
+            return words;
         }
 
         /** What is wanted, without a full stop. */
@@ -64,6 +75,23 @@ public final class Readiness {
 
     /** A condition and how it stands. */
     public record Check(Condition condition, State state) {
+    }
+
+    /**
+     * What meeting the conditions that are not met costs, as far as priced.
+     *
+     * @param priced sum of the prices that are known, 0 or above, any currency
+     * @param unpriced conditions that are not met and have no price, so that the sum lacks them
+     */
+    public record Cost(double priced, List<Condition> unpriced) {
+
+        /** Everything is met, or nobody looked. */
+        public static final Cost NONE = new Cost(0, List.of());
+
+        public Cost {
+            Guard.notNegative(priced, "priced");
+            unpriced = List.copyOf(unpriced);
+        }
     }
 
     /**
@@ -84,6 +112,14 @@ public final class Readiness {
             OptionalDouble valveBoreMetres, Optional<Boolean> placeForMeter, Optional<Boolean> powerWithinReach,
             Optional<Boolean> surgeProtection, Optional<Boolean> bypass, Optional<Boolean> resinGood,
             OptionalDouble resinYears) {
+
+        /** The same site where the drain line takes no more than a flow, if that is known. */
+        Site drainingAtMost(OptionalDouble litresPerMinute) {
+            double least = Math.min(litresPerMinute.orElse(Double.POSITIVE_INFINITY),
+                    drainLitresPerMinute.orElse(Double.POSITIVE_INFINITY));
+            return new Site(brineTankAndLine, Double.isInfinite(least) ? OptionalDouble.empty() : OptionalDouble.of(least), drain,
+                    valveBoreMetres, placeForMeter, powerWithinReach, surgeProtection, bypass, resinGood, resinYears);
+        }
     }
 
     private Readiness() {
@@ -108,6 +144,30 @@ public final class Readiness {
         checks.add(new Check(Condition.BYPASS, state(site.bypass())));
         checks.add(new Check(Condition.RESIN, resin(site)));
         return List.copyOf(checks);
+    }
+
+    /**
+     * Every condition of converting a softener that was found. Its drain has to take the backwash that its bed wants, with a flow
+     * control that suits it, not the lesser one that a small drain leaves it.
+     */
+    public static List<Check> of(Site site, Found found, Duty duty) {
+        Setup setup = found.setup();
+        Softener wanting = Review.withRightDrain(found.with(setup.with(setup.softener().onAnyDrain())), duty);
+        double backwash = wanting.cycleDesign(setup.countedDoseGramsPerLitre(), duty.water().temperatureCelsius()).cycle()
+                .step(CycleStep.Kind.BACKWASH).flowLitresPerMinute();
+        return of(site.drainingAtMost(setup.softener().flows().drainLineLitresPerMinute()), backwash,
+                duty.demand().peakLitresPerMinute());
+    }
+
+    /**
+     * What meeting the conditions costs that are not met. A condition that nobody looked at costs nothing as yet.
+     *
+     * @param prices of meeting a condition, as far as known
+     */
+    public static Cost cost(List<Check> checks, Map<Condition, Double> prices) {
+        List<Condition> notMet = checks.stream().filter(check -> check.state() == State.NOT_MET).map(Check::condition).toList();
+        return new Cost(notMet.stream().filter(prices::containsKey).mapToDouble(prices::get).sum(),
+                notMet.stream().filter(condition -> !prices.containsKey(condition)).toList());
     }
 
     /**

@@ -138,7 +138,7 @@ public sealed interface SaltStep {
 
         @Override
         public double gramsPerLitre(Softener softener, double celsius) {
-            double flow = softener.flows().refillLitresPerMinute().orElse(CycleDesign.ASSUMED_REFILL_LITRES_PER_MINUTE);
+            double flow = softener.flows().refillOnSiteLitresPerMinute();
             return CycleDesign.saltGramsOfRefill(softener.salt(), stepMinutes * flow, celsius) / softener.bed().resinLitres();
         }
     }

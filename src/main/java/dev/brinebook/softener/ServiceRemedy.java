@@ -1,6 +1,5 @@
 package dev.brinebook.softener;
 
-import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.ResinBed;
 import java.util.ArrayList;
@@ -49,7 +48,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     public static Optional<DoseChoice.Option> largerBed(Softener softener, Duty duty, RunningCost cost) {
         return StandardTank.all().stream().filter(tank -> tank.resinLitres() > softener.bed().resinLitres())
                 .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
-                        softener.salt(), softener.capacity(), CycleFlows.UNKNOWN))
+                        softener.salt(), softener.capacity(), softener.flows().ofSiteOnly()))
                 .map(larger -> DoseChoice.cheapest(larger, duty.forAnyBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
     }

@@ -36,7 +36,28 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
 
     /** The same softener with another drain line flow control, or with one that is still to be chosen. */
     public Softener withDrain(OptionalDouble otherLitresPerMinute) {
-        return new Softener(bed, tankHeightMetres, salt, capacity, flows.withDrain(otherLitresPerMinute));
+        return with(flows.withDrain(otherLitresPerMinute));
+    }
+
+    /** The same softener where the drain takes no more than a flow, if that is known. */
+    public Softener onDrain(OptionalDouble drainLineLitresPerMinute) {
+        double least = Math.min(drainLineLitresPerMinute.orElse(Double.POSITIVE_INFINITY),
+                flows.drainLineLitresPerMinute().orElse(Double.POSITIVE_INFINITY));
+        return Double.isInfinite(least) ? this : with(flows.onSite(OptionalDouble.of(least), flows.supplyLitresPerMinute()));
+    }
+
+    /** The same softener where nothing limits what the drain takes. */
+    public Softener onAnyDrain() {
+        return with(flows.onSite(OptionalDouble.empty(), flows.supplyLitresPerMinute()));
+    }
+
+    /** This softener in the place of another: drain and supply take and give what they do there. */
+    public Softener inPlaceOf(Softener other) {
+        return with(flows.onSite(other.flows.drainLineLitresPerMinute(), other.flows.supplyLitresPerMinute()));
+    }
+
+    private Softener with(CycleFlows other) {
+        return new Softener(bed, tankHeightMetres, salt, capacity, other);
     }
 
     /** Capacity that a dose restores, grams as CaCO3 of the whole bed. */

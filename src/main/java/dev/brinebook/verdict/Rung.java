@@ -3,6 +3,7 @@ package dev.brinebook.verdict;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.MeteringWorth;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Setup;
 import java.util.List;
 import java.util.Optional;
@@ -27,10 +28,11 @@ public record Rung(Step step, What what, Optional<Option> option, List<Obstacle>
      * @param year what is to be expected of a year
      * @param costPerYear salt and regeneration water of that year, at today's prices
      * @param outlay what it costs to have, if known
+     * @param unpriced what it needs besides and nobody priced, so that its outlay lacks it
      * @param everySeason the year of a clock that is set again every season
      */
     public record Option(Setup setup, YearlyTotals year, double costPerYear, Optional<Outlay> outlay,
-            Optional<MeteringWorth.Control> everySeason) {
+            List<Readiness.Condition> unpriced, Optional<MeteringWorth.Control> everySeason) {
     }
 
     /**

@@ -5,6 +5,7 @@ import dev.brinebook.payback.CashFlows;
 import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Sizing;
 import java.util.List;
@@ -20,9 +21,10 @@ import java.util.Optional;
  * @param outlays what a step costs to have, as far as known; correcting settings costs nothing but the visit
  * @param improvements what an improvement costs to have, as far as known
  * @param goods what the softener could be replaced by; without prices of their own they are not known to cost anything
+ * @param unpriced what anything beyond the settings needs besides and nobody priced, so that its outlay lacks it
  */
 public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, Map<Improvement, Outlay> improvements,
-        List<Sizing.Candidate> goods) {
+        List<Sizing.Candidate> goods, List<Readiness.Condition> unpriced) {
 
     /** A valve is expected to last longer; a household stays about so long. */
     public static final int ASSUMED_HORIZON_YEARS = Conversion.ASSUMED_HORIZON_YEARS;
@@ -33,11 +35,12 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, 
         outlays = Map.copyOf(outlays);
         improvements = Map.copyOf(improvements);
         goods = List.copyOf(goods);
+        unpriced = List.copyOf(unpriced);
     }
 
-    /** Without improvements whose cost is known, and without goods. */
+    /** Outlays that lack nothing, without improvements whose cost is known, and without goods. */
     public Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays) {
-        this(prices, horizonYears, outlays, Map.of(), List.of());
+        this(prices, horizonYears, outlays, Map.of(), List.of(), List.of());
     }
 
     /** A step that is paid for once, as long as the horizon. */
@@ -63,6 +66,11 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, 
     /** What one of the goods costs to have; empty when it is not known. */
     Optional<Outlay> outlay(Sizing.Candidate goods) {
         return goods.price().stream().mapToObj(price -> paidOnce(price, 0, horizonYears)).findFirst();
+    }
+
+    /** What the outlay of a step lacks. */
+    List<Readiness.Condition> unpriced(Step step) {
+        return step.compareTo(Step.CONVERT) >= 0 ? unpriced : List.of();
     }
 
     /** What a saving of the first year is worth today over the horizon. */

@@ -55,7 +55,7 @@ class AssessmentTest {
         Softener softener = new Softener(new ResinBed(RESIN_LITRES, 10 * Exact.INCH_METRES), 54 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, flows);
         Found found = new Found(new Setup(softener, DOSE, Map.of(), policy, 2), DOSE,
-                new Found.Meter(NONE, NONE, policy.meterVolumeLitres()), NONE);
+                new Found.Meter(NONE, NONE, policy.meterVolumeLitres()));
         Optional<Boolean> yes = Optional.of(true);
         return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()), new Readiness.Site(yes,
                 OptionalDouble.of(siteDrainLitresPerMinute), yes, OptionalDouble.of(0.025), yes, yes, yes, yes, yes, OptionalDouble.of(5)));

@@ -92,7 +92,7 @@ class CycleDesignTest {
         assertTrue(room > 0.2 && room < 0.5, "seed " + seed + ": " + room);
         double expansion = cycle.backwashExpansionShare().value();
         assertTrue(expansion >= Backwash.TARGET_EXPANSION_SHARE - 1e-9, "seed " + seed);
-        double step = CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE;
+        double step = BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE;
         double drainFlow = cycle.step(Kind.BACKWASH).flowLitresPerMinute();
         assertTrue(drainFlow >= cycle.backwashTargetLitresPerMinute(), "seed " + seed);
         assertTrue(drainFlow < cycle.backwashTargetLitresPerMinute() + step, "seed " + seed);
@@ -144,9 +144,9 @@ class CycleDesignTest {
     @Test
     void choosesTheDrainFlowAtOrAbove() {
         double step = GALLON / 2;
-        assertEquals(4 * step, CycleDesign.nextDrainFlowLitresPerMinute(4 * step));
-        assertEquals(5 * step, CycleDesign.nextDrainFlowLitresPerMinute(4.01 * step));
-        assertThrows(IllegalArgumentException.class, () -> CycleDesign.nextDrainFlowLitresPerMinute(0));
+        assertEquals(4 * step, BackwashFlow.stepAtOrAbove(4 * step));
+        assertEquals(5 * step, BackwashFlow.stepAtOrAbove(4.01 * step));
+        assertThrows(IllegalArgumentException.class, () -> BackwashFlow.stepAtOrAbove(0));
     }
 
     /** 36 of 60 minutes draw the brine; 0.38 bed volumes at 2.5 an hour are 9.1 minutes. */

@@ -49,7 +49,8 @@ class CycleFindingTest {
         assertEquals(List.of(BACKWASH_ABOVE_ROOM, FREEBOARD_BELOW_GUIDE), found(drain(3.5), 30, OptionalDouble.empty()));
         assertEquals(List.of(BACKWASH_CARRIES_RESIN_OUT, FAST_RINSE_SHORTER_THAN_GUIDE),
                 found(drain(30), 44, OptionalDouble.empty()));
-        assertEquals(List.of(SUPPLY_BELOW_DRAIN_FLOW), found(drain(3.5), 44, OptionalDouble.of(2 * GALLON)));
+        assertEquals(List.of(BACKWASH_TOO_WEAK, SUPPLY_BELOW_DRAIN_FLOW, FAST_RINSE_LONGER_THAN_GUIDE),
+                found(drain(3.5), 44, OptionalDouble.of(2 * GALLON)));
     }
 
     @Test
@@ -83,7 +84,7 @@ class CycleFindingTest {
                 15, flows, random.nextBoolean()).cycle();
         BackwashEffect backwash = BackwashEffect.of(bed, bed.depthMetres() + 0.5,
                 cycle.step(Kind.BACKWASH).flowLitresPerMinute(), 15);
-        Set<Kind> found = CycleFinding.of(cycle, backwash, OptionalDouble.empty()).stream()
+        Set<Kind> found = CycleFinding.of(cycle, backwash).stream()
                 .flatMap(finding -> finding.step().stream()).collect(Collectors.toSet());
         assertEquals(cycle.steps().stream().filter(step -> !step.isWithinGuide()).map(CycleStep::kind)
                 .collect(Collectors.toSet()), found, "seed " + seed);
@@ -91,9 +92,10 @@ class CycleFindingTest {
 
     private static List<CycleFinding> found(CycleFlows flows, double heightInches, OptionalDouble supply) {
         ResinBed bed = new ResinBed(Exact.CUBIC_FOOT_LITRES, 10 * Exact.INCH_METRES);
-        Cycle cycle = new CycleDesign(bed, Salt.SODIUM_CHLORIDE, 4000, 15, 15, flows, false).cycle();
+        Cycle cycle = new CycleDesign(bed, Salt.SODIUM_CHLORIDE, 4000, 15, 15, flows.onSite(OptionalDouble.empty(), supply), false)
+                .cycle();
         return CycleFinding.of(cycle, BackwashEffect.of(bed, heightInches * Exact.INCH_METRES,
-                cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), 15), supply);
+                cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), 15));
     }
 
     private static CycleFlows drain(double gallonsPerMinute) {

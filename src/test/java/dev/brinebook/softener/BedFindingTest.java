@@ -19,6 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleFinding;
+import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBead;
 import dev.brinebook.resin.ResinBed;
@@ -46,12 +47,16 @@ class BedFindingTest {
         return OptionalDouble.of(value * Exact.US_GALLON_LITRES);
     }
 
+    private static CycleFlows flows(OptionalDouble drain, OptionalDouble supply) {
+        return CycleFlows.UNKNOWN.withDrain(drain).onSite(NONE, supply);
+    }
+
     private static List<BedFinding> drained(BedHydraulics hydraulics, double drainGpm, OptionalDouble supply) {
-        return BedFinding.of(hydraulics, new BedDuty(0.5, gpm(drainGpm), supply, NONE, NONE));
+        return BedFinding.of(hydraulics, new BedDuty(0.5, flows(gpm(drainGpm), supply), NONE, NONE));
     }
 
     private static List<BedFinding> used(BedHydraulics hydraulics, OptionalDouble service, OptionalDouble peak) {
-        return BedFinding.of(hydraulics, new BedDuty(0.5, NONE, NONE, service, peak));
+        return BedFinding.of(hydraulics, new BedDuty(0.5, CycleFlows.UNKNOWN, service, peak));
     }
 
     /** Common practice: 24 in of depth and half of it free. */
@@ -62,7 +67,7 @@ class BedFindingTest {
         assertEquals(List.of(FREEBOARD_BELOW_GUIDE, NO_ROOM_FOR_TARGET, BACKWASH_ABOVE_ROOM),
                 used(bed(1.5, 10, 44, 11, 0.2), NONE, NONE));
         assertEquals(List.of(NO_ROOM_FOR_TARGET, BACKWASH_ABOVE_ROOM),
-                BedFinding.of(FAMILY, new BedDuty(0.8, NONE, NONE, NONE, NONE)));
+                BedFinding.of(FAMILY, new BedDuty(0.8, CycleFlows.UNKNOWN, NONE, NONE)));
     }
 
     /** Richardson and Zaki: in this water 3.05 gpm lifts it by half and 3.7 gpm to the top of the tank. */
@@ -121,7 +126,7 @@ class BedFindingTest {
         BedHydraulics hydraulics = new BedHydraulics(new ResinBed(10 + 90 * random.nextDouble(),
                 0.25 + 0.25 * random.nextDouble()), 3, 1 + 34 * random.nextDouble(), 0.2);
         double target = 0.1 + 0.9 * random.nextDouble();
-        double drain = hydraulics.drainFlowLitresPerMinute(target);
+        double drain = hydraulics.chosenFlow(new BedDuty(target, CycleFlows.UNKNOWN, NONE, NONE)).litresPerMinute();
         assertTrue(hydraulics.backwash(drain).expansionShare().value() >= target, "seed " + seed);
         assertTrue(hydraulics.backwash(drain - Exact.US_GALLON_LITRES / 2).expansionShare().value() < target,
                 "seed " + seed);
@@ -132,10 +137,8 @@ class BedFindingTest {
         assertThrows(IllegalArgumentException.class, () -> bed(1.5, 10, 30, 11, 0.2));
         assertThrows(IllegalArgumentException.class, () -> bed(1.5, 10, 54, 61, 0.2));
         assertThrows(IllegalArgumentException.class, () -> bed(1.5, 10, 54, 11, 0.6));
-        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.05, NONE, NONE, NONE, NONE));
-        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, NONE, NONE, NONE, OptionalDouble.of(0)));
-        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, NONE, NONE, OptionalDouble.of(0), NONE));
-        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, NONE, OptionalDouble.of(0), NONE, NONE));
-        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, OptionalDouble.of(0), NONE, NONE, NONE));
+        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.05, CycleFlows.UNKNOWN, NONE, NONE));
+        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, CycleFlows.UNKNOWN, NONE, OptionalDouble.of(0)));
+        assertThrows(IllegalArgumentException.class, () -> new BedDuty(0.5, CycleFlows.UNKNOWN, OptionalDouble.of(0), NONE));
     }
 }

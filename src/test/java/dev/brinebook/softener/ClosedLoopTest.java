@@ -84,7 +84,7 @@ class ClosedLoopTest {
             Setup setup = new Setup(home.softener(), best.dosed().saltDoseGramsPerLitre(), Map.of(), settings.policy(),
                     MeterSettings.REGENERATION_HOUR);
             Found found = new Found(setup, setup.saltDoseGramsPerLitre(), new Found.Meter(OptionalDouble.of(duty.settingMgPerL()),
-                    OptionalDouble.of(settings.capacityGrams()), settings.meterLitres()), OptionalDouble.empty());
+                    OptionalDouble.of(settings.capacityGrams()), settings.meterLitres()));
             List<Finding> findings = Review.of(found, duty, COST).findings();
             assertEquals(List.of(), findings.stream().map(Finding::code).toList(), "seed 1, home " + i + ": " + home);
             served += settings.keepsStandard() ? 1 : 0;
@@ -102,7 +102,7 @@ class ClosedLoopTest {
             Setup setup = new Setup(home.softener(), tuned.saltDoseGramsPerLitre(), Map.of(), tuned.clock(),
                     MeterSettings.REGENERATION_HOUR);
             Found found = new Found(setup, setup.saltDoseGramsPerLitre(), new Found.Meter(OptionalDouble.empty(),
-                    OptionalDouble.empty(), 0), OptionalDouble.empty());
+                    OptionalDouble.empty(), 0));
             List<Finding> findings = Review.of(found, duty, COST).findings();
             assertEquals(List.of(), findings.stream().map(Finding::code).toList(), "seed 2, home " + i + ": " + home);
         }

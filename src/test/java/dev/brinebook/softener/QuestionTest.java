@@ -29,7 +29,7 @@ class QuestionTest {
         Set<Setting> unread = EnumSet.noneOf(Setting.class);
         unread.addAll(List.of(unknown));
         return new Found(new Setup(SOFTENER, 8 * LB, Map.of(), policy, 2), 8 * LB, new Found.Meter(NONE, NONE,
-                policy.meterVolumeLitres()), NONE, unread);
+                policy.meterVolumeLitres()), unread);
     }
 
     private static void saltOfYears(double lowPounds, double highPounds, Question question) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.softener.Readiness.Condition;
 import dev.brinebook.softener.Readiness.Site;
 import dev.brinebook.softener.Readiness.State;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -57,6 +59,24 @@ class ReadinessTest {
                 OptionalDouble.empty(), OptionalDouble.empty())));
         assertEquals(State.NOT_MET, state(Condition.DRAIN, site(OptionalDouble.of(12.9), Optional.of(true),
                 OptionalDouble.empty(), OptionalDouble.empty())));
+    }
+
+    /** Only what is not met costs anything; what has no price is named, not counted as nothing. By hand. */
+    @ParameterizedTest(name = "seen {0}, bypass {1}, outlet {2}: {3}, {4} without a price")
+    @CsvSource({"true, 60, 180, 0, 0", ", 60, 180, 0, 0", "false, 60, 180, 240, 6", "false, 60, , 60, 7", "false, , , 0, 8"})
+    void addsUpWhatIsNotMet(Boolean seen, Double bypass, Double outlet, double priced, int unpriced) {
+        Map<Condition, Double> prices = new EnumMap<>(Condition.class);
+        if (bypass != null) {
+            prices.put(Condition.BYPASS, bypass);
+        }
+        if (outlet != null) {
+            prices.put(Condition.POWER_WITHIN_REACH, outlet);
+        }
+        OptionalDouble bore = seen == null ? OptionalDouble.empty() : OptionalDouble.of(seen ? 0.05 : 0.005);
+        Readiness.Cost cost = Readiness.cost(Readiness.of(site(OptionalDouble.empty(), Optional.ofNullable(seen), bore,
+                OptionalDouble.of(5)), 13, 20), prices);
+        assertEquals(priced, cost.priced());
+        assertEquals(unpriced, cost.unpriced().size());
     }
 
     @Test

@@ -68,7 +68,8 @@ class ReviewPathTest {
         OptionalDouble refillFlow = random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(0.5 * Exact.US_GALLON_LITRES);
         OptionalDouble brine = random.nextInt(3) > 0 ? OptionalDouble.empty() : OptionalDouble.of(0.6 * Exact.US_GALLON_LITRES);
         Softener softener = new Softener(plain.bed(), plain.tankHeightMetres(), plain.salt(), plain.capacity(),
-                new CycleFlows(drain, brine, OptionalDouble.empty(), refillFlow));
+                new CycleFlows(drain, brine, OptionalDouble.empty(), refillFlow).onSite(OptionalDouble.empty(), random.nextInt(3) == 0
+                        ? OptionalDouble.of(4 * Exact.US_GALLON_LITRES) : OptionalDouble.empty()));
         double stated = (5 + 0.5 * random.nextInt(26)) * LB;
         Map<CycleStep.Kind, Double> minutes = new EnumMap<>(CycleStep.Kind.class);
         double real = stated;
@@ -95,8 +96,7 @@ class ReviewPathTest {
         boolean meter = !policy.byClock();
         return new Found(setup, stated, new Found.Meter(meter && !unknown.contains(Setting.HARDNESS) ? OptionalDouble.of(hardness)
                 : OptionalDouble.empty(), meter && !unknown.contains(Setting.CAPACITY) ? OptionalDouble.of(capacity)
-                : OptionalDouble.empty(), policy.meterVolumeLitres()), random.nextInt(3) == 0
-                ? OptionalDouble.of(4 * Exact.US_GALLON_LITRES) : OptionalDouble.empty(), unknown);
+                : OptionalDouble.empty(), policy.meterVolumeLitres()), unknown);
     }
 
     private static Policy policy(double litres, Duty duty, Random random) {
@@ -210,7 +210,7 @@ class ReviewPathTest {
         Setup setup = new Setup(end.softener(), end.saltDoseGramsPerLitre(), minutes, end.policy(), end.regenerationHour());
         return new Found(setup, stated, new Found.Meter(given(found.meter().hardnessMgPerL(), set.get(Setting.HARDNESS)),
                 given(found.meter().capacityGrams(), set.get(Setting.CAPACITY)), end.policy().meterVolumeLitres()),
-                found.supplyLitresPerMinute(), found.unknown());
+                found.unknown());
     }
 
     private static OptionalDouble given(OptionalDouble before, Double after) {

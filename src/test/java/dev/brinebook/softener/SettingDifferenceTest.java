@@ -43,7 +43,7 @@ class SettingDifferenceTest {
         return new Found(setup(policy), 8 * LB, new Found.Meter(
                 hardnessGpg.isPresent() ? OptionalDouble.of(HardnessUnit.GPG.toBase(hardnessGpg.getAsDouble())) : NONE,
                 capacityGrains.isPresent() ? OptionalDouble.of(CapacityUnit.GRAIN.toBase(capacityGrains.getAsDouble())) : NONE,
-                policy.meterVolumeLitres()), NONE);
+                policy.meterVolumeLitres()));
     }
 
     private static Set<Code> ofDays(int clockDays, Duty duty) {
@@ -122,13 +122,13 @@ class SettingDifferenceTest {
         Softener salty = Softeners.salty(20);
         Duty duty = Softeners.duty(17.5, 0, 100, 0);
         Found low = new Found(new Setup(salty, 4 * LB, Map.of(), new ClockEveryDays(4), 2), 4 * LB,
-                new Found.Meter(NONE, NONE, 0), NONE);
+                new Found.Meter(NONE, NONE, 0));
         Finding finding = Review.of(low, duty, RightSettings.COST).findings().stream()
                 .filter(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT).findFirst().orElseThrow();
         assertEquals(4 * LB, finding.set(), 1e-9);
         assertTrue(finding.shouldBe() > 6 * LB && salty.holdsEndPoint(finding.shouldBe()), finding.shouldBe() / LB + " lb/ft3");
         Found high = new Found(new Setup(salty, 9 * LB, Map.of(), new ClockEveryDays(4), 2), 9 * LB,
-                new Found.Meter(NONE, NONE, 0), NONE);
+                new Found.Meter(NONE, NONE, 0));
         assertTrue(review(high, duty).stream().noneMatch(one -> one.code() == Code.DOSE_DOES_NOT_HOLD_END_POINT));
     }
 }

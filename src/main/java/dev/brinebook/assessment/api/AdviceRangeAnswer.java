@@ -14,6 +14,8 @@ import dev.brinebook.quantity.api.Money;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
 import dev.brinebook.softener.api.ConversionRequest;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
 import dev.brinebook.wording.Message;
 import java.util.Currency;
 
@@ -36,39 +38,39 @@ public record AdviceRangeAnswer(
     }
 
     /** By the hardness test; null where it is taken as exact. */
-    static AdviceRangeAnswer ofTest(Assessment assessment, ConversionRequest conversion, Prices prices, Currency currency,
+    static AdviceRangeAnswer ofTest(Assessment assessment, Terms terms, Prices prices, Currency currency,
             AnswerUnits units, Explanation explanation) {
         return AdviceRange.ofTest(assessment, prices).map(range -> {
             explanation.because("/testUncertainty", Message.of("the whole choice at either end of the uncertainty given for the"
                     + " test, the softener as found unchanged"), "CP-PRICES");
             return of(range, Message.of("Retest before you buy: within the uncertainty of the hardness test converting may save"
-                    + " or not."), conversion, currency, units);
+                    + " or not."), terms, currency, units);
         }).orElse(null);
     }
 
     /** By a use that is uncertain by a {@code share} of its mean; null where it is taken as exact. */
-    static AdviceRangeAnswer ofUse(Assessment assessment, double share, ConversionRequest conversion, Prices prices,
+    static AdviceRangeAnswer ofUse(Assessment assessment, double share, Terms terms, Prices prices,
             Currency currency, AnswerUnits units, Explanation explanation) {
         return AdviceRange.ofUse(assessment, share, prices).map(range -> {
             explanation.because("/useUncertainty", Message.of("the whole choice at either end of the uncertainty of the use, the"
                     + " softener as found unchanged"), "CP-PRICES");
             return of(range, Message.of("Read the water meter before you buy: within the uncertainty of the use converting may"
-                    + " save or not."), conversion, currency, units);
+                    + " save or not."), terms, currency, units);
         }).orElse(null);
     }
 
-    private static AdviceRangeAnswer of(AdviceRange range, Message advice, ConversionRequest conversion, Currency currency,
+    private static AdviceRangeAnswer of(AdviceRange range, Message advice, Terms terms, Currency currency,
             AnswerUnits units) {
-        return new AdviceRangeAnswer(end(range.low(), conversion, currency, units), end(range.high(), conversion, currency, units),
+        return new AdviceRangeAnswer(end(range.low(), terms, currency, units), end(range.high(), terms, currency, units),
                 range.flips() ? advice : null);
     }
 
-    private static AdviceEnd end(AdviceRange.End end, ConversionRequest conversion, Currency currency, AnswerUnits units) {
+    private static AdviceEnd end(AdviceRange.End end, Terms terms, Currency currency, AnswerUnits units) {
         var settings = end.option().settings();
         return new AdviceEnd(units.hardness(end.hardnessMgPerL()), units.volume(end.dailyUseLitres()),
                 units.saltDose(end.option().dosed().saltDoseGramsPerLitre()),
                 units.volume(Math.min(settings.reserveLitres(), settings.meterLitres())), Money.of(end.savedPerYear(), currency),
-                conversion == null ? null : FigureAnswer.of(Payback.simpleYears(conversion.netCost(), end.savedPerYear(),
-                        conversion.yearsOrAssumed()), 1));
+                terms.outlay(Step.CONVERT).map(outlay -> FigureAnswer.of(Payback.simpleYears(outlay.investment(), end.savedPerYear(),
+                        terms.horizonYears()), 1)).orElse(null));
     }
 }

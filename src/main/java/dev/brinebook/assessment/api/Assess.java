@@ -24,15 +24,16 @@ import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.api.ControllerQuantities;
 import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.DoseTradeOff;
 import dev.brinebook.softener.api.FitAnswer;
-import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.softener.api.SettingFinding;
 import dev.brinebook.softener.api.SettingQuestion;
+import dev.brinebook.softener.api.SiteReadiness;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.verdict.Step;
@@ -87,56 +88,58 @@ public final class Assess {
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.ownSewage(duty.water().supply()), explanation);
-        Terms terms = ConversionRequest.terms(request.conversion(), prices, request, given);
-        Assessment assessment = Assessment.of(request.softener().found(given, explanation), duty, terms,
+        Found found = request.softener().found(given, explanation);
+        SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
+        Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
+        Assessment assessment = Assessment.of(found, duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
         warn(assessment, site, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict", explanation);
-        return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, units, explanation)
-                : softened(request, assessment, prices, priced, verdict, units, explanation);
+        return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, readiness, units, explanation)
+                : softened(request, assessment, terms, prices, priced, verdict, readiness, units, explanation);
     }
 
     /** Without settings: none is right before the water is treated. */
-    private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, AnswerUnits units,
+    private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units,
             Explanation explanation) {
         return of(assessment, explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(), verdict.action()))), verdict,
-                List.of(), List.of(), null, null, null, null, List.of(), null, null, null, null, null, units, explanation);
+                List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null, null, null, null, units, explanation);
     }
 
-    private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Prices prices, LocalPrices priced,
-            VerdictAnswer verdict, AnswerUnits units, Explanation explanation) {
+    private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices, LocalPrices priced,
+            VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
         Duty duty = assessment.duty();
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
         Salt salt = softener.salt();
         Cycle cycle = assessment.recommended().dosed().cycle();
         explain(assessment, salt, units, explanation);
-        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(), prices,
-                priced.currency(), units, explanation) : null;
+        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(),
+                readiness.cost(), prices, priced.currency(), units, explanation) : null;
         RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
         return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, softener, duty, units)).toList(),
                 assessment.questions().stream().map(question -> SettingQuestion.of(question, softener, duty, units)).toList(), settings,
                 DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff", explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
-                        duty.water().temperatureCelsius(), units), steps(units),
+                        duty.water().temperatureCelsius(), units), readiness, steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
-                AdviceRangeAnswer.ofTest(assessment, request.conversion(), prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units, explanation),
                 AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
-                        request.conversion(), prices, priced.currency(), units, explanation),
+                        terms, prices, priced.currency(), units, explanation),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
     }
 
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
             List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
-            List<Message> commissioning, YearComparison year, ConversionWorth conversion, AdviceRangeAnswer testUncertainty,
+            SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion, AdviceRangeAnswer testUncertainty,
             AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units, Explanation explanation) {
         Duty duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
                 duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),
                 FitAnswer.of(assessment.fit(), units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
-                assessment.readiness().stream().map(ReadinessCheck::of).toList(), commissioning, year, conversion, testUncertainty,
+                readiness.checks(), commissioning, year, conversion, testUncertainty,
                 useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -151,6 +154,7 @@ public final class Assess {
                 + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
                 ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
                 : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
+        SiteReadiness.explain("/readiness", explanation);
         explanation.cautions(assessment.softened().cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS);
         explanation.cautions(Caution.OF_INSTALLATION);

@@ -35,5 +35,6 @@ public record AssessmentRequest(
     public void check(Violations at) {
         SettingsReviewRequest.requireControl(softener, at);
         ConversionRequest.checkCurrency(conversion, prices, household, at);
+        SiteRequest.checkPrices(site, conversion, prices, household, at);
     }
 }

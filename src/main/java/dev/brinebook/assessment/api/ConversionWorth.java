@@ -10,6 +10,7 @@ import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.api.MoneyLines;
 import dev.brinebook.payback.api.PaybackFigures;
 import dev.brinebook.quantity.api.AnswerUnits;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
 import dev.brinebook.wording.Message;
@@ -24,15 +25,15 @@ public record ConversionWorth(
         @Property(value = "Payback of the conversion.", optional = "when the cost of the conversion is not given")
         PaybackFigures payback) {
 
-    static ConversionWorth of(Assessment assessment, ConversionRequest request, Prices prices, Currency currency,
-            AnswerUnits units, Explanation explanation) {
+    static ConversionWorth of(Assessment assessment, ConversionRequest request, Readiness.Cost unmet, Prices prices,
+            Currency currency, AnswerUnits units, Explanation explanation) {
         explanation.because("/conversion/firstYearSaving", Message.of("salt and water as found less salt and water"
                 + " with the recommended settings, at today's prices"), "NIST-HB135");
         explanation.because("/conversion/savedByMeteringAlone", Message.of("the same with a meter at the salt dose as"
                 + " found"), "NIST-HB135");
         ConvertedYears years = assessment.years();
         PaybackFigures figures = request == null ? null : PaybackFigures.of(ConversionPayback.of(
-                request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), explanation),
+                request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), unmet, explanation),
                 prices), prices, currency, "/conversion/payback", explanation);
         return new ConversionWorth(MoneyLines.of(years.saved(prices), currency),
                 MoneyLines.of(years.savedByMetering(prices), currency), MeteringWorthAnswer.of(

@@ -123,7 +123,7 @@ public final class CompareAlternatives {
                 }
             }
         }
-        return new Terms(prices, horizonYears, outlays, improvements, goods);
+        return new Terms(prices, horizonYears, outlays, improvements, goods, List.of());
     }
 
     private static int baseline(AlternativesRequest request) {

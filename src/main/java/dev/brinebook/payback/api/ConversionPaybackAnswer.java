@@ -6,6 +6,7 @@ import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
+import dev.brinebook.softener.api.ReadinessCheck;
 import dev.brinebook.verdict.api.VerdictAnswer;
 import dev.brinebook.wording.Message;
 import java.util.List;
@@ -24,6 +25,8 @@ public record ConversionPaybackAnswer(
         SavingByChange savingByChange,
         @Property(value = "What a meter saves over the same clock set right, as a range.", optional = "when the use of both sides is"
                 + " given") MeteringWorthAnswer overClockSetRight,
+        @Property(value = "What the conversion needs, and how that stands.", optional = "when the use of both sides is given")
+        List<ReadinessCheck> readiness,
         @Property("What to be careful about.") List<CautionAnswer> cautions,
         @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
         @Property("Why each number is what it is.") List<BasisAnswer> basis,

@@ -17,6 +17,7 @@ import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SaltDoseRange;
 import dev.brinebook.softener.api.SettingsReviewRequest;
+import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
@@ -38,6 +39,8 @@ public record ConversionPaybackRequest(
                 max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
                 fallback = "the dose as found, so that only the control changes") SaltDoseQuantity meteredSaltDose,
         @Property(value = "What the conversion costs.", required = true) ConversionRequest conversion,
+        @Property(value = "What was seen on site, where the softener is given.",
+                fallback = "nothing: every condition is to check on site") SiteRequest site,
         @Property("Prices of salt, water and visits, their growth and the discount rate.") PricesRequest prices,
         @Property("Preferences: the first day of the year tried, the capacities to count with, the reserve of a meter that"
                 + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
@@ -60,6 +63,7 @@ public record ConversionPaybackRequest(
         boolean anyFigures = any(figures, at);
         if (anyFigures) {
             parts.put("meteredSaltDose", meteredSaltDose);
+            parts.put("site", site);
             refuse(parts, at);
             require(figures, Message.of("a year's use is given for both sides"), at);
         } else if (any(parts, at) || meteredSaltDose != null) {
@@ -70,6 +74,7 @@ public record ConversionPaybackRequest(
                     String.join(", ", TO_TRY)));
         }
         ConversionRequest.checkCurrency(conversion, prices, household, at);
+        SiteRequest.checkPrices(site, conversion, prices, household, at);
     }
 
     /** Whether two controls are to be tried, rather than two years' use compared. */

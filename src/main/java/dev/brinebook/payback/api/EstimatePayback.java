@@ -18,6 +18,8 @@ import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.MeteringWorthAnswer;
+import dev.brinebook.softener.api.SiteReadiness;
+import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Terms;
@@ -48,7 +50,8 @@ public final class EstimatePayback {
     /** What the two sides use, and how that is told. */
     private record Sides(YearlyUse asFound, YearlyUse converted, YearlyUseAnswer asFoundAnswer,
             YearlyUseAnswer convertedAnswer, boolean counted, Comparison comparedBy, SavingByChange byChange,
-            MeteringWorthAnswer overClock, VerdictAnswer verdict) {
+            MeteringWorthAnswer overClock, VerdictAnswer verdict,
+            SiteReadiness readiness) {
     }
 
     private EstimatePayback() {
@@ -60,11 +63,11 @@ public final class EstimatePayback {
         Explanation explanation = units.explanation();
         LocalPrices pricesRequest = LocalPrices.of(request.prices(), request.household());
         Currency currency = pricesRequest.currency();
-        Prices prices = pricesRequest.toDomain(ownWell(request), ownWell(request), explanation);
+        Prices prices = pricesRequest.toDomain(ownWell(request), ownSewage(request), explanation);
         Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
                 : given(request, units, explanation);
         ConversionPayback payback = ConversionPayback.of(
-                request.conversion().toDomain(sides.asFound(), sides.converted(), explanation), prices);
+                request.conversion().toDomain(sides.asFound(), sides.converted(), sides.readiness().cost(), explanation), prices);
         PaybackFigures figures = PaybackFigures.of(payback, prices, currency, "/payback", explanation);
         tellEvidence(explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
@@ -73,7 +76,7 @@ public final class EstimatePayback {
                 : Message.joined(" ", List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
                 sides.comparedBy(), sides.asFoundAnswer(), sides.convertedAnswer(),
                 YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
-                sides.byChange(), sides.overClock(),
+                sides.byChange(), sides.overClock(), sides.verdict() == null ? null : sides.readiness().checks(),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -88,7 +91,7 @@ public final class EstimatePayback {
         return new Sides(asFound, converted,
                 YearlyUseAnswer.given(asFound, request.asFound().regenerationsPerYear() != null, units),
                 YearlyUseAnswer.given(converted, request.converted().regenerationsPerYear() != null, units), counted,
-                Comparison.ANNUAL_AVERAGES, null, null, null);
+                Comparison.ANNUAL_AVERAGES, null, null, null, SiteReadiness.NOT_ASKED);
     }
 
     private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
@@ -107,7 +110,9 @@ public final class EstimatePayback {
         if (years.asFound().totals().hardDays() > most || years.converted().totals().hardDays() > most) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        Terms terms = ConversionRequest.terms(request.conversion(), prices, request, given);
+        SiteReadiness readiness = SiteReadiness.of(request.site(), request.softener(), asFound, duty, explanation);
+        SiteReadiness.explain("/readiness", explanation);
+        Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
         Ladder ladder = Ladder.of(asFound, duty, terms);
         MeteringWorthAnswer overClock = ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, currency, units,
                 "/overClockSetRight", explanation)).orElse(null);
@@ -115,7 +120,7 @@ public final class EstimatePayback {
         return new Sides(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()),
                 YearlyUseAnswer.tried(years.asFound(), units), YearlyUseAnswer.tried(years.converted(), units), true,
                 Comparison.WHOLE_DAYS, request.meteredSaltDose() == null ? null
-                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation), overClock, verdict);
+                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation), overClock, verdict, readiness);
     }
 
     private static void tellEvidence(Explanation explanation) {
@@ -130,10 +135,16 @@ public final class EstimatePayback {
         return request.water() != null && request.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
     }
 
+    private static boolean ownSewage(ConversionPaybackRequest request) {
+        return request.water() == null ? ownWell(request) : SiteRequest.orUnseen(request.site()).ownSewage(request.water().supply());
+    }
+
     /** A sewer price tells where the brine goes: 0 a septic system, more a sewer. Without one the supply tells, if it is known. */
     private static void cautionOfDischarge(ConversionPaybackRequest request, Explanation explanation) {
         PricesRequest prices = request.prices();
-        if (prices == null || prices.sewer() == null) {
+        if (request.site() != null && request.site().wasteWater() != null) {
+            explanation.cautions(request.site().wasteWaterCautions(request.water().supply()));
+        } else if (prices == null || prices.sewer() == null) {
             explanation.cautions(request.water() == null ? Caution.OF_DISCHARGE
                     : WaterCautions.ofDischarge(ownWell(request) ? WaterAnalysis.Supply.PRIVATE_WELL : WaterAnalysis.Supply.PUBLIC_SUPPLY));
         } else {

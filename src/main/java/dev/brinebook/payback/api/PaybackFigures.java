@@ -17,7 +17,7 @@ import java.util.List;
 @About("What a conversion is worth, by every measure: each hides something that the others show.")
 public record PaybackFigures(
         @Property("Saving of the first year, at today's prices.") MoneyLines firstYearSaving,
-        @Property("What is left to pay: cost less rebate.") Money investment,
+        @Property("What is left to pay: cost and the prices of conditions that are not met, less rebate.") Money investment,
         @Property("Years until undiscounted savings of the first year's size make up the investment, where that is within"
                 + " the horizon.")
         FigureAnswer simplePaybackYears,
@@ -56,7 +56,8 @@ public record PaybackFigures(
     private static void explain(String pointer, Explanation explanation) {
         explanation.because(pointer + "/firstYearSaving", Message.of("salt, water and visits no longer used, times their prices of"
                 + " today; all regeneration water counts as bought and as sent to the sewer"), "NIST-HB135");
-        explanation.because(pointer + "/investment", Message.of("cost less rebate"), "CFR-436");
+        explanation.because(pointer + "/investment", Message.of("cost and the prices of conditions that are not met,"
+                + " less rebate"), "CFR-436");
         explanation.because(pointer + "/discountedPaybackYears", Message.of("years until savings that grow with prices and are"
                 + " discounted at the end of each year add up to the investment; the last year is shared out evenly"),
                 "NIST-HB135");

@@ -80,7 +80,7 @@ final class Ways {
         CapacityModel capacity = PreferencesRequest.orNone(request.preferences()).capacity(request.water(),
                 given.duty().water(), asked.softener().resinState(), new Explanation());
         Softener softener = asked.softener().asSoftener(given.found().softener().salt()).toDomain(capacity,
-                new Explanation());
+                new Explanation()).inPlaceOf(found.softener());
         SoftenerCase.requireDoses(softener, "/alternatives");
         return softener;
     }

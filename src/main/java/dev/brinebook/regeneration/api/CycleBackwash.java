@@ -9,8 +9,8 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
 import dev.brinebook.quantity.api.TemperatureQuantity;
+import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.regeneration.Cycle;
-import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.BackwashGuide;
@@ -23,7 +23,8 @@ public record CycleBackwash(
         @Property("Temperature of the water that it is worked out for.") TemperatureQuantity waterTemperature,
         @Property("Upflow that lifts the bed by half.") SurfaceFlowQuantity targetVelocity,
         @Property("Flow that has that velocity.") FlowQuantity targetFlow,
-        @Property("The drain line flow control that was given, or the next half gallon per minute at or above the target.")
+        @Property("The least of the drain line flow control that was given, or the next half gallon per minute at or above the"
+                + " target, and of what drain and supply allow.")
         FlowQuantity flow,
         @Property("Its velocity.") SurfaceFlowQuantity velocity,
         @Property(value = "How far it lifts the bed, as a share of the settled depth.",
@@ -51,7 +52,8 @@ public record CycleBackwash(
         explanation.because("/backwash/targetFlow", Message.of("target velocity times the cross-section of the tank"),
                 "RICHARDSON-ZAKI");
         explanation.because("/backwash/flow", Message.of("the drain line flow control that was given, or the target flow to the"
-                + " next step of {0}", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
+                + " next step of {0}; no more than drain and supply allow",
+                Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
         explanation.because("/backwash/velocity", Message.of("flow over the cross-section of the tank"), "CP-CYCLE");
         explanation.because("/backwash/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"),
                 "RICHARDSON-ZAKI");

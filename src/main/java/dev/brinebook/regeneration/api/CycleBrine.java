@@ -62,7 +62,7 @@ public record CycleBrine(
         explanation.because("/brine/saturatedVolume", Message.of("salt over the salt that a litre of saturated brine holds"),
                 densitySource(salt));
         if (isStrengthKnown(design)) {
-            explainKnownStrength(salt, explanation);
+            explainKnownStrength(design, explanation);
         } else {
             explainAssumedStrength(salt, explanation);
         }
@@ -75,13 +75,19 @@ public record CycleBrine(
                 Text.number(100 * Injector.ASSUMED_MAX_DILUTED_SALT_SHARE)), Origin.DEFAULT);
     }
 
-    private static void explainKnownStrength(Salt salt, Explanation explanation) {
+    private static void explainKnownStrength(CycleDesign design, Explanation explanation) {
+        Salt salt = design.salt();
         explanation.assume("brine.dilutedPercent", Message.of("from the flows of the injector"), Origin.DERIVED);
         explanation.because("/brine/dilutedPercent", Message.of("salt in the brine drawn over the weight of that brine and of"
                 + " the water that draws it"), Brine.sourceKey(salt));
         explanation.because("/brine/dilutedVolume", Message.of("brine flow times the minutes of the draw"),
                 densitySource(salt));
-        explanation.given("/brine/suction");
+        if (design.flows().brineLitresPerMinute().getAsDouble() <= design.flows().mostLitresPerMinute()) {
+            explanation.given("/brine/suction");
+        } else {
+            explanation.because("/brine/suction", Message.of("in proportion to the brine flow, of which drain or supply allow less than"
+                    + " the injector passes"), "CP-CYCLE");
+        }
         explanation.because("/brine/motiveWater", Message.of("brine flow less suction, times the minutes of the draw"),
                 "CP-CYCLE");
     }

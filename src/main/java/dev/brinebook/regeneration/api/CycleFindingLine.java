@@ -10,6 +10,7 @@ import dev.brinebook.regeneration.CycleFinding;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.util.List;
 
 @About("Something wrong with the cycle on this hardware, or a step whose minutes are not usual.")
 public record CycleFindingLine(
@@ -28,7 +29,9 @@ public record CycleFindingLine(
 
     static CycleFindingLine of(CycleFinding finding, Cycle cycle, AnswerUnits units) {
         if (finding.step().isEmpty()) {
-            return new CycleFindingLine(finding, units.saying(finding), null, null, null, null);
+            Message sentence = units.saying(finding);
+            return new CycleFindingLine(finding, finding == CycleFinding.BACKWASH_TOO_WEAK
+                    ? Message.joined(" ", List.of(sentence, cycle.backwashFlow().toRaise().cure())) : sentence, null, null, null, null);
         }
         CycleStep step = cycle.step(finding.step().get());
         CycleStep.Guide guide = step.kind().guide().orElseThrow();

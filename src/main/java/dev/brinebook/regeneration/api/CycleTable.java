@@ -21,14 +21,15 @@ public record CycleTable(
         @Property("Water taken from the line, the refill included, in the minutes that are not rounded.")
         VolumeQuantity water,
         @Property("The same in whole minutes.") VolumeQuantity waterInWholeMinutes,
-        @Property("Water and brine sent to the drain, in the minutes that are not rounded.") VolumeQuantity drain) {
+        @Property("Water and brine sent to the drain, in the minutes that are not rounded.") VolumeQuantity drain,
+        @Property("The flow that the backwash gets on this site, and its lift.") BackwashLift backwash) {
 
     /** The cycle in the units of the answer. */
     public static CycleTable of(Cycle cycle, AnswerUnits units) {
         return new CycleTable(cycle.steps().stream().map(step -> CycleStepLine.of(step, units)).toList(),
                 Rounding.answer(cycle.totalMinutes()), cycle.steps().stream().mapToInt(CycleStep::wholeMinutes).sum(),
                 units.volume(cycle.waterLitres()), units.volume(cycle.inWholeMinutes().waterLitres()),
-                units.volume(cycle.drainLitres()));
+                units.volume(cycle.drainLitres()), BackwashLift.of(cycle, units));
     }
 
     /** Says why the numbers of the table are what they are, for a cycle that was worked out and not found. */
@@ -40,9 +41,10 @@ public record CycleTable(
                 + " bed volumes over its flow; refill: water that dissolves the salt over its flow"), "CP-CYCLE");
         explanation.because(pointer + "/steps/*/wholeMinutes", Message.of("minutes, rounded up"), "CP-CYCLE");
         explanation.because(pointer + "/steps/*/tenthMinutes", Message.of("minutes to the nearest tenth"), "CP-CYCLE");
-        explanation.because(pointer + "/steps/*/flow", Message.of("as the valve has it; where that is not told, the drain line"
+        explanation.because(pointer + "/steps/*/flow", Message.of("as the valve has it; where that is not given, the drain line"
                 + " flow control that lifts the bed by half, 2.5 bed volumes an hour of brine and slow rinse, and the usual"
-                + " refill"), "CP-CYCLE");
+                + " refill; no more than drain and supply allow"), "CP-CYCLE");
+        BackwashLift.explain(pointer + "/backwash", explanation);
         for (String bound : List.of("guideMinMinutes", "guideMaxMinutes")) {
             explanation.because(pointer + "/steps/1/" + bound, Message.of("30 to 60 minutes of brine and slow rinse"),
                     "DAVIS");

@@ -8,6 +8,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HomeCountry;
+import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFinding;
@@ -65,7 +66,7 @@ public final class DesignCycle {
         explain(request, design, explanation, table, units);
         List<EfficiencyLineAnswer> efficiency = EfficiencyLineAnswer.of(verdicts(dosed, waterLitresPerKilogram), units,
                 "/efficiency", explanation);
-        List<CycleFinding> findings = CycleFinding.of(cycle, backwash, request.softener().supplyLitresPerMinute());
+        List<CycleFinding> findings = CycleFinding.of(cycle, backwash);
         if (findings.stream().anyMatch(finding -> finding.step().isPresent())) {
             CycleFindingLine.explain(explanation);
         }
@@ -144,7 +145,7 @@ public final class DesignCycle {
 
     private static void assumeFlows(CycleFlows flows, AnswerUnits units, Explanation explanation) {
         assumeFlow("drain", flows.drainLitresPerMinute(), Message.of("the next step of {0} that lifts the bed by half",
-                Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), units, explanation);
+                Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE))), units, explanation);
         assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
                 ? Message.of("what makes 10 % brine of the suction")
                 : Message.of("{0} bed volumes an hour", Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR)),
@@ -154,6 +155,8 @@ public final class DesignCycle {
         assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), Message.of("as the backwash"), units, explanation);
         assumeFlow("refill", flows.refillLitresPerMinute(),
                 Text.of(units.flow(CycleDesign.ASSUMED_REFILL_LITRES_PER_MINUTE)), units, explanation);
+        assumeFlow("supply", flows.supplyLitresPerMinute(), Message.of("unknown: it limits nothing"), units, explanation);
+        assumeFlow("drainLine", flows.drainLineLitresPerMinute(), Message.of("unknown: it limits nothing"), units, explanation);
     }
 
     private static void assumeFlow(String name, OptionalDouble given, Message fallback, AnswerUnits units,

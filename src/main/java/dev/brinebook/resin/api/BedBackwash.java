@@ -8,7 +8,8 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.SurfaceFlowQuantity;
-import dev.brinebook.regeneration.CycleDesign;
+import dev.brinebook.regeneration.BackwashFlow;
+import dev.brinebook.regeneration.BackwashRule;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.BackwashGuide;
 import dev.brinebook.softener.BedDuty;
@@ -25,10 +26,14 @@ public record BedBackwash(
         @Property("Upflow that lifts the bed so far.") SurfaceFlowQuantity targetVelocity,
         @Property("Flow that has that velocity.") FlowQuantity targetFlow,
         @Property(value = "Whether the tank has room for the bed lifted so far.", example = "true") Boolean roomForTarget,
-        @Property("The drain line flow control to choose: the next half gallon per minute at or above the target.")
+        @Property("The drain line flow control to choose: the next half gallon per minute at or above the target, or the largest"
+                + " that drain and supply allow.")
         DrainFlowEffect choose,
-        @Property(value = "The drain line flow control that is fitted.", optional = "when softener.flows.drain is not given")
+        @Property(value = "What the drain line flow control that is fitted gets: no more than drain and supply allow.",
+                optional = "when softener.flows.drain is not given")
         DrainFlowEffect fitted,
+        @Property(value = "Which of three decides the flow, of the flow control fitted or else of the one to choose.",
+                example = "\"flowControl\"") BackwashRule rule,
         @Property("The flow that lifts the resin to the top of the tank, or to three times its depth where there is more"
                 + " room: the drain line flow control must let less through.") FlowQuantity mostFlow,
         @Property("Published bands of velocities.") List<BackwashBand> bands) {
@@ -36,14 +41,14 @@ public record BedBackwash(
     static BedBackwash of(BedHydraulics hydraulics, BedDuty duty, AnswerUnits units) {
         double target = duty.targetExpansionShare();
         double targetFlow = hydraulics.backwashLitresPerMinute(target);
-        double choose = hydraulics.drainFlowLitresPerMinute(target);
-        BackwashEffect chosen = hydraulics.backwash(choose);
+        BackwashFlow choose = hydraulics.chosenFlow(duty);
+        BackwashEffect chosen = hydraulics.backwash(choose.litresPerMinute());
+        double fitted = hydraulics.backwashFlow(duty).litresPerMinute();
         return new BedBackwash(Rounding.answer(target),
                 units.surfaceFlow(hydraulics.bed().velocityMetresPerHour(targetFlow)), units.flow(targetFlow),
-                hydraulics.hasRoomFor(target), DrainFlowEffect.of(choose, chosen, units),
-                duty.drainLitresPerMinute().isEmpty() ? null
-                        : DrainFlowEffect.of(duty.drainLitresPerMinute().getAsDouble(),
-                                hydraulics.backwash(duty.drainLitresPerMinute().getAsDouble()), units),
+                hydraulics.hasRoomFor(target), DrainFlowEffect.of(choose.litresPerMinute(), chosen, units),
+                duty.flows().drainLitresPerMinute().isEmpty() ? null
+                        : DrainFlowEffect.of(fitted, hydraulics.backwash(fitted), units), hydraulics.backwashFlow(duty).rule(),
                 units.flow(hydraulics.bed().flowLitresPerMinute(chosen.mostVelocityMetresPerHour())),
                 Arrays.stream(BackwashGuide.values()).map(guide -> BackwashBand.of(guide, units)).toList());
     }
@@ -56,10 +61,12 @@ public record BedBackwash(
         explanation.because("/backwash/targetFlow", Message.of("target velocity times the cross-section of the tank"),
                 "RICHARDSON-ZAKI");
         explanation.because("/backwash/choose/flow", Message.of("target velocity times the cross-section of the tank, to the"
-                + " next step of {0}", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
+                + " next step of {0}, or to the largest that drain and supply allow",
+                Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
         DrainFlowEffect.explain("/backwash/choose", explanation);
-        if (duty.drainLitresPerMinute().isPresent()) {
-            explanation.given("/backwash/fitted/flow");
+        if (duty.flows().drainLitresPerMinute().isPresent()) {
+            explanation.because("/backwash/fitted/flow", Message.of("the least of the drain line flow control, what the drain takes"
+                    + " and what the supply gives"), "CP-CYCLE");
             DrainFlowEffect.explain("/backwash/fitted", explanation);
         }
         explanation.because("/backwash/mostFlow", Message.of("the velocity at which the lifted bed is as high as the tank"),

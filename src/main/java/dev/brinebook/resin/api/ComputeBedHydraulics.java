@@ -9,6 +9,7 @@ import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.HomeCountry;
+import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.api.CycleBed;
 import dev.brinebook.resin.Backwash;
@@ -50,12 +51,11 @@ public final class ComputeBedHydraulics {
         BedLimit lasting = BedLimit.of(hydraulics.cleanContinuousBounds(), hydraulics.crushedContinuousBounds(), units);
         BedLimit peaks = BedLimit.of(hydraulics.cleanPeakBounds(), hydraulics.crushedPeakBounds(), units);
         BedBackwash backwash = BedBackwash.of(hydraulics, duty, units);
-        double judged = duty.drainLitresPerMinute().orElseGet(() ->
-                hydraulics.drainFlowLitresPerMinute(duty.targetExpansionShare()));
-        CycleBed bed = CycleBed.of(hydraulics.bed(), hydraulics.backwash(judged), units);
+        BackwashFlow flow = hydraulics.backwashFlow(duty);
+        CycleBed bed = CycleBed.of(hydraulics.bed(), hydraulics.backwash(flow.litresPerMinute()), units);
         explain(hydraulics, duty, units, explanation);
         List<BedFindingLine> findings = BedFinding.of(hydraulics, duty).stream()
-                .map(finding -> BedFindingLine.of(finding, units)).toList();
+                .map(finding -> BedFindingLine.of(finding, flow, units)).toList();
         Message summary = Message.joined(" ", Stream.concat(Stream.of(summary(hydraulics, lasting, peaks, units),
                 backwashSentence(backwash)), findings.stream().map(BedFindingLine::message)).toList());
         return new BedHydraulicsAnswer(summary, bed,
@@ -80,10 +80,13 @@ public final class ComputeBedHydraulics {
     private static BedDuty duty(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
         double targetPercent = explanation.orDefault("targetExpansionPercent", request.targetExpansionPercent(),
                 100 * Backwash.TARGET_EXPANSION_SHARE, percent -> Message.of("{0} %", percent));
-        BedDuty duty = new BedDuty(targetPercent / 100, request.softener().drainLitresPerMinute(),
-                request.softener().supplyLitresPerMinute(), base(request.serviceFlow()), base(request.peakFlow()));
-        assumeFlow("softener.flows.drain", duty.drainLitresPerMinute(), Message.of("the one to choose"), units, explanation);
-        assumeFlow("softener.flows.supply", duty.supplyLitresPerMinute(), Message.of("unknown, not checked"), units, explanation);
+        BedDuty duty = new BedDuty(targetPercent / 100, request.softener().cycleFlows(), base(request.serviceFlow()),
+                base(request.peakFlow()));
+        assumeFlow("softener.flows.drain", duty.flows().drainLitresPerMinute(), Message.of("the one to choose"), units, explanation);
+        assumeFlow("softener.flows.supply", duty.flows().supplyLitresPerMinute(), Message.of("unknown: it limits nothing"), units,
+                explanation);
+        assumeFlow("softener.flows.drainLine", duty.flows().drainLineLitresPerMinute(), Message.of("unknown: it limits nothing"),
+                units, explanation);
         assumeFlow("serviceFlow", duty.serviceLitresPerMinute(), Message.of("none"), units, explanation);
         assumeFlow("peakFlow", duty.peakLitresPerMinute(), Message.of("none"), units, explanation);
         return duty;
@@ -148,7 +151,7 @@ public final class ComputeBedHydraulics {
                 Origin.DEFAULT);
         explanation.assume("weakExpansion", Message.of("below {0} % of the depth",
                 Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
-        explanation.assume("drainFlowStep", Text.of(units.flow(CycleDesign.ASSUMED_DRAIN_STEP_LITRES_PER_MINUTE)),
+        explanation.assume("drainFlowStep", Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE)),
                 Origin.DEFAULT);
         explanation.assume("softener", Message.of("only its resin, its tank and its flows of drain and supply are used"),
                 Origin.DERIVED);

@@ -18,4 +18,9 @@ public interface CaseRequest {
     AnswerUnits units();
 
     Long seed();
+
+    /** What was seen on site; null where it is not asked for. */
+    default SiteRequest site() {
+        return null;
+    }
 }

@@ -15,6 +15,7 @@ import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.Money;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
@@ -77,39 +78,42 @@ public record ConversionRequest(
         }
     }
 
-    /** The conversion in the domain, with every default told to {@code explanation}. */
-    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Explanation explanation) {
+    /** The conversion in the domain, with what its conditions cost and every default reported to {@code explanation}. */
+    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Readiness.Cost unmet, Explanation explanation) {
         explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Message.of("{0} {1}", amount, cost.unit()));
         double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0,
                 amount -> Message.of("{0} {1}", amount, cost.unit()));
         int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
                 count -> Message.of("{0} years", count));
-        return new Conversion(asFound, converted, cost.value().doubleValue(), rebated, years);
+        return new Conversion(asFound, converted, cost.value().doubleValue() + unmet.priced(), rebated, years);
     }
 
     /**
      * Prices, horizon and costs for a verdict.
      *
      * @param conversion what is known of costs, or null
+     * @param unmet what conditions that are not met cost, whatever is done beyond the settings
      * @param request the case
      * @param given the same, worked out
      */
-    public static Terms terms(ConversionRequest conversion, Prices prices, CaseRequest request, SoftenerCase given) {
+    public static Terms terms(ConversionRequest conversion, Readiness.Cost unmet, Prices prices, CaseRequest request,
+            SoftenerCase given) {
         if (conversion == null) {
-            return new Terms(prices, Conversion.ASSUMED_HORIZON_YEARS, Map.of());
+            return new Terms(prices, Conversion.ASSUMED_HORIZON_YEARS, Map.of(), Map.of(), List.of(), unmet.unpriced());
         }
         int years = conversion.yearsOrAssumed();
         Map<Improvement, Outlay> improvements = new EnumMap<>(Improvement.class);
         List<Sizing.Candidate> goods = new ArrayList<>();
         for (UpgradeRequest upgrade : conversion.upgrades == null ? List.<UpgradeRequest>of() : conversion.upgrades) {
-            double upgradeCost = upgrade.cost().value().doubleValue();
+            double upgradeCost = upgrade.cost().value().doubleValue() + unmet.priced();
             if (upgrade.kind() == UpgradeRequest.Kind.REPLACEMENT) {
                 goods.add(upgrade.softener().asGoods(upgradeCost, request, given));
             } else {
                 improvements.putIfAbsent(upgrade.kind().improvement(), Terms.paidOnce(upgradeCost, 0, years));
             }
         }
-        return new Terms(prices, years, Map.of(Step.CONVERT, Terms.paidOnce(conversion.netCost(), 0, years)), improvements, goods);
+        return new Terms(prices, years, Map.of(Step.CONVERT, Terms.paidOnce(conversion.netCost(unmet), 0, years)), improvements, goods,
+                unmet.unpriced());
     }
 
     /** Over how many years it is looked at. */
@@ -117,12 +121,13 @@ public record ConversionRequest(
         return horizonYears == null ? Conversion.ASSUMED_HORIZON_YEARS : horizonYears;
     }
 
-    /** Cost less rebate. */
-    public double netCost() {
-        return cost.value().doubleValue() - (rebate == null ? 0 : rebate.value().doubleValue());
+    /** Cost and what its conditions cost, less rebate. */
+    public double netCost(Readiness.Cost unmet) {
+        return cost.value().doubleValue() + unmet.priced() - (rebate == null ? 0 : rebate.value().doubleValue());
     }
 
-    static void checkAmount(Money amount, String name, Violations at) {
+    /** Reports an amount that no price can be. {@code at} is what holds it. */
+    public static void checkAmount(Money amount, String name, Violations at) {
         if (amount == null || amount.value() == null || at.at(name).here()) {
             return;
         }
@@ -134,7 +139,8 @@ public record ConversionRequest(
         }
     }
 
-    private static boolean complete(Money amount) {
+    /** Whether an amount has both its parts; one that lacks a part is reported elsewhere. */
+    public static boolean complete(Money amount) {
         return amount != null && amount.value() != null && amount.unit() != null;
     }
 }

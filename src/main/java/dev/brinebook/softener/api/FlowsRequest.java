@@ -30,8 +30,12 @@ public record FlowsRequest(
         @Property(value = "Refill of the brine tank.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
                 max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "0.5 gpm") FlowQuantity refill,
         @Property(value = "The most that the supply can give at the softener.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
-                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "unknown, not checked")
-        FlowQuantity supply) implements Checked {
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "unknown: it limits nothing")
+        FlowQuantity supply,
+        @Property(value = "The most that the drain takes. Backwash and rinses get the least of the drain line flow control, this and"
+                + " the supply.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "unknown: it limits nothing")
+        FlowQuantity drainLine) implements Checked {
 
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;
 
@@ -43,8 +47,10 @@ public record FlowsRequest(
         }
     }
 
-    CycleFlows toDomain() {
-        return new CycleFlows(base(drain), base(brineSuction), base(brineDraw), base(fastRinse), base(refill));
+    /** The flows in SI, of the valve and of its site. */
+    public CycleFlows toDomain() {
+        return new CycleFlows(base(drain), base(brineSuction), base(brineDraw), base(fastRinse), base(refill),
+                base(drainLine), base(supply));
     }
 
     static OptionalDouble base(Quantity<?> given) {

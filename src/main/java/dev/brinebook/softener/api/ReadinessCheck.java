@@ -2,6 +2,7 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.wording.Message;
 
@@ -13,11 +14,16 @@ public record ReadinessCheck(
         Message wanted,
         @Property(value = "What it changes when it is not met.",
                 example = "\"fit a bypass first, so that the house keeps water while the valve is open\"")
-        Message whenNotMet) {
+        Message whenNotMet,
+        @Property(value = "Whether a price of meeting it is given. Without one the first cost of converting lacks it.",
+                optional = "unless it is not met", example = "true") Boolean priced,
+        @Property(value = "What meeting it costs, which enters the first cost of converting.",
+                optional = "unless it is not met and a price is given") Money price) {
 
-    /** The check in words. */
-    public static ReadinessCheck of(Readiness.Check check) {
+    /** The check in words, with the price of meeting it; null where none is given. */
+    static ReadinessCheck of(Readiness.Check check, Money price) {
+        boolean needed = check.state() == Readiness.State.NOT_MET;
         return new ReadinessCheck(check.condition(), check.state(), check.condition().wanted(),
-                check.condition().whenNotMet());
+                check.condition().whenNotMet(), needed ? price != null : null, needed ? price : null);
     }
 }

@@ -58,7 +58,9 @@ public final class ReviewSettings {
         Found found = request.softener().found(given, explanation);
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
-        Terms terms = ConversionRequest.terms(request.conversion(), priced.toDomain(ownWell, ownWell, explanation), request, given);
+        Terms terms = ConversionRequest.terms(request.conversion(), SiteReadiness.of(request.site(), request.softener(), found, duty,
+                explanation).cost(), priced.toDomain(ownWell, SiteRequest.orUnseen(request.site()).ownSewage(duty.water().supply()),
+                explanation), request, given);
         Ladder ladder = Ladder.of(found, duty, terms);
         boolean untreated = ladder.verdict().step() == Step.TREAT_FIRST;
         Review review = untreated ? Review.none(found, duty)

@@ -22,6 +22,8 @@ public record SettingsReviewRequest(
         PreferencesRequest preferences,
         @Property("Prices of salt and water, for the verdict.") PricesRequest prices,
         @Property(value = "What converting would cost, for the verdict.", fallback = "unknown") ConversionRequest conversion,
+        @Property(value = "What was seen on site, for the verdict.", fallback = "nothing: every condition is to check on site")
+        SiteRequest site,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
@@ -30,6 +32,7 @@ public record SettingsReviewRequest(
     public void check(Violations at) {
         requireControl(softener, at);
         ConversionRequest.checkCurrency(conversion, prices, household, at);
+        SiteRequest.checkPrices(site, conversion, prices, household, at);
     }
 
     /** Reports a softener without the control that is to be looked at. */

@@ -2,14 +2,26 @@ package dev.brinebook.softener.api;
 
 import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.household.api.HouseholdRequest;
+import dev.brinebook.payback.Conversion;
+import dev.brinebook.prices.api.LocalPrices;
+import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.LengthQuantity;
+import dev.brinebook.quantity.api.Money;
+import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.Readiness.Condition;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,7 +31,8 @@ public record SiteRequest(
                 fallback = "to check on site", example = "true") Boolean brineTankAndLine,
         @Property(value = "The drain line is large enough and has an air gap.", fallback = "to check on site",
                 example = "true") Boolean drain,
-        @Property(value = "What the drain line takes.", min = 0, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+        @Property(value = "What the drain line takes, as softener.flows.drainLine; of two the lesser counts.",
+                min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown") FlowQuantity drainFlow,
         @Property(value = "Bore of the valve.", min = 0.005, max = 0.2, unit = "m", fallback = "to check on site")
         LengthQuantity valveBore,
@@ -34,14 +47,17 @@ public record SiteRequest(
                 fallback = "to check on site", example = "true") Boolean resinGood,
         @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both on a private well, for the"
                 + " sewer elsewhere", example = "\"sewer\"")
-        WasteWater wasteWater) {
+        WasteWater wasteWater,
+        @Property(value = "What it costs to meet conditions that are not met; it enters the first cost of converting.",
+                fallback = "not priced: the first cost of converting lacks them") ReadinessPricesRequest prices) {
 
     /** Where waste water goes. */
     public enum WasteWater {
         SEWER, SEPTIC_SYSTEM
     }
 
-    private static final SiteRequest UNSEEN = new SiteRequest(null, null, null, null, null, null, null, null, null, null);
+    private static final SiteRequest UNSEEN = new SiteRequest(null, null, null, null, null, null, null, null, null, null,
+            null);
 
     /** {@code given}, or a site that nobody looked at. */
     public static SiteRequest orUnseen(SiteRequest given) {
@@ -59,6 +75,42 @@ public record SiteRequest(
             return WaterCautions.ofDischarge(supply);
         }
         return List.of(wasteWater == WasteWater.SEPTIC_SYSTEM ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
+    }
+
+    /** What the drain line takes, if known. */
+    OptionalDouble drainLitresPerMinute() {
+        return FlowsRequest.base(drainFlow);
+    }
+
+    /** The prices of conditions that are given. */
+    Map<Condition, Money> givenPrices() {
+        return prices == null ? Map.of() : prices.given();
+    }
+
+    /**
+     * Reports prices of conditions that cannot be added to those of the conversion. {@code at} is the request that holds the site,
+     * the conversion and the prices, each of which may be null.
+     */
+    public static void checkPrices(SiteRequest site, ConversionRequest conversion, PricesRequest prices, HouseholdRequest household,
+            Violations at) {
+        if (site == null || at.at("site").here() || at.at("prices").here() || at.at("conversion").here()) {
+            return;
+        }
+        String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
+        double sum = conversion != null && ConversionRequest.complete(conversion.cost()) ? conversion.cost().value().doubleValue() : 0;
+        for (Map.Entry<Condition, Money> price : site.givenPrices().entrySet()) {
+            if (ConversionRequest.complete(price.getValue())) {
+                sum += price.getValue().value().doubleValue();
+                if (!price.getValue().unit().equals(currency)) {
+                    at.at("site").at("prices").add(ReadinessPricesRequest.name(price.getKey()), Code.INCONSISTENT, Message.of("must be"
+                            + " in {0}, the currency of the prices; where prices are left out they are in the money of the country", currency));
+                }
+            }
+        }
+        if (sum > Conversion.MAX_COST) {
+            at.at("site").add("prices", Code.OUT_OF_RANGE, Message.of("must with the cost of the conversion be at most {0}",
+                    Text.number(Conversion.MAX_COST)));
+        }
     }
 
     /** The site in SI. */

@@ -57,7 +57,8 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         requireHardness(hardness);
         Demand demand = request.household().toDomain(explanation);
         Softener softener = request.softener().toDomain(preferences.capacity(request.water(), water,
-                request.softener().resinState(water, explanation), explanation), explanation);
+                request.softener().resinState(water, explanation), explanation), explanation)
+                .onDrain(SiteRequest.orUnseen(request.site()).drainLitresPerMinute());
         double dose = request.softener().doseGramsPerLitre(explanation);
         requireCapacity(softener, dose, "/softener/saltDose");
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())

@@ -211,7 +211,7 @@ public record SoftenerRequest(
         ResinBed bed = bed(ResinBead.DEFAULT, explanation);
         double height = tankHeightMetres(explanation);
         explanation.orDefault("softener.salt", salt, Salt.SODIUM_CHLORIDE);
-        return new Softener(bed, height, saltOrDefault(), capacity, flows == null ? CycleFlows.UNKNOWN : flows.toDomain());
+        return new Softener(bed, height, saltOrDefault(), capacity, cycleFlows());
     }
 
     /** The resin in its tank, of beads of a kind, with every default told to {@code explanation}. */
@@ -277,14 +277,9 @@ public record SoftenerRequest(
         return explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres(), explanation));
     }
 
-    /** The most that the supply gives, if known. */
-    public OptionalDouble supplyLitresPerMinute() {
-        return flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.supply());
-    }
-
-    /** The drain line flow control, if known. */
-    public OptionalDouble drainLitresPerMinute() {
-        return flows == null ? OptionalDouble.empty() : FlowsRequest.base(flows.drain());
+    /** The flows of the valve and of its site, as far as known. */
+    public CycleFlows cycleFlows() {
+        return flows == null ? CycleFlows.UNKNOWN : flows.toDomain();
     }
 
     /** The dose as found, g/L, with its default told to {@code explanation}. */
@@ -326,7 +321,7 @@ public record SoftenerRequest(
             unknown.add(Setting.SALT_DOSE);
         }
         return new Found(setup, stated, new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
-                FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()), supplyLitresPerMinute(), unknown);
+                FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()), unknown);
     }
 
     private boolean doseRead() {
@@ -347,7 +342,7 @@ public record SoftenerRequest(
         boolean known = minutes != null && minutes.refill() != null
                 && flows != null && flows.refill() != null;
         return known ? OptionalDouble.of(CycleDesign.saltGramsOfRefill(saltOrDefault(),
-                minutes.refill().doubleValue() * flows.refill().inBase(), celsius)) : OptionalDouble.empty();
+                minutes.refill().doubleValue() * cycleFlows().refillOnSiteLitresPerMinute(), celsius)) : OptionalDouble.empty();
     }
 
     private double doseGramsPerLitre() {

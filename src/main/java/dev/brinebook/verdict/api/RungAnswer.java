@@ -42,7 +42,10 @@ public record RungAnswer(
                 optional = "when it cannot be taken", example = "0.2") BigDecimal hardWaterPercent,
         @Property(value = "Salt and regeneration water of a year at today's prices.", optional = "when it cannot be taken")
         Money costPerYear,
-        @Property(value = "What it costs to have, less any rebate.", optional = "when it is not given") Money firstCost,
+        @Property(value = "What it costs to have, with the prices of conditions that are not met, less any rebate.",
+                optional = "when it is not given") Money firstCost,
+        @Property(value = "What the first cost lacks: conditions that are not met and have no price.",
+                optional = "when it lacks nothing, or is not given", example = "[\"outlet\"]") List<Message> firstCostLacks,
         @Property(value = "What it is worth over the cheapest step below it that serves, or over the softener as found where none does.",
                 optional = "for the first step, and when it cannot be taken") IncrementAnswer overBelow,
         @Property(value = "What it is worth over the softener as found.", optional = "for that, and when it cannot be taken")
@@ -59,20 +62,24 @@ public record RungAnswer(
         if (rung.step() == Step.NONE_NEEDED) {
             return new RungAnswer(rung.step(), name, null, null, rung.obstacles().isEmpty(), note, rung.obstacles(), reasons, null,
                     BigDecimal.ZERO,
-                    units.mass(0), units.volume(0), null, HUNDRED, Money.of(0, currency), Money.of(0, currency), null,
+                    units.mass(0), units.volume(0), null, HUNDRED, Money.of(0, currency), Money.of(0, currency), null, null,
                     rung.overAsFound().map(increment -> IncrementAnswer.of(increment, currency)).orElse(null));
         }
         if (option == null) {
             return new RungAnswer(rung.step(), name, improvement, goods, rung.obstacles().isEmpty(), note, rung.obstacles(), reasons,
-                    null, null, null, null, null, null, null, null, null, null);
+                    null, null, null, null, null, null, null, null, null, null, null);
         }
         return new RungAnswer(rung.step(), name, improvement, goods, rung.serves(), note, rung.obstacles(), reasons,
                 SettingsInWords.of(option.setup(), units),
                 Rounding.answer(option.year().regenerations()), units.mass(option.year().saltGrams() / 1000),
                 units.volume(option.year().waterLitres()), Rounding.toThousandth(option.year().hardDays()),
                 Rounding.toThousandth(100 * option.year().hardShare()), Money.of(option.costPerYear(), currency),
-                option.outlay().map(outlay -> Money.of(outlay.investment(), currency)).orElse(null),
+                option.outlay().map(outlay -> Money.of(outlay.investment(), currency)).orElse(null), lacks(option, units),
                 rung.overBelow().map(increment -> IncrementAnswer.of(increment, currency)).orElse(null),
                 rung.overAsFound().map(increment -> IncrementAnswer.of(increment, currency)).orElse(null));
+    }
+
+    private static List<Message> lacks(Rung.Option option, AnswerUnits units) {
+        return option.outlay().isEmpty() || option.unpriced().isEmpty() ? null : option.unpriced().stream().map(units::saying).toList();
     }
 }

@@ -38,6 +38,8 @@ public record VerdictAnswer(
                 + " is then what the next is held against. Hard water has no price here"), "NIST-HB135");
         explanation.because(pointer + "/others", Message.of("worked out as the steps of the ladder; of several improvements or goods the one"
                 + " that is worth most stands in it"), "NIST-HB135");
+        explanation.because(pointer + "/ladder/*/firstCost", Message.of("cost and the prices of conditions that are not met, less"
+                + " rebate"), "NIST-HB135");
         explanation.because(pointer + "/ladder/*/overBelow/paysPercent", Message.of("normal distribution of what is saved, by its mean"
                 + " and its scatter over three levels of use and three hardnesses within the uncertainty of the test, settings kept"),
                 "ABRAMOWITZ-STEGUN");

@@ -60,8 +60,8 @@ final class VerdictInWords {
                     ladder.treatments().stream().map(units::saying).toList()));
             case AS_FOUND -> Message.of("Leave the softener as it is: no change pays for itself.");
             case SET_RIGHT -> corrected();
-            case CONVERT -> larger(Message.of("Convert to a metered controller"), Message.of("no setting of the clock keeps the water"
-                    + " soft often enough"));
+            case CONVERT -> Message.joined(" ", Stream.concat(Stream.of(larger(Message.of("Convert to a metered controller"),
+                    Message.of("no setting of the clock keeps the water soft often enough"))), lacks().stream()).toList());
             case IMPROVE -> larger(switch (improvement()) {
                 case SECOND_TANK -> Message.of("Add a second tank");
                 case LARGER_BED -> Message.of("Fit a larger tank of resin");
@@ -182,6 +182,9 @@ final class VerdictInWords {
                 && ladder.savesEnoughToSay(over)).map(over -> pays(rung.step(), over))).ifPresent(changes::add);
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent()).map(over -> seasonal(over
                 .savedPerYearOverSeasonal().getAsDouble())).ifPresent(changes::add);
+        if (step != Step.CONVERT) {
+            lacks().ifPresent(changes::add);
+        }
         if (duty.useIsHardlyKnown()) {
             changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
         }
@@ -199,6 +202,13 @@ final class VerdictInWords {
     private Message seasonal(double saved) {
         return saved > 0 ? Message.of("It saves only {0} a year over a clock that somebody sets again every season.", whole(saved))
                 : Message.of("It saves nothing over a clock that somebody sets again every season.");
+    }
+
+    /** What the price of converting leaves out, if it is given and leaves anything out. */
+    private Optional<Message> lacks() {
+        return ladder.rung(Step.CONVERT).option().filter(option -> option.outlay().isPresent() && !option.unpriced().isEmpty())
+                .map(option -> Message.of("The price of converting leaves out what has no price: {0}.",
+                        Message.joined(", ", option.unpriced().stream().map(units::saying).toList())));
     }
 
     private Message pays(Step step, Increment over) {

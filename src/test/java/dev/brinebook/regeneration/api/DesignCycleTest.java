@@ -13,7 +13,11 @@ import static org.hamcrest.Matchers.startsWith;
 
 import dev.brinebook.http.TestServer;
 import io.restassured.response.ValidatableResponse;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class DesignCycleTest {
 
@@ -89,9 +93,43 @@ class DesignCycleTest {
         post(request.formatted("7.5")).body("findings.code", contains("backwashAboveRoom", "fastRinseShorterThanGuide"))
                 .body("bed.roomForBackwash", equalTo(false));
         post(request.formatted("30")).statusCode(200)
-                .body("findings.code", contains("backwashCarriesResinOut", "supplyBelowDrainFlow",
+                .body("findings.code", contains("backwashAboveRoom", "supplyBelowDrainFlow",
                         "fastRinseShorterThanGuide"))
-                .body("backwash.expansionShare", nullValue());
+                .body("backwash.flow.value", equalTo(8)).body("cycle.backwash.rule", equalTo("supply"));
+    }
+
+    /**
+     * A cubic foot in 10 in at 12 degrees Celsius wants 3.5 gpm, the flow control above 6 gpm/ft2 (Ten States Standards: 6 to 8);
+     * the least rules (common practice); three bed volumes are 22.44 gal (exact definitions).
+     */
+    @ParameterizedTest(name = "control {0}, drain {1}, supply {2}: {3} gpm by {4}")
+    @CsvSource({", , , 3.5, flowControl, false, ''", ", 1.6, 8, 1.5, drain, true, A larger or shorter drain line",
+        ", 8, 1.7, 1.5, supply, true, A larger service line or a pump", "3, 1.9, , 1.9, drain, true, A larger or shorter drain line",
+        "1.5, , 8, 1.5, flowControl, true, A larger drain line flow control"})
+    void givesTheLeastOfFlowControlDrainAndSupply(String control, String drain, String supply, double flow, String rule, boolean weak,
+            String cure) {
+        post("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 10, "unit": "in"},
+                  "tankHeight": {"value": 44, "unit": "in"}, "flows": {%s}}}""".formatted(Stream.of(gpm("drain", control),
+                gpm("drainLine", drain), gpm("supply", supply)).filter(each -> !each.isEmpty()).collect(Collectors.joining(","))))
+                .statusCode(200).body("cycle.backwash.flow.value", closeTo(flow, 1e-4)).body("cycle.backwash.rule", equalTo(rule))
+                .body("cycle.backwash.targetPercent", equalTo(50)).body("cycle.backwash.weak", equalTo(weak))
+                .body("cycle.backwash.sentence", containsString(cure))
+                .body("cycle.steps.find { it.step == 'fastRinse' }.minutes", closeTo(22.44 / flow, 0.01))
+                .body("cycle.steps.find { it.step == 'backwash' }.flow.value", closeTo(flow, 1e-4))
+                .body("findings.code", weak ? hasItem("backwashTooWeak") : not(hasItem("backwashTooWeak")))
+                .body("findings.code", "drain".equals(rule) ? hasItem("drainLineBelowDrainFlow") : not(hasItem("drainLineBelowDrainFlow")));
+    }
+
+    private static String gpm(String name, String value) {
+        return value == null ? "" : "\"%s\": {\"value\": %s, \"unit\": \"gpm\"}".formatted(name, value);
+    }
+
+    @Test
+    void refusesADrainThatTakesNothing() {
+        post("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "flows": {"drainLine": {"value": 0, "unit": "gpm"}}}}""")
+                .statusCode(422).body("errors.pointer", contains("/softener/flows/drainLine/value"));
     }
 
     /** 0.2 gpm of saturated brine in 0.6 gpm: worked-suction. */

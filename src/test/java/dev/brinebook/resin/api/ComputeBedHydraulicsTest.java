@@ -8,7 +8,6 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.not;
-import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
 import dev.brinebook.http.TestServer;
@@ -80,9 +79,9 @@ class ComputeBedHydraulicsTest {
                   "flows": {"drain": {"value": %s, "unit": "gpm"}, "supply": {"value": 6, "unit": "gpm"}}},
                   "targetExpansionPercent": %s}""";
         post(request.formatted("30", "50")).statusCode(200)
-                .body("findings.code", contains("backwashCarriesResinOut", "supplyBelowDrainFlow"))
+                .body("findings.code", contains("backwashAboveRoom", "supplyBelowDrainFlow"))
                 .body("bed.roomForBackwash", equalTo(false))
-                .body("backwash.fitted.expansionShare", nullValue());
+                .body("backwash.fitted.flow.value", equalTo(6)).body("backwash.rule", equalTo("supply"));
         post(request.formatted("3.5", "100")).statusCode(200)
                 .body("backwash.roomForTarget", equalTo(false))
                 .body("findings.code", contains("noRoomForTarget", "backwashBelowTarget"))
