@@ -84,15 +84,16 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Climb climb = new Climb(duty, terms, barred);
         Setup asFound = found.setup();
         YearlyTotals year = duty.year(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius()));
-        climb.add(Step.AS_FOUND, option(asFound, year, terms, Step.AS_FOUND, terms.outlay(Step.AS_FOUND), Optional.empty()),
+        climb.add(Step.AS_FOUND, option(asFound, year, terms, Step.AS_FOUND, Optional.empty()),
                 duty.isServed(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius())));
         boolean byClock = found.policy().byClock();
         SetRight right = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
-        climb.add(Step.SET_RIGHT, option(right.setup(), right.year(), terms, Step.SET_RIGHT, terms.outlay(Step.SET_RIGHT), right.everySeason()),
+        climb.add(Step.SET_RIGHT, option(right.setup(), right.year(), terms, Step.SET_RIGHT, right.everySeason()),
                 right.keepsStandard());
         if (byClock) {
             SetRight meter = SetRight.ofMeter(choice.best());
-            climb.add(Step.CONVERT, option(meter.setup(), meter.year(), terms, Step.CONVERT, terms.outlay(Step.CONVERT), Optional.empty()), meter.keepsStandard());
+            climb.add(Step.CONVERT, option(meter.setup(), meter.year(), terms, Step.CONVERT, Optional.empty()),
+                    meter.keepsStandard());
         } else {
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
         }
@@ -109,7 +110,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Climb climb = new Climb(duty, terms, barred(duty, treatments));
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
         SetRight set = SetRight.ofMeter(chosen);
-        climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, Step.REPLACE, terms.outlay(Step.REPLACE), Optional.empty()), set.keepsStandard() && fits);
+        climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, Step.REPLACE, Optional.empty()),
+                set.keepsStandard() && fits);
         return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, false), treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
@@ -150,8 +152,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Optional<SetRight> larger = ServiceRemedy.largerBed(choice.best().dosed().softener(), duty, terms.running())
                 .map(SetRight::ofMeter);
         if (larger.isPresent()) {
-            climb.add(Step.REPLACE, option(larger.get().setup(), larger.get().year(), terms, Step.REPLACE, terms.outlay(Step.REPLACE),
-                    Optional.empty()), true);
+            climb.add(Step.REPLACE, option(larger.get().setup(), larger.get().year(), terms, Step.REPLACE, Optional.empty()), true);
         } else if (terms.goods().isEmpty()) {
             climb.bar(Step.REPLACE, Obstacle.NONE_LARGE_ENOUGH);
         }
@@ -161,8 +162,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Sizing.Ranked tried = Sizing.tried(goods, duty.forAnyBed(), terms.running());
         SetRight set = SetRight.ofMeter(tried.option());
         boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
-        return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set.setup(), set.year(), terms, Step.REPLACE, terms.outlay(goods),
-                Optional.empty()), lacks(set.setup(), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
+        return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set.setup(), set.year(), terms, Step.REPLACE,
+                terms.outlay(goods), Optional.empty()), lacks(set.setup(), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
     }
 
     private static List<Obstacle> lacks(Setup setup, boolean keepsStandard, Optional<Obstacle> obstacle) {
@@ -175,6 +176,11 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         }
         obstacle.ifPresent(lacks::add);
         return lacks;
+    }
+
+    private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Step step,
+            Optional<MeteringWorth.Control> everySeason) {
+        return option(setup, year, terms, step, terms.outlay(step), everySeason);
     }
 
     private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Step step, Optional<Outlay> outlay,

@@ -13,7 +13,6 @@ import dev.brinebook.quantity.api.HardnessQuantity;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.quantity.api.SaltDoseQuantity;
 import dev.brinebook.quantity.api.VolumeQuantity;
-import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.wording.Message;

@@ -94,7 +94,8 @@ public final class Assess {
         Assessment assessment = Assessment.of(found, duty, terms,
                 site.toDomain(request.softener().resinAgeYears()));
         warn(assessment, site, units, explanation);
-        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict", explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict",
+                explanation);
         return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, readiness, units, explanation)
                 : softened(request, assessment, terms, prices, priced, verdict, readiness, units, explanation);
     }
@@ -106,8 +107,8 @@ public final class Assess {
                 List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null, null, null, null, units, explanation);
     }
 
-    private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices, LocalPrices priced,
-            VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
+    private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,
+            LocalPrices priced, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
         Duty duty = assessment.duty();
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
@@ -133,8 +134,8 @@ public final class Assess {
 
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
             List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
-            SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion, AdviceRangeAnswer testUncertainty,
-            AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units, Explanation explanation) {
+            SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion,
+            AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units, Explanation explanation) {
         Duty duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
                 duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),

@@ -40,7 +40,8 @@ public record AssessmentAnswer(
                 example = "[\"Run a tap and see that the meter counts.\"]") List<Message> commissioning,
         @Property(value = "What is to be expected of a year as found, and of one metered.",
                 optional = "when the water must be treated first") YearComparison year,
-        @Property(value = "What converting is worth.", optional = "when the controller is metered already, or the water must be treated first") ConversionWorth conversion,
+        @Property(value = "What converting is worth.", optional = "when the controller is metered already, or the water must be treated"
+                + " first") ConversionWorth conversion,
         @Property(value = "What the uncertainty of the hardness test does to this.",
                 optional = "when the test is taken as exact, or the water must be treated first") AdviceRangeAnswer testUncertainty,
         @Property(value = "What the uncertainty of the use does to this.",

@@ -23,8 +23,8 @@ import java.util.stream.Stream;
  * it stands there.
  */
 record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits,
-        List<Row> changes, boolean untreated, List<Row> questions, List<Row> settings, List<Row> steps, List<Check> before, List<SheetWords> readings,
-        List<Caution> cautions, List<Caution> alsoForCustomer, List<Caution> alsoForInstaller) {
+        List<Row> changes, boolean untreated, List<Row> questions, List<Row> settings, List<Row> steps, List<Check> before,
+        List<SheetWords> readings, List<Caution> cautions, List<Caution> alsoForCustomer, List<Caution> alsoForInstaller) {
 
     static final String HTML = "text/html";
     static final String PDF = "application/pdf";
@@ -60,7 +60,8 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
 
     private static AssessmentSheet of(AssessmentAnswer answer) {
         return new AssessmentSheet(SheetWords.all(), answer, ladder(answer), water(answer), answer.fit().fits(), changes(answer),
-                answer.settings() == null, questions(answer), settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(), toRead(),
+                answer.settings() == null, questions(answer), settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(),
+                toRead(),
                 answer.cautions().stream().filter(CautionAnswer::inFront).map(Caution::of).toList(),
                 behind(answer, reader -> reader == Reader.CUSTOMER), behind(answer, reader -> reader != Reader.CUSTOMER));
     }

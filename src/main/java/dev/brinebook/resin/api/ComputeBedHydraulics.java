@@ -10,7 +10,6 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.FlowQuantity;
 import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.regeneration.BackwashFlow;
-import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.api.CycleBed;
 import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.BackwashEffect;

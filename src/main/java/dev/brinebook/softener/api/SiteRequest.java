@@ -103,7 +103,8 @@ public record SiteRequest(
                 sum += price.getValue().value().doubleValue();
                 if (!price.getValue().unit().equals(currency)) {
                     at.at("site").at("prices").add(ReadinessPricesRequest.name(price.getKey()), Code.INCONSISTENT, Message.of("must be"
-                            + " in {0}, the currency of the prices; where prices are left out they are in the money of the country", currency));
+                            + " in {0}, the currency of the prices; where prices are left out they are in the money of the country",
+                            currency));
                 }
             }
         }

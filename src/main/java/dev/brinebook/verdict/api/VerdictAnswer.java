@@ -36,8 +36,8 @@ public record VerdictAnswer(
         explanation.because(pointer + "/ladder", Message.of("each step in the long run, with the settings that cost least while the"
                 + " service standard is kept; a step is taken when over the horizon it costs less in all than the cheapest below it, and"
                 + " is then what the next is held against. Hard water has no price here"), "NIST-HB135");
-        explanation.because(pointer + "/others", Message.of("worked out as the steps of the ladder; of several improvements or goods the one"
-                + " that is worth most stands in it"), "NIST-HB135");
+        explanation.because(pointer + "/others", Message.of("worked out as the steps of the ladder; of several improvements or goods the"
+                + " one that is worth most stands in it"), "NIST-HB135");
         explanation.because(pointer + "/ladder/*/firstCost", Message.of("cost and the prices of conditions that are not met, less"
                 + " rebate"), "NIST-HB135");
         explanation.because(pointer + "/ladder/*/overBelow/paysPercent", Message.of("normal distribution of what is saved, by its mean"

@@ -93,7 +93,8 @@ final class VerdictInWords {
         Message why = now <= duty.standard().hardDaysPerYear() ? Message.of("Correct the settings: as they are, hard water passes as soon"
                 + " as a little more is used or the bed restores a little less")
                 : Message.of("Correct the settings: hard water on about {0} instead of {1}", days(right.year().hardDays()), days(now));
-        return Math.abs(more) < 1 ? Message.of("{0}. This costs nothing.", why) : more > 0 ? Message.of("{0}, for {1} a year more.", why, whole(more))
+        return Math.abs(more) < 1 ? Message.of("{0}. This costs nothing.", why)
+                : more > 0 ? Message.of("{0}, for {1} a year more.", why, whole(more))
                 : Message.of("{0}, and {1} a year less.", why, whole(-more));
     }
 

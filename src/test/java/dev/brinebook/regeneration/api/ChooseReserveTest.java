@@ -26,7 +26,8 @@ class ChooseReserveTest {
                 .body("smallest.year.hardDays", near(1, 1, "at most the two hard days a year that were asked for"))
                 .body("summary", containsString("the rule of thumb, 719.9 gal: "))
                 .body("smallest.reason", nullValue())
-                .body("smallest.reserve.value", near(80, 1e-9, "a step of 10 gal: iron starts it every third night, when a bed of 2,000 gal is seldom used up"))
+                .body("smallest.reserve.value", near(80, 1e-9, "iron starts it every third night, when a bed of 2,000 gal is"
+                        + " seldom used up"))
                 .body("basis.find { it.formula.contains('until there are four') }.formula", endsWith("a probability of 0.9"))
                 .body("rules.rule", contains("share", "meanDay", "ruleOfThumb", "dayPercentile", "dayPercentile", "sameWeekdayLargest",
                         "sameWeekdayMean"))
