@@ -50,7 +50,8 @@ public enum Caution implements Worded {
             + " person and day, where some 220 L are usual: check the people, the unit, and look for a leak."),
 
     COMMERCIAL_USE(WARNING, INSTALLER, "CP-COMMERCIAL", "Above 1,000 gal a day this is more than a household: list its fixtures, or give"
-            + " the peak flow that the plumbing code asks for, before a size is chosen.", "Above 3,800 L a day this is more than a household:"
+            + " the peak flow that the plumbing code asks for, before a size is chosen.", "Above 3,800 L a day this is more than a"
+            + " household:"
             + " list its fixtures, or give the peak flow that the plumbing code asks for, before a size is chosen."),
 
     MANGANESE_INFANTS(WARNING, CUSTOMER, "NH-DWGB-3-8", "Manganese is above 0.3 mg/L: do not use the raw water for infants, and"

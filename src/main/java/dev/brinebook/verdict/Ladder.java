@@ -163,7 +163,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         SetRight set = SetRight.ofMeter(tried.option());
         boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
         return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set.setup(), set.year(), terms, Step.REPLACE,
-                terms.outlay(goods), Optional.empty()), lacks(set.setup(), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
+                terms.outlay(goods), Optional.empty()), lacks(set.setup(), set.keepsStandard(),
+                fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
     }
 
     private static List<Obstacle> lacks(Setup setup, boolean keepsStandard, Optional<Obstacle> obstacle) {

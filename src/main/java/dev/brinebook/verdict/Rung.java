@@ -33,6 +33,10 @@ public record Rung(Step step, What what, Optional<Option> option, List<Obstacle>
      */
     public record Option(Setup setup, YearlyTotals year, double costPerYear, Optional<Outlay> outlay,
             List<Readiness.Condition> unpriced, Optional<MeteringWorth.Control> everySeason) {
+
+        public Option {
+            unpriced = List.copyOf(unpriced);
+        }
     }
 
     /**

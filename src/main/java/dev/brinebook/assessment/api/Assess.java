@@ -135,7 +135,8 @@ public final class Assess {
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
             List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
             SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion,
-            AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units, Explanation explanation) {
+            AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units,
+            Explanation explanation) {
         Duty duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
                 duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),

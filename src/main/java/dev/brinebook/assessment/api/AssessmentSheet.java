@@ -60,7 +60,8 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
 
     private static AssessmentSheet of(AssessmentAnswer answer) {
         return new AssessmentSheet(SheetWords.all(), answer, ladder(answer), water(answer), answer.fit().fits(), changes(answer),
-                answer.settings() == null, questions(answer), settings(answer), steps(answer), answer.readiness().stream().map(Check::of).toList(),
+                answer.settings() == null, questions(answer), settings(answer), steps(answer),
+                answer.readiness().stream().map(Check::of).toList(),
                 toRead(),
                 answer.cautions().stream().filter(CautionAnswer::inFront).map(Caution::of).toList(),
                 behind(answer, reader -> reader == Reader.CUSTOMER), behind(answer, reader -> reader != Reader.CUSTOMER));

@@ -80,7 +80,8 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
                 explanation);
         double visit = given.serviceVisit() == null ? prices.perServiceVisit() : given.serviceVisit().value().doubleValue();
         explanation.assume("prices.serviceVisit", given.serviceVisit() == null ? Message.of("{0} {1} per visit, assumed",
-                Text.number(visit), currency().getCurrencyCode()) : Message.of("{0} {1} per visit", Text.number(visit), currency().getCurrencyCode()),
+                Text.number(visit), currency().getCurrencyCode()) : Message.of("{0} {1} per visit", Text.number(visit),
+                currency().getCurrencyCode()),
                 given.serviceVisit() == null ? Origin.DEFAULT : Origin.CALLER);
         explanation.assume("prices.priceYear", priceYearInWords(), given.priceYear() == null ? Origin.DEFAULT : Origin.CALLER);
         double growth = explanation.orDefault("prices.growthPercentPerYear", given.growthPercentPerYear(),
