@@ -45,6 +45,9 @@ public sealed interface CapacityModel permits CapacityTable, WornTable, ColumnCa
     /** The cycle behind a dose, with what it leaks; none in a table. */
     Optional<ColumnResult.Settled> cycle(Salt salt, double saltDoseGramsPerLitre);
 
+    /** The same for resin as delivered, that has all of its sites. */
+    CapacityModel ofNewResin();
+
     /** Hardness removed per salt used, grams as CaCO₃ per gram. */
     default double saltEfficiencyGramsPerGram(Salt salt, double saltDoseGramsPerLitre) {
         return capacityGramsPerLitre(salt, saltDoseGramsPerLitre) / saltDoseGramsPerLitre;

@@ -55,6 +55,11 @@ public enum CapacityTable implements CapacityModel {
         return share == 1 ? this : new WornTable(this, share);
     }
 
+    @Override
+    public CapacityModel ofNewResin() {
+        return this;
+    }
+
     /** How far the capacity at a dose of sodium chloride can be trusted: as its source, or as computed beyond it. */
     public Source.Kind kindAt(double saltDoseGramsPerLitre) {
         return knots.kindAt(Guard.within(saltDoseGramsPerLitre, MIN_SALT_DOSE_GRAMS_PER_LITRE,

@@ -44,6 +44,11 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
         return water.hardnessMgPerL() >= CyclicColumn.LEAST_HARDNESS_IN_END_POINTS * endPointMgPerL;
     }
 
+    @Override
+    public CapacityModel ofNewResin() {
+        return new ColumnCapacity(Resin.STANDARD, water, direction, efficiency, endPointMgPerL, columns);
+    }
+
     /** Source of the staged column; the efficiencies have sources of their own. */
     @Override
     public String sourceKey() {

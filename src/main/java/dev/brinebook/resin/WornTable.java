@@ -35,6 +35,11 @@ public record WornTable(CapacityTable table, double sitesLeft) implements Capaci
     }
 
     @Override
+    public CapacityModel ofNewResin() {
+        return table;
+    }
+
+    @Override
     public String sourceKey() {
         return table.sourceKey();
     }

@@ -5,6 +5,7 @@ import dev.brinebook.resin.ResinBed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What would keep to the service standard where the softener cannot, whatever is set on it.
@@ -30,6 +31,8 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     }
 
     private static final int HALVINGS = 12;
+    /** A size converted from another unit is the same. */
+    private static final double SAME_SIZE_SHARE = 0.01;
 
     /** What would help, as far as anything does; empty where the standard is kept. */
     public static List<ServiceRemedy> of(DoseChoice choice, Duty duty, RunningCost cost) {
@@ -46,11 +49,16 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
 
     /** The smallest standard bed that is larger and keeps to the service standard, metered. */
     public static Optional<DoseChoice.Option> largerBed(Softener softener, Duty duty, RunningCost cost) {
-        return StandardTank.all().stream().filter(tank -> tank.resinLitres() > softener.bed().resinLitres())
-                .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
-                        softener.salt(), softener.capacity(), softener.flows().ofSiteOnly()))
+        return larger(softener)
                 .map(larger -> DoseChoice.cheapest(larger, duty.forAnyBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
+    }
+
+    /** Standard tanks that hold more, each with the new resin it is sold with, in the place of the softener; smallest first. */
+    public static Stream<Softener> larger(Softener softener) {
+        return StandardTank.all().stream().filter(tank -> tank.resinLitres() > (1 + SAME_SIZE_SHARE) * softener.bed().resinLitres())
+                .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
+                        softener.salt(), softener.capacity().ofNewResin(), softener.flows().ofSiteOnly()));
     }
 
     private static ServiceRemedy metered(Kind kind, DoseChoice.Option option, double hardnessMgPerL) {

@@ -1,18 +1,16 @@
 package dev.brinebook.verdict;
 
 import dev.brinebook.household.SoftenedShare;
-import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
-import dev.brinebook.resin.ResinBed;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Softener;
-import dev.brinebook.softener.StandardTank;
 import java.util.Optional;
 
 /** What each improvement comes to, with a meter that is set so that it costs least while the service standard is kept. */
@@ -40,20 +38,13 @@ final class Improvements {
         return switch (improvement) {
             case SECOND_TANK -> start == MeterStart.TWIN ? barred(improvement, Obstacle.TWIN_ALREADY)
                     : improved(improvement, DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN));
-            case LARGER_BED -> larger().map(larger -> improved(improvement, DoseChoice.cheapest(larger, duty.forAnyBed(), cost, start)
+            case LARGER_BED -> ServiceRemedy.larger(softener).findFirst().map(larger -> improved(improvement, DoseChoice.cheapest(larger, duty.forAnyBed(), cost, start)
                     .best())).orElseGet(() -> barred(improvement, Obstacle.NO_LARGER_SIZE));
             case COUNTER_CURRENT -> counterCurrent();
             case MIXING_VALVE -> lacking(improvement, duty.with(1 - Ladder.SOFT_MG_PER_L / Math.max(2 * Ladder.SOFT_MG_PER_L,
                     duty.hardness().totalMgPerL()), 1), Obstacle.SOME_HARDNESS_STAYS);
             case HOT_WATER_ONLY -> lacking(improvement, duty.with(1, SoftenedShare.HOT_SHARE), Obstacle.COLD_WATER_STAYS_HARD);
         };
-    }
-
-    /** The next larger standard tank and its resin, on the same valve. */
-    private Optional<Softener> larger() {
-        return StandardTank.all().stream().filter(tank -> tank.resinLitres() > 1.01 * softener.bed().resinLitres()).findFirst()
-                .map(tank -> new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()), tank.heightMetres(),
-                        softener.salt(), softener.capacity(), CycleFlows.UNKNOWN));
     }
 
     private Improved counterCurrent() {

@@ -74,7 +74,8 @@ public record CandidateRequest(
      */
     public Sizing.Candidate asGoods(double cost, CaseRequest request, SoftenerCase given) {
         Softener softener = asSoftener(given.found().softener().salt()).toDomain(PreferencesRequest.orNone(request.preferences())
-                .capacity(request.water(), given.duty().water(), resinState(), new Explanation()), new Explanation());
+                .capacity(request.water(), given.duty().water(), resinState(), new Explanation()), new Explanation())
+                .inPlaceOf(given.found().softener());
         SoftenerCase.requireDoses(softener, "/water");
         return new Sizing.Candidate(sku, softener, ratings(), OptionalDouble.of(cost));
     }
