@@ -32,12 +32,18 @@ class OneVerdictTest {
     /** More are asked for with -Dhomes=500. */
     private static final int HOMES = Integer.getInteger("homes", 12);
     private static final int YEARS = 10;
+    private static final String GOODS = "{'sku':'invented-200','resinVolume':{'value':2,'unit':'ft3'}}";
     /** The defaults of the prices: growth and discount of a year. */
     private static final double GROWTH = 0.04;
     private static final double DISCOUNT = 0.05575;
 
     /** A case as JSON: water, household, softener, and what converting costs. */
-    private record Case(String water, String household, String softener, int cost) {
+    private record Case(String water, String household, String softener, int cost, int secondTank, int replacement) {
+
+        /** Without other offers. */
+        Case(String water, String household, String softener, int cost) {
+            this(water, household, softener, cost, 0, 0);
+        }
 
         static Case drawn(Random random) {
             String control = switch (random.nextInt(4)) {
@@ -50,7 +56,8 @@ class OneVerdictTest {
                     random.nextBoolean() ? "{'people':%d}".formatted(1 + random.nextInt(6))
                             : "{'dailyUse':{'value':%d,'unit':'gal'}}".formatted(60 + random.nextInt(400)),
                     "{'resinVolume':{'value':%.2f,'unit':'ft3'},'saltDose':{'value':%d,'unit':'lb/ft3'},'control':%s}".formatted(
-                            0.75 + 0.25 * random.nextInt(6), 6 + random.nextInt(10), control), 200 + 100 * random.nextInt(8));
+                            0.75 + 0.25 * random.nextInt(6), 6 + random.nextInt(10), control), 200 + 100 * random.nextInt(8),
+                    300 * random.nextInt(4), 500 * random.nextInt(4));
         }
 
         String with(String more) {
@@ -59,7 +66,10 @@ class OneVerdictTest {
         }
 
         String conversion() {
-            return ",'conversion':{'cost':{'value':" + cost + ",'unit':'USD'}}";
+            return ",'conversion':{'cost':{'value':" + cost + ",'unit':'USD'},'upgrades':[" + (secondTank == 0 ? ""
+                    : "{'kind':'secondTank','cost':{'value':" + secondTank + ",'unit':'USD'}}") + (secondTank * replacement == 0 ? "" : ",")
+                    + (replacement == 0 ? "" : "{'kind':'replacement','cost':{'value':" + replacement + ",'unit':'USD'},'softener':"
+                            + GOODS + "}") + "]}";
         }
 
         AssessmentAnswer assessed() {
@@ -78,7 +88,9 @@ class OneVerdictTest {
         VerdictAnswer byAlternatives() {
             return CompareAlternatives.OPERATION.calculate().apply(TestServer.read(with(",'horizonYears':10,'alternatives':["
                     + "{'name':'now','kind':'asFound'},{'name':'meter','kind':'metered','cost':{'value':" + cost
-                    + ",'unit':'USD'}}]"), AlternativesRequest.class)).verdict();
+                    + ",'unit':'USD'}}" + (secondTank == 0 ? "" : ",{'name':'two','kind':'twinBeds','cost':{'value':" + secondTank
+                    + ",'unit':'USD'}}") + (replacement == 0 ? "" : ",{'name':'new','kind':'replacement','cost':{'value':" + replacement
+                    + ",'unit':'USD'},'softener':" + GOODS + "}") + "]"), AlternativesRequest.class)).verdict();
         }
     }
 
