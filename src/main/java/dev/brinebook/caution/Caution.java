@@ -23,7 +23,7 @@ import java.util.Set;
  * <p>Each names the key of its source: [NSDWR], [IL-604], [TRADE-EFFICIENT], [NDSU-WQ1031], [NH-DWGB-3-8],
  * [CP-RESIN-CARE], [DAVIS], [DAVIS-CORNWELL], [NEB-G1491], [TEN-STATES], [WCP-2023], [EPA-822-R-03-006], [WHO-GDWQ],
  * [CP-POTASSIUM], [EPA-600-R-98-044] against [MN-HEALTH], [ONSITE-RULES], [CA-HSC-116785], [NJ-PLUMBING], [EN-1717], [CP-CYCLE],
- * [CP-INSTALLATION], [WCP-2016], [IPC-E103], [CP-NIGHT-FLOW], [USGS-HARDNESS], [CP-WATER-TESTS], [CP-TANKS], [CP-NAMEPLATE],
+ * [CP-INSTALLATION], [WCP-2016], [IPC-E103], [CP-NIGHT-FLOW], [USGS-HARDNESS], [CP-WATER-TESTS], [CP-TANKS],
  * [SM1030E], [HEM-2254], [CP-CHLORINE-IRON], [CP-COMMERCIAL], [REU-2016-PERSON].
  */
 public enum Caution implements Worded {
@@ -36,7 +36,7 @@ public enum Caution implements Worded {
             + " grains per gallon?", "The hardness is below 60 mg/L, which is soft water: is its unit right?"),
     RESIN_VOLUME_UNUSUAL(WARNING, INSTALLER, "CP-TANKS", "Few softeners of a house hold less than 0.1 or more than 10 cubic feet of"
             + " resin: is the unit right?", "Few softeners of a house hold less than 2.8 or more than 283 L of resin: is the unit right?"),
-    RESIN_SIZES_DISAGREE(WARNING, INSTALLER, "CP-NAMEPLATE", "The resin volume, the nameplate and the size of the tank do not go"
+    RESIN_SIZES_DISAGREE(WARNING, INSTALLER, "CP-TANKS", "The resin volume, the nameplate and the size of the tank do not go"
             + " together: measure the tank and check which of them is right."),
     HARDNESS_ABOVE_SOLIDS(WARNING, INSTALLER, "SM1030E", "The hardness is above the dissolved solids, which hold it: have both tested"
             + " again, or check their units."),
