@@ -69,6 +69,7 @@ public enum Caution implements Worded {
     IRON_BEFORE_RESIN(WARNING, INSTALLER, "IL-604", "Iron and manganese together are 1 mg/L or more: public plants must remove"
             + " them before the resin; plan resin cleaning or treatment."),
     HYDROGEN_SULFIDE(WARNING, INSTALLER, "NEB-G1491", "Hydrogen sulfide is not removed by a softener: treat it first."),
+    PH_OUT_OF_RANGE(WARNING, INSTALLER, "NSDWR", "The pH is outside 6.5 to 8.5: the water corrodes or scales."),
     TURBIDITY_FILTER_FIRST(WARNING, INSTALLER, "TEN-STATES", "Turbidity is above 5 NTU: filter the water before the resin."),
     RUNS_HARD(WARNING, CUSTOMER, "CP-CYCLE", "On some days more water is used than the bed can soften: hard water passes."),
     LEAK_SUSPECTED(WARNING, CUSTOMER, "CP-NIGHT-FLOW", "Water ran night after night without a stop: look for a leak, or a fixture"
@@ -93,7 +94,6 @@ public enum Caution implements Worded {
             + " than 8 bed volumes an hour finds channels, and resin that stands for weeks fouls."),
     BLEND_PARTLY_HARD(INFO, CUSTOMER, "DAVIS-CORNWELL", "Water mixed round a softener is still partly hard: it leaves scale where it"
             + " is heated or dries, and the bypass is to be set by a hardness test of the mixed water."),
-    PH_OUT_OF_RANGE(INFO, INSTALLER, "NSDWR", "The pH is outside 6.5 to 8.5: the water corrodes or scales."),
     COLD_WATER(INFO, INSTALLER, "WCP-2023", "Water below 50 degrees Fahrenheit is thick: backwash and pressure drop are worked out for"
             + " it, but the capacity is not lowered, of which cold resin has somewhat less.", "Water below 10 degrees Celsius is thick:"
             + " backwash and pressure drop are worked out for it, but the capacity is not lowered, of which cold resin has somewhat"

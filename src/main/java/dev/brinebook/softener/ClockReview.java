@@ -17,7 +17,7 @@ final class ClockReview {
 
     /** Whether another interval is to be set. */
     static boolean changes(Found found, SetRight target) {
-        return longestGapDays(found.policy()) != days(target);
+        return setDays(found.policy(), days(target)) != days(target);
     }
 
     private static int days(SetRight target) {
@@ -31,8 +31,8 @@ final class ClockReview {
      * @param served whether the clock as found keeps to the service standard
      */
     static List<Change> changes(Found found, SetRight target, Duty duty, boolean served) {
-        int set = longestGapDays(found.policy());
         int days = days(target);
+        double set = setDays(found.policy(), days);
         boolean iron = duty.iron() && set > MeterSettings.overrideDays(duty);
         if (set == days || !found.knows(Setting.INTERVAL) || !found.knows(Setting.SALT_DOSE) && !iron) {
             return List.of();
@@ -56,6 +56,13 @@ final class ClockReview {
             days++;
         }
         return days;
+    }
+
+    /** Days between regenerations: the longest, where they are too long; of weekdays that are not, the mean. */
+    private static double setDays(Policy clock, int days) {
+        int longest = longestGapDays(clock);
+        return longest > days || !(clock instanceof ClockOnWeekdays onWeekdays) ? longest
+                : Math.min(longest, (double) DayOfWeek.values().length / onWeekdays.weekdays().size());
     }
 
     /** Longest time between two regenerations of a clock, its override included. */

@@ -54,9 +54,9 @@ public record Finding(Code code, Setting setting, double set, double shouldBe, i
                 + " asks for, so the bed gets less capacity than is counted on. A gallon of water dissolves about 3 lb.",
                 "The refill dissolves less salt than the dose asks for, so the bed gets less capacity than is counted on. A"
                 + " litre of water dissolves about 0.36 kg."),
-        REFILL_ABOVE_DOSE(Severity.WARNING, Purpose.SAVE, "SALT-INSTITUTE", "The refill dissolves more salt than the dose"
+        REFILL_ABOVE_DOSE(Severity.WARNING, Purpose.SAVE, "SALT-INSTITUTE", "The refill dissolves more salt than the dose to set"
                 + " asks for. A gallon of water dissolves about 3 lb, while a gallon of brine holds only 2.65 lb.",
-                "The refill dissolves more salt than the dose asks for. A litre of water dissolves about 0.36 kg, while a"
+                "The refill dissolves more salt than the dose to set asks for. A litre of water dissolves about 0.36 kg, while a"
                 + " litre of brine holds only 0.32 kg."),
         REGENERATION_IN_USE_HOURS(Severity.WARNING, Purpose.SOFTEN, "DAIAD", "It regenerates when water is used, and what is"
                 + " used then is hard."),

@@ -17,11 +17,6 @@ import java.util.function.UnaryOperator;
  */
 record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltReview salt) {
 
-    /** The least of the days after which a meter regenerates whatever was used, where there is no iron. Source: [CP-CYCLE] 7 to 14. */
-    private static final int SHORTEST_OVERRIDE_DAYS = 7;
-    /** The same where there is iron. Source: [CP-CYCLE] 3 to 4. */
-    private static final int SHORTEST_OVERRIDE_DAYS_WITH_IRON = 3;
-
     Optional<Change> hardness() {
         if (found.meter().hardnessMgPerL().isEmpty() || !found.knows(Setting.HARDNESS)) {
             return Optional.empty();
@@ -101,10 +96,9 @@ record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltRev
             return Optional.empty();
         }
         boolean none = set == Policy.NO_OVERRIDE;
-        int shortest = duty.iron() ? SHORTEST_OVERRIDE_DAYS_WITH_IRON : SHORTEST_OVERRIDE_DAYS;
         Finding.Code code = duty.iron() && (none || set > MeterSettings.overrideDays(duty))
                 ? Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON : none ? Finding.Code.NO_DAY_OVERRIDE
-                : set < shortest ? Finding.Code.OVERRIDE_SHORTER_THAN_NEEDED : null;
+                : set < should ? Finding.Code.OVERRIDE_SHORTER_THAN_NEEDED : null;
         return code == null ? Optional.empty() : Optional.of(new Change(code, Setting.DAY_OVERRIDE, set, should, setup ->
                 setup.with(setup.policy().withOverride(should))));
     }

@@ -15,9 +15,10 @@ import java.util.Optional;
  * @param keepsStandard whether the service standard is kept
  * @param everySeason a year of a clock that is set again every season; absent for a meter, which follows the use by itself, and
  *     where it was not asked for
+ * @param metered the settings of a meter; absent for a clock
  */
 public record SetRight(Setup setup, Regeneration each, YearlyTotals year, boolean keepsStandard,
-        Optional<MeteringWorth.Control> everySeason) {
+        Optional<MeteringWorth.Control> everySeason, Optional<DoseChoice.Option> metered) {
 
     /** The control of a softener that was found, with a drain flow that suits its bed. */
     public static SetRight of(Found found, Duty duty, RunningCost cost) {
@@ -35,7 +36,7 @@ public record SetRight(Setup setup, Regeneration each, YearlyTotals year, boolea
         DosedSoftener dosed = DosedSoftener.designed(softener, clock.saltDoseGramsPerLitre(), duty.water().temperatureCelsius());
         Setup setup = new Setup(softener, clock.saltDoseGramsPerLitre(), Map.of(), clock.clock(), MeterSettings.REGENERATION_HOUR);
         return new SetRight(setup, dosed.regeneration(), duty.year(clock.clock(), dosed.regeneration()), clock.keepsStandard(),
-                everySeason);
+                everySeason, Optional.empty());
     }
 
     /** A meter with a dose and its settings. */
@@ -43,6 +44,6 @@ public record SetRight(Setup setup, Regeneration each, YearlyTotals year, boolea
         Setup setup = new Setup(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),
                 option.settings().policy(), MeterSettings.REGENERATION_HOUR);
         return new SetRight(setup, option.dosed().regeneration(), option.year(),
-                option.settings().keepsStandard() && option.holdsEndPoint(), Optional.empty());
+                option.settings().keepsStandard() && option.holdsEndPoint(), Optional.empty(), Optional.of(option));
     }
 }

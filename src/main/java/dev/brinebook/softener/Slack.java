@@ -17,7 +17,7 @@ record Slack(double doseAboveShare, double refillShare, double capacityAboveShar
 
     /** A setting that comes back with the digits of an answer is still the same. */
     static final double ROUNDING_SHARE = 1e-3;
-    static final Slack ASSUMED = new Slack(0.10, 0.08, 0.02, 0.10, 0.50, 2, true);
+    static final Slack ASSUMED = new Slack(0.10, 0.08, 0.02, 0.10, 0.50, 1, true);
     /** Where the standard is missed with what {@link #ASSUMED} would leave. */
     static final Slack NONE = new Slack(ROUNDING_SHARE, 0.03, ROUNDING_SHARE, ROUNDING_SHARE, ROUNDING_SHARE, ROUNDING_SHARE, false);
 }

@@ -84,15 +84,16 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Climb climb = new Climb(duty, terms, barred);
         Setup asFound = found.setup();
         YearlyTotals year = duty.year(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius()));
-        climb.add(Step.AS_FOUND, option(asFound, year, terms, Step.AS_FOUND, Optional.empty()),
+        climb.add(Step.AS_FOUND, new Rung.Option(asFound, year, terms.running().ofYear(year), terms.outlay(Step.AS_FOUND), List.of(),
+                Optional.empty(), Optional.empty()),
                 duty.isServed(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius())));
         boolean byClock = found.policy().byClock();
         SetRight right = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
-        climb.add(Step.SET_RIGHT, option(right.setup(), right.year(), terms, Step.SET_RIGHT, right.everySeason()),
+        climb.add(Step.SET_RIGHT, option(right, terms, Step.SET_RIGHT),
                 right.keepsStandard());
         if (byClock) {
             SetRight meter = SetRight.ofMeter(choice.best());
-            climb.add(Step.CONVERT, option(meter.setup(), meter.year(), terms, Step.CONVERT, Optional.empty()),
+            climb.add(Step.CONVERT, option(meter, terms, Step.CONVERT),
                     meter.keepsStandard());
         } else {
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
@@ -110,7 +111,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Climb climb = new Climb(duty, terms, barred(duty, treatments));
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
         SetRight set = SetRight.ofMeter(chosen);
-        climb.add(Step.REPLACE, option(set.setup(), set.year(), terms, Step.REPLACE, Optional.empty()),
+        climb.add(Step.REPLACE, option(set, terms, Step.REPLACE),
                 set.keepsStandard() && fits);
         return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, false), treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
@@ -118,7 +119,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
 
     private static Map<Step, Rung> barred(Duty duty, List<Treatment> treatments) {
         Map<Step, Rung> barred = new EnumMap<>(Step.class);
-        boolean soft = duty.hardness().totalMgPerL() <= SOFT_MG_PER_L;
+        boolean soft = duty.hardness().realMgPerL() <= SOFT_MG_PER_L;
         barred.put(Step.NONE_NEEDED, soft ? Rung.barred(Step.NONE_NEEDED) : Rung.barred(Step.NONE_NEEDED, Obstacle.HARD_WATER));
         barred.put(Step.TREAT_FIRST, treatments.isEmpty() ? Rung.barred(Step.TREAT_FIRST, Obstacle.NOTHING_TO_TREAT)
                 : Rung.barred(Step.TREAT_FIRST));
@@ -129,8 +130,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Improvements improvements = new Improvements(choice.best(), duty, terms.running());
         climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
             Rung.What what = Rung.What.of(improved.improvement());
-            return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set.setup(), set.year(), terms, Step.IMPROVE,
-                    terms.outlay(improved.improvement()), Optional.empty()), lacks(set.setup(), set.keepsStandard(), improved.obstacle())))
+            return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set, terms, Step.IMPROVE,
+                    terms.outlay(improved.improvement())), lacks(set.setup(), set.keepsStandard(), improved.obstacle())))
                     .orElseGet(() -> Rung.barred(Step.IMPROVE, what, improved.obstacle().orElseThrow()));
         }).toList());
     }
@@ -152,7 +153,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Optional<SetRight> larger = ServiceRemedy.largerBed(choice.best().dosed().softener(), duty, terms.running())
                 .map(SetRight::ofMeter);
         if (larger.isPresent()) {
-            climb.add(Step.REPLACE, option(larger.get().setup(), larger.get().year(), terms, Step.REPLACE, Optional.empty()), true);
+            climb.add(Step.REPLACE, option(larger.get(), terms, Step.REPLACE), true);
         } else if (terms.goods().isEmpty()) {
             climb.bar(Step.REPLACE, Obstacle.NONE_LARGE_ENOUGH);
         }
@@ -162,8 +163,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Sizing.Ranked tried = Sizing.tried(goods, duty.forAnyBed(), terms.running());
         SetRight set = SetRight.ofMeter(tried.option());
         boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
-        return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set.setup(), set.year(), terms, Step.REPLACE,
-                terms.outlay(goods), Optional.empty()), lacks(set.setup(), set.keepsStandard(),
+        return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set, terms, Step.REPLACE,
+                terms.outlay(goods)), lacks(set.setup(), set.keepsStandard(),
                 fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
     }
 
@@ -179,14 +180,13 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         return lacks;
     }
 
-    private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Step step,
-            Optional<MeteringWorth.Control> everySeason) {
-        return option(setup, year, terms, step, terms.outlay(step), everySeason);
+    private static Rung.Option option(SetRight set, Terms terms, Step step) {
+        return option(set, terms, step, terms.outlay(step));
     }
 
-    private static Rung.Option option(Setup setup, YearlyTotals year, Terms terms, Step step, Optional<Outlay> outlay,
-            Optional<MeteringWorth.Control> everySeason) {
-        return new Rung.Option(setup, year, terms.running().ofYear(year), outlay, terms.unpriced(step), everySeason);
+    private static Rung.Option option(SetRight set, Terms terms, Step step, Optional<Outlay> outlay) {
+        return new Rung.Option(set.setup(), set.year(), terms.running().ofYear(set.year()), outlay, terms.unpriced(step),
+                set.everySeason(), set.metered());
     }
 
     /** The way up: each step against the cheapest below it that serves. */
@@ -217,11 +217,16 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         /** The one of them that is worth most over what is below, of those that serve; the rest are kept beside. */
         void addBest(List<Rung> one) {
             Rung best = one.stream().max(Comparator.comparing(Rung::serves)
+                    .thenComparing(rung -> !isPriced(taken) && isPriced(rung))
                     .thenComparing(rung -> rung.overBelow().filter(Increment::pays).isPresent())
                     .thenComparing(rung -> rung.option().isPresent())
                     .thenComparingDouble(rung -> rung.overBelow().map(Climb::worth).orElse(Double.NEGATIVE_INFINITY))).orElseThrow();
             one.stream().filter(rung -> rung != best).forEach(others::add);
             put(best);
+        }
+
+        private static boolean isPriced(Rung rung) {
+            return rung != null && rung.option().flatMap(Rung.Option::outlay).isPresent();
         }
 
         private static double worth(Increment over) {
@@ -230,7 +235,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
 
         /** A step against what is below it, which is not taken yet. */
         Rung rung(Step step, Rung.What what, Rung.Option option, List<Obstacle> lacks) {
-            Rung base = taken != null ? taken : asFound;
+            Rung base = isPriced(taken) ? taken : asFound;
             Optional<Increment> overBelow = base == null ? Optional.empty() : Optional.of(increment(step, option, base));
             Optional<Increment> overAsFound = asFound == null ? Optional.empty()
                     : base == asFound ? overBelow : Optional.of(increment(step, option, asFound));
@@ -245,13 +250,16 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 rungs.put(Step.NONE_NEEDED, new Rung(Step.NONE_NEEDED, none.what(), Optional.empty(), none.obstacles(), Optional.empty(),
                         Optional.of(withoutSoftening(rung.option().orElseThrow()))));
             }
-            if (rung.serves() && (taken == null || isWorthIt(rung.overBelow().orElseThrow(), taken))) {
+            if (rung.serves() && (taken == null || !isPriced(taken) && isPriced(rung)
+                    || isPriced(taken) && isWorthIt(rung.overBelow().orElseThrow(), taken))) {
                 taken = rung;
             }
         }
 
         private static boolean isWorthIt(Increment over, Rung base) {
-            return over.pays() && over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
+            boolean cheaperToHave = over.worth().map(worth -> worth.investment() < 0).orElse(false);
+            return over.pays() && (cheaperToHave
+                    || over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear());
         }
 
         private Increment increment(Step step, Rung.Option option, Rung base) {

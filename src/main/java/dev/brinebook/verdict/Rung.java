@@ -2,6 +2,7 @@ package dev.brinebook.verdict;
 
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Setup;
@@ -30,9 +31,11 @@ public record Rung(Step step, What what, Optional<Option> option, List<Obstacle>
      * @param outlay what it costs to have, if known
      * @param unpriced what it needs besides and nobody priced, so that its outlay lacks it
      * @param everySeason the year of a clock that is set again every season
+     * @param metered the settings of a meter; absent for a clock and for the softener as found
      */
     public record Option(Setup setup, YearlyTotals year, double costPerYear, Optional<Outlay> outlay,
-            List<Readiness.Condition> unpriced, Optional<MeteringWorth.Control> everySeason) {
+            List<Readiness.Condition> unpriced, Optional<MeteringWorth.Control> everySeason,
+            Optional<DoseChoice.Option> metered) {
 
         public Option {
             unpriced = List.copyOf(unpriced);

@@ -27,7 +27,7 @@ final class RightSettings {
             int days = ClockReview.daysThatServe(each, duty);
             Setup setup = new Setup(softener, pounds * LB, Map.of(), new ClockEveryDays(Math.max(1, days)),
                     MeterSettings.REGENERATION_HOUR);
-            return new SetRight(setup, each, duty.year(setup.policy(), each), days > 0, Optional.empty());
+            return new SetRight(setup, each, duty.year(setup.policy(), each), days > 0, Optional.empty(), Optional.empty());
         }
         return SetRight.ofMeter(DoseChoice.cheapest(softener, duty, COST, MeterStart.of(found.policy())).options().stream()
                 .filter(option -> Math.abs(option.dosed().saltDoseGramsPerLitre() - pounds * LB) < 1e-6).findFirst().orElseThrow());

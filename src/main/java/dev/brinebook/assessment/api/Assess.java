@@ -9,6 +9,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.caution.Severity;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.prices.api.LocalPrices;
 import dev.brinebook.quantity.api.AnswerUnits;
@@ -23,6 +24,7 @@ import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Readiness;
@@ -36,6 +38,7 @@ import dev.brinebook.softener.api.SettingQuestion;
 import dev.brinebook.softener.api.SiteReadiness;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.verdict.api.VerdictAnswer;
@@ -113,11 +116,12 @@ public final class Assess {
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
         Salt salt = softener.salt();
-        Cycle cycle = assessment.recommended().dosed().cycle();
+        DoseChoice.Option set = toSet(assessment);
+        Cycle cycle = set.dosed().cycle();
         explain(assessment, salt, units, explanation);
         ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(),
                 readiness.cost(), prices, priced.currency(), units, explanation) : null;
-        RecommendedSettings settings = RecommendedSettings.of(assessment.recommended(), assessment.choice(), duty, units, explanation);
+        RecommendedSettings settings = RecommendedSettings.of(set, assessment.choice(), duty, units, explanation);
         return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, softener, duty, units)).toList(),
                 assessment.questions().stream().map(question -> SettingQuestion.of(question, softener, duty, units)).toList(), settings,
@@ -130,6 +134,13 @@ public final class Assess {
                         terms, prices, priced.currency(), units, explanation),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
+    }
+
+    /** The meter's settings: of another bed or a second one, where that is the verdict. */
+    private static DoseChoice.Option toSet(Assessment assessment) {
+        Step step = assessment.ladder().verdict().step();
+        return step.compareTo(Step.IMPROVE) < 0 ? assessment.recommended() : assessment.ladder().rung(step).option()
+                .flatMap(Rung.Option::metered).orElse(assessment.recommended());
     }
 
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
@@ -187,6 +198,8 @@ public final class Assess {
             AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
         sentences.add(verdict.sentence());
+        assessment.findings().stream().map(Finding::code).filter(code -> code.severity() == Severity.STOP).distinct()
+                .forEach(code -> sentences.add(units.saying(code)));
         boolean otherDose = verdict.step() == Step.SET_RIGHT || verdict.step() == Step.CONVERT;
         List<Fit.Shortcoming> ofTheSoftener = assessment.fit().shortcomings().stream().filter(one -> one != Fit.Shortcoming.RUNS_HARD
                 && one != Fit.Shortcoming.WATER_UNTREATED

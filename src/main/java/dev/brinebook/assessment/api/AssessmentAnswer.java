@@ -28,7 +28,8 @@ public record AssessmentAnswer(
         @Property("Settings to change on the control as found, as one path to the same control set right: what protects the bed, then"
                 + " what stops hard water, then what saves.") List<SettingFinding> findings,
         @Property("Settings that were not given and matter.") List<SettingQuestion> questions,
-        @Property(value = "What to set on the metered controller, with the reason for each.",
+        @Property(value = "What to set on the metered controller, with the reason for each: after converting, or on what the verdict"
+                + " puts there. What to set on a clock is in findings and in the verdict's action.",
                 optional = "when the water must be treated first") RecommendedSettings settings,
         @Property(value = "How the salt dose was chosen: salt against water against interval.",
                 optional = "when the water must be treated first") DoseTradeOff tradeOff,

@@ -24,8 +24,10 @@ import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 @About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
 public record ConversionRequest(
@@ -47,6 +49,7 @@ public record ConversionRequest(
     public void check(Violations at) {
         checkAmount(cost, "cost", at);
         checkAmount(rebate, "rebate", at);
+        checkUpgrades(at);
         if (!complete(cost) || !complete(rebate) || at.at("cost").here() || at.at("rebate").here()) {
             return;
         }
@@ -54,6 +57,18 @@ public record ConversionRequest(
             at.add("rebate", Code.INCONSISTENT, Message.of("must be in {0} like the cost", cost.unit()));
         } else if (rebate.value().compareTo(cost.value()) > 0) {
             at.add("rebate", Code.INCONSISTENT, Message.of("must not be more than the cost"));
+        }
+    }
+
+    private void checkUpgrades(Violations at) {
+        Set<Object> seen = new HashSet<>();
+        for (int i = 0; upgrades != null && i < upgrades.size(); i++) {
+            UpgradeRequest upgrade = upgrades.get(i);
+            Object what = upgrade == null ? null : upgrade.kind() != UpgradeRequest.Kind.REPLACEMENT ? upgrade.kind()
+                    : upgrade.softener() == null ? null : upgrade.softener().sku();
+            if (what != null && !seen.add(what)) {
+                at.at("upgrades").at(i).add("kind", Code.INCONSISTENT, Message.of("must differ from the upgrades before it"));
+            }
         }
     }
 

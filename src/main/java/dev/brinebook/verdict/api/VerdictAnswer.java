@@ -6,7 +6,9 @@ import dev.brinebook.api.Property;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Verdict;
 import dev.brinebook.wording.Message;
@@ -18,6 +20,10 @@ import java.util.List;
         + " the same verdict from every operation.")
 public record VerdictAnswer(
         @Property(value = "The step to take.", example = "\"setRight\"") Step step,
+        @Property(value = "Which improvement, where the step is improve.", optional = "unless the step is improve",
+                example = "\"secondTank\"") Improvement improvement,
+        @Property(value = "Which of the shop's goods, where the step is replace.", optional = "unless goods were named and the step is"
+                + " replace", example = "\"S-150\"") String goods,
         @Property(value = "The verdict in one sentence, to quote.",
                 example = "\"Correct the settings, free: 200 USD a year less.\"") Message sentence,
         @Property(value = "What to do.", example = "\"Set it to every 3 days with 9 lb/ft3 of salt.\"") Message action,
@@ -48,7 +54,9 @@ public record VerdictAnswer(
         explanation.because(pointer + "/ladder/0/note", Message.of("a trial with 336 children with eczema found no benefit of softened"
                 + " water; what scale costs in heaters is told by studies that the trade paid for, so it has no price here"), "SWET-2011");
         VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, units);
-        return new VerdictAnswer(ladder.verdict().step(), words.sentence(), words.action(), ladder.verdict().confidence(),
+        Rung.What what = ladder.rung(ladder.verdict().step()).what();
+        return new VerdictAnswer(ladder.verdict().step(), what.improvement().orElse(null), what.goods().orElse(null),
+                words.sentence(), words.action(), ladder.verdict().confidence(),
                 words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung,
                         rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, units)).toList(),
                 ladder.others().stream().map(rung -> RungAnswer.of(rung, null, currency, units)).toList(),

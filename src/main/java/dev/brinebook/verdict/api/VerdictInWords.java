@@ -53,22 +53,32 @@ final class VerdictInWords {
     }
 
     Message sentence() {
-        Message hardness = Text.of(units.hardness(duty.hardness().totalMgPerL()));
         return switch (ladder.verdict().step()) {
-            case NONE_NEEDED -> Message.of("With {0} the water is soft. A softener would change little.", hardness);
+            case NONE_NEEDED -> soft();
             case TREAT_FIRST -> Message.of("Treat the water before softening it: {0}.", Message.joined("; ",
                     ladder.treatments().stream().map(units::saying).toList()));
-            case AS_FOUND -> Message.of("Leave the softener as it is: no change pays for itself.");
+            case AS_FOUND -> Message.of("Leave the softener as it is: no change whose cost is known pays for itself.");
             case SET_RIGHT -> corrected();
-            case CONVERT -> Message.joined(" ", Stream.concat(Stream.of(larger(Message.of("Convert to a metered controller"),
-                    Message.of("no setting of the clock keeps the water soft often enough"))), lacks().stream()).toList());
-            case IMPROVE -> larger(switch (improvement()) {
+            case CONVERT -> withLacks(larger(Message.of("Convert to a metered controller"),
+                    Message.of("no setting of the clock keeps the water soft often enough")));
+            case IMPROVE -> withLacks(larger(switch (improvement()) {
                 case SECOND_TANK -> Message.of("Add a second tank");
                 case LARGER_BED -> Message.of("Fit a larger tank of resin");
                 default -> Message.of("Draw the brine against the direction of service");
-            }, Message.of("no setting of this softener keeps the water soft often enough"));
-            case REPLACE -> replaced();
+            }, Message.of("no setting of this softener keeps the water soft often enough")));
+            case REPLACE -> withLacks(replaced());
         };
+    }
+
+    private Message withLacks(Message sentence) {
+        return Message.joined(" ", Stream.concat(Stream.of(sentence), lacks().stream()).toList());
+    }
+
+    private Message soft() {
+        Message hardness = Text.of(units.hardness(duty.hardness().hardnessMgPerL()));
+        return ladder.rung(Step.NONE_NEEDED).overAsFound().map(over -> Message.of("With {0} the water is soft. The softener changes little"
+                + " and costs {1} a year.", hardness, whole(over.savedPerYear()))).orElseGet(() -> Message.of("With {0} the water is soft."
+                        + " A softener would change little.", hardness));
     }
 
     /** The settings, and what the next step would do where they cost more than it would. */
@@ -94,32 +104,45 @@ final class VerdictInWords {
                 + " as a little more is used or the bed restores a little less")
                 : Message.of("Correct the settings: hard water on about {0} instead of {1}", days(right.year().hardDays()), days(now));
         return Math.abs(more) < 1 ? Message.of("{0}. This costs nothing.", why)
-                : more > 0 ? Message.of("{0}, for {1} a year more.", why, whole(more))
-                : Message.of("{0}, and {1} a year less.", why, whole(-more));
+                : Message.of("{0}. {1}", why, costs(more));
     }
 
     private Message larger(Message what, Message need) {
         Optional<Increment> over = least(taken());
         Optional<BigDecimal> years = over.flatMap(Increment::worth).map(AgainstBaseline::simplePaybackYears)
                 .filter(figure -> figure.exists()).map(figure -> BigDecimal.valueOf(figure.value()).round(SPOKEN));
+        Rung.Option option = taken().option().orElseThrow();
+        Rung.Option found = ladder.rung(Step.AS_FOUND).option().orElseThrow();
+        Message days = Message.of("Hard water passes on about {0} instead of {1}.", days(option.year().hardDays()),
+                days(found.year().hardDays()));
         if (taken().overBelow().map(below -> !ladder.rung(below.over()).serves()).orElse(true)) {
-            return Message.of("{0}: {1}. Hard water passes on about {2} instead of {3}.", what, need,
-                    days(taken().option().orElseThrow().year().hardDays()),
-                    days(ladder.rung(Step.AS_FOUND).option().orElseThrow().year().hardDays()));
+            return Message.joined(" ", List.of(Message.of("{0}: {1}.", what, need), days,
+                    costs(option.costPerYear() - found.costPerYear())));
         }
         if (over.get().savedPerYear() <= 0) {
-            return Message.of("{0}: hard water on about {1} instead of {2}, for {3} a year more.", what,
-                    days(taken().option().orElseThrow().year().hardDays()),
-                    days(ladder.rung(Step.AS_FOUND).option().orElseThrow().year().hardDays()), whole(-over.get().savedPerYear()));
+            return Message.joined(" ", List.of(Message.of("{0}.", what), days, costs(-over.get().savedPerYear())));
         }
-        Message saved = over.get().over() == Step.SET_RIGHT
-                ? Message.of("it saves {0} a year over the corrected settings", whole(over.get().savedPerYear()))
-                : Message.of("it saves {0} a year", whole(over.get().savedPerYear()));
+        Message saved = switch (over.get().over()) {
+            case SET_RIGHT -> Message.of("it saves {0} a year over the corrected settings", whole(over.get().savedPerYear()));
+            case CONVERT -> Message.of("it saves {0} a year over converting alone", whole(over.get().savedPerYear()));
+            case IMPROVE -> Message.of("it saves {0} a year over improving the softener", whole(over.get().savedPerYear()));
+            default -> Message.of("it saves {0} a year", whole(over.get().savedPerYear()));
+        };
         Message worth = years.isPresent() ? Message.of("{0}: {1} and pays back in {2}.", what, saved,
                 Message.counted("{0} year", "{0} years", years.get())) : Message.of("{0}: {1}.", what, saved);
-        return ladder.rung(Step.AS_FOUND).serves() ? worth : Message.joined(" ", List.of(worth,
-                Message.of("Hard water passes on about {0} instead of {1}.", days(taken().option().orElseThrow().year().hardDays()),
-                        days(ladder.rung(Step.AS_FOUND).option().orElseThrow().year().hardDays()))));
+        List<Message> sentences = new ArrayList<>(List.of(worth));
+        if (over.get().worth().isPresent() && !over.get().pays()) {
+            sentences.add(Message.of("It does not pay for itself: it is for the soft water."));
+        }
+        if (!ladder.rung(Step.AS_FOUND).serves()) {
+            sentences.add(days);
+        }
+        return Message.joined(" ", sentences);
+    }
+
+    private Message costs(double morePerYear) {
+        return morePerYear > 0 ? Message.of("Salt and water cost {0} a year more.", whole(morePerYear))
+                : Message.of("Salt and water cost {0} a year less.", whole(-morePerYear));
     }
 
     /** What it is worth over the step below or over what was found, whichever is less: nothing is credited twice. */
@@ -151,14 +174,15 @@ final class VerdictInWords {
     Message withoutSoftening() {
         return Message.of("Without softening {0} stays in the water: scale in heaters and on fixtures, and more soap. Hard water has no"
                 + " price here. A trial found no benefit of softened water for eczema.",
-                Text.of(units.hardness(duty.hardness().totalMgPerL())));
+                Text.of(units.hardness(duty.hardness().hardnessMgPerL())));
     }
 
     Message action() {
         return switch (ladder.verdict().step()) {
-            case NONE_NEEDED -> Message.of("Buy no softener for the hardness of this water.");
+            case NONE_NEEDED -> ladder.rung(Step.AS_FOUND).option().isPresent() ? Message.of("Put the softener in bypass.")
+                    : Message.of("Buy no softener for the hardness of this water.");
             case TREAT_FIRST -> Message.of("Have the treatment chosen from a full water test, then ask again with the treated water.");
-            case AS_FOUND -> Message.of("Change nothing.");
+            case AS_FOUND -> Message.of("Change nothing but what protects the bed.");
             default -> taken().option().map(option -> Message.of("Set it to {0}.", SettingsInWords.of(option.setup(), units)))
                     .orElseGet(() -> Message.of("Have the water treated, or the use of soft water reduced."));
         };
@@ -179,11 +203,13 @@ final class VerdictInWords {
             ladder.rung(Step.NONE_NEEDED).overAsFound().filter(over -> over.savedPerYear() > 0).ifPresent(over -> changes.add(Message.of(
                     "Not softening costs least, {0} a year less: then some scale and more soap stay.", whole(over.savedPerYear()))));
         }
-        ladder.verdict().next().map(ladder::rung).flatMap(rung -> rung.overBelow().filter(over -> over.worthUpTo() > 0
-                && ladder.savesEnoughToSay(over)).map(over -> pays(rung.step(), over))).ifPresent(changes::add);
-        taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent()).map(over -> seasonal(over
-                .savedPerYearOverSeasonal().getAsDouble())).ifPresent(changes::add);
-        if (step != Step.CONVERT) {
+        ladder.rungs().stream().filter(rung -> rung.step().compareTo(step) > 0 && rung.serves()).flatMap(rung -> rung.overBelow().stream()
+                .filter(over -> over.worthUpTo() > 0 && ladder.savesEnoughToSay(over)).map(over -> pays(rung.step(), over)))
+                .findFirst().ifPresent(changes::add);
+        taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.savedPerYearOverSeasonal().getAsDouble()
+                < least(taken()).orElseThrow().savedPerYear()).map(over -> seasonal(over.savedPerYearOverSeasonal().getAsDouble()))
+                .ifPresent(changes::add);
+        if (step.compareTo(Step.CONVERT) < 0) {
             lacks().ifPresent(changes::add);
         }
         if (duty.useIsHardlyKnown()) {
@@ -207,9 +233,10 @@ final class VerdictInWords {
 
     /** What the price of converting leaves out, if it is given and leaves anything out. */
     private Optional<Message> lacks() {
-        return ladder.rung(Step.CONVERT).option().filter(option -> option.outlay().isPresent() && !option.unpriced().isEmpty())
+        return Stream.of(taken(), ladder.rung(Step.CONVERT)).flatMap(rung -> rung.option().stream())
+                .filter(option -> option.outlay().isPresent() && !option.unpriced().isEmpty())
                 .map(option -> Message.of("The price of converting leaves out what has no price: {0}.",
-                        Message.joined(", ", option.unpriced().stream().map(units::saying).toList())));
+                        Message.joined(", ", option.unpriced().stream().map(units::saying).toList()))).findFirst();
     }
 
     private Message pays(Step step, Increment over) {

@@ -107,6 +107,9 @@ class EqualQuestionsTest {
             ObjectNode home = home(random);
             String where = "seed 2, home " + i + ": " + home;
             JsonNode advised = answer("/v1/assessment", home);
+            if (List.of("improve", "replace").contains(advised.at("/verdict/step").asText())) {
+                continue; // the settings are those of another softener
+            }
             JsonNode settings = advised.at("/settings");
             ObjectNode softener = home.withObject("/softener");
             softener.set("saltDose", settings.get("saltDose"));

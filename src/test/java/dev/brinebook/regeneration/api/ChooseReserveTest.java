@@ -65,7 +65,7 @@ class ChooseReserveTest {
         choose(WELL.replace("\"people\": 5", "\"people\": 15").replace("\"value\": 1.5", "\"value\": 0.5")
                 .replace("\"resinAgeYears\": 8,", "")).statusCode(200)
                 .body("smallest.reason", equalTo("hardEveryNight")).body("smallest.reserve", nullValue())
-                .body("summary", startsWith("No reserve"));
+                .body("summary", containsString("No reserve"));
     }
 
     @Test
