@@ -19,10 +19,10 @@ public record YearlyTotals(double regenerations, double overrides, double saltGr
         return regenerations > 0 ? Figure.of(Days.PER_YEAR / regenerations) : Figure.none(NoAnswer.NEVER_REGENERATES);
     }
 
-    /** Share of the water drawn that passed a bed that was used up. */
+    /** Share of the water drawn that passed a bed that was used up: 1 where all did, though of drawn years both scatter. */
     public double hardShare() {
         double drawn = throughBedLitres + bypassedLitres;
-        return drawn > 0 ? hardLitres / drawn : 0;
+        return drawn > 0 ? Math.min(1, hardLitres / drawn) : 0;
     }
 
     /** The mean of several years, each with its weight; the weights sum to 1. */

@@ -53,6 +53,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
 
     /** Hardness up to which water is soft, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     public static final double SOFT_MG_PER_L = 60;
+    private static final double ROUNDING = 1e-6;
     /** A saving of a smaller share of the running cost is within what nobody can tell. */
     private static final double LEAST_SAVING_SHARE = DoseChoice.ASSUMED_EQUAL_COST_SHARE;
 
@@ -131,7 +132,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
             Rung.What what = Rung.What.of(improved.improvement());
             return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set, terms, Step.IMPROVE,
-                    terms.outlay(improved.improvement())), lacks(set.setup(), set.keepsStandard(), improved.obstacle())))
+                    terms.outlay(improved.improvement())), set.keepsStandard(), improved.obstacle()))
                     .orElseGet(() -> Rung.barred(Step.IMPROVE, what, improved.obstacle().orElseThrow()));
         }).toList());
     }
@@ -164,13 +165,14 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         SetRight set = SetRight.ofMeter(tried.option());
         boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
         return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set, terms, Step.REPLACE,
-                terms.outlay(goods)), lacks(set.setup(), set.keepsStandard(),
-                fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT)));
+                terms.outlay(goods)), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT));
     }
 
-    private static List<Obstacle> lacks(Setup setup, boolean keepsStandard, Optional<Obstacle> obstacle) {
+    /** Where the year of a meter that starts at once is drawn, its hard days may be more than the standard was held to. */
+    private static List<Obstacle> lacks(Rung.Option option, Duty duty, boolean keepsStandard, Optional<Obstacle> obstacle) {
         List<Obstacle> lacks = new ArrayList<>();
-        if (!keepsStandard) {
+        Setup setup = option.setup();
+        if (!keepsStandard || option.year().hardDays() > duty.standard().hardDaysPerYear() * (1 + ROUNDING)) {
             lacks.add(Obstacle.RUNS_HARD);
         }
         if (!setup.softener().holdsEndPoint(setup.countedDoseGramsPerLitre())) {
@@ -192,6 +194,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     /** The way up: each step against the cheapest below it that serves. */
     static final class Climb {
 
+        private final Duty duty;
         private final Terms terms;
         private final Spread spread;
         private final Map<Step, Rung> rungs;
@@ -201,6 +204,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         private Rung taken;
 
         Climb(Duty duty, Terms terms, Map<Step, Rung> barred) {
+            this.duty = duty;
             this.terms = terms;
             spread = new Spread(duty, terms.running());
             rungs = new EnumMap<>(barred);
@@ -211,7 +215,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         }
 
         void add(Step step, Rung.Option option, boolean keepsStandard) {
-            put(rung(step, Rung.What.ONLY, option, lacks(option.setup(), keepsStandard, Optional.empty())));
+            put(rung(step, Rung.What.ONLY, option, keepsStandard, Optional.empty()));
         }
 
         /** The one of them that is worth most over what is below, of those that serve; the rest are kept beside. */
@@ -234,12 +238,12 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         }
 
         /** A step against what is below it, which is not taken yet. */
-        Rung rung(Step step, Rung.What what, Rung.Option option, List<Obstacle> lacks) {
+        Rung rung(Step step, Rung.What what, Rung.Option option, boolean keepsStandard, Optional<Obstacle> obstacle) {
             Rung base = isPriced(taken) ? taken : asFound;
             Optional<Increment> overBelow = base == null ? Optional.empty() : Optional.of(increment(step, option, base));
             Optional<Increment> overAsFound = asFound == null ? Optional.empty()
                     : base == asFound ? overBelow : Optional.of(increment(step, option, asFound));
-            return new Rung(step, what, Optional.of(option), lacks, overBelow, overAsFound);
+            return new Rung(step, what, Optional.of(option), lacks(option, duty, keepsStandard, obstacle), overBelow, overAsFound);
         }
 
         private void put(Rung rung) {

@@ -22,6 +22,7 @@ import dev.brinebook.verdict.Verdict;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -143,6 +144,7 @@ class OneVerdictTest {
         Random random = new Random(13);
         for (int i = 0; i < 2 * HOMES; i++) {
             VerdictAnswer verdict = Case.drawn(random).byReview();
+            assertKeepsTheStandard(verdict);
             for (RungAnswer rung : verdict.ladder()) {
                 for (IncrementAnswer increment : rung.overBelow() == null ? List.<IncrementAnswer>of()
                         : List.of(rung.overBelow(), rung.overAsFound())) {
@@ -183,6 +185,23 @@ class OneVerdictTest {
         assertEquals(List.of("TWIN_ALREADY"), answer.verdict().others().stream().filter(rung -> rung.improvement()
                 == Improvement.SECOND_TANK).findFirst().orElseThrow().obstacles().stream().map(Enum::name).toList());
         assertTrue(answer.verdict().ladder().get(Step.SET_RIGHT.ordinal()).hardDays().doubleValue() <= 1);
+    }
+
+    /** At most one hard day a year is asked for where nothing else is. */
+    private static void assertKeepsTheStandard(VerdictAnswer verdict) {
+        for (RungAnswer rung : verdict.ladder()) {
+            assertTrue(!rung.serves() || rung.hardDays() == null || rung.hardDays().doubleValue() <= 1.0005, rung.toString());
+        }
+    }
+
+    /** A bed that needs a regeneration every few litres: the second one is not ready in time. */
+    @Test
+    void noStepServesWhoseYearRunsHard() {
+        assertKeepsTheStandard(new Case("{'calcium':{'value':1500,'unit':'mg/L'},'magnesium':{'value':301.8,'unit':'mg/L'}}",
+                "{'weeklyUse':[" + String.join(",", Stream.of(15000, 8681, 6884, 2645, 4344, 0, 13369).map(litres ->
+                        "{'value':" + litres + ",'unit':'L'}").toList()) + "],'monthFactors':[0,0,0,3,2,3,3,0,0,1,0,0]}",
+                "{'resinVolume':{'value':1.148,'unit':'L'},'salt':'potassiumChloride','resinAgeYears':60,'control':{'kind':'clock',"
+                + "'weekdays':['wednesday','sunday','thursday']}}", 400).byReview());
     }
 
     private static List<String> names(VerdictAnswer verdict, Step step) {
