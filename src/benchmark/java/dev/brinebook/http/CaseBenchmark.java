@@ -23,13 +23,14 @@ import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.TunedClock;
 import dev.brinebook.softener.Upkeep;
-import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerCase;
+import dev.brinebook.verdict.Terms;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -69,7 +70,7 @@ public class CaseBenchmark {
 
     @Benchmark
     public Assessment assessment() {
-        return Assessment.of(found, duty, prices, SiteRequest.orUnseen(null).toDomain(null));
+        return Assessment.of(found, duty, new Terms(prices, Terms.ASSUMED_HORIZON_YEARS, Map.of()));
     }
 
     @Benchmark
@@ -136,7 +137,7 @@ public class CaseBenchmark {
 
     @Benchmark
     public List<Upkeep> upkeep() {
-        return Upkeep.of(duty.water(), duty.days().firstDate(), duty.days().size());
+        return Upkeep.of(duty.water(), duty.meanLitres() / softener.bed().resinLitres(), duty.days().firstDate(), duty.days().size());
     }
 
     private static AssessmentRequest request() {
