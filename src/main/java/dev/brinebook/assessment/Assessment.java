@@ -10,7 +10,6 @@ import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Question;
-import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Setup;
@@ -33,16 +32,14 @@ import java.util.Map;
  * @param cost what salt and water cost
  * @param years a year as found, metered at the dose as found, and with the recommended settings
  * @param ladder what to do, step by step
- * @param readiness what the conversion needs
  * @param softened what softening adds to the water
  */
 public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, List<Question> questions, DoseChoice choice,
-        RunningCost cost, ConvertedYears years, Ladder ladder, List<Readiness.Check> readiness, SoftenedWater softened) {
+        RunningCost cost, ConvertedYears years, Ladder ladder, SoftenedWater softened) {
 
     public Assessment {
         findings = List.copyOf(findings);
         questions = List.copyOf(questions);
-        readiness = List.copyOf(readiness);
     }
 
     /** The dose and meter settings to set, with their year. */
@@ -51,7 +48,7 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
     }
 
     /** The case, worked out. */
-    public static Assessment of(Found found, Duty duty, Terms terms, Readiness.Site site) {
+    public static Assessment of(Found found, Duty duty, Terms terms) {
         Setup setup = found.setup();
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
@@ -65,7 +62,6 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         return new Assessment(duty, found, fit, Review.path(found, ladder.right().orElseThrow(), duty, terms.running()).findings(),
                 ladder.questions(), choice, terms.running(),
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty), ladder,
-                Readiness.of(site, found, duty),
                 duty.softenedWith(setup.softener().salt()));
     }
 }

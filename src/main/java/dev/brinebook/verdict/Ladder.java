@@ -64,9 +64,15 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         questions = List.copyOf(questions);
     }
 
-    /** Whether what a rung saves over the one below is more than anybody can tell. */
-    public boolean savesEnoughToSay(Increment over) {
-        return over.savedPerYear() > LEAST_SAVING_SHARE * rung(over.over()).option().orElseThrow().costPerYear();
+    /** The first step above that of the verdict which would pay at a price that is worth naming. */
+    public Optional<Rung> worthAPrice() {
+        return rungs.stream().filter(rung -> rung.step().compareTo(verdict.step()) > 0 && rung.serves())
+                .filter(rung -> rung.overBelow().filter(over -> savesEnough(over, rung(over.over()))).isPresent()).findFirst();
+    }
+
+    /** Whether what is saved over a rung is more than anybody can tell. */
+    private static boolean savesEnough(Increment over, Rung base) {
+        return over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
     }
 
     /** The rung of a step. */
@@ -90,12 +96,10 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 duty.isServed(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius())));
         boolean byClock = found.policy().byClock();
         SetRight right = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
-        climb.add(Step.SET_RIGHT, option(right, terms, Step.SET_RIGHT),
-                right.keepsStandard());
+        climb.add(Step.SET_RIGHT, option(right, terms, Step.SET_RIGHT), right.keepsStandard());
         if (byClock) {
             SetRight meter = SetRight.ofMeter(choice.best());
-            climb.add(Step.CONVERT, option(meter, terms, Step.CONVERT),
-                    meter.keepsStandard());
+            climb.add(Step.CONVERT, option(meter, terms, Step.CONVERT), meter.keepsStandard());
         } else {
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
         }
@@ -107,13 +111,13 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     }
 
     /** The steps where no softener is there yet, and one was chosen. */
-    public static Ladder withoutSoftener(DoseChoice.Option chosen, boolean fits, Duty duty, Terms terms) {
+    public static Ladder withoutSoftener(Sizing.Ranked chosen, Duty duty, Terms terms) {
         List<Treatment> treatments = Treatment.neededBy(duty.water());
         Climb climb = new Climb(duty, terms, barred(duty, treatments));
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
-        SetRight set = SetRight.ofMeter(chosen);
-        climb.add(Step.REPLACE, option(set, terms, Step.REPLACE),
-                set.keepsStandard() && fits);
+        SetRight set = SetRight.ofMeter(chosen.option());
+        climb.add(Step.REPLACE, option(set, terms, Step.REPLACE, terms.outlay(chosen.candidate())),
+                set.keepsStandard() && chosen.fit().fits());
         return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, false), treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
@@ -262,8 +266,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
 
         private static boolean isWorthIt(Increment over, Rung base) {
             boolean cheaperToHave = over.worth().map(worth -> worth.investment() < 0).orElse(false);
-            return over.pays() && (cheaperToHave
-                    || over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear());
+            return over.pays() && (cheaperToHave || savesEnough(over, base));
         }
 
         private Increment increment(Step step, Rung.Option option, Rung base) {

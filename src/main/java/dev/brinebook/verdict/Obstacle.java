@@ -14,7 +14,7 @@ public enum Obstacle implements Worded {
     RUNS_HARD("hard water passes on more days than the service standard allows"),
     LEAKS("more hardness leaks through than the end point allows"),
     NO_LARGER_SIZE("no standard size is larger"),
-    NO_FULL_WATER_TEST("only a test of sodium or dissolved solids tells what it would change"),
+    NO_FULL_WATER_TEST("sodium or dissolved solids must be tested to work it out"),
     COUNTER_CURRENT_ALREADY("the brine is drawn against the direction of service already"),
     SOME_HARDNESS_STAYS("the water keeps some hardness"),
     COLD_WATER_STAYS_HARD("cold water stays hard"),

@@ -9,9 +9,8 @@ import java.util.stream.Stream;
  *
  * @param step which; {@link Step#REPLACE} too where no bed at hand serves
  * @param chance that it is the right one, by the chances that it and the steps above it pay; 1 where money does not decide
- * @param next the first step above it that is not worth its cost, or whose cost is not known
  */
-public record Verdict(Step step, double chance, Optional<Step> next) {
+public record Verdict(Step step, double chance) {
 
     private static final double HIGH = 0.9;
     private static final double MEDIUM = 0.7;
@@ -29,10 +28,10 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
 
     static Verdict of(Ladder.Climb climb, boolean unread) {
         if (climb.rung(Step.NONE_NEEDED).obstacles().isEmpty()) {
-            return new Verdict(Step.NONE_NEEDED, 1, Optional.empty());
+            return new Verdict(Step.NONE_NEEDED, 1);
         }
         if (climb.rung(Step.TREAT_FIRST).obstacles().isEmpty()) {
-            return new Verdict(Step.TREAT_FIRST, 1, Optional.empty());
+            return new Verdict(Step.TREAT_FIRST, 1);
         }
         Step step = climb.taken().map(Rung::step).orElse(Step.REPLACE);
         double chance = chance(climb.rung(step), climb);
@@ -41,7 +40,7 @@ public record Verdict(Step step, double chance, Optional<Step> next) {
         double others = next.flatMap(one -> climb.rung(one).overBelow()).map(Increment::chanceOfPaying).orElse(OptionalDouble.empty())
                 .orElse(0);
         double sure = chance * (1 - others);
-        return new Verdict(step, unread ? Math.min(sure, MOST_WITH_UNREAD_SETTINGS) : sure, next);
+        return new Verdict(step, unread ? Math.min(sure, MOST_WITH_UNREAD_SETTINGS) : sure);
     }
 
     /** That it pays over what is below it and over what was found; 1 where it is needed to keep to the standard. */

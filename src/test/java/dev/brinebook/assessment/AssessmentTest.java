@@ -47,18 +47,22 @@ class AssessmentTest {
     private static final double RESIN_LITRES = 1.5 * Exact.CUBIC_FOOT_LITRES;
     private static final OptionalDouble NONE = OptionalDouble.empty();
 
-    private final Assessment asFound = assess(NONE, new ClockEveryDays(4), 20);
+    private final Assessment asFound = assess(NONE, new ClockEveryDays(4));
 
-    private static Assessment assess(OptionalDouble drainGpm, Policy policy, double siteDrainLitresPerMinute) {
+    private static Assessment assess(OptionalDouble drainGpm, Policy policy) {
         CycleFlows flows = new CycleFlows(drainGpm.isPresent()
                 ? OptionalDouble.of(drainGpm.getAsDouble() * Exact.US_GALLON_LITRES) : NONE, NONE, NONE, NONE);
         Softener softener = new Softener(new ResinBed(RESIN_LITRES, 10 * Exact.INCH_METRES), 54 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, flows);
         Found found = new Found(new Setup(softener, DOSE, Map.of(), policy, 2), DOSE,
                 new Found.Meter(NONE, NONE, policy.meterVolumeLitres()));
+        return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()));
+    }
+
+    private static Readiness.Site site(double drainLitresPerMinute) {
         Optional<Boolean> yes = Optional.of(true);
-        return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()), new Readiness.Site(yes,
-                OptionalDouble.of(siteDrainLitresPerMinute), yes, OptionalDouble.of(0.025), yes, yes, yes, yes, yes, OptionalDouble.of(5)));
+        return new Readiness.Site(yes, OptionalDouble.of(drainLitresPerMinute), yes, OptionalDouble.of(0.025), yes, yes, yes, yes, yes,
+                OptionalDouble.of(5));
     }
 
     private static Duty duty() {
@@ -108,7 +112,7 @@ class AssessmentTest {
     /** Published lines that ask for a start by demand are not met by a clock, and may be by a meter. */
     @Test
     void judgesAClockAsAClock() {
-        Assessment meter = assess(NONE, new MeteredDelayed(8_000, 1_000, 14), 20);
+        Assessment meter = assess(NONE, new MeteredDelayed(8_000, 1_000, 14));
         assertNotEquals(meter.fit().lines(), asFound.fit().lines());
         assertEquals(Fit.of(meter.fit().dosed(), duty(), true, Fit.Ratings.UNKNOWN).lines(), meter.fit().lines());
     }
@@ -117,13 +121,13 @@ class AssessmentTest {
     @Test
     void givesAWrongDrainTheFlowThatTheBedNeeds() {
         double designed = backwash(asFound);
-        Assessment weak = assess(OptionalDouble.of(1.5), new ClockEveryDays(4), designed + 0.1);
+        Assessment weak = assess(OptionalDouble.of(1.5), new ClockEveryDays(4));
         assertTrue(weak.findings().stream().anyMatch(finding -> finding.code() == Finding.Code.BACKWASH_TOO_WEAK));
         assertEquals(designed, backwash(weak), 1e-9);
-        Assessment right = assess(OptionalDouble.of(3.5), new ClockEveryDays(4), 20);
+        Assessment right = assess(OptionalDouble.of(3.5), new ClockEveryDays(4));
         assertEquals(3.5 * Exact.US_GALLON_LITRES, backwash(right), 1e-9, "nothing is wrong with it, so it stays");
-        assertEquals(Readiness.State.MET, drain(weak));
-        assertEquals(Readiness.State.NOT_MET, drain(assess(OptionalDouble.of(1.5), new ClockEveryDays(4), designed - 0.1)),
+        assertEquals(Readiness.State.MET, drain(weak, designed + 0.1));
+        assertEquals(Readiness.State.NOT_MET, drain(weak, designed - 0.1),
                 "the drain has to take the backwash to come, not the one there is");
     }
 
@@ -131,8 +135,9 @@ class AssessmentTest {
         return assessment.recommended().dosed().cycle().step(CycleStep.Kind.BACKWASH).flowLitresPerMinute();
     }
 
-    private static Readiness.State drain(Assessment assessment) {
-        return assessment.readiness().stream().filter(check -> check.condition() == Readiness.Condition.DRAIN).findFirst()
+    private static Readiness.State drain(Assessment assessment, double siteDrainLitresPerMinute) {
+        return Readiness.of(site(siteDrainLitresPerMinute), assessment.found(),
+                duty()).stream().filter(check -> check.condition() == Readiness.Condition.DRAIN).findFirst()
                 .orElseThrow().state();
     }
 

@@ -94,8 +94,7 @@ public final class Assess {
         Found found = request.softener().found(given, explanation);
         SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
         Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
-        Assessment assessment = Assessment.of(found, duty, terms,
-                site.toDomain(request.softener().resinAgeYears()));
+        Assessment assessment = Assessment.of(found, duty, terms);
         warn(assessment, site, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict",
                 explanation);

@@ -83,7 +83,7 @@ public final class SizeSoftener {
                     prices.currency()));
         }
         boolean found = ranked.get(0).fit().fits();
-        VerdictAnswer verdict = VerdictAnswer.of(Ladder.withoutSoftener(ranked.get(0).option(), found, duty, terms), duty,
+        VerdictAnswer verdict = VerdictAnswer.of(Ladder.withoutSoftener(ranked.get(0), duty, terms), duty,
                 cost, prices.currency(), units, "/verdict", explanation);
         Message why = found ? Choice.why(ranked, units) : Choice.whyNone(ranked, units);
         String choice = found ? ranked.get(0).candidate().name() : null;

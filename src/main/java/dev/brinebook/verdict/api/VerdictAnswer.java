@@ -52,7 +52,7 @@ public record VerdictAnswer(
         ladder.treatments().forEach(treatment -> explanation.because(pointer + "/sentence", units.saying(treatment),
                 treatment.sourceKey()));
         explanation.because(pointer + "/ladder/0/note", Message.of("a trial with 336 children with eczema found no benefit of softened"
-                + " water; what scale costs in heaters is told by studies that the trade paid for, so it has no price here"), "SWET-2011");
+                + " water; the studies of what scale costs in heaters were paid for by the trade, so it has no price here"), "SWET-2011");
         VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, units);
         Rung.What what = ladder.rung(ladder.verdict().step()).what();
         return new VerdictAnswer(ladder.verdict().step(), what.improvement().orElse(null), what.goods().orElse(null),

@@ -84,8 +84,7 @@ final class VerdictInWords {
     /** The settings, and what the next step would do where they cost more than it would. */
     private Message corrected() {
         Rung right = taken();
-        Optional<Rung> cheaper = ladder.verdict().next().map(ladder::rung).filter(rung -> rung.option().orElseThrow().outlay().isEmpty()
-                && ladder.savesEnoughToSay(rung.overBelow().orElseThrow()));
+        Optional<Rung> cheaper = ladder.worthAPrice().filter(rung -> rung.option().orElseThrow().outlay().isEmpty());
         double more = right.option().orElseThrow().costPerYear()
                 - ladder.rung(Step.AS_FOUND).option().orElseThrow().costPerYear();
         return more > 0 && cheaper.isPresent() ? Message.joined(" ", List.of(settings(),
@@ -183,7 +182,8 @@ final class VerdictInWords {
                     : Message.of("Buy no softener for the hardness of this water.");
             case TREAT_FIRST -> Message.of("Have the treatment chosen from a full water test, then ask again with the treated water.");
             case AS_FOUND -> Message.of("Change nothing but what protects the bed.");
-            default -> taken().option().map(option -> Message.of("Set it to {0}.", SettingsInWords.of(option.setup(), units)))
+            default -> taken().option().filter(option -> taken().serves())
+                    .map(option -> Message.of("Set it to {0}.", SettingsInWords.of(option.setup(), units)))
                     .orElseGet(() -> Message.of("Have the water treated, or the use of soft water reduced."));
         };
     }
@@ -203,9 +203,7 @@ final class VerdictInWords {
             ladder.rung(Step.NONE_NEEDED).overAsFound().filter(over -> over.savedPerYear() > 0).ifPresent(over -> changes.add(Message.of(
                     "Not softening costs least, {0} a year less: then some scale and more soap stay.", whole(over.savedPerYear()))));
         }
-        ladder.rungs().stream().filter(rung -> rung.step().compareTo(step) > 0 && rung.serves()).flatMap(rung -> rung.overBelow().stream()
-                .filter(over -> over.worthUpTo() > 0 && ladder.savesEnoughToSay(over)).map(over -> pays(rung.step(), over)))
-                .findFirst().ifPresent(changes::add);
+        ladder.worthAPrice().map(rung -> pays(rung.step(), rung.overBelow().orElseThrow())).ifPresent(changes::add);
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.savedPerYearOverSeasonal().getAsDouble()
                 < least(taken()).orElseThrow().savedPerYear()).map(over -> seasonal(over.savedPerYearOverSeasonal().getAsDouble()))
                 .ifPresent(changes::add);
@@ -222,7 +220,7 @@ final class VerdictInWords {
     private Message unread(Question question, Rung.Option option) {
         double one = cost.ofYear(question.low().year().totals()) - option.costPerYear();
         double other = cost.ofYear(question.high().year().totals()) - option.costPerYear();
-        return Message.of("Read off the {0}, which was not given: by it {1} to {2} a year are saved over the softener as found.",
+        return Message.of("Read off the {0}, which was not given: depending on it, {1} to {2} a year are saved.",
                 units.saying(question.setting()), whole(Math.min(one, other)), whole(Math.max(one, other)));
     }
 
@@ -231,11 +229,11 @@ final class VerdictInWords {
                 : Message.of("It saves nothing over a clock that somebody sets again every season.");
     }
 
-    /** What the price of converting leaves out, if it is given and leaves anything out. */
+    /** What the price of what is advised, or of converting, leaves out, if it is given and leaves anything out. */
     private Optional<Message> lacks() {
         return Stream.of(taken(), ladder.rung(Step.CONVERT)).flatMap(rung -> rung.option().stream())
                 .filter(option -> option.outlay().isPresent() && !option.unpriced().isEmpty())
-                .map(option -> Message.of("The price of converting leaves out what has no price: {0}.",
+                .map(option -> Message.of("The price does not yet include: {0}.",
                         Message.joined(", ", option.unpriced().stream().map(units::saying).toList()))).findFirst();
     }
 
