@@ -11,7 +11,6 @@ import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
-import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
@@ -33,7 +32,7 @@ public record AssessmentRequest(
 
     @Override
     public void check(Violations at) {
-        SettingsReviewRequest.requireControl(softener, at);
+        CaseRequest.requireControl(softener, at);
         ConversionRequest.checkCurrency(conversion, prices, household, at);
         SiteRequest.checkPrices(site, conversion, prices, household, at);
     }

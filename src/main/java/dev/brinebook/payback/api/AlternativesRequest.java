@@ -17,7 +17,6 @@ import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.quantity.api.Money;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
-import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
 import dev.brinebook.wording.Message;
@@ -54,7 +53,7 @@ public record AlternativesRequest(
 
     @Override
     public void check(Violations at) {
-        SettingsReviewRequest.requireControl(softener, at);
+        CaseRequest.requireControl(softener, at);
         Set<String> names = new HashSet<>();
         if (at.at("prices").here()) {
             return;

@@ -16,7 +16,6 @@ import dev.brinebook.softener.api.ControlRequest;
 import dev.brinebook.softener.api.ConversionRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
 import dev.brinebook.softener.api.SaltDoseRange;
-import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SiteRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
@@ -83,7 +82,7 @@ public record ConversionPaybackRequest(
     }
 
     private void checkTrial(Violations at) {
-        SettingsReviewRequest.requireControl(softener, at);
+        CaseRequest.requireControl(softener, at);
         if (metered != null && metered.kind() == ControlRequest.Kind.CLOCK) {
             at.at("metered").add("kind", Code.INCONSISTENT, Message.of("must be meteredDelayed or meteredImmediate"));
         }

@@ -10,7 +10,6 @@ import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.softener.api.CaseRequest;
 import dev.brinebook.softener.api.PreferencesRequest;
-import dev.brinebook.softener.api.SettingsReviewRequest;
 import dev.brinebook.softener.api.SoftenerRequest;
 import dev.brinebook.water.api.WaterRequest;
 
@@ -31,6 +30,6 @@ public record BacktestRequest(
 
     @Override
     public void check(Violations at) {
-        SettingsReviewRequest.requireControl(softener, at);
+        CaseRequest.requireControl(softener, at);
     }
 }

@@ -53,14 +53,11 @@ public record PolicyAnswer(
         @Property(value = "How many more there were than are listed.", optional = "when all are listed", min = 1,
                 example = "12") Integer eventsOmitted) {
 
-    /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
-    static final int MAX_LISTED = 400;
-
     static PolicyAnswer of(Message name, int hour, Outcome outcome, Duty duty, PolicyYears years, SaltStore store, AnswerUnits units,
             String pointer, Explanation explanation) {
         Policy policy = outcome.policy();
         YearlyTotals year = duty.year(policy, outcome.trial().regeneration());
-        List<RegenerationEventAnswer> events = outcome.events().stream().limit(MAX_LISTED)
+        List<RegenerationEventAnswer> events = outcome.events().stream().limit(SaltPurchases.MAX_LISTED)
                 .map(event -> new RegenerationEventAnswer(event.date(), event.reason(), units.capacity(event.unusedGrams())))
                 .toList();
         if (events.size() < outcome.events().size()) {

@@ -28,6 +28,9 @@ public record SaltPurchases(
         @Property(value = "Salt that the brine tank would have to hold.", optional = "when purchases are told")
         MassQuantity leastBrineTankCapacity) {
 
+    /** Most entries of a list of dates: a regeneration every night for a year fits, the longest calendars do not. */
+    static final int MAX_LISTED = 400;
+
     @About("A purchase of salt.")
     public record SaltPurchase(
             @Property(value = "When to buy.", example = "\"2026-03-01\"") LocalDate date,
@@ -51,7 +54,7 @@ public record SaltPurchases(
         }
         explanation.because(pointer + "/leftAtEnd", Message.of("salt at the start and in the bags, less that of the"
                 + " regenerations"), "CP-CYCLE");
-        List<SaltPurchase> listed = plan.get().purchases().stream().limit(PolicyAnswer.MAX_LISTED)
+        List<SaltPurchase> listed = plan.get().purchases().stream().limit(MAX_LISTED)
                 .map(purchase -> new SaltPurchase(purchase.date(), purchase.bags())).toList();
         int omitted = plan.get().purchases().size() - listed.size();
         return new SaltPurchases(plan.get().bags(), bag, listed, omitted == 0 ? null : omitted,

@@ -1,8 +1,11 @@
 package dev.brinebook.softener.api;
 
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.water.api.WaterRequest;
+import dev.brinebook.wording.Message;
 
 /** A request about a softener that stands there; its parts make a {@link SoftenerCase}. */
 public interface CaseRequest {
@@ -22,5 +25,13 @@ public interface CaseRequest {
     /** What was seen on site; null where it is not asked for. */
     default SiteRequest site() {
         return null;
+    }
+
+    /** Reports a softener without the control that is to be looked at. */
+    static void requireControl(SoftenerRequest softener, Violations at) {
+        if (softener != null && softener.control() == null && !at.at("softener").at("control").here()) {
+            at.at("softener").add("control", Code.MISSING, Message.of("control is missing: say what starts"
+                    + " the regenerations"));
+        }
     }
 }

@@ -3,14 +3,12 @@ package dev.brinebook.softener.api;
 import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.api.HouseholdRequest;
 import dev.brinebook.prices.api.PricesRequest;
 import dev.brinebook.quantity.api.AnswerUnits;
 import dev.brinebook.quantity.api.HomeCountry;
 import dev.brinebook.water.api.WaterRequest;
-import dev.brinebook.wording.Message;
 
 @About("A softener with the settings found on it, and what it is there to do.")
 public record SettingsReviewRequest(
@@ -30,16 +28,8 @@ public record SettingsReviewRequest(
 
     @Override
     public void check(Violations at) {
-        requireControl(softener, at);
+        CaseRequest.requireControl(softener, at);
         ConversionRequest.checkCurrency(conversion, prices, household, at);
         SiteRequest.checkPrices(site, conversion, prices, household, at);
-    }
-
-    /** Reports a softener without the control that is to be looked at. */
-    public static void requireControl(SoftenerRequest softener, Violations at) {
-        if (softener != null && softener.control() == null && !at.at("softener").at("control").here()) {
-            at.at("softener").add("control", Code.MISSING, Message.of("control is missing: say what starts"
-                    + " the regenerations"));
-        }
     }
 }
