@@ -17,7 +17,7 @@ COPY --from=build /src/target/lib lib
 COPY --from=build /src/target/brinebook.jar ./
 
 FROM base AS train
-RUN java -XX:AOTCacheOutput=brinebook.aot -cp brinebook.jar dev.brinebook.TrainingRun && test -s brinebook.aot
+RUN java -XX:AOTCacheOutput=brinebook.aot -cp brinebook.jar dev.brinebook.tool.TrainingRun && test -s brinebook.aot
 
 FROM base
 COPY --from=train /app/brinebook.aot ./

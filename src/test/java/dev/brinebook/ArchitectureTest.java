@@ -6,7 +6,6 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -22,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -31,20 +31,60 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The map of the packages: arrows point up this list, never down, and the calculation knows nothing of the service. */
+/** The map of the packages: arrows point down this list, never up, and the calculation knows nothing of the service. */
 class ArchitectureTest {
 
     private static final String ROOT = "dev.brinebook";
+    private static final String MAIN = "(root)";
 
-    /** Each may use those before it. */
-    private static final List<String> DOMAIN = List.of("wording", "guard", "source", "caution", "randomness", "quantity", "water",
-            "household", "resin", "regeneration", "softener", "payback", "verdict", "assessment");
+    /** Top to bottom: a package may use those of the rows below its own. Packages of one row know nothing of each other. */
+    private static final List<List<String>> ROWS = """
+            tool
+            (root)
+            http
+            agent docs
+            contract
+            operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
+            operation.household operation.water
+            sheet
+            answer.verdict answer.softener answer.payback answer.cycle
+            answer.regeneration answer.resin answer.household answer.water
+            request.softener
+            request.prices
+            request.household request.water
+            api.quantity
+            api
+            assessment
+            verdict
+            payback
+            softener
+            regeneration
+            resin household
+            water randomness
+            caution quantity source
+            guard
+            wording
+            log
+            """.lines().map(row -> List.of(row.split(" "))).toList();
 
-    /** Wire records and operations, each of which may use any domain package and those before it. */
-    private static final List<String> FEATURE_EDGES = List.of("quantity.api", "water.api", "household.api",
-            "prices.api", "verdict.api", "softener.api", "regeneration.api", "resin.api", "payback.api", "assessment.api");
+    private static final List<String> PACKAGES = ROWS.stream().flatMap(List::stream).toList();
 
-    private static final List<String> EDGE = List.of("api", "sheet", "contract", "agent", "docs", "http", "log");
+    /** The calculation, which is the same whoever asks for it. */
+    private static final List<String> DOMAIN = PACKAGES.subList(PACKAGES.indexOf("assessment"), PACKAGES.indexOf("log"));
+
+    /** What is read and written: records and operations. */
+    private static final List<String> WIRE = PACKAGES.stream().filter(name -> name.matches("(operation|answer|request|api)\\..*"))
+            .toList();
+
+    private static final List<String> LANGUAGE = List.of("java.lang..", "java.util..", "java.math", "java.time..", "java.text",
+            "org.hipparchus..");
+
+    /** What some packages of the wire may use beside {@link #LANGUAGE}. */
+    private static final Map<String, List<String>> LIBRARIES = Map.of(
+            "request.softener", List.of("com.github.benmanes.caffeine.cache"),
+            "operation.household", List.of("org.apache.commons.csv", "java.io"),
+            "operation.regeneration", List.of("net.fortuna.ical4j..", "de.siegmar.fastcsv..", "java.io", "java.nio..", "java.security"),
+            "operation.assessment", List.of("java.nio.charset"));
 
     private static final Set<String> INEXACT = Set.of("sin", "cos", "tan", "exp", "expm1", "log", "log10", "log1p", "pow",
             "cbrt", "sinh", "cosh", "tanh", "asin", "acos", "atan", "random");
@@ -52,18 +92,21 @@ class ArchitectureTest {
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages(ROOT);
 
-    static Stream<String> domain() {
-        return DOMAIN.stream().filter(ArchitectureTest::exists);
+    static Stream<String> packages() {
+        return PACKAGES.stream();
     }
 
-    static Stream<String> featureEdges() {
-        return FEATURE_EDGES.stream().filter(ArchitectureTest::exists);
+    static Stream<String> domain() {
+        return DOMAIN.stream();
+    }
+
+    static Stream<String> wire() {
+        return WIRE.stream();
     }
 
     @Test
     void knowsEveryPackageAndSeesClassesInIt() throws IOException {
-        Set<String> known = new TreeSet<>(List.of(ROOT));
-        Stream.of(DOMAIN, FEATURE_EDGES, EDGE).flatMap(List::stream).map(name -> ROOT + "." + name).forEach(known::add);
+        Set<String> known = PACKAGES.stream().map(ArchitectureTest::full).collect(Collectors.toCollection(TreeSet::new));
         Set<String> seen = CLASSES.stream().map(JavaClass::getPackageName).collect(Collectors.toCollection(TreeSet::new));
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             Set<String> written = files.filter(file -> file.toString().endsWith(".java"))
@@ -71,27 +114,48 @@ class ArchitectureTest {
                     .collect(Collectors.toCollection(TreeSet::new));
             assertEquals(written, seen, "every package that is written is looked at");
         }
-        seen.removeAll(known);
-        assertEquals(Set.of(), seen, "packages that the map does not show");
+        assertEquals(seen, known, "the packages of the map");
+        assertEquals(PACKAGES.size(), known.size(), "each is in one row");
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void arrowsPointDown(String name) {
+        List<String> allowed = new ArrayList<>(List.of(full(name)));
+        int row = 0;
+        while (!ROWS.get(row).contains(name)) {
+            row++;
+        }
+        ROWS.subList(row + 1, ROWS.size()).forEach(below -> below.forEach(other -> allowed.add(full(other))));
+        noClasses().that().resideInAPackage(full(name)).should().dependOnClassesThat(resideInAPackage(ROOT + "..")
+                .and(DescribedPredicate.not(resideInAnyPackage(allowed.toArray(String[]::new))))).check(CLASSES);
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void everyPackageSaysWhatItHolds(String name) throws IOException {
+        String info = Files.readString(Path.of("src/main/java", full(name).replace('.', '/'), "package-info.java"));
+        assertTrue(info.startsWith("/**") && info.endsWith("package " + full(name) + ";\n"), info);
     }
 
     @ParameterizedTest
     @MethodSource("domain")
-    void calculationsUseOnlyWhatStandsBeforeThem(String name) {
-        List<String> allowed = new ArrayList<>(List.of("java.lang..", "java.util..", "java.math", "java.time..",
-                "java.text", "org.hipparchus.."));
-        DOMAIN.subList(0, DOMAIN.indexOf(name) + 1).forEach(before -> allowed.add(ROOT + "." + before));
+    void calculationsUseTheLanguageAlone(String name) {
+        List<String> allowed = new ArrayList<>(LANGUAGE);
+        allowed.add(ROOT + "..");
         if (name.equals("source")) {
             allowed.addAll(List.of("java.io", "java.nio.charset"));
         }
         // Templates are taken apart once for all threads; what is said stays the same.
         String concurrency = name.equals("wording") ? "java.util.concurrent.atomic" : "java.util.concurrent..";
-        classes().that().resideInAPackage(ROOT + "." + name).should().onlyDependOnClassesThat(
+        classes().that().resideInAPackage(full(name)).should().onlyDependOnClassesThat(
                 resideInAnyPackage(allowed.toArray(String[]::new)).or(describe("arrays of those", JavaClass::isArray))
                         .and(DescribedPredicate.not(resideInAnyPackage("java.util.logging..", concurrency,
                                 "java.lang.reflect..", "java.lang.foreign.."))
                                 .or(describe("method handles of records", javaClass -> javaClass.getName()
-                                        .startsWith("java.lang.runtime.ObjectMethods"))))).check(CLASSES);
+                                        .startsWith("java.lang.runtime.ObjectMethods")))))
+                .check(CLASSES);
+        noClasses().that().resideInAPackage(full(name)).should().dependOnClassesThat().resideInAPackage(full("log")).check(CLASSES);
     }
 
     @Test
@@ -135,27 +199,15 @@ class ArchitectureTest {
     }
 
     @ParameterizedTest
-    @MethodSource("featureEdges")
+    @MethodSource("wire")
     void wireRecordsKnowNoServer(String name) {
-        List<String> allowed = new ArrayList<>(List.of("java.lang..", "java.util..", "java.math", "java.time..", "java.text",
-                "org.hipparchus..", ROOT + ".api"));
-        if (name.equals("softener.api")) {
-            allowed.add("com.github.benmanes.caffeine.cache");
-        }
-        if (name.equals("regeneration.api")) {
-            allowed.addAll(List.of("net.fortuna.ical4j..", "de.siegmar.fastcsv..", "java.io", "java.nio..", "java.security"));
-        }
-        if (name.equals("assessment.api")) {
-            allowed.addAll(List.of(ROOT + ".sheet", "java.nio.charset"));
-        }
-        if (name.equals("household.api")) {
-            allowed.addAll(List.of("org.apache.commons.csv", "java.io"));
-        }
-        DOMAIN.forEach(domain -> allowed.add(ROOT + "." + domain));
-        FEATURE_EDGES.subList(0, FEATURE_EDGES.indexOf(name) + 1).forEach(before -> allowed.add(ROOT + "." + before));
-        classes().that().resideInAPackage(ROOT + "." + name).should()
+        List<String> allowed = new ArrayList<>(LANGUAGE);
+        allowed.add(ROOT + "..");
+        allowed.addAll(LIBRARIES.getOrDefault(name, List.of()));
+        classes().that().resideInAPackage(full(name)).should()
                 .onlyDependOnClassesThat(resideInAnyPackage(allowed.toArray(String[]::new))
                         .or(describe("arrays", JavaClass::isArray))).check(CLASSES);
+        noClasses().that().resideInAPackage(full(name)).should().dependOnClassesThat().resideInAPackage(full("log")).check(CLASSES);
     }
 
     @Test
@@ -167,26 +219,18 @@ class ArchitectureTest {
     }
 
     @Test
-    void theContractAndTheDocsKnowNoServerAndTheServerNoFeature() {
-        noClasses().that().resideInAnyPackage(ROOT + ".contract", ROOT + ".docs").should().dependOnClassesThat(
-                resideInAnyPackage(ROOT + ".http", "io.javalin..", "org.eclipse.jetty..").or(feature())).check(CLASSES);
-        noClasses().that().resideInAPackage(ROOT + ".http").should().dependOnClassesThat(feature()).check(CLASSES);
-        noClasses().that().resideOutsideOfPackages(ROOT, ROOT + ".http").should()
-                .dependOnClassesThat(resideInAPackage(ROOT + ".http")).check(CLASSES);
+    void theServerAndWhatIsMadeFromTheListOfOperationsKnowNoFeature() {
+        noClasses().that().resideInAnyPackage(ROOT + ".http..", ROOT + ".agent", ROOT + ".contract", ROOT + ".docs").should()
+                .dependOnClassesThat(feature()).check(CLASSES);
+        noClasses().that().resideInAnyPackage(ROOT + ".agent", ROOT + ".contract", ROOT + ".docs").should()
+                .dependOnClassesThat(resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..")).check(CLASSES);
     }
 
-    /** The protocol's library stands in one package, and the server that carries its messages knows nothing of it. */
     @Test
-    void whatAgentsGetKnowsNoServerAndOnlyItKnowsTheirProtocol() {
-        noClasses().that().resideInAPackage(ROOT + ".agent").should().dependOnClassesThat(
-                resideInAnyPackage(ROOT + ".http", "io.javalin..", "org.eclipse.jetty..", "jakarta..").or(feature())).check(CLASSES);
+    void onlyOnePackageKnowsTheProtocolOfAgents() {
+        noClasses().that().resideInAPackage(ROOT + ".agent").should().dependOnClassesThat(resideInAPackage("jakarta..")).check(CLASSES);
         noClasses().that().resideOutsideOfPackage(ROOT + ".agent").should().dependOnClassesThat(
                 resideInAnyPackage("io.modelcontextprotocol..", "reactor..")).check(CLASSES);
-    }
-
-    @Test
-    void packagesFormNoCircle() {
-        slices().matching(ROOT + ".(**)").should().beFreeOfCycles().check(CLASSES);
     }
 
     @ParameterizedTest
@@ -198,17 +242,18 @@ class ArchitectureTest {
     }
 
     private static DescribedPredicate<JavaClass> inDomain() {
-        assertTrue(domain().count() > 5);
-        return resideInAnyPackage(domain().map(name -> ROOT + "." + name).toArray(String[]::new));
+        assertTrue(DOMAIN.size() > 5);
+        return resideInAnyPackage(DOMAIN.stream().map(ArchitectureTest::full).toArray(String[]::new));
     }
 
+    /** What softeners, households and waters are about: the domain but for its tools, and what is read and written of it. */
     private static DescribedPredicate<JavaClass> feature() {
-        List<String> features = new ArrayList<>(DOMAIN.subList(DOMAIN.indexOf("water"), DOMAIN.size()));
-        features.add("prices");
-        return resideInAnyPackage(features.stream().map(name -> ROOT + "." + name + "..").toArray(String[]::new));
+        List<String> features = new ArrayList<>(DOMAIN.subList(0, DOMAIN.indexOf("randomness")));
+        features.addAll(WIRE);
+        return resideInAnyPackage(features.stream().map(ArchitectureTest::full).toArray(String[]::new));
     }
 
-    private static boolean exists(String name) {
-        return CLASSES.stream().anyMatch(javaClass -> javaClass.getPackageName().equals(ROOT + "." + name));
+    private static String full(String name) {
+        return name.equals(MAIN) ? ROOT : ROOT + "." + name;
     }
 }

@@ -1,8 +1,8 @@
 package dev.brinebook.http;
 
-import dev.brinebook.payback.api.AlternativesAnswer;
-import dev.brinebook.payback.api.AlternativesRequest;
-import dev.brinebook.payback.api.CompareAlternatives;
+import dev.brinebook.operation.payback.AlternativesAnswer;
+import dev.brinebook.operation.payback.AlternativesRequest;
+import dev.brinebook.operation.payback.CompareAlternatives;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

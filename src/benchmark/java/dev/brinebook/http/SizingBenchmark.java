@@ -2,9 +2,9 @@ package dev.brinebook.http;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.brinebook.softener.api.SizeSoftener;
-import dev.brinebook.softener.api.SizingAnswer;
-import dev.brinebook.softener.api.SizingRequest;
+import dev.brinebook.operation.softener.SizeSoftener;
+import dev.brinebook.operation.softener.SizingAnswer;
+import dev.brinebook.operation.softener.SizingRequest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;

@@ -1,8 +1,8 @@
 package dev.brinebook.http;
 
 import dev.brinebook.api.Language;
-import dev.brinebook.softener.api.SizeSoftener;
-import dev.brinebook.softener.api.SizingRequest;
+import dev.brinebook.operation.softener.SizeSoftener;
+import dev.brinebook.operation.softener.SizingRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntFunction;

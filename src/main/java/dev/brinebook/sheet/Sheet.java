@@ -2,8 +2,8 @@ package dev.brinebook.sheet;
 
 import com.samskivert.mustache.Mustache;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.Money;
 import dev.brinebook.quantity.Quantity;
-import dev.brinebook.quantity.api.Money;
 import dev.brinebook.wording.Message;
 import dev.brinebook.wording.Worded;
 import dev.brinebook.wording.Wording;

@@ -3,11 +3,11 @@ package dev.brinebook.api;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.api.quantity.FlowQuantity;
+import dev.brinebook.api.quantity.TemperatureQuantity;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.TemperatureUnit;
-import dev.brinebook.quantity.api.FlowQuantity;
-import dev.brinebook.quantity.api.TemperatureQuantity;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Random;

@@ -3,7 +3,7 @@ package dev.brinebook.cost;
 import dev.brinebook.fuzz.Call;
 import dev.brinebook.http.InMemory;
 import dev.brinebook.http.InMemory.Reply;
-import dev.brinebook.softener.api.RememberedColumns;
+import dev.brinebook.request.softener.RememberedColumns;
 import java.util.Arrays;
 
 /**

@@ -12,7 +12,7 @@ import dev.brinebook.fuzz.Call.Options;
 import dev.brinebook.fuzz.FuzzTarget.Aim;
 import dev.brinebook.http.InMemory;
 import dev.brinebook.http.InMemory.Reply;
-import dev.brinebook.water.api.ConvertHardness;
+import dev.brinebook.operation.water.ConvertHardness;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

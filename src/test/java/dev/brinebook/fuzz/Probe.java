@@ -11,7 +11,7 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.http.InMemory;
 import dev.brinebook.http.InMemory.Reply;
 import dev.brinebook.http.RandomRequests;
-import dev.brinebook.softener.api.RememberedColumns;
+import dev.brinebook.request.softener.RememberedColumns;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;

@@ -7,7 +7,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.quantity.api.FlowQuantity;
+import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;

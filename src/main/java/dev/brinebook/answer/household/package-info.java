@@ -1,0 +1,2 @@
+/** Parts of answers about the days of a household. */
+package dev.brinebook.answer.household;

@@ -1,0 +1,2 @@
+/** Parts of answers: flows of money, payback, and what a meter saves over a clock. */
+package dev.brinebook.answer.payback;

@@ -1,0 +1,36 @@
+package dev.brinebook.answer.regeneration;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.CapacityQuantity;
+import dev.brinebook.api.quantity.MassQuantity;
+import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.softener.Setup;
+import java.math.BigDecimal;
+
+@About("What is to be expected of a softener in a year of 365 days, in the long run.")
+public record YearTotals(
+        @Property(value = "Regenerations.", min = 0, example = "91") BigDecimal regenerations,
+        @Property("Salt.") MassQuantity salt,
+        @Property("Regeneration water.") VolumeQuantity water,
+        @Property(value = "Days to be expected on which the bed is used up and hard water passes.", min = 0, unit = "days",
+                example = "0.8") BigDecimal hardDays,
+        @Property("How far single years differ in hard days.") HardDaysRange hardDaysRange,
+        @Property(value = "Share of the water that is hard because the bed is used up.", min = 0, max = 100, unit = "%",
+                example = "0.12") BigDecimal hardWaterPercent,
+        @Property("Hard water that passed because the bed was exhausted.") VolumeQuantity hardWater,
+        @Property("Hard water drawn while regenerations ran, by the hourly profile of use.")
+        VolumeQuantity hardWaterWhileRegenerating,
+        @Property("Capacity that was still there when it regenerated, and thrown away.") CapacityQuantity capacityThrownAway) {
+
+    /** The totals in the units of the answer. */
+    public static YearTotals of(Setup.Year year, AnswerUnits units) {
+        var totals = year.totals();
+        return new YearTotals(Rounding.answer(totals.regenerations()), units.mass(totals.saltGrams() / 1000),
+                units.volume(totals.waterLitres()), Rounding.toThousandth(totals.hardDays()),
+                HardDaysRange.of(year.hardDays()), Rounding.toThousandth(100 * totals.hardShare()), units.volume(totals.hardLitres()),
+                units.volume(year.hardWhileRegeneratingLitres()), units.capacity(totals.unusedGrams()));
+    }
+}

@@ -1,0 +1,90 @@
+package dev.brinebook.answer.softener;
+
+import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.CapacityQuantity;
+import dev.brinebook.api.quantity.HardnessQuantity;
+import dev.brinebook.api.quantity.MassQuantity;
+import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.MassUnit;
+import dev.brinebook.quantity.Quantity;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.ReserveStep;
+import dev.brinebook.softener.SaltStep;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * Settings as the controller takes them.
+ *
+ * @param duty what the softener is there to do, and the terms of its controller
+ * @param units the units of the answer, for what the controller has no unit of its own for
+ */
+public record ControllerQuantities(Duty duty, AnswerUnits units) {
+
+    /** The hardness in the controller's unit. */
+    public HardnessQuantity hardness(double mgPerL) {
+        HardnessUnit unit = duty.controller().hardness().unit();
+        return new HardnessQuantity(Rounding.answer(unit.fromBase(mgPerL)), unit);
+    }
+
+    /** The capacity in the controller's unit. */
+    public CapacityQuantity capacity(double grams) {
+        return new CapacityQuantity(Rounding.answer(duty.controller().capacityUnit().fromBase(grams)),
+                duty.controller().capacityUnit());
+    }
+
+    /** A volume in the controller's unit. */
+    public VolumeQuantity volume(double litres) {
+        return new VolumeQuantity(Rounding.answer(duty.controller().volumeUnit().fromBase(litres)), duty.controller().volumeUnit());
+    }
+
+    /** Salt of a regeneration, in the controller's unit where it takes salt by mass. */
+    public MassQuantity salt(double grams) {
+        return duty.controller().saltStep() instanceof SaltStep.Mass mass ? inUnit(grams, mass.unit()) : units.mass(grams / 1000);
+    }
+
+    private static MassQuantity inUnit(double grams, MassUnit unit) {
+        return new MassQuantity(Rounding.answer(unit.fromBase(grams / 1000)), unit);
+    }
+
+    /** A reserve in percent of what the meter counts, where the controller takes it so. */
+    public Optional<BigDecimal> reservePercent(double reserveLitres, double meterLitres) {
+        return duty.controller().reserveStep() instanceof ReserveStep.Percent
+                ? Optional.of(Rounding.answer(100 * reserveLitres / meterLitres)) : Optional.empty();
+    }
+
+    /** A reserve in days of mean use, where the controller takes it so and anything is used. */
+    public Optional<BigDecimal> reserveDays(double reserveLitres) {
+        return duty.controller().reserveStep() instanceof ReserveStep.MeanDays && duty.meanLitres() > 0
+                ? Optional.of(Rounding.answer(reserveLitres / duty.meanLitres())) : Optional.empty();
+    }
+
+    /** A reserve as it is set: as a volume, in percent of what the meter counts, or in days. */
+    public Message reserveInWords(double reserveLitres, double meterLitres) {
+        return reservePercent(reserveLitres, meterLitres).map(percent -> Message.of("{0} %", percent))
+                .or(() -> reserveDays(reserveLitres).map(days -> Message.counted("{0} day", "{0} days", days)))
+                .orElseGet(() -> Text.of(volume(reserveLitres)));
+    }
+
+    /** A salt dose as it is set: as a dose, as salt of a regeneration, or as minutes of refill. */
+    public Message saltInWords(double gramsPerLitre, Softener softener) {
+        if (duty.controller().saltStep() instanceof SaltStep.Mass mass) {
+            return inWords(inUnit(softener.saltGrams(gramsPerLitre), mass.unit()));
+        }
+        if (duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill) {
+            return Message.counted("{0} minute", "{0} minutes", Rounding.answer(refill.stepMinutes()
+                    * gramsPerLitre / refill.gramsPerLitre(softener, duty.water().temperatureCelsius())));
+        }
+        return Text.of(units.saltDose(gramsPerLitre));
+    }
+
+    /** A setting with all of its digits: rounded once more it might not be one that can be set. */
+    public static Message inWords(Quantity<?> setting) {
+        return Message.of("{0} {1}", setting.value(), setting.unit().symbol());
+    }
+}

@@ -1,0 +1,55 @@
+package dev.brinebook.answer.softener;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.quantity.Money;
+import dev.brinebook.request.softener.ReadinessPricesRequest;
+import dev.brinebook.request.softener.SiteRequest;
+import dev.brinebook.request.softener.SoftenerRequest;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Found;
+import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.Readiness.Condition;
+import dev.brinebook.wording.Message;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * How the conditions of a conversion stand on a site, and what those cost that are not met.
+ *
+ * @param checks every condition
+ * @param cost what enters the first cost of converting, and what it lacks
+ */
+public record SiteReadiness(List<ReadinessCheck> checks, Readiness.Cost cost) {
+
+    /** Nothing is known of a site: nothing is checked, and nothing enters the first cost. */
+    public static final SiteReadiness NOT_ASKED = new SiteReadiness(List.of(), Readiness.Cost.NONE);
+
+    public SiteReadiness {
+        checks = List.copyOf(checks);
+    }
+
+    /** The conditions of converting a softener that was found; {@code site} may be null. */
+    public static SiteReadiness of(SiteRequest site, SoftenerRequest softener, Found found, Duty duty, Explanation explanation) {
+        SiteRequest seen = SiteRequest.orUnseen(site);
+        List<Readiness.Check> checks = Readiness.of(seen.toDomain(softener.resinAgeYears()), found, duty);
+        Map<Condition, Money> prices = seen.givenPrices();
+        checks.stream().filter(check -> check.state() == Readiness.State.NOT_MET).map(Readiness.Check::condition)
+                .forEach(condition -> assume(condition, prices.get(condition), explanation));
+        return new SiteReadiness(checks.stream().map(check -> ReadinessCheck.of(check, prices.get(check.condition()))).toList(),
+                Readiness.cost(checks, prices.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
+                        price -> price.getValue().value().doubleValue()))));
+    }
+
+    private static void assume(Condition condition, Money price, Explanation explanation) {
+        explanation.assume("site.prices." + ReadinessPricesRequest.name(condition), price == null
+                ? Message.of("not priced: the first cost of converting lacks it") : price.inWords(),
+                price == null ? Origin.DEFAULT : Origin.CALLER);
+    }
+
+    /** Says where the prices of {@code pointer} come from. */
+    public static void explain(String pointer, Explanation explanation) {
+        explanation.given(pointer + "/*/price");
+    }
+}

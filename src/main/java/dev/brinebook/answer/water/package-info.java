@@ -1,0 +1,2 @@
+/** Parts of answers: hardness line by line, its classes, and the softened water. */
+package dev.brinebook.answer.water;

@@ -1,0 +1,32 @@
+package dev.brinebook.api.quantity;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Country;
+
+/** What goes by the country: units that are not asked for, and the rules of the drain. */
+public final class HomeCountry {
+
+    /** What every request says of its country. */
+    public static final String DESCRIPTION = "Where it is: units, and the rules of the drain, go by it.";
+    /** What every request says of its units. */
+    public static final String FALLBACK = "us in the United States, metric elsewhere";
+
+    private HomeCountry() {
+    }
+
+    /** {@code asked}, or those of {@code country}, which may be null. */
+    public static AnswerUnits units(AnswerUnits asked, Country country) {
+        return asked != null ? asked : Country.orAssumed(country) == Country.UNITED_STATES ? AnswerUnits.US : AnswerUnits.METRIC;
+    }
+
+    /** The air gap of the drain line by the rules of a country, which may be null. */
+    public static Caution airGap(Country country) {
+        return Country.orAssumed(country) == Country.UNITED_STATES ? Caution.DRAIN_AIR_GAP : Caution.DRAIN_AIR_GAP_EUROPE;
+    }
+
+    /** The country asked for or assumed, for a request without a household; told to {@code explanation}. */
+    public static Country of(Country asked, Explanation explanation) {
+        return explanation.orDefault("country", asked, Country.UNITED_STATES);
+    }
+}

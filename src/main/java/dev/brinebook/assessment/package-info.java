@@ -1,0 +1,2 @@
+/** The whole job, composed of what the other packages calculate. */
+package dev.brinebook.assessment;

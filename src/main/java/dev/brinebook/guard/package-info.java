@@ -1,0 +1,2 @@
+/** Argument checks in positive form, and results that may be missing with a reason. */
+package dev.brinebook.guard;

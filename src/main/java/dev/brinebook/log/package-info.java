@@ -1,0 +1,2 @@
+/** Every line of the log as JSON, of libraries too. */
+package dev.brinebook.log;

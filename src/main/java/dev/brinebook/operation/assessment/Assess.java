@@ -1,0 +1,227 @@
+package dev.brinebook.operation.assessment;
+
+import dev.brinebook.answer.cycle.CycleTable;
+import dev.brinebook.answer.cycle.RefillSetting;
+import dev.brinebook.answer.softener.ControllerQuantities;
+import dev.brinebook.answer.softener.DoseTradeOff;
+import dev.brinebook.answer.softener.SettingFinding;
+import dev.brinebook.answer.softener.SettingQuestion;
+import dev.brinebook.answer.softener.SiteReadiness;
+import dev.brinebook.answer.verdict.VerdictAnswer;
+import dev.brinebook.answer.water.HardnessLines;
+import dev.brinebook.answer.water.SoftenedWaterAnswer;
+import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.assessment.Assessment;
+import dev.brinebook.assessment.CommissioningStep;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.caution.Severity;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.regeneration.Cycle;
+import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.request.prices.LocalPrices;
+import dev.brinebook.request.softener.ConversionRequest;
+import dev.brinebook.request.softener.SiteRequest;
+import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.sheet.Sheet;
+import dev.brinebook.sheet.Typesetter;
+import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Fit;
+import dev.brinebook.softener.Found;
+import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.verdict.Rung;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The whole job in one call. */
+public final class Assess {
+
+    public static final Operation<AssessmentRequest, AssessmentAnswer> OPERATION = new Operation<>(
+            "assess", "/v1/assessment", "Do the whole job on one case",
+            "Choose this when the softener that stands there and the household are known and the whole answer is"
+                    + " wanted: how hard the water really is, whether the softener fits, what is set wrong, what"
+                    + " exactly to set on a metered controller and why, what the conversion needs, a year as found"
+                    + " against a year metered, both as is to be expected (salt, water, hard days), bags to buy, payback,"
+                    + " sodium, and what to be careful about. Every part comes from the same results. For a single"
+                    + " part choose its own operation, such as reviewSettings or estimatePayback; where no softener"
+                    + " stands there yet, sizeSoftener. Asked for text/html or application/pdf it answers a sheet to print.",
+            AssessmentRequest.class, AssessmentAnswer.class, Assess::answer,
+            List.of(QueryParameter.whole("request", "The request of the POST form as JSON, percent-encoded; a link holds up to"
+                    + " about 15000 characters of it.", "{\"water\":{\"hardness\":{\"value\":22,\"unit\":\"gpg\"}},\"household\":"
+                    + "{\"people\":5},\"softener\":{\"resinVolume\":{\"value\":1.5,\"unit\":\"ft3\"},\"saltDose\":{\"value\":15,"
+                    + "\"unit\":\"lb/ft3\"},\"control\":{\"kind\":\"clock\",\"everyDays\":3}}}")),
+            List.of("well-family", "apartment", "holiday-cabin"))
+            .answeringIn(List.of(
+                    new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page that holds its own style and"
+                            + " asks nobody for anything.", "html", "apartment", Sheet.POLICY,
+                            (request, language) -> sheet(request, language).getBytes(StandardCharsets.UTF_8)),
+                    new AnswerForm<>(AssessmentSheet.PDF, AssessmentSheet.DESCRIPTION + " The same as a tagged document with its"
+                            + " font embedded.", "pdf", "apartment", null,
+                            (request, language) -> Typesetter.pdf(sheet(request, language)))));
+
+    private Assess() {
+    }
+
+    private static AssessmentAnswer answer(AssessmentRequest request) {
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
+        Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
+        SoftenerCase given = SoftenerCase.of(request, explanation);
+        Duty duty = given.duty();
+        LocalPrices priced = LocalPrices.of(request.prices(), request.household());
+        SiteRequest site = SiteRequest.orUnseen(request.site());
+        Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
+                site.ownSewage(duty.water().supply()), explanation);
+        Found found = request.softener().found(given, explanation);
+        SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
+        Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
+        Assessment assessment = Assessment.of(found, duty, terms);
+        warn(assessment, site, units, explanation);
+        VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict",
+                explanation);
+        return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, readiness, units, explanation)
+                : softened(request, assessment, terms, prices, priced, verdict, readiness, units, explanation);
+    }
+
+    /** Without settings: none is right before the water is treated. */
+    private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units,
+            Explanation explanation) {
+        return of(assessment, explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(), verdict.action()))), verdict,
+                List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null, null, null, null, units, explanation);
+    }
+
+    private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,
+            LocalPrices priced, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
+        Duty duty = assessment.duty();
+        SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
+        Softener softener = assessment.found().setup().softener();
+        Salt salt = softener.salt();
+        DoseChoice.Option set = toSet(assessment);
+        Cycle cycle = set.dosed().cycle();
+        explain(assessment, salt, units, explanation);
+        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(),
+                readiness.cost(), prices, priced.currency(), units, explanation) : null;
+        RecommendedSettings settings = RecommendedSettings.of(set, assessment.choice(), duty, units, explanation);
+        return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
+                assessment.findings().stream().map(finding -> SettingFinding.of(finding, softener, duty, units)).toList(),
+                assessment.questions().stream().map(question -> SettingQuestion.of(question, softener, duty, units)).toList(), settings,
+                DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff", explanation),
+                CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
+                        duty.water().temperatureCelsius(), units), readiness, steps(units),
+                YearComparison.of(assessment, store, units, explanation), worth,
+                AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
+                        terms, prices, priced.currency(), units, explanation),
+                request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
+                        ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
+    }
+
+    /** The meter's settings: of another bed or a second one, where that is the verdict. */
+    private static DoseChoice.Option toSet(Assessment assessment) {
+        Step step = assessment.ladder().verdict().step();
+        return step.compareTo(Step.IMPROVE) < 0 ? assessment.recommended() : assessment.ladder().rung(step).option()
+                .flatMap(Rung.Option::metered).orElse(assessment.recommended());
+    }
+
+    private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
+            List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
+            SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion,
+            AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units,
+            Explanation explanation) {
+        Duty duty = assessment.duty();
+        return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
+                duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),
+                FitAnswer.of(assessment.fit(), units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
+                readiness.checks(), commissioning, year, conversion, testUncertainty,
+                useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation),
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static String sheet(AssessmentRequest request, Wording language) {
+        return AssessmentSheet.xhtml(answer(request),
+                HomeCountry.units(request.units(), request.household().country()), language);
+    }
+
+    private static void warn(Assessment assessment, SiteRequest site, AnswerUnits units, Explanation explanation) {
+        explanation.because("/readiness", Message.of("what was seen on site; the drain against the backwash flow, the bore"
+                + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
+                ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
+                : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
+        SiteReadiness.explain("/readiness", explanation);
+        explanation.cautions(assessment.softened().cautions());
+        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS);
+        explanation.cautions(Caution.OF_INSTALLATION);
+        if (assessment.fit().largerThanNeeded()) {
+            explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
+        }
+        explanation.cautions(site.wasteWaterCautions(assessment.duty().water().supply()));
+        double most = assessment.duty().standard().hardDaysPerYear();
+        if (assessment.years().asFound().totals().hardDays() > most
+                || assessment.years().converted().totals().hardDays() > most) {
+            explanation.caution(Caution.RUNS_HARD);
+        }
+    }
+
+    private static void explain(Assessment assessment, Salt salt, AnswerUnits units, Explanation explanation) {
+        SettingFinding.explain(assessment.findings(), units, "/findings", explanation);
+        SettingQuestion.explain(assessment.questions(), "/questions", explanation);
+        CycleTable.explain("/cycle", explanation);
+        RefillSetting.explain("/refill", salt, explanation);
+        explanation.because("/commissioning", Message.of("practice of putting a controller into service"), "CP-INSTALLATION");
+    }
+
+    private static List<Message> steps(AnswerUnits units) {
+        return Arrays.stream(CommissioningStep.values()).map(units::saying).toList();
+    }
+
+    private static Message summary(Assessment assessment, RecommendedSettings settings, VerdictAnswer verdict,
+            AnswerUnits units) {
+        List<Message> sentences = new ArrayList<>();
+        sentences.add(verdict.sentence());
+        assessment.findings().stream().map(Finding::code).filter(code -> code.severity() == Severity.STOP).distinct()
+                .forEach(code -> sentences.add(units.saying(code)));
+        boolean otherDose = verdict.step() == Step.SET_RIGHT || verdict.step() == Step.CONVERT;
+        List<Fit.Shortcoming> ofTheSoftener = assessment.fit().shortcomings().stream().filter(one -> one != Fit.Shortcoming.RUNS_HARD
+                && one != Fit.Shortcoming.WATER_UNTREATED
+                && !(otherDose && one == Fit.Shortcoming.SERVICE_STANDARD_NOT_MET)).toList();
+        if (!ofTheSoftener.isEmpty()) {
+            sentences.add(Message.of("The softener does not fit: {0}.", Message.joined("; ",
+                    ofTheSoftener.stream().map(units::saying).toList())));
+        }
+        boolean metered = verdict.step() == Step.CONVERT
+                || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();
+        DoseChoice.Option option = assessment.recommended();
+        ControllerQuantities set = new ControllerQuantities(assessment.duty(), units);
+        double meter = option.settings().meterLitres();
+        sentences.add(metered ? set(settings, set.saltInWords(option.dosed().saltDoseGramsPerLitre(), option.dosed().softener()),
+                set.reserveInWords(Math.min(meter, option.settings().reserveLitres()), meter)) : verdict.action());
+        return Message.joined(" ", sentences);
+    }
+
+    private static Message set(RecommendedSettings settings, Message dose, Message reserve) {
+        Message hardness = ControllerQuantities.inWords(settings.hardness());
+        Message capacity = ControllerQuantities.inWords(settings.capacity());
+        return settings.reserve().equals(settings.meterVolume())
+                ? Message.of("Set {0}, {1} and {2} with a reserve of {3}, all that the meter counts: it regenerates every"
+                        + " night.", hardness, capacity, dose, reserve)
+                : Message.of("Set {0}, {1} and {2} with a reserve of {3}.", hardness, capacity, dose, reserve);
+    }
+}

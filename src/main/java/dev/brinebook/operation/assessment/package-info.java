@@ -1,0 +1,2 @@
+/** The operation that assesses a whole job, and the sheet to print of it. */
+package dev.brinebook.operation.assessment;

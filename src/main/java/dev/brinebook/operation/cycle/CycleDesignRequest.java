@@ -1,0 +1,36 @@
+package dev.brinebook.operation.cycle;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.api.quantity.TemperatureQuantity;
+import dev.brinebook.household.Country;
+import dev.brinebook.regeneration.Brine;
+import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.SoftenerRequest;
+import dev.brinebook.water.WaterAnalysis;
+import java.math.BigDecimal;
+
+@About("A softener whose regeneration is to be worked out step by step.")
+public record CycleDesignRequest(
+        @Property(value = "The softener: its resin, tank, salt, dose and the flows of its valve. Its control, its minutes"
+                + " and its stock of salt are not needed here.", required = true) SoftenerRequest softener,
+        @Property(value = "The coldest the water gets in use.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
+                max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", fallback = "12 C")
+        TemperatureQuantity waterTemperature,
+        @Property(value = "Temperature in the brine tank, which decides how much salt the refill dissolves.",
+                min = Brine.MIN_TEMPERATURE_CELSIUS, max = Brine.MAX_TEMPERATURE_CELSIUS, unit = "C",
+                fallback = "that of the water") TemperatureQuantity brineTankTemperature,
+        @Property(value = "Whether a second backwash follows the brine.", fallback = "false", example = "false")
+        Boolean secondBackwash,
+        @Property(value = "Regenerations in a year, to add up their salt and water.", min = 0,
+                max = CycleDesignRequest.MAX_REGENERATIONS_PER_YEAR, example = "80", fallback = "none: no year is added up")
+        BigDecimal regenerationsPerYear,
+        @Property("Preferences, of which the capacities to count with are used.") PreferencesRequest preferences,
+        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
+
+    /** More than five a day is no softener that works. */
+    static final double MAX_REGENERATIONS_PER_YEAR = 2000;
+}

@@ -1,0 +1,37 @@
+package dev.brinebook.operation.household;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.household.MeterHistory;
+import dev.brinebook.household.RowNote;
+import dev.brinebook.household.RowNote.Action;
+import java.util.List;
+
+@About("How much of the time the readings tell of, and what was done to them.")
+public record MeterCoverage(
+        @Property(value = "Readings that came.", min = 1, example = "366") Integer readings,
+        @Property(value = "Rows skipped.", min = 0, example = "2") Integer rowsSkipped,
+        @Property(value = "Repairs of rows.", min = 0, example = "1") Integer rowsRepaired,
+        @Property(value = "Rows before which the use is lost.", min = 0, example = "0") Integer rowsUseLost,
+        @Property(value = "Days from the first whole one to the last.", min = 1, unit = "days", example = "365") Integer days,
+        @Property(value = "Days of them that are missing.", min = 0, unit = "days", example = "5") Integer missingDays,
+        @Property("The missing days, run by run.") List<MeterGapAnswer> gaps,
+        @Property("Every row that could not be taken as it was, by place, 200 at most.") List<MeterRow> rows,
+        @Property(value = "How many more such rows there were.", optional = "when all are listed", min = 1, example = "3")
+        Integer rowsOmitted) {
+
+    static final int MAX_ROWS = 200;
+
+    static MeterCoverage of(int readings, List<RowNote> notes, MeterHistory history, AnswerUnits units) {
+        int omitted = notes.size() - MAX_ROWS;
+        return new MeterCoverage(readings, count(notes, Action.SKIPPED), count(notes, Action.REPAIRED),
+                count(notes, Action.USE_LOST), (int) history.spanDays(), history.days().orElseThrow().missing().size(),
+                history.gaps().stream().map(gap -> MeterGapAnswer.of(gap, units)).toList(),
+                notes.stream().limit(MAX_ROWS).map(note -> MeterRow.of(note, units)).toList(), omitted > 0 ? omitted : null);
+    }
+
+    private static int count(List<RowNote> notes, Action action) {
+        return (int) notes.stream().filter(note -> note.code().action() == action).count();
+    }
+}

@@ -1,0 +1,191 @@
+package dev.brinebook.operation.household;
+
+import dev.brinebook.answer.household.HighDayAnswer;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.BodyForm;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.household.Country;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.Demand;
+import dev.brinebook.household.HighDay;
+import dev.brinebook.household.HighDays;
+import dev.brinebook.household.HouseholdFit;
+import dev.brinebook.household.Meter;
+import dev.brinebook.household.Meter.Kind;
+import dev.brinebook.household.MeterHistory;
+import dev.brinebook.household.MeteredDays;
+import dev.brinebook.household.RowNote;
+import dev.brinebook.household.UseChange;
+import dev.brinebook.household.UseEstimate;
+import dev.brinebook.household.UseModel;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.request.household.HouseholdRequest;
+import dev.brinebook.request.household.OccupancyRequest;
+import dev.brinebook.request.household.SeriesRequest;
+import dev.brinebook.wording.Message;
+import java.time.DayOfWeek;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** What the readings of a water meter say of a household, and what of it to send on. */
+public final class ReadMeter {
+
+    /** Rows that are told beside a refusal of them all. */
+    private static final int ROWS_TOLD = 20;
+
+    private static final BodyForm<MeterFileRequest, MeterReadingsAnswer> CSV = new BodyForm<>("text/csv",
+            "Readings as RFC 4180 has a table, UTF-8 without byte order mark: the header at,reading for a register or"
+                    + " at,volume for volumes, then a row for each. Times as in JSON; a value is digits with a decimal"
+                    + " point. A row that cannot be read is left out and told by its line. 256 KiB hold more than a year"
+                    + " of hours.",
+            "at,reading\r\n2026-01-01T00:00,15230.5\r\n2026-01-02T00:00,15542.0\r\n2026-01-03T00:00,15810.2\r\n",
+            MeterFileRequest.class, List.of(
+            QueryParameter.text("unit", "/meter/unit", "The unit of the readings: one of "
+                    + String.join(", ", WireNames.all(VolumeUnit.class)) + ".", true, "gal"),
+            QueryParameter.text("timeZone", "/meter/timeZone", "Where the meter stands, by its IANA name; UTC by default.",
+                    false, "America/Chicago"),
+            QueryParameter.number("rolloverAt", "/meter/rolloverAt", null, "The value at which a register starts again.",
+                    false, "100000"),
+            QueryParameter.number("intervalMinutes", "/meter/intervalMinutes", null, "How long the interval of a volume is.",
+                    false, "60"),
+            QueryParameter.number("people", "/people", null, "People living there.", false, "4"),
+            QueryParameter.text("country", "/country", "Where they live: one of " + String.join(", ", WireNames.all(Country.class))
+                    + ".", false, "germany"),
+            QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
+            ReadMeter::ofFile);
+
+    public static final Operation<MeterReadingsRequest, MeterReadingsAnswer> OPERATION = new Operation<>("readMeter",
+            "/v1/meter-readings", "Make meter readings into days and a forecast",
+            "Choose this when a household's use was read from a water meter, as a register or as volumes, by the day"
+                    + " or finer: it parts the readings into days across clock changes and rollovers of the register,"
+                    + " lists every row that it mended or left out, counts missing days instead of filling them,"
+                    + " estimates mean, scatter, weekdays and absence, finds a change of level, a drift or a flow"
+                    + " that never stops at night, and gives what to send as household to the other operations. The"
+                    + " readings may come as text/csv too. Where only the people or a mean use are known there is"
+                    + " nothing to read: give them as household to the operation that is wanted, such as sizeSoftener"
+                    + " or assess.",
+            MeterReadingsRequest.class, MeterReadingsAnswer.class,
+            request -> answer(request.rows(), request.kind(), new MeterFileRequest(request.meter(), request.people(),
+                    request.country(), request.units())), List.of(), List.of("well-family", "apartment")).taking(CSV);
+
+    private ReadMeter() {
+    }
+
+    private static MeterReadingsAnswer ofFile(String text, MeterFileRequest settings) {
+        ReadingsFile file = ReadingsFile.read(text);
+        Violations violations = new Violations();
+        settings.meter().check(file.kind(), violations.at("meter"));
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+        return answer(file.rows(), file.kind(), settings);
+    }
+
+    private static MeterReadingsAnswer answer(ReadRows rows, Kind kind, MeterFileRequest asked) {
+        AnswerUnits units = HomeCountry.units(asked.units(), asked.country());
+        Explanation explanation = units.explanation();
+        MeterHistory history = history(rows, asked.meter().toDomain(kind, explanation), explanation);
+        List<RowNote> notes = Stream.concat(rows.unread().stream(), history.notes().stream())
+                .sorted(Comparator.comparingInt(RowNote::row).thenComparing(RowNote::code)).toList();
+        refuseUnlessDays(rows, history, notes, units);
+        MeteredDays days = history.days().orElseThrow();
+        UseEstimate estimate = UseEstimate.of(days);
+        Country country = asked.people() == null ? Country.UNITED_STATES
+                : explanation.orDefault("country", asked.country(), Country.UNITED_STATES);
+        MeterBasis.explain(explanation, kind, asked.people(), country);
+        MeteredDays like = estimate.latest(days);
+        HouseholdFit fit = HouseholdFit.of(like, asked.people() == null ? OptionalDouble.empty()
+                : OptionalDouble.of(asked.people() * country.usePerPersonLitres()));
+        int before = (int) ChronoUnit.DAYS.between(days.firstDate(), like.firstDate());
+        List<HighDay> highDays = Stream.concat(before == 0 ? Stream.of() : HighDays.of(days.until(before)).days().stream(),
+                fit.highDays().stream()).toList();
+        HouseholdRequest forecast = forecast(like, fit, asked.people(), units, explanation);
+        if (history.nightFlow().unceasing().isPresent()) {
+            explanation.caution(Caution.LEAK_SUSPECTED);
+        }
+        List<MeterFinding> findings = MeterFindings.of(history, estimate, highDays, asked.people(), country,
+                units);
+        VolumeUnit unit = units.volume(1).unit();
+        return new MeterReadingsAnswer(summary(days, estimate, fit, findings, units), SeriesRequest.of(days, unit),
+                MeterCoverage.of(rows.count(), notes, history, units), UseEstimates.of(estimate, units),
+                highDays.stream().map(day -> HighDayAnswer.of(day, units)).toList(), asked.people() == null ? null
+                        : UsualUse.of(estimate.occupiedMeanLitres(), asked.people(), country, units), forecast,
+                findings, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    private static MeterHistory history(ReadRows rows, Meter meter, Explanation explanation) {
+        MeterHistory history = MeterHistory.of(rows.readings(), meter);
+        if (meter.kind() == Kind.VOLUME) {
+            explanation.assume("meter.intervalMinutes", Message.counted("{0} minute", "{0} minutes",
+                    history.usualStep().toMinutes()), meter.interval().isPresent() ? Origin.CALLER : Origin.DERIVED);
+        }
+        explanation.assume("coverage.longestBetweenReadings", Message.of("{0} hours: days that a longer time touches are"
+                + " missing", history.longestBetweenReadings().toHours()), Origin.DERIVED);
+        return history;
+    }
+
+    /** Rows that make no day are no answer: says which rows, as far as that helps. */
+    private static void refuseUnlessDays(ReadRows rows, MeterHistory history, List<RowNote> notes, AnswerUnits units) {
+        if (history.days().isPresent()) {
+            return;
+        }
+        Message why = history.spanDays() > Days.MAX_DAYS
+                ? Message.of("the whole days span {0} days, {1} are the most: is a date wrong?", history.spanDays(), Days.MAX_DAYS)
+                : Message.of("no day is whole: readings must fill one from midnight to midnight, no more than 25 hours apart, or"
+                        + " 36 for a meter read once or twice a day; {0} of {1} rows can be read", rows.readings().size(),
+                        rows.count());
+        throw new InvalidRequest(Stream.concat(Stream.of(why), notes.stream().limit(ROWS_TOLD)
+                .map(note -> rows.told(note, units)))
+                .map(message -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE, message)).toList());
+    }
+
+    private static HouseholdRequest forecast(MeteredDays like, HouseholdFit fit, Integer people, AnswerUnits units,
+            Explanation explanation) {
+        explanation.assume("forecast.from", Message.of("the days from {0} on", like.firstDate()), Origin.DERIVED);
+        explanation.assume("forecast.weeklyUse", Message.of("all that the meter saw counts as indoor use"),
+                Origin.DEFAULT);
+        UseModel model = fit.model();
+        if (Arrays.stream(like.known()).mapToDouble(like::litres).max().orElse(0) > Demand.MAX_MEASURED_DAY_LITRES
+                || model.means().busiestLitres() > Demand.MAX_DAILY_USE_LITRES) {
+            return null;
+        }
+        if (fit.cv() > DayVariation.MAX_CV) {
+            explanation.assume("forecast.dayToDayVariation", Message.of("{0}, held to the highest that is taken, {1}",
+                    Text.number(fit.cv()), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
+        }
+        UseChange change = model.change();
+        return new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())
+                .map(day -> units.volume(model.means().litres(day))).toList(), null, Rounding.answer(model.cv()), null, null,
+                OccupancyRequest.of(model.occupancy()), Rounding.answer(change.levelSpread()),
+                Rounding.answer(change.scatterSpread()), Rounding.answer(change.dayCorrelation()),
+                Rounding.answer(HouseholdRequest.uncertaintyShare(change)), null, null, null, null, null, null);
+    }
+
+    private static Message summary(MeteredDays days, UseEstimate estimate, HouseholdFit fit, List<MeterFinding> findings,
+            AnswerUnits units) {
+        Message known = Message.of("{0} of {1} days from {2} are known, with {3} a day on average and a day-to-day variation of"
+                + " {4}, nobody there on {5} % of them.", days.known().length, days.size(), days.firstDate(),
+                Text.of(units.volume(estimate.meanLitres())), Text.number(estimate.occupiedCv()),
+                Text.number(100 * estimate.presence().emptyShare()));
+        Message planned = Message.of("Plan with {0} a day.", Text.of(units.volume(fit.model().meanLitres())));
+        return Message.joined(" ", findings.isEmpty() ? List.of(known, planned)
+                : List.of(known, planned, findings.get(0).message()));
+    }
+}

@@ -1,0 +1,2 @@
+/** The operations that estimate peak flow and read a meter. */
+package dev.brinebook.operation.household;

@@ -1,0 +1,71 @@
+package dev.brinebook.operation.payback;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.SaltDoseQuantity;
+import dev.brinebook.payback.ConvertedYears;
+import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.request.softener.ControlRequest;
+import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.softener.DosedSoftener;
+import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.Setup;
+import dev.brinebook.wording.Message;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** Tries a softener as found and with a metered control in the same household. */
+public final class ControlTrial {
+
+    private ControlTrial() {
+    }
+
+    /**
+     * The years as found and converted, with what was taken for the metered control told to {@code explanation}.
+     *
+     * @param asFound the softener and its settings as found
+     * @param duty the days to try it on
+     * @param metered the new control
+     * @param saltDose the new dose, or null for the dose as found
+     */
+    public static ConvertedYears of(Setup asFound, Duty duty, ControlRequest metered, SaltDoseQuantity saltDose,
+            Explanation explanation) {
+        explanation.assume("meteredSaltDose", saltDose == null ? Message.of("the dose as found") : Text.of(saltDose),
+                saltDose == null ? Origin.DEFAULT : Origin.CALLER);
+        if (saltDose == null) {
+            return ConvertedYears.of(asFound, meter(metered, asFound, duty, explanation), duty);
+        }
+        SoftenerCase.requireCapacity(asFound.softener(), saltDose.inBase(), "/meteredSaltDose");
+        Setup redosed = asFound.withDose(saltDose.inBase(), withoutRefill(asFound.minutes()));
+        Setup converted = redosed.with(meter(metered, redosed, duty, explanation));
+        Policy atOldDose = meter(withoutCapacity(metered), asFound, duty, new Explanation());
+        return ConvertedYears.of(asFound, atOldDose, converted, duty);
+    }
+
+    /** The control in the domain; what it takes is told under the name that the request gives it. */
+    private static Policy meter(ControlRequest control, Setup setup, Duty duty, Explanation explanation) {
+        Explanation own = explanation.another();
+        DosedSoftener dosed = DosedSoftener.designed(setup.softener(), setup.countedDoseGramsPerLitre(),
+                duty.water().temperatureCelsius());
+        Policy policy = control.toPolicy(dosed, duty, own);
+        own.assumptions().forEach(taken -> explanation.assume(taken.name().replaceFirst("^control\\.", "metered."),
+                taken.value(), taken.origin()));
+        return policy;
+    }
+
+    /** The minutes of the old refill would dissolve the old dose, so the refill follows from the new one. */
+    private static Map<CycleStep.Kind, Double> withoutRefill(Map<CycleStep.Kind, Double> minutes) {
+        Map<CycleStep.Kind, Double> kept = new EnumMap<>(CycleStep.Kind.class);
+        kept.putAll(minutes);
+        kept.remove(CycleStep.Kind.REFILL);
+        return kept;
+    }
+
+    /** A capacity set for the new dose says nothing of the old one: there the meter is set to what the old dose restores. */
+    private static ControlRequest withoutCapacity(ControlRequest c) {
+        return new ControlRequest(c.kind(), c.everyDays(), c.weekdays(), c.hardnessSetting(), null, c.reserve(),
+                c.dayOverride(), c.regenerationHour());
+    }
+}

@@ -1,0 +1,27 @@
+package dev.brinebook.operation.regeneration;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.MassQuantity;
+import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+
+@About("A policy less the first one, as is to be expected of a year; negative where it takes less.")
+public record PolicyComparison(
+        @Property(value = "The policy.", example = "\"metered\"") Message name,
+        @Property(value = "The first policy, that it is compared with.", example = "\"as found\"") Message against,
+        @Property(value = "Regenerations.", unit = "regenerations a year", example = "-30") BigDecimal regenerations,
+        @Property("Salt.") MassQuantity salt,
+        @Property("Regeneration water.") VolumeQuantity water,
+        @Property(value = "Days on which hard water passes.", unit = "days a year", example = "1") BigDecimal hardDays) {
+
+    static PolicyComparison of(Message name, YearlyTotals mine, Message against, YearlyTotals base, AnswerUnits units) {
+        return new PolicyComparison(name, against, Rounding.answer(mine.regenerations() - base.regenerations()),
+                units.mass((mine.saltGrams() - base.saltGrams()) / 1000), units.volume(mine.waterLitres() - base.waterLitres()),
+                Rounding.toThousandth(mine.hardDays() - base.hardDays()));
+    }
+}

@@ -1,0 +1,43 @@
+package dev.brinebook.operation.regeneration;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.request.household.HouseholdRequest;
+import dev.brinebook.request.softener.CaseRequest;
+import dev.brinebook.request.softener.ControlRequest;
+import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.ReserveRequest;
+import dev.brinebook.request.softener.SoftenerRequest;
+import dev.brinebook.request.water.WaterRequest;
+import dev.brinebook.wording.Message;
+import java.util.List;
+
+@About("A softener with a delayed meter whose reserve is to be chosen.")
+public record ReserveChoiceRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property(value = "The softener. Of its control, where it is a delayed meter, the hardness, the capacity and the day"
+                + " override are used.", required = true) SoftenerRequest softener,
+        @Property(value = "Rules to try.", minItems = 1, maxItems = 12, fallback = "a share of 20 % of the meter volume, a mean"
+                + " day, the rule of thumb, what a day stays below with probability 0.90 and 0.99, and the largest and the mean of the"
+                + " same weekday in the last four weeks") List<ReserveRequest> rules,
+        @Property("Preferences: the service standard, the step of a reserve, the capacities to count with.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
+        @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
+                min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+
+    @Override
+    public void check(Violations at) {
+        ControlRequest control = softener == null ? null : softener.control();
+        if (control != null && control.kind() != null && control.kind() != ControlRequest.Kind.METERED_DELAYED) {
+            at.at("softener").at("control").add("kind", Code.INCONSISTENT,
+                    Message.of("must be meteredDelayed here: no other control keeps a reserve; leave control out to ask for"
+                            + " one"));
+        }
+    }
+}

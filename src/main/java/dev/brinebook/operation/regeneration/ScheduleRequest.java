@@ -1,0 +1,78 @@
+package dev.brinebook.operation.regeneration;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.DrawnYears;
+import dev.brinebook.regeneration.SimulatedYears;
+import dev.brinebook.request.household.HouseholdRequest;
+import dev.brinebook.request.prices.LocalPrices;
+import dev.brinebook.request.prices.PricesRequest;
+import dev.brinebook.request.softener.CaseRequest;
+import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.SoftenerRequest;
+import dev.brinebook.request.water.WaterRequest;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+@About("A softener whose regenerations are to be foreseen, under its own control or under several.")
+public record ScheduleRequest(
+        @Property(value = "The water test.", required = true) WaterRequest water,
+        @Property(value = "The household.", required = true) HouseholdRequest household,
+        @Property(value = "The softener.", required = true) SoftenerRequest softener,
+        @Property(value = "Ways of starting regenerations, tried on the same days; the others are compared with the first.",
+                minItems = 1, maxItems = 8, fallback = "the softener's own control") List<PolicyRequest> policies,
+        @Property(value = "How many days to look at, from preferences.startDate on. Must be left out with a dailySeries,"
+                + " which has its own.", min = 1, max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
+        Integer days,
+        @Property(value = "Years to simulate beside the days looked at, drawn from the same household, to tell how each policy"
+                + " does in good and bad years. Of many policies, or such as regenerate all day long, fewer may be asked for.",
+                min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
+        @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
+                example = "1") BigDecimal chargeLeftShare,
+        @Property("Prices of salt and water, and the size of a bag of salt.") PricesRequest prices,
+        @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
+        @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
+        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
+                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+
+    @Override
+    public void check(Violations at) {
+        LocalPrices.check(prices, household, at);
+        boolean measured = household != null && household.dailySeries() != null;
+        if (measured && days != null) {
+            at.add("days", Code.INCONSISTENT, hasOwnDays());
+        }
+        if (measured && preferences != null && preferences.startDate() != null) {
+            at.at("preferences").add("startDate", Code.INCONSISTENT, hasOwnDays());
+        }
+        Set<String> names = new HashSet<>();
+        for (int i = 0; policies != null && i < policies.size(); i++) {
+            PolicyRequest one = policies.get(i);
+            if (one != null && one.name() != null && !names.add(one.name())) {
+                at.at("policies").at(i).add("name", Code.INCONSISTENT, Message.of("must differ from the names before it"));
+            }
+        }
+        boolean control = softener != null && softener.control() != null;
+        if (policies == null && softener != null && !control && !at.here()) {
+            at.add("policies", Code.MISSING, Message.of("policies is missing: give it, or softener.control"));
+        }
+    }
+
+    private static Message hasOwnDays() {
+        return Message.of("must be left out with a dailySeries, which has its own days");
+    }
+
+    /** The policies asked for. */
+    List<PolicyRequest> policiesOrOwn() {
+        return policies != null ? policies : List.of(PolicyRequest.asFound(softener.control()));
+    }
+}

@@ -1,0 +1,120 @@
+package dev.brinebook.operation.resin;
+
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.caution.Caution;
+import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.ResinState;
+import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.resin.Resin;
+import dev.brinebook.resin.Salt;
+import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.water.CompensationFactors;
+import dev.brinebook.water.SoftenedWater;
+import dev.brinebook.water.WaterAnalysis;
+import dev.brinebook.water.WaterCautions;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** What resin takes up for each salt dose: by the tables, and by the column in the water at hand. */
+public final class ChartResinCapacity {
+
+    public static final Operation<ResinCapacityRequest, ResinCapacityAnswer> OPERATION = new Operation<>(
+            "chartResinCapacity", "/v1/resin-capacity", "Tell the capacity for each salt dose",
+            "Choose this to see what a salt dose gives in this water: capacity, hardness that leaks through, and"
+                    + " hardness removed per salt used, by the tables of the trade and by the column, which knows the"
+                    + " water; which doses the water makes useless, and up to which dose the published efficiency"
+                    + " lines are reached. The dose that is cheapest for a household is found by sizeSoftener, or by"
+                    + " assess where the softener stands there.",
+            ResinCapacityRequest.class, ResinCapacityAnswer.class, ChartResinCapacity::answer, List.of(),
+            List.of("well-family", "apartment", "brackish"));
+
+    private ChartResinCapacity() {
+    }
+
+    private static ResinCapacityAnswer answer(ResinCapacityRequest request) {
+        AnswerUnits units = HomeCountry.units(request.units(), request.country());
+        Explanation explanation = units.explanation();
+        HomeCountry.of(request.country(), explanation);
+        WaterAnalysis water = request.water().toDomain(explanation);
+        Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
+        List<Double> doses = request.dosesGramsPerLitre(explanation);
+        ColumnResinRequest resin = ColumnResinRequest.orNew(request.resin());
+        Resin fresh = resin.whenNew(explanation);
+        double sitesLeft = resin.sitesLeft(water, explanation);
+        ResinState state = new ResinState(fresh.withSitesLeft(sitesLeft),
+                explanation.orDefault("brineDirection", request.brineDirection(), Brining.Direction.CO_CURRENT));
+        PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
+        Optional<ColumnCapacity> column = column(request, preferences, water, state, explanation);
+        explain(water, salt, state.resin(), units, explanation);
+        TableAtDose.explain(sitesLeft, units, explanation);
+        ChartedColumn.explain(column, units, explanation);
+        ColumnAtDose.explain(column, salt, explanation);
+        EfficiencyLineReach.explain(explanation);
+        ChartedColumn charted = ChartedColumn.of(column, preferences.endPointMgPerL(explanation), salt, units);
+        List<CapacityPoint> points = doses.stream().map(dose -> point(dose, salt, state.resin(), sitesLeft, column, units))
+                .toList();
+        List<EfficiencyLineReach> lines = EfficiencyLineReach.all(salt, sitesLeft, column, units);
+        return new ResinCapacityAnswer(explanation.behindStops(CapacitySentences.of(points, charted, lines)),
+                ChartedWater.of(PreferencesRequest.feed(request.water(), water), units, explanation),
+                units.bedCapacity(TotalCapacity.gramsPerLitre(state.resin().totalEquivalentsPerLitre())), charted, points,
+                lines, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    /** The column of this water, unless the water is too soft for its end point. */
+    private static Optional<ColumnCapacity> column(ResinCapacityRequest request, PreferencesRequest preferences,
+            WaterAnalysis water, ResinState state, Explanation explanation) {
+        double end = preferences.endPointMgPerL(explanation);
+        return ColumnCapacity.isFor(PreferencesRequest.feed(request.water(), water), end)
+                ? Optional.of(preferences.column(request.water(), water, state, explanation)) : Optional.empty();
+    }
+
+    private static CapacityPoint point(double dose, Salt salt, Resin resin, double sitesLeft,
+            Optional<ColumnCapacity> column, AnswerUnits units) {
+        return new CapacityPoint(units.saltDose(dose), TableAtDose.of(CapacityTable.WORKING, sitesLeft, salt, dose, units),
+                TableAtDose.of(CapacityTable.NEW_RESIN, sitesLeft, salt, dose, units),
+                column.map(model -> ColumnAtDose.of(model, salt, dose, units)).orElse(null),
+                units.bedCapacity(TotalCapacity.ceilingGramsPerLitre(salt, dose, resin.totalEquivalentsPerLitre())));
+    }
+
+    private static void explain(WaterAnalysis water, Salt salt, Resin resin, AnswerUnits units, Explanation explanation) {
+        explanation.cautions(WaterCautions.of(water));
+        explanation.cautions(SoftenedWater.of(water.compensated(CompensationFactors.STOICHIOMETRIC),
+                water.sodiumMgPerL(), salt == Salt.POTASSIUM_CHLORIDE).cautions());
+        explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
+        explanation.cautions(WaterCautions.ofDischarge(water.supply()));
+        assumeReach(salt, explanation);
+        explanation.because("/totalCapacity", Message.of("{0} eq/L of exchange sites, of {1} g of CaCO3 each",
+                Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");
+        explanation.given("/points/*/saltDose");
+        explanation.because("/points/*/stoichiometricCapacity", Message.of("one equivalent of hardness for one of salt, {0} of"
+                + " sodium chloride or {1} of potassium chloride, and no more than the total capacity",
+                Text.of(units.saltEfficiency(Salt.SODIUM_CHLORIDE.ceilingGramsPerGram())),
+                Text.of(units.saltEfficiency(Salt.POTASSIUM_CHLORIDE.ceilingGramsPerGram()))), "WT-2014");
+    }
+
+    /** What the tables and the column leave aside. */
+    private static void assumeReach(Salt salt, Explanation explanation) {
+        explanation.assume("preferences.capacityMethod", Message.of("not used: table and column stand side by side"),
+                Origin.DERIVED);
+        explanation.assume("tables", Message.of("gel resin of 1.9 to 2.0 eq/L when it was new and co-current brine,"
+                + " whatever resin.totalCapacity and brineDirection say"), Origin.DEFAULT);
+        explanation.assume("ironAndManganese", Message.of("not counted, whatever water.compensation says: they take capacity"
+                + " too, and foul the resin"), Origin.DEFAULT);
+        if (salt == Salt.POTASSIUM_CHLORIDE) {
+            explanation.assume("potassiumChloride", Message.of("the tables count it as the sodium chloride with as many"
+                    + " equivalents; the column, with brine of 10 % by weight of either, gives 2 to 12 % more than for those,"
+                    + " and needs a somewhat higher dose to hold the end point. Efficiency is per mass of potassium chloride"),
+                    Origin.DEFAULT);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The operations that chart the capacity of a resin and compute the hydraulics of a bed. */
+package dev.brinebook.operation.resin;

@@ -1,0 +1,2 @@
+/** The operations that convert hardness and compensate it for other ions. */
+package dev.brinebook.operation.water;

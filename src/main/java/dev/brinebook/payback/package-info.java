@@ -1,0 +1,2 @@
+/** Cash flows, prices, conversions, alternatives, and how certain their worth is. */
+package dev.brinebook.payback;

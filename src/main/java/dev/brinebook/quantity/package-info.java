@@ -1,0 +1,2 @@
+/** Units that own their exact factors, and rounding. */
+package dev.brinebook.quantity;

@@ -1,0 +1,2 @@
+/** Cycle steps, brine, policies, reserve, example days and expected years, salt purchases. */
+package dev.brinebook.regeneration;

@@ -1,0 +1,2 @@
+/** Parts of requests: people, days, seasons, fixtures, and the use of water that follows from them. */
+package dev.brinebook.request.household;

@@ -1,0 +1,161 @@
+package dev.brinebook.request.softener;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.quantity.Money;
+import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Outlay;
+import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.YearlyUse;
+import dev.brinebook.request.household.HouseholdRequest;
+import dev.brinebook.request.prices.LocalPrices;
+import dev.brinebook.request.prices.PricesRequest;
+import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.Sizing;
+import dev.brinebook.verdict.Improvement;
+import dev.brinebook.verdict.Step;
+import dev.brinebook.verdict.Terms;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+@About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
+public record ConversionRequest(
+        @Property(value = "Cost of the change, parts and work.", required = true) Money cost,
+        @Property(value = "Rebate on the cost, at most the cost.", fallback = "none") Money rebate,
+        @Property(value = "Years of savings that count.", min = Conversion.MIN_HORIZON_YEARS,
+                max = Conversion.MAX_HORIZON_YEARS, unit = "years", fallback = "10", example = "10")
+        Integer horizonYears,
+        @Property(value = "What else could be done, with its cost. What is not named is worked out without a cost, and never advised"
+                + " where the softener can serve without it.", maxItems = ConversionRequest.MAX_UPGRADES, fallback = "none")
+        List<UpgradeRequest> upgrades) implements Checked {
+
+    static final int MAX_UPGRADES = 8;
+
+    /** ISO 4217 has no currency with a smaller unit; it also keeps ratios to the investment finite. */
+    private static final int MOST_DECIMALS = 4;
+
+    @Override
+    public void check(Violations at) {
+        checkAmount(cost, "cost", at);
+        checkAmount(rebate, "rebate", at);
+        checkUpgrades(at);
+        if (!complete(cost) || !complete(rebate) || at.at("cost").here() || at.at("rebate").here()) {
+            return;
+        }
+        if (!rebate.unit().equals(cost.unit())) {
+            at.add("rebate", Code.INCONSISTENT, Message.of("must be in {0} like the cost", cost.unit()));
+        } else if (rebate.value().compareTo(cost.value()) > 0) {
+            at.add("rebate", Code.INCONSISTENT, Message.of("must not be more than the cost"));
+        }
+    }
+
+    private void checkUpgrades(Violations at) {
+        Set<Object> seen = new HashSet<>();
+        for (int i = 0; upgrades != null && i < upgrades.size(); i++) {
+            UpgradeRequest upgrade = upgrades.get(i);
+            Object what = upgrade == null ? null : upgrade.kind() != UpgradeRequest.Kind.REPLACEMENT ? upgrade.kind()
+                    : upgrade.softener() == null ? null : upgrade.softener().sku();
+            if (what != null && !seen.add(what)) {
+                at.at("upgrades").at(i).add("kind", Code.INCONSISTENT, Message.of("must differ from the upgrades before it"));
+            }
+        }
+    }
+
+    /** Reports a cost that the prices cannot be set against. {@code at} is the request that holds both parts. */
+    public static void checkCurrency(ConversionRequest conversion, PricesRequest prices, HouseholdRequest household, Violations at) {
+        LocalPrices.check(prices, household, at);
+        if (conversion == null || !complete(conversion.cost) || at.at("conversion").here() || at.at("prices").here()) {
+            return;
+        }
+        String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
+        if (!conversion.cost.unit().equals(currency)) {
+            at.at("conversion").add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
+                    + " where prices are left out they are in the money of the country", currency));
+        }
+        for (int i = 0; conversion.upgrades != null && i < conversion.upgrades.size(); i++) {
+            UpgradeRequest upgrade = conversion.upgrades.get(i);
+            Violations there = at.at("conversion").at("upgrades").at(i);
+            if (upgrade != null && complete(upgrade.cost()) && !there.at("cost").here() && !upgrade.cost().unit().equals(currency)) {
+                there.add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
+                        + " where prices are left out they are in the money of the country", currency));
+            }
+        }
+    }
+
+    /** The conversion in the domain, with what its conditions cost and every default reported to {@code explanation}. */
+    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Readiness.Cost unmet, Explanation explanation) {
+        explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Message.of("{0} {1}", amount, cost.unit()));
+        double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0,
+                amount -> Message.of("{0} {1}", amount, cost.unit()));
+        int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
+                count -> Message.of("{0} years", count));
+        return new Conversion(asFound, converted, cost.value().doubleValue() + unmet.priced(), rebated, years);
+    }
+
+    /**
+     * Prices, horizon and costs for a verdict.
+     *
+     * @param conversion what is known of costs, or null
+     * @param unmet what conditions that are not met cost, whatever is done beyond the settings
+     * @param request the case
+     * @param given the same, worked out
+     */
+    public static Terms terms(ConversionRequest conversion, Readiness.Cost unmet, Prices prices, CaseRequest request,
+            SoftenerCase given) {
+        if (conversion == null) {
+            return new Terms(prices, Conversion.ASSUMED_HORIZON_YEARS, Map.of(), Map.of(), List.of(), unmet.unpriced());
+        }
+        int years = conversion.yearsOrAssumed();
+        Map<Improvement, Outlay> improvements = new EnumMap<>(Improvement.class);
+        List<Sizing.Candidate> goods = new ArrayList<>();
+        for (UpgradeRequest upgrade : conversion.upgrades == null ? List.<UpgradeRequest>of() : conversion.upgrades) {
+            double upgradeCost = upgrade.cost().value().doubleValue() + unmet.priced();
+            if (upgrade.kind() == UpgradeRequest.Kind.REPLACEMENT) {
+                goods.add(upgrade.softener().asGoods(upgradeCost, request, given));
+            } else {
+                improvements.putIfAbsent(upgrade.kind().improvement(), Terms.paidOnce(upgradeCost, 0, years));
+            }
+        }
+        return new Terms(prices, years, Map.of(Step.CONVERT, Terms.paidOnce(conversion.netCost(unmet), 0, years)), improvements, goods,
+                unmet.unpriced());
+    }
+
+    /** Over how many years it is looked at. */
+    public int yearsOrAssumed() {
+        return horizonYears == null ? Conversion.ASSUMED_HORIZON_YEARS : horizonYears;
+    }
+
+    /** Cost and what its conditions cost, less rebate. */
+    public double netCost(Readiness.Cost unmet) {
+        return cost.value().doubleValue() + unmet.priced() - (rebate == null ? 0 : rebate.value().doubleValue());
+    }
+
+    /** Reports an amount that no price can be. {@code at} is what holds it. */
+    public static void checkAmount(Money amount, String name, Violations at) {
+        if (amount == null || amount.value() == null || at.at(name).here()) {
+            return;
+        }
+        BigDecimal value = amount.value();
+        if (!(value.signum() >= 0 && value.doubleValue() <= Conversion.MAX_COST)) {
+            at.add(name, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(Conversion.MAX_COST)));
+        } else if (value.stripTrailingZeros().scale() > MOST_DECIMALS) {
+            at.add(name, Code.OUT_OF_RANGE, Message.of("must have at most {0} decimals", MOST_DECIMALS));
+        }
+    }
+
+    /** Whether an amount has both its parts; one that lacks a part is reported elsewhere. */
+    public static boolean complete(Money amount) {
+        return amount != null && amount.value() != null && amount.unit() != null;
+    }
+}

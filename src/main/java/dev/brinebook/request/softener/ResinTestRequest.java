@@ -1,0 +1,52 @@
+package dev.brinebook.request.softener;
+
+import dev.brinebook.api.About;
+import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Checked;
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.quantity.BedCapacityQuantity;
+import dev.brinebook.quantity.BedCapacityUnit;
+import dev.brinebook.resin.Resin;
+import dev.brinebook.wording.Message;
+import java.math.BigDecimal;
+
+@About("What a laboratory measured of the resin: give its total capacity, or the percentage of new resin.")
+public record ResinTestRequest(
+        @Property(value = "Total capacity that is left. Give this, or percentOfNew.", min = Resin.MIN_TOTAL_EQUIVALENTS_PER_LITRE,
+                max = Resin.MAX_TOTAL_EQUIVALENTS_PER_LITRE, unit = "eq/L") BedCapacityQuantity totalCapacity,
+        @Property(value = "Total capacity that is left, as a percentage of new resin; above 100 it counts as new.",
+                min = ResinTestRequest.MIN_PERCENT, max = ResinTestRequest.MAX_PERCENT, unit = "%", example = "72")
+        BigDecimal percentOfNew) implements Checked {
+
+    static final double MIN_PERCENT = 10;
+    /** New resin varies, and so do tests. */
+    static final double MAX_PERCENT = 120;
+
+    @Override
+    public void check(Violations at) {
+        if (totalCapacity != null && percentOfNew != null) {
+            at.add("percentOfNew", Code.INCONSISTENT, Message.of("must be left out when totalCapacity is given"));
+        } else if (totalCapacity == null && percentOfNew == null && !at.here()) {
+            at.add("totalCapacity", Code.MISSING, Message.of("totalCapacity is missing: give it, or percentOfNew"));
+        }
+    }
+
+    /** Share of the sites of new resin that the test found, 1 at most. */
+    public double sitesLeft(double newEquivalentsPerLitre) {
+        return Math.min(1, totalCapacity == null ? percentOfNew.doubleValue() / 100
+                : BedCapacityUnit.EQUIVALENT_PER_LITRE.fromBase(totalCapacity.inBase()) / newEquivalentsPerLitre);
+    }
+
+    /** The same, told to {@code explanation} under {@code name}. */
+    public double sitesLeft(String name, double newEquivalentsPerLitre, Explanation explanation) {
+        double left = sitesLeft(newEquivalentsPerLitre);
+        explanation.assume(name, Message.of("{0} as tested, which leaves {1} % of the exchange sites of new resin, {2} eq/L; age and"
+                + " chlorine are not used", totalCapacity == null ? Message.of("{0} %", Text.number(percentOfNew.doubleValue()))
+                        : Text.of(totalCapacity), Text.number(100 * left), Text.number(newEquivalentsPerLitre)), Origin.CALLER);
+        return left;
+    }
+}

@@ -1,0 +1,2 @@
+/** Parts of requests: the water test, and how hardness is compensated. */
+package dev.brinebook.request.water;

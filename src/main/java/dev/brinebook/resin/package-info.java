@@ -1,0 +1,2 @@
+/** Bed, capacity by table and by equilibrium stages, pressure drop, backwash, service flow. */
+package dev.brinebook.resin;

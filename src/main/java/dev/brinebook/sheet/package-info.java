@@ -1,0 +1,2 @@
+/** Pages to print: XHTML with its own style, and the same typeset as PDF. */
+package dev.brinebook.sheet;

@@ -1,0 +1,2 @@
+/** The register of sources, and the reader of tables. */
+package dev.brinebook.source;

@@ -1,0 +1,2 @@
+/** Programs that are not the service: one share of a bulk job, and the run that a JVM learns to start from. */
+package dev.brinebook.tool;

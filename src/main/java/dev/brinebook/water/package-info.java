@@ -1,0 +1,2 @@
+/** Hardness, compensation, sodium, density and viscosity. */
+package dev.brinebook.water;

@@ -1,0 +1,247 @@
+package dev.brinebook.operation.assessment;
+
+import static dev.brinebook.http.Near.exactly;
+import static dev.brinebook.http.Near.near;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.lessThan;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+
+/** The whole job over HTTP: that every part is there, right where a source says so, and of one piece. */
+class AssessTest {
+
+    private static final String WELL = TestServer.example("assess.well-family");
+
+    private static ValidatableResponse assess(String body) {
+        return TestServer.post("/v1/assessment", body);
+    }
+
+    @Test
+    void answersEveryPartOfTheJob() {
+        assess(WELL).statusCode(200).body("summary", containsString("Set 28 gpg"))
+                .body("hardness.compensated.value", near(22 + 4 * 1.2 + 2 * 0.08, 1e-3, "common practice: 4 gpg for iron, 2"
+                        + " for manganese")).body("hardness.controllerSetting.value", exactly(28))
+                .body("demand.dailyUse.value", near(300, 0.1, "five people at 60 gal: Residential End Uses of Water v2"))
+                .body("fit.efficiencyLines.line", hasItems("californiaClock", "productStandard", "sewerDistrict"))
+                .body("settings.reasons", hasSize(9))
+                .body("settings.dayOverride", exactly(3)).body("settings.regenerationHour", exactly(2))
+                .body("cycle.steps.step", hasItems("backwash", "brineAndSlowRinse", "fastRinse", "refill"))
+                .body("refill.minutes", notNullValue()).body("readiness", hasSize(8))
+                .body("readiness.find { it.condition == 'surgeProtection' }.state", equalTo("notMet"))
+                .body("commissioning.size()", equalTo(12))
+                .body("year.asFound.regenerations", near(365 / 3.0, 0.001, "every third night"))
+                .body("year.saltAsFound.bags", notNullValue())
+                .body("conversion.payback.simplePaybackYears.value", notNullValue())
+                .body("softenedWater.addedSodium.value", near(22.1342 * 7.864, 0.05, "CIAAW 2021: 7.864 mg/L for each gpg"))
+                .body("cautions.code", hasItems("septicSystem", "wellWithoutBacteriaTest", "sodiumRestrictedDiet"))
+                .body("cautions.code", not(hasItem("sewerSaltLimits"))).body("basis.source", everyItem(notNullValue()))
+                .body("modelVersion", notNullValue());
+    }
+
+    @Test
+    void speaksInTheUnitsOfTheAnswer() {
+        TestServer.post("/v1/assessment", TestServer.example("assess.apartment")).statusCode(200)
+                .body("fit.reasons", hasItem("the bed is less than 61 cm deep"))
+                .body("commissioning", hasItem(containsString("below 17 mg/L")))
+                .body("basis.formula", not(hasItem(containsString("gpm")))).body("basis.formula", not(hasItem(containsString("psi"))));
+        assess(WELL).body("commissioning", hasItem(containsString("below 1 gpg")))
+                .body("basis.formula", hasItem(containsString("8 gpm/ft2")));
+    }
+
+    @Test
+    void tellsTheSeedToItsLastDigit() {
+        assess(WELL.replaceFirst("\\{", "{\"seed\": 123456789,")).statusCode(200)
+                .body("assumptions.find { it.name == 'seed' }.value", equalTo("123456789"));
+    }
+
+    @Test
+    void countsCapacityByTheTableOrByTheColumnAsAsked() {
+        String table = WELL.replace("\"resinAgeYears\": 8,", "")
+                .replaceFirst("\\{", "{\"preferences\": {\"capacityMethod\": \"table\"},");
+        assess(table).statusCode(200)
+                .body("fit.capacity.value", near(44_944, 1, "15 minutes at 0.5 gpm are 14.94 lb/ft3; 45,000 gr at 15 lb:"
+                        + " common practice"))
+                .body("fit.saltEfficiency.value", near(2_000, 10, "30,000 gr for 15 lb: common practice"))
+                .body("fit.meanLeakage", nullValue());
+        assess(table.replace("table", "column")).statusCode(200)
+                .body("fit.capacity.value", near(44_944, 0.04 * 44_944, "the same, which the column holds within 4 %"))
+                .body("fit.meanLeakage.value", lessThan(0.1));
+    }
+
+    /** A bed of 3 L for six people lasts no day: the summary must say what the settings come to. */
+    @Test
+    void saysWhenTheSettingsMeanEveryNightAndWhichLimitsNoDoseKeeps() {
+        String tiny = TestServer.example("assess.apartment").replace("\"people\": 2", "\"people\": 6")
+                .replaceFirst("\"value\": 12,(\\s+)\"unit\": \"L\"", "\"value\": 3,$1\"unit\": \"L\"");
+        assess(tiny).statusCode(200).body("summary", containsString("no setting of this softener keeps the water soft"))
+                .body("tradeOff.unmetLimits", hasItem("serviceStandard"));
+    }
+
+    @Test
+    void tellsWhatAnUncertainUseDoesToTheAdvice() {
+        assess(WELL).statusCode(200).body("useUncertainty.low.dailyUse.value", near(240, 0.1, "300 gal less a fifth"))
+                .body("useUncertainty.high.dailyUse.value", near(360, 0.1, "and a fifth more"))
+                .body("useUncertainty.advice", nullValue())
+                .body("readings.saltSavedPercent", near(25, 6, "[DAIAD] 23 to 25 % over 45 metered homes"))
+                .body("readings.sentence", startsWith("Four weeks of water meter readings"));
+        assess(WELL.replace("\"value\": 22", "\"value\": 28")).statusCode(200)
+                .body("useUncertainty.advice", startsWith("Read the water meter before you buy"));
+        String exact = WELL.replace("\"people\": 5", "\"people\": 5, \"useUncertainty\": 0");
+        assess(exact).statusCode(200).body("useUncertainty", nullValue());
+        assess(exact.replace("\"useUncertainty\": 0", "\"useUncertainty\": 0.6")).statusCode(422)
+                .body("errors[0].pointer", equalTo("/household/useUncertainty"));
+    }
+
+    @Test
+    void neverAdvisesSettingsWithoutTheStopBeforeThem() {
+        assess(WELL.replace("\"value\": 1.2", "\"value\": 12")).statusCode(200)
+                .body("cautions[0].severity", equalTo("stop"))
+                .body("summary", startsWith("Stop: Iron and manganese together are above 10 mg/L")); // NDSU WQ1031, 2017
+    }
+
+    @Test
+    void doesNotPassADollarPriceOffAsTheCallersOwn() {
+        assess(TestServer.example("assess.apartment")).statusCode(200)
+                .body("assumptions.find { it.name == 'prices.serviceVisit' }.value", equalTo("100 EUR per visit, assumed"));
+    }
+
+    @Test
+    void isOfOnePiece() {
+        JsonPath answer = assess(WELL).statusCode(200).extract().jsonPath();
+        double dose = answer.getDouble("settings.saltPerRegeneration.value");
+        double regenerations = answer.getDouble("year.metered.regenerations");
+        assertEquals(dose * regenerations, answer.getDouble("year.metered.salt.value"), 0.1);
+        double saved = answer.getDouble("year.asFound.salt.value") - answer.getDouble("year.metered.salt.value");
+        assertEquals(saved, answer.getDouble("year.saltSaved.value"), 0.02);
+        assertEquals(saved * 0.45359237 * 0.45, answer.getDouble("conversion.firstYearSaving.salt.value"), 0.02,
+                "0.45 USD/kg, the default price");
+        assertEquals(answer.getDouble("conversion.firstYearSaving.total.value"),
+                answer.getDouble("conversion.payback.firstYearSaving.total.value"));
+        assertEquals((420 - 50) / answer.getDouble("conversion.firstYearSaving.total.value"),
+                answer.getDouble("conversion.payback.simplePaybackYears.value"), 1e-3);
+        assertEquals(answer.getDouble("settings.capacity.value") / 28, answer.getDouble("settings.meterVolume.value"), 0.01);
+        assertEquals(dose, answer.getDouble("refill.water.value") * answer.getDouble("refill.saltInWater.value"), 1e-3);
+        assertEquals(answer.getDouble("demand.dailyUse.value") * answer.getDouble("hardness.real.value"),
+                answer.getDouble("demand.dailyLoad.value"), 0.5);
+        assertTrue(answer.getDouble("year.saltMetered.bags") * 40 >= answer.getDouble("year.metered.salt.value") - 125,
+                "bags and what stood in the tank cover the year");
+    }
+
+    @Test
+    void saysTheSameInMetricUnits() {
+        String well = WELL.replaceFirst("\\{", "{\"preferences\": " + EqualQuestionsTest.US_CONTROLLER.replace("\n", " ") + ",");
+        JsonPath us = assess(well).extract().jsonPath();
+        JsonPath metric = assess(well.replace("\"units\": \"us\"", "\"units\": \"metric\"")).statusCode(200).extract().jsonPath();
+        assertEquals(us.getDouble("year.metered.salt.value") * 0.45359237, metric.getDouble("year.metered.salt.value"), 0.01);
+        assertEquals(us.getDouble("demand.dailyLoad.value") * 0.06479891, metric.getDouble("demand.dailyLoad.value"), 0.01);
+        assertEquals(us.getDouble("conversion.payback.netPresentValue.value"),
+                metric.getDouble("conversion.payback.netPresentValue.value"));
+    }
+
+    @Test
+    void answersTheSameBytesForTheSameRequest() {
+        assertEquals(assess(WELL).extract().asString(), assess(WELL).extract().asString());
+    }
+
+    @Test
+    void anotherSeedChangesTheOrderOfTheDaysAndNotTheirTotal() {
+        JsonPath one = assess(WELL).extract().jsonPath();
+        JsonPath two = assess(WELL.replaceFirst("\\{", "{\"seed\": 2,")).extract().jsonPath();
+        assertEquals(one.getDouble("demand.dailyUse.value"), two.getDouble("demand.dailyUse.value"), 0.1);
+        assertEquals(one.getDouble("year.metered.salt.value"), two.getDouble("year.metered.salt.value"),
+                0.08 * one.getDouble("year.metered.salt.value"));
+    }
+
+    @Test
+    void chargesNoWaterFromAWellNorSewageToASepticSystem() {
+        assess(WELL).body("conversion.firstYearSaving.water.value", exactly(0))
+                .body("conversion.firstYearSaving.sewer.value", exactly(0))
+                .body("assumptions.find { it.name == 'prices.water' }.value", containsString("well"));
+    }
+
+    @Test
+    void tellsTheSavingWithoutAPaybackWhenTheCostIsUnknown() {
+        assess(TestServer.example("assess.apartment").replaceFirst("\"conversion\": \\{[^}]*}[^}]*},", ""))
+                .statusCode(200).body("conversion.payback", nullValue())
+                .body("conversion.firstYearSaving.total.unit", equalTo("EUR")).body("summary", containsString("EUR"));
+    }
+
+    @Test
+    void hasNoPaybackWhereNothingIsSaved() {
+        assess("""
+                {"water": {"hardness": {"value": 10, "unit": "gpg"}, "iron": {"value": 0, "unit": "mg/L"}},
+                 "household": {"people": 2}, "conversion": {"cost": {"value": 300, "unit": "USD"}},
+                 "softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 6, "unit": "lb/ft3"},
+                   "control": {"kind": "clock", "everyDays": 60}}}""").statusCode(200)
+                .body("conversion.payback.simplePaybackYears.value", nullValue())
+                .body("conversion.payback.simplePaybackYears.reason", equalTo("nothingSaved"))
+                .body("year.asFound.hardDays", near(365 - 6.1 * 16.7, 20, "a clock of 60 days on a bed of 20,000 gr / 1,200 gr a day"))
+                .body("cautions.code", hasItem("runsHard"));
+    }
+
+    @Test
+    void replacesADrainControlThatWouldWashOutTheResin() {
+        String strong = WELL.replaceFirst("\"value\": 3.5", "\"value\": 12");
+        assess(strong).statusCode(200).body("findings.code", hasItem("backwashTooStrong"))
+                .body("cycle.steps[0].flow.value", near(3.5, 1e-6, "half of the bed's depth at 52 F, next half gpm"));
+    }
+
+    @Test
+    void takesPotassiumChloride() {
+        assess(WELL.replaceFirst("\"saltDose\"", "\"salt\": \"potassiumChloride\", \"saltDose\"")).statusCode(200)
+                .body("softenedWater.addedSodium.value", exactly(0))
+                .body("softenedWater.addedPotassium.value", near(22.1342 * 17.1181 * 0.7813, 0.2, "CIAAW 2021"))
+                .body("cautions.code", hasItem("potassiumKidneyHeart"));
+    }
+
+    @Test
+    void tellsEveryFaultOfABadBodyAtOnce() {
+        assess("""
+                {"water": {"hardness": {"value": -1, "unit": "gpg"}, "iron": {"value": "2", "unit": "mg/L"}},
+                 "household": {"peple": 4}, "softener": {"resinVolume": {"value": 1, "unit": "lb"},
+                   "control": {"kind": "clock"}}, "conversion": {"cost": {"value": 100, "unit": "EUR"}}}""")
+                .statusCode(422).body("errors.pointer", hasItems("/household/peple", "/softener/resinVolume/unit",
+                        "/water/hardness/value", "/water/iron/value"))
+                .body("errors.find { it.pointer == '/household/peple' }.didYouMean", equalTo("people"))
+                .body("errors.find { it.pointer == '/water/hardness/value' }.allowed", containsString("gpg"));
+    }
+
+    @Test
+    void asksForAControlAndForOneCurrency() {
+        assess("""
+                {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 4},
+                 "softener": {"resinVolume": {"value": 1, "unit": "ft3"}},
+                 "conversion": {"cost": {"value": 100, "unit": "EUR"}}}""").statusCode(422)
+                .body("errors.pointer", hasItems("/softener/control", "/conversion/cost"));
+    }
+
+    @Test
+    void keepsNothingBackWhereASecondTankIsAdvised() {
+        assess("""
+                {"water": {"hardness": {"value": 30, "unit": "gpg"}}, "household": {"people": 9},
+                 "softener": {"resinVolume": {"value": 12, "unit": "L"}, "control": {"kind": "clock", "everyDays": 1}}}""")
+                .statusCode(200).body("fit.shortcomings", hasItem("serviceStandardNotMet"))
+                .body("verdict.improvement", equalTo("secondTank"))
+                .body("settings.reserve.value", near(0, 1e-9, "one bed is always in service"));
+    }
+
+    @Test
+    void refusesARefillOfNoMinutes() {
+        assess(WELL.replaceFirst("\"refill\": 15", "\"refill\": 0")).statusCode(422)
+                .body("errors.pointer", hasItem("/softener/minutes/refill"));
+    }
+}

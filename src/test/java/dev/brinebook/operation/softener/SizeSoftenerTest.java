@@ -1,0 +1,91 @@
+package dev.brinebook.operation.softener;
+
+import static dev.brinebook.http.Near.near;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
+import io.restassured.response.ValidatableResponse;
+import java.util.Collections;
+import org.junit.jupiter.api.Test;
+
+class SizeSoftenerTest {
+
+    private static ValidatableResponse size(String body) {
+        return TestServer.post("/v1/softener-sizing", body);
+    }
+
+    @Test
+    void ranksTheStandardSizesOfTheTrade() {
+        size("""
+                {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 5,
+                  "usePerPerson": {"value": 75, "unit": "gal"}}, "saltDose": {"value": 15, "unit": "lb/ft3"}}""")
+                .statusCode(200).body("candidates", hasSize(11))
+                .body("dailyLoad.value", near(7_500, 1, "WQP magazine, Sizing Softeners, 2009: 5 x 75 gal x 20 gpg"))
+                .body("candidates.find { it.sku == '9 x 48 in' }.capacity.value", near(30_000, 0.1, "nameplate: common practice"))
+                .body("candidates.find { it.sku == '9 x 48 in' }.fullChargeDays", near(4, 0.01, "30,000 / 7,500"))
+                .body("candidates[0].rank", equalTo(1)).body("cautions.code", hasItem("ironNotTested"));
+    }
+
+    @Test
+    void choosesAmongTheShopsOwnAndSaysWhy() {
+        size(TestServer.example("sizeSoftener.well-family")).statusCode(200).body("candidates", hasSize(3))
+                .body("summary", containsString("invented-")).body("why", containsString("a year against"))
+                .body("candidates.find { it.sku == 'invented-100' }.fits", equalTo(false))
+                .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("continuousFlowTooHigh"))
+                .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(1));
+    }
+
+    @Test
+    void hasNoChoiceWhereNoneFits() {
+        size("""
+                {"water": {"hardness": {"value": 40, "unit": "gpg"}}, "household": {"people": 9},
+                 "candidates": [{"sku": "small", "resinVolume": {"value": 12, "unit": "L"}}]}""")
+                .statusCode(200).body("choice", nullValue()).body("why", containsString("None of the candidates fits"))
+                .body("candidates[0].shortcomings", hasItem("serviceStandardNotMet"));
+    }
+
+    @Test
+    void takesEveryCandidateOfALongList() {
+        String one = "{\"sku\": \"c\", \"resinVolume\": {\"value\": 40, \"unit\": \"L\"}}";
+        size("""
+                {"water": {"hardness": {"value": 18, "unit": "dH"}}, "household": {"people": 4}, "units": "metric",
+                 "candidates": [%s]}""".formatted(String.join(",", Collections.nCopies(250, one)))).statusCode(200)
+                .body("candidates", hasSize(250));
+        size("""
+                {"water": {"hardness": {"value": 18, "unit": "dH"}}, "household": {"people": 4},
+                 "candidates": [%s]}""".formatted(String.join(",", Collections.nCopies(251, one)))).statusCode(422)
+                .body("errors[0].code", equalTo("wrongCount"));
+    }
+
+    @Test
+    void tellsTheFaultsOfACandidate() {
+        size("""
+                {"water": {"hardness": {"value": 18, "unit": "dH"}}, "household": {"people": 4},
+                 "candidates": [{"sku": "a"}, {"sku": "b", "resinVolume": {"value": 100, "unit": "L"},
+                   "tankDiameter": {"value": 0.2, "unit": "m"}}, {"sku": "c", "resinVolume": {"value": 30, "unit": "L"},
+                   "price": {"value": 9, "unit": "EUR"}}]}""").statusCode(422)
+                .body("errors.pointer", contains("/candidates/0/resinVolume", "/candidates/1/tankDiameter"));
+    }
+
+    @Test
+    void morePeopleNeverGetLongerIntervals() {
+        double before = Double.POSITIVE_INFINITY;
+        for (int people = 1; people <= 12; people++) {
+            JsonPath answer = size("""
+                    {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": %d,
+                      "dayToDayVariation": 0}, "saltDose": {"value": 8, "unit": "lb/ft3"},
+                     "candidates": [{"sku": "x", "resinVolume": {"value": 2, "unit": "ft3"}}]}""".formatted(people))
+                    .statusCode(200).extract().jsonPath();
+            double days = answer.getDouble("candidates[0].fullChargeDays");
+            assertTrue(days <= before, people + " people");
+            before = days;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package dev.brinebook.request.household;
+
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.startsWith;
+
+import dev.brinebook.http.TestServer;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A household that tells its fixtures is sized for what they draw. */
+class HouseholdFixturesTest {
+
+    private static final String TEN = """
+            "fixtures": [{"kind": "shower", "count": 2}, {"kind": "lavatory", "count": 3}, {"kind": "kitchenSink"},
+             {"kind": "waterClosetTank", "count": 2}, {"kind": "clothesWasher"}, {"kind": "dishwasher"}]""";
+
+    /** Python fractions, all 1024 states: 5.7 gpm. */
+    @Test
+    void isSizedForTheExactPeakOfItsFixtures() {
+        size(TEN).statusCode(200)
+                .body("candidates[0].peakFlow.flow.value", closeTo(5.7, 1e-5))
+                .body("candidates[0].continuousFlow.flow.value", equalTo(2))
+                .body("assumptions.find { it.name == 'household.peakFlow' }.value", startsWith("5.7 gpm or 21.58 L/min"))
+                .body("assumptions.find { it.name == 'household.fixtures.0' }.origin", equalTo("default"))
+                .body("assumptions.name.findAll { it == 'household.bathrooms' }.size()", equalTo(0));
+    }
+
+    @Test
+    void believesAFlowThatIsGivenBesideThem() {
+        size(TEN + ", \"bathrooms\": 2, \"peakFlow\": {\"value\": 9, \"unit\": \"gpm\"}").statusCode(200)
+                .body("candidates[0].peakFlow.flow.value", equalTo(9));
+        size("\"fixtures\": [{\"kind\": \"drinkingFountain\", \"use\": \"public\"}], \"peakFlow\": {\"value\": 9, \"unit\":"
+                + " \"gpm\"}, \"continuousFlow\": {\"value\": 2, \"unit\": \"gpm\"}").statusCode(200)
+                .body("candidates[0].peakFlow.flow.value", equalTo(9));
+    }
+
+    @ParameterizedTest(name = "{1} {2}")
+    @CsvSource(delimiter = '|', value = {
+        "\"fixtures\": [{\"kind\": \"bathroomGroup\", \"count\": 3}], \"bathrooms\": 2 | /household/bathrooms | inconsistent",
+        "\"fixtures\": [{\"kind\": \"shower\"}], \"peakFlow\": {\"value\": 2.1, \"unit\": \"gpm\"}"
+            + " | /household/peakFlow | inconsistent",
+        "\"fixtures\": [{\"kind\": \"shower\"}], \"continuousFlow\": {\"value\": 2.1, \"unit\": \"gpm\"}"
+            + " | /household/continuousFlow | inconsistent",
+        "\"fixtures\": [{\"kind\": \"drinkingFountain\", \"use\": \"public\", \"busyProbability\": 0.1}]"
+            + " | /household/fixtures/0/flow | missing",
+        "\"fixtures\": [{\"kind\": \"shower\", \"use\": \"public\"}] | /household/fixtures/0/busyProbability | missing",
+        "\"fixtures\": [{\"kind\": \"bathroomGroupFlushometer\"}] | /household/fixtures/0/kind | inconsistent",
+        "\"fixtures\": [{\"kind\": \"bathroomGroup\", \"use\": \"public\"}] | /household/fixtures/0/kind | inconsistent",
+        "\"fixtures\": [{\"kind\": \"shower\", \"count\": 200, \"busyProbability\": 1}]"
+            + " | /household/fixtures | inconsistent"})
+    void refusesFixturesThatContradict(String told, String pointer, String code) {
+        size(told).statusCode(422).body("errors.pointer", hasItem(pointer)).body("errors.code", hasItem(code));
+    }
+
+    private static ValidatableResponse size(String told) {
+        return TestServer.post("/v1/softener-sizing", """
+                {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 4, %s},
+                 "candidates": [{"sku": "x", "resinVolume": {"value": 1.5, "unit": "ft3"}}]}""".formatted(told));
+    }
+}
