@@ -1,8 +1,8 @@
 package dev.brinebook;
 
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.http.server.BrinebookServer;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
 import dev.brinebook.operation.cycle.DesignCycle;

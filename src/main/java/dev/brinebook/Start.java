@@ -1,7 +1,7 @@
 package dev.brinebook;
 
-import dev.brinebook.http.Descriptors;
 import dev.brinebook.http.Settings;
+import dev.brinebook.http.server.Descriptors;
 import java.util.Optional;
 
 /**

@@ -41,6 +41,13 @@ class ArchitectureTest {
     private static final List<List<String>> ROWS = """
             tool
             (root)
+            http.server
+            http.bulk http.pages
+            http.access
+            http.exchange
+            http.json
+            http.limit
+            http.problem
             http
             agent docs
             contract

@@ -1,5 +1,6 @@
 package dev.brinebook.http;
 
+import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.operation.payback.AlternativesAnswer;
 import dev.brinebook.operation.payback.AlternativesRequest;
 import dev.brinebook.operation.payback.CompareAlternatives;

@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.assessment.Assessment;
+import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.operation.assessment.AssessmentRequest;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;

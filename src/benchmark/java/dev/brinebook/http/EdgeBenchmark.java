@@ -2,6 +2,8 @@ package dev.brinebook.http;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.softener.SizingAnswer;
 import dev.brinebook.operation.softener.SizingRequest;

@@ -1,6 +1,8 @@
 package dev.brinebook.http;
 
 import dev.brinebook.api.Language;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.softener.SizingRequest;
 import java.nio.charset.StandardCharsets;

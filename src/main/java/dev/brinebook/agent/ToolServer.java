@@ -24,6 +24,9 @@ import java.util.Map;
 /** Answers the messages of the Model Context Protocol, without sessions: each operation is a tool of the same name. */
 public final class ToolServer {
 
+    /** Where agents send their messages. */
+    public static final String PATH = "/mcp";
+
     private static final String CALL = "call";
     private static final String CALL_A_TOOL = "tools/call";
 

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.Properties;
 
 /** Files that the service answers with, from the class path. */
-final class Resources {
+public final class Resources {
 
     private static final Properties VERSIONS = versions();
 
@@ -14,27 +14,27 @@ final class Resources {
     }
 
     /** A file beside this class. */
-    static byte[] own(String name) {
+    public static byte[] own(String name) {
         return read("/dev/brinebook/http/" + name);
     }
 
     /** A committed example of the contract. */
-    static byte[] example(String name) {
+    public static byte[] example(String name) {
         return read("/openapi/examples/" + name);
     }
 
     /** A file of the packaged contract viewer. */
-    static byte[] viewer(String name) {
+    public static byte[] viewer(String name) {
         return read("/META-INF/resources/webjars/swagger-ui/" + VERSIONS.getProperty("swagger-ui") + "/" + name);
     }
 
     /** A file of the packaged library that draws charts. */
-    static byte[] charts(String name) {
+    public static byte[] charts(String name) {
         return read("/META-INF/resources/webjars/uplot/" + VERSIONS.getProperty("uplot") + "/dist/" + name);
     }
 
     /** Version of the service. */
-    static String version() {
+    public static String version() {
         return VERSIONS.getProperty("version");
     }
 

@@ -27,7 +27,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         Set<String> corsOrigins, int requestSeconds, int maxConnections, int ratePerMinute,
         String apiKeysFile, int calculationMilliseconds) {
 
-    static final int FEWEST_CONNECTIONS = 10;
+    public static final int FEWEST_CONNECTIONS = 10;
     private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
 
     /** With everything that protects the service from its callers as it is by default. */

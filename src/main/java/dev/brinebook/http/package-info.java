@@ -1,2 +1,2 @@
-/** The server: routes, JSON, problems, limits and metrics. It knows the list of operations and no feature. */
+/** Settings of the service, and the files that it serves as they are. */
 package dev.brinebook.http;

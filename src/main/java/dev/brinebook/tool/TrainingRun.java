@@ -2,8 +2,8 @@ package dev.brinebook.tool;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.BrinebookServer;
 import dev.brinebook.http.Settings;
+import dev.brinebook.http.server.BrinebookServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;

@@ -3,7 +3,7 @@ package dev.brinebook.cluster;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.server.BrinebookServer;
 import io.restassured.RestAssured;
 import java.nio.file.Path;
 import java.util.Set;

@@ -8,7 +8,7 @@ import dev.brinebook.Main;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.ColumnsAnswer;
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.server.BrinebookServer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.BrinebookServer;
+import dev.brinebook.http.server.BrinebookServer;
 import io.restassured.RestAssured;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

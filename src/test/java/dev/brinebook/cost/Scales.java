@@ -1,8 +1,8 @@
 package dev.brinebook.cost;
 
 import dev.brinebook.fuzz.Call;
-import dev.brinebook.http.InMemory;
-import dev.brinebook.http.InMemory.Reply;
+import dev.brinebook.http.server.InMemory;
+import dev.brinebook.http.server.InMemory.Reply;
 import dev.brinebook.request.softener.RememberedColumns;
 import java.util.Arrays;
 

@@ -2,7 +2,7 @@ package dev.brinebook.fuzz;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.InMemory;
+import dev.brinebook.http.server.InMemory;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.ContractSchemas;
-import dev.brinebook.http.InMemory.Reply;
+import dev.brinebook.http.server.InMemory.Reply;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

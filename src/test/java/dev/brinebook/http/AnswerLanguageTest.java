@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.http.server.Agent;
 import io.restassured.response.Response;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -6,17 +6,17 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /** Calculations that begin and then wait until a test lets them end. */
-final class Held {
+public final class Held {
 
     private final CountDownLatch begun;
     private final CountDownLatch mayEnd = new CountDownLatch(1);
 
-    Held(int calculations) {
+    public Held(int calculations) {
         this.begun = new CountDownLatch(calculations);
     }
 
     /** The calculation of a trial operation. */
-    Trial.Answer hold(Trial.Request request) {
+    public Trial.Answer hold(Trial.Request request) {
         begun.countDown();
         try {
             assertTrue(mayEnd.await(30, TimeUnit.SECONDS));
@@ -26,11 +26,11 @@ final class Held {
         return new Trial.Answer("finished");
     }
 
-    void awaitBegun() throws InterruptedException {
+    public void awaitBegun() throws InterruptedException {
         assertTrue(begun.await(20, TimeUnit.SECONDS));
     }
 
-    void letEnd() {
+    public void letEnd() {
         mayEnd.countDown();
     }
 }

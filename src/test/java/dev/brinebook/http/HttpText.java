@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Locale;
 
 /** Reads an answer that came over a raw socket. */
-final class HttpText {
+public final class HttpText {
 
     private HttpText() {
     }
 
-    static void assertProblem(String answer, int status, String slug) {
+    public static void assertProblem(String answer, int status, String slug) {
         assertTrue(answer.startsWith("HTTP/1.1 " + status + " "), answer);
         assertHeader(answer, "Content-Type", "application/problem+json");
         assertHeader(answer, "X-Content-Type-Options", "nosniff");
@@ -27,18 +27,18 @@ final class HttpText {
         assertEquals(List.of(), headers(answer, "Server"));
     }
 
-    static void assertHeader(String answer, String name, String value) {
+    public static void assertHeader(String answer, String name, String value) {
         assertEquals(List.of(value), headers(answer, name), answer);
     }
 
-    static List<String> headers(String answer, String name) {
+    public static List<String> headers(String answer, String name) {
         String head = answer.substring(0, answer.indexOf("\r\n\r\n"));
         String start = name.toLowerCase(Locale.ROOT) + ":";
         return Arrays.stream(head.split("\r\n")).filter(line -> line.toLowerCase(Locale.ROOT).startsWith(start))
                 .map(line -> line.substring(start.length()).strip()).toList();
     }
 
-    static String body(String answer) {
+    public static String body(String answer) {
         return answer.substring(answer.indexOf("\r\n\r\n") + 4);
     }
 }

@@ -11,6 +11,8 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.quantity.Unit;
 import java.io.IOException;
 import java.io.UncheckedIOException;

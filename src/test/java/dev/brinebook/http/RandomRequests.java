@@ -36,7 +36,7 @@ public final class RandomRequests {
     private final Random random;
     private final Predicate<Unit> units;
 
-    RandomRequests(long seed) {
+    public RandomRequests(long seed) {
         this(new Random(seed));
     }
 

@@ -5,23 +5,23 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
 /** Sends bytes that no proper client would, and reads what comes back until the server closes. */
-final class RawHttp {
+public final class RawHttp {
 
     private RawHttp() {
     }
 
     /** The whole answer to a request line, headers (each ended by CRLF) and a body; the connection ends with it. */
-    static String send(int port, String requestLine, String headers, String body) throws IOException {
+    public static String send(int port, String requestLine, String headers, String body) throws IOException {
         return new String(exchange(port, requestLine, headers, body), StandardCharsets.UTF_8);
     }
 
     /** The same without a body, each byte of the answer as one character. */
-    static String sendBytes(int port, String requestLine, String headers) throws IOException {
+    public static String sendBytes(int port, String requestLine, String headers) throws IOException {
         return new String(exchange(port, requestLine, headers, ""), StandardCharsets.ISO_8859_1);
     }
 
     /** What comes back for bytes that are sent as they are, one for each character. */
-    static String sendAsItIs(int port, String bytes) throws IOException {
+    public static String sendAsItIs(int port, String bytes) throws IOException {
         return new String(exchange(port, bytes), StandardCharsets.UTF_8);
     }
 

@@ -2,6 +2,7 @@ package dev.brinebook.http;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
+import dev.brinebook.http.server.BrinebookServer;
 import io.restassured.RestAssured;
 import io.restassured.builder.RequestSpecBuilder;
 import io.restassured.config.DecoderConfig;
@@ -12,47 +13,47 @@ import java.util.List;
 import java.util.Set;
 
 /** The real server on free ports, one for all tests that leave it as it is. */
-final class Served {
+public final class Served {
 
-    static final String CONVERSION = "/v1/hardness-conversion";
-    static final String SMALLEST = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}";
-    static final int MAX_BODY_BYTES = 262_144;
+    public static final String CONVERSION = "/v1/hardness-conversion";
+    public static final String SMALLEST = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}";
+    public static final int MAX_BODY_BYTES = 262_144;
 
-    static final BrinebookServer SERVER = Main.server(
+    public static final BrinebookServer SERVER = Main.server(
             new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of())).start();
 
     private Served() {
     }
 
-    static BrinebookServer start(List<Operation<?, ?>> operations, int drainSeconds, Set<String> corsOrigins) {
+    public static BrinebookServer start(List<Operation<?, ?>> operations, int drainSeconds, Set<String> corsOrigins) {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, drainSeconds, corsOrigins), operations)
                 .start();
     }
 
     /** A server that limits its callers: requests a minute, or 0; a file of keys, or an empty text. */
-    static BrinebookServer guarded(int ratePerMinute, String apiKeysFile) {
+    public static BrinebookServer guarded(int ratePerMinute, String apiKeysFile) {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of("https://shop.example"), 10, 2_000,
                 ratePerMinute, apiKeysFile, 10_000), Main.OPERATIONS).start();
     }
 
     /** A server that gives a head or a body one second to come. */
-    static BrinebookServer impatient() {
+    public static BrinebookServer impatient() {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of(), 1, 2_000, 0, "", 10_000),
                 Main.OPERATIONS).start();
     }
 
     /** A server that gives no calculation longer than this. */
-    static BrinebookServer hasty(int calculationMilliseconds) {
+    public static BrinebookServer hasty(int calculationMilliseconds) {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of(), 10, 2_000, 0, "",
                 calculationMilliseconds), Main.OPERATIONS).start();
     }
 
     /** A request to the shared server that sends exactly what it is told to. */
-    static RequestSpecification given() {
+    public static RequestSpecification given() {
         return given(SERVER.port());
     }
 
-    static RequestSpecification given(int port) {
+    public static RequestSpecification given(int port) {
         RestAssuredConfig exact = RestAssuredConfig.config()
                 .decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()).encoderConfig(EncoderConfig.encoderConfig()
                 .appendDefaultContentCharsetToContentTypeIfUndefined(false));
@@ -61,7 +62,7 @@ final class Served {
     }
 
     /** A POST of JSON to the smallest operation. */
-    static RequestSpecification posting(String body) {
+    public static RequestSpecification posting(String body) {
         return given().contentType("application/json").body(body.getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 }

@@ -9,19 +9,19 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A curl command as pages show it: what a shell would send. */
-record ShownCall(String path, String headers, String body) {
+public record ShownCall(String path, String headers, String body) {
 
     private static final Pattern COMMAND = Pattern.compile(
             "curl -s 'localhost:8080([^' ]+)'((?: -H '[^']+')*)(?: -o [a-z.]+)?(?: (?:-d|--data-binary) @- <<'BODY'\n(.*)\nBODY)?\\s*",
             Pattern.DOTALL);
 
-    static ShownCall of(String command) {
+    public static ShownCall of(String command) {
         Matcher read = COMMAND.matcher(command);
         assertTrue(read.matches(), command);
         return new ShownCall(read.group(1), read.group(2), read.group(3));
     }
 
-    Response send() {
+    public Response send() {
         RequestSpecification request = Served.given();
         Matcher header = Pattern.compile("-H '([^:]+): ([^']+)'").matcher(headers);
         while (header.find()) {

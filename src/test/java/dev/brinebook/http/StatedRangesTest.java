@@ -10,6 +10,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Unit;
 import java.lang.reflect.ParameterizedType;

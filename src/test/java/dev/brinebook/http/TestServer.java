@@ -3,6 +3,7 @@ package dev.brinebook.http;
 import static io.restassured.config.EncoderConfig.encoderConfig;
 import static io.restassured.config.JsonConfig.jsonConfig;
 
+import dev.brinebook.http.json.JsonReader;
 import io.restassured.RestAssured;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;

@@ -15,9 +15,9 @@ import java.util.List;
 import java.util.function.Function;
 
 /** An operation of the tests alone, with a property of every kind and a calculation that each test chooses. */
-final class Trial {
+public final class Trial {
 
-    static final String PATH = "/v1/trial";
+    public static final String PATH = "/v1/trial";
 
     /** A kind of thing. */
     public enum Kind {
@@ -59,13 +59,13 @@ final class Trial {
     private Trial() {
     }
 
-    static Operation<Request, Answer> doing(Function<Request, Answer> calculation) {
+    public static Operation<Request, Answer> doing(Function<Request, Answer> calculation) {
         return new Operation<>("tryOut", PATH, "Try", "For tests.", Request.class, Answer.class, calculation, List.of(),
                 List.of());
     }
 
     /** Answers with what it read, and finds the whole number 7 impossible. */
-    static Answer echo(Request request) {
+    public static Answer echo(Request request) {
         if (request.whole() != null && request.whole() == 7) {
             throw InvalidRequest.impossible("/whole", Message.of("seven cannot be"));
         }

@@ -18,7 +18,7 @@ import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Property;
-import dev.brinebook.http.ProblemType;
+import dev.brinebook.http.problem.ProblemType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

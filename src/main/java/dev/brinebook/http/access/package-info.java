@@ -1,0 +1,2 @@
+/** Who may have something calculated, and how often: keys and rates. */
+package dev.brinebook.http.access;

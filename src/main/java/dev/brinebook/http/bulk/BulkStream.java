@@ -1,0 +1,123 @@
+package dev.brinebook.http.bulk;
+
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Language;
+import dev.brinebook.api.Operation;
+import dev.brinebook.http.exchange.Problems;
+import dev.brinebook.http.exchange.RequestId;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.http.limit.ConcurrencyLimiter;
+import dev.brinebook.http.limit.Deadline;
+import dev.brinebook.http.limit.HeapPlan;
+import dev.brinebook.http.limit.RequestMetrics;
+import dev.brinebook.http.limit.StreamSlots;
+import dev.brinebook.http.problem.ProblemException;
+import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.wording.Message;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * One stream of lines and their answers. It ends with the last line; where the lines break off, with a line that says so;
+ * where the answers are not read, with the connection, without the end mark that a whole answer has.
+ *
+ * @param operation what is calculated
+ * @param toJson the body of a single call that a line stands for
+ * @param answers how the answers are written
+ * @param caller whose stream it is
+ * @param slot the place that the stream holds
+ * @param requestId id of the request that the stream is
+ * @param language what people are answered in
+ */
+record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation, UnaryOperator<byte[]> toJson,
+        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter,
+        String caller, StreamSlots.Slot slot, RequestMetrics metrics, String requestId, Language language) {
+
+    static final Message TOO_LONG = Message.of("The line has more than {0} bytes.", HeapPlan.MAX_LINE_BYTES);
+
+    private static final Message TAKEN = Message.of("The stream ends here, as another caller needed its place: send the lines"
+            + " from this one on again.");
+    private static final Logger LOG = LoggerFactory.getLogger(BulkStream.class);
+    private static final int OUT_BUFFER_BYTES = 16_384;
+
+    /**
+     * Answers every line.
+     *
+     * @throws IOException when the answers are not read
+     */
+    void run(BoundedLines lines, OutputStream response) throws IOException {
+        OutputStream out = new BufferedOutputStream(response, OUT_BUFFER_BYTES);
+        out.write(answers.start());
+        for (BoundedLines.Line line = next(lines, out); line != null; line = next(lines, out)) {
+            slot.moved();
+            if (!line.isBlank()) {
+                out.write(answer(line));
+            }
+        }
+        out.flush();
+    }
+
+    /** The next line, or none when the caller ends, pauses too long, or breaks off. What is answered goes out before. */
+    private BoundedLines.Line next(BoundedLines lines, OutputStream out) throws IOException {
+        if (waits(lines)) {
+            out.flush();
+        }
+        try {
+            if (!slot.isTaken()) {
+                return lines.next();
+            }
+            throw new IOException("another stream needed the place");
+        } catch (IOException broken) {
+            LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, requestId).log("line {} did not come whole", lines.number() + 1);
+            out.write(slot.isTaken() ? problem(lines.number() + 1, ProblemType.OVERLOADED, TAKEN)
+                    : problem(lines.number() + 1, ProblemType.ofBroken(broken),
+                    Message.of("The line did not come whole: the stream ends here.")));
+            return null;
+        }
+    }
+
+    private static boolean waits(BoundedLines lines) {
+        try {
+            return lines.waits();
+        } catch (IOException toldByTheRead) {
+            return true;
+        }
+    }
+
+    private byte[] answer(BoundedLines.Line line) {
+        try {
+            if (line.bytes() == null) {
+                throw new ProblemException(ProblemType.BODY_TOO_LARGE, TOO_LONG);
+            }
+            byte[] answer = limiter.callInBulk(caller, HeapPlan.ofJson(line.bytes().length), () -> Deadline.calculate(() -> {
+                Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
+                Deadline.enter(Deadline.Part.CALCULATING);
+                A result = Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+                Deadline.enter(Deadline.Part.WRITING);
+                return writer.write(result, language);
+            }));
+            metrics.countLine(true);
+            return answers.answer(line.number(), answer);
+        } catch (InvalidRequest invalid) {
+            metrics.countLine(false);
+            return answers.problem(line.number(), ProblemType.INVALID_REQUEST.status(),
+                    problems.document(invalid.violations(), operation.path(), requestId, language));
+        } catch (ProblemException problem) {
+            return problem(line.number(), problem.type(), problem.detail());
+        } catch (RuntimeException fault) {
+            LOG.atError().addKeyValue(RequestId.ATTRIBUTE, requestId).setCause(fault).log("line {} failed", line.number());
+            return problem(line.number(), ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
+        }
+    }
+
+    private byte[] problem(long line, ProblemType type, Message detail) {
+        metrics.countLine(false);
+        return answers.problem(line, type.status(), problems.document(type, detail, operation.path(), requestId, language));
+    }
+}

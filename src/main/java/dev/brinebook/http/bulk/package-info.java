@@ -1,0 +1,2 @@
+/** Calculations line by line: streams in and out, tables, and their templates. */
+package dev.brinebook.http.bulk;

@@ -1,0 +1,50 @@
+package dev.brinebook.http.exchange;
+
+import dev.brinebook.http.problem.ProblemException;
+import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.wording.Message;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Content negotiation: which form of an answer a caller gets (RFC 9110, section 12.5.1). */
+public final class Acceptance {
+
+    private Acceptance() {
+    }
+
+    /**
+     * The form that the caller gives the most weight, the earlier of two with the same; the first when nothing is asked.
+     *
+     * @param offered media types that the answer can have, in the order of preference
+     */
+    public static String choose(Context context, List<String> offered) {
+        List<String> ranges = ListHeader.of(context, "Accept");
+        String chosen = offered.get(0);
+        double most = ranges.isEmpty() ? 1 : weight(chosen, ranges);
+        for (String form : offered) {
+            if (!ranges.isEmpty() && weight(form, ranges) > most) {
+                chosen = form;
+                most = weight(form, ranges);
+            }
+        }
+        if (!(most > 0)) {
+            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, Message.of("The answer is {0}.", anyOf(offered)));
+        }
+        return chosen;
+    }
+
+    /** The weight of the most specific range that takes in the form: that one decides. */
+    private static double weight(String form, List<String> ranges) {
+        Stream<String> covering = Stream.of(form, form.substring(0, form.indexOf('/')) + "/*", "*/*");
+        return covering.flatMap(wanted -> ranges.stream().filter(range -> ListHeader.value(range).equals(wanted)))
+                .findFirst().map(ListHeader::weight).orElse(0.0);
+    }
+
+    /** The forms, one of which is wanted. */
+    static Message anyOf(List<String> forms) {
+        int last = forms.size() - 1;
+        return last == 0 ? Message.verbatim(forms.get(0))
+                : Message.of("{0} or {1}", String.join(", ", forms.subList(0, last)), forms.get(last));
+    }
+}

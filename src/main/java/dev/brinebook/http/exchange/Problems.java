@@ -1,0 +1,68 @@
+package dev.brinebook.http.exchange;
+
+import dev.brinebook.api.Language;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violations;
+import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.http.problem.Problem;
+import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.wording.Message;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.function.Function;
+
+/** Answers requests with problem documents. */
+public final class Problems {
+
+    public static final String MEDIA_TYPE = "application/problem+json";
+    public static final String RETRY_AFTER = "Retry-After";
+    /** Seconds after which a caller may try again: a stopped service starts anew in less. */
+    public static final String RETRY_AFTER_SECONDS = "2";
+
+    private final JsonWriter writer;
+
+    public Problems(JsonWriter writer) {
+        this.writer = writer;
+    }
+
+    public void answer(Context context, ProblemType type, Message detail) {
+        send(context, type, document(type, detail, context.path(), RequestId.of(context), AnswerLanguage.of(context)));
+    }
+
+    /** Lists every violation, up to the limit, with the query parameter that each belongs to. */
+    public void answer(Context context, List<Violation> violations, Function<Violation, String> parameter) {
+        send(context, ProblemType.INVALID_REQUEST, document(violations, parameter, context.path(), RequestId.of(context),
+                AnswerLanguage.of(context)));
+    }
+
+    /** Lists every violation, up to the limit. */
+    public byte[] document(List<Violation> violations, String path, String requestId, Language language) {
+        return document(violations, violation -> null, path, requestId, language);
+    }
+
+    private byte[] document(List<Violation> violations, Function<Violation, String> parameter, String path,
+            String requestId, Language language) {
+        List<Problem.Fault> faults = violations.stream().limit(Problem.MAX_ERRORS)
+                .map(violation -> Problem.Fault.of(violation, parameter.apply(violation))).toList();
+        int omitted = violations.size() - faults.size();
+        Message detail = violations.size() < Violations.MAX_FAULTS
+                ? Message.counted("{0} fault in the request.", "{0} faults in the request.", violations.size())
+                : Message.of("At least {0} faults in the request: {1} of them are listed, and no more were looked for.",
+                        violations.size(), faults.size());
+        ProblemType type = ProblemType.INVALID_REQUEST;
+        return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, faults,
+                omitted == 0 ? null : omitted), language);
+    }
+
+    public byte[] document(ProblemType type, Message detail, String path, String requestId, Language language) {
+        return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, null, null),
+                language);
+    }
+
+    private static void send(Context context, ProblemType type, byte[] document) {
+        if (type.status() == ProblemType.OVERLOADED.status()) {
+            context.header(RETRY_AFTER, RETRY_AFTER_SECONDS);
+        }
+        context.status(type.status()).contentType(MEDIA_TYPE).header("Cache-Control", "no-store").result(document);
+    }
+}

@@ -1,0 +1,28 @@
+package dev.brinebook.http.exchange;
+
+import io.javalin.http.Context;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The caller's place in a distributed trace (W3C Trace Context), carried into the log and nowhere else. */
+public final class TraceParent {
+
+    public static final String HEADER = "traceparent";
+    public static final String ATTRIBUTE = "traceId";
+
+    private static final Pattern VALID = Pattern.compile("[0-9a-f]{2}-([0-9a-f]{32})-[0-9a-f]{16}-[0-9a-f]{2}");
+    private static final String NO_TRACE = "0".repeat(32);
+
+    private TraceParent() {
+    }
+
+    /** The id of the trace, or null when there is none or it is not safe to log. */
+    public static String idOf(Context context) {
+        return idOf(context.header(HEADER));
+    }
+
+    public static String idOf(String given) {
+        Matcher parts = VALID.matcher(given == null ? "" : given);
+        return parts.matches() && !parts.group(1).equals(NO_TRACE) ? parts.group(1) : null;
+    }
+}

@@ -1,0 +1,2 @@
+/** What requests and answers have in common: media types, languages, validators, caching, ids, problems. */
+package dev.brinebook.http.exchange;

@@ -1,0 +1,104 @@
+package dev.brinebook.http.json;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonStreamContext;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.deser.DeserializationProblemHandler;
+import com.fasterxml.jackson.databind.deser.ValueInstantiator;
+import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+
+/** Writes down what does not fit a record and lets the parser go on, so that one answer can tell every fault. */
+public final class FaultCollector extends DeserializationProblemHandler {
+
+    @Override
+    public boolean handleUnknownProperty(DeserializationContext context, JsonParser parser,
+            JsonDeserializer<?> deserializer, Object beanOrClass, String name) throws IOException {
+        Class<?> type = beanOrClass instanceof Class<?> c ? c : beanOrClass.getClass();
+        List<String> known = Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName).toList();
+        String nearest = WireNames.nearest(name, known).orElse(null);
+        String owner = owner(context.getParser()).pathAsPointer().toString();
+        Violations place = violations(context).at(owner, name);
+        place.forgetBelow();
+        place.add(unknown(place.pointer(), nearest, String.join(", ", known)));
+        parser.skipChildren();
+        return true;
+    }
+
+    /**
+     * The place of the object that has the unknown property. The library hands such a property over from a buffer, whose
+     * own place is wrong when the value is an object; where the source itself stands tells the right one.
+     */
+    private static JsonStreamContext owner(JsonParser source) {
+        JsonStreamContext here = source.getParsingContext();
+        return switch (source.currentToken()) {
+            case END_OBJECT -> here;
+            case START_OBJECT, START_ARRAY -> here.getParent().getParent();
+            default -> here.getParent();
+        };
+    }
+
+    @Override
+    public Object handleUnexpectedToken(DeserializationContext context, JavaType target, JsonToken token,
+            JsonParser parser, String message) throws IOException {
+        return wrongType(context, target.isCollectionLikeType() ? Message.of("must be a list, is {0}", name(parser))
+                : Message.of("must be an object, is {0}", name(parser)), parser);
+    }
+
+    @Override
+    public Object handleMissingInstantiator(DeserializationContext context, Class<?> target,
+            ValueInstantiator instantiator, JsonParser parser, String message) throws IOException {
+        return wrongType(context, Message.of("must be an object, is {0}", name(parser)), parser);
+    }
+
+    /** A name that is not known, with the nearest that is, or all of them. */
+    public static Violation unknown(String pointer, String nearest, String known) {
+        if (known.isEmpty()) {
+            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: the query must be empty"));
+        }
+        return nearest == null
+                ? new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: known are {0}", known),
+                        Message.verbatim(known), null, null)
+                : new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: did you mean {0}?", nearest),
+                        null, nearest, null);
+    }
+
+    /** Reports the value that the parser stands at, skips it, and answers nothing in its place. */
+    static <T> T wrongType(DeserializationContext context, Message fault, JsonParser parser) throws IOException {
+        if (parser.currentToken() != JsonToken.VALUE_NULL) {
+            violations(context).add(new Violation(pointer(parser), Code.WRONG_TYPE, fault));
+        }
+        parser.skipChildren();
+        return null;
+    }
+
+    static Violations violations(DeserializationContext context) {
+        return ((NullWatchingParser) context.getParser()).violations();
+    }
+
+    static String pointer(JsonParser parser) {
+        return parser.getParsingContext().pathAsPointer().toString();
+    }
+
+    /** What the parser stands at. */
+    static Message name(JsonParser parser) {
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> Message.of("an object");
+            case START_ARRAY -> Message.of("a list");
+            case VALUE_STRING -> Message.of("a text");
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Message.of("a number");
+            case VALUE_TRUE, VALUE_FALSE -> Message.of("true or false");
+            default -> Message.of("something else");
+        };
+    }
+}

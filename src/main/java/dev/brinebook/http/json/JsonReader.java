@@ -1,0 +1,158 @@
+package dev.brinebook.http.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.brinebook.api.Checker;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violations;
+import dev.brinebook.guard.CalculationStopped;
+import dev.brinebook.guard.StopSign;
+import dev.brinebook.http.limit.Deadline;
+import dev.brinebook.http.problem.ProblemException;
+import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.wording.Message;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The one parser: bytes to a request record without violations, or every fault at once. */
+public final class JsonReader {
+
+    static final int MAX_DEPTH = Operation.MAX_DEPTH;
+    public static final int MAX_NAME_LENGTH = 128;
+    public static final int MAX_STRING_LENGTH = 4_096;
+    public static final int MAX_NUMBER_LENGTH = 64;
+    private static final char REPLACEMENT = '\uFFFD';
+
+    private final ObjectMapper mapper;
+    private final Map<Class<?>, ObjectReader> readers = new ConcurrentHashMap<>();
+
+    public JsonReader() {
+        JsonFactory factory = JsonFactory.builder()
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(MAX_DEPTH)
+                        .maxNameLength(MAX_NAME_LENGTH).maxStringLength(MAX_STRING_LENGTH)
+                        .maxNumberLength(MAX_NUMBER_LENGTH).build())
+                .build();
+        this.mapper = JsonMapper.builder(factory)
+                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                .disable(DeserializationFeature.WRAP_EXCEPTIONS)
+                .disable(MapperFeature.AUTO_DETECT_CREATORS, MapperFeature.AUTO_DETECT_FIELDS,
+                        MapperFeature.AUTO_DETECT_SETTERS)
+                .addModule(StrictScalars.module())
+                .addHandler(new FaultCollector())
+                .build();
+    }
+
+    /**
+     * The request in {@code body}.
+     *
+     * @throws ProblemException when the body is not one JSON value
+     * @throws InvalidRequest with every fault, up to {@link Violations#MAX_FAULTS}, when it is JSON but not a request
+     * @throws CalculationStopped when the {@link StopSign} of this thread says so
+     */
+    public <Q extends Record> Q read(byte[] body, Class<Q> type) {
+        Violations violations = new Violations();
+        Q request = parse(decode(body), type, violations);
+        if (request != null) {
+            Deadline.enter(Deadline.Part.CHECKING);
+            Checker.check(request, violations);
+        }
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+        return request;
+    }
+
+    private <Q> Q parse(String text, Class<Q> type, Violations violations) {
+        try (JsonParser parser = new NullWatchingParser(mapper.createParser(text), violations)) {
+            try {
+                return parse(parser, type, violations);
+            } catch (JsonProcessingException e) {
+                JsonLocation at = e.getLocation() == null ? parser.currentTokenLocation() : e.getLocation();
+                throw malformed(fault(e), at);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private <Q> Q parse(JsonParser parser, Class<Q> type, Violations violations) throws IOException {
+        if (parser.nextToken() == null) {
+            throw malformed(Message.of("The body is empty: a JSON object is wanted"), parser.currentLocation());
+        }
+        Q request = readers.computeIfAbsent(type, mapper::readerFor).readValue(parser);
+        if (parser.nextToken() != null) {
+            throw malformed(Message.of("There is text after the end of the JSON object"), parser.currentTokenLocation());
+        }
+        if (request == null && violations.isEmpty()) {
+            violations.add(Code.WRONG_TYPE, Message.of("must be a JSON object"));
+        }
+        return request;
+    }
+
+    /** Says it in our words: the library's own may quote the body. */
+    private static Message fault(JsonProcessingException e) {
+        if (e instanceof StreamConstraintsException) {
+            return Message.of("The body passes a limit (nesting {0}, names {1}, texts {2}, numbers {3} characters)", MAX_DEPTH,
+                    MAX_NAME_LENGTH, MAX_STRING_LENGTH, MAX_NUMBER_LENGTH);
+        }
+        if (e instanceof JsonEOFException) {
+            return Message.of("The JSON is cut off");
+        }
+        boolean twice = e.getOriginalMessage() != null && e.getOriginalMessage().startsWith("Duplicate");
+        return twice ? Message.of("A key stands twice in one object") : Message.of("The body is not valid JSON");
+    }
+
+    /** The text of a body, whatever its form. */
+    public static String decode(byte[] body) {
+        String text = new String(body, StandardCharsets.UTF_8);
+        if (text.indexOf(REPLACEMENT) >= 0) {
+            refuseOtherThanUtf8(body);
+        }
+        if (text.startsWith("\uFEFF")) {
+            throw malformed(Message.of("The body starts with a byte order mark: send UTF-8 without it"), 1, 1);
+        }
+        return text;
+    }
+
+    /** Finds the place, or finds that the sign that stands for unreadable bytes was sent as such. */
+    private static void refuseOtherThanUtf8(byte[] body) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CharBuffer text = CharBuffer.allocate(body.length);
+        if (decoder.decode(ByteBuffer.wrap(body), text, true).isError()) {
+            String before = text.flip().toString();
+            int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+            throw malformed(Message.of("The body is not UTF-8"), line, before.length() - before.lastIndexOf('\n'));
+        }
+    }
+
+    static ProblemException malformed(Message what, JsonLocation at) {
+        return malformed(what, at.getLineNr(), at.getColumnNr());
+    }
+
+    private static ProblemException malformed(Message what, int line, int column) {
+        return new ProblemException(ProblemType.MALFORMED_BODY, Message.of("{0} at line {1}, column {2}.", what, line, column));
+    }
+}

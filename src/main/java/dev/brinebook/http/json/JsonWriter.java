@@ -1,0 +1,115 @@
+package dev.brinebook.http.json;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.io.SerializedString;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import dev.brinebook.api.WireNames;
+import dev.brinebook.wording.Message;
+import dev.brinebook.wording.Wording;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Writes answers: what is absent is left out, numbers plain, enums by their names on the wire. */
+public final class JsonWriter {
+
+    private static final String LANGUAGE = "language";
+
+    private final ObjectMapper mapper;
+    private final Map<Wording, ObjectWriter> writers = new ConcurrentHashMap<>();
+
+    public JsonWriter() {
+        SimpleModule module = new SimpleModule("answers");
+        module.addSerializer(LocalDate.class, ToStringSerializer.instance);
+        module.addSerializer(Enum.class, new EnumSerializer());
+        module.addSerializer(Message.class, new MessageSerializer());
+        module.addSerializer(Double.class, new NoBinaryNumbers());
+        module.addSerializer(Double.TYPE, new NoBinaryNumbers());
+        this.mapper = JsonMapper.builder()
+                .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+                .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_NULL,
+                        JsonInclude.Include.NON_NULL))
+                .addModule(module)
+                .build();
+    }
+
+    /** An answer that says nothing to people. */
+    public byte[] write(Object answer) {
+        return write(answer, Wording.ENGLISH);
+    }
+
+    /** An answer, with what it says to people in their language. */
+    public byte[] write(Object answer, Wording language) {
+        try {
+            return writers.computeIfAbsent(language, this::writer).writeValueAsBytes(answer);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the answer cannot be written", e);
+        }
+    }
+
+    private ObjectWriter writer(Wording language) {
+        return mapper.writer().withAttribute(LANGUAGE, new Spoken(language));
+    }
+
+    /** Names are escaped and encoded once. */
+    @SuppressWarnings("rawtypes")
+    private static final class EnumSerializer extends JsonSerializer<Enum> {
+
+        private static final ClassValue<SerializableString[]> NAMES = new ClassValue<>() {
+            @Override
+            protected SerializableString[] computeValue(Class<?> enumeration) {
+                return WireNames.all(enumeration).stream().map(SerializedString::new).toArray(SerializableString[]::new);
+            }
+        };
+
+        @Override
+        public void serialize(Enum value, JsonGenerator generator, SerializerProvider provider) throws IOException {
+            generator.writeString(NAMES.get(value.getDeclaringClass())[value.ordinal()]);
+        }
+    }
+
+    /** A language, and what does not depend on values in it, escaped and encoded once. */
+    private record Spoken(Wording wording, Map<String, SerializableString> constants) {
+
+        Spoken(Wording wording) {
+            this(wording, new ConcurrentHashMap<>());
+        }
+
+        void write(Message message, JsonGenerator generator) throws IOException {
+            String constant = message.constant();
+            if (constant == null) {
+                generator.writeString(message.in(wording));
+            } else {
+                generator.writeString(constants.computeIfAbsent(constant, one -> new SerializedString(message.in(wording))));
+            }
+        }
+    }
+
+    private static final class MessageSerializer extends JsonSerializer<Message> {
+
+        @Override
+        public void serialize(Message value, JsonGenerator generator, SerializerProvider provider) throws IOException {
+            ((Spoken) provider.getAttribute(LANGUAGE)).write(value, generator);
+        }
+    }
+
+    /** A double in an answer was never rounded, and could be NaN: a fault of ours. */
+    private static final class NoBinaryNumbers extends JsonSerializer<Double> {
+
+        @Override
+        public void serialize(Double value, JsonGenerator generator, SerializerProvider provider) {
+            throw new IllegalStateException("a binary number reached an answer: round it at the edge");
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package dev.brinebook.http.pages;
+
+import dev.brinebook.api.Operation;
+import dev.brinebook.contract.PageRoute;
+import dev.brinebook.docs.Docs;
+import dev.brinebook.docs.ProblemKind;
+import dev.brinebook.docs.SourcesAnswer;
+import dev.brinebook.http.Resources;
+import dev.brinebook.http.exchange.Cached;
+import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.http.problem.ProblemException;
+import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.wording.Message;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Routes of the pages for people who call the service, and of the register of sources. */
+final class DocRoutes {
+
+    private static final String HTML = "text/html";
+    private static final String JSON = "application/json";
+    /** Pages hold no script and no style of their own. */
+    private static final String PAGE_POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none';"
+            + " form-action 'none'; frame-ancestors 'none'";
+    /** The console asks the service, and draws its own icons. */
+    private static final String CONSOLE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline';"
+            + " img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none';"
+            + " frame-ancestors 'none'";
+
+    private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
+
+    DocRoutes(List<Operation<?, ?>> operations, JsonWriter writer) {
+        Docs docs = new Docs(operations, Arrays.stream(ProblemType.values()).map(type -> new ProblemKind(type.slug(),
+                type.title().toString(), type.status(), type.explanation().toString(), type.mend().toString())).toList());
+        page("readDocs", "/docs", "Where to start", "A page for people with a first call for each kind of caller, and"
+                + " links to all others. A language model chooses readLlmsText.", docs::entry);
+        routes.put(new PageRoute("tryOut", "/docs/try", "The contract, to read and to try",
+                "A page for people that shows this document and sends requests from the browser. A program chooses"
+                + " readContractAsJson.", HTML),
+                context -> send(context, CONSOLE_POLICY, Resources.own("try.html")));
+        page("readOperation", "/docs/operations/{operationId}", "What an operation is for and how it calculates",
+                "A page for people for each operation: when to choose it, a call, its formulas with sources and limits, its"
+                + " request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
+        page("readChangelog", "/docs/changelog", "What changed", "A page for people with every version of the formulas and of"
+                + " this document, and what it does to answers. A program asks readVersion.", docs::changelog);
+        page("readSourcesPage", "/docs/sources", "The register of sources", "Every source with its edition, how far it can"
+                + " be trusted and what rests on it, as a page for people. A program chooses readSources, which tells the same.",
+                docs::sourcesPage);
+        page("readProblems", "/problems", "Every kind of problem", "A page for people that lists all kinds of problems"
+                + " by their status, and says what each code of a fault in a request means.", docs::problems);
+        page("readProblem", "/problems/{kind}", "What a problem means", "A page for people for each type of problem, whose path"
+                + " is the type of the problem document: what it means, a real one, and how to mend it.", "kind",
+                Arrays.stream(ProblemType.values()).map(ProblemType::slug).toList(), docs::problem);
+        routes.put(new PageRoute("readSources", "/v1/sources", "The register of sources, and what rests on each",
+                "Choose this to tell what a number rests on: every source with its edition, how far it can be trusted, what is"
+                + " taken from it, and which results and cautions of each operation rest on it.", JSON)
+                .answering(SourcesAnswer.class, () -> writer.write(docs.someSources())),
+                context -> Cached.mark(context.contentType(JSON).result(writer.write(docs.sources()))));
+    }
+
+    /** Routes with what the contract says of each. */
+    Map<PageRoute, Handler> routes() {
+        return routes;
+    }
+
+    private void page(String id, String path, String summary, String description, Supplier<byte[]> content) {
+        routes.put(new PageRoute(id, path, summary, description, HTML),
+                context -> send(context, PAGE_POLICY, content.get()));
+    }
+
+    private void page(String id, String path, String summary, String description, String parameter, List<String> values,
+            Function<String, Optional<byte[]>> content) {
+        routes.put(new PageRoute(id, path, summary, description, HTML).choosing(parameter, values),
+                context -> send(context, PAGE_POLICY, content.apply(context.pathParam(parameter)).orElseThrow(
+                        () -> new ProblemException(ProblemType.NOT_FOUND, Message.of("No page has this name.")))));
+    }
+
+    private static void send(Context context, String policy, byte[] page) {
+        Cached.mark(context.contentType("text/html; charset=utf-8").header("Content-Security-Policy", policy).result(page));
+    }
+}

@@ -1,0 +1,107 @@
+package dev.brinebook.http.pages;
+
+import dev.brinebook.api.ModelVersion;
+import dev.brinebook.api.Operation;
+import dev.brinebook.contract.Contract;
+import dev.brinebook.contract.PageRoute;
+import dev.brinebook.http.Resources;
+import dev.brinebook.http.exchange.Cached;
+import dev.brinebook.http.exchange.Problems;
+import dev.brinebook.http.json.JsonWriter;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+
+/** Routes beside the operations: each stands here once, with what the contract says of it and what answers it. */
+public final class Pages {
+
+    private static final String TEXT = "text/plain";
+    private static final String JSON = "application/json";
+
+    private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
+
+    public Pages(List<Operation<?, ?>> operations, JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready,
+            String llmsText) {
+        json("readContractAsYaml", "/openapi.yaml", "The contract as YAML", "This document as YAML, with every operation, its"
+                + " schemas and examples. Choose it to read it, or to make a client; a program that takes JSON chooses"
+                + " readContractAsJson.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
+        json("readContractAsJson", "/openapi.json", "The contract as JSON", "This document as JSON, the same as"
+                + " readContractAsYaml in the other form. Choose it where a program is to find the operation that it wants.",
+                JSON, null, context -> context.result(contract.get().json()), true);
+        routes.putAll(new DocRoutes(operations, writer).routes());
+        routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models", "What the service"
+                + " is, its operations with links to their parts of this document, how requests, answers and errors are shaped,"
+                + " and where the tools for agents are. Choose it before the whole contract.", TEXT),
+                context -> {
+                    context.contentType(TEXT + "; charset=utf-8").result(llmsText);
+                    Cached.mark(context);
+                });
+        json("checkLive", "/health/live", "Whether the process lives", "Up as long as the process can answer. Choose it to tell"
+                + " whether to start it anew; whether to send requests here tells checkReady.", JSON,
+                HealthAnswer.class, context -> context.result(writer.write(new HealthAnswer("up"))), false);
+        routes.put(new PageRoute("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, and"
+                + " 503 from the moment it stops, while the requests that run are finished. Choose it to tell whether to send"
+                + " requests here; whether the process lives tells checkLive.", JSON)
+                .answering(HealthAnswer.class, null).neverKept("It is stopping: send requests elsewhere."),
+                context -> ready(context, ready.getAsBoolean(), writer));
+        json("readVersion", "/version", "The versions of the service and its formulas", "Version of the service and of its"
+                + " formulas and data. Choose it to tell whether stored answers still hold: an equal request has an equal answer"
+                + " as long as modelVersion is the same, which every answer names too.", JSON,
+                VersionAnswer.class, context -> context.result(writer.write(
+                        new VersionAnswer(Resources.version(), ModelVersion.CURRENT))), false);
+    }
+
+    private static void ready(Context context, boolean up, JsonWriter writer) {
+        if (!up) {
+            context.header("Retry-After", Problems.RETRY_AFTER_SECONDS);
+        }
+        context.status(up ? 200 : 503).contentType(JSON).header("Cache-Control", "no-store")
+                .result(writer.write(new HealthAnswer(up ? "up" : "stopping")));
+    }
+
+    /** What the contract documents. */
+    public List<PageRoute> documented() {
+        return List.copyOf(routes.keySet());
+    }
+
+    public Map<PageRoute, Handler> routes() {
+        return routes;
+    }
+
+    /** Parts of pages, which the contract does not list. */
+    public static Map<String, Handler> assets() {
+        return Map.of(
+                "/docs/start.js", asset("text/javascript", () -> Resources.own("start.js")),
+                "/docs/page.css", asset("text/css", () -> Resources.own("page.css")),
+                "/docs/icon.svg", asset("image/svg+xml", () -> Resources.own("icon.svg")),
+                "/docs/assets/swagger-ui.css", asset("text/css", () -> Resources.viewer("swagger-ui.css")),
+                "/docs/assets/swagger-ui-bundle.js",
+                asset("text/javascript", () -> Resources.viewer("swagger-ui-bundle.js")),
+                "/.well-known/api-catalog", asset("application/linkset+json", () -> Resources.own("api-catalog.json")));
+    }
+
+    private void json(String id, String path, String summary, String description, String mediaType,
+            Class<? extends Record> answer, Handler handler, boolean cached) {
+        PageRoute page = new PageRoute(id, path, summary, description, mediaType).answering(answer, null);
+        routes.put(cached ? page : page.neverKept(null), context -> {
+            context.contentType(mediaType);
+            handler.handle(context);
+            if (cached) {
+                Cached.mark(context);
+            } else {
+                context.header("Cache-Control", "no-store");
+            }
+        });
+    }
+
+    private static Handler asset(String mediaType, Supplier<byte[]> content) {
+        return context -> {
+            context.contentType(mediaType).result(content.get());
+            Cached.mark(context);
+        };
+    }
+}

@@ -1,0 +1,2 @@
+/** Problem details as RFC 9457 has them, and their kinds. */
+package dev.brinebook.http.problem;

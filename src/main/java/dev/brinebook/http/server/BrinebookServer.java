@@ -1,0 +1,296 @@
+package dev.brinebook.http.server;
+
+import dev.brinebook.agent.Guide;
+import dev.brinebook.agent.ToolServer;
+import dev.brinebook.api.Operation;
+import dev.brinebook.contract.Contract;
+import dev.brinebook.http.Resources;
+import dev.brinebook.http.Settings;
+import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.bulk.BulkHandler;
+import dev.brinebook.http.bulk.BulkTemplate;
+import dev.brinebook.http.exchange.CachePolicy;
+import dev.brinebook.http.exchange.Compression;
+import dev.brinebook.http.exchange.Problems;
+import dev.brinebook.http.exchange.RequestId;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.http.limit.ConcurrencyLimiter;
+import dev.brinebook.http.limit.HeapPlan;
+import dev.brinebook.http.limit.RequestMetrics;
+import dev.brinebook.http.pages.Pages;
+import dev.brinebook.http.pages.Screens;
+import dev.brinebook.http.problem.Problem;
+import dev.brinebook.http.problem.ProblemException;
+import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.wording.Message;
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
+import io.micrometer.core.instrument.binder.MeterBinder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.server.Handler.Singleton;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Server;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Serves the operations over HTTP. Wiring only: no line here knows a feature. */
+public final class BrinebookServer implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(BrinebookServer.class);
+
+    private final Settings settings;
+    private final JsonReader reader = new JsonReader();
+    private final JsonWriter writer = new JsonWriter();
+    private final Problems problems = new Problems(writer);
+    private final RequestMetrics metrics = new RequestMetrics();
+    private final RequestLog log = new RequestLog(metrics);
+    private final HeapPlan plan;
+    private final ConcurrencyLimiter limiter;
+    private final HeadDeadline heads;
+    private final Listeners listeners;
+    private final Cors cors;
+    private final Callers callers;
+    private final Pages pages;
+    private final List<Operation<?, ?>> operations;
+    private final Map<String, OperationHandler<?, ?>> calculated = new HashMap<>();
+    private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
+    private final Javalin javalin;
+    private volatile boolean ready;
+    private Contract contract;
+
+    /**
+     * The service, not yet started.
+     *
+     * @throws IllegalArgumentException when the file of API keys cannot be used
+     */
+    public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
+        this(settings, operations, BulkHandler.LONGEST_PAUSE);
+    }
+
+    public BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
+        this.settings = settings;
+        this.plan = HeapPlan.of(settings, Runtime.getRuntime().maxMemory());
+        this.heads = new HeadDeadline(settings.requestSeconds(), metrics, problems);
+        this.listeners = new Listeners(settings, plan, metrics, heads);
+        this.callers = new Callers(settings, metrics);
+        this.limiter = new ConcurrencyLimiter(metrics, settings.calculationMilliseconds(), plan.calculatingBytes());
+        this.cors = new Cors(settings.corsOrigins());
+        this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
+        this.operations = List.copyOf(operations);
+        this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
+    }
+
+    /**
+     * Opens the ports and becomes ready.
+     *
+     * @throws UncheckedIOException when a port cannot be opened
+     */
+    public BrinebookServer start() {
+        try {
+            javalin.start();
+        } catch (JavalinBindException e) {
+            throw new UncheckedIOException(ListenFault.of(settings.host(), e), new IOException(e));
+        }
+        listeners.watchHeads();
+        ready = true;
+        LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
+        return this;
+    }
+
+    /** Calculates what takes longest the first time, so that no caller waits for it. */
+    public BrinebookServer warmUp() {
+        new WarmUp(reader, writer).run(operations, WarmUp.LONGEST);
+        return this;
+    }
+
+    /** Shows something else that counts, beside the requests, in the metrics. */
+    public BrinebookServer watch(MeterBinder counting) {
+        metrics.watch(counting);
+        return this;
+    }
+
+    /** The server below; for tests that ask it without a socket. */
+    public Server jetty() {
+        return javalin.jettyServer().server();
+    }
+
+    public int port() {
+        return listeners.servicePort();
+    }
+
+    public int metricsPort() {
+        return listeners.watchingPort();
+    }
+
+    /** Turns readiness off, lets running requests finish, then closes the ports. */
+    @Override
+    public void close() {
+        ready = false;
+        try {
+            TimeUnit.SECONDS.sleep(settings.drainSeconds());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            LOG.warn("requests still ran after {} s and were cut off", settings.stopSeconds());
+        }
+        metrics.close();
+    }
+
+    private synchronized Contract contract(List<Operation<?, ?>> operations) {
+        if (contract == null) {
+            contract = new Contract(operations, pages.documented(), Problem.class);
+        }
+        return contract;
+    }
+
+    private void configure(JavalinConfig config, List<Operation<?, ?>> operations, Duration longestPause) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.prefer405over404 = true;
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.router.ignoreTrailingSlashes = false;
+        config.jetty.threadPool = Listeners.threads();
+        config.jetty.modifyHttpConfiguration(Listeners::restrict);
+        config.jetty.modifyServer(this::prepare);
+        config.jetty.addConnector(listeners::service);
+        config.jetty.addConnector(listeners::watching);
+        config.requestLogger.http(log::tell);
+        config.routes.before(this::begin);
+        config.routes.after(Compression::apply);
+        operations.forEach(operation -> calculated.put(operation.path(), new OperationHandler<>(operation, reader, writer,
+                problems, limiter)));
+        operations.forEach(operation -> route(config.routes, calculated.get(operation.path()), operation));
+        BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, limiter, metrics, longestPause);
+        add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
+        get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
+        AgentHandler agents = new AgentHandler(operations, reader, writer, problems, limiter, settings);
+        config.routes.before(ToolServer.PATH, agents::admit);
+        add(config.routes, HandlerType.POST, ToolServer.PATH, agents::post);
+        pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
+        Screens.routes().forEach((path, handler) -> get(config.routes, path, handler));
+        Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
+        get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
+                .header("Cache-Control", "no-store").result(metrics.scrape()));
+        methodsByPath.forEach((path, methods) -> config.routes.options(path,
+                context -> cors.options(context, String.join(", ", methods))));
+        faults(config.routes);
+    }
+
+    private void route(RoutesConfig routes, OperationHandler<?, ?> handler, Operation<?, ?> operation) {
+        add(routes, HandlerType.POST, operation.path(), handler::post);
+        if (!operation.query().isEmpty()) {
+            boolean whole = operation.query().stream().anyMatch(Operation.QueryParameter::isWhole);
+            get(routes, operation.path(), whole ? CachePolicy.neverStored(handler::get) : handler::get);
+        }
+    }
+
+    private void get(RoutesConfig routes, String path, Handler handler) {
+        add(routes, HandlerType.GET, path, handler);
+        add(routes, HandlerType.HEAD, path, handler);
+    }
+
+    private void add(RoutesConfig routes, HandlerType method, String path, Handler handler) {
+        routes.addHttpHandler(method, path, handler);
+        methodsByPath.computeIfAbsent(path, p -> new TreeSet<>(Set.of("OPTIONS"))).add(method.name());
+    }
+
+    private void faults(RoutesConfig routes) {
+        routes.exception(ProblemException.class, (problem, context) ->
+                problems.answer(context, problem.type(), problem.detail()));
+        routes.exception(HttpResponseException.class, (refused, context) -> {
+            ProblemType type = ProblemType.byStatus(refused.getStatus());
+            if (type == ProblemType.NOT_FOUND && cors.isPreflight(context)) {
+                cors.preflight(context, Cors.SAFELISTED);
+                return;
+            }
+            if (type == ProblemType.METHOD_NOT_ALLOWED) {
+                context.header("Allow", String.join(", ", methodsOf(context.path())));
+            }
+            problems.answer(context, type, type.explanation());
+        });
+        // The router answers this one itself, without a body.
+        routes.error(ProblemType.REQUEST_TIMEOUT.status(), context -> problems.answer(context, ProblemType.REQUEST_TIMEOUT,
+                ProblemType.REQUEST_TIMEOUT.explanation()));
+        routes.exception(IOException.class, (broken, context) -> {
+            ProblemType type = ProblemType.ofBroken(broken);
+            problems.answer(context, type, type.explanation());
+        });
+        routes.exception(Exception.class, (fault, context) -> {
+            RequestId.tell(LOG.atError(), context).setCause(fault).log("failed");
+            problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
+        });
+    }
+
+    /** Methods that a path takes, found also where the route holds a parameter. */
+    private Set<String> methodsOf(String path) {
+        return methodsByPath.entrySet().stream()
+                .filter(entry -> path.matches(entry.getKey().replaceAll("\\{[^}]+}", "[^/]+")))
+                .map(Map.Entry::getValue).findFirst().orElse(Set.of());
+    }
+
+    private void begin(Context context) {
+        RequestId.give(context);
+        StandingHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
+        // The server below keeps the connection of a CONNECT for the tunnel, whatever its caller asked for; there is none here.
+        if (!ready || context.req().getMethod().equals("CONNECT")) {
+            context.header("Connection", "close");
+        }
+        cors.allow(context);
+        boolean onWatchingPort = context.req().getLocalPort() == metricsPort();
+        boolean watchingPath = context.path().equals("/metrics");
+        boolean either = context.path().startsWith("/health/") || port() == metricsPort();
+        if (onWatchingPort != watchingPath && !either) {
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("This path is not served on this port."));
+        }
+        callers.admit(context);
+    }
+
+    /** Whether a request can be answered without asking whose it is and whether its port has the path. */
+    private boolean isOpen(Request request) {
+        return ready && callers.areAll() && Request.getLocalPort(request) == port();
+    }
+
+    /** Whether a request has a body from which something is calculated. */
+    private boolean isCalculated(Request request) {
+        String path = request.getHttpURI().getCanonicalPath();
+        return HttpMethod.POST.is(request.getMethod()) && path != null
+                && (calculated.containsKey(path) || path.equals(ToolServer.PATH));
+    }
+
+    private void prepare(Server server) {
+        server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
+        Refusals refusals = new Refusals();
+        Singleton innermost = new ShortWay(calculated, this::isOpen, cors, log);
+        for (Singleton outer : List.of(new RequestLimit(metrics, limiter, refusals), new BodyHandler(this::isCalculated, settings,
+                new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics, refusals),
+                new Admission(metrics, callers, limiter, this::isCalculated, refusals), heads)) {
+            outer.setHandler(innermost);
+            innermost = outer;
+        }
+        server.setHandler(innermost);
+        server.setErrorHandler(new ServerErrors(problems, cors, metrics));
+    }
+}

@@ -1,0 +1,143 @@
+package dev.brinebook.http.server;
+
+import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.BodyForm;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Language;
+import dev.brinebook.api.Operation;
+import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.exchange.Acceptance;
+import dev.brinebook.http.exchange.AnswerLanguage;
+import dev.brinebook.http.exchange.BodyType;
+import dev.brinebook.http.exchange.Cached;
+import dev.brinebook.http.exchange.Problems;
+import dev.brinebook.http.exchange.QueryReader;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.http.limit.ConcurrencyLimiter;
+import dev.brinebook.http.limit.Deadline;
+import dev.brinebook.http.limit.HeapPlan;
+import dev.brinebook.http.problem.ProblemException;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Answers one operation: bytes to request, calculation, answer to bytes. The same for every operation. */
+final class OperationHandler<Q extends Record, A extends Record> {
+
+    private final Operation<Q, A> operation;
+    private final JsonReader reader;
+    private final JsonWriter writer;
+    private final Problems problems;
+    private final QueryReader query;
+    private final ConcurrencyLimiter limiter;
+    private final List<String> varying;
+
+    OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
+            ConcurrencyLimiter limiter) {
+        this.operation = operation;
+        this.reader = reader;
+        this.writer = writer;
+        this.problems = problems;
+        this.query = new QueryReader(operation.query());
+        this.limiter = limiter;
+        this.varying = operation.forms().isEmpty() ? List.of(AnswerLanguage.ACCEPT, "Accept-Encoding")
+                : List.of("Accept", AnswerLanguage.ACCEPT, "Accept-Encoding");
+    }
+
+    void post(Context context) {
+        BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
+                : operation.textForm();
+        String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
+        if (text == null && !QueryReader.isEmpty(context, problems)) {
+            return;
+        }
+        Language language = AnswerLanguage.of(context);
+        QueryReader settings = text == null ? null : new QueryReader(text.query());
+        try {
+            if (context.req().getAttribute(ShortWay.FAULT) instanceof RuntimeException fault) {
+                throw fault;
+            }
+            byte[] body = RequestBody.read(context);
+            Supplier<byte[]> calculation = text == null ? ofJson(body, answerType, language)
+                    : ofText(text, settings, context.queryString(), body, language);
+            context.header("Cache-Control", "no-store");
+            answer(context, answerType, body.length, calculation);
+        } catch (InvalidRequest invalid) {
+            problems.answer(context, invalid.violations(), violation -> text == null || violation.pointer().isEmpty() ? null
+                    : settings.parameterOf(violation));
+        }
+    }
+
+    void get(Context context) {
+        String answerType = chooseForm(context, operation.answerMediaTypes());
+        try {
+            byte[] body = query.body(context.queryString());
+            answer(context, answerType, body.length, ofJson(body, answerType, AnswerLanguage.of(context)));
+            Cached.mark(context);
+        } catch (InvalidRequest invalid) {
+            problems.answer(context, invalid.violations(), query::parameterOf);
+        }
+    }
+
+    /**
+     * The answer in JSON to a body in JSON.
+     *
+     * @throws InvalidRequest for every fault of the request
+     * @throws ProblemException when it is not calculated at all
+     */
+    byte[] answer(String caller, byte[] body, Language language) {
+        return limiter.call(caller, HeapPlan.ofJson(body.length), () -> Deadline.calculate(ofJson(body, Operation.JSON, language)));
+    }
+
+    /** What an answer depends on beside path and body. */
+    List<String> varying() {
+        return varying;
+    }
+
+    private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {
+        Optional<AnswerForm<Q>> form = form(answerType);
+        return () -> {
+            Q request = reader.read(body, operation.requestType());
+            Deadline.enter(Deadline.Part.CALCULATING);
+            return form.isPresent() ? form.get().write().apply(request, language)
+                    : json(operation.calculate().apply(request), language);
+        };
+    }
+
+    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, String query,
+            byte[] body, Language language) {
+        return () -> {
+            S set = reader.read(settings.body(query), form.settingsType());
+            String text = JsonReader.decode(body);
+            Deadline.enter(Deadline.Part.CALCULATING);
+            return json(form.calculate().apply(text, set), language);
+        };
+    }
+
+    private byte[] json(A answer, Language language) {
+        Deadline.enter(Deadline.Part.WRITING);
+        return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"), language);
+    }
+
+    /** Tells caches, of a problem too, when the form is the caller's to choose (RFC 9110, section 12.5.5). */
+    private String chooseForm(Context context, List<String> offered) {
+        if (!operation.forms().isEmpty()) {
+            context.res().addHeader("Vary", "Accept");
+        }
+        return Acceptance.choose(context, offered);
+    }
+
+    private void answer(Context context, String mediaType, int bodyBytes, Supplier<byte[]> calculation) {
+        byte[] answer = limiter.call(Callers.identityOf(context), HeapPlan.of(mediaType, bodyBytes), () -> Deadline.calculate(calculation));
+        Optional<AnswerForm<Q>> form = form(mediaType);
+        form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy));
+        context.contentType(form.map(AnswerForm::contentType).orElse(mediaType)).result(answer);
+    }
+
+    private Optional<AnswerForm<Q>> form(String mediaType) {
+        return operation.forms().stream().filter(one -> one.mediaType().equals(mediaType)).findFirst();
+    }
+}
