@@ -1,4 +1,4 @@
-# Builds the jar, lets a JVM watch it at work, and runs it from what that JVM kept: no build tool, no shell needed.
+# Builds the jar, records a training run in an AOT cache, and runs from that cache: no build tool, no shell needed.
 # A release names both base images by digest: see the recipe in DEVELOPERS.md. A tag is for trying out.
 ARG BUILD_IMAGE=maven:3.9-eclipse-temurin-25
 ARG RUN_IMAGE=eclipse-temurin:25-jre
@@ -8,7 +8,7 @@ WORKDIR /src
 COPY . .
 RUN mvn -q -B -Dmaven.test.skip=true -Djacoco.skip=true package && mv target/brinebook-*.jar target/brinebook.jar
 
-# The cache fits only the very Java, jars and paths that it was trained with, so training and running share one base.
+# The cache fits only the exact Java, jars and paths of its training run, so training and running share one base.
 FROM ${RUN_IMAGE} AS base
 # Heap, classes, compiled code, direct buffers and stacks of 0.5 MB each stay together below 256 MB; typesetting takes more.
 ENV JDK_JAVA_OPTIONS="-XX:+UseSerialGC -Xms32m -Xmx96m -XX:MaxMetaspaceSize=80m -XX:ReservedCodeCacheSize=40m -XX:MaxDirectMemorySize=16m -Xss512k -XX:TrimNativeHeapInterval=2000 -XX:-UsePerfData -XX:+ExitOnOutOfMemoryError"
@@ -21,9 +21,9 @@ RUN java -XX:AOTCacheOutput=brinebook.aot -cp brinebook.jar dev.brinebook.tool.T
 
 FROM base
 COPY --from=train /app/brinebook.aot ./
-# What is in the image, for those who must know: every library with its version, and its licence.
+# Bill of materials of the image: every library with its version and licence.
 COPY --from=build /src/target/bom.json /src/target/THIRD-PARTY.txt ./
 USER 10001:10001
 EXPOSE 8080 9090
-# A cache that does not fit ends the process instead of a slow start that nobody notices.
+# A cache that does not fit ends the process, rather than causing a slow start that goes unnoticed.
 ENTRYPOINT ["java", "-XX:AOTCache=brinebook.aot", "-XX:AOTMode=on", "-jar", "brinebook.jar"]

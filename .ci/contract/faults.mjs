@@ -1,5 +1,5 @@
 // Shows that the checks can fail: breaks a copy of the contract in one place for each rule of our own, and in some for the
-// public ones, and asks that every one of them is told. Use: node faults.mjs CONTRACT RULES-FOLDER
+// public ones, and requires that every one of them is reported. Use: node faults.mjs CONTRACT RULES-FOLDER
 import assert from 'node:assert/strict';
 import {spawnSync} from 'node:child_process';
 import {readFileSync, writeFileSync} from 'node:fs';
@@ -12,7 +12,7 @@ const schemas = document => document.components.schemas;
 const answer = (document, path) => operation(document, path).responses['200'].content['application/json'];
 const first = examples => Object.keys(examples)[0];
 
-/** What each program must tell, and the break that it must tell it of. */
+/** What each program must report, and the break that it must report. */
 const spectral = {
   'brinebook-operation-told': document => { delete operation(document).summary; },
   'brinebook-two-requests-shown': document => {
@@ -66,6 +66,6 @@ function expect(breaks, program, ...options) {
   const {status, stdout, stderr} = spawnSync(program, options, {encoding: 'utf8', maxBuffer: 1 << 28});
   assert.notEqual(status, 0, `${program} passed a broken contract`);
   const missed = Object.keys(breaks).filter(rule => !`${stdout}${stderr}`.includes(rule));
-  assert.deepEqual(missed, [], `${program} did not tell these faults`);
-  console.log(`${program} told ${Object.keys(breaks).length} faults of ${Object.keys(breaks).length}`);
+  assert.deepEqual(missed, [], `${program} did not report these faults`);
+  console.log(`${program} reported ${Object.keys(breaks).length} faults of ${Object.keys(breaks).length}`);
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.nio.channels.SelectionKey;
@@ -6,7 +7,7 @@ import java.nio.channels.SocketChannel;
 import java.util.concurrent.locks.LockSupport;
 
 /**
- * Opens connections, so many at once as are asked for, says nothing on any of them, tells how many were made within five seconds
+ * Opens the given number of connections at once, sends nothing on any of them, reports how many were made within five seconds
  * and holds them until the standard input ends.
  *
  * <pre>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.StandardSocketOptions;
@@ -19,7 +20,7 @@ import java.util.TreeMap;
 
 /**
  * Sends requests at a rate that does not depend on the answers, or as fast as they come, from one thread, and says how it went.
- * A time counts from when the request was due, so that a service that stands still shows.
+ * A time counts from when the request was due, so that a stalled service shows.
  *
  * <pre>
  * java [-Dservice=pid] -cp ... Load port seconds connections rate path=type=file...</pre>
@@ -27,12 +28,12 @@ import java.util.TreeMap;
  * With the process of the service, seconds are of its processor time and the rate is for each of them, so that neither depends on
  * what else the machine does; used is that processor time in milliseconds.
  *
- * Rate 0 is as fast as answers come; else so many requests a second. Failed is what got no whole answer; unsent what found no
+ * Rate 0 is as fast as answers come; otherwise it is requests a second. Failed is what got no whole answer; unsent what found no
  * connection; hasty a 503 that does not say when to come back.
  */
 final class Load {
 
-    /** What is due and finds all connections taken waits here, for no longer than this; later it counts as unsent. */
+    /** What is due and finds all connections taken waits here, for no longer than this; later it is counted as unsent. */
     private static final long LONGEST_WAIT_NANOS = 1_000_000_000L;
     private static final long LAST_ANSWERS_NANOS = 30_000_000_000L;
 

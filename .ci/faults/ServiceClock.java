@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.time.Duration;
 
 /**
@@ -7,7 +8,7 @@ import java.time.Duration;
 final class ServiceClock {
 
     private static final long LOOK_NANOS = 1_000_000_000L;
-    /** A service that has less of a processor stands still, and shall not make its callers wait forever. */
+    /** A service with too little processor time stalls, and must not make its callers wait forever. */
     private static final double LEAST_SHARE = 0.05;
 
     private final ProcessHandle process;

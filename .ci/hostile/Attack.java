@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ final class Attack implements AutoCloseable {
         this.service = service;
     }
 
-    /** A connection that is opened some seconds after the start, and makes so many calls with a pause between them. */
+    /** A connection that is opened some seconds after the start, and makes a number of calls with a pause between them. */
     void calls(double atSeconds, String from, Supplier<byte[]> requests, int calls, double pauseSeconds) {
         Scripts.Repeating script = new Scripts.Repeating(requests, tally, calls, pauseSeconds);
         repeating.add(script);
@@ -95,12 +96,12 @@ final class Attack implements AutoCloseable {
         }
     }
 
-    /** Waits until every caller that makes calls has had so many answers, whatever they say: whether they came in time. */
+    /** Waits until every caller that makes calls has had this number of answers, of any status: whether they came in time. */
     boolean areAnswered(int each, double seconds) throws InterruptedException {
         return await(() -> repeating.stream().allMatch(script -> script.answers() >= each), seconds);
     }
 
-    /** Waits until every caller that makes calls has had so many answers of 200: whether they came in time. */
+    /** Waits until every caller that makes calls has had this number of answers of 200: whether they came in time. */
     boolean areServed(int each, double seconds) throws InterruptedException {
         return await(() -> repeating.stream().allMatch(script -> script.served() >= each), seconds);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,13 +14,12 @@ final class Bodies {
     }
 
     void bodies() throws IOException, InterruptedException {
-        int seconds = 3;
-        try (Scene scene = lab.scene("bodies", Map.of("REQUEST_SECONDS", "" + seconds))) {
-            halfBodies(scene, "110 half bodies, then silence", 110, Scene.Owed.IN_TIME, List.of(60.0), seconds);
-            halfBodies(scene, "110 half bodies, a byte a second", 110, Scene.Owed.IN_TIME, List.of(1.0), seconds);
-            halfBodies(scene, "500 half bodies, silent and dripping", 500, Scene.Owed.ANSWERS, List.of(0.3, 0.7, 1.0, 60.0),
-                    seconds);
-        }
+        int seconds = Lab.REQUEST_SECONDS;
+        Scene scene = lab.scene("bodies", Lab.IMPATIENT);
+        halfBodies(scene, "110 half bodies, then silence", 110, Scene.Owed.IN_TIME, List.of(60.0), seconds);
+        halfBodies(scene, "110 half bodies, a byte a second", 110, Scene.Owed.IN_TIME, List.of(1.0), seconds);
+        halfBodies(scene, "500 half bodies, silent and dripping", 500, Scene.Owed.ANSWERS, List.of(0.3, 0.7, 1.0, 60.0),
+                seconds);
     }
 
     /** Each sends a head and a byte, then a byte after each of its pauses. */
@@ -40,24 +40,23 @@ final class Bodies {
     }
 
     void longStreams() throws IOException, InterruptedException {
-        int seconds = 2;
+        int seconds = Lab.REQUEST_SECONDS;
         int lines = 3 * seconds + 2;
         String label = "16 streams, a line a second for " + lines + " s";
-        try (Scene scene = lab.scene("long", Map.of("REQUEST_SECONDS", "" + seconds))) {
-            Scene.Outcome outcome = scene.attack(label, Scene.Owed.IN_TIME, lines + 1, attack -> {
-                attack.awaitsParts();
-                for (int each = 0; each < 16; each++) {
-                    stream(attack, lines, (each & 1) == 0, (each & 2) == 0, (each & 4) == 0);
-                }
-            });
-            for (Scripts.InParts each : outcome.attack().inParts()) {
-                boolean whole = each.answer() != null && each.answer().status() == 200 && each.answer().lines() == lines;
-                int number = outcome.attack().inParts().indexOf(each);
-                scene.holds(whole, label, ((number & 1) == 0 ? "chunked" : "Content-Length")
-                        + ((number & 2) == 0 ? ", with" : ", without") + " Expect, " + ((number & 4) == 0 ? "first" : "second")
-                        + " on its connection: " + (each.answer() == null ? "cut off after " + each.seconds() + " s"
-                                : each.answer().status() + " with " + each.answer().lines() + " lines"));
+        Scene scene = lab.scene("long", Lab.IMPATIENT);
+        Scene.Outcome outcome = scene.attack(label, Scene.Owed.IN_TIME, lines + 1, attack -> {
+            attack.awaitsParts();
+            for (int each = 0; each < 16; each++) {
+                stream(attack, lines, (each & 1) == 0, (each & 2) == 0, (each & 4) == 0);
             }
+        });
+        for (Scripts.InParts each : outcome.attack().inParts()) {
+            boolean whole = each.answer() != null && each.answer().status() == 200 && each.answer().lines() == lines;
+            int number = outcome.attack().inParts().indexOf(each);
+            scene.holds(whole, label, ((number & 1) == 0 ? "chunked" : "Content-Length")
+                    + ((number & 2) == 0 ? ", with" : ", without") + " Expect, " + ((number & 4) == 0 ? "first" : "second")
+                    + " on its connection: " + (each.answer() == null ? "cut off after " + each.seconds() + " s"
+                            : each.answer().status() + " with " + each.answer().lines() + " lines"));
         }
     }
 
@@ -81,15 +80,14 @@ final class Bodies {
     }
 
     void silent() throws IOException, InterruptedException {
-        try (Scene scene = lab.scene("silent", Map.of(), Requests.ordinary(true))) {
-            scene.attack("64 silent streams, another address", Scene.Owed.IN_TIME, 4,
-                    attack -> silentStreams(attack, Lab.ATTACKER, 64));
-        }
-        Map<String, String> keys = Map.of("API_KEYS_FILE", lab.keys("good", "attacker"));
-        try (Scene scene = lab.scene("silent-keyed", keys, Requests.ordinary(true, Lab.bearer("good")))) {
-            scene.attack("64 silent streams, same address, another key", Scene.Owed.IN_TIME, 4,
-                    attack -> silentStreams(attack, Lab.GOOD, 64, Lab.bearer("attacker")));
-        }
+        lab.scene("silent", Map.of(), Requests.ordinary(true)).attack("64 silent streams, another address", Scene.Owed.IN_TIME, 4,
+                attack -> silentStreams(attack, Lab.ATTACKER, 64));
+    }
+
+    void silentWithKeys() throws IOException, InterruptedException {
+        lab.scene("keys", lab.withKeys(), Requests.ordinary(true, Lab.bearer("good"))).attack(
+                "64 silent streams, same address, another key", Scene.Owed.IN_TIME, 4,
+                attack -> silentStreams(attack, Lab.GOOD, 64, Lab.bearer("attacker")));
     }
 
     static void silentStreams(Attack attack, String from, int number, String... headers) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -28,25 +29,24 @@ final class Connections {
 
     void active() throws IOException, InterruptedException {
         String label = Lab.ALL_BUT_A_FEW + " active keep-alive connections";
-        try (Scene scene = lab.scene("active", Map.of())) {
-            Scene.Outcome held = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> ordinaryCallers(attack, 10), 2, attack -> {
-                boolean twice = attack.areServed(2, 60);
-                if (!scene.service().isAlive()) {
-                    return false;
-                }
-                Attack more = new Attack(scene.service());
-                for (int each = 0; each < 40; each++) {
-                    more.calls(0, Lab.ATTACKER, () -> Requests.fromBrowser(0), 1, 0);
-                }
-                more.begin();
-                boolean answered = more.areAnswered(1, 10);
-                more.close();
-                Scene.printOnly("40 connections more, beyond " + Lab.MAX_CONNECTIONS, more.tally);
-                return twice && answered && more.tally.cutOffs() == 0;
-            });
-            judgeOrdinary(scene, label, held);
-            judgeHeld(scene, label, held.state());
-        }
+        Scene scene = lab.scene("active", Map.of());
+        Scene.Outcome held = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> ordinaryCallers(attack, 10), 2, attack -> {
+            boolean twice = attack.areServed(2, 60);
+            if (!scene.service().isAlive()) {
+                return false;
+            }
+            Attack more = new Attack(scene.service());
+            for (int each = 0; each < 40; each++) {
+                more.calls(0, Lab.ATTACKER, () -> Requests.fromBrowser(0), 1, 0);
+            }
+            more.begin();
+            boolean answered = more.areAnswered(1, 10);
+            more.close();
+            Scene.printOnly("40 connections more, beyond " + Lab.MAX_CONNECTIONS, more.tally);
+            return twice && answered && more.tally.cutOffs() == 0;
+        });
+        judgeOrdinary(scene, label, held);
+        judgeHeld(scene, label, held.state());
     }
 
     /** They are well-behaved as well: none is cut off, and most are answered by one processor that has just started. */
@@ -76,76 +76,73 @@ final class Connections {
     void soak() throws IOException, InterruptedException {
         int minutes = Integer.parseInt(System.getenv().getOrDefault("SOAK_MINUTES", "10"));
         String label = Lab.ALL_BUT_A_FEW + " active connections for " + minutes + " min";
-        try (Scene scene = lab.scene("soak", Map.of())) {
-            List<Service.State> states = new ArrayList<>();
-            Scene.Outcome outcome = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 5, attack -> ordinaryCallers(attack, 10), 1, attack -> {
-                boolean twice = attack.areServed(2, 60);
-                for (int minute = 0; minute < minutes && scene.service().isAlive(); minute++) {
-                    try {
-                        Service.State state = scene.service().state();
-                        states.add(state);
-                        System.out.println("minute " + minute + ": " + state + ", answers " + attack.tally);
-                    } catch (IOException e) {
-                        throw new IllegalStateException(e);
-                    }
-                    Thread.sleep(60_000);
+        Scene scene = lab.scene("soak", Map.of());
+        List<Service.State> states = new ArrayList<>();
+        Scene.Outcome outcome = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 5, attack -> ordinaryCallers(attack, 10), 1, attack -> {
+            boolean twice = attack.areServed(2, 60);
+            for (int minute = 0; minute < minutes && scene.service().isAlive(); minute++) {
+                try {
+                    Service.State state = scene.service().state();
+                    states.add(state);
+                    System.out.println("minute " + minute + ": " + state + ", answers " + attack.tally);
+                } catch (IOException e) {
+                    throw new IllegalStateException(e);
                 }
-                return twice;
-            });
-            judgeOrdinary(scene, label, outcome);
-            judgeHeld(scene, label, outcome.state());
-            if (outcome.state() != null && !states.isEmpty() && states.get(0) != null) {
-                long grown = outcome.state().heapBytes() - states.get(0).heapBytes();
-                scene.holds(grown <= MOST_GROWTH_BYTES, label, "the heap grew by " + grown + " bytes");
+                Thread.sleep(60_000);
             }
+            return twice;
+        });
+        judgeOrdinary(scene, label, outcome);
+        judgeHeld(scene, label, outcome.state());
+        if (outcome.state() != null && !states.isEmpty() && states.get(0) != null) {
+            long grown = outcome.state().heapBytes() - states.get(0).heapBytes();
+            scene.holds(grown <= MOST_GROWTH_BYTES, label, "the heap grew by " + grown + " bytes");
         }
     }
 
     void heads() throws IOException, InterruptedException {
-        int seconds = 3;
-        try (Scene scene = lab.scene("heads", Map.of("REQUEST_SECONDS", "" + seconds))) {
-            String label = Lab.SHARE + " dripping heads";
-            Scene.Outcome dripping = scene.attack(label, Scene.Owed.IN_TIME, seconds + Lab.TOLERANCE_SECONDS, attack -> {
-                for (int each = 0; each < Lab.SHARE; each++) {
-                    attack.sends(Lab.ATTACKER, null, Scripts.dripping("POST /v1/assessment HTTP/1.1\r\nX-Long: ", 0.5));
-                }
-            });
-            scene.judgeEnded(label, dripping, seconds);
+        int seconds = Lab.REQUEST_SECONDS;
+        Scene scene = lab.scene("heads", Lab.IMPATIENT);
+        String label = Lab.SHARE + " dripping heads";
+        Scene.Outcome dripping = scene.attack(label, Scene.Owed.IN_TIME, seconds + Lab.TOLERANCE_SECONDS, attack -> {
+            for (int each = 0; each < Lab.SHARE; each++) {
+                attack.sends(Lab.ATTACKER, null, Scripts.dripping("POST /v1/assessment HTTP/1.1\r\nX-Long: ", 0.5));
+            }
+        });
+        scene.judgeEnded(label, dripping, seconds);
 
-            label = Lab.ALL_BUT_A_FEW + " half heads, the rest 1.5 s later";
-            Scene.Outcome halves = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> {
-                attack.awaitsParts();
-                for (int each = 0; each < Lab.ALL_BUT_A_FEW; each++) {
-                    String whole = new String(Requests.fromBrowser(each), StandardCharsets.ISO_8859_1);
-                    attack.sends(Lab.caller(each), null, List.of(new Scripts.Part(0, Requests.bytes(whole.substring(0, 150))),
-                            new Scripts.Part(1.5, Requests.bytes(whole.substring(150)))));
-                }
-            });
-            long unanswered = halves.attack().inParts().stream().filter(each -> each.answer() == null).count();
-            scene.holds(unanswered == 0 || Scene.isSlow(halves), label, unanswered + " got no answer");
+        label = Lab.ALL_BUT_A_FEW + " half heads, the rest 1.5 s later";
+        Scene.Outcome halves = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> {
+            attack.awaitsParts();
+            for (int each = 0; each < Lab.ALL_BUT_A_FEW; each++) {
+                String whole = new String(Requests.fromBrowser(each), StandardCharsets.ISO_8859_1);
+                attack.sends(Lab.caller(each), null, List.of(new Scripts.Part(0, Requests.bytes(whole.substring(0, 150))),
+                        new Scripts.Part(1.5, Requests.bytes(whole.substring(150)))));
+            }
+        });
+        long unanswered = halves.attack().inParts().stream().filter(each -> each.answer() == null).count();
+        scene.holds(unanswered == 0 || Scene.isSlow(halves), label, unanswered + " got no answer");
 
-            label = Lab.MAX_CONNECTIONS + " at once";
-            Scene.Outcome atOnce = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> {
-                for (int each = 0; each < Lab.MAX_CONNECTIONS; each++) {
-                    attack.calls(0, Lab.caller(each), () -> Requests.fromBrowser(0), 1, 0);
-                }
-            }, Scene.MOST_PAIRS, attack -> attack.areAnswered(1, 60));
-            scene.holds(atOnce.attack().tally.cutOffs() == 0 || Scene.isSlow(atOnce), label, atOnce.attack().tally.cutOffs() + " got no answer");
-        }
+        label = Lab.MAX_CONNECTIONS + " at once";
+        Scene.Outcome atOnce = scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 4, attack -> {
+            for (int each = 0; each < Lab.MAX_CONNECTIONS; each++) {
+                attack.calls(0, Lab.caller(each), () -> Requests.fromBrowser(0), 1, 0);
+            }
+        }, Scene.MOST_PAIRS, attack -> attack.areAnswered(1, 60));
+        scene.holds(atOnce.attack().tally.cutOffs() == 0 || Scene.isSlow(atOnce), label, atOnce.attack().tally.cutOffs() + " got no answer");
     }
 
     void connect() throws IOException, InterruptedException {
         String label = Lab.SHARE + " CONNECT with Connection: close";
         byte[] request = Requests.bytes("CONNECT localhost:443 HTTP/1.1\r\nHost: localhost:443\r\nConnection: close\r\n\r\n");
-        try (Scene scene = lab.scene("connect", Map.of())) {
-            Scene.Outcome outcome = scene.attack(label, Scene.Owed.IN_TIME, 3, attack -> {
-                for (int each = 0; each < Lab.SHARE; each++) {
-                    attack.asksOnce(Lab.ATTACKER, request);
-                }
-            });
-            scene.holds(outcome.attack().tally.of(200) == 0 && outcome.attack().tally.cutOffs() == 0, label,
-                    "answered with " + outcome.attack().tally);
-            scene.holds(outcome.attack().notClosed() == 0, label, outcome.attack().notClosed() + " sockets are held after 3 s");
-        }
+        Scene scene = lab.scene("connect", Map.of());
+        Scene.Outcome outcome = scene.attack(label, Scene.Owed.IN_TIME, 3, attack -> {
+            for (int each = 0; each < Lab.SHARE; each++) {
+                attack.asksOnce(Lab.ATTACKER, request);
+            }
+        });
+        scene.holds(outcome.attack().tally.of(200) == 0 && outcome.attack().tally.cutOffs() == 0, label,
+                "answered with " + outcome.attack().tally);
+        scene.holds(outcome.attack().notClosed() == 0, label, outcome.attack().notClosed() + " sockets are held after 3 s");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -44,40 +45,37 @@ final class Floods {
     void faults() throws IOException, InterruptedException {
         String label = "6 callers, 24,000 unknown keys in 252 KB";
         byte[] request = Requests.post(Requests.CONVERSION, Requests.JSON, Requests.padded(Requests.unknownKeys(24_000), 252_000));
-        try (Scene scene = lab.scene("faults", Map.of())) {
-            judgeFlood(scene, label, scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
-                for (int each = 0; each < 6; each++) {
-                    attack.floods(Lab.ATTACKER, () -> request);
-                }
-            }));
-        }
+        Scene scene = lab.scene("faults", Map.of());
+        judgeFlood(scene, label, scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
+            for (int each = 0; each < 6; each++) {
+                attack.floods(Lab.ATTACKER, () -> request);
+            }
+        }));
     }
 
     void agents() throws IOException, InterruptedException {
         String label = "60 agents, messages of 185 KB";
         List<byte[]> messages = Requests.agentMessages(185_000);
-        try (Scene scene = lab.scene("agents", Map.of())) {
-            askOnce(scene, messages.get(messages.size() - 1)); // the first message of a process makes the schemas of all tools
-            judgeFlood(scene, label, scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
-                for (int each = 0; each < 60; each++) {
-                    byte[] message = messages.get(each % messages.size());
-                    attack.floods(Lab.ATTACKER, () -> message);
-                }
-            }));
-        }
+        Scene scene = lab.scene("agents", Map.of());
+        askOnce(scene, messages.get(messages.size() - 1)); // the first message of a process makes the schemas of all tools
+        judgeFlood(scene, label, scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
+            for (int each = 0; each < 60; each++) {
+                byte[] message = messages.get(each % messages.size());
+                attack.floods(Lab.ATTACKER, () -> message);
+            }
+        }));
     }
 
     void sheets() throws IOException, InterruptedException {
         String label = "60 callers of sheets as PDF";
         Supplier<byte[]> sheets = Requests.sheets();
-        try (Scene scene = lab.scene("sheets", Map.of())) {
-            askOnce(scene, sheets.get());
-            judgeFlood(scene, label, scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
-                for (int each = 0; each < 60; each++) {
-                    attack.floods(Lab.ATTACKER, sheets);
-                }
-            }), FEWEST_SHEETS, MOST_PROCESSOR_SECONDS_EACH_SHEET);
-        }
+        Scene scene = lab.scene("sheets", Map.of());
+        askOnce(scene, sheets.get());
+        judgeFlood(scene, label, scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
+            for (int each = 0; each < 60; each++) {
+                attack.floods(Lab.ATTACKER, sheets);
+            }
+        }), FEWEST_SHEETS, MOST_PROCESSOR_SECONDS_EACH_SHEET);
     }
 
     void mixed() throws IOException, InterruptedException {
@@ -86,36 +84,33 @@ final class Floods {
         byte[] unknown = Requests.post(Requests.CONVERSION, Requests.JSON, Requests.padded(Requests.unknownKeys(24_000), 252_000));
         Supplier<byte[]> sheets = Requests.sheets();
         String half = Requests.head("POST", Requests.CONVERSION, "Content-Type: " + Requests.JSON, "Content-Length: 600") + "{";
-        try (Scene scene = lab.scene("mixed", Map.of())) {
-            scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
-                for (int each = 0; each < 16; each++) {
-                    byte[] message = messages.get(each % messages.size());
-                    attack.floods(Lab.ATTACKER, () -> message);
-                    attack.floods(Lab.ATTACKER, () -> unknown);
-                    attack.floods(Lab.ATTACKER, sheets);
-                    attack.sends(Lab.ATTACKER, null, Scripts.dripping(half, 0.5));
-                    attack.sends(Lab.ATTACKER, null, Scripts.dripping("GET / HTTP/1.1\r\nX-Long: ", 0.5));
-                }
-                Bodies.silentStreams(attack, Lab.ATTACKER, 16);
-            });
-        }
+        Scene scene = lab.scene("mixed", Map.of());
+        scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
+            for (int each = 0; each < 16; each++) {
+                byte[] message = messages.get(each % messages.size());
+                attack.floods(Lab.ATTACKER, () -> message);
+                attack.floods(Lab.ATTACKER, () -> unknown);
+                attack.floods(Lab.ATTACKER, sheets);
+                attack.sends(Lab.ATTACKER, null, Scripts.dripping(half, 0.5));
+                attack.sends(Lab.ATTACKER, null, Scripts.dripping("GET / HTTP/1.1\r\nX-Long: ", 0.5));
+            }
+            Bodies.silentStreams(attack, Lab.ATTACKER, 16);
+        });
     }
 
     void wrongKeys() throws IOException, InterruptedException {
         String label = "60 callers with wrong keys";
-        Map<String, String> keys = Map.of("API_KEYS_FILE", lab.keys("good"));
-        try (Scene scene = lab.scene("keys", keys, Requests.ordinary(false, Lab.bearer("good")))) {
-            Scene.Outcome outcome = scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
-                for (int each = 0; each < 60; each++) {
-                    int number = each;
-                    attack.floods(Lab.ATTACKER, () -> Requests.post(Requests.CONVERSION, Requests.JSON, Requests.conversion(),
-                            Lab.bearer("nobody-" + number + "-" + System.nanoTime())));
-                }
-            });
-            Tally tally = outcome.attack().tally;
-            scene.holds(tally.of(200) == 0, label, "a wrong key was answered");
-            scene.holds(tally.cutOffs() == 0, label, tally.cutOffs() + " got no answer");
-            scene.holds(tally.of(429) > 0, label, tally.of(401) + " wrong keys, and no 429");
-        }
+        Scene scene = lab.scene("keys", lab.withKeys(), Requests.ordinary(false, Lab.bearer("good")));
+        Scene.Outcome outcome = scene.attack(label, Scene.Owed.IN_TIME, 5, attack -> {
+            for (int each = 0; each < 60; each++) {
+                int number = each;
+                attack.floods(Lab.ATTACKER, () -> Requests.post(Requests.CONVERSION, Requests.JSON, Requests.conversion(),
+                        Lab.bearer("nobody-" + number + "-" + System.nanoTime())));
+            }
+        });
+        Tally tally = outcome.attack().tally;
+        scene.holds(tally.of(200) == 0, label, "a wrong key was answered");
+        scene.holds(tally.cutOffs() == 0, label, tally.cutOffs() + " got no answer");
+        scene.holds(tally.of(429) > 0, label, tally.of(401) + " wrong keys, and no 429");
     }
 }

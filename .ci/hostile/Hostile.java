@@ -1,6 +1,6 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,24 +29,25 @@ final class Hostile {
         Connections connections = new Connections(lab);
         Bodies bodies = new Bodies(lab);
         Floods floods = new Floods(lab);
+        // One after another those that can share a service.
         trials.put("active", connections::active);
-        trials.put("bodies", bodies::bodies);
-        trials.put("heads", connections::heads);
         trials.put("faults", floods::faults);
         trials.put("agents", floods::agents);
-        trials.put("silent", bodies::silent);
-        trials.put("long", bodies::longStreams);
         trials.put("sheets", floods::sheets);
         trials.put("mixed", floods::mixed);
-        trials.put("stops", new Stops(lab)::stops);
         trials.put("connect", connections::connect);
+        trials.put("silent", bodies::silent);
+        trials.put("keyed", bodies::silentWithKeys);
         trials.put("keys", floods::wrongKeys);
+        trials.put("bodies", bodies::bodies);
+        trials.put("heads", connections::heads);
+        trials.put("long", bodies::longStreams);
+        trials.put("stops", new Stops(lab)::stops);
         trials.put(SOAK, connections::soak);
     }
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        Hostile hostile = new Hostile(new Lab(Path.of(arguments[0]), Path.of(arguments[1]), Integer.parseInt(arguments[2]),
-                new ArrayList<>()));
+        Hostile hostile = new Hostile(new Lab(Path.of(arguments[0]), Path.of(arguments[1]), Integer.parseInt(arguments[2])));
         List<String> names = List.of(arguments).subList(3, arguments.length);
         if (!hostile.trials.keySet().containsAll(names)) {
             System.err.println("trials are " + String.join(", ", hostile.trials.keySet()));
@@ -68,6 +69,7 @@ final class Hostile {
                 }
             }
         }
+        lab.close();
         System.out.printf("%d breaches in %d s%n", lab.breaches().size(), (System.nanoTime() - began) / 1_000_000_000L);
         return lab.breaches().isEmpty();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -95,7 +96,7 @@ final class Requests {
         return () -> post(ASSESSMENT, JSON, household.get(), "Accept: application/pdf");
     }
 
-    /** A body of so many unknown keys. */
+    /** A body with this number of unknown keys. */
     static String unknownKeys(int keys) {
         StringBuilder body = new StringBuilder("{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}");
         for (int key = 0; key < keys; key++) {
@@ -108,7 +109,7 @@ final class Requests {
         return body.substring(0, body.length() - 1) + " ".repeat(Math.max(0, bytes - body.length())) + "}";
     }
 
-    /** Messages to agents' tools of about so many bytes: a batch, one of many small objects, a deep one, one of unknown keys. */
+    /** Messages to agents' tools of about this number of bytes: a batch, one of many small objects, a deep one, one of unknown keys. */
     static List<byte[]> agentMessages(int bytes) {
         String call = "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"tools/call\","
                 + "\"params\":{\"name\":\"convertHardness\",\"arguments\":";

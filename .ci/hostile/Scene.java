@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -6,8 +7,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** A service of its own under attack, beside a well-behaved caller; prints a row of the table for each attack. */
-final class Scene implements AutoCloseable {
+/** A service under attack, beside a well-behaved caller; prints a row of the table for each attack. */
+final class Scene {
 
     /** What the well-behaved caller is owed. */
     enum Owed {
@@ -20,11 +21,10 @@ final class Scene implements AutoCloseable {
     }
 
     private static final double QUIET_SECONDS = 3;
-    private static final double WARM_UP_SECONDS = 4;
     private static final double MOST_TIMES_QUIET = 3;
     /**
      * Where 99 % of the calls without an attack take up to more than this, ten times what they usually do, the machine has no
-     * time for the service. No attack is told from that by the clock: then refusals count as answers, and no time is judged.
+     * time for the service. The clock cannot separate an attack from that: refusals are then counted as answers, and no time is judged.
      */
     private static final double MOST_QUIET_MILLIS = 75;
     /** From a limit to the end of a request, where it takes this many times longer than a call without an attack. */
@@ -38,14 +38,11 @@ final class Scene implements AutoCloseable {
     private final String trial;
     private final Lab lab;
 
-    /** Starts a service and asks it until it is warm. */
-    Scene(String trial, Lab lab, Map<String, String> environment, Supplier<byte[]> goodRequests)
-            throws IOException, InterruptedException {
+    Scene(String trial, Lab lab, Service service, GoodCaller good) {
         this.trial = trial;
         this.lab = lab;
-        service = Service.start(lab.jar(), lab.port(), lab.work().resolve(trial + ".log"), environment);
-        good = new GoodCaller(lab.port(), Lab.GOOD, goodRequests);
-        good.warmUp(WARM_UP_SECONDS);
+        this.service = service;
+        this.good = good;
     }
 
     static void printHead() {
@@ -200,18 +197,5 @@ final class Scene implements AutoCloseable {
         if (!holds) {
             lab.breach(true, trial + ": " + label + ": " + otherwise);
         }
-    }
-
-    /** Ends the service; what it logged must be free of its own faults. */
-    @Override
-    public void close() throws IOException, InterruptedException {
-        service.terminate();
-        if (!service.endsWithin(30)) {
-            holds(false, "stop", "the process does not end");
-        }
-        service.close();
-        List<String> faults = new ArrayList<>(service.faultsLogged());
-        holds(faults.isEmpty(), "log", faults.size() + " lines of faults, the first: "
-                + (faults.isEmpty() ? "" : faults.get(0).substring(0, Math.min(400, faults.get(0).length()))));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -31,7 +32,7 @@ final class Scripts {
         private volatile int answers;
         private volatile int served;
 
-        /** So many calls at most, with a pause between them. */
+        /** At most this number of calls, with a pause between them. */
         Repeating(Supplier<byte[]> requests, Tally tally, int calls, double pauseSeconds) {
             this.requests = requests;
             this.tally = tally;

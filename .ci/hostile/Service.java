@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.net.BindException;
 import java.net.HttpURLConnection;
@@ -13,7 +14,10 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** The packaged service as a process of its own, on one processor where there are two, under the flags of the image. */
+/**
+ * The packaged service as a process of its own, under the flags of the image. It knows of one processor, and is kept on one where
+ * there are two once it has started and is warm: until then the compiler may have the other.
+ */
 final class Service implements AutoCloseable {
 
     static final int TICKS_PER_SECOND = 100; // USER_HZ of Linux on every common architecture
@@ -41,9 +45,10 @@ final class Service implements AutoCloseable {
     /** Starts it on a port, with metrics on the one above, and waits until it is ready. */
     static Service start(Path jar, int port, Path log, Map<String, String> environment) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
-        command.addAll(List.of("taskset", "-c", processor()));
+        command.addAll(List.of("taskset", "-c", System.getenv().getOrDefault("START_PROCESSORS", processor())));
         command.add(java().resolve("bin/java").toString());
         command.addAll(imageFlags());
+        command.add("-XX:ActiveProcessorCount=1");
         command.addAll(List.of("-jar", jar.toString()));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
         builder.environment().putAll(Map.of("PORT", "" + port, "METRICS_PORT", "" + (port + 1), "HOST", "127.0.0.1"));
@@ -59,6 +64,12 @@ final class Service implements AutoCloseable {
         }
         service.close();
         throw new IllegalStateException("the service did not start: " + Files.readString(log));
+    }
+
+    /** From here on it has its one processor alone. */
+    void keepOnItsProcessor() throws IOException, InterruptedException {
+        new ProcessBuilder("taskset", "-a", "-c", "-p", processor(), "" + process.pid()).redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
     }
 
     private static void refuseTakenPort(int port) throws IOException {

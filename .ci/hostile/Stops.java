@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -16,6 +17,7 @@ final class Stops {
 
     /** One answer lost is tried again: a caller that the machine stops for a second and a half meets a closed connection. */
     void stops() throws IOException, InterruptedException {
+        lab.close(); // its port is needed
         if (lost() == 1) {
             lab.breach(lost() > 0, "stops: " + LABEL + ": answers were lost in both tries");
         }
@@ -27,6 +29,7 @@ final class Stops {
         for (int stop = 0; stop < 8; stop++) {
             Path log = lab.work().resolve("stops-" + stop + ".log");
             try (Service service = Service.start(lab.jar(), lab.port(), log, Map.of("DRAIN_SECONDS", "" + stop % 2))) {
+                service.keepOnItsProcessor();
                 Attack attack = new Attack(service);
                 for (int each = 0; each < 64; each++) {
                     attack.calls(0, Lab.caller(each), requests, Integer.MAX_VALUE, each % 4 * 0.003);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

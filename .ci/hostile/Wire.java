@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetSocketAddress;
@@ -12,7 +13,7 @@ import java.util.List;
 
 /**
  * Connections to the service on loopback, thousands of them, moved by one thread. Each comes from a loopback address of its
- * caller's, so that callers can be told apart, and does what its script says.
+ * caller's, so that callers can be distinguished, and does what its script says.
  */
 final class Wire implements AutoCloseable {
 

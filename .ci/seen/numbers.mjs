@@ -1,10 +1,10 @@
-// Ten drawn cases: what stands on workbench, element and sheet is what the service answers.
+// Ten random cases: the figures on workbench, element and sheet are those that the service answers.
 import assert from 'node:assert/strict';
 import { ORIGIN, api, at, close, linkOf, open, settled, sheetOf } from './stage.mjs';
 
 const CASES = 10;
 
-/** Numbers drawn by a generator with a fixed seed (Park and Miller, minimal standard). */
+/** Random numbers with a fixed seed (Park and Miller, minimal standard). */
 let state = 20261125;
 const between = (least, most) => least + (state = (state * 48271) % 2147483647) / 2147483647 * (most - least);
 
@@ -15,7 +15,7 @@ function drawn(us) {
     conversion: { cost: { value: Math.round(between(200, 700)), unit: 'USD' } }, units: us ? 'us' : 'metric' };
 }
 
-/** Whether a text is a number cut to so many digits, or to cents. */
+/** Whether a text is a number rounded to some digits, or to cents. */
 const near = (text, exact, part) => Math.abs(Number(text.replaceAll(',', '')) - exact) <= Math.max(Math.abs(exact) * part, 0.005);
 
 async function workbench(given, answer) {

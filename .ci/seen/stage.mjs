@@ -79,5 +79,5 @@ export async function close(page) {
 export const settled = page => page.waitForFunction(() => document.querySelector('#summary')?.textContent
   && !document.body.hasAttribute('aria-busy') && document.querySelectorAll('canvas').length >= 3);
 
-/** The case that stands in the address. */
+/** The case in the address. */
 export const caseOf = page => page.evaluate(() => JSON.parse(atob(location.hash.slice(1).replaceAll('-', '+').replaceAll('_', '/'))));

@@ -56,7 +56,7 @@ export async function keyboard() {
   await other.setInputFiles('#file', { name: 'case.json', mimeType: 'application/json', buffer: readFileSync(new URL('case.json', import.meta.url)) });
   await other.waitForTimeout(400);
   await settled(other);
-  assert.equal(await other.inputValue('#f-household-people'), '2', 'the opened case stands in the fields');
+  assert.equal(await other.inputValue('#f-household-people'), '2', 'the opened case is in the fields');
   await close(other);
 
   await press('#curl', 'Enter');
@@ -85,7 +85,7 @@ export async function badValueAndAway() {
   const before = await page.textContent('#summary');
   await page.fill('#f-water-hardness', 'hard');
   await page.waitForSelector('#f-water-hardness[aria-invalid=true]');
-  assert.ok((await page.textContent('#f-water-hardness-fault')).length > 10, 'the fault is told at the field');
+  assert.ok((await page.textContent('#f-water-hardness-fault')).length > 10, 'the fault is shown at the field');
   assert.equal(await page.textContent('#summary'), before, 'the last answer stays');
   await page.fill('#f-water-hardness', '20');
   await page.waitForSelector('#f-water-hardness:not([aria-invalid])');

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import client.ApiClient;
 import client.ApiException;
 import client.api.CalculationApi;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

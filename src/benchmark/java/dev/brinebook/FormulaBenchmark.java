@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook;
 
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.ChangePoint;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
@@ -112,7 +113,7 @@ public class FormulaBenchmark {
     }
 
     @Benchmark
-    public Figure gammaShape() {
+    public OptionalResult gammaShape() {
         return GammaFit.shape(useLitres);
     }
 
@@ -142,7 +143,7 @@ public class FormulaBenchmark {
     }
 
     @Benchmark
-    public Figure bedExpansion() {
+    public OptionalResult bedExpansion() {
         return Backwash.expansionShare(ResinBead.DEFAULT, 15, 11 * another());
     }
 
@@ -172,7 +173,7 @@ public class FormulaBenchmark {
     }
 
     @Benchmark
-    public Figure discountedPayback() {
+    public OptionalResult discountedPayback() {
         return Payback.discountedYears(420 * another(), 0.03, 90, 92, 94, 96, 98, 100, 102, 104, 106, 108);
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook;
 
 import dev.brinebook.api.Operation;
@@ -20,7 +21,7 @@ import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.water.CompensateHardness;
 import dev.brinebook.operation.water.ConvertHardness;
-import dev.brinebook.request.softener.RememberedColumns;
+import dev.brinebook.request.softener.BedCapacityCache;
 import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
 import java.io.UncheckedIOException;
@@ -47,7 +48,7 @@ public final class Main {
     /** The service, not yet started. */
     public static BrinebookServer server(Settings settings) {
         return new BrinebookServer(settings, OPERATIONS)
-                .watch(new CaffeineCacheMetrics<>(RememberedColumns.cache(), "columns", Tags.empty()));
+                .watch(new CaffeineCacheMetrics<>(BedCapacityCache.cache(), "columns", Tags.empty()));
     }
 
     public static void main(String[] arguments) {

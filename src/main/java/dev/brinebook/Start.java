@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook;
 
 import dev.brinebook.http.Settings;
@@ -5,8 +6,8 @@ import dev.brinebook.http.server.Descriptors;
 import java.util.Optional;
 
 /**
- * Where the process begins: looks whether it may open as many files as its settings need while it has opened next to none, then
- * starts {@link Main}. Each library is one more file, so that later there might be none left to say it with.
+ * Entry point: checks that the process may open the files that its settings need, while it has opened almost none, then starts {@link
+ * Main}. Each library is one more file, so later none might be left to report the error.
  */
 public final class Start {
 

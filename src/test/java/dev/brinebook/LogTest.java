@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
@@ -37,7 +38,7 @@ class LogTest {
     private static final String KEY = "key-of-4711";
     /** The example of W3C Trace Context, section 3.2.3. */
     private static final String TRACE_ID = "4bf92f3577b34da6a3ce929d0e0e4736";
-    /** Stands in every body, query, path and header that could find its way into the log. */
+    /** Placed in every body, query, path and header that could find its way into the log. */
     private static final String SENT = "47114711";
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -45,7 +46,7 @@ class LogTest {
     Path directory;
 
     @Test
-    void tellsEachRequestInJsonAndNothingThatWasSent() throws Exception {
+    void logsEachRequestInJsonWithoutItsContent() throws Exception {
         Map<String, String> environment = new HashMap<>(Launched.ANYWHERE);
         String hash = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(KEY.getBytes(UTF_8)));
         environment.put("API_KEYS_FILE", Files.writeString(directory.resolve("keys"), "shop:" + hash + "\n").toString());
@@ -96,7 +97,7 @@ class LogTest {
     }
 
     @Test
-    void goesOnAnsweringWhenNobodyReadsTheLogAndTellsWhatWasLost() throws Exception {
+    void keepsAnsweringWhenNobodyReadsTheLogAndReportsLostLines() throws Exception {
         Process process = Launched.with(Launched.ANYWHERE).start();
         try (BufferedReader log = process.inputReader()) {
             String port = Launched.awaitReady(log, process).group(1);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -36,7 +37,7 @@ class MainTest {
     }
 
     @Test
-    void refusesWhatItDoesNotKnow() throws Exception {
+    void refusesUnknownArguments() throws Exception {
         assertEquals(2, Launched.exitOf(start(Map.of(), "--hlep")));
         assertEquals("unknown option --hlep", output().strip());
     }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
 
-/** Holds a computed number against a printed one: the tolerance is what the print can tell, unless a wider is argued. */
+/** Holds a computed number against a printed one: the tolerance is the resolution of the print, unless a wider one is justified. */
 public final class Printed {
 
     private Printed() {

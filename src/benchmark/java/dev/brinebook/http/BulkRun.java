@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import java.io.BufferedInputStream;
@@ -22,7 +23,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.LongFunction;
 
 /**
- * Sends long streams through a packaged server with a small heap: every answer must come in its place, every bad line be told,
+ * Sends long streams through a packaged server with a small heap: every answer must come in its place, every bad line be reported,
  * the heap stay flat, and a reader that stops hold nobody. Prints what it measured; fails on the first thing out of order.
  *
  * <pre>
@@ -71,7 +72,7 @@ public final class BulkRun {
                 + ",\"unit\":\"gpg\"},\"iron\":{\"value\":0.5,\"unit\":\"mg/L\"}}}";
     }
 
-    /** 10 to 30 gpg in steps of a tenth, finer than a test tells: two hundred waters, whose columns are remembered. */
+    /** 10 to 30 gpg in steps of a tenth, finer than a test resolves: two hundred waters, whose columns are cached. */
     private static String gpg(long line) {
         return new BigDecimal(100 + line % 200).movePointLeft(1).stripTrailingZeros().toPlainString();
     }
@@ -90,7 +91,7 @@ public final class BulkRun {
         }
         double lineSeconds = run.get() / lines;
         long peak = live.stream().mapToLong(Long::longValue).max().orElse(0);
-        System.out.printf(Locale.ROOT, "%s: %d lines, 1 %% bad, all in order, every bad one told; %.1f s%n", calculator, lines,
+        System.out.printf(Locale.ROOT, "%s: %d lines, 1 %% bad, all in order, every bad one reported; %.1f s%n", calculator, lines,
                 run.get());
         System.out.printf(Locale.ROOT, "  a line %.1f us, a single call %.1f us: %.2f times as fast%n", lineSeconds * 1e6,
                 callSeconds * 1e6, callSeconds / lineSeconds);
@@ -113,7 +114,7 @@ public final class BulkRun {
                 stopped.get());
     }
 
-    /** Seconds for each of so many calls, one after the other on one connection. */
+    /** Seconds for each of a number of calls, one after the other on one connection. */
     private static double single(String path, LongFunction<String> request, int calls) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
             socket.setTcpNoDelay(true);

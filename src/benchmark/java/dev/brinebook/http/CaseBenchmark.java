@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import dev.brinebook.api.Explanation;
@@ -8,23 +9,23 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.HardDays;
 import dev.brinebook.regeneration.LongRun;
-import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Simulation;
-import dev.brinebook.regeneration.Trial;
+import dev.brinebook.regeneration.SimulationInput;
+import dev.brinebook.regeneration.SimulationResult;
 import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Fit;
-import dev.brinebook.softener.Found;
+import dev.brinebook.softener.MaintenanceTask;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.softener.TunedClock;
-import dev.brinebook.softener.Upkeep;
 import dev.brinebook.verdict.Terms;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -55,9 +56,9 @@ public class CaseBenchmark {
 
     private final AssessmentRequest request = request();
     private final SoftenerCase given = SoftenerCase.of(request, new Explanation());
-    private final Found found = request.softener().found(given, new Explanation());
-    private final Duty duty = given.duty();
-    private final Setup setup = found.setup();
+    private final ExistingSoftener found = request.softener().found(given, new Explanation());
+    private final DesignConditions duty = given.duty();
+    private final SoftenerSettings setup = found.setup();
     private final Softener softener = setup.softener();
     private final double dose = setup.countedDoseGramsPerLitre();
     private final Prices prices = Prices.unitedStates2023();
@@ -104,9 +105,9 @@ public class CaseBenchmark {
         return DoseChoice.cheapest(softener, fresh(), cost);
     }
 
-    /** The duty with nothing worked out yet, as each request has it. */
-    private Duty fresh() {
-        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), LongRun.of(duty.demand().model()),
+    /** The design conditions with nothing cached yet, as for each request. */
+    private DesignConditions fresh() {
+        return new DesignConditions(duty.water(), duty.hardness(), duty.demand(), duty.days(), LongRun.of(duty.demand().model()),
                 duty.standard(), duty.controller(), duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
     }
 
@@ -127,8 +128,8 @@ public class CaseBenchmark {
     }
 
     @Benchmark
-    public Outcome year() {
-        return Simulation.simulate(new Trial(duty.days(), duty.hardness().totalMgPerL(), dosed.regeneration()), found.policy());
+    public SimulationResult year() {
+        return Simulation.simulate(new SimulationInput(duty.days(), duty.hardness().totalMgPerL(), dosed.regeneration()), found.policy());
     }
 
     @Benchmark
@@ -137,8 +138,9 @@ public class CaseBenchmark {
     }
 
     @Benchmark
-    public List<Upkeep> upkeep() {
-        return Upkeep.of(duty.water(), duty.meanLitres() / softener.bed().resinLitres(), duty.days().firstDate(), duty.days().size());
+    public List<MaintenanceTask> upkeep() {
+        return MaintenanceTask.of(duty.water(), duty.meanLitres() / softener.bed().resinLitres(), duty.days().firstDate(),
+                duty.days().size());
     }
 
     private static AssessmentRequest request() {

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,6 +58,6 @@ public class EdgeBenchmark {
     }
 
     private <Q extends Record, A extends Record> byte[] answer(Operation<Q, A> one) {
-        return writer.write(one.calculate().apply(reader.read(body, one.requestType())), Wording.ENGLISH);
+        return writer.write(one.calculate().apply(reader.read(body, one.requestType())), Language.ENGLISH);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import java.io.IOException;
@@ -102,12 +103,15 @@ public final class LoadRun {
 
     private record Load(String path, String type, Path body, int connections) {
 
-        /** What wrk tells. */
+        /** The results that wrk reports. */
         String on(Running server, int seconds) throws Exception {
             Path script = Path.of("target", "post.lua");
             Files.writeString(script, """
                     wrk.method = "POST"
                     wrk.headers["Content-Type"] = "%s"
+                    wrk.headers["Accept"] = "application/json"
+                    wrk.headers["Accept-Encoding"] = "gzip, deflate, br"
+                    wrk.headers["User-Agent"] = "load-run"
                     wrk.body = io.open("%s"):read("*a")
                     """.formatted(type, body));
             Process process = new ProcessBuilder("wrk", "-t1", "-c" + connections, "-d" + seconds + "s", "-s", script.toString(),

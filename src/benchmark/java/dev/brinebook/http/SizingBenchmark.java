@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -23,7 +24,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A sizing among the standard tanks by the column, whose doses are searched: with and without columns remembered. It stands
+ * A sizing among the standard tanks by the column, whose doses are searched: with and without cached columns. It is placed
  * beside the reader, so that a request is read as a caller writes it, whatever its record is made of.
  */
 @State(Scope.Benchmark)
@@ -43,7 +44,7 @@ public class SizingBenchmark {
     private final SizingRequest same = request(0);
     private int asked;
 
-    /** Each request a ten-thousandth of a milligram harder: the same work, and no column that was worked out before. */
+    /** Each request a ten-thousandth of a milligram harder: the same work, and no column that is cached. */
     @Benchmark
     public SizingAnswer coldCache() {
         asked++;

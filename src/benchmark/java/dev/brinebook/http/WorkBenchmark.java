@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
-import dev.brinebook.api.Language;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.softener.SizingRequest;
+import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntFunction;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.household.DayVariation;
@@ -15,9 +16,9 @@ import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
@@ -45,9 +46,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 public class UncertainWorthBenchmark {
 
-    private final Duty duty = duty();
-    private final Way clock = way("clock", new ClockEveryDays(4), Outlay.NONE);
-    private final Way meter = way("meter", new MeteredDelayed(6000, 1200, 14), new Outlay(300, 0, 10));
+    private final DesignConditions duty = duty();
+    private final AlternativePlan clock = way("clock", new ClockEveryDays(4), Outlay.NONE);
+    private final AlternativePlan meter = way("meter", new MeteredDelayed(6000, 1200, 14), new Outlay(300, 0, 10));
     private final Comparison comparison = new Comparison(List.of(clock, meter), 0, duty,
             new Bills(Prices.unitedStates2023(), 10));
     private final List<UncertainInput> inputs = List.of(normal(Input.SALT_PRICE), normal(Input.WATER_PRICE),
@@ -62,19 +63,19 @@ public class UncertainWorthBenchmark {
         return new UncertainInput(input, new Uncertain.Normal(1, 0.1));
     }
 
-    private static Way way(String name, Policy policy, Outlay outlay) {
+    private static AlternativePlan way(String name, Policy policy, Outlay outlay) {
         Softener softener = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES), 48 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
-        Setup setup = new Setup(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2);
-        return new Way(name, home -> List.of(Way.Possible.of(setup, home)), outlay, 0);
+        SoftenerSettings setup = new SoftenerSettings(softener, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2);
+        return new AlternativePlan(name, home -> List.of(AlternativePlan.Possible.of(setup, home)), outlay, 0);
     }
 
-    private static Duty duty() {
+    private static DesignConditions duty() {
         OptionalDouble none = OptionalDouble.empty();
         WaterAnalysis water = new WaterAnalysis(257, 0, none, none, none, none, none, none, none, none, 12,
                 WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.FOUR_OR_MORE_PERSONS, Optional.empty(), 20, 8);
-        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+        return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.DayVariation;
@@ -18,7 +19,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** One year under five policies, and a thousand drawn years under one. */
+/** One year under five policies, and a thousand simulated years under one. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -32,7 +33,7 @@ public class YearBenchmark {
     private final Days days = DayVariation.FOUR_OR_MORE_PERSONS.typicalDays(FIRST, 365, WeekdayMeans.everyDay(900), 1);
     private final UseModel model = new UseModel(WeekdayMeans.everyDay(900), DayVariation.FOUR_OR_MORE_PERSONS);
     private final Regeneration regeneration = new Regeneration(2100, 5000, 250, 90);
-    private final Trial trial = new Trial(days, 300, regeneration);
+    private final SimulationInput trial = new SimulationInput(days, 300, regeneration);
     private final Policy delayed = new MeteredDelayed(7000, 1600, 14);
     private final List<Policy> five = List.of(new ClockEveryDays(4, 0), delayed,
             new MeteredByHistory(7000, MeteredByHistory.Of.LARGEST, 1600, 14), new MeteredImmediate(7000, 14),

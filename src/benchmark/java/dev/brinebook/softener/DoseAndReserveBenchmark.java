@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.household.DayVariation;
@@ -66,20 +67,20 @@ public class DoseAndReserveBenchmark {
                     60 * Exact.INCH_METRES, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
         }
 
-        Duty duty(double hardnessFactor, double levelSpread) {
+        DesignConditions duty(double hardnessFactor, double levelSpread) {
             UseModel model = this.model.with(new UseChange(levelSpread, 0, 0));
             OptionalDouble none = OptionalDouble.empty();
             WaterAnalysis water = new WaterAnalysis(hardnessFactor * HardnessUnit.GPG.toBase(gpg), 0,
                     OptionalDouble.of(ironMgPerL), none, none, none, none, none, none, none, 12,
                     WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PRIVATE_WELL, true);
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
-            return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+            return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                     demand.days(LocalDate.of(2026, 1, 1), 1, 1), LongRun.of(model), ServiceStandard.USUAL,
                     ControllerTerms.US, 3, 0);
         }
     }
 
-    /** Between waters so many that none is met twice. */
+    /** Between enough waters that none comes twice. */
     private static final double GOLDEN_SHARE = 0.618033988749895;
 
     @Param

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -12,8 +13,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
- * One call of a tool on its way through the SDK. The SDK would tell the caller the message of any exception, so it is kept
- * here, for the server to answer like that of every other request.
+ * One call of a tool within the SDK. The SDK would send the message of any exception to the caller. So it is kept here, and the server
+ * answers it like that of every other request.
  */
 final class Call {
 
@@ -61,7 +62,7 @@ final class Call {
         return result.addContent(TextContent.builder(json).build()).build();
     }
 
-    /** The summary of an answer, which stands first in it. */
+    /** The summary of an answer, its first property. */
     private static String summary(String json) {
         try (JsonParser parser = JSON.createParser(json)) {
             parser.nextToken();

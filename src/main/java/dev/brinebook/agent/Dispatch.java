@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
 import io.modelcontextprotocol.server.McpStatelessServerHandler;
@@ -5,7 +6,7 @@ import io.modelcontextprotocol.spec.McpStatelessServerTransport;
 import reactor.core.publisher.Mono;
 
 /**
- * Where the SDK leaves what answers its messages. Its own servlet would stand beside the router, without request id, limits,
+ * Where the SDK leaves what answers its messages. Its own servlet would bypass the router, without request id, limits,
  * log and metrics, and writes its exceptions with their stack traces.
  */
 final class Dispatch implements McpStatelessServerTransport {

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
-/** A message that cannot be answered as it was meant: told as an error of JSON-RPC 2.0, section 5.1. */
+/** A message that cannot be answered as intended: reported as an error of JSON-RPC 2.0, section 5.1. */
 final class RpcFault extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

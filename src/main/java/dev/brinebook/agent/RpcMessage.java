@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -18,14 +19,14 @@ import java.util.Map;
  * One message of JSON-RPC 2.0, read strictly.
  *
  * @param id a string or whole number, or null for a notification
- * @param method what is asked for
+ * @param method name of the method
  * @param params all parameters but {@code arguments}
- * @param arguments the arguments of a call, in the very text that came, so that they are read once and by one reader
+ * @param arguments the arguments of a call, as the original text, so that they are read once and by one reader
  */
 record RpcMessage(Object id, String method, Map<String, Object> params, String arguments) {
 
     private static final String NONE = "{}";
-    /** So deep that whoever reads the arguments reports what is nested a little too deeply; and yet bounded. */
+    /** Deep enough that the reader of the arguments reports slightly too deep nesting, and yet bounded. */
     private static final int MAX_DEPTH = 4 * Operation.MAX_DEPTH;
     private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
 /**
- * What a call of a tool gives.
+ * The result of a tool call.
  *
- * @param json the answer, or the problem document that tells the faults of the arguments
+ * @param json the answer, or the problem document with the errors of the arguments
  * @param faulty whether it is the latter
  */
 public record ToolAnswer(byte[] json, boolean faulty) {

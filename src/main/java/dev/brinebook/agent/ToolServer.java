@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -42,7 +43,7 @@ public final class ToolServer {
     public ToolServer(List<Operation<?, ?>> operations, String version) {
         operations.forEach(operation -> this.operations.put(operation.id(), operation));
         OperationSchemas schemas = new OperationSchemas(operations);
-        // Arguments are checked where those of every caller are, and the tests hold the answers to their schemas.
+        // Arguments are checked where those of every caller are, and the tests check the answers against their schemas.
         McpServer.sync(dispatch).serverInfo("brinebook", version).instructions(Guide.INSTRUCTIONS)
                 .capabilities(ServerCapabilities.builder().tools(false).build())
                 .tools(operations.stream().map(operation -> tool(operation, schemas)).toList())
@@ -55,7 +56,7 @@ public final class ToolServer {
         return new Dispatch().protocolVersions();
     }
 
-    /** What goes back for the message in {@code text}; whatever {@code calculation} throws is thrown. */
+    /** The reply to the message in {@code text}; exceptions of {@code calculation} are passed on. */
     public Reply answer(String text, Calculation calculation) {
         RpcMessage message;
         try {
@@ -83,8 +84,8 @@ public final class ToolServer {
                 new JSONRPCRequest(message.method(), message.id(), params)).blockOptional().orElseThrow();
         call.rethrow();
         if (response.error() != null && response.error().code() == ErrorCodes.INTERNAL_ERROR) {
-            // With the calculation told apart, what the SDK fails at is params that it cannot convert.
-            throw new RpcFault(ErrorCodes.INVALID_PARAMS, "The params are not what " + message.method() + " takes.");
+            // Calculation errors are handled separately, so the SDK fails only at params that it cannot convert.
+            throw new RpcFault(ErrorCodes.INVALID_PARAMS, "The params do not match " + message.method() + ".");
         }
         return response;
     }

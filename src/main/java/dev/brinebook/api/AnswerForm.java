@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BiFunction;
 
@@ -8,7 +9,7 @@ import java.util.function.BiFunction;
  * A further form in which an operation answers, beside JSON, to callers whose {@code Accept} asks for it.
  *
  * @param mediaType type and subtype, such as {@code text/csv}; a text is sent in UTF-8
- * @param description what the form holds and leaves out
+ * @param description what the form contains and omits
  * @param extension how the names of its files end, such as {@code csv}
  * @param example name of the operation's example that the contract shows it by
  * @param contentPolicy what a browser that shows it may load, as a Content-Security-Policy; null where none shows it
@@ -16,11 +17,11 @@ import java.util.function.BiFunction;
  * @param <Q> request
  */
 public record AnswerForm<Q extends Record>(String mediaType, String description, String extension, String example,
-        String contentPolicy, BiFunction<Q, Wording, byte[]> write) {
+        String contentPolicy, BiFunction<Q, Language, byte[]> write) {
 
     /** A form that is a text. */
     public static <Q extends Record> AnswerForm<Q> text(String mediaType, String description, String extension, String example,
-            BiFunction<Q, Wording, String> write) {
+            BiFunction<Q, Language, String> write) {
         return new AnswerForm<>(mediaType, description, extension, example, null, write.andThen(AnswerForm::bytes));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import dev.brinebook.api.Operation.QueryParameter;
@@ -5,8 +6,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 
 /**
- * Another form that the request of an operation may come in, beside JSON: a text, with what it cannot say itself in the
- * query.
+ * Another form of the request of an operation, beside JSON: a text, with further settings in the query.
  *
  * @param mediaType such as {@code text/csv}
  * @param description what the text holds

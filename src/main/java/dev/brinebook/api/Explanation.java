@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Quantity;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -17,27 +18,27 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Gathers, while a request is mapped and answered, what the answer must say about itself. */
+/** Collects assumptions and basis of an answer, while its request is mapped and answered. */
 public final class Explanation {
 
     private final Map<String, AssumptionAnswer> assumptions = new LinkedHashMap<>();
     private final List<BasisAnswer> basis = new ArrayList<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();
-    private final Function<Worded, Message> saying;
+    private final Function<Localizable, Message> saying;
     private final boolean metric;
 
     /** In US units. */
     public Explanation() {
-        this(Message::saying, false);
+        this(Message::of, false);
     }
 
     /**
-     * Says what it says in US or in metric units.
+     * A text in US or in metric units.
      *
      * @param saying the words in these units
      * @param metric whether they are metric
      */
-    public Explanation(Function<Worded, Message> saying, boolean metric) {
+    public Explanation(Function<Localizable, Message> saying, boolean metric) {
         this.saying = saying;
         this.metric = metric;
     }
@@ -48,8 +49,13 @@ public final class Explanation {
     }
 
     /** What {@code worded} says, in the units of the answer. */
-    public Message saying(Worded worded) {
+    public Message saying(Localizable worded) {
         return saying.apply(worded);
+    }
+
+    /** The message for the units of the answer, where its text names units of its own. */
+    public Message inUnits(Message message) {
+        return message.inMetricUnits(metric);
     }
 
     /** The one of two messages that names the units of the answer. */
@@ -62,24 +68,24 @@ public final class Explanation {
         assumptions.putIfAbsent(name, new AssumptionAnswer(name, value, origin));
     }
 
-    /** The caller's {@code given} number in its base unit, or the default; recorded either way. */
+    /** The {@code given} number in its base unit, or the default; recorded either way. */
     public double orDefault(String name, Quantity<?> given, double defaultInBase, Message defaultText) {
         if (given == null) {
             assume(name, defaultText, Origin.DEFAULT);
             return defaultInBase;
         }
-        assume(name, Message.of("{0} {1}", given.value(), given.unit().symbol()), Origin.CALLER);
+        assume(name, Text.measure(given.value(), given.unit().symbol()), Origin.CALLER);
         return given.inBase();
     }
 
-    /** The caller's {@code given} number, or the default; recorded either way, as {@code inWords} says it. */
+    /** The {@code given} number, or the default; recorded either way, as {@code inWords} says it. */
     public double orDefault(String name, Number given, double defaultValue, Function<BigDecimal, Message> inWords) {
         double used = given == null ? defaultValue : given.doubleValue();
         assume(name, inWords.apply(Text.number(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
         return used;
     }
 
-    /** The caller's {@code given} choice, or the default; recorded either way. */
+    /** The {@code given} choice, or the default; recorded either way. */
     public <E extends Enum<E>> E orDefault(String name, E given, E defaultValue) {
         E used = given == null ? defaultValue : given;
         assume(name, Message.verbatim(WireNames.of(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
@@ -88,10 +94,10 @@ public final class Explanation {
 
     /** A default in both units where the answer is in US ones, which all callers read; else in metric ones alone. */
     public Message inBothUnits(Quantity<?> us, Quantity<?> metricUnits) {
-        return inUnits(Message.of("{0} or {1}", Text.of(us), Text.of(metricUnits)), Text.of(metricUnits));
+        return inUnits(Message.of("pattern.or", Text.of(us), Text.of(metricUnits)), Text.of(metricUnits));
     }
 
-    /** Says why the number at {@code pointer} is what it is. {@code sourceKey} stands in the register of sources. */
+    /** Gives formula and source of the number at {@code pointer}. {@code sourceKey} is a key of the register of sources. */
     public void because(String pointer, Message formula, String sourceKey) {
         basis.add(BasisAnswer.of(pointer, formula, sourceKey));
     }
@@ -99,7 +105,7 @@ public final class Explanation {
     /** Says of numbers that they are those of the request, in the units of the answer. [REQUEST]. */
     public void given(String... pointers) {
         for (String pointer : pointers) {
-            because(pointer, Message.of("as the request has it, or the default that stands in assumptions"), "REQUEST");
+            because(pointer, Message.of("formula.api.givenOrDefaultListed"), "REQUEST");
         }
     }
 
@@ -119,13 +125,13 @@ public final class Explanation {
         return List.copyOf(basis);
     }
 
-    /** {@code summary}, after the cautions that forbid what it advises or question what it rests on: it may be quoted alone. */
+    /** {@code summary}, after the cautions that forbid its advice or question its input, so that it can be quoted alone. */
     public Message behindStops(Message summary) {
         Stream<Message> first = Caution.ordered(cautions).stream()
                 .filter(caution -> caution.severity() == Severity.STOP || Caution.OF_INPUT.contains(caution))
-                .map(caution -> caution.severity() == Severity.STOP ? Message.of("Stop: {0}", saying.apply(caution))
-                        : Message.of("Check first: {0}", saying.apply(caution)));
-        return Message.joined(" ", Stream.concat(first, Stream.of(summary)).toList());
+                .map(caution -> caution.severity() == Severity.STOP ? Message.of("explanation.stop", saying.apply(caution))
+                        : Message.of("explanation.checkFirst", saying.apply(caution)));
+        return Message.sentences(Stream.concat(first, Stream.of(summary)).toList());
     }
 
     public List<CautionAnswer> cautions() {

@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 /** Keeps spreadsheets from taking a text of a table for a formula. */
 public final class FormulaGuard {
 
     /** How the contract says it. */
-    public static final String DESCRIPTION = "begins with = + - @ or ' gets an apostrophe before it, so that no spreadsheet"
-            + " takes it for a formula.";
+    public static final String DESCRIPTION = "begins with = + - @ or ' gets an apostrophe in front, so that no spreadsheet reads it as "
+            + "a formula.";
 
     /**
      * What a spreadsheet may take for the start of a formula, the wide forms too; and the apostrophe that guards it, so

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import dev.brinebook.api.Violation.Code;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-/** A request that is well-formed but cannot be answered, with every fault found. */
+/** A request that is well-formed but cannot be answered, with every error found. */
 public final class InvalidRequest extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 /** Version of the formulas and data: a number that changes for an equal request is a new one. */

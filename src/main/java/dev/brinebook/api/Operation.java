@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import java.util.List;
@@ -79,7 +80,7 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
      * One parameter of a GET form.
      *
      * @param name as written in the query
-     * @param pointer where its value stands in the request body; empty when it is the whole body
+     * @param pointer pointer to its value in the request body; empty when it is the whole body
      * @param number whether the value is a number, else it is text
      * @param unit the unit that the number is in, or null where another parameter gives it
      * @param description what it is

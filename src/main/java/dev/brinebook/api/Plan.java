@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import java.lang.reflect.InvocationTargetException;
@@ -6,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** What a type of request record says of itself, read once. */
-record Plan(List<Component> components, Kinds kinds) {
+record Plan(List<Component> components, DiscriminatorValues kinds) {
 
     record Component(String name, RecordComponent component, Property property) {
 
@@ -32,16 +33,16 @@ record Plan(List<Component> components, Kinds kinds) {
             component.getAccessor().setAccessible(true);
             return new Component(component.getName(), component, property);
         }).toList();
-        return new Plan(components, Kinds.of(type));
+        return new Plan(components, DiscriminatorValues.of(type));
     }
 
-    /** The kind of a record; null where it has none, or where what tells it is missing or at fault. */
+    /** The kind of a record; null where it has none, or where its discriminator is missing or wrong. */
     String kind(Record owner, Violations at) {
         if (kinds.isEmpty() || at.at(kinds.property()).here()) {
             return null;
         }
-        Object told = components.stream().filter(one -> one.name().equals(kinds.property())).findFirst().orElseThrow()
+        Object kind = components.stream().filter(one -> one.name().equals(kinds.property())).findFirst().orElseThrow()
                 .of(owner);
-        return told == null ? kinds.fallback() : WireNames.of((Enum<?>) told);
+        return kind == null ? kinds.fallback() : WireNames.of((Enum<?>) kind);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import java.lang.annotation.ElementType;
@@ -6,14 +7,14 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * What one property of a request or an answer is and may be. The only place for these facts: {@link Checker} holds
- * requests to them and the contract prints them.
+ * Description and allowed values of one property of a request or an answer. The only place for these facts: {@link Checker} checks
+ * requests against them and the contract prints them.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
 public @interface Property {
 
-    /** What it is, in a sentence or two, starting with a capital. */
+    /** Description, in a sentence or two, starting with a capital. */
     String value();
 
     /**
@@ -22,7 +23,7 @@ public @interface Property {
      */
     boolean required() default false;
 
-    /** The only kinds that it belongs to, by their names on the wire; every kind when empty. See {@link TellsKind}. */
+    /** The only kinds that it belongs to, by their names on the wire; every kind when empty. See {@link Discriminator}. */
     String[] kinds() default {};
 
     /** The kinds that it does not belong to, by their names on the wire. */

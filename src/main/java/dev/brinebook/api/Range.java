@@ -1,8 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Measure;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
@@ -21,42 +23,48 @@ record Range(double min, double max, boolean aboveMin) {
         return Guard.isWithin(number, min, max) && !(aboveMin && number <= min);
     }
 
-    /** Exactly: a whole number did not come by way of another unit. */
+    /** Exactly: a whole number was not converted from another unit. */
     boolean holdsWhole(long number) {
         return number >= min && number <= max && !(aboveMin && number <= min);
     }
 
-    /** The range in the caller's unit. Every bound it states is accepted when it is sent. */
-    Message inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
+    /** The range in the unit of the request, whose symbol may be empty. Every bound it states is accepted when it is sent. */
+    Message inWords(DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase, String unit) {
         return inWords(() -> aboveMin ? Rounding.answer(fromBase.applyAsDouble(min)) : bound(min, 1, toBase, fromBase),
-                () -> bound(max, -1, toBase, fromBase));
+                () -> bound(max, -1, toBase, fromBase), unit);
     }
 
     /** The range of a whole number, to its last digit. */
-    Message inWholeNumbers() {
-        return inWords(() -> BigDecimal.valueOf((long) min), () -> BigDecimal.valueOf((long) max));
+    Message inWholeNumbers(String unit) {
+        return inWords(() -> BigDecimal.valueOf((long) min), () -> BigDecimal.valueOf((long) max), unit);
     }
 
-    private Message inWords(Supplier<BigDecimal> lowest, Supplier<BigDecimal> highest) {
+    private Message inWords(Supplier<BigDecimal> lowest, Supplier<BigDecimal> highest, String unit) {
         if (min == Double.NEGATIVE_INFINITY) {
-            return Message.of("{0} or below", highest.get());
+            return Message.of("range.most", withUnit(highest.get(), unit));
         }
         BigDecimal low = lowest.get();
         if (max == Double.POSITIVE_INFINITY) {
-            return aboveMin ? Message.of("above {0}", low) : Message.of("{0} or above", low);
+            Object least = withUnit(low, unit);
+            return aboveMin ? Message.of("range.above", least) : Message.of("range.least", least);
         }
-        BigDecimal high = highest.get();
-        return aboveMin ? Message.of("above {0} to {1}", low, high) : Message.of("from {0} to {1}", low, high);
+        Object high = withUnit(highest.get(), unit);
+        return aboveMin ? Message.of("range.aboveUp", low, high) : Message.of("range.fromTo", low, high);
+    }
+
+    /** The number as a slot of a text takes it. */
+    static Object withUnit(BigDecimal number, String unit) {
+        return unit.isEmpty() ? number : new Measure(number, unit);
     }
 
     /** A bound rounded for print, one step of its last digit further in where the rounding left the range. */
     private BigDecimal bound(double base, int inwards, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
-        BigDecimal told = Rounding.answer(fromBase.applyAsDouble(base));
-        boolean taken = holds(toBase.applyAsDouble(told.doubleValue()));
-        return taken ? told : told.add(BigDecimal.valueOf(inwards).multiply(step(told)));
+        BigDecimal rounded = Rounding.answer(fromBase.applyAsDouble(base));
+        boolean taken = holds(toBase.applyAsDouble(rounded.doubleValue()));
+        return taken ? rounded : rounded.add(BigDecimal.valueOf(inwards).multiply(step(rounded)));
     }
 
-    private static BigDecimal step(BigDecimal told) {
-        return BigDecimal.ONE.scaleByPowerOfTen(told.precision() - told.scale() - Rounding.SIGNIFICANT_DIGITS);
+    private static BigDecimal step(BigDecimal rounded) {
+        return BigDecimal.ONE.scaleByPowerOfTen(rounded.precision() - rounded.scale() - Rounding.SIGNIFICANT_DIGITS);
     }
 }

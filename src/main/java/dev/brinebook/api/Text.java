@@ -1,31 +1,159 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import dev.brinebook.quantity.CapacityUnit;
+import dev.brinebook.quantity.ConcentrationUnit;
+import dev.brinebook.quantity.FlowUnit;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.MassUnit;
+import dev.brinebook.quantity.PressureUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.wording.Message;
+import dev.brinebook.quantity.TemperatureUnit;
+import dev.brinebook.quantity.Unit;
+import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.text.Measure;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Currency;
 
-/** Numbers inside sentences. */
+/**
+ * Numbers inside texts. For people they are rounded by their kind, so that a sentence can be read aloud; formulas and
+ * assumptions show four significant digits, settings every digit. The answer's own numbers are rounded elsewhere, once.
+ */
 public final class Text {
 
-    private static final MathContext SHORT = new MathContext(4);
+    private static final MathContext FOUR_DIGITS = new MathContext(4);
+    private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_UP);
+    private static final MathContext ONE_DIGIT = new MathContext(1, RoundingMode.HALF_UP);
 
     private Text() {
     }
 
     /** A number to four significant digits, plain. */
     public static BigDecimal number(double value) {
-        return Rounding.significant(value, SHORT);
+        return Rounding.significant(value, FOUR_DIGITS);
     }
 
     /** From one quantity to another in the same unit, or the one that both are. */
     public static Message span(Quantity<?> low, Quantity<?> high) {
-        return low.equals(high) ? of(low) : Message.of("{0} to {1}", number(low.value().doubleValue()), of(high));
+        return low.equals(high) ? of(low) : Message.of("text.to", number(low.value().doubleValue()), of(high));
     }
 
     /** A quantity to four significant digits with its unit. */
     public static Message of(Quantity<?> quantity) {
-        return Message.of("{0} {1}", number(quantity.value().doubleValue()), quantity.unit().symbol());
+        return measure(number(quantity.value().doubleValue()), quantity.unit());
+    }
+
+    /** A quantity with every digit, such as a setting: rounded once more it might not be one that can be set. */
+    public static Message exact(Quantity<?> quantity) {
+        return measure(quantity.value(), quantity.unit());
+    }
+
+    /** A quantity for people, rounded by its kind. */
+    public static Message rounded(Quantity<?> quantity) {
+        return measure(rounded(quantity.value(), quantity.unit()), quantity.unit());
+    }
+
+    /** From one quantity to another for people, or the one that both are when rounded. */
+    public static Message roundedSpan(Quantity<?> low, Quantity<?> high) {
+        BigDecimal from = rounded(low.value(), low.unit());
+        return from.compareTo(rounded(high.value(), high.unit())) == 0 ? rounded(high) : Message.of("text.to", from, rounded(high));
+    }
+
+    private static Message measure(BigDecimal value, Unit unit) {
+        return measure(value, unit.symbol());
+    }
+
+    /** A number that is rounded already, with the symbol of its unit or the code of its currency. */
+    public static Message measure(BigDecimal value, String unit) {
+        return Message.of("pattern.value", new Measure(value, unit));
+    }
+
+    /** An amount of money for people: whole below 100, above it in steps of 5. */
+    public static Message rounded(double amount, Currency currency) {
+        BigDecimal step = BigDecimal.valueOf(Math.abs(amount) < 100 ? 1 : 5);
+        return measure(toStep(BigDecimal.valueOf(amount), step, RoundingMode.HALF_UP), currency.getCurrencyCode());
+    }
+
+    /** A whole number. */
+    public static BigDecimal whole(double value) {
+        return BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_UP);
+    }
+
+    /** A number to a tenth. */
+    public static BigDecimal tenths(double value) {
+        return toStep(BigDecimal.valueOf(value), new BigDecimal("0.1"), RoundingMode.HALF_UP);
+    }
+
+    /** Hard days: whole, below ten to a tenth, as a year has few. */
+    public static BigDecimal hardDays(double perYear) {
+        return toStep(BigDecimal.valueOf(perYear), new BigDecimal(perYear < 10 ? "0.1" : "1"), RoundingMode.HALF_UP);
+    }
+
+    /** Days between regenerations, to half a day, shorter than a day to a tenth. */
+    public static BigDecimal days(double days) {
+        return toStep(BigDecimal.valueOf(days), new BigDecimal(days < 1 ? "0.1" : "0.5"), RoundingMode.HALF_UP);
+    }
+
+    /** Years to pay back: to a tenth below two years, else to half a year. */
+    public static BigDecimal years(double years) {
+        return toStep(BigDecimal.valueOf(years), new BigDecimal(years < 2 ? "0.1" : "0.5"), RoundingMode.HALF_UP);
+    }
+
+    private static BigDecimal rounded(BigDecimal value, Unit unit) {
+        double size = Math.abs(value.doubleValue());
+        String step = step(unit, size);
+        if (step == null) {
+            return plain(value.round(THREE_DIGITS));
+        }
+        boolean capacity = unit instanceof CapacityUnit;
+        BigDecimal rounded = toStep(value, new BigDecimal(step), capacity ? RoundingMode.DOWN : RoundingMode.HALF_UP);
+        return rounded.signum() == 0 && value.signum() != 0 ? plain(value.round(ONE_DIGIT)) : rounded;
+    }
+
+    /** The step that a number of about {@code size} is rounded to; null for three significant digits. */
+    private static String step(Unit unit, double size) {
+        if (unit instanceof HardnessUnit hardness) {
+            return hardness == HardnessUnit.MG_PER_L || size > 10 ? "1" : "0.1";
+        }
+        if (unit == ConcentrationUnit.MG_PER_L) {
+            return size >= 10 ? "1" : size >= 0.1 ? "0.1" : "0.01";
+        }
+        if (unit instanceof VolumeUnit volume) {
+            return switch (volume) {
+                case CUBIC_METRE -> "0.1";
+                case CUBIC_FOOT -> "0.01";
+                default -> size < 10 ? "0.1" : size < 100 ? "1" : size < 2000 ? "10" : "100";
+            };
+        }
+        if (unit instanceof MassUnit mass) {
+            return switch (mass) {
+                case POUND -> size < 50 ? "0.5" : "10";
+                case KILOGRAM -> size < 30 ? "0.1" : "1";
+                default -> null;
+            };
+        }
+        if (unit instanceof FlowUnit flow) {
+            return flow == FlowUnit.LITRE_PER_MINUTE && size >= 10 ? "1" : "0.1";
+        }
+        if (unit instanceof CapacityUnit capacity) {
+            return capacity == CapacityUnit.GRAIN ? "100" : capacity == CapacityUnit.GRAM ? "10" : null;
+        }
+        if (unit instanceof PressureUnit pressure) {
+            return pressure == PressureUnit.BAR ? "0.1" : "1";
+        }
+        return unit instanceof TemperatureUnit ? "1" : null;
+    }
+
+    private static BigDecimal toStep(BigDecimal value, BigDecimal step, RoundingMode mode) {
+        return plain(value.divide(step, 0, mode).multiply(step));
+    }
+
+    private static BigDecimal plain(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 }

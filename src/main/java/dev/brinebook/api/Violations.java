@@ -1,19 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import dev.brinebook.api.Violation.Code;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.Collection;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
- * Collects the faults of one request, and ends the request at the last of {@link #MAX_FAULTS}. The first fault of a place is
- * kept: later ones follow from it. Each step takes time by the logarithm of the number of faults at most.
+ * Collects the errors of one request, and ends the request at {@link #MAX_FAULTS}. The first error of a place is kept, because later ones
+ * result from it. Each step takes at most logarithmic time in the number of errors.
  */
 public final class Violations {
 
-    /** Faults after which no more are looked for: nobody reads them, and whoever sends them would pay nothing for our work. */
+    /** Errors after which the search stops: nobody reads more, and finding them would cost processor time. */
     public static final int MAX_FAULTS = 100;
 
     /** The sign after the one that separates the names of a pointer: all that is below a place sorts before it. */
@@ -43,12 +44,12 @@ public final class Violations {
         return new Violations(byPointer, this, Integer.toString(index));
     }
 
-    /** The same collection, seen from a property of what stands at the whole pointer {@code owner}. */
+    /** The same collection, seen from a property of the object at the complete pointer {@code owner}. */
     public Violations at(String owner, String property) {
         return new Violations(byPointer, new Violations(byPointer, null, owner), property);
     }
 
-    /** Drops what was told of places below this one, which is of no use once this one is refused as a whole. */
+    /** Drops the errors reported below this place, which do not matter once this place is refused as a whole. */
     public void forgetBelow() {
         if (!byPointer.isEmpty()) {
             below(pointer()).clear();
@@ -60,20 +61,20 @@ public final class Violations {
         byPointer.remove(pointer());
     }
 
-    /** A fault at this place. */
+    /** An error at this place. */
     public void add(Code code, Message message) {
         add(new Violation(pointer(), code, message));
     }
 
-    /** A fault at {@code property} below this place. */
+    /** An error at {@code property} below this place. */
     public void add(String property, Code code, Message message) {
         at(property).add(code, message);
     }
 
     /**
-     * A fault whose pointer is whole already.
+     * An error whose pointer is already complete.
      *
-     * @throws InvalidRequest with all faults, when they are as many as are gathered
+     * @throws InvalidRequest with all errors, when the limit is reached
      */
     public void add(Violation violation) {
         if (byPointer.putIfAbsent(violation.pointer(), violation) == null && byPointer.size() >= MAX_FAULTS) {
@@ -85,12 +86,12 @@ public final class Violations {
         violations.forEach(this::add);
     }
 
-    /** The pointer of this place, put together when it is asked for: most places have no fault. */
+    /** The pointer of this place, built on demand: most places have no error. */
     public String pointer() {
         return owner == null ? name : owner.pointer() + "/" + escape(name);
     }
 
-    /** Whether this place or anything below it has a fault. */
+    /** Whether this place or anything below it has an error. */
     public boolean here() {
         if (byPointer.isEmpty()) {
             return false;
@@ -107,7 +108,7 @@ public final class Violations {
         return byPointer.isEmpty();
     }
 
-    /** All faults, sorted by pointer. */
+    /** All errors, sorted by pointer. */
     public List<Violation> sorted() {
         return List.copyOf(byPointer.values());
     }

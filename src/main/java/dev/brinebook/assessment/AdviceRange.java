@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.assessment;
 
 import dev.brinebook.guard.Guard;
@@ -5,10 +6,10 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterSettings;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import java.util.Map;
 import java.util.Optional;
 
@@ -33,7 +34,7 @@ public record AdviceRange(End low, End high) {
 
     /** By the uncertainty of the hardness test; none where the test is exact, or where nothing would be left to soften. */
     public static Optional<AdviceRange> ofTest(Assessment assessment, Prices prices) {
-        Duty duty = assessment.duty();
+        DesignConditions duty = assessment.duty();
         double share = duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL();
         return share > 0 && share < 1 ? Optional.of(new AdviceRange(end(assessment, 1 - share, 1, prices),
                 end(assessment, 1 + share, 1, prices))) : Optional.empty();
@@ -51,12 +52,13 @@ public record AdviceRange(End low, End high) {
     }
 
     private static End end(Assessment assessment, double hardnessFactor, double useFactor, Prices prices) {
-        Duty there = assessment.duty().with(hardnessFactor, useFactor);
+        DesignConditions there = assessment.duty().with(hardnessFactor, useFactor);
         DoseChoice.Option option = DoseChoice.cheapest(assessment.recommended().dosed().softener(), there, assessment.cost(),
                 assessment.recommended().settings().start()).best();
         Policy policy = option.settings().policy();
-        Setup found = assessment.found().setup();
-        Setup converted = new Setup(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(), policy,
+        SoftenerSettings found = assessment.found().setup();
+        SoftenerSettings converted = new SoftenerSettings(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),
+                policy,
                 MeterSettings.REGENERATION_HOUR);
         return new End(there.hardness().totalMgPerL(), there.meanLitres(), option,
                 ConvertedYears.of(found, found.policy(), converted, there).saved(prices).total());

@@ -1,18 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.assessment;
 
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
-import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.SoftenedWater;
@@ -24,17 +25,18 @@ import java.util.Map;
  * another.
  *
  * @param duty what the softener is there to do
- * @param found what stands there
+ * @param found the existing softener
  * @param fit whether it fits, at the dose it gets
  * @param findings settings to change, as one path to the same control set right
  * @param questions settings that were not read and matter
  * @param choice how the dose to set was chosen
  * @param cost what salt and water cost
- * @param years a year as found, metered at the dose as found, and with the recommended settings
+ * @param years a year with the present settings, metered at the present dose, and with the recommended settings
  * @param ladder what to do, step by step
  * @param softened what softening adds to the water
  */
-public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings, List<Question> questions, DoseChoice choice,
+public record Assessment(DesignConditions duty, ExistingSoftener found, Fit fit, List<Finding> findings, List<Question> questions,
+        DoseChoice choice,
         RunningCost cost, ConvertedYears years, Ladder ladder, SoftenedWater softened) {
 
     public Assessment {
@@ -47,16 +49,17 @@ public record Assessment(Duty duty, Found found, Fit fit, List<Finding> findings
         return choice.best();
     }
 
-    /** The case, worked out. */
-    public static Assessment of(Found found, Duty duty, Terms terms) {
-        Setup setup = found.setup();
+    /** Calculates the case. */
+    public static Assessment of(ExistingSoftener found, DesignConditions duty, Terms terms) {
+        SoftenerSettings setup = found.setup();
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
         Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN, setup.year(duty).totals());
         Ladder ladder = Ladder.of(found, duty, terms);
         DoseChoice choice = ladder.choice().orElseThrow();
         DoseChoice.Option recommended = choice.best();
-        Setup converted = new Setup(recommended.dosed().softener(), recommended.dosed().saltDoseGramsPerLitre(), Map.of(),
+        SoftenerSettings converted = new SoftenerSettings(recommended.dosed().softener(), recommended.dosed().saltDoseGramsPerLitre(),
+                Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
         Policy meterAtFoundDose = MeterSettings.of(dosed, duty, recommended.settings().start()).policy();
         return new Assessment(duty, found, fit, Review.path(found, ladder.right().orElseThrow(), duty, terms.running()).findings(),

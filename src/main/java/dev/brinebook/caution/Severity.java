@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.caution;
 
-/** How much a caution matters, gravest first. */
+/** Severity of a caution, most severe first. */
 public enum Severity {
     /** Do not go on before this is put right. */
     STOP,

@@ -1,2 +1,3 @@
-/** What a person must be told beside a number. */
+// SPDX-License-Identifier: Apache-2.0
+/** Warnings that go with a number. */
 package dev.brinebook.caution;

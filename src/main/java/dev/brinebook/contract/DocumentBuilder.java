@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.BodyForm;
-import dev.brinebook.api.ColumnsAnswer;
+import dev.brinebook.api.CsvColumnsAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.Components;
@@ -56,7 +57,7 @@ final class DocumentBuilder {
             paths.addPathItem(operation.path(), item(operation));
         }
         BulkPaths bulk = new BulkPaths(operations, examples);
-        schemas.addAnswer(ColumnsAnswer.class);
+        schemas.addAnswer(CsvColumnsAnswer.class);
         paths.addPathItem(Contract.BULK_PATH, bulk.stream());
         paths.addPathItem(Contract.TEMPLATE_PATH, bulk.template());
         for (PageRoute page : pages) {
@@ -68,7 +69,7 @@ final class DocumentBuilder {
         Components components = new Components().schemas(schemas.build());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
         components.addSecuritySchemes(KEY, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer")
-                .description("Asked for only where the service is run with keys, which whoever runs it gives out."));
+                .description("Required only if the service uses keys. Its operator issues them."));
         OpenAPI document = new OpenAPI(SpecVersion.V31).openapi("3.1.0").info(info()).paths(paths).components(components);
         document.setServers(List.of(new Server().url("/").description("This service.")));
         document.setTags(List.of(
@@ -86,14 +87,13 @@ final class DocumentBuilder {
     private static Info info() {
         return new Info().title("Brinebook").version(ModelVersion.CURRENT)
                 .summary("The authoritative calculator for household water softeners.")
-                .description("From a water test, a household and the softener that stands there: how hard the water really"
-                        + " is, whether the softener fits, what to set, what it uses in salt, water and money, whether a"
-                        + " metered controller pays, and what to be careful about. Every answer says what it assumed and"
-                        + " why each number is what it is. A quantity always carries its unit; an answer's quantity can be"
-                        + " sent back in a request. Agents find every operation as a tool at /mcp (Model Context Protocol)."
-                        + " Under /v1 nothing is taken away and nothing more is asked; answers may"
-                        + " gain properties, and their lists of values may grow. Every household in the examples is invented."
-                        + " Local codes and licensed practice decide over any figure given here.")
+                .description("From a water test, a household and the existing softener it calculates the compensated hardness, whether "
+                        + "the softener is large enough, the settings, the use of salt and water and its cost, whether a metered "
+                        + "controller pays, and the cautions to show. Every answer lists its assumptions, and the formula and source of "
+                        + "each number. A quantity always has its unit. A quantity of an answer can be sent back in a request. Agents "
+                        + "find every operation as a tool at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
+                        + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
+                        + "examples are invented. Local codes and licensed practice take precedence over these figures.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
 
@@ -132,7 +132,7 @@ final class DocumentBuilder {
 
     private io.swagger.v3.oas.models.Operation get(Operation<?, ?> operation) {
         var get = described(operation, operation.id() + "ByQuery", operation.description()
-                + " This is the short form for links; the POST form takes more.")
+                + " This is the short form for links. The POST form accepts more properties.")
                 .responses(responses(operation, ErrorResponses.OF_GET).addApiResponse("304", notModified()));
         operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
         return get;
@@ -140,7 +140,7 @@ final class DocumentBuilder {
 
     private static io.swagger.v3.oas.models.Operation described(Operation<?, ?> operation, String id, String description) {
         return new io.swagger.v3.oas.models.Operation().operationId(id).summary(operation.summary())
-                .description(description + " Its formulas, sources and limits: /docs/operations/" + operation.id() + ".")
+                .description(description + " Formulas, sources and limits: /docs/operations/" + operation.id() + ".")
                 .tags(List.of(CALCULATION)).security(keyWhereAsked());
     }
 
@@ -150,7 +150,7 @@ final class DocumentBuilder {
         Content content = new Content().addMediaType(Operation.JSON, answer);
         operation.forms().forEach(form -> content.addMediaType(form.mediaType(), form(operation, form)));
         ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
-                : "The answer, in the form that Accept gives the most weight; in JSON when it has no preference.");
+                : "The answer, in the format that Accept prefers. JSON by default.");
         return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
     }
 
@@ -196,7 +196,7 @@ final class DocumentBuilder {
             Schema<Object> schema = text();
             schema.setEnum(List.copyOf(page.values()));
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
-                    .description("Which one.").schema(schema).example(page.values().get(0)));
+                    .description("Part of the path, as listed.").schema(schema).example(page.values().get(0)));
         }
         return new PathItem().get(get);
     }
@@ -221,7 +221,7 @@ final class DocumentBuilder {
     }
 
     private static ApiResponse notModified() {
-        return new ApiResponse().description("What the caller has by the ETag in If-None-Match is still the answer.");
+        return new ApiResponse().description("The answer with the ETag in If-None-Match is still current.");
     }
 
     static Schema<Object> reference(Class<?> type) {

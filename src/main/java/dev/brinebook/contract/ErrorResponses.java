@@ -1,7 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.text.Message;
 import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
@@ -19,49 +21,47 @@ import java.util.Set;
  * @param status HTTP status
  * @param description when it comes
  * @param type last part of the path of its page
- * @param title title of an example of it
  * @param detail detail of an example of it
  */
-public record ErrorResponses(String name, int status, String description, String type, String title, String detail) {
+public record ErrorResponses(String name, int status, String description, String type, String detail) {
 
     private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
-            "The body is not acceptable, or the query is not properly encoded.", "malformed-body",
-            "The body is not acceptable", "The JSON is cut off at line 1, column 25.");
+            "The body cannot be read, or the query is not encoded correctly.", "malformed-body",
+            "The JSON ends too early. Line 1, column 25.");
     private static final ErrorResponses UNKNOWN_CALLER = new ErrorResponses("UnknownCaller", 401,
-            "Only where keys are on: the request has no key that the service knows.", "unauthorized", "The caller is not known",
-            "The service answers callers with a key only, and the request has none that it knows.");
-    private static final ErrorResponses NOT_FOUND = new ErrorResponses("NotFound", 404, "There is nothing at this path.",
-            "not-found", "There is nothing at this path", "No operation and no page has this path.");
+            "Only if the service uses keys: the request has no known key.", "unauthorized",
+            "The service answers only callers with a key. This request has no known key.");
+    private static final ErrorResponses NOT_FOUND = new ErrorResponses("NotFound", 404, "Nothing is at this path.",
+            "not-found", "No operation and no page has this path.");
     private static final ErrorResponses NOT_ACCEPTABLE = new ErrorResponses("NotAcceptable", 406,
-            "The Accept header asks for a form that is not made here.", "not-acceptable", "No such form of the answer",
-            "The answer is application/json.");
+            "The answer is not available in a format of the Accept header.", "not-acceptable",
+            "The answer is available as application/json.");
     private static final ErrorResponses TOO_SLOW = new ErrorResponses("TooSlow", 408,
-            "Nothing of the request came for half a minute.", "request-timeout", "The request came too slowly",
-            "The request was not whole within the time allowed.");
+            "No data of the request arrived for 30 seconds.", "request-timeout",
+            "The request was not complete within the time allowed.");
     private static final ErrorResponses TOO_LARGE = new ErrorResponses("TooLarge", 413, "The body is too large.",
-            "body-too-large", "The body is too large", "The body has more than 262144 bytes.");
+            "body-too-large", "The body has more than 262,144 bytes.");
     private static final ErrorResponses URI_TOO_LONG = new ErrorResponses("UriTooLong", 414,
-            "The path and the query are too long: 16 KiB with the headers.", "uri-too-long", "The URI is too long",
-            "The path and query pass the limit of the server.");
+            "The path and query are too long. With the headers they may have 16 KiB.", "uri-too-long",
+            "The path and query exceed the limit of the server.");
     private static final ErrorResponses UNSUPPORTED = new ErrorResponses("UnsupportedMediaType", 415,
-            "The body is of a type that the operation does not take, not in UTF-8, or compressed.", "unsupported-media-type",
-            "The body is of a type not taken here", "The body must be application/json in UTF-8; Content-Type is missing.");
+            "The body has a media type that the operation does not accept, is not UTF-8, or is compressed.", "unsupported-media-type",
+            "The body must be application/json in UTF-8. `Content-Type` is missing.");
     private static final ErrorResponses INVALID = new ErrorResponses("Invalid", 422,
-            "Properties are unknown, missing, of the wrong type, out of range or contradict each other: all are listed.",
-            "invalid-request", "The request has faults", "1 fault in the request.");
+            "Properties are unknown, missing, of the wrong type, out of range or contradictory. All errors are listed.",
+            "invalid-request", "The request has 1 error.");
     private static final ErrorResponses TOO_MANY = new ErrorResponses("TooManyRequests", 429,
-            "Only where a rate is set: the caller asks too often; try again after the seconds of Retry-After.",
-            "too-many-requests", "The caller asks too often",
-            "More requests came from this caller within a minute than it may send.");
+            "Only if the service has a rate limit: too many requests. Try again after the seconds in Retry-After.",
+            "too-many-requests", "This caller sent more requests in a minute than allowed.");
     private static final ErrorResponses HEADERS_TOO_LARGE = new ErrorResponses("HeadersTooLarge", 431,
-            "The headers are too large: 16 KiB with the path and the query.", "headers-too-large", "The headers are too large",
-            "The request headers pass the limit of the server.");
-    private static final ErrorResponses FAILED = new ErrorResponses("Failed", 500, "A fault of ours.", "internal-error",
-            "The service failed", "A fault of ours. It is logged under the request id.");
+            "The headers are too large. With the path and query they may have 16 KiB.", "headers-too-large",
+            "The request headers exceed the limit of the server.");
+    private static final ErrorResponses FAILED = new ErrorResponses("Failed", 500, "Internal error.", "internal-error",
+            "Internal error. It is logged under the request ID.");
     private static final ErrorResponses UNAVAILABLE = new ErrorResponses("Unavailable", 503,
-            "The service is overloaded or stopping, or the calculation took too long: try again after the seconds of"
-                    + " Retry-After, or ask for less at once.", "overloaded",
-            "The service is busy or stopping", "More requests than the service can answer are waiting.");
+            "The service is overloaded or stopping, or the calculation took too long. Try again after the seconds in "
+                    + "Retry-After, or request less at once.", "overloaded",
+            "More requests are waiting than the service can answer.");
 
     public static final List<ErrorResponses> ALL = List.of(MALFORMED, UNKNOWN_CALLER, NOT_FOUND, NOT_ACCEPTABLE, TOO_SLOW,
             TOO_LARGE, URI_TOO_LONG, UNSUPPORTED, INVALID, TOO_MANY, HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
@@ -82,7 +82,7 @@ public record ErrorResponses(String name, int status, String description, String
         Schema<Object> schema = new JsonSchema();
         schema.set$ref("#/components/schemas/" + problem.getSimpleName());
         MediaType document = new MediaType().schema(schema);
-        document.addExamples(type, new Example().summary(title).value(example()));
+        document.addExamples(type, new Example().summary(title()).value(example()));
         ApiResponse response = new ApiResponse().description(description)
                 .content(new Content().addMediaType("application/problem+json", document));
         return this == UNAVAILABLE || this == TOO_MANY ? comeBack(response) : response;
@@ -96,13 +96,23 @@ public record ErrorResponses(String name, int status, String description, String
                 new Header().description("Seconds to wait before trying again.").schema(whole));
     }
 
+    /** The title that the service gives to problems of this type. */
+    private String title() {
+        String[] words = type.split("-");
+        StringBuilder id = new StringBuilder("problemType.").append(words[0]);
+        for (int word = 1; word < words.length; word++) {
+            id.append(Character.toUpperCase(words[word].charAt(0))).append(words[word], 1, words[word].length());
+        }
+        return Message.of(id.append(".title").toString()).toString();
+    }
+
     private ObjectNode example() {
-        ObjectNode problem = JsonNodeFactory.instance.objectNode().put("type", "/problems/" + type).put("title", title)
+        ObjectNode problem = JsonNodeFactory.instance.objectNode().put("type", "/problems/" + type).put("title", title())
                 .put("status", status).put("detail", detail).put("instance", "/v1/hardness-conversion")
                 .put("requestId", "b1946ac92492d234");
         if (this == INVALID) {
             problem.putArray("errors").addObject().put("pointer", "/hardness/value").put("code", "outOfRange")
-                    .put("message", "must be from 0 to 584.178 gpg, was -4 gpg").put("allowed", "from 0 to 584.178 gpg")
+                    .put("message", "Must be from 0 to 584.178\u00a0gpg. Given: -4\u00a0gpg.").put("allowed", "from 0 to 584.178\u00a0gpg")
                     .put("received", "-4");
         }
         return problem;

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
-import dev.brinebook.api.Kinds;
+import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.Property;
 import io.swagger.v3.oas.models.media.Discriminator;
 import io.swagger.v3.oas.models.media.JsonSchema;
@@ -19,7 +20,7 @@ import java.util.Set;
 final class KindSchemas {
 
     private final Class<?> type;
-    private final Kinds kinds;
+    private final DiscriminatorValues kinds;
     private final Schema<?> whole;
     private final boolean inRequests;
 
@@ -28,7 +29,7 @@ final class KindSchemas {
      *
      * @param whole the schema of all its properties, described
      */
-    KindSchemas(Class<?> type, Kinds kinds, Schema<?> whole, boolean inRequests) {
+    KindSchemas(Class<?> type, DiscriminatorValues kinds, Schema<?> whole, boolean inRequests) {
         this.type = type;
         this.kinds = kinds;
         this.whole = whole;
@@ -63,12 +64,12 @@ final class KindSchemas {
             String name = component.getName();
             if (name.equals(kinds.property())) {
                 properties.put(name, chooser(names));
-            } else if (Kinds.belongs(property, names.get(0))) {
+            } else if (DiscriminatorValues.belongs(property, names.get(0))) {
                 properties.put(name, whole.getProperties().get(name));
             }
-            // Asked for even where the service has a default: a discriminator cannot read what is not there.
-            boolean tells = name.equals(kinds.property());
-            if (properties.containsKey(name) && (tells || Facts.isRequired(property, inRequests))) {
+            // Required even where the service has a default: a discriminator cannot read a missing value.
+            boolean discriminator = name.equals(kinds.property());
+            if (properties.containsKey(name) && (discriminator || PropertySchemaWriter.isRequired(property, inRequests))) {
                 required.add(name);
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.function.Supplier;
  * @param answerType record of a JSON answer, or null
  * @param example an example of a JSON answer, or null
  * @param parameter name of the parameter in the path, or null
- * @param values what the parameter can be
+ * @param values allowed values of the parameter
  * @param cached whether it may be kept and asked for again by its ETag
  * @param whenStopping what the same answer says with 503 when the service stops, or null where it says a problem
  */

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
-import dev.brinebook.api.Kinds;
+import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Property;
@@ -16,7 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
-/** Parameters of a query, with what the record that they are read into says of its properties. */
+/** Parameters of a query, with the descriptions of the record that they are read into. */
 final class QueryParameters {
 
     private QueryParameters() {
@@ -37,7 +38,7 @@ final class QueryParameters {
         if (last.getType().isEnum()) {
             schema.setEnum(choice(query, last, all));
         } else if (query.number() && !isQuantity(path)) {
-            Facts.bound(schema, last.getAnnotation(Property.class));
+            PropertySchemaWriter.bound(schema, last.getAnnotation(Property.class));
         }
         Object example = query.number() ? new BigDecimal(query.example()) : query.example();
         return new Parameter().in("query").name(query.name()).required(query.required())
@@ -47,8 +48,8 @@ final class QueryParameters {
     static String description(QueryParameter query, Class<?> request) {
         List<RecordComponent> path = path(query.pointer(), request);
         boolean quantity = isQuantity(path);
-        RecordComponent told = path.get(path.size() - (quantity ? 2 : 1));
-        return query.description() + (query.number() ? Facts.range(told.getAnnotation(Property.class), quantity) : "");
+        RecordComponent described = path.get(path.size() - (quantity ? 2 : 1));
+        return query.description() + (query.number() ? PropertySchemaWriter.range(described.getAnnotation(Property.class), quantity) : "");
     }
 
     private static boolean isQuantity(List<RecordComponent> path) {
@@ -61,7 +62,7 @@ final class QueryParameters {
         List<RecordComponent> beside = List.of(last.getDeclaringRecord().getRecordComponents());
         return WireNames.all(last.getType()).stream().filter(name -> beside.stream().noneMatch(component -> {
             Property property = component.getAnnotation(Property.class);
-            return property.kinds().length > 0 && property.required() && Kinds.belongs(property, name)
+            return property.kinds().length > 0 && property.required() && DiscriminatorValues.belongs(property, name)
                     && all.stream().noneMatch(other -> other.pointer().startsWith(owner + component.getName()));
         })).map(Object.class::cast).toList();
     }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.type.TypeFactory;
-import dev.brinebook.api.Kinds;
+import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverter;
 import io.swagger.v3.core.converter.ModelConverterContext;
@@ -48,9 +49,9 @@ final class Schemas {
         Map<String, Schema> schemas = new TreeMap<>();
         roots.forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
         schemas.keySet().retainAll(records.keySet());
-        records.forEach((name, type) -> Facts.apply(schemas.get(name), type, inRequests.containsKey(name)));
+        records.forEach((name, type) -> PropertySchemaWriter.apply(schemas.get(name), type, inRequests.containsKey(name)));
         records.forEach((name, type) -> {
-            Kinds kinds = Kinds.of(type);
+            DiscriminatorValues kinds = DiscriminatorValues.of(type);
             if (!kinds.isEmpty()) {
                 Schema<?> whole = schemas.remove(name);
                 new KindSchemas(type, kinds, whole, inRequests.containsKey(name)).build()
@@ -67,7 +68,7 @@ final class Schemas {
         }
     }
 
-    /** Gathers a record and all that it holds; equal simple names would overwrite each other, so they are refused. */
+    /** Collects a record and all its parts; equal simple names would overwrite each other, so they are refused. */
     private static void collect(Class<?> type, Map<String, Class<?>> into) {
         Class<?> other = into.put(type.getSimpleName(), type);
         if (other != null && other != type) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -9,13 +10,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
-/** What the committed answers of an operation say of themselves: basis, assumptions and cautions. */
+/** Explanations in the committed answers of an operation: basis, assumptions and cautions. */
 final class AnsweredExamples {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
     /**
-     * An answer that a test holds to.
+     * An answer that a test checks.
      *
      * @param name name of the example
      * @param answer the whole answer

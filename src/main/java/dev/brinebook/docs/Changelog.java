@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.source.Table;
@@ -30,7 +31,7 @@ final class Changelog {
     record Change(String kind, boolean numbers, String what, String effect) {
     }
 
-    /** What the template of the page asks for. */
+    /** Values for the template of the page. */
     record Page(List<Version> versions) {
     }
 

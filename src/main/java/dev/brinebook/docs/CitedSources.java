@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.source.Source;
@@ -18,7 +19,7 @@ final class CitedSources {
     static Source get(String cited) {
         Source source = BY_CITATION.get(cited);
         if (source == null) {
-            throw new IllegalStateException("an example cites what the register does not hold: " + cited);
+            throw new IllegalStateException("an example cites a source that is not in the register: " + cited);
         }
         return source;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.api.Operation;
@@ -15,7 +16,7 @@ final class Curl {
     private Curl() {
     }
 
-    /** A POST whose body stands in the call, so that it needs no file. */
+    /** A POST with its body in the call, so that it needs no file. */
     static String post(Operation<?, ?> operation, String json) {
         return post(operation.path(), Operation.JSON, "", json);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.api.Operation;
@@ -58,7 +59,7 @@ public final class Docs {
         return sources;
     }
 
-    /** The first sources that something rests on, to show what the register looks like. */
+    /** The first sources with results, as an example of the register. */
     public SourcesAnswer someSources() {
         return new SourcesAnswer(sources().sources().stream().filter(source -> !source.restsOn().isEmpty()).limit(2).toList(),
                 sources().modelVersion());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.api.AnswerForm;
@@ -5,13 +6,13 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.contract.Examples;
-import dev.brinebook.guard.NoAnswer;
-import dev.brinebook.wording.Message;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.text.Message;
 import java.util.Arrays;
 import java.util.List;
 
 /**
- * What the entry page tells: a first call for each kind of caller, and where everything is.
+ * The content of the entry page: a first call for each kind of caller, and where everything is.
  *
  * @param storefront first call of a shop
  * @param crm first call of those who look after customers
@@ -46,8 +47,8 @@ record EntryPage(FirstCall storefront, FirstCall crm, FirstCall agent, List<Oper
                         calendar.mediaType()), firstEvent(Examples.text(schedule, calendar))),
                 new FirstCall(Curl.get(convert),
                         Excerpt.of(Examples.text(convert, "us", "response"), "summary", "classes")),
-                operations, Arrays.stream(NoAnswer.values())
-                .map(reason -> new Reason(WireNames.of(reason), Message.saying(reason).toString())).toList(), ModelVersion.CURRENT);
+                operations, Arrays.stream(NoResultReason.values())
+                .map(reason -> new Reason(WireNames.of(reason), Message.of(reason).toString())).toList(), ModelVersion.CURRENT);
     }
 
     private static String firstEvent(String calendar) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -59,7 +60,7 @@ final class Excerpt {
         try {
             return JSON.writer(printer).writeValueAsString(value);
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("what was read cannot be written", e);
+            throw new IllegalStateException("the JSON that was read cannot be written", e);
         }
     }
 }

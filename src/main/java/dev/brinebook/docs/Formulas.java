@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,9 +12,9 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The calculation of an operation as its answers tell it: the {@code basis} of every committed answer, each formula once.
- * A formula whose words differ between answers only in numbers is one formula, shown with the numbers of the first; a
- * formula that only one answer tells may hold numbers of its case too.
+ * The calculation of an operation as its answers give it: the {@code basis} of every committed answer, each formula once. A formula whose
+ * words differ between answers only in numbers is one formula, shown with the numbers of the first; a formula in only one answer may also
+ * hold numbers of its case.
  */
 final class Formulas {
 
@@ -36,12 +37,12 @@ final class Formulas {
     private record Meaning(String pointer, String maskedFormula, Source source) {
     }
 
-    private record Told(String formula, Source source, String example, boolean certain, boolean varies) {
+    private record FirstSeen(String formula, Source source, String example, boolean certain, boolean varies) {
 
         /** Keeps the first words of a formula, and knows whether other examples have the same numbers. */
-        Told and(Told next) {
+        FirstSeen and(FirstSeen next) {
             return next.example.equals(example) && next.formula.equals(formula) ? this
-                    : new Told(formula, source, example, true, varies || !formula.equals(next.formula));
+                    : new FirstSeen(formula, source, example, true, varies || !formula.equals(next.formula));
         }
 
         String numbersOf() {
@@ -53,25 +54,25 @@ final class Formulas {
     }
 
     static List<Line> of(List<Answered> examples) {
-        Map<Meaning, Told> told = new LinkedHashMap<>();
+        Map<Meaning, FirstSeen> firstSeen = new LinkedHashMap<>();
         for (Answered example : examples) {
-            example.entries("basis").forEach(entry -> add(told, entry, example.name()));
+            example.entries("basis").forEach(entry -> add(firstSeen, entry, example.name()));
         }
         Map<Line, Line> lines = new LinkedHashMap<>();
-        told.forEach((meaning, first) -> lines.computeIfAbsent(new Line(Set.of(), first.formula(), first.source(),
+        firstSeen.forEach((meaning, first) -> lines.computeIfAbsent(new Line(Set.of(), first.formula(), first.source(),
                 first.numbersOf()), key -> new Line(new TreeSet<>(), key.formula(), key.source(),
                 key.numbersOf())).pointers().add(meaning.pointer()));
         return List.copyOf(lines.values());
     }
 
-    private static void add(Map<Meaning, Told> told, JsonNode entry, String example) {
+    private static void add(Map<Meaning, FirstSeen> firstSeen, JsonNode entry, String example) {
         String formula = entry.path("formula").asText();
         Source source = CitedSources.get(entry.path("source").asText());
-        told.merge(new Meaning(pattern(entry.path("pointer").asText()), maskNumbers(formula), source),
-                new Told(formula, source, example, false, false), Told::and);
+        firstSeen.merge(new Meaning(pattern(entry.path("pointer").asText()), maskNumbers(formula), source),
+                new FirstSeen(formula, source, example, false, false), FirstSeen::and);
     }
 
-    /** A place in a list stands for every place of it. */
+    /** An index of a list is replaced by *, for every element. */
     static String pattern(String pointer) {
         return pointer.replaceAll("/\\d+(?=/|$)", "/*");
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.api.Operation;
@@ -11,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the page of an operation tells. All of it is read from the operation itself, its records and its committed
+ * The content of the page of an operation. All of it is read from the operation itself, its records and its committed
  * examples; nothing is written twice.
  *
  * @param id operationId
@@ -24,14 +25,14 @@ import java.util.List;
  * @param forms its other forms, of answers and of requests
  * @param formulas its calculation
  * @param limits ranges of all that a request may hold
- * @param assumed what it takes where the examples tell nothing
+ * @param assumed the defaults used in the examples
  * @param cautions what it warns of in the examples
  * @param request tables of the request
  * @param answer tables of the answer
  * @param errors errors it can give
  */
 record OperationPage(String id, String summary, String description, String path, String bulkPath, List<ShortForm> shortForm,
-        List<Shown> examples, List<Form> forms, List<Formulas.Line> formulas, List<Limits.Limit> limits,
+        List<ShownExample> examples, List<Form> forms, List<Formulas.Line> formulas, List<Limits.Limit> limits,
         List<Warnings.Assumed> assumed, List<Warnings.Warned> cautions, List<Part> request, List<Part> answer,
         List<ErrorResponses> errors) {
 
@@ -40,10 +41,10 @@ record OperationPage(String id, String summary, String description, String path,
     }
 
     /** An example: the call, the sentence that sums its answer up, and the whole answer. */
-    record Shown(String name, String call, String summary, String answer) {
+    record ShownExample(String name, String call, String summary, String answer) {
     }
 
-    /** Another form: its media type, what it holds, its parameters, a call, and the answer as far as one is committed. */
+    /** Another form: its media type, what it holds, its parameters, a call, and the committed answer, if any. */
     record Form(String title, String mediaType, String description, List<QueryParameter> query, String call, String answer) {
     }
 
@@ -58,8 +59,8 @@ record OperationPage(String id, String summary, String description, String path,
                 PartTables.ofAnswer(operation.answerType()), ErrorResponses.OF_POST);
     }
 
-    private static Shown shown(Operation<?, ?> operation, Answered example) {
-        return new Shown(example.name(), Curl.post(operation, Examples.text(operation, example.name(), "request")),
+    private static ShownExample shown(Operation<?, ?> operation, Answered example) {
+        return new ShownExample(example.name(), Curl.post(operation, Examples.text(operation, example.name(), "request")),
                 example.summary(), Examples.text(operation, example.name(), "response"));
     }
 

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
-import dev.brinebook.api.About;
-import dev.brinebook.api.Kinds;
+import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -24,7 +25,7 @@ final class PartTables {
      * One record.
      *
      * @param name its name, as the contract has it
-     * @param anchor where its table stands in the page
+     * @param anchor the anchor of its table in the page
      * @param about what it is
      * @param rows one for each property
      */
@@ -41,9 +42,9 @@ final class PartTables {
      * @param choices the closed list it is one of, if that is short, else {@code manyChoices}
      * @param manyChoices see {@code choices}
      * @param range range, unit and length
-     * @param presence whether it must be given, or when it is left out
-     * @param fallback the value taken when it is left out
-     * @param what what it is
+     * @param presence whether it is required, or when it is absent
+     * @param fallback the default
+     * @param what its description
      * @param example an example
      */
     record Row(String name, String type, String part, String anchor, List<String> choices,
@@ -67,7 +68,7 @@ final class PartTables {
     }
 
     static List<Part> ofAnswer(Class<? extends Record> type) {
-        return new PartTables("answer", property -> property.optional().isEmpty() ? "always" : "left out "
+        return new PartTables("answer", property -> property.optional().isEmpty() ? "always" : "absent "
                 + property.optional()).tables(type);
     }
 
@@ -76,7 +77,7 @@ final class PartTables {
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < records.size(); i++) {
             Class<?> type = List.copyOf(records).get(i);
-            parts.add(new Part(type.getSimpleName(), anchor(type), type.getAnnotation(About.class).value(),
+            parts.add(new Part(type.getSimpleName(), anchor(type), type.getAnnotation(SchemaDescription.class).value(),
                     Arrays.stream(type.getRecordComponents()).map(this::row).toList()));
         }
         return parts;
@@ -100,7 +101,7 @@ final class PartTables {
     /** The kinds of its record that a property belongs to, when it does not belong to all. */
     private static String ofKinds(RecordComponent component, Property property) {
         String chooser = property.kinds().length + property.exceptKinds().length == 0 ? ""
-                : Kinds.of(component.getDeclaringRecord()).property();
+                : DiscriminatorValues.of(component.getDeclaringRecord()).property();
         return (property.kinds().length == 0 ? "" : ", with " + chooser + " " + String.join(" or ", property.kinds()))
                 + (property.exceptKinds().length == 0 ? "" : ", not with " + chooser + " "
                         + String.join(" or ", property.exceptKinds()));

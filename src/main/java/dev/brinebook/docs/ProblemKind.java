@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 /**
@@ -7,7 +8,7 @@ package dev.brinebook.docs;
  * @param title it in words
  * @param status HTTP status
  * @param explanation when it comes
- * @param mend how to mend it
+ * @param mend how to correct it
  */
 public record ProblemKind(String slug, String title, int status, String explanation, String mend) {
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -14,7 +15,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
- * What the page of a kind of problem tells.
+ * The content of the page of a kind of problem.
  *
  * @param kind the kind
  * @param ofOperations whether every operation can report it
@@ -23,7 +24,7 @@ import java.util.stream.Stream;
  */
 record ProblemPage(ProblemKind kind, boolean ofOperations, List<Exchange> exchanges, List<FaultCode> codes) {
 
-    /** A request, and the answer with its telling headers, as they go over the wire. */
+    /** A request, and the answer with its relevant headers, as sent over the wire. */
     record Exchange(String request, String answer) {
 
         JsonNode problem() {
@@ -35,11 +36,11 @@ record ProblemPage(ProblemKind kind, boolean ofOperations, List<Exchange> exchan
         }
     }
 
-    /** A kind of fault of a request: its code, when it comes, how to mend it, and a real message of it. */
+    /** A kind of error in a request: its code, meaning, remedy, and a real message. */
     record FaultCode(String code, String meaning, String mend, String message) {
     }
 
-    /** The kind of problem whose answers list faults, each with a code. */
+    /** The kind of problem whose answers list errors, each with a code. */
     private static final String LISTING = "invalid-request";
 
     static ProblemPage of(ProblemKind kind) {

@@ -1,23 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.source.Source;
 import java.util.List;
 
-@About("A publication, or a fact of the trade, that numbers rest on.")
+@SchemaDescription("A publication or common practice that numbers are based on.")
 public record SourceAnswer(
-        @Property(value = "Short name in the register; /docs/sources has an anchor of this name.",
+        @Property(value = "Key in the register, and anchor in /docs/sources.",
                 example = "\"NSDWR\"") String key,
-        @Property(value = "The words in which basis and cautions of answers cite it.",
+        @Property(value = "Citation used in basis and cautions of answers.",
                 example = "\"40 CFR 143.3, national secondary drinking water regulations (2023)\"") String cited,
-        @Property(value = "What it is, in words.",
+        @Property(value = "Full title.",
                 example = "\"40 CFR 143.3, national secondary drinking water regulations\"") String citation,
         @Property(value = "Year or edition, or undated.", example = "\"2023\"") String edition,
-        @Property("How far it can be trusted.") Source.Kind kind,
-        @Property(value = "What is taken from it.",
+        @Property("Reliability of the source.") Source.Kind kind,
+        @Property(value = "Data and formulas taken from it.",
                 example = "\"iron 0.3, manganese 0.05, dissolved solids 500 mg/L, pH 6.5 to 8.5\"") String takes,
-        @Property("What rests on it in the committed examples, by operation. Empty for a source that no example cites: it"
-                + " stands behind a formula or table, or in cases that the examples do not show.")
-        List<RestingAnswer> restsOn) {
+        @Property("Results based on it in the published examples, by operation. Empty for a source that no example cites: it is used in "
+                + "a formula or table, or in cases without an example.")
+        List<SourceUsageAnswer> restsOn) {
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -42,8 +43,8 @@ final class SourceRegister {
     }
 
     private SourceAnswer answer(Source source) {
-        List<RestingAnswer> restsOn = bySource.getOrDefault(source, Map.of()).entrySet().stream()
-                .map(entry -> new RestingAnswer(entry.getKey(), List.copyOf(entry.getValue().results()),
+        List<SourceUsageAnswer> restsOn = bySource.getOrDefault(source, Map.of()).entrySet().stream()
+                .map(entry -> new SourceUsageAnswer(entry.getKey(), List.copyOf(entry.getValue().results()),
                         List.copyOf(entry.getValue().cautions()))).toList();
         return new SourceAnswer(source.key(), source.cited(), source.citation(), source.edition(), source.kind(),
                 source.takes(), restsOn);

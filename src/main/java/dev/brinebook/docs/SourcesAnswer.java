@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import java.util.List;
 
-@About("The register of sources: everything that the numbers of answers rest on.")
+@SchemaDescription("The register of sources: everything that the numbers in answers are based on.")
 public record SourcesAnswer(
         @Property("All sources, in the order of the register.") List<SourceAnswer> sources,
         @Property(value = "Version of the formulas and data.", example = "\"1.1.0\"") String modelVersion) {

@@ -1,13 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import dev.brinebook.api.WireNames;
 import java.util.List;
 
-/** What the page of the register of sources tells. */
+/** The content of the page of the register of sources. */
 record SourcesPage(List<Cited> sources) {
 
     /** A source, with its kind as answers name it. */
-    record Cited(String key, String kind, String cited, String takes, List<RestingAnswer> restsOn) {
+    record Cited(String key, String kind, String cited, String takes, List<SourceUsageAnswer> restsOn) {
     }
 
     static SourcesPage of(SourcesAnswer register) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -7,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What the committed answers of an operation took for granted, and what they warn of, each once. */
+/** Assumptions and cautions in the committed answers of an operation, each once. */
 final class Warnings {
 
     /** A value taken where the request left it out. */

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 
 /** A kind of building, with its constants of the peak flow formula. Source: [DIN-1988-300]. */
 public enum BuildingType {
@@ -28,19 +29,20 @@ public enum BuildingType {
      * V_S = a (sum V_R)^b - c, at most sum V_R
      * </pre>
      *
-     * <p>V_S peak flow L/s, V_R design flow of each connection L/s, a, b, c constants of the building. From 0.2 to 500 L/s;
-     * outside there is no answer.
-     * Source: [DIN-1988-300] peak flow. Deviation: that a dwelling never draws more than its two largest fixtures at once
-     * is not applied, as the fixtures are not told dwelling by dwelling.
+     * <p>V_S peak flow, L/s; V_R design flow of each connection, L/s; a, b, c constants of the building.
+     * Validity: sum of design flows from 0.2 to 500 L/s; outside there is no answer.
+     * Source: [DIN-1988-300] peak flow.
+     * Deviation: the rule that a dwelling never takes more than its two largest fixtures at once is not applied, as the
+     * fixtures are not given by dwelling.
      */
-    public Figure peakLitresPerSecond(double designLitresPerSecond) {
+    public OptionalResult peakLitresPerSecond(double designLitresPerSecond) {
         Guard.notNegative(designLitresPerSecond, "designLitresPerSecond");
         if (!Guard.isWithin(designLitresPerSecond, MIN_DESIGN_LITRES_PER_SECOND, Double.MAX_VALUE)) {
-            return Figure.none(NoAnswer.BELOW_DESIGN_FLOWS);
+            return OptionalResult.none(NoResultReason.BELOW_DESIGN_FLOWS);
         }
         if (!Guard.isWithin(designLitresPerSecond, 0, MAX_DESIGN_LITRES_PER_SECOND)) {
-            return Figure.none(NoAnswer.ABOVE_DESIGN_FLOWS);
+            return OptionalResult.none(NoResultReason.ABOVE_DESIGN_FLOWS);
         }
-        return Figure.of(Math.min(designLitresPerSecond, a * StrictMath.pow(designLitresPerSecond, b) - c));
+        return OptionalResult.of(Math.min(designLitresPerSecond, a * StrictMath.pow(designLitresPerSecond, b) - c));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.randomness.Ranks;
@@ -14,20 +15,23 @@ import java.util.Arrays;
  */
 public record ChangePoint(int lastBefore, double statistic, double probability, double meanBefore, double meanAfter) {
 
-    /** A rarer chance than this is told as a finding. */
+    /** A change is reported when its probability is below this. */
     public static final double ASSUMED_SIGNIFICANCE = 0.01;
-    /** A smaller change of the mean is of no use to anybody. */
+    /** A smaller change of the mean is too small to matter. */
     public static final double ASSUMED_LEAST_CHANGE_SHARE = 0.1;
-    /** Fewer values tell nothing. */
+    /** Fewer values than this show nothing. */
     public static final int ASSUMED_LEAST_VALUES = 28;
 
     /**
      * The single change point of a series, by ranks.
+     *
      * <pre>U(t) = sum over i ≤ t, j > t of sgn(x(i) - x(j)) = 2 (sum of ranks to t) - t (n + 1)
      * K = max |U(t)|,   p = 2 exp(-6 K² / (n³ + n²)), 1 at most</pre>
-     * x: at least 2 values in order of time, equal ones sharing their ranks.
      *
-     * <p>Source: [PETTITT-1979]. Takes the values as independent of each other.
+     * <p>x values in order of time, equal ones sharing their ranks; n their number; t, i, j places in the series.
+     * Validity: at least 2 values; p is approximate.
+     * Source: [PETTITT-1979].
+     * Deviation: the values are taken as independent of each other.
      */
     public static ChangePoint of(double[] values) {
         int n = values.length;
@@ -54,7 +58,7 @@ public record ChangePoint(int lastBefore, double statistic, double probability, 
                 && Math.abs(meanAfter - meanBefore) > ASSUMED_LEAST_CHANGE_SHARE * Math.max(meanBefore, meanAfter);
     }
 
-    /** Squares of what the change leaves unexplained. */
+    /** Sum of squares that the change leaves unexplained. */
     double squaresLeft(double[] values) {
         double squares = 0;
         for (int i = 0; i < values.length; i++) {

@@ -1,30 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.quantity.Exact;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 
 /** Where a household lives: what a person uses indoors when nothing else is known, units, prices and rules go by it. */
-public enum Country implements Worded {
+public enum Country implements Localizable {
     /**
      * Source: [REU-2016-PERSON] 58.6 gal, taken as 60. Rival readings: 75 gal is the traditional planning figure;
      * [USGS-2017-1131] has 82 gal with outdoor use.
      */
-    UNITED_STATES("the United States", 60 * Exact.US_GALLON_LITRES, "REU-2016-PERSON"),
+    UNITED_STATES(60 * Exact.US_GALLON_LITRES, "REU-2016-PERSON"),
     /** Source: [BDEW] 121 L in 2023. */
-    GERMANY("Germany", 121, "BDEW"),
+    GERMANY(121, "BDEW"),
     /** Source: [SDES-2022] 149 L in 2020, small businesses on the same supply included. */
-    FRANCE("France", 149, "SDES-2022"),
+    FRANCE(149, "SDES-2022"),
     /** Source: [EST-2013] 142 L. */
-    UNITED_KINGDOM("the United Kingdom", 142, "EST-2013"),
+    UNITED_KINGDOM(142, "EST-2013"),
     /** Source: [EEA] 144 L. */
-    EUROPEAN_UNION("the European Union", 144, "EEA");
+    EUROPEAN_UNION(144, "EEA");
 
-    private final String words;
     private final double usePerPersonLitres;
     private final String sourceKey;
 
-    Country(String words, double usePerPersonLitres, String sourceKey) {
-        this.words = words;
+    Country(double usePerPersonLitres, String sourceKey) {
         this.usePerPersonLitres = usePerPersonLitres;
         this.sourceKey = sourceKey;
     }
@@ -34,11 +33,6 @@ public enum Country implements Worded {
         return given == null ? UNITED_STATES : given;
     }
 
-    @Override
-    public String words() {
-        return words;
-    }
-
     /** Indoor use of a person and day. */
     public double usePerPersonLitres() {
         return usePerPersonLitres;
@@ -46,5 +40,10 @@ public enum Country implements Worded {
 
     public String sourceKey() {
         return sourceKey;
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("country", this);
     }
 }

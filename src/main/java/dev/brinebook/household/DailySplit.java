@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.household.RowNote.Code;
@@ -12,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
-/** Parts draws into the days of a place, which have 23 or 25 hours where the clock changes. */
+/** Splits metered use into local days, which have 23 or 25 hours where the clock changes. */
 final class DailySplit {
 
     /** A longer time between readings leaves its days missing: the longest day there is. */
@@ -21,7 +22,7 @@ final class DailySplit {
     static final Duration ASSUMED_LONGEST_BY_HAND = Duration.ofHours(36);
     private static final Duration BY_HAND = Duration.ofHours(12);
 
-    /** What is known of one day. */
+    /** What the readings say of one day. */
     private static final class Day {
         private long seconds;
         private double litres;
@@ -29,18 +30,20 @@ final class DailySplit {
     }
 
     private final ZoneId zone;
-    private final List<Draw> draws;
+    private final List<MeteredUse> draws;
     private final TreeMap<LocalDate, Day> days = new TreeMap<>();
 
     /**
-     * Parts each draw that is short enough by time.
-     * <pre>V(day) = sum over draws of V t(day) / t</pre>
-     * V: litres of a draw; t: its time; t(day): the part of it within the day. A day counts when draws fill it from
+     * Splits each metered use that is short enough, in proportion to time.
+     *
+     * <pre>V(day) = sum over uses of V t(day) / t</pre>
+     *
+     * <p>V litres of a metered use; t its duration; t(day) the part of it within the day. A day is kept when uses fill it from
      * midnight to midnight. Source: [CP-METER-READING].
      *
      * @param usual the usual time between readings, which decides how long is too long
      */
-    DailySplit(List<Draw> draws, ZoneId zone, Duration usual, List<RowNote> notes) {
+    DailySplit(List<MeteredUse> draws, ZoneId zone, Duration usual, List<RowNote> notes) {
         this.zone = zone;
         this.draws = draws;
         Duration longest = longest(usual);
@@ -59,7 +62,7 @@ final class DailySplit {
         return usual.compareTo(BY_HAND) < 0 ? LONGEST_BETWEEN_READINGS : ASSUMED_LONGEST_BY_HAND;
     }
 
-    private void split(Draw draw) {
+    private void split(MeteredUse draw) {
         LocalDate last = draw.to().atZone(zone).toLocalDate();
         for (LocalDate date = draw.from().atZone(zone).toLocalDate(); !date.isAfter(last); date = date.plusDays(1)) {
             Day day = days.computeIfAbsent(date, d -> new Day());
@@ -101,13 +104,13 @@ final class DailySplit {
         return gaps;
     }
 
-    /** Draws too long to be parted tell what passed on all days of a gap, if draws fill it. */
+    /** A metered use too long to be split gives the total over all days of a gap, if such uses fill it. */
     private MeterGap gap(LocalDate first, LocalDate last) {
         Instant start = start(first);
         Instant end = start(last.plusDays(1));
         long seconds = 0;
         double litres = 0;
-        for (Draw draw : draws) {
+        for (MeteredUse draw : draws) {
             seconds += draw.secondsWithin(start, end);
             litres += draw.litresWithin(start, end);
         }

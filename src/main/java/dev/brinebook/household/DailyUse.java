@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.time.LocalDate;
 
-/** Use of consecutive days, whether it is kept, as {@link Days} are, or drawn again and again, as {@link DrawnYear} is. */
+/** Use of consecutive days, whether stored, as in {@link Days}, or simulated anew each time, as in {@link DrawnYear}. */
 public interface DailyUse {
 
     LocalDate firstDate();

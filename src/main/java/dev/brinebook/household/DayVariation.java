@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -37,7 +38,7 @@ public final class DayVariation {
     private static final double QUANTILE_ACCURACY = 1e-13;
 
     private final double cv;
-    /** Worked out when first needed: only drawn days need them. */
+    /** Calculated when first needed: only simulated days need them. */
     private volatile double[] quantiles;
 
     private DayVariation(double cv) {
@@ -61,7 +62,7 @@ public final class DayVariation {
         return new DayVariation(cv);
     }
 
-    /** The default for a household of so many. */
+    /** The default for a household of this size. */
     public static DayVariation forPersons(int persons) {
         Guard.positive(persons, "persons");
         return persons == 1 ? ONE_PERSON : persons <= 3 ? TWO_OR_THREE_PERSONS : FOUR_OR_MORE_PERSONS;
@@ -74,13 +75,14 @@ public final class DayVariation {
 
     /**
      * The use, over its mean, that a day stays below with the given probability.
-     * <pre>P(a, a x) = p,   a = 1 / CV²</pre>
-     * P: regularized lower incomplete gamma function; x: the quantile (mean 1); CV: coefficient of variation,
-     * {@value #MIN_CV} to {@value #MAX_CV}; p: probability, 1e-6 to 1 - 1e-6. CV 0 gives 1.
      *
-     * <p>Source: [DAIAD] gamma is the best family for day-to-day use. Below CV 0.01 the cube-root normal form
-     * {@code x = (1 - CV²/9 + z CV/3)³} stands in, z the normal quantile: [WILSON-HILFERTY]; there the two differ by less
-     * than 2e-7.
+     * <pre>P(a, a x) = p,   a = 1 / CV²</pre>
+     *
+     * <p>P regularized lower incomplete gamma function; x quantile, over the mean; CV coefficient of variation; p probability.
+     * Validity: CV from {@value #MIN_CV} to {@value #MAX_CV}, p from 1e-6 to 1 - 1e-6. CV 0 gives 1.
+     * Source: [DAIAD] gamma is the best family for day-to-day use.
+     * Deviation: below CV 0.01 the cube-root normal form {@code x = (1 - CV²/9 + z CV/3)³} is used, z the normal quantile:
+     * [WILSON-HILFERTY]; there the two differ by less than 2e-7.
      */
     public static double gammaQuantile(double cv, double probability) {
         Guard.within(cv, MIN_CV, MAX_CV, "cv");
@@ -98,8 +100,10 @@ public final class DayVariation {
      *
      * <pre>p = P(a, a x),   a = 1 / CV²</pre>
      *
-     * <p>Symbols as there. Below CV 0.01 all days count as alike.
+     * <p>Symbols as in {@link #gammaQuantile}; x is {@code relativeUse}.
+     * Validity: CV from {@value #MIN_CV} to {@value #MAX_CV}, x of 0 or more.
      * Source: [DAIAD] gamma days.
+     * Deviation: below CV 0.01 all days are treated as equal.
      */
     public static double shareOfDaysBelow(double cv, double relativeUse) {
         Guard.within(cv, MIN_CV, MAX_CV, "cv");
@@ -111,11 +115,16 @@ public final class DayVariation {
     }
 
     /**
-     * A run of typical days. Each block of 365 (the last may be shorter) takes equally spaced quantiles, shuffles them,
-     * multiplies them by the weekday means and scales the block so that it sums to its means.
+     * A run of typical days.
      *
-     * <p>The order comes from {@link Random}, whose algorithm its documentation fixes: the same seed gives the same days
-     * everywhere. That a day does not depend on the one before it is an assumption.
+     * <pre>V(i) = s m(i) x(π(i)),   x(j) = quantile of (j + 0.5) / n,   s = Σ m(i) / Σ m(i) x(π(i))</pre>
+     *
+     * <p>V use of day i, L; m mean of its weekday, L; x {@link #gammaQuantile}; π order of the quantiles, shuffled by the seed;
+     * n days of a block, 365 or what is left in the last one; the sums are over the block. The order comes from {@link Random},
+     * whose algorithm its documentation fixes: the same seed gives the same days everywhere.
+     * Validity: 1 to {@value Days#MAX_DAYS} days.
+     * Source: [DAIAD] gamma days; equally spaced quantiles are our choice.
+     * Deviation: a day is assumed not to depend on the one before it. A shorter last block takes every 365/n-th quantile.
      */
     public Days typicalDays(LocalDate firstDate, int size, WeekdayMeans means, long seed) {
         return typicalDays(firstDate, means.inOrder(firstDate, Guard.within(size, 1, Days.MAX_DAYS, "number of days")), seed);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -5,14 +6,14 @@ import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
- * What a household draws on each of a run of consecutive days, in litres: the one series that every policy on trial sees.
+ * Use of a household on consecutive days, in litres: the one series on which all policies are compared.
  *
  * <p>Not for hours, and not for what the days cost: a day is the smallest step. Immutable; a class and not a record
  * because a record would hand out its array.
  */
 public final class Days implements DailyUse {
 
-    /** Days of the year that yearly figures are told for; the leap day is left out. */
+    /** Days of the year that yearly figures are for; the leap day is left out. */
     public static final int PER_YEAR = 365;
 
     /** Three years, one of them a leap year. */
@@ -70,7 +71,7 @@ public final class Days implements DailyUse {
         return useLitres[index];
     }
 
-    /** Date of the day with this index; the days after the last may be asked for too. */
+    /** Date of the day with this index; the index may lie beyond the last day. */
     public LocalDate dateOf(int index) {
         return firstDate.plusDays(index);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -6,9 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The water that a household draws through its softener.
+ * The water that a household uses through its softener.
  *
- * @param model how its days come about
+ * @param model the model of its days
  * @param measured the days as measured, softened part only; absent when they are to be made from the means
  * @param peakLitresPerMinute flow of short peaks
  * @param continuousLitresPerMinute flow that lasts
@@ -54,7 +55,7 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         return model.means();
     }
 
-    /** Whether a person may well use so many litres a day; none at all is a house that stands empty. */
+    /** Whether a daily use per person is plausible; 0 is, in an empty house. */
     public static boolean isPlausiblePerPerson(double litresPerDay) {
         return litresPerDay == 0 || Guard.isWithin(litresPerDay, ASSUMED_LEAST_PLAUSIBLE_LITRES, ASSUMED_MOST_PLAUSIBLE_LITRES);
     }
@@ -69,12 +70,30 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         return measured.map(Days::meanLitres).orElseGet(means()::meanLitres);
     }
 
-    /** Use that one day in a thousand of the busiest weekday and month exceeds. */
+    /**
+     * Use that one day in a thousand of the busiest weekday and month exceeds.
+     *
+     * <pre>V = m x(CV, 0.999)</pre>
+     *
+     * <p>V use, L; m mean of the busiest weekday in the busiest month, L; x {@link DayVariation#gammaQuantile}.
+     * Validity: as the quantile.
+     * Source: as the quantile.
+     * Deviation: none.
+     */
     public double highDayLitres() {
         return model.busiestMonthMeans().busiestLitres() * DayVariation.gammaQuantile(model.cv(), HIGH_DAY_SHARE);
     }
 
-    /** Hardness that a mean day loads on the resin, grams as CaCO3. */
+    /**
+     * Hardness that a mean day loads on the resin.
+     *
+     * <pre>L = V H / 1000</pre>
+     *
+     * <p>L load, g as CaCO3 per day; V {@link #meanLitres}; H compensated hardness, mg/L as CaCO3.
+     * Validity: H of 0 or more.
+     * Source: mass balance, by definition.
+     * Deviation: none.
+     */
     public double dailyLoadGrams(double compensatedMgPerL) {
         return meanLitres() * compensatedMgPerL / 1000;
     }
@@ -88,7 +107,16 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
         return measured.orElseGet(() -> model.typicalDays(firstDate, size, seed));
     }
 
-    /** Scatter of {@code days} about their mean: the standard deviation over the mean, 0 where nothing is drawn. */
+    /**
+     * Scatter of {@code days} about their mean: the coefficient of variation.
+     *
+     * <pre>CV = √(Σ (V(i) - m)² / (n - 1)) / m</pre>
+     *
+     * <p>V use of a day, L; m mean, L; n number of days.
+     * Validity: 0 for fewer than two days, or where nothing is used.
+     * Source: the sample coefficient of variation, by definition.
+     * Deviation: none.
+     */
     public static double coefficientOfVariation(Days days) {
         double mean = days.meanLitres();
         if (mean == 0 || days.size() < 2) {

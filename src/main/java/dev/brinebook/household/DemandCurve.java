@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.source.Table;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.List;
 /**
  * Demand curve of the plumbing code: the flow that pipes are sized for, against fixture units.
  *
- * <p>Not for softeners: houses draw a half or a third of it. Source: [IPC-E103]; [CP-DEMAND-CURVE] how far it is off.
+ * <p>Not for softeners: houses use a half or a third of it. Source: [IPC-E103]; [CP-DEMAND-CURVE] how far it is off.
  */
 public enum DemandCurve {
     /** Buildings whose closets and urinals have tanks. */
@@ -47,23 +48,25 @@ public enum DemandCurve {
      * Q = Q[i] + (Q[i+1] - Q[i]) (W - W[i]) / (W[i+1] - W[i]),  W[i] &lt;= W &lt;= W[i+1]
      * </pre>
      *
-     * <p>W sum of the fixture units, Q flow of the table. From 1 unit (flushometer valves 5) to 5000; outside there is no
-     * answer, as the curve says nothing of one small fixture, which draws what it draws, nor of larger buildings.
+     * <p>W sum of the fixture units; Q flow of the table, gpm, returned in L/min.
+     * Validity: from 1 unit (flushometer valves 5) to 5000; outside there is no answer, as the curve says nothing of one small
+     * fixture, which takes its own flow, nor of larger buildings.
      * Source: [IPC-E103] table E103.3(3).
+     * Deviation: linear between the rows of the table.
      */
-    public Figure litresPerMinute(double fixtureUnits) {
+    public OptionalResult litresPerMinute(double fixtureUnits) {
         Guard.notNegative(fixtureUnits, "fixtureUnits");
         if (!Guard.isWithin(fixtureUnits, minFixtureUnits(), Double.MAX_VALUE)) {
-            return Figure.none(NoAnswer.BELOW_DEMAND_CURVE);
+            return OptionalResult.none(NoResultReason.BELOW_DEMAND_CURVE);
         }
         if (!Guard.isWithin(fixtureUnits, 0, maxFixtureUnits())) {
-            return Figure.none(NoAnswer.ABOVE_DEMAND_CURVE);
+            return OptionalResult.none(NoResultReason.ABOVE_DEMAND_CURVE);
         }
         int i = 0;
         while (i < units.length - 2 && fixtureUnits > units[i + 1]) {
             i++;
         }
         double slope = (gpm[i + 1] - gpm[i]) / (units[i + 1] - units[i]);
-        return Figure.of((gpm[i] + slope * (fixtureUnits - units[i])) * Exact.US_GALLON_LITRES);
+        return OptionalResult.of((gpm[i] + slope * (fixtureUnits - units[i])) * Exact.US_GALLON_LITRES);
     }
 }

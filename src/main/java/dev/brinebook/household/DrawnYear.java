@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -5,9 +6,9 @@ import dev.brinebook.randomness.RandomStream;
 import java.time.LocalDate;
 
 /**
- * Years of a {@link UseModel}, drawn one after the other into the same memory: any year can be drawn at any time, and comes
- * out the same. Each year has a level and a scatter of its own, as far as the model's {@link UseChange} lets them wander, and days
- * that follow each other are as much alike as it says.
+ * Years of a {@link UseModel}, simulated one by one into the same memory: any year can be simulated at any time, and comes
+ * out the same. Each year has a level and a scatter of its own, within the spreads of the model's {@link UseChange}, and its consecutive
+ * days are correlated accordingly.
  *
  * <pre>V(t) = q (A(t) + B(t) + B(t-1)) / a,   A gamma of shape a - 2b, B of shape b = a min(1/2, r / (1 - r)),   a = 1 / CV²</pre>
  *
@@ -15,7 +16,7 @@ import java.time.LocalDate;
  * the sum of many scatters as {@link UseChange#scatterOfSums} says, up to r = 1/3.
  * Source: gamma numbers of one scale add up to one, from memory.
  *
- * <p>Used by one thread. Ten thousand draws would else be ten thousand arrays.
+ * <p>Not thread-safe. Otherwise ten thousand years would be ten thousand arrays.
  */
 public final class DrawnYear implements DailyUse {
 
@@ -49,7 +50,7 @@ public final class DrawnYear implements DailyUse {
         }
     }
 
-    /** Draws the year with this number, from 0 on; the one drawn before is gone. */
+    /** Simulates the year with this number, from 0 on; it replaces the one before. */
     public DrawnYear draw(long number) {
         RandomStream stream = new RandomStream(seed, number);
         UseChange change = model.change();
@@ -76,7 +77,7 @@ public final class DrawnYear implements DailyUse {
         return this;
     }
 
-    /** A copy of the use of all days of the year drawn last. */
+    /** A copy of the use of all days of the year simulated last. */
     double[] litres() {
         return useLitres.clone();
     }

@@ -1,13 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
 import java.time.LocalDate;
 
 /**
- * Many years of a {@link UseModel}, each drawn when it is first looked at and then kept: what is tried on them sees the same
+ * Many years of a {@link UseModel}, each simulated when first needed and then kept: everything compared on them sees the same
  * days, and drawing takes longer than trying.
  *
- * <p>Used by one thread. A year takes 3 kB. A year that is looked at once need not be kept: see {@link DrawnYear}.
+ * <p>Not thread-safe. A year takes 3 kB. A year that is needed once need not be kept: see {@link DrawnYear}.
  */
 public final class DrawnYears {
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.source.Table;
@@ -9,7 +10,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * A kind of fixture that draws water, with the values of {@code fixtures.csv}.
+ * A kind of plumbing fixture, with the values of {@code fixtures.csv}.
  *
  * <p>Source: [IPC-E103] fixture units, [BUCHBERGER-2017] busy probability and flow, [DIN-1988-300] design flow.
  */
@@ -85,13 +86,13 @@ public enum Fixture {
         return isGroup() ? row().parts() : List.of(this);
     }
 
-    /** Whether a flushometer valve, which draws far more than a tank for some seconds, flushes it. */
+    /** Whether a flushometer valve, which takes far more than a tank for some seconds, flushes it. */
     public boolean isFlushedByValve() {
         return this == BATHROOM_GROUP_FLUSHOMETER || this == WATER_CLOSET_FLUSHOMETER || this == URINAL_FLUSHOMETER
                 || this == URINAL_LARGE_FLUSHOMETER;
     }
 
-    /** Whether a person stands under it for minutes. */
+    /** Whether it is a shower, in use for minutes at a time. */
     public boolean isShower() {
         return this == SHOWER || this == TUB_SHOWER;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -13,8 +14,8 @@ import java.util.OptionalDouble;
  *
  * @param fixture kind
  * @param count how many
- * @param use where they stand
- * @param known values that stand in for those of the tables
+ * @param use where they are installed
+ * @param known values that replace those of the tables
  */
 public record FixtureCount(Fixture fixture, int count, FixtureUse use, Known known) {
 
@@ -81,7 +82,7 @@ public record FixtureCount(Fixture fixture, int count, FixtureUse use, Known kno
                 ? OptionalDouble.of(flows.stream().mapToDouble(OptionalDouble::getAsDouble).sum()) : OptionalDouble.empty();
     }
 
-    /** How they draw, part by part; absent where the busy probability or the flow of a part was not measured. */
+    /** Flow and busy probability of each part; absent where the busy probability or the flow of a part was not measured. */
     public Optional<List<Fixtures>> draws() {
         boolean measured = fixture.parts().stream().allMatch(part -> busyProbability(part).isPresent()
                 && litresPerMinute(part).isPresent());

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.PeakFlow.Fixtures;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -28,7 +29,7 @@ public record FixtureSchedule(List<FixtureCount> fixtures) {
         Guard.within(fixtures.size(), 1, MAX_KINDS, "fixtures");
     }
 
-    /** The fixtures taken for a house of which only the bathrooms are known. */
+    /** The fixtures assumed for a house of which only the bathrooms are known. */
     public static FixtureSchedule ofBathrooms(int bathrooms) {
         Guard.within(bathrooms, 1, PeakFlow.MAX_BATHROOMS, "bathrooms");
         return new FixtureSchedule(List.of(FixtureCount.of(Fixture.BATHROOM_GROUP, bathrooms),
@@ -41,35 +42,35 @@ public record FixtureSchedule(List<FixtureCount> fixtures) {
         return fixtures.stream().filter(f -> f.fixture().isGroup()).mapToInt(FixtureCount::count).sum();
     }
 
-    /** Water supply fixture units together. A group counts as a group, fixtures told singly count singly. */
-    public Figure fixtureUnits() {
-        return sum(FixtureCount::fixtureUnits, NoAnswer.NO_FIXTURE_UNITS);
+    /** Water supply fixture units together. A group has its own value; fixtures given singly are added singly. */
+    public OptionalResult fixtureUnits() {
+        return sum(FixtureCount::fixtureUnits, NoResultReason.NO_FIXTURE_UNITS);
     }
 
     /** Sum of the design flows of all connections, L/s. */
-    public Figure designLitresPerSecond() {
-        return sum(FixtureCount::designLitresPerSecond, NoAnswer.NO_DESIGN_FLOW);
+    public OptionalResult designLitresPerSecond() {
+        return sum(FixtureCount::designLitresPerSecond, NoResultReason.NO_DESIGN_FLOW);
     }
 
-    private Figure sum(Function<FixtureCount, OptionalDouble> ofOne, NoAnswer missing) {
+    private OptionalResult sum(Function<FixtureCount, OptionalDouble> ofOne, NoResultReason missing) {
         double sum = 0;
         for (FixtureCount f : fixtures) {
             OptionalDouble one = ofOne.apply(f);
             if (one.isEmpty()) {
-                return Figure.none(missing);
+                return OptionalResult.none(missing);
             }
             sum += f.count() * one.getAsDouble();
         }
-        return Figure.of(sum);
+        return OptionalResult.of(sum);
     }
 
-    /** The curve that holds: one flushometer valve draws more than all else in a small building, so one is enough. */
+    /** The curve that applies: one flushometer valve takes more than all else in a small building, so one is enough. */
     public DemandCurve curve() {
         return fixtures.stream().anyMatch(f -> f.fixture().isFlushedByValve()) ? DemandCurve.FLUSHOMETER
                 : DemandCurve.FLUSH_TANK;
     }
 
-    /** How they draw; absent where how often one runs, or its flow, was not measured. */
+    /** Flow and busy probability of the fixtures; absent where either was not measured for one of them. */
     public Optional<List<Fixtures>> draws() {
         List<Fixtures> draws = new ArrayList<>();
         for (FixtureCount f : fixtures) {
@@ -83,15 +84,19 @@ public record FixtureSchedule(List<FixtureCount> fixtures) {
     }
 
     /**
-     * Flow that lasts for minutes.
+     * Continuous flow: the flow that lasts for minutes.
      *
      * <pre>
-     * max(sum of q over every second shower, those of most flow first; sum n p q of all fixtures)
+     * Q = max(sum of q over every second shower, those of most flow first; sum n p q of all fixtures)
      * </pre>
      *
-     * <p>q flow of one, n count, p busy probability. At least one shower and at most six; without showers the fixture of
-     * most flow. {@code draws} are those of these fixtures. Source: [CP-HYDRAULICS] showers that run at once;
-     * [BUCHBERGER-2017] mean of the busy hour, which decides in large buildings.
+     * <p>Q continuous flow, L/min; q flow of one fixture, L/min; n count; p busy probability.
+     * Validity: at least one shower and at most six; without showers the fixture of most flow.
+     * Source: [CP-HYDRAULICS] showers that run at once; [BUCHBERGER-2017] mean of the busy hour, which decides in large
+     * buildings.
+     * Deviation: a tub with a shower is taken as a shower, since the tub is full in minutes.
+     *
+     * @param draws count, busy probability and flow of these fixtures
      */
     public double continuousLitresPerMinute(List<Fixtures> draws) {
         List<Double> showers = fixtures.stream().flatMap(f -> f.fixture().parts().stream().filter(Fixture::isShower)

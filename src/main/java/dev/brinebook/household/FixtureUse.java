@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-/** Where a fixture stands. */
+/** Where a fixture is installed. */
 public enum FixtureUse {
     /** In a home. */
     PRIVATE,

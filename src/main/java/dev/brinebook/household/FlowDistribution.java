@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -7,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How likely each flow is that fixtures draw together, when each runs or not by itself.
+ * Probability distribution of the total flow of fixtures that run independently of each other.
  *
  * <p>Not for large buildings: the work grows with the square of the fixtures, and the normal fit of {@link PeakFlow} is off
  * by some 5 % there, against 11 % with ten fixtures.
@@ -16,7 +17,7 @@ public final class FlowDistribution {
 
     /** Most fixtures that are tried in every combination. */
     public static final int MAX_FIXTURES = 200;
-    /** Steps of flow: flows told in gpm mostly lie on the first, those told in litres on the second. */
+    /** Steps of flow: flows given in gpm mostly fall on the first, those given in litres on the second. */
     private static final double[] STEPS_LITRES_PER_MINUTE = {0.05 * Exact.US_GALLON_LITRES, 0.1};
     /** Flows less likely than this at the upper end are left off: together they are far below the last digit of a double. */
     private static final double NEVER = 1e-40;
@@ -43,10 +44,12 @@ public final class FlowDistribution {
      * P(i) = (1 - p) P(i) + p P(i - q / h), for each fixture in turn, from P(0) = 1
      * </pre>
      *
-     * <p>P(i) probability of the flow i h, p busy probability, q flow, h step: of 0.05 gpm and 0.1 L/min the one that the
-     * flows lie nearer to. Up to 200 fixtures. A flow off the step is taken to the nearest, so that the answer is off by at
-     * most half a step for each fixture that runs.
+     * <p>P(i) probability of the flow i h; p busy probability; q flow, L/min; h step, L/min: of 0.05 gpm and 0.1 L/min the one
+     * that the flows lie nearer to.
+     * Validity: up to {@value #MAX_FIXTURES} fixtures.
      * Source: [BUCHBERGER-2017] exact sum of independent binomial draws, convolved.
+     * Deviation: a flow off the step is rounded to the nearest, so that the result is off by at most half a step for each
+     * fixture that runs.
      */
     public static FlowDistribution of(List<Fixtures> fixtures) {
         Guard.within(fixtures.stream().mapToInt(Fixtures::count).sum(), 0, MAX_FIXTURES, "fixtures");
@@ -87,7 +90,7 @@ public final class FlowDistribution {
         return stepLitresPerMinute;
     }
 
-    /** Probability that nothing is drawn. */
+    /** Probability that no fixture runs. */
     public double idleProbability() {
         return probability[0];
     }
@@ -105,7 +108,16 @@ public final class FlowDistribution {
         return mean * stepLitresPerMinute;
     }
 
-    /** Variance of the flow, (L/min)^2. */
+    /**
+     * Variance of the flow.
+     *
+     * <pre>s2 = sum of P(i) (i h - mu)^2,   mu = sum of P(i) i h</pre>
+     *
+     * <p>s2 variance, (L/min)^2; P(i) probability of the flow i h; h step, L/min; mu {@link #meanLitresPerMinute}.
+     * Validity: every distribution.
+     * Source: variance, by definition.
+     * Deviation: none.
+     */
     public double variance() {
         double mean = meanLitresPerMinute();
         double variance = 0;
@@ -116,12 +128,30 @@ public final class FlowDistribution {
         return variance;
     }
 
-    /** Least flow that is not exceeded in {@code percentile} of 1 of all moments of the busy hour. */
+    /**
+     * Percentile of the flow over all moments of the busy hour.
+     *
+     * <pre>Q = least i h for which P(0) + … + P(i) ≥ percentile</pre>
+     *
+     * <p>Q flow, L/min; P(i) probability of the flow i h; h step, L/min.
+     * Validity: percentile from 0 to 1.
+     * Source: percentile of a discrete distribution, by definition.
+     * Deviation: sums may miss the percentile by 1e-12, for their rounding.
+     */
     public double percentileLitresPerMinute(double percentile) {
         return percentileFrom(0, percentile);
     }
 
-    /** Least flow that is not exceeded in {@code percentile} of 1 of the moments in which water is drawn; 0 if there is none. */
+    /**
+     * Percentile of the flow over the moments of the busy hour in which water runs; 0 if it never runs.
+     *
+     * <pre>Q = least i h for which (P(1) + … + P(i)) / (1 - P(0)) ≥ percentile</pre>
+     *
+     * <p>Symbols as in {@link #percentileLitresPerMinute}.
+     * Validity: percentile from 0 to 1.
+     * Source: percentile of a zero-truncated distribution, by definition.
+     * Deviation: sums may miss the percentile by 1e-12, for their rounding.
+     */
     public double busyPercentileLitresPerMinute(double percentile) {
         return probability.length == 1 ? 0 : percentileFrom(1, percentile);
     }

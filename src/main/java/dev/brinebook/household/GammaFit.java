@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.source.Table;
 import java.util.Arrays;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -34,13 +35,15 @@ public final class GammaFit {
 
     /**
      * The shape of the gamma distribution that makes the values most likely.
-     * <pre>ln a - psi(a) = ln(mean of x) - mean of ln x</pre>
-     * a: shape; psi: digamma function; x: values above 0. No answer when they do not differ.
      *
-     * <p>Source: [CHOI-WETTE] the likelihood equation. Its root lies between 1 / (2 s) and 1 / s, s the right side. It is
-     * too high by about 3 parts in n; that is left as it is.
+     * <pre>ln a - psi(a) = ln(mean of x) - mean of ln x</pre>
+     *
+     * <p>a shape; psi digamma function; x values. The root lies between 1 / (2 s) and 1 / s, s the right side.
+     * Validity: values above 0; no answer when they do not differ.
+     * Source: [CHOI-WETTE] the likelihood equation.
+     * Deviation: the estimate is too high by about 3 parts in n, the number of values; it is not corrected.
      */
-    public static Figure shape(double[] values) {
+    public static OptionalResult shape(double[] values) {
         double sum = 0;
         double logs = 0;
         for (double value : values) {
@@ -49,28 +52,40 @@ public final class GammaFit {
         }
         double wanted = StrictMath.log(sum / values.length) - logs / values.length;
         if (!(wanted > ACCURACY)) {
-            return Figure.none(NoAnswer.DAYS_DO_NOT_DIFFER);
+            return OptionalResult.none(NoResultReason.DAYS_DO_NOT_DIFFER);
         }
-        return Figure.of(new BrentSolver(ACCURACY, 0).solve(MAX_EVALUATIONS, a -> logLessDigamma(a) - wanted,
+        return OptionalResult.of(new BrentSolver(ACCURACY, 0).solve(MAX_EVALUATIONS, a -> logLessDigamma(a) - wanted,
                 0.5 / wanted * (1 - 1e-6), 1 / wanted * (1 + 1e-6)));
     }
 
-    /** ln a - psi(a); for a large shape by [ABRAMOWITZ-STEGUN] 6.3.18, which the difference of two large numbers is not. */
+    /** ln a - psi(a); for a large shape by [ABRAMOWITZ-STEGUN] 6.3.18, which avoids the cancellation of two large numbers. */
     static double logLessDigamma(double a) {
         return a > LARGE_SHAPE ? 1 / (2 * a) + 1 / (12 * a * a) : StrictMath.log(a) - Gamma.digamma(a);
     }
 
-    /** Coefficient of variation of a gamma distribution, 1 / √a. */
+    /**
+     * Coefficient of variation of a gamma distribution.
+     *
+     * <pre>CV = 1 / √a</pre>
+     *
+     * <p>a shape.
+     * Validity: a above 0.
+     * Source: the gamma distribution, by definition.
+     * Deviation: none.
+     */
     public static double cv(double shape) {
         return 1 / Math.sqrt(Guard.positive(shape, "shape"));
     }
 
     /**
      * Standard error of the coefficient of variation.
-     * <pre>se = 1 / (2 a √a) / √(n (psi'(a) - 1 / a))</pre>
-     * a: shape; n: number of values; psi': trigamma function. For many values.
      *
-     * <p>Source: [CHOI-WETTE] the information of the shape, carried over by the derivative of 1 / √a.
+     * <pre>se = 1 / (2 a √a) / √(n (psi'(a) - 1 / a))</pre>
+     *
+     * <p>a shape; n number of values; psi' trigamma function.
+     * Validity: many values; the result is asymptotic.
+     * Source: [CHOI-WETTE] the information of the shape, carried over by the derivative of 1 / √a.
+     * Deviation: none.
      */
     public static double cvStandardError(double shape, int values) {
         Guard.positive(shape, "shape");
@@ -79,11 +94,14 @@ public final class GammaFit {
     }
 
     /**
-     * How far ordered values stand from a gamma distribution of their own mean, the tails counted most.
-     * <pre>A² = -n - sum over i of (2 i - 1) / n (ln F(x(i)) + ln(1 - F(x(n+1-i))))</pre>
-     * F: distribution function; x(i): the i-th smallest of n values.
+     * Anderson-Darling distance of values from a gamma distribution of their own mean, which weights the tails most.
      *
-     * <p>Source: [STEPHENS-1986]. A probability that underflows is taken as the smallest normal number.
+     * <pre>A² = -n - sum over i of (2 i - 1) / n (ln F(x(i)) + ln(1 - F(x(n+1-i))))</pre>
+     *
+     * <p>F distribution function; x(i) the i-th smallest of n values.
+     * Validity: values above 0.
+     * Source: [STEPHENS-1986].
+     * Deviation: a probability that underflows is taken as the smallest normal number.
      */
     public static double andersonDarling(double[] values, double shape) {
         double[] sorted = values.clone();
@@ -111,17 +129,20 @@ public final class GammaFit {
     }
 
     /**
-     * What the statistic means for a fitted gamma distribution. Between rows of the table linear in 1 / shape; below a
-     * shape of 0.5 as at 0.5, which calls a fit poor a little too soon.
+     * Verdict on a fitted gamma distribution by its Anderson-Darling statistic.
      *
-     * <p>Source: [STEPHENS-1986]. That means of weekdays are fitted as well moves the points by a hundredth only:
-     * [BRINEBOOK-SIMULATION].
+     * <pre>good: A² &lt; A(5 %, a);   doubtful: A² &lt; A(1 %, a);   else poor</pre>
+     *
+     * <p>A² {@link #andersonDarling}; a shape; A point that 5 % or 1 % of samples exceed, linear in 1 / a between rows.
+     * Validity: below a shape of 0.5 as at 0.5, which calls a fit poor a little too soon.
+     * Source: [STEPHENS-1986].
+     * Deviation: the means of weekdays are fitted as well, which moves the points by a hundredth only: [BRINEBOOK-SIMULATION].
      */
     public static Verdict verdict(double statistic, double shape) {
         return statistic < point(shape, 1) ? Verdict.GOOD : statistic < point(shape, 2) ? Verdict.DOUBTFUL : Verdict.POOR;
     }
 
-    /** The statistic that 5 % (column 1) or 1 % (column 2) of samples pass. */
+    /** The statistic that 5 % (column 1) or 1 % (column 2) of samples exceed. */
     static double point(double shape, int column) {
         double x = 1 / Guard.positive(shape, "shape");
         for (int i = 1; i < POINTS.length; i++) {

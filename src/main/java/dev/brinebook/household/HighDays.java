@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.util.Arrays;
@@ -25,12 +26,15 @@ public record HighDays(List<HighDay> days, int above, MeteredDays capped) {
     }
 
     /**
-     * The days above four times the median of those with somebody there, {@link Presence#EMPTY_LITRES} and a tenth of the
-     * median of the days with use being the least of such a day.
+     * The days above a cap.
      *
-     * <p>Source: [DAIAD] two such days of more than 6,000 L gave one home a scatter of 1.33, capped 0.53.
-     * Deviation: a weekday whose own median is above the cap has four times that for a cap; and when a tenth of the days or
-     * more lie above, nothing is capped, since then they are how the home uses water.
+     * <pre>cap = 4 median of the occupied days,   occupied: V ≥ {@link Presence#EMPTY_LITRES} and V ≥ median of V above 0 / 10</pre>
+     *
+     * <p>V use of a day, L.
+     * Validity: any known days; without occupied days there are none above.
+     * Source: [DAIAD] two such days of more than 6,000 L gave one home a scatter of 1.33, capped 0.53.
+     * Deviation: a weekday whose own median is above the cap has four times that median as its cap; and when a tenth of the days
+     * or more lie above, nothing is capped, since then they are how the home uses water.
      */
     public static HighDays of(MeteredDays days) {
         double[] occupied = occupiedLitres(days, days.known());

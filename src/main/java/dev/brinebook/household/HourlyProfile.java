@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -20,9 +21,14 @@ public final class HourlyProfile {
     }
 
     /**
-     * Share of a day's use that falls in {@code minutes} from the full {@code hour} on, through midnight if need be.
+     * Share of a day's use in {@code minutes} from the full {@code hour} on, through midnight if need be.
      *
-     * <pre>share = sum of the hours' shares, the last hour in proportion</pre>
+     * <pre>share = Σ s(h) min(1, t(h) / 60)</pre>
+     *
+     * <p>s share of an hour; t(h) minutes left at its start; h from {@code hour} on, modulo 24.
+     * Validity: up to a day.
+     * Source: [DAIAD] hourly multipliers.
+     * Deviation: use is taken as even within an hour.
      *
      * @param hour 0 to 23
      * @param minutes 0 to 1,440
@@ -40,7 +46,14 @@ public final class HourlyProfile {
     }
 
     /**
-     * Share of a day's use that is drawn up to a time of the day, evenly within each hour.
+     * Share of a day's use up to a time of the day.
+     *
+     * <pre>share = s(0) + … + s(h - 1) + (24 d - h) s(h),   h = whole part of 24 d</pre>
+     *
+     * <p>s share of an hour; d {@code dayShare}.
+     * Validity: d from 0 to 1.
+     * Source: [DAIAD] hourly multipliers.
+     * Deviation: use is taken as even within an hour.
      *
      * @param dayShare time since midnight as a share of the day, 0 to 1
      */
@@ -50,7 +63,16 @@ public final class HourlyProfile {
         return BEFORE[hour] + (hours - hour) * SHARES[hour];
     }
 
-    /** The time of the day, as a share of it, up to which a share of its use is drawn: the inverse. */
+    /**
+     * The time of the day, as a share of it, up to which a share of its use has passed: the inverse of {@link #shareUntil}.
+     *
+     * <pre>d = (h + (share - s(0) - … - s(h - 1)) / s(h)) / 24</pre>
+     *
+     * <p>Symbols as in {@link #shareUntil}; h hour in which the share is reached.
+     * Validity: share from 0 to 1.
+     * Source: [DAIAD] hourly multipliers.
+     * Deviation: use is taken as even within an hour.
+     */
     public static double dayShareAt(double shareOfUse) {
         Guard.within(shareOfUse, 0, 1, "shareOfUse");
         int hour = 0;

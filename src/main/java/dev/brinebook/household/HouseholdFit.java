@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -30,7 +31,7 @@ import java.util.OptionalDouble;
  *
  * @param model weekday means of the days with somebody there, their scatter within the weekday, absences, and how sure they are
  * @param presence who was there when
- * @param highDays leak and filling days, which count up to their cap only
+ * @param highDays leak and filling days, each included up to its cap only
  * @param daysAboveCap how many days lie above the cap, all taken as they are when there are too many for accidents
  * @param ownMeanLitres mean of a week of the days with somebody there, by the days alone; 0 when there is none
  * @param meanLitres the same with what people alone say; idle weekdays are not in it
@@ -44,11 +45,11 @@ public record HouseholdFit(UseModel model, Presence presence, List<HighDay> high
 
     /** Use of each weekday over their mean, Monday first. Source: [DAIAD]. */
     static final List<Double> USUAL_WEEK = List.of(1.002, 0.983, 0.968, 0.988, 0.969, 1.035, 1.040);
-    /** How far the weekdays of a home stand from the usual week. Source: [DAIAD]. */
+    /** How far the weekdays of a home differ from the usual week. Source: [DAIAD]. */
     static final double WEEKDAY_SPREAD = 0.138;
     /** Variance of the logarithm of a scatter, times the days that it is of. Source: [DAIAD]. */
     static final double CV_VARIANCE_DAYS = 2.93;
-    /** Standard deviations that the days may be above the people before the people are believed less. */
+    /** Standard deviations that the days may be above the estimate from people before that estimate gets less weight. */
     static final double ASSUMED_LARGEST_CONFLICT = 2;
     private static final int WEEKDAYS = 7;
 
@@ -90,7 +91,7 @@ public record HouseholdFit(UseModel model, Presence presence, List<HighDay> high
         return new HouseholdFit(model, presence, high.days(), high.above(), own, mean, weight, week.cv(), cv, weightOfCv);
     }
 
-    /** With no day with somebody there only people can say what one would be; without them nothing is ever used. */
+    /** Without an occupied day the estimate rests on the people alone; without people the use is 0. */
     private static HouseholdFit ofPeopleAlone(Presence presence, OptionalDouble litresOfPeople) {
         double mean = litresOfPeople.orElse(0);
         double cv = mean == 0 ? 0 : usualCv(mean);
@@ -105,7 +106,15 @@ public record HouseholdFit(UseModel model, Presence presence, List<HighDay> high
     }
 
     /**
-     * How sure a home's use is after so many days of readings: what more of them would bring.
+     * Uncertainty of a home's use after a number of days of readings, to show what more of them would bring.
+     *
+     * <pre>P = τ² v / (τ² + v)  with the people known,  P = v  without;   Q = c² (1 - k)</pre>
+     *
+     * <p>P, Q variances of the logarithm of level and scatter; v variance of the logarithm of the days' own mean; τ spread of
+     * homes about what their people alone say; c usual spread of the scatter; k weight of the days' own scatter.
+     * Validity: 0 days give Q = c² and P = τ², or the largest P without people.
+     * Source: [DAIAD], as in the class.
+     * Deviation: the spreads are held to those that {@link UseChange} takes.
      *
      * @param days days with somebody at home, 0 or more
      * @param cv scatter of the days, {@value DayVariation#MIN_CV} to {@value DayVariation#MAX_CV}
@@ -138,26 +147,29 @@ public record HouseholdFit(UseModel model, Presence presence, List<HighDay> high
     }
 
     /**
-     * How far homes are from what their people alone say, given by how much this one is above it.
-     * <pre>τ' = max(τ, √(Δ² / 4 − v)) for Δ above 0,   τ = 0.377</pre>
-     * Δ logarithm of the days' own mean over what people alone say; v variance of the former.
+     * Spread of homes about what their people alone say, widened by how much this one is above it.
      *
-     * <p>Where the days are more than two standard deviations √(τ² + v) above, the number of people says little of this meter: a
-     * farm, a workshop. Days as far below are not believed more for it, since people who are away with a cistern that drips look
-     * the same. Source: [DAIAD] for τ and for days below: believed like those above, three days picked at any time would be
-     * off by 0.52 instead of 0.28; the rest has none.
+     * <pre>τ' = max(τ, √(Δ² / 4 − v)) for Δ above 0,   τ = 0.377</pre>
+     *
+     * <p>Δ logarithm of the days' own mean over what people alone say; v variance of the former. Where the days are more than two
+     * standard deviations √(τ² + v) above, the number of people says little of this meter: a farm, a workshop. Days as far below
+     * are not trusted more for it, since people who are away with a cistern that drips look the same.
+     * Validity: any Δ; below 0 τ' is τ.
+     * Source: [DAIAD] for τ and for days below: treated like those above, three days picked at any time would be off by 0.52
+     * instead of 0.28; the rest has none.
+     * Deviation: none.
      */
     static double spreadOfPeople(double difference, double variance) {
         double above = Math.max(0, difference) / ASSUMED_LARGEST_CONFLICT;
         return Math.max(UseChange.LEVEL_SPREAD_OF_PEOPLE_ALONE, Math.sqrt(Math.max(0, above * above - variance)));
     }
 
-    /** k: what {@code n} days count against what is usual for the scatter. */
+    /** k: weight of {@code n} days against the usual scatter. */
     static double weightOfOwnCv(int n) {
         return weight(UseChange.USUAL_SCATTER_SPREAD * UseChange.USUAL_SCATTER_SPREAD, CV_VARIANCE_DAYS / n);
     }
 
-    /** k(w): what {@code n} days of a weekday count against the usual week; 1 for days without scatter. */
+    /** k(w): weight of {@code n} days of a weekday against the usual week; 1 for days without scatter. */
     static double weightOfOwnWeekday(int n, double cv) {
         return n == 0 ? 0 : weight(WEEKDAY_SPREAD * WEEKDAY_SPREAD, cv * cv / n);
     }
@@ -168,7 +180,7 @@ public record HouseholdFit(UseModel model, Presence presence, List<HighDay> high
     }
 
     /**
-     * CV of the class; below {@link DayVariation#NARROW_CV}, where days count as alike, 0.
+     * CV of the class; below {@link DayVariation#NARROW_CV}, where days are treated as equal, 0.
      *
      * @param degreesOfFreedom of the days' own scatter; 0 or less when they have none
      */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -8,13 +9,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A water meter, as far as its readings cannot tell themselves.
+ * A water meter: what its readings do not show by themselves.
  *
  * @param kind what a reading counts
  * @param zone where the clock on the wall is, for readings without offset and for where days begin
  * @param litresPerUnit litres in one unit of a reading
  * @param rolloverAt the value at which a register starts again from 0, in its unit; absent when it is not known
- * @param interval how long a volume takes; absent when it is to be told from the readings
+ * @param interval how long a volume takes; absent when it is to be found from the readings
  */
 public record Meter(Kind kind, ZoneId zone, double litresPerUnit, OptionalDouble rolloverAt,
         Optional<Duration> interval) {
@@ -41,7 +42,7 @@ public record Meter(Kind kind, ZoneId zone, double litresPerUnit, OptionalDouble
     }
 
     /**
-     * Whether a household can draw so much in this time.
+     * Whether a household can use this volume in this time.
      * <pre>V &lt;= Q t   and   V &lt;= D max(1, t / 1 day)</pre>
      * V: litres; t: time; Q: {@link Demand#MAX_FLOW_LITRES_PER_MINUTE}; D: {@link Demand#MAX_MEASURED_DAY_LITRES}. Far
      * above any household: it finds slips of the pen, not high use.

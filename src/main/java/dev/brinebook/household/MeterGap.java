@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.time.LocalDate;
@@ -5,11 +6,11 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * Days on end that are missing.
+ * Consecutive missing days.
  *
  * @param firstDate first of them
  * @param lastDate last of them
- * @param litres what passed on all of them together, where the meter tells so much
+ * @param litres total of all of them, where the meter shows it
  */
 public record MeterGap(LocalDate firstDate, LocalDate lastDate, OptionalDouble litres) {
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -9,7 +10,7 @@ import java.util.Optional;
 /**
  * One reading as it was written down.
  *
- * @param row where it stands: the line of a file, or the place in a list, the first being 1
+ * @param row its place: the line of a file, or the position in a list, the first being 1
  * @param at time on the clock, in whole seconds; a date alone is its midnight
  * @param offset from universal time, where it was written down
  * @param value in the unit of the meter

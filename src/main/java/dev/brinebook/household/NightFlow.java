@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.time.Duration;
@@ -10,12 +11,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The least flow of each night, told by readings an hour apart or closer: a flow that never stops is a leak, or a fixture
+ * The least flow of each night, from readings an hour apart or closer: a flow that never stops is a leak, or a fixture
  * that runs.
  */
 public final class NightFlow {
 
-    /** Source: [CP-NIGHT-FLOW] the hours in which least is drawn. */
+    /** Source: [CP-NIGHT-FLOW] the hours of least use. */
     static final int FROM_HOUR = 2;
     static final int TO_HOUR = 4;
     /** Fewer nights in a row may be chance. */
@@ -29,7 +30,7 @@ public final class NightFlow {
     }
 
     /**
-     * Nights on end whose flow never stopped.
+     * Consecutive nights whose flow never stopped.
      *
      * @param firstDate the first of them
      * @param lastDate the last of them
@@ -39,17 +40,26 @@ public final class NightFlow {
      */
     public record Unceasing(LocalDate firstDate, LocalDate lastDate, int nights, boolean goesOn, double leastLitresPerHour) {
 
-        /** What a flow that never stops adds up to in a day. */
+        /**
+         * Daily volume of a flow that never stops.
+         *
+         * <pre>V = 24 Q</pre>
+         *
+         * <p>V volume, L per day; Q least flow, L/h.
+         * Validity: a flow that runs all day.
+         * Source: volume of a constant flow, by definition.
+         * Deviation: none.
+         */
         public double litresPerDay() {
             return 24 * leastLitresPerHour;
         }
     }
 
-    /** The nights in which draws of an hour or less fill at least an hour from 02:00 to 04:00. */
-    static NightFlow of(List<Draw> draws, ZoneId zone) {
+    /** The nights in which metered uses of an hour or less fill at least an hour from 02:00 to 04:00. */
+    static NightFlow of(List<MeteredUse> draws, ZoneId zone) {
         TreeMap<LocalDate, Double> least = new TreeMap<>();
         TreeMap<LocalDate, Duration> seen = new TreeMap<>();
-        for (Draw draw : draws) {
+        for (MeteredUse draw : draws) {
             LocalDate date = draw.from().atZone(zone).toLocalDate();
             Instant start = date.atTime(FROM_HOUR, 0).atZone(zone).toInstant();
             Instant end = date.atTime(TO_HOUR, 0).atZone(zone).toInstant();

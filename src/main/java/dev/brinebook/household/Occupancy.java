@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -47,7 +48,7 @@ public sealed interface Occupancy {
         public static final double MIN_PROBABILITY = 0.0005;
         /** Absences of ordinary households. Source: [DAIAD]. */
         public static final Chain USUAL = new Chain(0.021, 0.32);
-        /** A holiday home with stays of three days and 30 % of the days occupied: no source is at hand. */
+        /** A holiday home with stays of three days and 30 % of the days occupied: no source was found. */
         public static final Chain ASSUMED_HOLIDAY_HOME = new Chain(1 / 3.0, 1 / 7.0);
 
         public Chain {
@@ -100,7 +101,7 @@ public sealed interface Occupancy {
             return absences != isInASpell(date);
         }
 
-        /** Without a stream or an iterator: it is asked for every day of thousands of years. */
+        /** Without a stream or an iterator: it is called for every day of thousands of years. */
         private boolean isInASpell(LocalDate date) {
             for (int i = 0; i < spells.size(); i++) {
                 if (spells.get(i).includes(date)) {
@@ -142,7 +143,7 @@ public sealed interface Occupancy {
             return Optional.of(absences ? new Chain(start, end) : new Chain(end, start));
         }
 
-        /** Of a change that comes so often in so many days. */
+        /** Observed frequency of a change in a number of days, bounded to the probabilities that a chain allows. */
         private static double chance(int often, long days) {
             return days <= often ? 1 : Math.max(Chain.MIN_PROBABILITY, (double) often / days);
         }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.PeakFlow.Fixtures;
 import java.util.List;
 import java.util.Objects;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param schedule the fixtures
  * @param curve demand curve of the code
  * @param building kind of building, for the design flows
- * @param percentile of the moments in which water is drawn, of 1
+ * @param percentile of the moments in which water runs, of 1
  */
 public record PeakFlowEstimate(FixtureSchedule schedule, DemandCurve curve, BuildingType building, double percentile) {
 
@@ -28,31 +29,31 @@ public record PeakFlowEstimate(FixtureSchedule schedule, DemandCurve curve, Buil
     }
 
     /** By the code's demand curve, L/min. */
-    public Figure codeLitresPerMinute() {
-        Figure units = schedule.fixtureUnits();
+    public OptionalResult codeLitresPerMinute() {
+        OptionalResult units = schedule.fixtureUnits();
         return units.exists() ? curve.litresPerMinute(units.value()) : units;
     }
 
     /** By the design flows, L/min. */
-    public Figure designLitresPerMinute() {
-        Figure sum = schedule.designLitresPerSecond();
+    public OptionalResult designLitresPerMinute() {
+        OptionalResult sum = schedule.designLitresPerSecond();
         return sum.exists() ? building.peakLitresPerSecond(sum.value()).map(flow -> SECONDS_PER_MINUTE * flow) : sum;
     }
 
     /** By the normal fit, L/min. */
-    public Figure fittedLitresPerMinute() {
-        return schedule.draws().map(draws -> Figure.of(PeakFlow.percentileLitresPerMinute(draws, percentile)))
-                .orElse(Figure.none(NoAnswer.NO_BUSY_PROBABILITY));
+    public OptionalResult fittedLitresPerMinute() {
+        return schedule.draws().map(draws -> OptionalResult.of(PeakFlow.percentileLitresPerMinute(draws, percentile)))
+                .orElse(OptionalResult.none(NoResultReason.NO_BUSY_PROBABILITY));
     }
 
     /** By every combination, L/min. */
-    public Figure exactLitresPerMinute() {
+    public OptionalResult exactLitresPerMinute() {
         Optional<List<Fixtures>> draws = schedule.draws();
         if (draws.isEmpty()) {
-            return Figure.none(NoAnswer.NO_BUSY_PROBABILITY);
+            return OptionalResult.none(NoResultReason.NO_BUSY_PROBABILITY);
         }
-        return distribution().map(flows -> Figure.of(flows.busyPercentileLitresPerMinute(percentile)))
-                .orElse(Figure.none(NoAnswer.TOO_MANY_FIXTURES));
+        return distribution().map(flows -> OptionalResult.of(flows.busyPercentileLitresPerMinute(percentile)))
+                .orElse(OptionalResult.none(NoResultReason.TOO_MANY_FIXTURES));
     }
 
     /** The exact distribution; absent with too many fixtures and with such as were not measured. */

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import java.util.Arrays;
 import java.util.function.IntPredicate;
 
@@ -36,8 +37,8 @@ public final class Presence {
     private final boolean[] idle;
     private final int[] occupied;
     private final int emptyDays;
-    private final Figure leave;
-    private final Figure comeBack;
+    private final OptionalResult leave;
+    private final OptionalResult comeBack;
     private final Occupancy occupancy;
 
     private Presence(MeteredDays days) {
@@ -68,11 +69,14 @@ public final class Presence {
     }
 
     /**
-     * Presence told by use, as a chain of two states.
-     * <pre>leave = N(there, empty) / N(there, any),   return = N(empty, there) / N(empty, any)</pre>
-     * N: how often a day of the first kind is followed by one of the second, both known and next to each other.
+     * Presence inferred from use, as a Markov chain of two states.
      *
-     * <p>Source: [ANDERSON-GOODMAN] these shares make the days most likely.
+     * <pre>leave = N(there, empty) / N(there, any),   return = N(empty, there) / N(empty, any)</pre>
+     *
+     * <p>N number of days of the first kind that are followed by one of the second, both known and consecutive.
+     * Validity: no probability where no such day is followed by a known one.
+     * Source: [ANDERSON-GOODMAN] maximum likelihood.
+     * Deviation: none.
      */
     public static Presence of(MeteredDays days) {
         return new Presence(days);
@@ -114,12 +118,14 @@ public final class Presence {
     }
 
     /**
-     * The chain by which the days are at home as often as they are, and change as often from one day that is not idle to the
-     * next, the first taken to follow the last.
+     * The chain with the measured share of occupied days and the measured frequency of changes from one day that is not idle to
+     * the next, the first taken to follow the last.
+     *
      * <pre>l = (1 − φ) (1 − s),   r = (1 − φ) s,   φ = (1 − leave − return)^(k/7)</pre>
-     * s share of occupied days; k weekdays that are not idle: the chain of {@link Occupancy} goes on through the idle ones,
-     * of which there are 7/k − 1 from one day to the next. Changes that are never seen count as by chance, φ 0; one that
-     * takes turns, φ below 0, is left as it is.
+     *
+     * <p>s share of occupied days; k weekdays that are not idle: the chain of {@link Occupancy} goes on through the idle ones,
+     * of which there are 7/k − 1 from one day to the next. Changes that are never seen are taken as random, φ 0; alternating
+     * days, φ below 0, are left as they are.
      *
      * <p>Rival: count changes on consecutive known days alone and take leave as 0.105 / (n + 5) where none was seen, n the
      * occupied days. The share at home is then not that of the days, off by 0.05, 0.02 and 0.02 in 28, 84 and 168 days of the
@@ -131,8 +137,8 @@ public final class Presence {
             return Occupancy.ALWAYS;
         }
         double share = (double) occupied.length / (occupied.length + emptyDays);
-        Figure left = inOrder.changed(true);
-        Figure back = inOrder.changed(false);
+        OptionalResult left = inOrder.changed(true);
+        OptionalResult back = inOrder.changed(false);
         double kept = left.exists() && back.exists() ? 1 - left.value() - back.value() : 0;
         double changed = 1 - (kept > 0 ? StrictMath.pow(kept, countedWeekdays() / (double) WEEKDAYS) : kept);
         double rarer = Math.min(share, 1 - share);
@@ -167,7 +173,7 @@ public final class Presence {
         return levels;
     }
 
-    /** Whether hardly anything is ever used on a weekday, Monday 0. */
+    /** Whether a weekday, Monday 0, has almost no use. */
     boolean isIdle(int weekday) {
         return idle[weekday];
     }
@@ -190,22 +196,31 @@ public final class Presence {
         return emptyDays;
     }
 
-    /** Share of the known days that are not idle with nobody there. */
+    /**
+     * Share of empty days.
+     *
+     * <pre>share = e / (e + o)</pre>
+     *
+     * <p>e known days with nobody there; o with somebody there; idle weekdays are in neither.
+     * Validity: at least one such day.
+     * Source: a share, by definition.
+     * Deviation: none.
+     */
     public double emptyShare() {
         return (double) emptyDays / (emptyDays + occupied.length);
     }
 
     /** Probability that the day after one with somebody there is empty. */
-    public Figure leave() {
+    public OptionalResult leave() {
         return leave;
     }
 
     /** Probability that somebody is there on the day after an empty one. */
-    public Figure comeBack() {
+    public OptionalResult comeBack() {
         return comeBack;
     }
 
-    /** How the days at home come about: always, or by a chain with the share of occupied days that was measured. */
+    /** Occupancy model: always at home, or a chain with the measured share of occupied days. */
     public Occupancy occupancy() {
         return occupancy;
     }
@@ -219,10 +234,10 @@ public final class Presence {
             followed[there ? 1 : 0][thereNext ? 1 : 0]++;
         }
 
-        Figure changed(boolean there) {
+        OptionalResult changed(boolean there) {
             int[] after = followed[there ? 1 : 0];
-            return after[0] + after[1] == 0 ? Figure.none(NoAnswer.NO_SUCH_DAY_FOLLOWED)
-                    : Figure.of((double) after[there ? 0 : 1] / (after[0] + after[1]));
+            return after[0] + after[1] == 0 ? OptionalResult.none(NoResultReason.NO_SUCH_DAY_FOLLOWED)
+                    : OptionalResult.of((double) after[there ? 0 : 1] / (after[0] + after[1]));
         }
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.household.RowNote.Code;
@@ -17,7 +18,7 @@ final class ReadingTimes {
     }
 
     /**
-     * The readings in order, one for each moment, with what was done told to {@code notes}.
+     * The readings in order, one for each moment, with corrections recorded in {@code notes}.
      *
      * <p>A time that the clock showed twice is the earlier one, unless the row before is not earlier than that. A time that
      * the clock never showed is no reading. Rows that run from the newest to the oldest are turned round first, so that

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.household.RowNote.Code;
@@ -18,7 +19,7 @@ final class RegisterDraws {
     private final List<TimedReading> readings;
     private final List<RowNote> notes;
     private final List<TimedReading> kept = new ArrayList<>();
-    private final List<Draw> draws = new ArrayList<>();
+    private final List<MeteredUse> draws = new ArrayList<>();
 
     private RegisterDraws(List<TimedReading> readings, Meter meter, List<RowNote> notes) {
         this.meter = meter;
@@ -27,14 +28,14 @@ final class RegisterDraws {
     }
 
     /**
-     * The draws between readings, in order; none where the use is not known.
+     * The use between readings, in order; none where it is not known.
      * <pre>V = u (r2 - r1),   V = u (r2 + R - r1) where the register started again</pre>
      * V: litres; u: litres in a unit; r1, r2: readings one after the other; R: the value at which it starts again. Where R
      * is not given it is the next power of ten, 1,000 or more, if r1 was above nine tenths of it.
      *
      * <p>A single reading out of line, with its neighbours in line, is left out. Source: [CP-METER-READING].
      */
-    static List<Draw> of(List<TimedReading> readings, Meter meter, List<RowNote> notes) {
+    static List<MeteredUse> of(List<TimedReading> readings, Meter meter, List<RowNote> notes) {
         RegisterDraws all = new RegisterDraws(readings, meter, notes);
         for (int i = 0; i < all.readings.size(); i++) {
             all.add(all.readings.get(i), i + 1 < all.readings.size() ? all.readings.get(i + 1) : null);
@@ -77,7 +78,7 @@ final class RegisterDraws {
     }
 
     private void draw(TimedReading before, TimedReading now, double turned) {
-        draws.add(new Draw(before.moment(), now.moment(), litres(before, now, turned), now.row()));
+        draws.add(new MeteredUse(before.moment(), now.moment(), litres(before, now, turned), now.row()));
         kept.add(now);
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.household.PeakFlow.Fixtures;
@@ -9,26 +10,31 @@ import java.util.Optional;
  *
  * @param peakLitresPerMinute flow of short peaks
  * @param method how the peak was found
- * @param continuousLitresPerMinute flow that lasts
+ * @param continuousLitresPerMinute continuous flow
  */
 public record SizingFlow(double peakLitresPerMinute, Method method, double continuousLitresPerMinute) {
 
     /** How a peak is found. */
     public enum Method {
-        /** Every combination of fixtures, each as likely as it is. */
+        /** The exact distribution over all combinations of fixtures. */
         EXACT,
         /** The normal fit, where there are too many fixtures for that. */
         MODIFIED_WISTORT,
-        /** The lasting flow, where it is more than either. */
+        /** The continuous flow, where it is above both. */
         CONTINUOUS_FLOW
     }
 
     /**
-     * The flows of {@code schedule}; absent where how often a fixture runs was not measured.
+     * The flows that {@code schedule} is sized for; absent where the busy probability of a fixture was not measured.
      *
-     * <p>The exact percentile of the moments in which any water is drawn, above {@link FlowDistribution#MAX_FIXTURES} fixtures
-     * the normal fit; never below the flow that lasts. Not the code's curve, which is for pipes. Deviation: a house of which
-     * only the bathrooms are known keeps the fit, whose error is less than that of guessing the fixtures.
+     * <pre>Q = max(percentile of the flow while water runs, continuous flow)</pre>
+     *
+     * <p>Q peak flow, L/min; the percentile is the exact one, above {@link FlowDistribution#MAX_FIXTURES} fixtures the normal
+     * fit.
+     * Validity: not the code's curve, which is for pipes.
+     * Source: as {@link FlowDistribution} and {@link PeakFlow}.
+     * Deviation: a house of which only the bathrooms are known keeps the fit, whose error is less than that of guessing the
+     * fixtures.
      */
     public static Optional<SizingFlow> of(FixtureSchedule schedule, double percentile) {
         return schedule.draws().map(draws -> of(schedule, draws, percentile));

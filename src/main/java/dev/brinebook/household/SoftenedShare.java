@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.source.Table;
@@ -14,7 +15,7 @@ public final class SoftenedShare {
      * <p>Source: [REU-2016-PERSON].
      */
     public static final double HOT_SHARE = 0.33;
-    /** Cold water drawn at the kitchen sink as a share of all faucet use; no source splits the faucets. */
+    /** Cold water used at the kitchen sink as a share of all faucet use; no source splits the faucets. */
     public static final double ASSUMED_KITCHEN_COLD_SHARE_OF_FAUCETS = 0.25;
 
     private static final Map<String, Double> END_USES = Table.read("/household/end-uses.csv", ',', 2).stream()
@@ -33,7 +34,10 @@ public final class SoftenedShare {
      *
      * <pre>share = 1 - sum of the end uses left hard / all end uses</pre>
      *
-     * <p>Toilets are 33 of 138 gallons; all cold leaves the hot share. Source: [REU-2016] end uses.
+     * <p>End uses in gallons per household and day: toilets are 33 of 138; all cold leaves the hot share.
+     * Validity: indoor use only.
+     * Source: [REU-2016] end uses.
+     * Deviation: the kitchen's share of faucet use is assumed, {@link #ASSUMED_KITCHEN_COLD_SHARE_OF_FAUCETS}.
      *
      * @param leftHard branches that bypass the softener; all cold includes the others
      */

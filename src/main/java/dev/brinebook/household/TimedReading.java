@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.time.Instant;
@@ -5,7 +6,7 @@ import java.time.Instant;
 /**
  * A reading whose moment is known.
  *
- * @param row where it stands
+ * @param row its place in the input
  * @param moment when it was taken
  * @param value in the unit of the meter
  */

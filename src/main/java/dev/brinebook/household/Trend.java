@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.util.Arrays;
@@ -16,12 +17,16 @@ public record Trend(long statistic, double probability, double slopePerDay) {
 
     /**
      * The trend of values on days, which may have gaps.
-     * <pre>S = sum over i < j of sgn(x(j) - x(i)),   var = (n (n-1) (2n+5) - sum of t (t-1) (2t+5)) / 18
+     *
+     * <pre>S = sum over i &lt; j of sgn(x(j) - x(i)),   var = (n (n-1) (2n+5) - sum of t (t-1) (2t+5)) / 18
      * z = (|S| - 1) / √var,   p = erfc(z / √2)
      * slope = median of (x(j) - x(i)) / (d(j) - d(i))</pre>
-     * x: at least 2 values; d: their days, rising; t: how many share one value.
      *
-     * <p>Source: [MANN-KENDALL] the test, [THEIL-SEN] the slope. Takes the values as independent of each other.
+     * <p>S statistic; x values; d their days, rising; n their number; t how many share one value; z standard normal; p
+     * probability; slope in units of x per day.
+     * Validity: at least 2 values; p is approximate.
+     * Source: [MANN-KENDALL] the test, [THEIL-SEN] the slope.
+     * Deviation: the values are taken as independent of each other.
      */
     public static Trend of(int[] days, double[] values) {
         int n = values.length;
@@ -52,7 +57,7 @@ public record Trend(long statistic, double probability, double slopePerDay) {
         return (double) n * (n - 1) * (2 * n + 5);
     }
 
-    /** Squares of what a line of this slope through the medians leaves unexplained. */
+    /** Sum of squares about a line of this slope through the mean. */
     double squaresLeft(int[] days, double[] values) {
         double[] level = new double[values.length];
         for (int i = 0; i < values.length; i++) {

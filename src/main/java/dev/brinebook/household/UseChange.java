@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * How far a home departs from what is known of it: its level of use wanders, its scatter is known only so well, and days that
+ * How far a home departs from its model: its level of use wanders, its scatter is uncertain, and days that
  * follow each other are somewhat alike.
  *
  * <pre>use of a day = q · V,   q = exp(s z) / E exp(s z),   CV of the home = CV · exp(c z')</pre>
@@ -11,12 +12,12 @@ import dev.brinebook.guard.Guard;
  * <p>V a day of the {@link UseModel}; s {@code levelSpread}; c {@code scatterSpread}; z, z' standard normal.
  * Source: [DAIAD] 45 metered homes: the mean of one half year against the other differs by 0.15 beyond sampling, 28-day means
  * half a year apart by 0.24; days that follow each other correlate by 0.12.
- * Deviation: the factor is scaled so that the mean use stays what it is known to be; without that it would be 1.6 % more at a
+ * Deviation: the factor is scaled so that the mean use is unchanged; without that it would be 1.6 % more at a
  * spread of 0.18.
  *
  * @param levelSpread standard deviation of the logarithm of the level
  * @param scatterSpread standard deviation of the logarithm of the scatter
- * @param dayCorrelation correlation of the uses of days that follow each other; felt where several days add up, as on a clock
+ * @param dayCorrelation correlation of the uses of consecutive days; it matters where several days add up, as on a clock
  */
 public record UseChange(double levelSpread, double scatterSpread, double dayCorrelation) {
 
@@ -26,13 +27,13 @@ public record UseChange(double levelSpread, double scatterSpread, double dayCorr
 
     /** Of a home whose use was measured. Source: [DAIAD]. */
     public static final double USUAL_LEVEL_SPREAD = 0.18;
-    /** The same as the sum of several days feels it. Source: [DAIAD]. */
+    /** The same for sums of several days. Source: [DAIAD]. */
     private static final double LEVEL_SPREAD_OF_SUMS = 0.20;
     /** The same where the months are known. Source: [DAIAD]. */
     public static final double LEVEL_SPREAD_WITH_MONTHS = 0.16;
-    /** Of homes with equally many people about what people alone say. Source: [DAIAD]. */
+    /** Of homes about the estimate from the number of people alone. Source: [DAIAD]. */
     public static final double LEVEL_SPREAD_OF_PEOPLE_ALONE = 0.377;
-    /** Of the scatter of homes about what is usual. Source: [DAIAD]. */
+    /** Of the scatter of homes about the usual scatter. Source: [DAIAD]. */
     public static final double USUAL_SCATTER_SPREAD = 0.237;
     /** Source: [DAIAD]. */
     public static final double USUAL_DAY_CORRELATION = 0.12;
@@ -46,14 +47,29 @@ public record UseChange(double levelSpread, double scatterSpread, double dayCorr
         Guard.within(dayCorrelation, 0, MAX_DAY_CORRELATION, "dayCorrelation");
     }
 
-    /** By how much the sum of many days scatters more than if they did not depend on each other. */
+    /**
+     * Scatter of the sum of many days over that of independent days.
+     *
+     * <pre>f = √((1 + ρ) / (1 − ρ))</pre>
+     *
+     * <p>ρ {@code dayCorrelation}.
+     * Validity: many days; ρ from 0 to {@value #MAX_DAY_CORRELATION}.
+     * Source: [DAIAD] for ρ; the factor is the limit for a first-order autoregressive series.
+     * Deviation: none.
+     */
     public double scatterOfSums() {
         return Math.sqrt((1 + dayCorrelation) / (1 - dayCorrelation));
     }
 
     /**
-     * Spread of the level as the sum of several days feels it, which changes of a few weeks move as well.
+     * Level spread for sums of several days, which changes over a few weeks move as well.
+     *
+     * <pre>s' = s · 0.20 / 0.18</pre>
+     *
+     * <p>s {@code levelSpread}; 0.18 the usual spread and 0.20 that of sums.
+     * Validity: as {@code levelSpread}.
      * Source: [DAIAD] clocks of 3 to 7 days kept their promise of one hard day at a spread of 0.20, meters at 0.18.
+     * Deviation: none.
      */
     public double levelSpreadOfSums() {
         return levelSpread * LEVEL_SPREAD_OF_SUMS / USUAL_LEVEL_SPREAD;

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -21,12 +22,12 @@ import java.util.stream.DoubleStream;
  * @param trend of the same
  */
 public record UseEstimate(Presence presence, double meanLitres, double occupiedMeanLitres,
-        Optional<List<Double>> weekdayFactors, Figure shape, Optional<Double> fit,
+        Optional<List<Double>> weekdayFactors, OptionalResult shape, Optional<Double> fit,
         Optional<ChangePoint> change, Optional<Trend> trend) {
 
     /** Each weekday must have been seen so often before it gets a factor of its own. */
     public static final int ASSUMED_LEAST_OF_A_WEEKDAY = 4;
-    /** Fewer days tell nothing of the family of the distribution. */
+    /** Fewer days than this cannot show the family of the distribution. */
     public static final int ASSUMED_LEAST_TO_JUDGE = 20;
 
     /** The days since the last change in the level of use, which the forecast rests on; all days if there was no change. */
@@ -35,25 +36,28 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
     }
 
     /**
-     * The most likely values for the days.
-     * <pre>mean(w) = mean of the occupied days of weekday w,   factor(w) = mean(w) / mean over the seven</pre>
-     * Whatever the shape, the sample mean is the most likely mean of a gamma distribution, so the weekdays can be told
-     * first and the shape from the days over their weekday's mean.
+     * Maximum likelihood estimate from metered days.
      *
-     * <p>Source: [CHOI-WETTE]; [DAIAD] for the family.
+     * <pre>mean(w) = mean of the occupied days of weekday w,   factor(w) = mean(w) / mean over the seven</pre>
+     *
+     * <p>w weekday; means in L. Whatever the shape, the sample mean is the most likely mean of a gamma distribution, so the
+     * weekdays can be estimated first and the shape from the days over their weekday's mean.
+     * Validity: without an occupied day only the mean is known.
+     * Source: [CHOI-WETTE]; [DAIAD] for the family.
+     * Deviation: where a weekday was seen too seldom, all share one mean.
      */
     public static UseEstimate of(MeteredDays days) {
         Presence presence = Presence.of(days);
         int[] occupied = presence.occupied();
         if (occupied.length == 0) {
-            return new UseEstimate(presence, days.meanLitres(), 0, Optional.empty(), Figure.none(NoAnswer.NOBODY_THERE),
+            return new UseEstimate(presence, days.meanLitres(), 0, Optional.empty(), OptionalResult.none(NoResultReason.NOBODY_THERE),
                     Optional.empty(), Optional.empty(), Optional.empty());
         }
         double[] weekdays = presence.levels(days, ASSUMED_LEAST_OF_A_WEEKDAY).mondayFirst();
         double mean = Arrays.stream(weekdays).average().orElseThrow();
         double[] ratios = Arrays.stream(occupied).mapToDouble(i -> days.litres(i) / weekdays[days.weekday(i)]).toArray();
         double[] level = Arrays.stream(ratios).map(ratio -> ratio * mean).toArray();
-        Figure shape = GammaFit.shape(ratios);
+        OptionalResult shape = GammaFit.shape(ratios);
         boolean judged = shape.exists() && occupied.length >= ASSUMED_LEAST_TO_JUDGE;
         boolean dated = occupied.length >= ChangePoint.ASSUMED_LEAST_VALUES;
         boolean factors = DoubleStream.of(weekdays).distinct().count() > 1;
@@ -69,24 +73,33 @@ public record UseEstimate(Presence presence, double meanLitres, double occupiedM
         return shape.exists() ? GammaFit.cv(shape.value()) : 0;
     }
 
-    /** Use of a weekend day over use of another day; 1 when weekdays are not distinguished, infinite when those are idle. */
+    /**
+     * Use of a weekend day over use of another day.
+     *
+     * <pre>r = ((f(Sat) + f(Sun)) / 2) / ((f(Mon) + … + f(Fri)) / 5)</pre>
+     *
+     * <p>f weekday factors.
+     * Validity: 1 when weekdays are not distinguished, infinite when Monday to Friday are idle.
+     * Source: a ratio of means, by definition.
+     * Deviation: none.
+     */
     public double weekendRatio() {
         return weekdayFactors.map(f -> (f.get(5) + f.get(6)) / 2
                 / ((f.get(0) + f.get(1) + f.get(2) + f.get(3) + f.get(4)) / 5)).orElse(1.0);
     }
 
-    /** The change, when it matters and describes the days better than a steady drift. */
+    /** The change point, when it matters and describes the days better than a steady drift. */
     public Optional<ChangePoint> step(MeteredDays days) {
         return change.filter(ChangePoint::matters).filter(step -> !drifts() || step.squaresLeft(level(days))
                 <= trend.orElseThrow().squaresLeft(presence.occupied(), level(days)));
     }
 
-    /** The drift, when it is not chance and describes the days better than a change at once. */
+    /** The drift, when it is significant and describes the days better than a sudden change. */
     public Optional<Trend> drift(MeteredDays days) {
         return step(days).isPresent() || !drifts() ? Optional.empty() : trend;
     }
 
-    /** A drift matters when it adds up to as much as the least change that matters. */
+    /** A drift matters when it adds up to at least the smallest change that matters. */
     private boolean drifts() {
         int[] occupied = presence.occupied();
         return trend.filter(t -> t.probability() < ChangePoint.ASSUMED_SIGNIFICANCE

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -23,7 +24,7 @@ import java.util.stream.IntStream;
  * @param variation scatter of a day about its mean
  * @param monthFactors use of a day of each month over that of the year, January first
  * @param occupancy on which days somebody is at home
- * @param change how far the home departs from this in the long run, and each drawn year
+ * @param change how far the home departs from this in the long run, and in each simulated year
  */
 public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> monthFactors, Occupancy occupancy,
         UseChange change) {
@@ -59,14 +60,20 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         return new UseModel(others, variation, monthFactors, occupancy, change);
     }
 
-    /** The same that departs from it otherwise. */
+    /** The same with another {@link UseChange}. */
     public UseModel with(UseChange other) {
         return new UseModel(means, variation, monthFactors, occupancy, other);
     }
 
     /**
-     * The same in four seasons: three months each, from the least to the greatest, take their mean. Months that have no more
-     * than four different factors stay as they are.
+     * The same in four seasons, of three months each, in order of their factors.
+     *
+     * <pre>f(season) = Σ f(m) n(m) / Σ n(m)</pre>
+     *
+     * <p>f factor of a month; n its days; the sums are over the three months of the season.
+     * Validity: months with no more than four different factors stay unchanged.
+     * Source: a weighted mean, by definition.
+     * Deviation: none.
      */
     public UseModel withSeasonsOfMonths() {
         if (monthFactors.stream().distinct().count() <= MONTHS / MONTHS_OF_A_SEASON) {
@@ -101,7 +108,16 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         return occupancy.longRun().map(Occupancy.Chain::occupiedShare).orElse(1.0);
     }
 
-    /** Mean use of a day in the long run, vacant days and months included. */
+    /**
+     * Mean use of a day in the long run, vacant days and months included.
+     *
+     * <pre>V = o m Σ f(i) n(i) / 365</pre>
+     *
+     * <p>V litres; o {@link #occupiedShare}; m mean of the week at home, L; f factor and n days of month i.
+     * Validity: an ordinary year.
+     * Source: a weighted mean, by definition.
+     * Deviation: none.
+     */
     public double meanLitres() {
         double factors = 0;
         for (int month = 0; month < MONTHS; month++) {
@@ -110,14 +126,14 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
         return occupiedShare() * means.meanLitres() * factors;
     }
 
-    /** Mean use of each weekday of the busiest month when somebody is at home: what a reserve must look to. */
+    /** Mean use of each weekday of the busiest month when somebody is at home: the basis of a reserve. */
     public WeekdayMeans busiestMonthMeans() {
         return means.times(monthFactors.stream().mapToDouble(Double::doubleValue).max().orElseThrow());
     }
 
     /**
-     * A run of typical days: the dates on which somebody is at home by the seed, each by its weekday and month, high and low
-     * days in an order set by the seed and scaled so that they sum to their means.
+     * A run of typical days: occupied dates chosen by the seed, each with the mean of its weekday and month, and varied as in
+     * {@link DayVariation#typicalDays}.
      */
     public Days typicalDays(LocalDate firstDate, int size, long seed) {
         boolean[] occupied = occupied(firstDate, size, new RandomStream(seed, 0));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.household.RowNote.Code;
@@ -9,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What passed in intervals whose volumes were written down, each at the time when it began. */
+/** Metered use from interval volumes, each recorded at the start of its interval. */
 final class VolumeDraws {
 
     private static final Duration DAY = Duration.ofDays(1);
@@ -18,12 +19,12 @@ final class VolumeDraws {
     }
 
     /**
-     * The draws, in order. An interval ends after the given length, or when the next begins if that is sooner; one of 24
+     * The metered use, in order. An interval ends after the given length, or when the next begins if that is sooner; one of 24
      * hours ends at the same time of the next day, so that days of 23 and 25 hours stay whole.
      */
-    static List<Draw> of(List<TimedReading> readings, Meter meter, List<RowNote> notes) {
+    static List<MeteredUse> of(List<TimedReading> readings, Meter meter, List<RowNote> notes) {
         Duration length = meter.interval().orElseGet(() -> usualStep(readings, meter.zone()));
-        List<Draw> draws = new ArrayList<>();
+        List<MeteredUse> draws = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
             TimedReading reading = readings.get(i);
             Instant end = length.equals(DAY) ? reading.moment().atZone(meter.zone()).plusDays(1).toInstant()
@@ -31,7 +32,7 @@ final class VolumeDraws {
             if (i + 1 < readings.size() && readings.get(i + 1).moment().isBefore(end)) {
                 end = readings.get(i + 1).moment();
             }
-            Draw draw = new Draw(reading.moment(), end, reading.value() * meter.litresPerUnit(), reading.row());
+            MeteredUse draw = new MeteredUse(reading.moment(), end, reading.value() * meter.litresPerUnit(), reading.row());
             if (Meter.plausible(draw.litres(), draw.time())) {
                 draws.add(draw);
             } else {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 /** Means of the weekdays over some days, and how many days they are of. Weekdays count from 0 for Monday. */

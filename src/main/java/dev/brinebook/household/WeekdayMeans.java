@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
@@ -44,7 +45,7 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
         return new WeekdayMeans(d[0], d[1], d[2], d[3], d[4], d[5], d[6]);
     }
 
-    /** A week of mean {@code meanLitres} a day whose Saturday and Sunday stand in {@code weekendRatio} to the rest. */
+    /** A week of daily mean {@code meanLitres} whose Saturday and Sunday use {@code weekendRatio} times as much as the other days. */
     public static WeekdayMeans ofWeek(double meanLitres, double weekendRatio) {
         Guard.within(meanLitres, 0, MAX_MEAN_LITRES, "meanLitres");
         double weekday = meanLitres * weekdayFactor(weekendRatio);
@@ -54,10 +55,13 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
 
     /**
      * Use of a day from Monday to Friday over the mean day of the week.
-     * <pre>f = 7 / (5 + 2 r)</pre>
-     * r: use of a weekend day over use of another day, {@value #MIN_WEEKEND_RATIO} to {@value #MAX_WEEKEND_RATIO}.
      *
-     * <p>Source: [DAIAD] for r; the factor follows because the seven days must average 1.
+     * <pre>f = 7 / (5 + 2 r)</pre>
+     *
+     * <p>r use of a weekend day over use of another day.
+     * Validity: r from {@value #MIN_WEEKEND_RATIO} to {@value #MAX_WEEKEND_RATIO}.
+     * Source: [DAIAD] for r; the factor follows because the seven days must average 1.
+     * Deviation: none.
      */
     public static double weekdayFactor(double weekendRatio) {
         return 7 / (5 + 2 * Guard.within(weekendRatio, MIN_WEEKEND_RATIO, MAX_WEEKEND_RATIO, "weekendRatio"));
@@ -65,10 +69,13 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
 
     /**
      * Use of a Saturday or Sunday over the mean day of the week.
-     * <pre>f = 7 r / (5 + 2 r)</pre>
-     * r: use of a weekend day over use of another day, {@value #MIN_WEEKEND_RATIO} to {@value #MAX_WEEKEND_RATIO}.
      *
-     * <p>Source: [DAIAD] for r; the factor follows because the seven days must average 1.
+     * <pre>f = 7 r / (5 + 2 r)</pre>
+     *
+     * <p>r use of a weekend day over use of another day.
+     * Validity: r from {@value #MIN_WEEKEND_RATIO} to {@value #MAX_WEEKEND_RATIO}.
+     * Source: [DAIAD] for r; the factor follows because the seven days must average 1.
+     * Deviation: none.
      */
     public static double weekendFactor(double weekendRatio) {
         return weekendRatio * weekdayFactor(weekendRatio);
@@ -91,7 +98,7 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
         return mondayFirst()[day.getValue() - 1];
     }
 
-    /** Mean over the seven days. */
+    /** Mean over the seven weekdays. */
     public double meanLitres() {
         double sum = 0;
         for (double litres : mondayFirst()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import java.util.ArrayList;
@@ -14,14 +15,14 @@ import java.util.regex.Pattern;
  * @param metricsPort port of /metrics and a second place for the health paths; 0 for any free one
  * @param host address to listen on
  * @param maxBodyBytes largest body accepted
- * @param stopSeconds how long running requests may take to finish after a stop
- * @param drainSeconds how long readiness is off before the port closes
+ * @param stopSeconds time for running requests to finish after a stop
+ * @param drainSeconds time between readiness off and closing the port
  * @param corsOrigins origins that browsers may call from
- * @param requestSeconds how long the head and the body of a request may each take to come
- * @param maxConnections most connections at once to the port of the service
+ * @param requestSeconds time limit for the headers and for the body of a request, each
+ * @param maxConnections maximum number of connections to the port of the service
  * @param ratePerMinute requests a minute that each caller may send; 0 for any number
  * @param apiKeysFile file with the names and hashed keys of callers; empty to answer all
- * @param calculationMilliseconds how long a calculation may take, from its start
+ * @param calculationMilliseconds time limit of a calculation, from its start
  */
 public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
         Set<String> corsOrigins, int requestSeconds, int maxConnections, int ratePerMinute,
@@ -42,14 +43,14 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         METRICS_PORT("9090", 0, 65_535, "port of /metrics and of the health paths for the orchestrator"),
         HOST("0.0.0.0", "address to listen on"),
         MAX_BODY_BYTES("262144", 1_024, 16_777_216, "largest request body, bytes"),
-        STOP_SECONDS("20", 0, 300, "how long running requests may take to finish after a stop"),
-        DRAIN_SECONDS("0", 0, 300, "how long readiness is off before the port closes"),
-        CORS_ORIGINS("", "origins that browsers may call from, separated by commas; none by default"),
-        REQUEST_SECONDS("10", 1, 300, "how long the head and the body of a request may each take to come"),
-        MAX_CONNECTIONS("2000", FEWEST_CONNECTIONS, 100_000, "most connections at once to the port of the service"),
+        STOP_SECONDS("20", 0, 300, "time for running requests to finish after a stop, seconds"),
+        DRAIN_SECONDS("0", 0, 300, "time between readiness off and closing the port, seconds"),
+        CORS_ORIGINS("", "origins allowed for browsers, separated by commas; none by default"),
+        REQUEST_SECONDS("10", 1, 300, "time limit for the headers and for the body of a request, each, seconds"),
+        MAX_CONNECTIONS("2000", FEWEST_CONNECTIONS, 100_000, "maximum number of connections to the port of the service"),
         RATE_LIMIT_PER_MINUTE("0", 0, 1_000_000, "requests a minute for each caller, by key or address; 0 for no limit"),
-        API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key are answered; none by default"),
-        CALCULATION_MILLISECONDS("10000", 10, 600_000, "how long one calculation may take, from its start");
+        API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key get answers; none by default"),
+        CALCULATION_MILLISECONDS("10000", 10, 600_000, "time limit of one calculation, milliseconds");
 
         private final String fallback;
         private final int min;
@@ -79,7 +80,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
                     return value;
                 }
             } catch (NumberFormatException notNumber) {
-                // told below, together with a number out of range
+                // reported below, together with a number out of range
             }
             faults.add(name() + " must be a whole number from " + min + " to " + max + ", was " + text);
             return min;
@@ -89,7 +90,7 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
     /**
      * Settings from the environment.
      *
-     * @throws IllegalArgumentException that names every variable at fault and its range
+     * @throws IllegalArgumentException that names every variable with an error and its range
      */
     public static Settings from(Map<String, String> environment) {
         List<String> faults = new ArrayList<>();

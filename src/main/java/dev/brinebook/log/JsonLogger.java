@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
 import java.time.Instant;
@@ -11,7 +12,7 @@ import org.slf4j.helpers.LegacyAbstractLogger;
 import org.slf4j.helpers.MessageFormatter;
 import org.slf4j.spi.LoggingEventAware;
 
-/** Tells what is at least as bad as its level, as lines of JSON. */
+/** Logs what is at least as severe as its level, as lines of JSON. */
 final class JsonLogger extends LegacyAbstractLogger implements LoggingEventAware {
 
     private static final long serialVersionUID = 1L;
@@ -45,30 +46,30 @@ final class JsonLogger extends LegacyAbstractLogger implements LoggingEventAware
 
     @Override
     public boolean isTraceEnabled() {
-        return tells(Level.TRACE);
+        return isEnabled(Level.TRACE);
     }
 
     @Override
     public boolean isDebugEnabled() {
-        return tells(Level.DEBUG);
+        return isEnabled(Level.DEBUG);
     }
 
     @Override
     public boolean isInfoEnabled() {
-        return tells(Level.INFO);
+        return isEnabled(Level.INFO);
     }
 
     @Override
     public boolean isWarnEnabled() {
-        return tells(Level.WARN);
+        return isEnabled(Level.WARN);
     }
 
     @Override
     public boolean isErrorEnabled() {
-        return tells(Level.ERROR);
+        return isEnabled(Level.ERROR);
     }
 
-    private boolean tells(Level level) {
+    private boolean isEnabled(Level level) {
         return level.toInt() >= leastBad;
     }
 }

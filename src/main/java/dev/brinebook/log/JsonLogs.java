@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
 import java.util.List;
@@ -20,7 +21,7 @@ public final class JsonLogs implements SLF4JServiceProvider, ILoggerFactory {
 
     /** These quote what callers send. */
     private static final List<String> TELLING_OF_CALLERS = List.of("io.modelcontextprotocol", "org.eclipse.jetty.http.HttpParser");
-    /** Tests, which fail on purpose, tell less. */
+    /** Tests, which fail on purpose, log less. */
     private static final Level LEAST_BAD = Level.valueOf(System.getProperty("dev.brinebook.log.level", "INFO"));
 
     private final Map<String, Logger> loggers = new ConcurrentHashMap<>();

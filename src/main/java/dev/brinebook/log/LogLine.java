@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -15,18 +16,18 @@ import org.slf4j.event.KeyValuePair;
 import org.slf4j.event.Level;
 
 /**
- * One line of the log, a JSON object: whatever is told, it holds no other line.
+ * One line of the log, a JSON object: no message can add another line.
  *
  * @param time when
- * @param level how bad
- * @param logger what tells it
+ * @param level severity
+ * @param logger name of the logger
  * @param message what happened
- * @param about more of it, each under its own name; what is null is left out
+ * @param about further fields by name; null values are omitted
  * @param error what was thrown, or null
  */
 record LogLine(Instant time, Level level, String logger, String message, List<KeyValuePair> about, Throwable error) {
 
-    /** Collectors of logs cut lines apart that are much longer; what began and what caused an error stand at its ends. */
+    /** Collectors of logs cut lines apart that are much longer; the start and the cause of an error are at its ends. */
     private static final int LONGEST_TEXT = 12_000;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'")
             .withZone(ZoneOffset.UTC);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
 import java.io.ByteArrayOutputStream;
@@ -11,8 +12,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.event.Level;
 
 /**
- * Writes lines to the standard output, from a thread of its own: whoever has something to tell never waits for a reader that
- * stands still or a disk that is full. Lines that cannot wait are counted and lost.
+ * Writes lines to the standard output, from a thread of its own: a thread that logs never waits for a reader that has stopped or a disk
+ * that is full. Lines that cannot wait are counted and lost.
  */
 public final class LogOutput {
 

@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import java.util.Objects;
 
 /**
- * One way of going on.
+ * One alternative, with what it costs to have and to run.
  *
- * @param name what the caller calls it
+ * @param name the name the caller gave it
  * @param outlay what it costs to have
  * @param yearly what its salt, water and service cost in the first year, at today's prices
  */
@@ -17,7 +18,17 @@ public record Alternative(String name, Outlay outlay, YearlyCost yearly) {
         Objects.requireNonNull(yearly, "yearly");
     }
 
-    /** All that is paid, today first: the outlay and the running costs, which grow with the prices. */
+    /**
+     * All payments, today first: the outlay and the running costs.
+     *
+     * <pre>P_t = O_t + R (1 + g)^(t − 1),   P_0 = O_0</pre>
+     *
+     * <p>P payment of year t, in the currency of the prices; O {@link Outlay#payments}; R running costs of the first year; g growth
+     * of prices, share per year.
+     * Validity: 1 to {@link CashFlows#MAX_YEARS} years.
+     * Source: as {@link Outlay} and {@link CashFlows#growing}.
+     * Deviation: as there.
+     */
     public double[] payments(int horizonYears, Prices prices) {
         double[] payments = outlay.payments(horizonYears, prices.growthSharePerYear());
         double[] running = CashFlows.growing(yearly.total(), prices.growthSharePerYear(), horizonYears);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
@@ -5,7 +6,7 @@ import java.util.Arrays;
 import java.util.Objects;
 
 /**
- * How a year's use becomes bills: salt by weight or in whole bags, water and sewer by their tariffs on top of what the
+ * Turns a year's use into bills: salt by weight or in whole bags, water and sewer by their tariffs on top of what the
  * household uses.
  *
  * @param prices prices of salt and visits, and how money is carried through the years
@@ -43,7 +44,17 @@ public record Bills(Prices prices, WaterTariff water, WaterTariff sewer, double 
                 horizonYears);
     }
 
-    /** What a year's use costs at today's prices; whole bags as their mean over the horizon. */
+    /**
+     * Cost of a year's use at today's prices.
+     *
+     * <pre>salt = m p_s,   water = c_w(H + V) − c_w(H),   sewer = c_d(H + V) − c_d(H),   service = n p_n</pre>
+     *
+     * <p>m salt bought, kg per year; p_s its price per kg; c_w, c_d yearly cost by the tariffs of water and sewer; H water of the
+     * household and V of the softener, m³ per year; n visits per year; p_n price of one.
+     * Validity: that of {@link WaterTariff} and {@link WholeBags}.
+     * Source: what a bill is, by definition.
+     * Deviation: whole bags enter as their mean over the horizon.
+     */
     public YearlyCost of(YearlyUse use) {
         double cubicMetres = use.waterLitres() / LITRES_PER_CUBIC_METRE;
         return new YearlyCost(boughtKilogramsPerYear(use.saltKilograms()) * prices.saltPerKilogram(),

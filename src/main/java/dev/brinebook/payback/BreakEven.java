@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.Days;
 import java.util.EnumSet;
 import java.util.Map;
@@ -9,7 +10,7 @@ import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** Where a way just pays: the factor on an input, or the interval of a clock, at which its net present value is zero. */
+/** Break-even of an alternative: the factor on an input, or the interval of a clock, at which its net present value is zero. */
 public final class BreakEven {
 
     public static final double LEAST_FACTOR = 0.05;
@@ -24,44 +25,54 @@ public final class BreakEven {
     private static final int ORDER = 5;
     private static final double ACCURACY = 1e-10;
     private static final double LEAST_ACCURACY = 1e-12;
-    /** Of a factor at each value of which settings are chosen anew: that of the digits which are said. */
+    /** Accuracy of a factor at which settings are chosen again: that of the digits reported. */
     private static final double CHOSEN_ACCURACY = 1e-6;
-    /** More than this share of what the worth changes over a whole step cannot pass within the accuracy but by a jump. */
+    /** A larger share of the change over a whole step, within the accuracy, can only be a jump. */
     private static final double JUMP_SHARE = 1e-4;
 
     /**
-     * Where a way just pays.
+     * The break-even point of an alternative.
      *
-     * @param at the factor or the number of days; none where there is no such place
-     * @param within worth at most this far from zero there
-     * @param paysAbove whether the way is worth something above it rather than below
-     * @param jumps whether the settings chosen change there, so that the worth jumps over zero and is zero nowhere
+     * @param at the factor or the number of days; none where there is no break-even
+     * @param within bound on the distance of the net present value from zero at that point
+     * @param paysAbove whether the alternative pays above that point rather than below it
+     * @param jumps whether the chosen settings change there, so that the net present value jumps over zero and is nowhere zero
      */
-    public record Place(Figure at, double within, boolean paysAbove, boolean jumps) {
+    public record Place(OptionalResult at, double within, boolean paysAbove, boolean jumps) {
 
-        static final Place NONE = new Place(Figure.none(NoAnswer.NEVER_BREAKS_EVEN), 0, false, false);
+        static final Place NONE = new Place(OptionalResult.none(NoResultReason.NEVER_BREAKS_EVEN), 0, false, false);
     }
 
     private BreakEven() {
     }
 
     /**
-     * The factor on an input at which a way is worth as much as the baseline: of several, the one nearest 1; none where it
-     * is never so from {@value #LEAST_FACTOR} to {@value #MOST_FACTOR}. Settings are chosen anew at each factor, but for those
-     * that the caller fixes.
+     * The factor on an input at which an alternative breaks even with the baseline.
+     *
+     * <pre>NPV(f) = LCC(baseline, f) − LCC(alternative, f) = 0</pre>
+     *
+     * <p>f factor on the input; LCC {@link LifeCycleCost}. Settings are chosen again at each factor, except those that the caller
+     * fixes. Of several factors the one nearest 1 is returned.
+     * Validity: f from {@value #LEAST_FACTOR} to {@value #MOST_FACTOR}; none where the net present value does not change sign.
+     * Source: break-even, by definition.
+     * Deviation: where the chosen settings change, the net present value may jump over zero, see {@link Place#jumps}.
      */
-    public static Place factor(Comparison comparison, Way way, Input input) {
+    public static Place factor(Comparison comparison, AlternativePlan way, Input input) {
         return nearest(factor -> comparison.expectedNetPresentValue(way, new Factors(Map.of(input, factor))), LEAST_FACTOR,
                 MOST_FACTOR, 1, CHOSEN_ANEW.contains(input) ? CHOSEN_ACCURACY : ACCURACY);
     }
 
     /**
-     * The days between two regenerations of the baseline's clock at which a way is worth as much: of several, the nearest to
-     * those set; none where it is never so from {@value #LEAST_CLOCK_DAYS} to {@value #MOST_CLOCK_DAYS}.
+     * The days between two regenerations of the baseline's clock at which an alternative breaks even with it.
      *
-     * <p>A clock regenerates 365/T times a year, whatever is used; T need not be whole here.
+     * <pre>LCC(clock of T days) = LCC(alternative),   regenerations = 365 / T a year</pre>
+     *
+     * <p>T days between regenerations; LCC {@link LifeCycleCost}. Of several intervals the one nearest to the set one is returned.
+     * Validity: T from {@value #LEAST_CLOCK_DAYS} to {@value #MOST_CLOCK_DAYS}; none without a break-even in it.
+     * Source: break-even, by definition; a clock regenerates whatever is used.
+     * Deviation: T need not be whole here.
      */
-    public static Place clockDays(Comparison comparison, Way way) {
+    public static Place clockDays(Comparison comparison, AlternativePlan way) {
         YearlyUse told = comparison.use(comparison.baseline(), Factors.AS_TOLD);
         double set = Days.PER_YEAR / told.regenerationsPerYear();
         double other = LifeCycleCost.of(comparison.expected(way, Factors.AS_TOLD), comparison.horizonYears(),
@@ -77,8 +88,8 @@ public final class BreakEven {
     }
 
     /**
-     * The zero nearest to {@code told}, by their ratio: looked for in steps from there outwards, above and below in turn. Both
-     * ends of the range belong to it.
+     * The zero whose ratio to the start value is nearest to 1, searched outwards from there in steps, above and below in turn.
+     * Both ends of the range belong to it.
      */
     static Place nearest(DoubleUnaryOperator value, double least, double most, double told, double accuracy) {
         double ratio = StrictMath.pow(most / least, 1.0 / STEPS);
@@ -88,7 +99,7 @@ public final class BreakEven {
         double atAbove = value.applyAsDouble(start);
         double atBelow = atAbove;
         if (atAbove == 0) {
-            return new Place(Figure.of(start), 0, value.applyAsDouble(Math.min(most, start * ratio)) > 0,
+            return new Place(OptionalResult.of(start), 0, value.applyAsDouble(Math.min(most, start * ratio)) > 0,
                     false);
         }
         while (above < most || below > least) {
@@ -127,13 +138,13 @@ public final class BreakEven {
             double accuracy) {
         boolean paysAbove = atTo > atFrom;
         if (atFrom == 0 || atTo == 0) {
-            return new Place(Figure.of(atFrom == 0 ? from : to), 0, paysAbove, false);
+            return new Place(OptionalResult.of(atFrom == 0 ? from : to), 0, paysAbove, false);
         }
         var bracket = new BracketingNthOrderBrentSolver(accuracy, LEAST_ACCURACY, 0, ORDER)
                 .solveInterval(MAX_EVALUATIONS, value::applyAsDouble, from, to);
         double atLow = Math.abs(bracket.getLeftValue());
         double atHigh = Math.abs(bracket.getRightValue());
-        return new Place(Figure.of(atLow <= atHigh ? bracket.getLeftAbscissa() : bracket.getRightAbscissa()),
+        return new Place(OptionalResult.of(atLow <= atHigh ? bracket.getLeftAbscissa() : bracket.getRightAbscissa()),
                 Math.max(atLow, atHigh), paysAbove, atLow + atHigh > JUMP_SHARE * Math.abs(atTo - atFrom));
     }
 }

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * Yearly cash flows and what they are worth today. The flow at index t falls at the <em>end</em> of year t; index 0 is
+ * Yearly cash flows and their present values. The flow at index t falls at the <em>end</em> of year t; index 0 is
  * today. All flows are in one currency, as plain doubles: money is rounded to the cent at the edge, never here.
  *
  * <p>Flows that some spreadsheets discount from the end of the first year are the same flows with a 0 put in front.
@@ -14,19 +15,21 @@ public final class CashFlows {
     public static final double MIN_RATE_SHARE_PER_YEAR = -0.9999;
     public static final double MAX_RATE_SHARE_PER_YEAR = 10_000;
 
-    /** The longest row of savings looked at. */
+    /** Longest horizon. */
     public static final int MAX_YEARS = 40;
 
     private CashFlows() {
     }
 
     /**
-     * What the flows are worth today, all added up.
+     * Net present value of the flows.
+     *
      * <pre>NPV = sum over t from 0 of F(t) / (1 + d)^t</pre>
-     * F(t) flow at the end of year t, any currency; d discount rate, share per year.
-     * <p>Valid for d from {@value #MIN_RATE_SHARE_PER_YEAR} to {@value #MAX_RATE_SHARE_PER_YEAR} and finite flows.
-     * <p>Source: [NIST-HB135] present value of future amounts
-     * <p>Deviation: summed from the last flow backwards, which needs no power and loses fewer digits.
+     *
+     * <p>F(t) flow at the end of year t, any currency; d discount rate, share per year.
+     * Validity: d from {@value #MIN_RATE_SHARE_PER_YEAR} to {@value #MAX_RATE_SHARE_PER_YEAR}, and finite flows.
+     * Source: [NIST-HB135] present value of future amounts.
+     * Deviation: summed from the last flow backwards, which needs no power and loses fewer digits.
      */
     public static double netPresentValue(double rateSharePerYear, double... flows) {
         double factor = 1 / (1 + Guard.within(rateSharePerYear, MIN_RATE_SHARE_PER_YEAR, MAX_RATE_SHARE_PER_YEAR,
@@ -39,22 +42,28 @@ public final class CashFlows {
     }
 
     /**
-     * What yearly savings are worth today, the first falling at the end of year 1.
+     * Present value of yearly savings, the first falling at the end of year 1.
+     *
      * <pre>PV = sum over t from 1 of S(t) / (1 + d)^t</pre>
-     * S(t) saving of year t, any currency, at index t - 1; d discount rate, share per year.
-     * <p>Valid as {@link #netPresentValue}.
-     * <p>Source: [NIST-HB135] present value of future amounts, end-of-year discounting
+     *
+     * <p>S(t) saving of year t, any currency, at index t - 1; d discount rate, share per year.
+     * Validity: as {@link #netPresentValue}.
+     * Source: [NIST-HB135] present value of future amounts, end-of-year discounting.
+     * Deviation: none.
      */
     public static double presentValueOfSavings(double rateSharePerYear, double... savings) {
         return netPresentValue(rateSharePerYear, savings) / (1 + rateSharePerYear);
     }
 
     /**
-     * Each flow in today's worth.
+     * Present value of each flow.
+     *
      * <pre>P(t) = F(t) / (1 + d)^t</pre>
-     * P(t) present value, F(t) flow at the end of year t, any currency; d discount rate, share per year.
-     * <p>Valid as {@link #netPresentValue}, which is their sum.
-     * <p>Source: [NIST-HB135] present value of future amounts
+     *
+     * <p>P(t) present value, F(t) flow at the end of year t, any currency; d discount rate, share per year.
+     * Validity: as {@link #netPresentValue}, which is their sum.
+     * Source: [NIST-HB135] present value of future amounts.
+     * Deviation: none.
      */
     public static double[] discounted(double rateSharePerYear, double... flows) {
         Guard.within(rateSharePerYear, MIN_RATE_SHARE_PER_YEAR, MAX_RATE_SHARE_PER_YEAR, "rateSharePerYear");
@@ -67,11 +76,14 @@ public final class CashFlows {
 
     /**
      * Savings that grow by the same share every year.
+     *
      * <pre>S(t) = S(1) (1 + g)^(t - 1)</pre>
-     * S(1) saving of the first year, any currency, at today's prices; g growth, share per year, above -1; t year, 1 to
-     * {@code years}, at index t - 1.
-     * <p>Source: [NIST-HB135] geometrically escalating annual amounts
-     * <p>Deviation: the handbook already escalates the first year, S(1) = A(0)(1 + g). Here the first year is paid at
+     *
+     * <p>S(1) saving of the first year, any currency, at today's prices; g growth, share per year; t year, at index t - 1.
+     * Validity: g from {@value #MIN_RATE_SHARE_PER_YEAR} to {@value #MAX_RATE_SHARE_PER_YEAR}, t from 1 to {@code years}, which
+     * is {@value #MAX_YEARS} at most.
+     * Source: [NIST-HB135] geometrically escalating annual amounts.
+     * Deviation: the handbook already escalates the first year, S(1) = A(0)(1 + g). Here the first year is paid at
      * today's prices, because that is the figure the caller sees as "saved a year". On 350 invested, 90 saved, 10
      * years, growth 3 %, discount 5 %, the rival reading gives a net present value of 460.90 instead of 437.28.
      */
@@ -87,12 +99,14 @@ public final class CashFlows {
     }
 
     /**
-     * The equal amount at the end of each year that is worth 1 today.
+     * Uniform capital recovery factor: the equal amount at the end of each year that is worth 1 today.
+     *
      * <pre>UCR = d / (1 - (1 + d)^-N);   1 / N where d is 0</pre>
-     * d discount or interest rate, share per year; N number of payments, 1 to {@value #MAX_YEARS}.
-     * <p>Valid for d from 0 to {@value #MAX_RATE_SHARE_PER_YEAR}.
-     * <p>Source: [NIST-HB135] uniform capital recovery
-     * <p>Deviation: the denominator is taken as -expm1(-N log1p(d)), the same without the cancellation that leaves it 0
+     *
+     * <p>d discount or interest rate, share per year; N number of payments.
+     * Validity: d from 0 to {@value #MAX_RATE_SHARE_PER_YEAR}, N from 1 to {@value #MAX_YEARS}.
+     * Source: [NIST-HB135] uniform capital recovery.
+     * Deviation: the denominator is taken as -expm1(-N log1p(d)), the same without the cancellation that leaves it 0
      * at rates below 1e-16.
      */
     public static double uniformCapitalRecovery(double rateSharePerYear, int years) {

@@ -1,22 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Ways of going on with one household, held against one of them.
+ * Alternatives for one household, compared with one of them, the baseline.
  *
- * @param ways the ways
- * @param baselineIndex which of them the others are held against
+ * @param ways the alternatives
+ * @param baselineIndex which of them the others are compared with
  * @param duty the water and the household
- * @param bills how use becomes bills
+ * @param bills turns use into bills
  */
-public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bills) {
+public record Comparison(List<AlternativePlan> ways, int baselineIndex, DesignConditions duty, Bills bills) {
 
     public static final int MAX_WAYS = 8;
 
@@ -28,7 +29,7 @@ public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bil
         Objects.requireNonNull(bills, "bills");
     }
 
-    public Way baseline() {
+    public AlternativePlan baseline() {
         return ways.get(baselineIndex);
     }
 
@@ -36,7 +37,7 @@ public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bil
         return bills.horizonYears();
     }
 
-    /** What running costs by the prices of a comparison. */
+    /** Running costs by the prices of a comparison. */
     public RunningCost running(Factors factors) {
         Prices prices = bills.prices();
         return new RunningCost(factors.on(Input.SALT_PRICE) * prices.saltPerKilogram(),
@@ -44,39 +45,39 @@ public record Comparison(List<Way> ways, int baselineIndex, Duty duty, Bills bil
                         + factors.on(Input.SEWER_PRICE) * prices.sewerPerCubicMetre());
     }
 
-    /** What a way is to use in a year. */
-    public YearlyUse use(Way way, Factors factors) {
+    /** Expected use of an alternative in a year. */
+    public YearlyUse use(AlternativePlan way, Factors factors) {
         return way.use(duty, factors.circumstances(), running(factors));
     }
 
-    /** What is set in a way, as the case was given; none where nothing softens. */
-    public Optional<Setup> setup(Way way) {
-        return way.set(duty, Way.Circumstances.AS_TOLD, running(Factors.AS_TOLD)).map(Way.Possible::setup);
+    /** Settings of an alternative in the given case; none without a softener. */
+    public Optional<SoftenerSettings> setup(AlternativePlan way) {
+        return way.set(duty, AlternativePlan.Circumstances.AS_TOLD, running(Factors.AS_TOLD)).map(AlternativePlan.Possible::setup);
     }
 
-    /** A way as money, in the long run. */
-    public Alternative expected(Way way, Factors factors) {
+    /** Costs of an alternative, in the long run. */
+    public Alternative expected(AlternativePlan way, Factors factors) {
         return priced(way, use(way, factors), factors);
     }
 
-    /** A way as money by what it uses. */
-    Alternative priced(Way way, YearlyUse use, Factors factors) {
+    /** Costs of an alternative by its use. */
+    Alternative priced(AlternativePlan way, YearlyUse use, Factors factors) {
         return new Alternative(way.name(), factors.on(way.outlay()), factors.on(bills.of(use)));
     }
 
-    /** A way against the baseline, as given. */
-    public AgainstBaseline against(Way way) {
+    /** An alternative against the baseline, in the given case. */
+    public AgainstBaseline against(AlternativePlan way) {
         return AgainstBaseline.of(expected(way, Factors.AS_TOLD), expected(baseline(), Factors.AS_TOLD), horizonYears(),
                 bills.prices());
     }
 
-    /** What a way costs over the horizon, as given, in today's worth. */
-    public double lifeCycleCost(Way way) {
+    /** Life-cycle cost of an alternative in the given case. */
+    public double lifeCycleCost(AlternativePlan way) {
         return LifeCycleCost.of(expected(way, Factors.AS_TOLD), horizonYears(), bills.prices());
     }
 
-    /** Life-cycle cost of the baseline less that of a way. */
-    public double expectedNetPresentValue(Way way, Factors factors) {
+    /** Net present value: life-cycle cost of the baseline less that of an alternative. */
+    public double expectedNetPresentValue(AlternativePlan way, Factors factors) {
         Prices prices = factors.on(bills.prices());
         return LifeCycleCost.of(expected(baseline(), factors), horizonYears(), prices)
                 - LifeCycleCost.of(expected(way, factors), horizonYears(), prices);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
@@ -12,7 +13,7 @@ public record Factors(Map<Input, Double> of) {
 
     /** Holds every factor that a break-even looks at. */
     public static final double MAX = 100;
-    /** Nothing differs from what was told. */
+    /** Nothing differs from the given values. */
     public static final Factors AS_TOLD = new Factors(Map.of());
 
     public Factors {
@@ -24,9 +25,9 @@ public record Factors(Map<Input, Double> of) {
         return of.getOrDefault(input, 1.0);
     }
 
-    /** Hardness and capacity are divided by: a factor of zero counts as the least number above it. */
-    Way.Circumstances circumstances() {
-        return new Way.Circumstances(Math.max(Double.MIN_NORMAL, on(Input.HARDNESS)), on(Input.DAILY_USE),
+    /** Hardness and capacity are divisors: a factor of zero is treated as the smallest number above it. */
+    AlternativePlan.Circumstances circumstances() {
+        return new AlternativePlan.Circumstances(Math.max(Double.MIN_NORMAL, on(Input.HARDNESS)), on(Input.DAILY_USE),
                 Math.max(Double.MIN_NORMAL, on(Input.CAPACITY)));
     }
 
@@ -38,8 +39,8 @@ public record Factors(Map<Input, Double> of) {
     /** The outlay with its purchase changed, up to the highest cost that is allowed. */
     Outlay on(Outlay outlay) {
         double factor = on(Input.FIRST_COST);
-        return new Outlay(Math.min(Conversion.MAX_COST, factor * outlay.firstCost()),
-                Math.min(Conversion.MAX_COST, factor * outlay.rebate()), outlay.lifeYears(), outlay.financedShare(),
+        return new Outlay(Math.min(Retrofit.MAX_COST, factor * outlay.firstCost()),
+                Math.min(Retrofit.MAX_COST, factor * outlay.rebate()), outlay.lifeYears(), outlay.financedShare(),
                 outlay.loanYears(), outlay.loanSharePerYear());
     }
 

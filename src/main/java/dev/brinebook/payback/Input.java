@@ -1,28 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 
-/** A number of a comparison that may not be known exactly, or whose break-even is asked for. Told as a factor on it. */
-public enum Input implements Worded {
-    HARDNESS("the hardness"),
-    DAILY_USE("the daily use"),
-    CAPACITY("what the salt restores"),
-    SALT_PRICE("the price of salt"),
-    WATER_PRICE("the price of water"),
-    SEWER_PRICE("the price of the sewer"),
-    SERVICE_PRICE("the price of a visit"),
-    FIRST_COST("the first cost"),
-    GROWTH("the growth of prices"),
-    DISCOUNT("the discount rate");
-
-    private final String words;
-
-    Input(String words) {
-        this.words = words;
-    }
+/** An input of a comparison that may be uncertain, or whose break-even is requested. Given as a factor on it. */
+public enum Input implements Localizable {
+    HARDNESS,
+    DAILY_USE,
+    CAPACITY,
+    SALT_PRICE,
+    WATER_PRICE,
+    SEWER_PRICE,
+    SERVICE_PRICE,
+    FIRST_COST,
+    GROWTH,
+    DISCOUNT;
 
     @Override
-    public String words() {
-        return words;
+    public String textId() {
+        return Localizable.idOf("input", this);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
@@ -5,7 +6,7 @@ import dev.brinebook.guard.Guard;
 /**
  * The discount rate that fits prices in the money of their day.
  *
- * <p>The two defaults at hand do not fit each other: 4 % growth of water bills was read off bills and so contains
+ * <p>The two defaults do not fit each other: 4 % growth of water bills was read off bills and so contains
  * inflation (nominal), while the 3 % of [CFR-436] section 436.14 excludes it (real). [NIST-HB135] and the same section
  * allow both ways, current money with a nominal rate or constant money with a real one, but never a mix. The readings,
  * for 350 invested, 113.47 saved in the first year and 10 years:
@@ -13,9 +14,9 @@ import dev.brinebook.guard.Guard;
  * <li>mixed, growth 4 % and discount 3 %: net present value 801.07, discounted payback 3.14 years; flatters the change;
  * <li>all nominal, growth 4 % and discount 5.575 %: 655.44 and 3.31 years;
  * <li>all real, growth 1.463 % and discount 3 %, with the first year's saving deflated by a year: 655.44 again, the
- * same money told otherwise.
+ * same money in other terms.
  * </ul>
- * Brinebook reckons all nominal, since bills, quotes and rebates are in the money of their day.
+ * Brinebook calculates all nominal, since bills, quotes and rebates are in the money of their day.
  */
 public final class NominalDiscount {
 
@@ -31,10 +32,14 @@ public final class NominalDiscount {
     }
 
     /**
-     * The nominal rate that is worth the same as a real rate under inflation.
+     * The nominal rate equivalent to a real rate under inflation.
+     *
      * <pre>D = (1 + d)(1 + i) - 1</pre>
-     * D nominal discount rate; d real discount rate, above -1; i inflation, above -1; all shares per year.
-     * <p>Source: [NIST-HB135] nominal from real discount rate
+     *
+     * <p>D nominal discount rate; d real discount rate; i inflation; all shares per year.
+     * Validity: d and i above -1, from {@link CashFlows#MIN_RATE_SHARE_PER_YEAR}.
+     * Source: [NIST-HB135] nominal from real discount rate.
+     * Deviation: none.
      */
     public static double fromReal(double realSharePerYear, double inflationSharePerYear) {
         double min = CashFlows.MIN_RATE_SHARE_PER_YEAR;

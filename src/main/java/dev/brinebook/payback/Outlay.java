@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
@@ -23,7 +24,7 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
     public static final Outlay NONE = new Outlay(0, 0, MAX_LIFE_YEARS);
 
     public Outlay {
-        Guard.within(firstCost, 0, Conversion.MAX_COST, "firstCost");
+        Guard.within(firstCost, 0, Retrofit.MAX_COST, "firstCost");
         Guard.within(rebate, 0, firstCost, "rebate");
         Guard.within(lifeYears, 1, MAX_LIFE_YEARS, "lifeYears");
         Guard.within(financedShare, 0, 1, "financedShare");
@@ -52,15 +53,15 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
     }
 
     /**
-     * Payments of each year for the first purchase, today first: what is not financed, and the loan.
+     * Payments of each year for the first purchase, today first: the part not financed, and the loan.
      *
      * <pre>
      * P_0 = (1 − f) I,   P_t = A = f I UCR(i, m) in years 1 … min(m, N),
      * P_N += A / UCR(i, m − N) where m &gt; N
      * </pre>
      *
-     * <p>I first cost less rebate; f share financed; i interest; m years of the loan; N horizon; UCR
-     * {@link CashFlows#uniformCapitalRecovery}.
+     * <p>P_t payment of year t, I first cost less rebate, in one currency; f share financed; i interest, share per year; m years of
+     * the loan; N horizon, years; UCR {@link CashFlows#uniformCapitalRecovery}.
      * Validity: interest in the money that the discount rate is in, usually nominal; the payments do not grow.
      * Source: [NIST-HB135] uniform capital recovery; what is still owed at the horizon is the present value, at the
      * loan's own interest, of the payments after it, and is paid back then.
@@ -81,16 +82,18 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
     }
 
     /**
-     * Payments of each year after the first purchase, today first: replacements when the life is over, and at the end,
-     * as a negative payment, the part of the last one's life that is left.
+     * Payments of each year after the first purchase, today first: replacements at the end of each life, and at the horizon the
+     * residual value of the last one, as a negative payment.
      *
      * <pre>P_kL = C (1 + g)^kL  for kL &lt; N,   P_N = −C (1 + g)^N (1 − (N − s)/L)</pre>
      *
-     * <p>C first cost; L life; N horizon; g growth of prices; s year of the last purchase.
+     * <p>P_t payment of year t, C first cost, in one currency; L life and N horizon, years; k number of the replacement; g growth of
+     * prices, share per year; s year of the last purchase.
+     * Validity: 1 to {@link CashFlows#MAX_YEARS} years.
      * Source: [NIST-HB135] replacement and residual value, the latter in proportion to the life that is left.
-     * Deviation: the handbook reckons the residual value from the first cost in constant money. In the money of the day
-     * that first cost has grown with the prices up to the horizon, not only up to the last purchase: so both ways of
-     * reckoning agree. A thing of 900 that lasts 15 years is worth 444.07 after 10 at 4 % growth; without the growth, 300.
+     * Deviation: the handbook calculates the residual value from the first cost in constant money. In the money of the day
+     * that first cost has grown with the prices up to the horizon, not only up to the last purchase: so both methods
+     * agree. An item of 900 that lasts 15 years is worth 444.07 after 10 at 4 % growth; without the growth, 300.
      */
     public double[] later(int horizonYears, double growthSharePerYear) {
         double[] payments = new double[Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears") + 1];
@@ -106,7 +109,17 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
         return payments;
     }
 
-    /** Payment of each year of the loan: the loan times {@link CashFlows#uniformCapitalRecovery}. */
+    /**
+     * Payment of each year of the loan.
+     *
+     * <pre>A = f I UCR(i, m)</pre>
+     *
+     * <p>A payment per year, I first cost less rebate, in one currency; f share financed; i interest, share per year; m years of the
+     * loan; UCR {@link CashFlows#uniformCapitalRecovery}.
+     * Validity: equal payments at the end of each year.
+     * Source: [NIST-HB135] uniform capital recovery.
+     * Deviation: none.
+     */
     public double yearlyPayment() {
         return financedShare * investment() * CashFlows.uniformCapitalRecovery(loanSharePerYear, loanYears);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import java.util.ArrayList;
@@ -6,7 +7,7 @@ import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
- * Finds every zero of a present value, none by luck: it is cut into stretches on which it can cross zero only once.
+ * Finds every zero of a present value: its range is cut into intervals in which it can cross zero only once.
  *
  * <p>This is the proof of Descartes' rule of signs, run as an algorithm. With u = ln(1 + r) and a pivot p that lies
  * between the two flows of a sign change,

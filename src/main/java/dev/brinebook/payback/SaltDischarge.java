@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
@@ -23,7 +24,7 @@ public record SaltDischarge(Salt salt, double saltKilogramsPerYear, double regen
         Guard.within(regenerationLitresPerYear, 0, YearlyUse.MAX_PER_YEAR, "regenerationLitresPerYear");
     }
 
-    /** What a year's use sends to the drain. */
+    /** Discharge of a year's use. */
     public static SaltDischarge of(YearlyUse use, Salt salt) {
         return new SaltDischarge(salt, use.saltKilograms(), use.waterLitres());
     }
@@ -33,9 +34,10 @@ public record SaltDischarge(Salt salt, double saltKilogramsPerYear, double regen
      *
      * <pre>m(Cl) = m · M(Cl) / M(salt)</pre>
      *
-     * <p>m kilograms; M molar masses: 0.6066 of sodium chloride, 0.4755 of potassium chloride.
+     * <p>m mass, kg per year; M molar mass, g/mol; the share is 0.6066 of sodium chloride, 0.4755 of potassium chloride.
      * Validity: pure salt.
      * Source: [CIAAW] atomic weights.
+     * Deviation: none.
      */
     public double chlorideKilogramsPerYear() {
         return saltKilogramsPerYear * AtomicWeights.CHLORINE / salt.molarMassGramsPerMole();
@@ -46,12 +48,14 @@ public record SaltDischarge(Salt salt, double saltKilogramsPerYear, double regen
      *
      * <pre>c = 10⁶ m(Cl) / (V_h + V_r)</pre>
      *
-     * <p>c mg/L; m(Cl) kilograms a year; V_h waste water of the household and V_r water of the regenerations, litres a year.
-     * Validity: V_h + V_r above 0. What the water brought in itself comes on top, and a day of regeneration is far above
+     * <p>c added chloride, mg/L; m(Cl) chloride, kg per year; V_h waste water of the household and V_r water of the regenerations,
+     * L per year.
+     * Validity: V_h + V_r above 0. The chloride of the raw water comes on top, and a day of regeneration is far above
      * the mean.
-     * Source: [CIAAW] for the chloride; a mass by the volume that it is in.
+     * Source: [CIAAW] for the chloride; mass per volume, by definition.
+     * Deviation: none.
      *
-     * @param householdLitresPerYear waste water of the household without the regenerations; what is watered with is none
+     * @param householdLitresPerYear waste water of the household without the regenerations; irrigation water is not included
      */
     public double addedChlorideMgPerL(double householdLitresPerYear) {
         Guard.within(householdLitresPerYear, 0, YearlyUse.MAX_PER_YEAR, "householdLitresPerYear");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.randomness.Quantile;
@@ -13,15 +14,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a way is worth against the baseline when its inputs are not known exactly, and what that depends on most. Each draw
- * takes a value of every uncertain input; salt and water are what is then to be expected in the long run, with the settings that
- * then cost least, but for those that the caller fixes.
+ * Net present value of an alternative against the baseline when its inputs are uncertain, and the inputs that matter most. Each draw
+ * takes a value of every uncertain input; salt and water are the long-run expectation for these values, with the settings that
+ * then cost least, except those that the caller fixes.
  *
  * @param netPresentValue over the draws
- * @param mean mean of it, and what that is uncertain by
+ * @param mean its mean, with the standard error
  * @param paybackYears simple payback over the draws; infinite where it is never paid back
  * @param draws how many were made
- * @param drivers what it depends on, the most first
+ * @param drivers inputs by their effect, largest first
  */
 public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quantiles paybackYears, int draws,
         List<Driver> drivers) {
@@ -80,15 +81,16 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     }
 
     /**
-     * The worth of a way.
+     * Distribution of the net present value of an alternative.
      *
-     * @param inputs what is not known exactly
+     * @param inputs the uncertain inputs
      * @param mostDraws draws at most, see {@link Sample#of}
      * @param enoughStandardError of the mean net present value, 0 to make all draws
      */
-    public static UncertainWorth of(Comparison comparison, Way way, List<UncertainInput> inputs, int mostDraws,
+    public static UncertainWorth of(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, int mostDraws,
             double enoughStandardError, long seed) {
-        Draw draw = new Draw(comparison, way, inputs, new ByLoad(comparison, way), new ByLoad(comparison, comparison.baseline()));
+        SimulatedCase draw = new SimulatedCase(comparison, way, inputs, new ByLoad(comparison, way),
+                new ByLoad(comparison, comparison.baseline()));
         Sample sample = Sample.of(inputs.stream().map(UncertainInput::factor).toList(),
                 () -> draw, mostDraws, enoughStandardError, seed);
         double[] worth = sample.result(0);
@@ -106,14 +108,14 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         return paybackYears.shareUpTo(years);
     }
 
-    private static Driver driver(Comparison comparison, Way way, List<UncertainInput> inputs, int which, double correlation) {
+    private static Driver driver(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, int which, double correlation) {
         double low = bounded(inputs.get(which).factor().quantile(LOW));
         double high = bounded(inputs.get(which).factor().quantile(HIGH));
         return new Driver(inputs.get(which).input(), low, high, worthAt(comparison, way, inputs, which, low),
                 worthAt(comparison, way, inputs, which, high), correlation);
     }
 
-    private static double worthAt(Comparison comparison, Way way, List<UncertainInput> inputs, int which, double factor) {
+    private static double worthAt(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, int which, double factor) {
         Map<Input, Double> factors = new EnumMap<>(Input.class);
         for (int i = 0; i < inputs.size(); i++) {
             factors.put(inputs.get(i).input(), bounded(i == which ? factor : inputs.get(i).factor().median()));
@@ -121,27 +123,27 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         return comparison.expectedNetPresentValue(way, new Factors(factors));
     }
 
-    /** A normal factor may fall below zero, which nothing that it stands for can: it then counts as zero. */
+    /** A normal factor may fall below zero, which no input can: it is then treated as zero. */
     private static double bounded(double factor) {
         return Math.max(0, Math.min(Factors.MAX, factor));
     }
 
-    /** What a way is to use in a year, by how much it has to soften: read between loads that were worked out beforehand. */
+    /** Expected use of an alternative in a year by its load, interpolated between loads calculated beforehand. */
     private static final class ByLoad {
 
         private static final int STEPS = 8;
         private static final double LEAST = 0.4;
         private static final double MOST = 2.5;
-        /** No household draws more than this beyond; a factor near zero of the capacity would ask for it. */
+        /** No household exceeds this multiple; a factor near zero of the capacity would ask for it. */
         private static final double MOST_BEYOND = 1e4;
 
         private final double visits;
         private final List<List<YearlyUse>> uses = new ArrayList<>();
 
-        ByLoad(Comparison comparison, Way way) {
+        ByLoad(Comparison comparison, AlternativePlan way) {
             visits = way.visitsPerYear();
             for (int i = 0; i <= STEPS; i++) {
-                Way.Circumstances there = new Way.Circumstances(load(i), 1, 1);
+                AlternativePlan.Circumstances there = new AlternativePlan.Circumstances(load(i), 1, 1);
                 uses.add(way.possible(comparison.duty(), there).stream().map(one -> new YearlyUse(one.year().regenerations(),
                         one.year().saltGrams() / 1000, one.year().waterLitres(), visits)).toList());
             }
@@ -151,14 +153,14 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
             return LEAST * StrictMath.pow(MOST / LEAST, (double) step / STEPS);
         }
 
-        /** The least costly of what could be set, the load as drawn. */
+        /** The cheapest of the possible settings, at the simulated load. */
         YearlyUse use(double load, RunningCost cost) {
             double place = STEPS * StrictMath.log(Math.max(LEAST, Math.min(MOST, load)) / LEAST) / StrictMath.log(MOST / LEAST);
             int below = (int) Math.min(STEPS - 1.0, place);
             double share = place - below;
             YearlyUse low = cheapest(uses.get(below), cost);
             YearlyUse high = cheapest(uses.get(below + 1), cost);
-            // Beyond the loads worked out salt and water go with the load.
+            // Beyond the calculated loads, salt and water are proportional to the load.
             double beyond = Math.min(MOST_BEYOND, load / Math.max(LEAST, Math.min(MOST, load)));
             return new YearlyUse(beyond * mixed(share, low.regenerationsPerYear(), high.regenerationsPerYear()),
                     beyond * mixed(share, low.saltKilograms(), high.saltKilograms()),
@@ -184,8 +186,8 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         }
     }
 
-    /** One draw after the other. */
-    private record Draw(Comparison comparison, Way way, List<UncertainInput> inputs, ByLoad own, ByLoad baseline)
+    /** The model of one draw. */
+    private record SimulatedCase(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, ByLoad own, ByLoad baseline)
             implements Sample.Model {
 
         @Override
@@ -195,7 +197,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
                 of.put(inputs.get(i).input(), bounded(values[i]));
             }
             Factors factors = new Factors(of);
-            Way.Circumstances there = factors.circumstances();
+            AlternativePlan.Circumstances there = factors.circumstances();
             double load = there.hardness() * there.dailyUse() / there.capacity();
             RunningCost running = comparison.running(factors);
             Alternative ours = comparison.priced(way, own.use(load, running), factors);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.household.Country;
@@ -9,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * Prices that stand in where a country is all that is known.
+ * Default prices where only the country is known.
  *
  * <p>Source: United States [CP-PRICES] and [METRO-WATER]; others [USUAL-PRICES].
  *

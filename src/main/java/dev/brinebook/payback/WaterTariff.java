@@ -1,19 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
 import java.util.List;
 
 /**
- * What water costs in a year, by blocks: the first cubic metres at one price, the next at another.
+ * Block tariff of water: the first cubic metres of a year at one price, the next at another.
  *
- * <p>A softener's water comes on top of the household's, so it is paid at the price of the blocks that it reaches into.
+ * <p>A softener's water comes on top of the household's, so it is charged at the prices of the blocks that it falls in.
  *
  * @param blocks the blocks, in order; the last has no end
  */
 public record WaterTariff(List<Block> blocks) {
 
     public static final int MAX_BLOCKS = 10;
-    /** Of the household and the softener together; a softener in the corners of what is allowed takes much. */
+    /** Of the household and the softener together; a softener at the limits of its inputs uses much. */
     public static final double MAX_CUBIC_METRES = 1e9;
 
     /**
@@ -52,12 +53,14 @@ public record WaterTariff(List<Block> blocks) {
     }
 
     /**
-     * What a year's water costs.
+     * Cost of a year's water.
      *
      * <pre>c = Σ p_i · (min(V, e_i) − e_i₋₁)   over the blocks that V reaches</pre>
      *
-     * <p>c in the currency of the prices; V cubic metres of the year; p_i price and e_i end of block i, e_0 = 0.
+     * <p>c cost, in the currency of the prices; V water of the year, m³; p_i price per m³ and e_i end, m³, of block i, e_0 = 0.
+     * Validity: V from 0 to {@value #MAX_CUBIC_METRES}.
      * Source: what a block tariff is, by definition.
+     * Deviation: none.
      */
     public double yearlyCost(double cubicMetres) {
         Guard.within(cubicMetres, 0, MAX_CUBIC_METRES, "cubicMetres");
@@ -74,7 +77,16 @@ public record WaterTariff(List<Block> blocks) {
         return cost;
     }
 
-    /** What a softener's water adds to the bill of a household. */
+    /**
+     * Cost that a softener's water adds to the bill of a household.
+     *
+     * <pre>Δc = c(H + V) − c(H)</pre>
+     *
+     * <p>c {@link #yearlyCost}; H water of the household and V of the softener, m³ per year.
+     * Validity: H + V up to {@value #MAX_CUBIC_METRES}.
+     * Source: what a block tariff is, by definition.
+     * Deviation: none.
+     */
     public double addedCost(double householdCubicMetres, double softenerCubicMetres) {
         Guard.within(softenerCubicMetres, 0, MAX_CUBIC_METRES, "softenerCubicMetres");
         return yearlyCost(householdCubicMetres + softenerCubicMetres) - yearlyCost(householdCubicMetres);

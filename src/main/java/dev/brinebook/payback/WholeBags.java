@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
@@ -17,14 +18,15 @@ public final class WholeBags {
     }
 
     /**
-     * Bags bought in each year, so that at the end of every year at least what was used has been bought.
+     * Bags bought in each year, so that by the end of every year at least the salt used has been bought.
      *
      * <pre>n_t = B ⌈t m / (b B)⌉ − (n_1 + … + n_t₋₁)</pre>
      *
      * <p>n_t bags in year t; m salt a year, kg; b salt in a bag, kg; B bags a trip.
      * Validity: salt from 0 to {@value YearlyUse#MAX_PER_YEAR}, bags of {@value #MIN_BAG_KILOGRAMS} to
-     * {@value #MAX_BAG_KILOGRAMS} kg. What is in store at the end is worth nothing here; it is less than a trip.
+     * {@value #MAX_BAG_KILOGRAMS} kg.
      * Source: what whole bags are, by definition.
+     * Deviation: salt left at the end, less than a trip, has no value here.
      *
      * @param saltKilogramsPerYear salt used, 0 or above
      * @param bagKilograms salt in a bag

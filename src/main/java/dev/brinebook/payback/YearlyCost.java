@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * What one year costs, or saves, by what it is paid for, at today's prices and in the currency of the prices. A
+ * Cost, or saving, of one year by item, at today's prices and in the currency of the prices. A
  * difference of two may be negative line by line.
  */
 public record YearlyCost(double salt, double water, double sewer, double service) {
@@ -17,7 +18,16 @@ public record YearlyCost(double salt, double water, double sewer, double service
         Guard.finite(service, "service");
     }
 
-    /** The use of one year at these prices. All regeneration water is taken as bought and as sent to the sewer. */
+    /**
+     * Cost of one year's use at these prices.
+     *
+     * <pre>salt = m p_s,   water = V p_w,   sewer = V p_d,   service = n p_n</pre>
+     *
+     * <p>m salt, kg per year; V regeneration water, m³ per year; n visits per year; p prices per kg, m³ and visit.
+     * Validity: that of {@link YearlyUse} and {@link Prices}.
+     * Source: what a bill is, by definition.
+     * Deviation: all regeneration water is taken as bought and as sent to the sewer.
+     */
     public static YearlyCost of(YearlyUse use, Prices prices) {
         double waterCubicMetres = use.waterLitres() / LITRES_PER_CUBIC_METRE;
         return new YearlyCost(use.saltKilograms() * prices.saltPerKilogram(),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of exchange capacity per volume of resin. Base: grams as calcium carbonate per litre. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of flow per volume of resin. Base: bed volumes per hour. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of exchange capacity and of the hardness load that uses it. Base: grams as calcium carbonate. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of the concentration of a dissolved substance. Base: milligrams per litre of the substance itself. */

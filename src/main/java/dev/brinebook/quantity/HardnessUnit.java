@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of hardness. Base: milligrams per litre as calcium carbonate (g/m³). */

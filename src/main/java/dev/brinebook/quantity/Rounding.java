@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 import dev.brinebook.guard.Guard;
@@ -37,7 +38,7 @@ public final class Rounding {
         return significant(value, ADDEND);
     }
 
-    /** {@code value}, finite, to the nearest with so many significant digits, without trailing zeros. */
+    /** {@code value}, finite, rounded to a number of significant digits, without trailing zeros. */
     public static BigDecimal significant(double value, MathContext digits) {
         Guard.finite(value, "value");
         BigDecimal rounded = byScaling(value, digits.getPrecision()).orElseGet(() ->

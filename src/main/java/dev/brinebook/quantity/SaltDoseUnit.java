@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of salt dose: salt per volume of resin and regeneration. Base: grams per litre. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 /** Units of temperature. Base: degree Celsius. The only scales whose zeros differ. */

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Units that own their exact factors, and rounding. */
 package dev.brinebook.quantity;

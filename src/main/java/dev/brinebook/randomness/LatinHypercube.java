@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * Draws of several numbers at once that leave no part of any of them out: each range is cut into as many equally likely
- * parts as there are draws, and every part is drawn from once.
+ * Latin hypercube sampling of several numbers at once: each range is cut into as many equally likely
+ * parts as there are draws, and every part is sampled once.
  *
  * <p>Draws are numbered, so that they can be worked on in any order and by any number of threads. Immutable.
  *

@@ -1,12 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
 import dev.brinebook.guard.Guard;
 
 /**
  * Pseudo-random numbers that depend on nothing but a seed, the number of a stream and the place in it: Philox 4x32 with ten
- * rounds. Year 17 of a seed is the same whether the years before it were drawn or not, on any machine, in any Java.
+ * rounds. Year 17 of a seed is the same whether the years before it were simulated or not, on any machine, in any Java.
  *
- * <p>Not for secrets. A stream is used by one thread; it holds its place.
+ * <p>Not for secrets. A stream is not thread-safe; it holds its place.
  *
  * <p>Source: [PHILOX] for the generator, checked against its published test vectors; [POLAR] for the normal and
  * [MARSAGLIA-TSANG] for the gamma distribution. Logarithms and powers are those of StrictMath, whose bits are prescribed.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
 /** How much one number goes up, or down, with another. */

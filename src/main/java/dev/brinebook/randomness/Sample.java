@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.StopSign;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -9,9 +10,9 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
- * What a calculation comes to when its inputs are not known exactly: many draws of the inputs, and a result of each.
+ * Monte Carlo sample of a calculation with uncertain inputs: many draws of the inputs, and the results of each.
  *
- * <p>Inputs are drawn by Latin hypercubes of {@value #DRAWS_PER_CUBE} draws, each of its own numbers. Hypercubes are added
+ * <p>Inputs are sampled by Latin hypercubes of {@value #DRAWS_PER_CUBE} draws, each of its own numbers. Hypercubes are added
  * until the mean of the first result is known well enough. Draws are numbered: however many threads work on them, every
  * result is the same to its last bit.
  */
@@ -27,7 +28,7 @@ public final class Sample {
     public interface Model {
 
         /**
-         * The results of a draw, as many each time.
+         * The results of a draw, the same number for each.
          *
          * @param inputs a value of each input, in their order; not to be kept
          * @param draw number of the draw, from 0 on
@@ -61,9 +62,9 @@ public final class Sample {
         double[][] results = new double[most * DRAWS_PER_CUBE][];
         int cubes = enoughStandardError > 0 ? FEWEST_CUBES : most;
         int done = 0;
-        BooleanSupplier stop = StopSign.current();
+        BooleanSupplier stop = CancellationToken.current();
         while (done < most) {
-            IntStream.range(done, cubes).parallel().forEach(cube -> StopSign.obeying(stop,
+            IntStream.range(done, cubes).parallel().forEach(cube -> CancellationToken.obeying(stop,
                     () -> fill(inputs, model.get(), cube, seed, drawn, results)));
             done = cubes;
             if (meanOfCubes(results, done, 0).standardError() <= enoughStandardError) {
@@ -75,13 +76,13 @@ public final class Sample {
         return new Sample(Arrays.copyOf(drawn, draws), Arrays.copyOf(results, draws));
     }
 
-    /** Draws one hypercube; tells how many draws that were. */
+    /** Samples one hypercube; returns the number of its draws. */
     private static int fill(List<? extends Uncertain> uncertain, Model model, int cube, long seed, double[][] drawn,
             double[][] results) {
         // Streams of the household's days are numbered from 0 on; those of the cubes lie beyond.
         LatinHypercube hypercube = LatinHypercube.of(uncertain.size(), DRAWS_PER_CUBE, seed ^ (cube + 1L) << 32);
         for (int i = 0; i < DRAWS_PER_CUBE; i++) {
-            StopSign.obey();
+            CancellationToken.obey();
             double[] inputs = new double[uncertain.size()];
             for (int d = 0; d < inputs.length; d++) {
                 inputs[d] = uncertain.get(d).quantile(hypercube.probability(d, i));
@@ -108,7 +109,7 @@ public final class Sample {
         return Arrays.stream(results).mapToDouble(row -> row[which]).toArray();
     }
 
-    /** The mean of a result and what it is uncertain by: the hypercubes are as many independent estimates of it. */
+    /** The mean of a result with its standard error: the hypercubes are as many independent estimates of it. */
     public Mean mean(int result) {
         return meanOfCubes(results, results.length / DRAWS_PER_CUBE, result);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 /**
@@ -12,9 +13,9 @@ record AlikeDays(double[] means, double leave, double comeBack) {
 
     private static final int WEEKDAYS = 7;
     private static final double ENDED = 1e-13;
-    /** Litres that differ by less than this share of the largest mean count as equal. */
+    /** Litres that differ by less than this share of the largest mean are treated as equal. */
     private static final double EQUAL_SHARE = 1e-4;
-    /** Or by less than one part in so many of all that may be used; of those that come together the mean is kept. */
+    /** Most bins over the whole range of use: values in one bin are merged into their mean. */
     private static final int MOST_BINS = 250;
 
     /** Litres used so far and their chance, added up so that equal ones come together. */

@@ -1,34 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
 
 /** Which of three decides the flow of a backwash: the least of them. Source: [CP-CYCLE]. */
-public enum BackwashRule implements Worded {
+public enum BackwashRule implements Localizable {
     /** The one fitted, or the one to choose for the bed. */
-    FLOW_CONTROL("the drain line flow control", Message.of("A larger drain line flow control lifts the bed higher.")),
+    FLOW_CONTROL(Message.of("backwashRule.largerDrainLineFlow")),
     /** What the drain takes, or the largest flow control within it. */
-    DRAIN("what the drain takes", Message.of("A larger or shorter drain line, with a larger flow control, lifts the bed"
-            + " higher.")),
+    DRAIN(Message.of("backwashRule.largerOrShorterDrain")),
     /** What the supply gives, or the largest flow control within it. */
-    SUPPLY("what the supply gives", Message.of("A larger service line or a pump that gives more, with a flow control to match,"
-            + " lifts the bed higher; so does a narrower tank."));
+    SUPPLY(Message.of("backwashRule.largerServiceLineOr"));
 
-    private final String words;
     private final Message cure;
 
-    BackwashRule(String words, Message cure) {
-        this.words = words;
+    BackwashRule(Message cure) {
         this.cure = cure;
-    }
-
-    @Override
-    public String words() {
-        return words;
     }
 
     /** What gives more lift where there is too little, as a sentence. */
     public Message cure() {
         return cure;
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("backwashRule", this);
     }
 }

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.HourlyProfile;
 
 /**
- * Meters that start at any hour, in the long run: what was drawn since the last regeneration is then spread evenly from nothing
+ * Meters that start at any hour, in the long run: the use since the last regeneration is then spread evenly from nothing
  * to all that the meter counts, whatever the days are like.
  *
  * <pre>b = k (1 + CV²) Σ m² / Σ m  (0 for twin beds),     k = mean over p of share(t(p) + minutes) - p
@@ -11,7 +12,7 @@ import dev.brinebook.household.HourlyProfile;
  * hard litres = regenerations (V - B),   hard days = days at home · mean of E min(V + b, V - B + X) / (V + b),   B &lt; V</pre>
  *
  * <p>V litres that the meter counts, B litres that the bed softens, m mean of a weekday, X its use; t(p) the time up to which a
- * share p of the day's use is drawn, share its inverse: {@link HourlyProfile}.
+ * share p of the day's use has passed, share its inverse: {@link HourlyProfile}.
  * Validity: an override that next to never acts.
  * Source: [FELLER] the age of a renewal process is uniform where the count is what renews it.
  * Deviation: regenerations within 0.01 %, bypassed litres within 0.2 %.
@@ -23,7 +24,7 @@ final class ByDay {
     private ByDay() {
     }
 
-    /** k: share of a day's use that passes in so many minutes from where use is drawn. */
+    /** k: share of a day's use that passes in the given minutes from a moment of use. */
     static double passingShare(double minutes) {
         double sum = 0;
         for (int i = 0; i < PLACES; i++) {

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import java.time.DayOfWeek;
 
 /**
- * A time clock that regenerates every so many nights, whatever was used.
+ * A time clock that regenerates after a fixed number of nights, whatever was used.
  *
  * @param days nights between two regenerations
  * @param overrideDays longest time between two, or {@link Policy#NO_OVERRIDE}; only one shorter than {@code days} acts

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.util.ArrayList;
@@ -5,16 +6,16 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Hard days under a clock that regenerates every so many days, on a lattice of beds: worked out once for a household and read
- * between the points for any bed.
+ * Hard days under a clock with a fixed interval in days, on a lattice of beds: calculated once for a household and interpolated
+ * for any bed.
  *
  * <pre>hard days of a day(N,B) = 1/N Σ (share at home - Σ R(n,c,k) F(c; B - kh)),   n = 1 to N</pre>
  *
- * <p>N days; B litres that the bed softens; R(n,c,k) what is drawn before day n of a cycle that starts on any weekday, with
+ * <p>N days; B litres that the bed softens; R(n,c,k) distribution of the use before day n of a cycle that starts on any weekday, with
  * somebody at home in the long-run share; the rest as in {@link RenewalTable}.
  * Validity: B of {@value MeterRates#LEAST_CALL_DAYS} mean days of the busiest weekday or more, scatter from {@value MeterRates#LEAST_CV}.
  * Source: [FELLER] renewal theory.
- * Deviation: as {@link MeterRates}. Used by one thread.
+ * Deviation: as {@link MeterRates}. Not thread-safe.
  */
 final class ClockRates {
 
@@ -24,7 +25,7 @@ final class ClockRates {
     private final LatticeNight[] days;
     private final double homeShare;
     private int points;
-    /** By day of the cycle and class: what is drawn before it. */
+    /** By day of the cycle and class: the use before it. */
     private final List<double[][]> before = new ArrayList<>();
     /** By day of the cycle: hard days up to it, by lattice point; not yet known where not a number. */
     private final List<double[]> known = new ArrayList<>();
@@ -65,7 +66,7 @@ final class ClockRates {
         return sums[point];
     }
 
-    /** Chance that the bed is used up on a day of the cycle, of all that somebody is at home. */
+    /** Chance that the bed is exhausted on a day of the cycle, of all that somebody is at home. */
     private double on(int day, int point) {
         double hard = 0;
         for (int of = 0; of < days.length; of++) {
@@ -83,15 +84,15 @@ final class ClockRates {
     }
 
     /**
-     * In the long run the share at home is the same on every day of the cycle: whoever starts after a vacant day has one at home
-     * before him as often as anybody.
+     * In the long run the share at home is the same on every day of the cycle, so a start after a vacant day is as likely as
+     * any other to be preceded by a day at home.
      */
     private double[][] drawnBefore(int day) {
         double[][] drawn = new double[days.length][points];
         double fromHere = homeShare * table.homeAfter(true) + (1 - homeShare) * table.homeAfter(false);
         double vacantSoFar = 1 - fromHere;
         for (int first = 1; first <= day; first++) {
-            // Cycles whose first day at home is this one: what is drawn before the day is what was drawn since.
+            // Cycles whose first day at home is this one: the use before the day is the use since then.
             double share = first == 1 ? fromHere : vacantSoFar * table.homeAfter(false);
             vacantSoFar *= first == 1 ? 1 : 1 - table.homeAfter(false);
             for (int weekday = 0; weekday < table.weekdays() && share > 0; weekday++) {

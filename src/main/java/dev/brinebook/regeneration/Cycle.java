@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.OptionalResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +17,9 @@ import java.util.stream.Collectors;
  * @param backwashExpansionShare how far the backwash lifts the bed, as a share of its depth; none if it carries it out
  * @param backwashTargetLitresPerMinute the flow that lifts it by half
  * @param backwashFlow the flow that it gets, and what decides it
- * @param brine what is drawn and how it goes through the bed
+ * @param brine the brine and how it passes through the bed
  */
-public record Cycle(List<CycleStep> steps, Figure backwashExpansionShare, double backwashTargetLitresPerMinute,
+public record Cycle(List<CycleStep> steps, OptionalResult backwashExpansionShare, double backwashTargetLitresPerMinute,
         BackwashFlow backwashFlow, BrineDraw brine) {
 
     /**

@@ -1,56 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What is wrong or unusual about a cycle on its hardware, with the sentence that says so. */
-public enum CycleFinding implements Worded {
-    BACKWASH_CARRIES_RESIN_OUT("The drain flow is faster than the resin falls: the backwash carries it out of the tank."),
-    BACKWASH_ABOVE_ROOM("The backwash lifts the resin higher than the tank has room: resin leaves with the water."),
-    BACKWASH_TOO_WEAK("The backwash lifts the bed by less than 30 %, too little to clean all of it: fines and iron stay in"
-            + " it."),
-    FREEBOARD_BELOW_GUIDE("The room above the bed is less than half its depth, the least that the guide asks for."),
-    SUPPLY_BELOW_DRAIN_FLOW("The supply gives less than the drain line flow control lets through, or than the bed asks for:"
-            + " the backwash gets only what the supply gives."),
-    DRAIN_LINE_BELOW_DRAIN_FLOW("The drain line takes less than the drain line flow control lets through, or than the bed asks"
-            + " for: the flow control must not let more through than the drain takes."),
-    BRINE_TOO_FAST("The brine passes faster than 5 bed volumes an hour: it has too little time with the resin."),
-    BRINE_TOO_SLOW("The brine passes slower than 2 bed volumes an hour: the regeneration takes long."),
-    BRINE_TOO_WEAK("The injector adds so much water that the brine is weaker than 8 %: it restores less capacity."),
-    BRINE_TOO_STRONG("The injector adds so little water that the brine is stronger than 12 %: little of it passes, and"
-            + " not all of the bed meets it for long."),
-    BRINE_AND_SLOW_RINSE_SHORTER_THAN_GUIDE("Brine and slow rinse are done in less time than the guide has: the salt is"
-            + " little, or the injector fast for the resin.", Kind.BRINE_AND_SLOW_RINSE),
-    BRINE_AND_SLOW_RINSE_LONGER_THAN_GUIDE("Brine and slow rinse take more time than the guide has: the salt is much, or"
-            + " the injector slow for the resin.", Kind.BRINE_AND_SLOW_RINSE),
-    FAST_RINSE_SHORTER_THAN_GUIDE("The fast rinse is done in less time than the guide has: its flow passes three bed"
-            + " volumes of so little resin sooner, and the volume clears the brine, not the time.", Kind.FAST_RINSE),
-    FAST_RINSE_LONGER_THAN_GUIDE("The fast rinse takes more time than the guide has: its flow is slow for so much resin,"
-            + " and three bed volumes have to pass.", Kind.FAST_RINSE);
+public enum CycleFinding implements Localizable {
+    BACKWASH_CARRIES_RESIN_OUT(null),
+    BACKWASH_ABOVE_ROOM(null),
+    BACKWASH_TOO_WEAK(null),
+    FREEBOARD_BELOW_GUIDE(null),
+    SUPPLY_BELOW_DRAIN_FLOW(null),
+    DRAIN_LINE_BELOW_DRAIN_FLOW(null),
+    BRINE_TOO_FAST(null),
+    BRINE_TOO_SLOW(null),
+    BRINE_TOO_WEAK(null),
+    BRINE_TOO_STRONG(null),
+    BRINE_AND_SLOW_RINSE_SHORTER_THAN_GUIDE(Kind.BRINE_AND_SLOW_RINSE),
+    BRINE_AND_SLOW_RINSE_LONGER_THAN_GUIDE(Kind.BRINE_AND_SLOW_RINSE),
+    FAST_RINSE_SHORTER_THAN_GUIDE(Kind.FAST_RINSE),
+    FAST_RINSE_LONGER_THAN_GUIDE(Kind.FAST_RINSE);
 
-    /** The usual band of brining, of which no source is at hand. */
+    /** The usual band of brining, for which no source was found. */
     public static final double ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR = 2;
-    public static final double ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR = 5;
 
-    private final String sentence;
+    public static final double ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR = 5;
     private final Kind step;
 
-    CycleFinding(String sentence) {
-        this(sentence, null);
-    }
-
-    CycleFinding(String sentence, Kind step) {
-        this.sentence = sentence;
+    CycleFinding(Kind step) {
         this.step = step;
-    }
-
-    @Override
-    public String words() {
-        return sentence;
     }
 
     /** The step whose minutes part from their guide, where that is what is found. */
@@ -94,7 +76,7 @@ public enum CycleFinding implements Worded {
         return found;
     }
 
-    /** The other steps cannot part: backwashes are worked out as the guide has them, and the refill has none. */
+    /** The other steps cannot differ: backwashes are calculated from the guide, and the refill has no guide. */
     private static void addGuided(List<CycleFinding> found, CycleStep step, CycleFinding shorter, CycleFinding longer) {
         CycleStep.Guide guide = step.kind().guide().orElseThrow();
         add(found, step.minutes() < guide.minMinutes(), shorter);
@@ -105,5 +87,10 @@ public enum CycleFinding implements Worded {
         if (applies) {
             found.add(finding);
         }
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("cycleFinding", this);
     }
 }

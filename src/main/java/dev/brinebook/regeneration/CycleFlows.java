@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import java.util.OptionalDouble;
 
 /**
- * Flows that the hardware of a valve fixes, where they are known; an empty one is worked out by {@link CycleDesign}.
+ * Flows that the hardware of a valve fixes, where they are known; an empty one is calculated by {@link CycleDesign}.
  *
  * @param drainLitresPerMinute drain line flow control
  * @param brineSuctionLitresPerMinute saturated brine that the injector draws from the tank, below what it sends through
@@ -61,7 +62,7 @@ public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble bri
                 fastRinseLitresPerMinute, refillLitresPerMinute, drainLineLitresPerMinute, supplyLitresPerMinute);
     }
 
-    /** The same valve on a site whose drain and supply take and give so much, as far as known. */
+    /** The same valve on a site with these drain and supply flows, as far as known. */
     public CycleFlows onSite(OptionalDouble drainLine, OptionalDouble supply) {
         return new CycleFlows(drainLitresPerMinute, brineSuctionLitresPerMinute, brineLitresPerMinute,
                 fastRinseLitresPerMinute, refillLitresPerMinute, drainLine, supply);

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
 import java.util.Optional;
 
 /**
@@ -30,36 +31,27 @@ public record CycleStep(Kind kind, double minutes, double flowLitresPerMinute, d
     }
 
     /** The steps, in their order, each with its guide and what it is for. */
-    public enum Kind implements Worded {
+    public enum Kind implements Localizable {
         /** Source of the guide: [CP-CYCLE]; 5 to 15 minutes are in use. */
-        BACKWASH("backwash", Message.of("loosens the bed and carries dirt and fines to the drain"),
+        BACKWASH(Message.of("cycleStep.backwashLoosensBedCarries"),
                 new Guide(8, 10, "CP-CYCLE")),
         /** Source of the guide: [DAVIS] p. 8-19; [CP-CYCLE] has 60 minutes. */
-        BRINE_AND_SLOW_RINSE("brine and slow rinse", Message.of("draws the brine slowly through the bed, then pushes it out"
-                + " with as slow a flow of water"), new Guide(30, 60, "DAVIS")),
+        BRINE_AND_SLOW_RINSE(Message.of("cycleStep.brinePassesSlowlyThrough"), new Guide(30, 60, "DAVIS")),
         /** Source of the guide: [CP-CYCLE], 8 minutes where it is used. */
-        SECOND_BACKWASH("second backwash", Message.of("lifts the bed once more after the brine"),
+        SECOND_BACKWASH(Message.of("cycleStep.secondBackwashLiftsBed"),
                 new Guide(8, 10, "CP-CYCLE")),
         /** Source of the guide: [CP-CYCLE]; 5 to 15 minutes are in use. */
-        FAST_RINSE("fast rinse", Message.of("settles the bed and clears the last brine before service"),
+        FAST_RINSE(Message.of("cycleStep.fastRinseSettlesBed"),
                 new Guide(4, 10, "CP-CYCLE")),
         /** No guide: the salt dose sets the minutes. */
-        REFILL("refill", Message.of("puts just the water into the brine tank that dissolves the next dose"), null);
+        REFILL(Message.of("cycleStep.brineRefillPutsInto"), null);
 
-        private final String words;
         private final Message purpose;
         private final Guide guide;
 
-        Kind(String words, Message purpose, Guide guide) {
-            this.words = words;
+        Kind(Message purpose, Guide guide) {
             this.purpose = purpose;
             this.guide = guide;
-        }
-
-        /** Its name in a sentence. */
-        @Override
-        public String words() {
-            return words;
         }
 
         /** What the step does, as the end of a sentence that begins with its name. */
@@ -70,6 +62,11 @@ public record CycleStep(Kind kind, double minutes, double flowLitresPerMinute, d
         /** The usual minutes, where minutes are a matter of custom. */
         public Optional<Guide> guide() {
             return Optional.ofNullable(guide);
+        }
+
+        @Override
+        public String textId() {
+            return Localizable.idOf("cycleStepName", this);
         }
     }
 

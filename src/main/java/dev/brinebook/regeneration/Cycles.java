@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.util.ArrayList;
@@ -27,8 +28,8 @@ final class Cycles {
     /**
      * One night of a cycle.
      *
-     * @param hardDay chance that the cycle lasts to this day, and that the bed is used up on it
-     * @param endAfterHardDay chance that the cycle ends with this night and that the bed was used up on the day, where a cycle
+     * @param hardDay chance that the cycle lasts to this day, and that the bed is exhausted on it
+     * @param endAfterHardDay chance that the cycle ends with this night and that the bed was exhausted on the day, where a cycle
      *     has no more than one such day
      * @param endAtHome chance that it ends with this night, somebody having been at home and the bed having lasted
      * @param endVacant the same, nobody having been at home

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.Days;
@@ -30,7 +31,7 @@ final class EventLog {
         return size;
     }
 
-    /** The events, made when looked at; the log must not be added to any more. */
+    /** The events, created when read; nothing may be added to the log afterwards. */
     List<RegenerationEvent> on(Days days) {
         return new View(this, days);
     }

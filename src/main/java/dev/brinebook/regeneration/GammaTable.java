@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.LastResult;
+import dev.brinebook.guard.LastResultCache;
 import java.util.Arrays;
 import org.hipparchus.special.Gamma;
 
@@ -12,7 +13,7 @@ import org.hipparchus.special.Gamma;
  */
 final class GammaTable {
 
-    private static final LastResult<Double, GammaTable> BY_CV = new LastResult<>(GammaTable::new);
+    private static final LastResultCache<Double, GammaTable> BY_CV = new LastResultCache<>(GammaTable::new);
     private static final double NEGLIGIBLE = 1e-16;
     /** Points in a standard deviation, and at least in 1. */
     private static final double POINTS_IN_DEVIATION = 24;

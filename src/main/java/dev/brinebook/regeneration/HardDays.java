@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * Days on which water is drawn from a bed that is used up: how many are to be expected in a year, and how far years differ.
+ * Days on which water is used while the bed is exhausted: how many to expect in a year, and how far years differ.
  *
  * @param perYear mean of a year, as homes change
  * @param perYearIfItStays the same as long as the home's level of use stays as it is known

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import org.hipparchus.special.Gamma;
@@ -22,7 +23,7 @@ final class LatticeDay {
     static final double LEAST_CV = 0.02;
     /** Above this the density near 0 is too large for the variance to be corrected. */
     private static final double LARGEST_CORRECTED_CV = 0.9;
-    /** A mean of so many steps has next to nothing in the first one. */
+    /** With a mean of this many steps almost no use falls in the first step. */
     private static final double FEWEST_CORRECTED_STEPS = 4;
     /** Points of the table in one step. */
     private static final int FINE = 8;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.util.Arrays;
@@ -6,9 +7,9 @@ import java.util.Arrays;
  * The use of one class of weekdays at whole lattice points, as sums over a lattice need it.
  *
  * @param mean litres
- * @param shares chance to stay below so many points, from none on
- * @param above chance to lie above so many points, from one below none on
- * @param excess mean litres above so many points, from one below none on
+ * @param shares chance of fewer than k lattice points, from k = 0
+ * @param above chance of more than k lattice points, from k = -1
+ * @param excess mean litres above k lattice points, from k = -1
  */
 record LatticeNight(double mean, double[] shares, double[] above, double[] excess) {
 
@@ -39,7 +40,7 @@ record LatticeNight(double mean, double[] shares, double[] above, double[] exces
         return new LatticeNight(day.mean(), shares, above, excess);
     }
 
-    /** So many points that no day uses more. */
+    /** Number of lattice points that no day exceeds. */
     static int width(LatticeNight[] days) {
         return Arrays.stream(days).mapToInt(LatticeNight::width).max().orElseThrow();
     }
@@ -48,7 +49,7 @@ record LatticeNight(double mean, double[] shares, double[] above, double[] exces
         return shares.length;
     }
 
-    /** Chance to stay below so many points. */
+    /** Chance of a use below this number of lattice points. */
     double below(int points) {
         return points < shares.length ? shares[points] : 1;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.DayVariation;
@@ -13,7 +14,7 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
  * What a policy does in a household in the long run, as homes change: the mean over the levels of use that the home may have, and
- * over the scatters. No year is drawn, so that nothing depends on luck.
+ * over the scatters. No year is simulated, so nothing depends on chance.
  *
  * <pre>E = Σ w(i) v(j) E(q(i) use, scatter CV(j)),   q(i) = exp(s z(i)) / Σ w exp(s z),   CV(j) = CV exp(c y(j))</pre>
  *
@@ -21,12 +22,12 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
  * days that follow each other, {@link UseChange#scatterOfSums}, and the spread {@link UseChange#levelSpreadOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
- * Deviation: where the level wanders, months count as four seasons ({@link UseModel#withSeasonsOfMonths}); days that scatter
+ * Deviation: where the level wanders, months are treated as four seasons ({@link UseModel#withSeasonsOfMonths}); days that scatter
  * less than {@link MeterRates#LEAST_CV} or more than {@link MeterRates#LARGEST_CV} take one scatter, of
  * {@link LatticeDay#LEAST_CV} at least, the latter three levels as well; meters that start at once, and rules of the same
- * weekday, which drawn years must tell, take the middle scatter.
+ * weekday, which need simulated years, take the middle scatter.
  *
- * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
+ * <p>Created once per household; not thread-safe. Intermediate results of one policy are cached for the next.
  */
 public final class LongRun {
 
@@ -79,7 +80,7 @@ public final class LongRun {
             return new State(weight, weightBelow, isUsualScatter, isUsualLevel, 1, 1, days.times(1 / level), sums.times(1 / levelOfSums));
         }
 
-        /** The only one of its scatter, whose chance is so much greater. */
+        /** The only state of its scatter, with its weight raised by 1 / share. */
         State alone(double share) {
             return new State(weight / share, 0, isUsualScatter, isUsualLevel, level, levelOfSums, days, sums);
         }
@@ -156,12 +157,12 @@ public final class LongRun {
         return factors;
     }
 
-    /** The same household where every day uses so many times as much. */
+    /** The same household with the use of every day multiplied by {@code factor}. */
     public LongRun times(double factor) {
         return factor == 1 ? this : new LongRun(model, states.stream().map(state -> state.times(factor)).toList());
     }
 
-    /** The same household as long as its level stays where it is. */
+    /** The same household while its level of use stays constant. */
     public LongRun ifItStays() {
         double share = states.stream().filter(State::isUsualLevel).mapToDouble(State::weight).sum();
         return new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(State::isUsualLevel)
@@ -169,7 +170,7 @@ public final class LongRun {
     }
 
     /**
-     * A part of the time in which the level of use stays where it is.
+     * A part of the time with a constant level of use.
      *
      * @param level use over its mean
      * @param share of the time
@@ -220,7 +221,7 @@ public final class LongRun {
         return YearlyTotals.mean(weights, years);
     }
 
-    /** The states in which a policy is looked at. */
+    /** The states in which a policy is evaluated. */
     private List<State> states(Policy policy) {
         return policy instanceof MeteredByHistory || policy.startsAtOnce() ? ofUsualScatter : states;
     }
@@ -264,7 +265,7 @@ public final class LongRun {
                 yearsOfEach()));
     }
 
-    /** Hard days of such a year where all is used so many times. */
+    /** Hard days of such a year with all use multiplied. */
     double hardDaysOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre, Regeneration regeneration,
             double times) {
         return mean(states, state -> state.days().times(times).hardDaysPerYear(following(meter, state.level()),
@@ -302,7 +303,7 @@ public final class LongRun {
                 : ifItStays().hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration), chances);
     }
 
-    /** Poisson chances of so many days, up to a year of them. */
+    /** Poisson chances of 0 to 365 days. */
     private static double[] independent(double expected) {
         PoissonDistribution days = expected > 0 ? new PoissonDistribution(Math.min(expected, Days.PER_YEAR)) : null;
         double[] chances = new double[Days.PER_YEAR + 1];
@@ -312,7 +313,7 @@ public final class LongRun {
         return chances;
     }
 
-    /** Fewer drawn years of each level, where there are several. */
+    /** Fewer simulated years per level where there are several levels. */
     private SteadyRun.Drawing yearsOfEach() {
         return ofUsualScatter.size() > 1 ? SteadyRun.Drawing.OF_SEVERAL_LEVELS : SteadyRun.Drawing.OF_ONE_LEVEL;
     }

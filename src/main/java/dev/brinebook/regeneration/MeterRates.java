@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.util.ArrayList;
@@ -7,18 +8,18 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What delayed meters do in the long run whose beds outlast their counts, on a lattice of counts and of spare litres: worked out
- * once for a household, each point when it is first needed, and read between the points for any bed, dose and reserve.
+ * Long-run results of delayed meters whose beds outlast their counts, on a lattice of counts and of spare litres: calculated
+ * once for a household, each point when it is first needed, and interpolated for any bed, dose and reserve.
  *
  * <pre>U(c,k) = regenerations Σ share(s) Σ f(s,n-1)(k) over the days n of class c
  * hard days(T,S) = Σ U(c,k) c(k) (1 - F(c; T + S - kh)),   hard litres(T,S) = Σ U(c,k) c(k) M(c; T + S - kh)</pre>
  *
  * <p>T count at which the controller calls; S = B - T spare litres of the bed; s state in which a cycle starts; the rest as in
- * {@link RenewalTable}. Only the last few days of use before T count, since F is 1 beyond.
+ * {@link RenewalTable}. Only the last few days of use before T matter, since F is 1 beyond.
  * Validity: T of {@value #LEAST_CALL_DAYS} mean days of the busiest weekday or more, S of 0 or more, scatter from {@value #LEAST_CV}.
  * Source: [FELLER] renewal theory.
  * Deviation: cubics through four points each way, of hard days and litres in their logarithm: hard days within 0.5 % of
- * {@link RenewalTable#cycles}, 2 % where T is less than a mean day; regenerations within 0.05 %. Used by one thread.
+ * {@link RenewalTable#cycles}, 2 % where T is less than a mean day; regenerations within 0.05 %. Not thread-safe.
  */
 final class MeterRates {
 
@@ -28,13 +29,13 @@ final class MeterRates {
     static final double LEAST_CV = 0.25;
     /** Above this most days use next to nothing, which needs a finer lattice. */
     static final double LARGEST_CV = 0.9;
-    /** With absences a cycle may last so much longer than its rows are worth. */
+    /** With absences a longer cycle needs more rows than it is worth. */
     static final int MOST_NIGHTS_WITH_ABSENCES = 31;
     private static final double ENDED = 1e-12;
     private static final int FIRST_POINTS = 128;
     private static final int MARGIN = 3;
 
-    /** One night of the cycles of some states: what was drawn before it, and what is drawn on it. */
+    /** One night of the cycles of some states: the use before it, and the use on it. */
     private record Drawn(LatticeNight day, RenewalTable.Row before, double[] sums) {
 
         /** Chance to be at home and still waiting after it, where the controller calls at this lattice point. */
@@ -51,14 +52,14 @@ final class MeterRates {
     }
 
     /** What is known of one count: the cycles, and the days before they end by how far each is below the count. */
-    private static final class Column {
+    private static final class RateColumn {
         private final Cycles.Rates rates;
         /** By class; from one point above the count downwards. */
         private final double[][] ends;
         private final double[] hardDays;
         private final double[] hardLitres;
 
-        Column(Cycles.Rates rates, double[][] ends, int points) {
+        RateColumn(Cycles.Rates rates, double[][] ends, int points) {
             this.rates = rates;
             this.ends = ends;
             hardDays = new double[points];
@@ -76,14 +77,14 @@ final class MeterRates {
     private final int width;
     private int points;
     private int mostNights;
-    /** What is drawn on all the nights that differ. */
+    /** Use on all the nights that differ. */
     private final List<Drawn> drawn = new ArrayList<>();
     /** Their places, by weekday on which a cycle starts and day of the cycle. */
     private final int[][] nights;
     private final boolean absences;
-    /** By state and class: expected days at home with so much drawn before them. */
+    /** By state and class: expected days at home, by the litres used before them. */
     private double[][][] before;
-    private Column[] columns = new Column[0];
+    private RateColumn[] columns = new RateColumn[0];
 
     MeterRates(RenewalTable table, double cv, double meanLitres, int overrideDays) {
         this.cv = cv;
@@ -101,7 +102,7 @@ final class MeterRates {
      *
      * @param callLitres count at which the controller calls
      * @param spareLitres what the bed softens beyond it
-     * @param litres whether hard litres are asked for; else none are given
+     * @param litres whether to calculate hard litres
      */
     Cycles.Rates of(double callLitres, double spareLitres, boolean litres) {
         Place at = place(callLitres, spareLitres);
@@ -110,7 +111,7 @@ final class MeterRates {
         double hardDays = 0;
         double hardLitres = 0;
         for (int i = 0; i < Cubic.POINTS; i++) {
-            Column column = column((at.first + i) * at.stride);
+            RateColumn column = column((at.first + i) * at.stride);
             double weight = at.along.weight(i);
             regenerations += weight * column.rates.regenerations();
             overrides += weight * column.rates.overrides();
@@ -131,7 +132,7 @@ final class MeterRates {
         return Cubic.fromLog(log);
     }
 
-    private double logHardDays(Column column, Place at) {
+    private double logHardDays(RateColumn column, Place at) {
         Cubic across = at.across;
         return across.a() * hardDays(column, at.from) + across.b() * hardDays(column, at.from + 1)
                 + across.c() * hardDays(column, at.from + 2) + across.d() * hardDays(column, at.from + 3);
@@ -170,21 +171,21 @@ final class MeterRates {
         return fits >= 4 ? 4 : fits >= 2 ? 2 : 1;
     }
 
-    private double hardDays(Column column, int spare) {
+    private double hardDays(RateColumn column, int spare) {
         if (Double.isNaN(column.hardDays[spare])) {
             column.hardDays[spare] = Cubic.log(sum(column, spare, true));
         }
         return column.hardDays[spare];
     }
 
-    private double hardLitres(Column column, int spare) {
+    private double hardLitres(RateColumn column, int spare) {
         if (Double.isNaN(column.hardLitres[spare])) {
             column.hardLitres[spare] = Cubic.log(sum(column, spare, false));
         }
         return column.hardLitres[spare];
     }
 
-    private double sum(Column column, int spare, boolean ofDays) {
+    private double sum(RateColumn column, int spare, boolean ofDays) {
         double sum = 0;
         for (int of = 0; of < days.length; of++) {
             double[] ends = column.ends[of];
@@ -199,7 +200,7 @@ final class MeterRates {
 
     private void prepare(int wanted) {
         points = wanted;
-        columns = new Column[points];
+        columns = new RateColumn[points];
         table.reach(points + MARGIN);
         drawn.clear();
         Map<RenewalTable.Row, int[]> known = new IdentityHashMap<>();
@@ -211,7 +212,7 @@ final class MeterRates {
         before = absences ? eitherWay() : atHome();
     }
 
-    /** Places in the list of what is drawn: equal ones are there once. */
+    /** Indexes into the list of nights; equal nights share one entry. */
     private int[] nights(int weekday, Map<RenewalTable.Row, int[]> known) {
         int most = overrideDays == Policy.NO_OVERRIDE ? WaitingRule.MOST_NIGHTS : overrideDays;
         int[] places = new int[Math.min(most, 16)];
@@ -293,7 +294,7 @@ final class MeterRates {
         return sums;
     }
 
-    private Column column(int point) {
+    private RateColumn column(int point) {
         if (columns[point] == null) {
             Cycles cycles = cycles(point);
             double[] shares = cycles.shares();
@@ -308,7 +309,7 @@ final class MeterRates {
                     ends[of][m] = rates.regenerations() * sum * endWeight(m);
                 }
             }
-            columns[point] = new Column(rates, ends, width + 2 * MARGIN);
+            columns[point] = new RateColumn(rates, ends, width + 2 * MARGIN);
         }
         return columns[point];
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
@@ -11,7 +12,7 @@ final class NextRegeneration {
     private NextRegeneration() {
     }
 
-    static Optional<LocalDate> expected(Outcome outcome, double meanLitres) {
+    static Optional<LocalDate> expected(SimulationResult outcome, double meanLitres) {
         Guard.within(meanLitres, 0, Days.MAX_USE_LITRES, "meanLitres");
         Policy policy = outcome.policy();
         int nights = outcome.end().nightsSinceLast();

@@ -1,14 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import java.time.DayOfWeek;
 
 /**
- * When a controller regenerates. Controllers know litres and nights, never the bed: a meter set too high believes in
- * capacity that is gone, and a clock knows nothing of use at all.
+ * When a controller regenerates. Controllers know litres and nights, never the bed: a meter set too high counts on
+ * capacity that is exhausted, and a clock knows nothing of use.
  *
- * <p>Every policy may carry a day override: regenerate when so many nights have passed since the last time, because a
- * bed that stands still fouls and packs.
+ * <p>Every policy may carry a day override: regenerate after a number of nights since the last regeneration, because an
+ * idle bed fouls and packs.
  */
 public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredDelayed,
         MeteredByHistory, MeteredImmediate, TwinAlternating {

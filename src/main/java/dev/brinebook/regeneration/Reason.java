@@ -1,24 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 
 /** What started a regeneration, with the sentence that says so. */
-public enum Reason implements Worded {
+public enum Reason implements Localizable {
     /** The time clock, whatever was used. */
-    CLOCK("The clock starts it."),
+    CLOCK,
     /** The meter had counted its volume, or all but the reserve. */
-    METER("The meter starts it."),
+    METER,
     /** The longest time allowed between two regenerations had passed. */
-    OVERRIDE("The day override starts it.");
-
-    private final String words;
-
-    Reason(String words) {
-        this.words = words;
-    }
+    OVERRIDE;
 
     @Override
-    public String words() {
-        return words;
+    public String textId() {
+        return Localizable.idOf("reason", this);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.util.ArrayList;
@@ -7,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a household has drawn after each number of days of a cycle, on a lattice of litres. Uses only add up, so this depends on
- * neither salt dose nor reserve: it is worked out once for a household, each day when it is first needed, and what any
- * night-started policy does in the long run are a few sums over it.
+ * Distribution of a household's use after each number of days of a cycle, on a lattice of litres. Uses only add up, so it depends on
+ * neither salt dose nor reserve: it is calculated once for a household, each day when it is first needed, and the results of any
+ * night-started policy in the long run are a few sums over it.
  *
  * <pre>f(w,0) = 1 at 0,   f(w,n) = f(w,n-1) * p(v),   v = w + n - 1 mod 7
  * A(n) = Σ f(w,n-1)(k) F(v; T - kh)                      still waiting after n nights, A(D) = 0
@@ -18,16 +19,16 @@ import java.util.Map;
  *
  * <p>w first weekday of the cycle; p, F, M see {@link LatticeDay}; T count at which the controller calls; B litres that the bed
  * softens; D longest time; c(k) integrates up to T between lattice points. Hard litres are the same sums over M. With absences
- * the part of f that stands before a day at home and that before a vacant day are kept apart.
+ * the part of f before a day at home and the part before a vacant day are kept separate.
  * Validity: days that do not depend on each other but by the spells of absence; scatter from {@link LatticeDay#LEAST_CV}.
  * Source: [FELLER] renewal theory; the lattice as written here.
  * Deviation: regenerations within 0.01 %, hard days within 0.02 a year at ten steps in a mean day (scatter up to 0.6; twenty
- * above that). Used by one thread.
+ * above that). Not thread-safe.
  */
 final class RenewalTable {
 
     private static final double NEGLIGIBLE = 1e-14;
-    /** Rows reach so many times as far as the first rule asks: other doses look further. */
+    /** Factor by which rows are longer than the first rule needs: other doses reach further. */
     private static final int ROOM = 2;
     /** A cycle that still waits with less than this chance is taken as ended. */
     private static final double ENDED = 1e-12;
@@ -36,7 +37,7 @@ final class RenewalTable {
     private static final int HARD = 1;
     private static final int LITRES = 2;
     private static final double[] NO_SUMS = new double[3];
-    /** So many days of a class have a place of their own in the key of a row. */
+    /** Days of a class below this number have their own place in the key of a row. */
     private static final int MOST_SHARED_DAYS = 512;
 
     /** How much is asked about the cycles of a rule; each has all of the one before. */
@@ -95,7 +96,7 @@ final class RenewalTable {
     private int rowsEnd;
 
     /**
-     * The table of a household; nothing is worked out yet.
+     * The table of a household; nothing is calculated yet.
      *
      * @param means mean use of each weekday at home, litres, Monday first; one at least above 0
      * @param cv scatter of a day about its mean
@@ -140,7 +141,7 @@ final class RenewalTable {
         return cycles;
     }
 
-    /** Fills the sums of each class of weekdays, and tells how far they reach. */
+    /** Fills the sums of each class of weekdays and returns their length. */
     private int prepare(WaitingRule rule, boolean litres) {
         boolean lasting = rule.lasting();
         double reach = rule.timed() ? rule.bedLitres() : rule.callLitres();
@@ -273,7 +274,7 @@ final class RenewalTable {
         return absences ? home ? 1 - leave : comeBack : 1;
     }
 
-    /** Makes the rows reach so many lattice points at least; those there were are forgotten where they reach less far. */
+    /** Makes rows at least this many lattice points long; shorter rows are discarded. */
     void reach(int points) {
         if (points > rowsEnd) {
             rowsEnd = points;
@@ -284,8 +285,8 @@ final class RenewalTable {
     }
 
     /**
-     * What is drawn before day {@code n} of a cycle that starts on a weekday with somebody at home, together with the chance that
-     * somebody is so on that day.
+     * The use before day {@code n} of a cycle that starts on a weekday with somebody at home, weighted by the chance that
+     * somebody is at home on that day.
      */
     Row row(int weekday, int n) {
         return absences ? homeRow(weekday, n) : countedRow(weekday, n - 1);
@@ -343,7 +344,7 @@ final class RenewalTable {
         return result;
     }
 
-    /** The litres after so many days: how many there were of each class decides, not their order. */
+    /** Litres after a number of days of each class, whatever their order. */
     private Row countedRow(int weekday, int days) {
         List<Row> own = atHome.get(weekday);
         if (own.isEmpty()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
@@ -9,15 +10,15 @@ import java.util.stream.IntStream;
 /**
  * What settings would have done on days that were metered.
  *
- * <p>How much was drawn since the last regeneration when the days began is not known, and it decides on which days the bed is
- * used up. So the days are run once from each of several counts, and the runs averaged: of a meter from {@value #METER_STARTS},
+ * <p>The use between the last regeneration and the first day is not known, and it decides on which days the bed is
+ * exhausted. So the days are run once from each of several counts, and the runs averaged: of a meter from {@value #METER_STARTS},
  * evenly over one cycle; of a clock by days from each of its nights; of a clock by weekdays, whose last date is known, from one.
  *
  * <pre>meter: litres = p T,  nights = p T / u,  p = (q + 0.5) / {@value #METER_STARTS}
  * clock: litres = j u,  nights = j</pre>
  *
  * <p>T litres at which the meter calls; u mean use of the days; q 0 to {@value #METER_STARTS} - 1; j nights from 0 to the next
- * regeneration. A meter whose override comes before T litres are drawn is a clock of so many nights.
+ * regeneration. A meter whose override comes before T litres are used is a clock with that interval.
  *
  * <p>Days that are missing are left out, not filled: bed and control go on from the day before them to the day after.
  *

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.LastResult;
+import dev.brinebook.guard.LastResultCache;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.WeekdayMeans;
 
@@ -115,7 +116,7 @@ public sealed interface Reserve {
         private record Asked(double cv, double probability) {
         }
 
-        private static final LastResult<Asked, Double> QUANTILE = new LastResult<>(asked ->
+        private static final LastResultCache<Asked, Double> QUANTILE = new LastResultCache<>(asked ->
                 DayVariation.gammaQuantile(asked.cv(), asked.probability()));
 
         /** Refuses a reserve that fails on most days. */

@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * How seldom hard water may pass because the bed is used up: at most so many days a year as the household is, and at most so
- * many where it uses more and the bed gives less than is counted on. The second keeps a reserve from being trimmed so finely
- * that any change breaks the first. The same for every way of starting regenerations, so that these can be compared.
+ * Limits on hard water from an exhausted bed: a number of days a year for the household as it is, and another
+ * where it uses more and the bed gives less than planned. The second keeps a reserve from being trimmed so finely
+ * that any change breaks the first. The same for every way of starting regenerations, to make these comparable.
  *
  * @param hardDaysPerYear most hard days to be expected in a year
  * @param stressedHardDaysPerYear most where use and capacity are as the next two have it
@@ -48,7 +49,7 @@ public record ServiceStandard(double hardDaysPerYear, double stressedHardDaysPer
 
     /** Hard days of a year where more is used and the bed gives less. */
     public double stressedHardDays(LongRun longRun, Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        // Days that use more are days as they are with everything that is counted in litres so much smaller.
+        // Higher use is equivalent to the present use with every volume divided by the same factor.
         double capacity = regeneration.capacityGrams() * stressedCapacity / stressedUse;
         Policy smaller = policy.byClock() ? policy : policy.scaledTo(1 / stressedUse)
                 .withMeter(Policy.nearestMeterLitres(policy.meterVolumeLitres() / stressedUse));

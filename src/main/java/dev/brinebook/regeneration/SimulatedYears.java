@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
@@ -6,7 +7,7 @@ import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What a policy does in many drawn years, one after the other: the bed and the controller go on from each to the next.
+ * Results of a policy in many simulated years in a row: bed and controller carry over from each year to the next.
  *
  * <p>Several policies that are tried on the same {@link DrawnYears} see the same days.
  */

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.household.DailyUse;
 import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.household.MeteredDays;
@@ -12,13 +13,13 @@ import java.util.OptionalInt;
  *
  * <p>Two states run side by side: the bed holds grams, the controller counts litres and nights. They agree only when
  * the settings are right. Each day draws its use; in the night after it the controller decides, and a regeneration then
- * runs on the date that follows, at an hour when nothing is drawn. Over n days there are n nights.
+ * runs on the date that follows, at an hour without use. Over n days there are n nights.
  *
  * <p>Within a day use follows the hours of {@link HourlyProfile}: what passes while a regeneration runs by day is what
  * those hours draw, and one that starts late runs on into the next day. At night nothing is taken to pass: [DAIAD] puts
  * 1.5 % of a day's use in the hours when delayed regenerations run.
  *
- * <p>Of twin beds the one in service is looked at; the other counts as full from the moment its regeneration starts, and
+ * <p>Of twin beds only the one in service is followed; the other is treated as full from the moment its regeneration starts, and
  * takes over when that is done.
  */
 public final class Simulation {
@@ -67,14 +68,14 @@ public final class Simulation {
     }
 
     /** What {@code policy} does in {@code trial}. */
-    public static Outcome simulate(Trial trial, Policy policy) {
+    public static SimulationResult simulate(SimulationInput trial, Policy policy) {
         EventLog log = new EventLog();
         Simulation run = new Simulation(trial.hardnessMilligramsPerLitre(), trial.regeneration(), trial.leftAtStartShare(),
                 policy, log);
         Totals totals = run.through(trial.days());
-        return new Outcome(trial, policy, log.on(trial.days()), totals,
+        return new SimulationResult(trial, policy, log.on(trial.days()), totals,
                 run.firstHardDay < 0 ? OptionalInt.empty() : OptionalInt.of(run.firstHardDay),
-                new EndState(run.leftGrams, run.litresSinceLast, run.nightsSinceLast));
+                new FinalState(run.leftGrams, run.litresSinceLast, run.nightsSinceLast));
     }
 
     /** What a policy uses and delivers on days, starting just regenerated; no more is noted of it. */
@@ -82,7 +83,7 @@ public final class Simulation {
         return counting(hardnessMilligramsPerLitre, regeneration, policy).through(days);
     }
 
-    /** A run that starts just regenerated and keeps count only, for years on end. */
+    /** A run over many years that starts just regenerated and keeps totals only. */
     static Simulation counting(double hardnessMilligramsPerLitre, Regeneration regeneration, Policy policy) {
         return new Simulation(hardnessMilligramsPerLitre, regeneration, 1, policy, null);
     }
@@ -97,9 +98,9 @@ public final class Simulation {
         return run;
     }
 
-    /** Goes on through more days, and tells the totals of these alone. */
+    /** Continues through more days and returns the totals of these alone. */
     Totals through(DailyUse days) {
-        StopSign.obey();
+        CancellationToken.obey();
         startCounting();
         int firstWeekday = days.firstDate().getDayOfWeek().ordinal();
         int size = days.size();
@@ -119,7 +120,7 @@ public final class Simulation {
      * them has regenerated when they are over.
      */
     Totals through(MeteredDays days) {
-        StopSign.obey();
+        CancellationToken.obey();
         startCounting();
         int[] known = days.known();
         for (int i = 0; i < known.length; i++) {
@@ -205,7 +206,7 @@ public final class Simulation {
             runningShare = Math.max(0, runningShare - (out - now));
             now = out;
             if (runningShare > 0) {
-                // The other bed is not ready: until it is, the water passes the one that is used up.
+                // The other bed is not ready: until it is, the water passes the one that is exhausted.
                 double until = Math.min(1, now + runningShare);
                 double share = HourlyProfile.shareUntil(until);
                 draw(useLitres * (share - drawn));

@@ -1,22 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 
 /**
- * The smallest reserve of a delayed meter that keeps to a service standard, in the steps in which it can be set: what is set is
- * what was looked at. Hard days fall with the reserve.
+ * The smallest reserve of a delayed meter that meets a service standard, in the steps in which it can be set. Hard days fall
+ * as the reserve rises.
  */
 public final class SmallestReserve {
 
     public static final double MIN_STEP_LITRES = 0.1;
-    /** Of a step that is a volume; one that is a share or days of use may be larger. */
+    /** For a step given as a volume; a step given as a share or in days of use may be larger. */
     public static final double MAX_STEP_LITRES = 1_000;
     /** Keeps the logarithm of no hard days finite. */
     private static final double LEAST_HARD_DAYS = 1e-12;
     private static final double STEP_ROUNDING = 1e-9;
-    /** Strides double until they are so many times as long. */
+    /** Limit of the stride, in steps; strides double up to it. */
     private static final int MOST_TIMES = 1 << 20;
 
     private final LongRun longRun;
@@ -44,32 +45,32 @@ public final class SmallestReserve {
      * The reserve, in litres; none when even regenerating every night does not keep to the standard. All that the meter counts
      * is the most that can be kept back, and regenerates every night.
      *
-     * @param meter the meter; its own reserve is not looked at
+     * @param meter the meter; its own reserve is ignored
      * @param stepLitres a reserve is a whole number of these
      * @param likelyLitres where to look first
      */
-    public static Figure litres(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
+    public static OptionalResult litres(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
             ServiceStandard standard, double stepLitres, double likelyLitres) {
         double bed = hardnessMilligramsPerLitre > 0 ? regeneration.meterVolumeLitres(hardnessMilligramsPerLitre)
                 : Double.POSITIVE_INFINITY;
         SmallestReserve search = new SmallestReserve(longRun, bed, meter, standard, stepLitres);
-        // Below this the bed is used up before the meter calls: hardly any standard allows that, and it is slow to look at.
+        // Below this the bed is exhausted before the meter calls: hardly any standard allows that, and it is slow to look at.
         double outlasted = Math.max(0, meter.meterVolumeLitres() - bed * standard.stressedCapacity());
         int likely = (int) Math.min(search.mostSteps, Math.max(likelyLitres, outlasted) / stepLitres + 1);
         int steps = search.smallest(likely);
-        return steps < 0 ? Figure.none(NoAnswer.HARD_EVERY_NIGHT) : Figure.of(search.litres(steps));
+        return steps < 0 ? OptionalResult.none(NoResultReason.HARD_EVERY_NIGHT) : OptionalResult.of(search.litres(steps));
     }
 
     /**
-     * The same for a reserve that follows the level of use: it is kept back at the mean level, and so many times as much as the level
-     * is above it.
+     * The same for a reserve that follows the level of use: the value is for the mean level, and it is scaled with the level
+     * of use.
      */
-    public static Figure thatFollowsUse(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
+    public static OptionalResult thatFollowsUse(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
             ServiceStandard standard, double stepLitres) {
         int enough = (int) Math.ceil(meter.meterVolumeLitres() / stepLitres - STEP_ROUNDING);
         int low = -1;
         if (!isEnough(enough * stepLitres, longRun, hardnessMilligramsPerLitre, regeneration, meter, standard)) {
-            return Figure.none(NoAnswer.HARD_EVERY_NIGHT);
+            return OptionalResult.none(NoResultReason.HARD_EVERY_NIGHT);
         }
         while (enough - low > 1) {
             int middle = (low + enough) / 2;
@@ -79,7 +80,7 @@ public final class SmallestReserve {
                 low = middle;
             }
         }
-        return Figure.of(Math.min(meter.meterVolumeLitres(), enough * stepLitres));
+        return OptionalResult.of(Math.min(meter.meterVolumeLitres(), enough * stepLitres));
     }
 
     private static boolean isEnough(double reserveLitres, LongRun longRun, double hardness, Regeneration regeneration, Policy meter,
@@ -108,7 +109,7 @@ public final class SmallestReserve {
         return other > 0 ? smallest(!harder, steps, steps, other) : steps;
     }
 
-    /** The fewest steps from {@code least} on that are enough for one line, if so many are; -1 where none are. */
+    /** The fewest steps from {@code least} on that meet one limit; -1 where none do. */
     private int smallest(boolean stressed, int least, int first, double atFirst) {
         int low = least - 1;
         int high = first;

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.StopSign;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.Occupancy;
@@ -16,20 +17,20 @@ import java.util.Map;
 import org.hipparchus.special.Gamma;
 
 /**
- * What a policy does in the long run in a household that stays as it is: no year is drawn, so that nothing depends on luck.
+ * Long-run results of a policy in a household whose habits stay constant. No year is simulated, so nothing depends on chance.
  *
  * <p>Policies that wait for the night are evaluated on a {@link RenewalTable}, each month with its own factor; meters that start
  * at once by {@link ByDay}; a reserve that follows the last weeks, and a meter by day whose override often acts, by
  * fixed years.
  *
- * <p>Made once for a household and used by one thread; what is worked out for one policy serves the next.
+ * <p>Created once per household; not thread-safe. Intermediate results of one policy are cached for the next.
  */
 final class SteadyRun {
 
     private static final int STEPS = 10;
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
-    /** A delayed meter without override that waits so many mean days no longer knows how its cycle began. */
+    /** Beyond this wait, in mean days, the start of its cycle no longer matters to a delayed meter without override. */
     private static final double LONG_WAIT_DAYS = 60;
     private static final double LEAST_CV_OF_LONG_WAIT = 0.15;
     private static final double LONGEST_WAIT_DAYS = 400;
@@ -37,7 +38,7 @@ final class SteadyRun {
     private static final double RARE_OVERRIDE = 1e-4;
     private static final double MOST_DAYS_ON_LATTICE = LONG_WAIT_DAYS;
     /**
-     * How many years are drawn where only these can tell.
+     * Number of years to simulate where there is no closed form.
      *
      * @param years of a reserve that follows the last weeks
      * @param yearsByDay under an override that often acts, where years hardly differ
@@ -66,7 +67,7 @@ final class SteadyRun {
     private final double comeBack;
     private final int steps;
     private final double useFactor;
-    /** The household whose use this one has so many times, and whose table serves both; none but itself where they are one. */
+    /** The household of which this one is a multiple and whose table it shares; null where it has its own. */
     private final SteadyRun scaled;
     private RenewalTable table;
     private final Map<Integer, MeterRates> meterRates = new HashMap<>();
@@ -74,7 +75,7 @@ final class SteadyRun {
     private final Map<Integer, DrawnYears> drawn = new HashMap<>();
     private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
 
-    /** What is asked of drawn years, more than once. */
+    /** Cache key of simulated years. */
     private record Simulated(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, int years) {
     }
 
@@ -105,7 +106,7 @@ final class SteadyRun {
         return new SteadyRun(model, model.cv() > MeterRates.LARGEST_CV ? STEPS_OF_WIDE_DAYS : STEPS, 1, null);
     }
 
-    /** The same household where every day uses so many times as much. */
+    /** The same household with the use of every day multiplied by a factor. */
     SteadyRun times(double factor) {
         return factor == 1 ? this : new SteadyRun(model, steps, useFactor * factor, scaled == null ? this : scaled);
     }
@@ -136,7 +137,7 @@ final class SteadyRun {
      * @param regeneration what each regeneration restores and uses
      */
     YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
-        StopSign.obey();
+        CancellationToken.obey();
         Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre");
         if (policy instanceof MeteredByHistory || policy.startsAtOnce() && overrideActs(policy)) {
             return simulated(policy, hardnessMilligramsPerLitre, regeneration, drawing);
@@ -149,7 +150,7 @@ final class SteadyRun {
     /** Expected hard days of a year alone. */
     double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
         if (policy.startsAtOnce()) {
-            // A bed that outlasts its meter is never used up; an override only makes that rarer.
+            // A bed that outlasts its meter is never exhausted; an override only makes that rarer.
             return byDay(policy, hardnessMilligramsPerLitre, regeneration)[2];
         }
         return policy instanceof MeteredByHistory ? year(policy, hardnessMilligramsPerLitre, regeneration, drawing).hardDays()
@@ -163,7 +164,7 @@ final class SteadyRun {
         if (evenMonths && lasts && sharesNights(overrideDays)) {
             double call = reachedLitres(callLitres / useFactor, overrideDays);
             if (isOnLattice(call)) {
-                StopSign.obey();
+                CancellationToken.obey();
                 return Days.PER_YEAR * meterRates(overrideDays).hardDays(call, bedLitres / useFactor - call);
             }
         }
@@ -171,7 +172,7 @@ final class SteadyRun {
     }
 
     private double hardDays(WaitingRule rule) {
-        StopSign.obey();
+        CancellationToken.obey();
         return byNight(rule, Detail.HARD_DAYS)[2];
     }
 
@@ -242,13 +243,13 @@ final class SteadyRun {
         return table().cycles(rule.onDays(factor), detail);
     }
 
-    /** So much is hardly ever drawn in so many days: ten standard deviations above their mean, and the skew of a day. */
+    /** A practical upper bound of the use in a number of days: mean, ten standard deviations, and the skew of a day. */
     private double mostLitres(int nights) {
         double cv = model.cv();
         return busiestMean * (nights + 10 * cv * Math.sqrt(nights) + 20 * cv * cv);
     }
 
-    /** The count, or what is hardly ever drawn before the override ends the cycle. */
+    /** The count, or the practical upper bound of use before the override ends the cycle. */
     private double reachedLitres(double callLitres, int overrideDays) {
         return overrideDays == Policy.NO_OVERRIDE ? callLitres : Math.min(callLitres, mostLitres(overrideDays));
     }
@@ -303,7 +304,7 @@ final class SteadyRun {
     }
 
     /**
-     * A wait so long that the count calls at any point of a day's use: what is drawn beyond it is the overshoot of a renewal
+     * A wait so long that the count is reached at any point of a day's use: the use beyond it is the overshoot of a renewal
      * process.
      * <pre>regenerations = use / (T + Σ E X² / (2 Σ m)),   hard days = regenerations Σ M(B - T) / Σ m</pre>
      * Source: [FELLER] the overshoot in the limit.
@@ -352,7 +353,7 @@ final class SteadyRun {
         return sums;
     }
 
-    /** Share of the days at home on which the bed of a meter by day is used up. */
+    /** Share of the days at home on which the bed of a meter by day is exhausted. */
     private double hardShareByDay(double factor, double meter, double bed, double bypass) {
         double share = 0;
         double mean = 0;
@@ -367,7 +368,7 @@ final class SteadyRun {
         return share;
     }
 
-    /** Whether an override ends more than a few of the waits for a meter: what is drawn till then is taken as gamma. */
+    /** Whether an override ends more than a few of the waits of a meter; the use up to it is taken as gamma distributed. */
     private boolean overrideActs(Policy policy) {
         int days = policy.overrideDays();
         if (days == Policy.NO_OVERRIDE) {
@@ -404,7 +405,7 @@ final class SteadyRun {
 
     private SimulatedYears years(Policy policy, double hardness, Regeneration regeneration, Drawing drawing) {
         if (scaled != null) {
-            // The days of the household with everything that is counted in litres so much smaller.
+            // The days of the household, with every volume divided by the same factor.
             return scaled.years(policy.byClock() ? policy : policy.scaledTo(1 / useFactor).withMeter(
                     Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration, drawing);
         }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.time.DayOfWeek;
 
 /**
  * Two beds, one in service and one in reserve: when the meter of the one in service reaches zero the other takes over, and
- * the first is regenerated while it runs. Nothing is kept back and no hard water passes, unless a bed is used up before the
+ * the first is regenerated while it runs. Nothing is kept back and no hard water passes, unless a bed is exhausted before the
  * other is ready.
  *
  * @param meterVolumeLitres what the meter of each bed counts down from

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
@@ -23,7 +24,7 @@ import dev.brinebook.household.UseModel;
  */
 public record UsualHardDays(int from, int to) {
 
-    /** How a count stands to the range. */
+    /** How a count compares with the range. */
     public enum Verdict {
         AS_PREDICTED, MORE_THAN_PREDICTED, FEWER_THAN_PREDICTED
     }
@@ -62,7 +63,7 @@ public record UsualHardDays(int from, int to) {
         return new UsualHardDays(quantile(chances, LOWEST), quantile(chances, HIGHEST));
     }
 
-    /** The smallest count that a share of the counts does not exceed; all that are beyond the days count as the last. */
+    /** The smallest count that a share of the counts does not exceed; counts beyond the number of days are taken as the last. */
     private static int quantile(double[] chances, double share) {
         double sum = 0;
         for (int count = 0; count < chances.length - 1; count++) {

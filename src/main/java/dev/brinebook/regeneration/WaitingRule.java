@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import java.time.DayOfWeek;
 import java.util.Arrays;
 
 /**
- * When a night-started controller regenerates and when its bed is used up, both in litres since the last regeneration: a
+ * When a night-started controller regenerates and when its bed is exhausted, both in litres since the last regeneration: a
  * regeneration restores the whole bed, so nothing else matters.
  *
  * @param callLitres the count from which it calls, infinite for a clock
@@ -72,7 +73,7 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
         return timed() && sameEveryWeekday() && byClock[0] && longestNights[0] > 0;
     }
 
-    /** Whether it calls before the bed is used up: a cycle then has one hard day at most, its last. */
+    /** Whether it calls before the bed is exhausted: a cycle then has one hard day at most, its last. */
     boolean lasting() {
         return !timed() && callLitres <= bedLitres;
     }

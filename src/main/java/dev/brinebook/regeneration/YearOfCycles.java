@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.Days;
@@ -10,7 +11,7 @@ import java.util.List;
  * <pre>R[d+n][j + hard] += R[d][j] · chance that the cycle that starts on date d ends after n nights, hard or not</pre>
  *
  * <p>R[d][j] chance that a cycle starts on date d, j hard days having been so far. A cycle under a meter has one hard day at most,
- * its last. Under a clock the bed stays used up until the end.
+ * its last. Under a clock the bed stays exhausted until the end.
  * The year starts in the midst of cycles: those of {@value #EARLIER} days before are gone through uncounted, their weekday at
  * random. A cycle takes the month in which it starts.
  * Source: [FELLER].
@@ -28,7 +29,7 @@ final class YearOfCycles {
      *
      * @param months the cycles of each month
      * @param means of each weekday, Monday first
-     * @param byClock whether the bed stays used up until a clock regenerates it
+     * @param byClock whether the bed stays exhausted until a clock regenerates it
      * @param expected hard days of a mean year
      */
     static double[] hardDayChances(List<Cycles> months, double[] means, boolean byClock, double expected) {
@@ -113,7 +114,7 @@ final class YearOfCycles {
         return starts[occupancy][day];
     }
 
-    /** Adds chances, with so many more hard days; what is more than the array holds comes last. */
+    /** Adds chances shifted by {@code more} hard days; what exceeds the array goes to its last element. */
     private static void add(double[] to, double[] from, double chance, int more) {
         if (chance == 0) {
             return;

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.Days;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -15,11 +16,11 @@ public record YearlyTotals(double regenerations, double overrides, double saltGr
                            double removedGrams, double regeneratedGrams, double unusedGrams) {
 
     /** Mean days between two regenerations; none where it never regenerates. */
-    public Figure intervalDays() {
-        return regenerations > 0 ? Figure.of(Days.PER_YEAR / regenerations) : Figure.none(NoAnswer.NEVER_REGENERATES);
+    public OptionalResult intervalDays() {
+        return regenerations > 0 ? OptionalResult.of(Days.PER_YEAR / regenerations) : OptionalResult.none(NoResultReason.NEVER_REGENERATES);
     }
 
-    /** Share of the water drawn that passed a bed that was used up: 1 where all did, though of drawn years both scatter. */
+    /** Share of the water used that passed an exhausted bed: 1 where all did, although both scatter over simulated years. */
     public double hardShare() {
         double drawn = throughBedLitres + bypassedLitres;
         return drawn > 0 ? Math.min(1, hardLitres / drawn) : 0;
@@ -52,7 +53,7 @@ public record YearlyTotals(double regenerations, double overrides, double saltGr
                 scale * totals.regeneratedGrams(), scale * totals.unusedGrams());
     }
 
-    /** What the same comes to in {@code days}. */
+    /** The totals of a number of days at the same rate. */
     public YearlyTotals in(int days) {
         return times((double) days / Days.PER_YEAR);
     }

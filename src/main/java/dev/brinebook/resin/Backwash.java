@@ -1,14 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.LastResult;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.LastResultCache;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.water.WaterProperties;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
-/** How far an upflow lifts the bed, and the upflow that lifts it as far as wanted. */
+/** Expansion of the bed by an upflow, and the upflow for a given expansion. */
 public final class Backwash {
 
     /** Usual aim of a backwash, as a share of the settled depth. */
@@ -26,7 +27,7 @@ public final class Backwash {
         private record Asked(ResinBead bead, double temperatureCelsius) {
         }
 
-        private static final LastResult<Asked, Falling> LAST = new LastResult<>(asked -> {
+        private static final LastResultCache<Asked, Falling> LAST = new LastResultCache<>(asked -> {
             WaterProperties water = WaterProperties.at(asked.temperatureCelsius());
             return new Falling(SECONDS_PER_HOUR * terminalVelocityMetresPerSecond(asked.bead(), water),
                     Backwash.hindranceExponent(asked.bead(), water));
@@ -105,15 +106,15 @@ public final class Backwash {
      * Source: [RICHARDSON-ZAKI].
      * Deviation: as above.
      */
-    public static Figure expansionShare(ResinBead bead, double velocityMetresPerHour, double temperatureCelsius) {
+    public static OptionalResult expansionShare(ResinBead bead, double velocityMetresPerHour, double temperatureCelsius) {
         Guard.notNegative(velocityMetresPerHour, "velocityMetresPerHour");
         Falling falling = Falling.of(bead, temperatureCelsius);
         double relative = velocityMetresPerHour / falling.velocityMetresPerHour();
         if (relative >= 1) {
-            return Figure.none(NoAnswer.RESIN_CARRIED_OUT);
+            return OptionalResult.none(NoResultReason.RESIN_CARRIED_OUT);
         }
         double voids = StrictMath.pow(relative, 1 / falling.hindranceExponent());
-        return Figure.of(voids <= bead.voidShare() ? 0 : (1 - bead.voidShare()) / (1 - voids) - 1);
+        return OptionalResult.of(voids <= bead.voidShare() ? 0 : (1 - bead.voidShare()) / (1 - voids) - 1);
     }
 
     private static double reynoldsNumber(ResinBead bead, double velocityMetresPerSecond, WaterProperties water) {

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 
 /**
  * What an upflow does to a bed in its tank.
@@ -15,14 +16,14 @@ import dev.brinebook.guard.Figure;
  * @param mostVelocityMetresPerHour the upflow that lifts the resin just to the top of the tank, or to three times its
  *     depth where there is more room than that
  */
-public record BackwashEffect(double velocityMetresPerHour, Figure expansionShare, double freeboardShare,
+public record BackwashEffect(double velocityMetresPerHour, OptionalResult expansionShare, double freeboardShare,
         double mostVelocityMetresPerHour) {
 
     /** Published band of backwash velocities. Source: [DAVIS] table 8-2; [TEN-STATES] has 14.7 to 19.6 m/h. */
     public static final double GUIDE_MIN_VELOCITY_METRES_PER_HOUR = 12;
     public static final double GUIDE_MAX_VELOCITY_METRES_PER_HOUR = 20;
     /**
-     * An expansion that no longer loosens and cleans the whole bed: no source at hand settles it. The low end of the
+     * An expansion that no longer loosens and cleans the whole bed: no source was found for it. The low end of the
      * published band gives 0.33 at 20 °C and 0.29 at 25 °C.
      */
     public static final double ASSUMED_WEAK_EXPANSION_SHARE = 0.3;
@@ -43,7 +44,7 @@ public record BackwashEffect(double velocityMetresPerHour, Figure expansionShare
     }
 
     /** Whether an expansion is too small to clean the bed; that of resin carried out is not. */
-    public static boolean isWeak(Figure expansionShare) {
+    public static boolean isWeak(OptionalResult expansionShare) {
         return expansionShare.exists() && !(expansionShare.value() >= ASSUMED_WEAK_EXPANSION_SHARE);
     }
 

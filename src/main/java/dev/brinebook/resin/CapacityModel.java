@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import java.util.Optional;
 
 /**
- * What a litre of resin takes up between two regenerations, by the salt dose: a table of the trade, which knows one
- * ordinary water, with new or with worn resin, or the column, which knows the water at hand.
+ * Capacity of a litre of resin between two regenerations, by the salt dose: a table of the trade, which is for one
+ * ordinary water, with new or with worn resin, or the column, which is for the given water.
  *
  * <p>All doses are those of {@link CapacityTable#minSaltDoseGramsPerLitre} to
  * {@link CapacityTable#maxSaltDoseGramsPerLitre}.
@@ -37,10 +38,10 @@ public sealed interface CapacityModel permits CapacityTable, WornTable, ColumnCa
     boolean holdsEndPoint(Salt salt, double saltDoseGramsPerLitre);
 
     /** The least dose that holds the end point, or the reason why none does. */
-    Figure leastSaltDoseGramsPerLitre(Salt salt);
+    OptionalResult leastSaltDoseGramsPerLitre(Salt salt);
 
     /** The dose that holds the end point and has a capacity, or the reason why none does. */
-    Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre);
+    OptionalResult saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre);
 
     /** The cycle behind a dose, with what it leaks; none in a table. */
     Optional<ColumnResult.Settled> cycle(Salt salt, double saltDoseGramsPerLitre);

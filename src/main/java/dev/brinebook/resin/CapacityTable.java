@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.source.Source;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import java.util.Optional;
  * Hardness that a litre of resin takes up between two regenerations, by the salt dose that regenerates it.
  *
  * <p>Both tables hold for standard gel cation resin (8 % crosslinked, 1.9 to 2.0 eq/L) regenerated in the direction of
- * service. The published points are joined by a {@link MonotoneCubic}. Below the first stands the physical point "no
+ * service. The published points are joined by a {@link MonotoneCubic}. Below the first lies the physical point "no
  * salt, no capacity"; above 15 lb/ft³ the tables go on with the growth of 35/32 to 20 lb/ft³ that [WQP-2009] prints.
  * What lies between a published point and one of these is computed, and {@link #kindAt} says so.
  *
@@ -89,23 +90,23 @@ public enum CapacityTable implements CapacityModel {
     }
 
     /** Dose of sodium chloride for a capacity, or the reason why none in the range gives just that much. */
-    public Figure saltDoseGramsPerLitre(double capacityGramsPerLitre) {
+    public OptionalResult saltDoseGramsPerLitre(double capacityGramsPerLitre) {
         return saltDoseGramsPerLitre(Salt.SODIUM_CHLORIDE, capacityGramsPerLitre);
     }
 
     /** Dose of a salt for a capacity, or the reason why none in the range gives just that much. */
     @Override
-    public Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
+    public OptionalResult saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
         Guard.positive(capacityGramsPerLitre, "capacityGramsPerLitre");
         if (capacityGramsPerLitre > curve.value(MAX_SALT_DOSE_GRAMS_PER_LITRE)) {
-            return Figure.none(NoAnswer.CAPACITY_ABOVE_TABLE);
+            return OptionalResult.none(NoResultReason.CAPACITY_ABOVE_TABLE);
         }
         if (capacityGramsPerLitre < curve.value(MIN_SALT_DOSE_GRAMS_PER_LITRE)) {
-            return Figure.none(NoAnswer.CAPACITY_BELOW_TABLE);
+            return OptionalResult.none(NoResultReason.CAPACITY_BELOW_TABLE);
         }
         // The root's last binary digits may fall below the lowest dose.
         double dose = Math.max(MIN_SALT_DOSE_GRAMS_PER_LITRE, curve.inverse(capacityGramsPerLitre));
-        return Figure.of(salt.fromSodiumChloride(dose));
+        return OptionalResult.of(salt.fromSodiumChloride(dose));
     }
 
     @Override
@@ -119,8 +120,8 @@ public enum CapacityTable implements CapacityModel {
     }
 
     @Override
-    public Figure leastSaltDoseGramsPerLitre(Salt salt) {
-        return Figure.of(minSaltDoseGramsPerLitre(salt));
+    public OptionalResult leastSaltDoseGramsPerLitre(Salt salt) {
+        return OptionalResult.of(minSaltDoseGramsPerLitre(salt));
     }
 
     @Override

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.resin.ColumnResult.Settled;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,9 +12,9 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 /**
  * The capacity of one resin in one water, by the cyclic column and {@link ResinEfficiency}.
  *
- * <p>A dose whose leakage alone breaks the end point does not hold it. It still has a capacity where a bed so found stands
- * in use: that up to the least of the looser end points, each half as high again as the one before, that it does hold.
- * No dose is ever recommended by it.
+ * <p>A dose whose leakage alone breaks the end point does not hold it. An existing bed with such a dose still has a
+ * capacity: that up to the lowest of the looser end points, each half as high again as the one before, that it does hold.
+ * Never used to recommend a dose.
  *
  * @param resin the resin, with the sites that age has left
  * @param water the water it softens
@@ -75,7 +76,7 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
     /** The cycle at the end point, or at the first looser one that the dose holds; none where it holds none. */
     @Override
     public Optional<Settled> cycle(Salt salt, double saltDoseGramsPerLitre) {
-        // The end point asked for counts even where it passes the highest by the rounding of another unit.
+        // The given end point is tried even where it exceeds the highest by the rounding of another unit.
         double most = Math.max(endPointMgPerL, Math.min(CyclicColumn.MAX_END_POINT_MG_PER_L,
                 water.hardnessMgPerL() / CyclicColumn.LEAST_HARDNESS_IN_END_POINTS));
         for (double end = endPointMgPerL; end <= most; end *= LOOSER) {
@@ -97,14 +98,14 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
 
     /** Found by halving the range, since leakage falls as the dose rises. */
     @Override
-    public Figure leastSaltDoseGramsPerLitre(Salt salt) {
+    public OptionalResult leastSaltDoseGramsPerLitre(Salt salt) {
         double low = CapacityTable.minSaltDoseGramsPerLitre(salt);
         double high = CapacityTable.maxSaltDoseGramsPerLitre(salt);
         if (holdsEndPoint(salt, low)) {
-            return Figure.of(low);
+            return OptionalResult.of(low);
         }
         if (!holdsEndPoint(salt, high)) {
-            return Figure.none(NoAnswer.NO_DOSE_HOLDS_END_POINT);
+            return OptionalResult.none(NoResultReason.NO_DOSE_HOLDS_END_POINT);
         }
         while (high - low > DOSE_ACCURACY_GRAMS_PER_LITRE) {
             double middle = 0.5 * (low + high);
@@ -114,24 +115,24 @@ public record ColumnCapacity(Resin resin, FeedWater water, Brining.Direction dir
                 low = middle;
             }
         }
-        return Figure.of(high);
+        return OptionalResult.of(high);
     }
 
     @Override
-    public Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
+    public OptionalResult saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
         Guard.positive(capacityGramsPerLitre, "capacityGramsPerLitre");
-        Figure least = leastSaltDoseGramsPerLitre(salt);
+        OptionalResult least = leastSaltDoseGramsPerLitre(salt);
         double most = CapacityTable.maxSaltDoseGramsPerLitre(salt);
         if (!least.exists()) {
             return least;
         }
         if (capacityGramsPerLitre > capacityOrNoneGramsPerLitre(salt, most)) {
-            return Figure.none(NoAnswer.CAPACITY_ABOVE_TABLE);
+            return OptionalResult.none(NoResultReason.CAPACITY_ABOVE_TABLE);
         }
         if (capacityGramsPerLitre < capacityGramsPerLitre(salt, least.value())) {
-            return Figure.none(NoAnswer.CAPACITY_BELOW_TABLE);
+            return OptionalResult.none(NoResultReason.CAPACITY_BELOW_TABLE);
         }
-        return Figure.of(new BrentSolver(DOSE_ACCURACY_GRAMS_PER_LITRE).solve(MAX_EVALUATIONS,
+        return OptionalResult.of(new BrentSolver(DOSE_ACCURACY_GRAMS_PER_LITRE).solve(MAX_EVALUATIONS,
                 dose -> capacityOrNoneGramsPerLitre(salt, dose) - capacityGramsPerLitre, least.value(), most));
     }
 }

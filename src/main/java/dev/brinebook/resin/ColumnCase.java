@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
 import java.util.Objects;
 
 /**
- * Everything that decides what the cyclic column comes to. Equal cases have equal results, so that a result may be
- * remembered by its case.
+ * All inputs of the cyclic column. Equal cases have equal results, so that a result may be
+ * cached by its case.
  *
  * @param resin the resin
  * @param water the water it softens
@@ -22,7 +23,7 @@ public record ColumnCase(Resin resin, FeedWater water, Brining brining, double e
                 "endPointMgPerL");
     }
 
-    /** The cycle that the column comes to, worked out: a matter of milliseconds. */
+    /** Calculates the cycle that the column settles into; takes milliseconds. */
     public ColumnResult result() {
         return CyclicColumn.of(resin, water, brining, endPointMgPerL);
     }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 
-/** What the cyclic column comes to: a cycle that repeats itself, or the reason why there is none. */
+/** Result of the cyclic column: a cycle that repeats itself, or the reason why there is none. */
 public sealed interface ColumnResult {
 
     /**
@@ -32,6 +33,6 @@ public sealed interface ColumnResult {
      *
      * @param reason why
      */
-    record NotSettled(NoAnswer reason) implements ColumnResult {
+    record NotSettled(NoResultReason reason) implements ColumnResult {
     }
 }

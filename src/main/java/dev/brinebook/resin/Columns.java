@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-/** Where the results of columns come from: worked out anew, or remembered from an equal case. */
+/** Source of column results: calculated, or cached from an equal case. */
 @FunctionalInterface
 public interface Columns {
 
-    /** Works out every column anew. */
+    /** Calculates every column, without a cache. */
     Columns WORKED_OUT = ColumnCase::result;
 
     /** The result of {@link ColumnCase#result}. */

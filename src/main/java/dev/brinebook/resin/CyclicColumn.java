@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.Exact;
 import java.util.Objects;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -27,7 +28,7 @@ public final class CyclicColumn {
 
     public static final double MIN_END_POINT_MG_PER_L = 1;
     public static final double MAX_END_POINT_MG_PER_L = 200;
-    /** One grain per US gallon, where softened water ceases to be called soft. Source: [NSF-ANSI-44]. */
+    /** One grain per US gallon, above which water is no longer called soft. Source: [NSF-ANSI-44]. */
     public static final double DEFAULT_END_POINT_MG_PER_L =
             Exact.GRAIN_MILLIGRAMS / Exact.US_GALLON_LITRES;
     /** Feed hardness below which there is no front to wait for, in end points. */
@@ -49,7 +50,7 @@ public final class CyclicColumn {
     private final double[] brine;
     private final double hardness;
     private final double endPoint;
-    /** Shifts made at once, where the water in the pores is as strong as what follows. */
+    /** Shifts made at once, where the water in the pores is as strong as the water behind it. */
     private final double shiftsAtOnce;
     private final StagedBed bed;
     private final StagedBed before;
@@ -72,7 +73,7 @@ public final class CyclicColumn {
         before = bed.copy();
     }
 
-    /** The cycle that the column comes to with a water, a regeneration and an end point of hardness, as CaCO₃. */
+    /** The cycle that the column settles into with a water, a regeneration and an end point of hardness, as CaCO₃. */
     public static ColumnResult of(Resin resin, FeedWater water, Brining brining, double endPointMgPerL) {
         return of(resin, water, brining, endPointMgPerL, FRONT_STEP);
     }
@@ -82,7 +83,7 @@ public final class CyclicColumn {
         Objects.requireNonNull(brining, "brining");
         Guard.within(endPointMgPerL, MIN_END_POINT_MG_PER_L, MAX_END_POINT_MG_PER_L, "endPointMgPerL");
         if (!(water.hardnessMgPerL() >= LEAST_HARDNESS_IN_END_POINTS * endPointMgPerL)) {
-            return new ColumnResult.NotSettled(NoAnswer.NOTHING_TO_SOFTEN);
+            return new ColumnResult.NotSettled(NoResultReason.NOTHING_TO_SOFTEN);
         }
         return new CyclicColumn(resin, water, brining, endPointMgPerL, frontStep).settle();
     }
@@ -90,14 +91,14 @@ public final class CyclicColumn {
     private ColumnResult settle() {
         double last = 0;
         for (int cycle = 1; cycle <= MAX_CYCLES; cycle++) {
-            StopSign.obey();
+            CancellationToken.obey();
             double held = bed.heldHardness();
             hardnessIn = 0;
             hardnessOut = 0;
             regenerate();
             double start = bed.exitHardness();
             if (!(start < endPoint)) {
-                return new ColumnResult.NotSettled(NoAnswer.END_POINT_NOT_HELD);
+                return new ColumnResult.NotSettled(NoResultReason.END_POINT_NOT_HELD);
             }
             double rinsedIn = hardnessIn;
             double rinsedOut = hardnessOut;
@@ -114,7 +115,7 @@ public final class CyclicColumn {
             }
             last = capacity;
         }
-        return new ColumnResult.NotSettled(NoAnswer.CYCLES_DO_NOT_SETTLE);
+        return new ColumnResult.NotSettled(NoResultReason.CYCLES_DO_NOT_SETTLE);
     }
 
     private void regenerate() {

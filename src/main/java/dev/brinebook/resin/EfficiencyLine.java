@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
@@ -12,7 +13,7 @@ import java.util.OptionalInt;
 /**
  * A published line between efficient and wasteful softening.
  *
- * <p>Not a certification: what is held against a line here is a computed estimate, and the certified rating of a model
+ * <p>Not a certification: the value compared with a line here is a computed estimate, and the certified rating of a model
  * comes from a test.
  *
  * <p>Source: [CA-HSC-116785] section 116785(b), and 116790 for appliances that a clock starts, in place before 1980 in the
@@ -37,7 +38,7 @@ public record EfficiencyLine(String code, String sourceKey, StartedBy startedBy,
         ANY
     }
 
-    /** How a softener stands to a line. */
+    /** Whether a softener meets a line. */
     public enum Standing {
         MET, NOT_MET, NOT_APPLICABLE
     }
@@ -65,7 +66,7 @@ public record EfficiencyLine(String code, String sourceKey, StartedBy startedBy,
         }
     }
 
-    /** How a softener stands to one line, and what it misses it by. */
+    /** Whether a softener meets one line, and what it misses it by. */
     public record Verdict(EfficiencyLine line, Standing standing, List<Shortfall> shortfalls) {
 
         public Verdict {
@@ -86,20 +87,20 @@ public record EfficiencyLine(String code, String sourceKey, StartedBy startedBy,
         return ALL;
     }
 
-    /** How a softener stands to each line. */
+    /** Whether a softener meets each line. */
     public static List<Verdict> standings(Performance performance) {
         return ALL.stream().map(line -> line.verdict(performance)).toList();
     }
 
     /**
-     * Whether a salt efficiency is as much as the line asks for, give or take {@link Guard#ROUNDING}: 20 kgr from 5 lb are
-     * 4,000 gr/lb. What else the line asks for is not looked at.
+     * Whether a salt efficiency is at least that of the line, within {@link Guard#ROUNDING}: 20 kgr from 5 lb are
+     * 4,000 gr/lb. Other requirements of the line are not checked.
      */
     public boolean isReachedBy(double saltEfficiencyGramsPerGram) {
         return Guard.isWithin(saltEfficiencyGramsPerGram, minSaltEfficiencyGramsPerGram, Double.POSITIVE_INFINITY);
     }
 
-    /** How a softener stands to this line: not applicable when something else starts it than the line is about. */
+    /** Whether a softener meets this line: not applicable when it is started otherwise than the line requires. */
     public Verdict verdict(Performance performance) {
         if (startedBy != StartedBy.ANY && (startedBy == StartedBy.DEMAND) != performance.demandStarted) {
             return new Verdict(this, Standing.NOT_APPLICABLE, List.of());

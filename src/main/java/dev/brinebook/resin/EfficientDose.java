@@ -1,16 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** How much salt an efficiency leaves room for: more salt gives more capacity, but less for each gram. */
+/** The highest salt dose with a given efficiency: more salt gives more capacity, but less for each gram. */
 public final class EfficientDose {
 
-    /** Parts of the range of doses looked at one by one, from the highest down: one for each lb/ft³. */
+    /** Parts of the range of doses, searched one by one from the highest down: one for each lb/ft³. */
     private static final int PARTS = 17;
     private static final double ACCURACY_GRAMS_PER_LITRE = 1e-3;
     private static final int SOLVER_ORDER = 5;
@@ -25,7 +26,7 @@ public final class EfficientDose {
      * <pre>c(d) / d = e</pre>
      *
      * <p>c capacity of the model, grams as CaCO₃ per litre of resin; d dose, grams of salt per litre; e efficiency, grams
-     * as CaCO₃ per gram of salt. The dose told reaches e; one that is higher by 0.001 g/L does not, give or take what the
+     * as CaCO₃ per gram of salt. The dose returned reaches e; one that is higher by 0.001 g/L does not, give or take what the
      * cycles of a column agree to, a ten-thousandth of the capacity.
      * Validity: e above 0. Only doses that hold the end point of the model count. Two crossings within the same lb/ft³
      * would be missed; neither a table, whose efficiency falls from dose to dose, nor a column in any water tried, whose
@@ -33,9 +34,9 @@ public final class EfficientDose {
      * Source: [CA-HSC-116785] for efficiency as hardness removed per salt used.
      * Deviation: none.
      */
-    public static Figure highestGramsPerLitre(CapacityModel model, Salt salt, double saltEfficiencyGramsPerGram) {
+    public static OptionalResult highestGramsPerLitre(CapacityModel model, Salt salt, double saltEfficiencyGramsPerGram) {
         Guard.positive(saltEfficiencyGramsPerGram, "saltEfficiencyGramsPerGram");
-        Figure least = model.leastSaltDoseGramsPerLitre(salt);
+        OptionalResult least = model.leastSaltDoseGramsPerLitre(salt);
         if (!least.exists()) {
             return least;
         }
@@ -43,17 +44,17 @@ public final class EfficientDose {
                 ? model.saltEfficiencyGramsPerGram(salt, dose) - saltEfficiencyGramsPerGram : -saltEfficiencyGramsPerGram;
         double high = CapacityTable.maxSaltDoseGramsPerLitre(salt);
         if (excess.value(high) >= 0) {
-            return Figure.of(high);
+            return OptionalResult.of(high);
         }
         double part = (high - CapacityTable.minSaltDoseGramsPerLitre(salt)) / PARTS;
         while (high > least.value()) {
             double low = Math.max(least.value(), high - part);
             if (excess.value(low) >= 0) {
-                return Figure.of(crossing(excess, low, high));
+                return OptionalResult.of(crossing(excess, low, high));
             }
             high = low;
         }
-        return Figure.none(NoAnswer.EFFICIENCY_NOT_REACHED);
+        return OptionalResult.none(NoResultReason.EFFICIENCY_NOT_REACHED);
     }
 
     /** From the side on which the efficiency is still reached. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
@@ -8,7 +9,7 @@ import dev.brinebook.water.WaterAnalysis;
  * The cations of a water, or of a brine, that the resin exchanges.
  *
  * <p>Iron and manganese are left out: their equivalents are small in any water that may be put on a softener, and what
- * they do to a resin is to foul it, which no equilibrium tells.
+ * they do to a resin is to foul it, which an equilibrium does not describe.
  *
  * @param calciumEquivalentsPerLitre calcium
  * @param magnesiumEquivalentsPerLitre magnesium
@@ -20,7 +21,7 @@ public record FeedWater(double calciumEquivalentsPerLitre, double magnesiumEquiv
 
     /** Sea water has 0.6; saturated brine of sodium chloride 5.4. */
     public static final double MAX_EQUIVALENTS_PER_LITRE = 6;
-    /** Share of the hardness that is calcium when the water test does not tell: the 2:1 of [RESIN-DATA-SHEET]. */
+    /** Share of the hardness that is calcium when the water test does not give it: the 2:1 of [RESIN-DATA-SHEET]. */
     public static final double ASSUMED_CALCIUM_SHARE = 2 / 3.0;
     /** Sodium when neither sodium nor dissolved solids were tested: an ordinary ground water, 23 mg/L. */
     public static final double ASSUMED_SODIUM_EQUIVALENTS_PER_LITRE = 0.001;
@@ -37,7 +38,7 @@ public record FeedWater(double calciumEquivalentsPerLitre, double magnesiumEquiv
                 + potassiumEquivalentsPerLitre, 0, MAX_EQUIVALENTS_PER_LITRE, "all equivalents");
     }
 
-    /** The cations of an analysed water; potassium, which household tests do not tell, is 0 where it is not known. */
+    /** The cations of an analysed water; potassium, which household tests do not measure, is 0 where it is not known. */
     public static FeedWater of(WaterAnalysis water, double calciumShare, double potassiumMgPerL) {
         Guard.within(calciumShare, 0, 1, "calciumShare");
         double hardness = water.hardnessMgPerL() / MG_PER_EQUIVALENT;
@@ -53,7 +54,7 @@ public record FeedWater(double calciumEquivalentsPerLitre, double magnesiumEquiv
      * <p>c eq/L; Na sodium, TDS dissolved solids, H hardness as CaCO₃, all g/L; M molar masses.
      * Validity: dissolved solids as weighed after drying, where hardness stays behind as carbonate.
      * Source: [CIAAW] atomic weights; the split of the solids is ours.
-     * Deviation: all that is not hardness counts as sodium chloride. Hardness that is sulfate or chloride weighs more, so
+     * Deviation: all that is not hardness is treated as sodium chloride. Hardness that is sulfate or chloride weighs more, so
      * this rather overstates the sodium, and with it the leakage. Solids less than the hardness leave none.
      */
     static double sodiumEquivalentsPerLitre(WaterAnalysis water) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
@@ -59,7 +60,7 @@ public final class MonotoneCubic {
 
     /**
      * The value at {@code at}, which must lie between the first and the last knot; exact at a knot. What the guard takes
-     * for a rounding past an end counts as that end.
+     * for a rounding past an end is treated as that end.
      */
     public double value(double at) {
         double inside = Math.max(min(), Math.min(max(), Guard.within(at, min(), max(), "x")));

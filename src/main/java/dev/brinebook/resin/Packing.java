@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * What water finds between the beads of a settled bed, as far as its pressure goes.
+ * The packing of a settled bed, as it determines the pressure drop.
  *
  * <p>Not a bead: a bed of beads and fragments has a mean that none of them need have, so its limits are wider than those
  * of {@link ResinBead}.
@@ -14,11 +15,11 @@ import dev.brinebook.guard.Guard;
 public record Packing(double diameterMillimetres, double voidShare) {
 
     public static final double MAX_CRUSHED_SHARE = 0.5;
-    /** Share of the beads, by volume, that is crushed after years of service: no source at hand settles it. */
+    /** Share of the beads, by volume, that is crushed after years of service: no source was found for it. */
     public static final double ASSUMED_CRUSHED_SHARE = 0.2;
-    /** Diameter of a fragment over that of its bead: no source at hand settles it. */
+    /** Diameter of a fragment over that of its bead: no source was found for it. */
     public static final double ASSUMED_FRAGMENT_DIAMETER_SHARE = 0.5;
-    /** How much less of a bed is voids when fragments fill the gaps: no source at hand settles it. */
+    /** Loss of void share when fragments fill the gaps: no source was found for it. */
     public static final double ASSUMED_VOID_LOSS_SHARE = 0.03;
 
     private static final double MIN_DIAMETER_MILLIMETRES =
@@ -39,8 +40,8 @@ public record Packing(double diameterMillimetres, double voidShare) {
      * {@link #ASSUMED_FRAGMENT_DIAMETER_SHARE}; ε voids; ε₀ those of the clean bed. The voids fall in step with the share
      * up to {@link #ASSUMED_CRUSHED_SHARE}, from where on the gaps are filled.
      * Validity: w from 0 to 0.5.
-     * Source: [ERGUN-1952], whose d stands for surface per volume, so that the means add as w/d; the rest is assumed.
-     * Deviation: fragments count as spheres, and the bed keeps its depth, though closer packing alone would make it 5 %
+     * Source: [ERGUN-1952], whose d represents surface per volume, so that the means add as w/d; the rest is assumed.
+     * Deviation: fragments are treated as spheres, and the bed keeps its depth, though closer packing alone would make it 5 %
      * lower: the drop comes out a little high.
      */
     public static Packing of(ResinBead bead, double crushedShare) {

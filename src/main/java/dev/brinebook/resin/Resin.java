@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
@@ -21,7 +22,7 @@ public record Resin(double totalEquivalentsPerLitre, double voidShare, int stage
     public static final int MIN_STAGES = 1;
     public static final int MAX_STAGES = 100;
     /**
-     * Stages of a household bed: no source at hand settles them. With 6 one {@link ResinEfficiency} for all doses
+     * Stages of a household bed: no source was found for them. With 6 one {@link ResinEfficiency} for all doses
      * reproduces either capacity table best, within 2.6 % and 1.2 %; with 10 within 3.2 % and 1.8 %, with 20 within 4.6 %
      * and 3.2 %. Going from 6 to 12 raises the capacity by less than 10 %, most at the lowest dose.
      */

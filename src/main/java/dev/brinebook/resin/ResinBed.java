@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
@@ -55,7 +56,7 @@ public record ResinBed(double resinLitres, double tankDiameterMetres, ResinBead 
         return Guard.notNegative(flowLitresPerMinute, "flowLitresPerMinute") * 60 / resinLitres;
     }
 
-    /** The flow that is so many bed volumes an hour: the inverse of {@link #bedVolumesPerHour}. */
+    /** Flow from bed volumes an hour: the inverse of {@link #bedVolumesPerHour}. */
     public double flowLitresPerMinuteOfBedVolumes(double bedVolumesPerHour) {
         return Guard.notNegative(bedVolumesPerHour, "bedVolumesPerHour") * resinLitres / 60;
     }

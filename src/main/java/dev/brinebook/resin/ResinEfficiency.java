@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
 
 /**
- * What a real bed gives of the {@link CyclicColumn}'s equilibrium, and what age leaves of it.
+ * Share of the {@link CyclicColumn}'s equilibrium capacity that a real bed reaches, and the effect of age on it.
  *
- * <p>One number stands for everything that no equilibrium tells: the time that ions take through film and pores, water
+ * <p>One number covers everything that an equilibrium does not describe: the time that ions take through film and pores, water
  * that finds channels, and the margin of whoever made the table. That one number for all doses reproduces each
  * table is why the column is trusted for other waters.
  */

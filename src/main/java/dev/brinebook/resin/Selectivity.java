@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
@@ -13,7 +14,7 @@ import dev.brinebook.guard.Guard;
  * </pre>
  *
  * <p>y, x shares of the equivalents on the resin and in the water; C and q all equivalents per litre of water and of
- * resin. C stands in the first: in dilute water the resin takes hardness, in strong brine it gives it back.
+ * resin. C is in the first equation: in dilute water the resin takes hardness, in strong brine it gives it back.
  *
  * <p>Source: [BONNER-SMITH] relative selectivities sodium 1.98, magnesium 3.29, calcium 5.16, potassium 2.90, for 8 %
  * crosslinked resin. Limits: resins of 4 to 16 % crosslinking lie well within them.

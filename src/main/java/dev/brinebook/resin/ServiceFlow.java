@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SurfaceFlowUnit;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 import java.util.Comparator;
 import java.util.List;
 
@@ -31,25 +32,19 @@ public final class ServiceFlow {
     public static final double GUIDE_MAX_PRESSURE_DROP_PASCALS = 20 * Exact.PSI_PASCALS;
 
     /** What limits a service flow, with its name in a sentence. */
-    public enum Limit implements Worded {
+    public enum Limit implements Localizable {
         /** Velocity over the cross-section of the tank, 8 gpm/ft². */
-        SURFACE_VELOCITY("surface velocity"),
+        SURFACE_VELOCITY,
         /** Flow per volume of resin, 5 gpm/ft³ all day. */
-        FLOW_PER_RESIN("flow per resin"),
+        FLOW_PER_RESIN,
         /** Flow per volume of resin in short peaks, 10 gpm/ft³. */
-        PEAK_FLOW_PER_RESIN("peak flow per resin"),
+        PEAK_FLOW_PER_RESIN,
         /** Pressure lost in the bed, 15 psi. */
-        PRESSURE_DROP("pressure drop");
-
-        private final String words;
-
-        Limit(String words) {
-            this.words = words;
-        }
+        PRESSURE_DROP;
 
         @Override
-        public String words() {
-            return words;
+        public String textId() {
+            return Localizable.idOf("flowLimit", this);
         }
     }
 

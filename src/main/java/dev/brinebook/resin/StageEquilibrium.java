@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 /**
@@ -42,7 +43,7 @@ final class StageEquilibrium {
      * the bracket is halved and the root is always found.
      * Validity: Σ T = q + B, not all zero.
      * Source: [BONNER-SMITH] for the constants; the equilibrium by its definition in {@link Selectivity}.
-     * Deviation: concentrations stand for activities.
+     * Deviation: concentrations are used for activities.
      */
     double ratio(double[] supply, double strength, double litres, double guess) {
         double b = strength * litres;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static dev.brinebook.resin.StageEquilibrium.CALCIUM;
@@ -42,7 +43,7 @@ final class StagedBed {
         ratio = new double[stages];
     }
 
-    /** A bed at rest with a water, as after an endless service run. */
+    /** A bed at rest with a water, as after an unlimited service run. */
     static StagedBed inEquilibriumWith(Resin resin, FeedWater feed) {
         StagedBed bed = new StagedBed(resin.stages(), resin.voidShare(), new StageEquilibrium(resin));
         double[] ions = feed.ions();

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -18,7 +19,7 @@ import java.util.Optional;
  *
  * <p>c rises with d as the table does, stays below c₀(d) since the salt efficiency of a table falls with the dose, and keeps below
  * what salt and remaining sites can exchange as the table keeps below what its own can.
- * Validity: f above 0, to 1. Where d / f passes the last dose of the table, 20 lb/ft³, its last capacity stands: nothing is
+ * Validity: f above 0, to 1. Where d / f passes the last dose of the table, 20 lb/ft³, its last capacity is used: nothing is
  * published above.
  * Source: [HELFFERICH] stages in exchange equilibrium. With a share of their sites they lose the same within 5 % from 5 to
  * 20 lb/ft³ where 36 % of the sites or more are left, within 9 % where 28 % are, in water of 300 mg/L.
@@ -53,15 +54,15 @@ public record WornTable(CapacityTable table, double sitesLeft) implements Capaci
 
     /** The lowest dose, where several give the highest capacity. */
     @Override
-    public Figure saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
-        Figure ofTable = table.saltDoseGramsPerLitre(salt, capacityGramsPerLitre / sitesLeft);
+    public OptionalResult saltDoseGramsPerLitre(Salt salt, double capacityGramsPerLitre) {
+        OptionalResult ofTable = table.saltDoseGramsPerLitre(salt, capacityGramsPerLitre / sitesLeft);
         if (!ofTable.exists()) {
             return ofTable;
         }
         double least = CapacityTable.minSaltDoseGramsPerLitre(salt);
         double dose = sitesLeft * ofTable.value();
-        return Guard.isWithin(dose, least, Double.MAX_VALUE) ? Figure.of(Math.max(least, dose))
-                : Figure.none(NoAnswer.CAPACITY_BELOW_TABLE);
+        return Guard.isWithin(dose, least, Double.MAX_VALUE) ? OptionalResult.of(Math.max(least, dose))
+                : OptionalResult.none(NoResultReason.CAPACITY_BELOW_TABLE);
     }
 
     @Override
@@ -75,7 +76,7 @@ public record WornTable(CapacityTable table, double sitesLeft) implements Capaci
     }
 
     @Override
-    public Figure leastSaltDoseGramsPerLitre(Salt salt) {
+    public OptionalResult leastSaltDoseGramsPerLitre(Salt salt) {
         return table.leastSaltDoseGramsPerLitre(salt);
     }
 

@@ -1,12 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.sheet;
 
 import com.samskivert.mustache.Mustache;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.quantity.Quantity;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Worded;
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
 
 /**
  * A page to look at and to print: XHTML that holds its own style, so that it can be kept and sent on, and asks nobody for
- * anything. Numbers stand in it as the answer has them; only the sign before decimals is the language's.
+ * anything. Numbers are those of the answer; only the decimal separator depends on the language.
  */
 public final class Sheet {
 
@@ -32,7 +33,7 @@ public final class Sheet {
     private static final String SCREEN = read("screen.css");
     private static final String PRINT = read("print.css");
 
-    /** What the page asks for, beside its content. */
+    /** Values for the page, other than its content. */
     private record Frame(String language, String screen, String print, String paper, Object content) {
     }
 
@@ -44,35 +45,36 @@ public final class Sheet {
      *
      * @param name name of the template
      * @param paper what it is printed on
-     * @param content what the template asks for
+     * @param content values for the template
      */
-    public static String xhtml(String name, Paper paper, Record content, Wording wording) {
-        return Mustache.compiler().strictSections(true).withFormatter(value -> text(value, wording)).compile(read(name + ".mustache"))
-                .execute(new Frame(wording.code(), SCREEN, PRINT, paper.style(), content));
+    public static String xhtml(String name, PageSize paper, Record content, Language language) {
+        return Mustache.compiler().strictSections(true).withFormatter(value -> text(value, language)).compile(read(name + ".mustache"))
+                .execute(new Frame(language.tag(), SCREEN, PRINT, paper.style(), content));
     }
 
     /** Numbers to four significant digits, as in sentences, and money to the cent: a person reads them. */
-    private static String text(Object value, Wording wording) {
+    private static String text(Object value, Language language) {
         if (value instanceof Quantity<?> quantity) {
-            return Text.of(quantity).in(wording);
+            return Text.of(quantity).in(language);
         }
         if (value instanceof BigDecimal number) {
-            return wording.number(Text.number(number.doubleValue()));
+            return language.number(Text.number(number.doubleValue()));
         }
         if (value instanceof Money money) {
-            return money.inWords().in(wording);
+            return money.inWords().in(language);
         }
-        if (value instanceof Worded worded) {
-            return Message.saying(worded).in(wording);
+        if (value instanceof Localizable worded) {
+            return Message.of(worded).in(language);
         }
         if (value instanceof Message message) {
-            return message.in(wording);
+            return message.in(language);
         }
         return value.toString();
     }
 
     private static String policy() {
-        String styles = Stream.concat(Stream.of(read("screen.css"), read("print.css")), Arrays.stream(Paper.values()).map(Paper::style))
+        String styles = Stream.concat(Stream.of(read("screen.css"), read("print.css")),
+                Arrays.stream(PageSize.values()).map(PageSize::style))
                 .map(style -> "'sha256-" + Base64.getEncoder().encodeToString(digest(style)) + "'").collect(Collectors.joining(" "));
         return "default-src 'none'; style-src " + styles + "; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
     }

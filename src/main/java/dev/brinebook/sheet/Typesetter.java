@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.sheet;
 
 import com.openhtmltopdf.extend.FSCacheEx;
@@ -8,7 +9,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
 import com.openhtmltopdf.util.XRLog;
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.guard.CancellationToken;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -51,7 +52,7 @@ public final class Typesetter {
                 .usePageSupplier(Typesetter::page).withProducer("Brinebook").withHtmlContent(xhtml, null);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-            StopSign.obey();
+            CancellationToken.obey();
             renderer.layout();
             PDDocument document = renderer.createPDFKeepOpen();
             PDDocumentInformation information = document.getDocumentInformation();
@@ -66,7 +67,7 @@ public final class Typesetter {
     }
 
     private static PDPage page(PDDocument document, float width, float height, int number, int ofThisWidth) {
-        StopSign.obey();
+        CancellationToken.obey();
         PDPage page = new PDPage(new PDRectangle(width, height));
         document.addPage(page);
         return page;

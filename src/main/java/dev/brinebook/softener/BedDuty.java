@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
@@ -5,12 +6,12 @@ import dev.brinebook.regeneration.CycleFlows;
 import java.util.OptionalDouble;
 
 /**
- * What a bed is asked to do, as far as known.
+ * Requirements on a bed, as far as known.
  *
- * @param targetExpansionShare how far the backwash is to lift it, as a share of its depth
+ * @param targetExpansionShare wanted expansion in backwash, as a share of its depth
  * @param flows drain line flow control, drain and supply, as far as known
- * @param serviceLitresPerMinute lasting flow
- * @param peakLitresPerMinute short peaks
+ * @param serviceLitresPerMinute continuous flow
+ * @param peakLitresPerMinute peak flow
  */
 public record BedDuty(double targetExpansionShare, CycleFlows flows, OptionalDouble serviceLitresPerMinute,
         OptionalDouble peakLitresPerMinute) {

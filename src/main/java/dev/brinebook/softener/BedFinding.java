@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
@@ -5,62 +6,34 @@ import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.regeneration.CycleFinding;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.ServiceFlow;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** What is wrong with a bed for what it is asked to do, with the sentence that says so. */
-public enum BedFinding implements Worded {
-    BED_TOO_SHALLOW("The bed is less than 24 inches deep, the least that the guide asks for: hardness can break through"
-            + " early.", "The bed is less than 61 cm deep, the least that the guide asks for: hardness can break through"
-            + " early."),
+/** A fault of a bed for its duty, with the sentence that describes it. */
+public enum BedFinding implements Localizable {
+    BED_TOO_SHALLOW(null),
     FREEBOARD_BELOW_GUIDE(CycleFinding.FREEBOARD_BELOW_GUIDE),
-    NO_ROOM_FOR_TARGET("The tank has no room above the bed for the expansion that is aimed at."),
+    NO_ROOM_FOR_TARGET(null),
     BACKWASH_CARRIES_RESIN_OUT(CycleFinding.BACKWASH_CARRIES_RESIN_OUT),
     BACKWASH_ABOVE_ROOM(CycleFinding.BACKWASH_ABOVE_ROOM),
     BACKWASH_TOO_WEAK(CycleFinding.BACKWASH_TOO_WEAK),
-    BACKWASH_BELOW_TARGET("The backwash lifts the bed by less than is aimed at."),
+    BACKWASH_BELOW_TARGET(null),
     SUPPLY_BELOW_DRAIN_FLOW(CycleFinding.SUPPLY_BELOW_DRAIN_FLOW),
     DRAIN_LINE_BELOW_DRAIN_FLOW(CycleFinding.DRAIN_LINE_BELOW_DRAIN_FLOW),
-    SERVICE_FLOW_TOO_HIGH("The service flow is more than the bed takes all day."),
-    SERVICE_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS("The service flow is more than the bed takes all day once the beads are"
-            + " crushed: it then loses more than 15 psi.", "The service flow is more than the bed takes all day once the beads"
-            + " are crushed: it then loses more than 103 kPa."),
-    SERVICE_FLOW_FINDS_CHANNELS("The service flow is slower than 1 gpm per cubic foot of resin: it can run through channels"
-            + " and leave part of the bed unused.", "The service flow is slower than 8 bed volumes an hour: it can run through"
-            + " channels and leave part of the bed unused."),
-    PEAK_FLOW_TOO_HIGH("The peak flow is more than the bed takes even for a short time."),
-    PEAK_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS("The peak flow is more than the bed takes once the beads are crushed: it then"
-            + " loses more than 15 psi.", "The peak flow is more than the bed takes once the beads are crushed: it then loses"
-            + " more than 103 kPa.");
+    SERVICE_FLOW_TOO_HIGH(null),
+    SERVICE_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS(null),
+    SERVICE_FLOW_FINDS_CHANNELS(null),
+    PEAK_FLOW_TOO_HIGH(null),
+    PEAK_FLOW_TOO_HIGH_WITH_CRUSHED_BEADS(null);
 
-    private final String words;
-    private final String metricWords;
+    private final CycleFinding same;
 
-    BedFinding(String words, String metricWords) {
-        this.words = words;
-        this.metricWords = metricWords;
-    }
-
-    BedFinding(String words) {
-        this(words, words);
-    }
-
-    /** The same as a finding of the cycle, of the same name. */
+    /** @param same what a cycle finds wrong too, in the same words; null where only the bed is reviewed */
     BedFinding(CycleFinding same) {
-        this(same.words());
-    }
-
-    @Override
-    public String words() {
-        return words;
-    }
-
-    @Override
-    public String metricWords() {
-        return metricWords;
+        this.same = same;
     }
 
     /** Everything found, in the order above. The drain line flow control is judged, or where unknown the one to choose. */
@@ -106,5 +79,10 @@ public enum BedFinding implements Worded {
         if (applies) {
             found.add(finding);
         }
+    }
+
+    @Override
+    public String textId() {
+        return same == null ? Localizable.idOf("bedFinding", this) : same.textId();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
@@ -18,7 +19,7 @@ import java.util.OptionalDouble;
  * @param bed the resin in its tank
  * @param tankHeightMetres inside height of the tank
  * @param temperatureCelsius temperature of the water
- * @param crushedShare share of the beads, by volume, that counts as crushed
+ * @param crushedShare share of the beads, by volume, that is treated as crushed
  */
 public record BedHydraulics(ResinBed bed, double tankHeightMetres, double temperatureCelsius, double crushedShare) {
 

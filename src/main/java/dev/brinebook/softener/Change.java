@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import java.util.function.UnaryOperator;
@@ -11,7 +12,7 @@ import java.util.function.UnaryOperator;
  * @param shouldBe what to set
  * @param apply sets it
  */
-record Change(Finding.Code code, Setting setting, double set, double shouldBe, UnaryOperator<Setup> apply) {
+record Change(Finding.Code code, Setting setting, double set, double shouldBe, UnaryOperator<SoftenerSettings> apply) {
 
     /** Another reason for a change that is made already. */
     Change also(Finding.Code other) {

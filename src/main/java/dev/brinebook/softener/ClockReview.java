@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.ClockEveryDays;
@@ -16,7 +17,7 @@ final class ClockReview {
     }
 
     /** Whether another interval is to be set. */
-    static boolean changes(Found found, SetRight target) {
+    static boolean changes(ExistingSoftener found, SetRight target) {
         return setDays(found.policy(), days(target)) != days(target);
     }
 
@@ -28,9 +29,9 @@ final class ClockReview {
      * The interval of the target. Where the dose was not read the interval that belongs to it is not known either, but that iron
      * asks for a short one.
      *
-     * @param served whether the clock as found keeps to the service standard
+     * @param served whether the existing clock setting meets the service standard
      */
-    static List<Change> changes(Found found, SetRight target, Duty duty, boolean served) {
+    static List<Change> changes(ExistingSoftener found, SetRight target, DesignConditions duty, boolean served) {
         int days = days(target);
         double set = setDays(found.policy(), days);
         boolean iron = duty.iron() && set > MeterSettings.overrideDays(duty);
@@ -39,18 +40,18 @@ final class ClockReview {
         }
         Finding.Code code = set < days ? Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED
                 : served ? Finding.Code.CLOCK_INTERVAL_FOLLOWS_DOSE : Finding.Code.CLOCK_INTERVAL_TOO_LONG;
-        UnaryOperator<Setup> apply = setup -> setup.with(new ClockEveryDays(days));
+        UnaryOperator<SoftenerSettings> apply = setup -> setup.with(new ClockEveryDays(days));
         Change change = new Change(iron && served ? Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON : code, Setting.INTERVAL, set, days, apply);
         return iron && !served ? List.of(change, change.also(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON)) : List.of(change);
     }
 
     /** The longest interval, up to the usual day override, with which a clock keeps to the service standard; 0 for none. */
-    static int daysThatServe(Regeneration regeneration, Duty duty) {
+    static int daysThatServe(Regeneration regeneration, DesignConditions duty) {
         return daysThatServe(0, regeneration, duty);
     }
 
     /** The same where an interval is known to serve. */
-    static int daysThatServe(int known, Regeneration regeneration, Duty duty) {
+    static int daysThatServe(int known, Regeneration regeneration, DesignConditions duty) {
         int days = known;
         while (days < MeterSettings.overrideDays(duty) && duty.isServed(new ClockEveryDays(days + 1), regeneration)) {
             days++;

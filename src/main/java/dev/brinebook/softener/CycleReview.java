@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.HourlyProfile;
 import dev.brinebook.regeneration.BackwashRule;
 import dev.brinebook.regeneration.Cycle;
@@ -27,7 +28,7 @@ final class CycleReview {
     }
 
     /** Why the drain line flow control that is fitted should be another, and which; nothing where none is known. */
-    static List<Change> backwash(Found found, Duty duty) {
+    static List<Change> backwash(ExistingSoftener found, DesignConditions duty) {
         Softener softener = found.setup().softener();
         if (softener.flows().drainLitresPerMinute().isEmpty()) {
             return List.of();
@@ -36,7 +37,7 @@ final class CycleReview {
         double flow = softener.flows().drainLitresPerMinute().getAsDouble();
         double right = softener.flows().withDrain(OptionalDouble.empty()).backwash(cycle.backwashTargetLitresPerMinute())
                 .litresPerMinute();
-        Figure expansion = cycle.backwashExpansionShare();
+        OptionalResult expansion = cycle.backwashExpansionShare();
         double room = softener.bed().freeboardShare(softener.tankHeightMetres());
         List<Finding.Code> codes = new ArrayList<>();
         if (cycle.backwashFlow().rule() != BackwashRule.FLOW_CONTROL) {
@@ -57,10 +58,10 @@ final class CycleReview {
     }
 
     /**
-     * The slow rinse at the dose of a setup. Looked at where the minutes and the flow of the injector are both known: one without
-     * the other tells nothing.
+     * The slow rinse at the dose of a setup. Reviewed only where the minutes and the flow of the injector are both known: one without
+     * the other says nothing.
      */
-    static Optional<Change> slowRinse(Setup setup, Duty duty) {
+    static Optional<Change> slowRinse(SoftenerSettings setup, DesignConditions duty) {
         CycleFlows flows = setup.softener().flows();
         Cycle cycle = setup.cycle(duty.water().temperatureCelsius());
         Double set = setup.minutes().get(CycleStep.Kind.BRINE_AND_SLOW_RINSE);
@@ -77,7 +78,7 @@ final class CycleReview {
                 }));
     }
 
-    static Optional<Change> hour(Found found, Duty duty) {
+    static Optional<Change> hour(ExistingSoftener found, DesignConditions duty) {
         int hour = found.setup().regenerationHour();
         double minutes = Math.min(HourlyProfile.MAX_MINUTES,
                 found.setup().cycle(duty.water().temperatureCelsius()).totalMinutes());

@@ -1,13 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.text.Localizable;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,13 +20,13 @@ import java.util.stream.Stream;
 /**
  * The salt dose and the reserve that together cost least to run, metered, in the long run, while the service standard is kept.
  *
- * <p>Every half pound per cubic foot, or about as much in the steps of the controller, is looked at with the smallest reserve
- * that keeps to the standard. A low dose removes more
+ * <p>Every half pound per cubic foot, or about that in the steps of the controller, is tried with the smallest reserve
+ * that meets the standard. A low dose removes more
  * hardness per salt, but regenerates more often, and each time the reserve is thrown away and the rinse water is used: the
  * cheapest lies where the two balance.
  *
  * @param best the dose chosen
- * @param options every dose looked at, lowest first
+ * @param options every dose tried, lowest first
  */
 public record DoseChoice(Option best, List<Option> options) {
 
@@ -38,11 +39,11 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double ASSUMED_LOWEST_POUNDS_ON_DIFFICULT_WATER = 8;
     /** Highest dose that is recommended: the highest published point. Source: [CP-WORKING-TABLE]. */
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
-    /** Settings whose cost lies within this share of the least are as good: nobody knows prices and use better. */
+    /** Settings within this share of the lowest cost are equally good: prices and use are not known better. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
-    /** Doses that are looked at lie about so far apart. */
+    /** Approximate distance of the doses tried. */
     static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
-    /** Where to look for a reserve first. */
+    /** Start of the search for a reserve. */
     private static final double LIKELY_RESERVE_DAYS = 2.2;
 
     public DoseChoice {
@@ -54,7 +55,7 @@ public record DoseChoice(Option best, List<Option> options) {
      *
      * @param dosed the softener at the dose
      * @param settings the meter settings that go with it
-     * @param year what is to be expected of a year
+     * @param year expected totals of a year
      * @param costPerYear salt and regeneration water of that year
      */
     public record Option(DosedSoftener dosed, MeterSettings settings, YearlyTotals year, double costPerYear) {
@@ -65,15 +66,15 @@ public record DoseChoice(Option best, List<Option> options) {
         }
 
         /** Mean days between two regenerations; none where it never regenerates. */
-        public Figure intervalDays() {
+        public OptionalResult intervalDays() {
             return year.intervalDays();
         }
 
-        boolean isEfficient(Duty duty) {
+        boolean isEfficient(DesignConditions duty) {
             return dosed.saltEfficiencyGramsPerGram() >= duty.minimumSaltEfficiencyGramsPerGram();
         }
 
-        boolean lasts(Duty duty) {
+        boolean lasts(DesignConditions duty) {
             return intervalDays().asOptional().orElse(Double.POSITIVE_INFINITY) >= duty.minimumIntervalDays();
         }
 
@@ -83,46 +84,34 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /** What a setting should keep to, said as what it means not to. */
-    public enum Limit implements Worded {
-        LEAKAGE("more hardness leaks through than the end point allows"),
-        SERVICE_STANDARD("hard water passes on more days than the service standard allows, even where it regenerates every night"),
-        SALT_EFFICIENCY("less hardness is removed for the salt than is asked for"),
-        INTERVAL("fewer days lie between regenerations than are aimed at");
-
-        private final String words;
-
-        Limit(String words) {
-            this.words = words;
-        }
+    public enum Limit implements Localizable {
+        LEAKAGE,
+        SERVICE_STANDARD,
+        SALT_EFFICIENCY,
+        INTERVAL;
 
         @Override
-        public String words() {
-            return words;
+        public String textId() {
+            return Localizable.idOf("doseLimit", this);
         }
     }
 
     /** What decides the dose, said as a sentence without capital and full stop. */
-    public enum Bound implements Worded {
+    public enum Bound implements Localizable {
         /** Less salt would regenerate too often and more would remove too little: the cost itself has its least here. */
-        COST("a lower dose regenerates so often that it costs more, a higher one removes less hardness for its salt"),
+        COST,
         /** A lower dose would leak more than the end point. */
-        LEAKAGE("a lower dose would cost less, but leaks more hardness than the end point allows"),
+        LEAKAGE,
         /** No lower dose keeps to the service standard. */
-        SERVICE_STANDARD("a lower dose does not keep to the service standard with any reserve"),
-        /** A higher dose would be less efficient than asked for. */
-        EFFICIENCY("a higher dose would cost less, but removes less hardness for its salt than is asked for"),
-        LOWEST_RECOMMENDED("a lower dose is not recommended for this water"),
-        HIGHEST_RECOMMENDED("a higher dose is not recommended");
-
-        private final String words;
-
-        Bound(String words) {
-            this.words = words;
-        }
+        SERVICE_STANDARD,
+        /** A higher dose would be less efficient than required. */
+        EFFICIENCY,
+        LOWEST_RECOMMENDED,
+        HIGHEST_RECOMMENDED;
 
         @Override
-        public String words() {
-            return words;
+        public String textId() {
+            return Localizable.idOf("doseBound", this);
         }
     }
 
@@ -145,12 +134,12 @@ public record DoseChoice(Option best, List<Option> options) {
      * <p>The fewest days between regenerations that the duty aims at do not decide: a dose just short of them would give way
      * to one that costs much more. {@link #prices} says what keeping to them would cost.
      */
-    public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost) {
+    public static DoseChoice cheapest(Softener softener, DesignConditions duty, RunningCost cost) {
         return cheapest(softener, duty, cost, MeterStart.DELAYED);
     }
 
     /** The same for a meter of either kind. */
-    public static DoseChoice cheapest(Softener softener, Duty duty, RunningCost cost, MeterStart start) {
+    public static DoseChoice cheapest(Softener softener, DesignConditions duty, RunningCost cost, MeterStart start) {
         List<Option> options = new ArrayList<>();
         double likely = LIKELY_RESERVE_DAYS * duty.meanLitres();
         for (double dose : duty.dosesGramsPerLitre(softener)) {
@@ -169,7 +158,7 @@ public record DoseChoice(Option best, List<Option> options) {
      * The least costly option of a meter that starts at once, found sooner: doses in the order of what they cost by the mean use,
      * until one keeps to all limits; the highest where none does.
      */
-    public static Option atOnce(Softener softener, Duty duty, RunningCost cost, MeterStart start) {
+    public static Option atOnce(Softener softener, DesignConditions duty, RunningCost cost, MeterStart start) {
         List<DosedSoftener> doses = new ArrayList<>();
         for (double dose : duty.dosesGramsPerLitre(softener)) {
             if (softener.capacity().isKnownAt(softener.salt(), dose) && softener.holdsEndPoint(dose)) {
@@ -188,22 +177,22 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /** By the capacity over the mean use, or by the override where that comes first. */
-    private static double costPerDay(DosedSoftener dosed, Duty duty, RunningCost cost) {
+    private static double costPerDay(DosedSoftener dosed, DesignConditions duty, RunningCost cost) {
         double days = Math.min(MeterSettings.overrideDays(duty), 1000 * dosed.capacityGrams() / duty.settingMgPerL()
                 / Math.max(Double.MIN_NORMAL, duty.meanLitres()));
         return cost.ofRegeneration(dosed.saltGrams(), dosed.cycle().waterLitres()) / days;
     }
 
-    private static Option best(List<Option> options, Duty duty) {
+    private static Option best(List<Option> options, DesignConditions duty) {
         return least(candidates(options, duty).stream()).orElseThrow();
     }
 
     /** The options of which the best is the one that costs least, whatever the prices. */
-    public List<Option> candidates(Duty duty) {
+    public List<Option> candidates(DesignConditions duty) {
         return candidates(options, duty);
     }
 
-    private static List<Option> candidates(List<Option> options, Duty duty) {
+    private static List<Option> candidates(List<Option> options, DesignConditions duty) {
         List<Option> held = options.stream().filter(Option::holdsEndPoint).toList();
         if (held.isEmpty()) {
             return List.of(options.get(options.size() - 1));
@@ -222,7 +211,7 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /** Limits of the duty that the dose chosen does not keep to. */
-    public List<Limit> unmet(Duty duty) {
+    public List<Limit> unmet(DesignConditions duty) {
         List<Limit> unmet = new ArrayList<>();
         if (!best.holdsEndPoint()) {
             unmet.add(Limit.LEAKAGE);
@@ -239,20 +228,20 @@ public record DoseChoice(Option best, List<Option> options) {
         return unmet;
     }
 
-    private Predicate<Option> keeps(Duty duty, Limit left) {
+    private Predicate<Option> keeps(DesignConditions duty, Limit left) {
         return option -> (left == Limit.LEAKAGE || option.holdsEndPoint()) && option.serves()
                 && (left == Limit.SALT_EFFICIENCY || option.isEfficient(duty));
     }
 
     /** The doses that keep to all firm limits and cost as little as the best, within {@link #ASSUMED_EQUAL_COST_SHARE}. */
-    public List<Option> band(Duty duty) {
+    public List<Option> band(DesignConditions duty) {
         List<Option> band = options.stream().filter(keeps(duty, null))
                 .filter(option -> option.costPerYear() <= best.costPerYear() * (1 + ASSUMED_EQUAL_COST_SHARE)).toList();
         return band.contains(best) ? band : List.of(best);
     }
 
     /** The largest reserve with which the dose chosen costs as little, within {@link #ASSUMED_EQUAL_COST_SHARE}. */
-    public double largestReserveLitres(Duty duty, RunningCost cost) {
+    public double largestReserveLitres(DesignConditions duty, RunningCost cost) {
         if (best.settings().start() != MeterStart.DELAYED) {
             return 0;
         }
@@ -273,13 +262,13 @@ public record DoseChoice(Option best, List<Option> options) {
         return low + enough * step;
     }
 
-    private double reservedCost(double reserveLitres, Duty duty, RunningCost cost) {
+    private double reservedCost(double reserveLitres, DesignConditions duty, RunningCost cost) {
         return cost.ofYear(duty.year(MeterStart.DELAYED.policy(best.settings().meterLitres(), reserveLitres,
                 best.settings().overrideDays()), best.dosed().regeneration()));
     }
 
     /** Limits that are kept at a price, and the interval where keeping it would have one. */
-    public List<PricedLimit> prices(Duty duty) {
+    public List<PricedLimit> prices(DesignConditions duty) {
         List<PricedLimit> prices = new ArrayList<>();
         for (Limit limit : List.of(Limit.LEAKAGE, Limit.SALT_EFFICIENCY)) {
             OptionalDouble without = options.stream().filter(keeps(duty, limit)).mapToDouble(Option::costPerYear).min();
@@ -295,7 +284,7 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /** What keeps a cheaper dose out, or that none is cheaper; none where the firm limits leave no dose. */
-    public Optional<Bound> bound(Duty duty) {
+    public Optional<Bound> bound(DesignConditions duty) {
         if (!keeps(duty, null).test(best)) {
             return Optional.empty();
         }
@@ -331,16 +320,17 @@ public record DoseChoice(Option best, List<Option> options) {
     }
 
     /** One dose, metered, with the reserve that goes with it. */
-    public static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost) {
+    public static Option option(Softener softener, double saltDoseGramsPerLitre, DesignConditions duty, RunningCost cost) {
         return option(softener, saltDoseGramsPerLitre, duty, cost, MeterStart.DELAYED, 0);
     }
 
     /** The same for a meter of either kind. */
-    public static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost, MeterStart start) {
+    public static Option option(Softener softener, double saltDoseGramsPerLitre, DesignConditions duty, RunningCost cost,
+            MeterStart start) {
         return option(softener, saltDoseGramsPerLitre, duty, cost, start, 0);
     }
 
-    private static Option option(Softener softener, double saltDoseGramsPerLitre, Duty duty, RunningCost cost, MeterStart start,
+    private static Option option(Softener softener, double saltDoseGramsPerLitre, DesignConditions duty, RunningCost cost, MeterStart start,
             double likelyReserveLitres) {
         DosedSoftener dosed = DosedSoftener.designed(softener, saltDoseGramsPerLitre, duty.water().temperatureCelsius());
         MeterSettings settings = MeterSettings.of(dosed, duty, start, likelyReserveLitres);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.Cycle;
@@ -14,7 +15,7 @@ import java.util.Map;
  */
 public record DosedSoftener(Softener softener, double saltDoseGramsPerLitre, Cycle cycle) {
 
-    /** The softener with the cycle that is worked out for its dose. */
+    /** The softener with the cycle calculated for its dose. */
     public static DosedSoftener designed(Softener softener, double saltDoseGramsPerLitre, double temperatureCelsius) {
         return new DosedSoftener(softener, saltDoseGramsPerLitre,
                 softener.cycleDesign(saltDoseGramsPerLitre, temperatureCelsius).cycle());

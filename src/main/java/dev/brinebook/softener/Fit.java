@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.Demand;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.YearlyTotals;
@@ -9,8 +10,8 @@ import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ServiceFlow;
+import dev.brinebook.text.Localizable;
 import dev.brinebook.water.Treatment;
-import dev.brinebook.wording.Worded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -22,58 +23,41 @@ import java.util.OptionalDouble;
  * @param dailyLoadGrams hardness that a mean day loads on the resin, grams as CaCO3
  * @param fullChargeDays days of mean use that the capacity lasts; none when nothing is used
  * @param intervalDays mean days between regenerations to be expected; none when it never regenerates
- * @param continuous how the lasting flow stands to its limit
- * @param peak how the short peaks stand to theirs
- * @param lines how the salt and water stand to the published lines
+ * @param continuous continuous flow against its limit
+ * @param peak peak flow against its limit
+ * @param lines salt and water against the published limits
  * @param shortcomings why it does not fit, empty when it does
  */
-public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure fullChargeDays, Figure intervalDays, FlowCheck continuous,
+public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult fullChargeDays, OptionalResult intervalDays,
+        FlowCheck continuous,
         FlowCheck peak, List<EfficiencyLine.Verdict> lines, List<Shortcoming> shortcomings) {
 
-    /** Days of mean use beyond which a bed stands too long: twice the usual day override. */
+    /** Days of mean use beyond which a bed is idle too long: twice the usual day override. */
     public static final int ASSUMED_LONGEST_INTERVAL_DAYS = 28;
 
     private static final double ROUNDING = 1e-6;
 
     /** Why a softener does not fit, said as one plain sentence without a full stop. */
-    public enum Shortcoming implements Worded {
-        INTERVAL_TOO_SHORT("even at the highest salt dose that is recommended the capacity does not last the fewest days between"
-                + " regenerations that are aimed at"),
-        LEAKS_ABOVE_END_POINT("at this salt dose more hardness leaks through than the end point allows"),
-        WATER_UNTREATED("the water must be treated before it can be softened"),
-        RUNS_HARD("as it is set, hard water passes on more days than the service standard allows"),
-        SERVICE_STANDARD_NOT_MET("even regenerated every night it lets hard water pass on more days than the service standard"
-                + " allows"),
-        CONTINUOUS_FLOW_TOO_HIGH("the lasting flow is more than the bed or its rating takes"),
-        PEAK_FLOW_TOO_HIGH("short peaks are more than the bed or its rating takes"),
-        BED_TOO_SHALLOW("the bed is less than 24 inches deep", "the bed is less than 61 cm deep"),
-        NO_ROOM_FOR_BACKWASH("the tank leaves less than half of the bed's depth for the backwash");
-
-        private final String words;
-        private final String metricWords;
+    public enum Shortcoming implements Localizable {
+        INTERVAL_TOO_SHORT,
+        LEAKS_ABOVE_END_POINT,
+        WATER_UNTREATED,
+        RUNS_HARD,
+        SERVICE_STANDARD_NOT_MET,
+        CONTINUOUS_FLOW_TOO_HIGH,
+        PEAK_FLOW_TOO_HIGH,
+        BED_TOO_SHALLOW,
+        NO_ROOM_FOR_BACKWASH;
 
         /** Whether bed and tank do not suit the flows, whatever is set. */
         public boolean isOfSize() {
             return compareTo(CONTINUOUS_FLOW_TOO_HIGH) >= 0;
-        }
 
-        Shortcoming(String words, String metricWords) {
-            this.words = words;
-            this.metricWords = metricWords;
-        }
-
-        Shortcoming(String words) {
-            this(words, words);
         }
 
         @Override
-        public String words() {
-            return words;
-        }
-
-        @Override
-        public String metricWords() {
-            return metricWords;
+        public String textId() {
+            return Localizable.idOf("shortcoming", this);
         }
     }
 
@@ -118,19 +102,20 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure fullChargeD
         shortcomings = List.copyOf(shortcomings);
     }
 
-    /** How {@code dosed} stands to {@code duty} with the settings of a meter that suit it. */
-    public static Fit of(DosedSoftener dosed, Duty duty, boolean demandStarted, Ratings ratings) {
+    /** How {@code dosed} fits {@code duty} with the meter settings that suit it. */
+    public static Fit of(DosedSoftener dosed, DesignConditions duty, boolean demandStarted, Ratings ratings) {
         return of(dosed, duty, demandStarted, ratings, duty.year(MeterSettings.of(dosed, duty).policy(), dosed.regeneration()));
     }
 
     /**
-     * How {@code dosed} stands to {@code duty}, started by demand or by a clock.
+     * How {@code dosed} fits {@code duty}, started by demand or by a clock.
      *
-     * @param year what is to be expected of a year as it is set
+     * @param year expected totals of a year with its settings
      */
-    public static Fit of(DosedSoftener dosed, Duty duty, boolean demandStarted, Ratings ratings, YearlyTotals year) {
+    public static Fit of(DosedSoftener dosed, DesignConditions duty, boolean demandStarted, Ratings ratings, YearlyTotals year) {
         double load = duty.dailyLoadGrams();
-        Figure fullCharge = load > 0 ? Figure.of(dosed.capacityGrams() / load) : Figure.none(NoAnswer.NEVER_REGENERATES);
+        OptionalResult fullCharge = load > 0 ? OptionalResult.of(dosed.capacityGrams() / load)
+                : OptionalResult.none(NoResultReason.NEVER_REGENERATES);
         ResinBed bed = dosed.softener().bed();
         double celsius = duty.water().temperatureCelsius();
         Demand demand = duty.demand();
@@ -158,7 +143,7 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, Figure fullChargeD
         return shortcomings.isEmpty();
     }
 
-    private static List<Shortcoming> shortcomings(DosedSoftener dosed, Duty duty, Figure fullCharge, YearlyTotals year,
+    private static List<Shortcoming> shortcomings(DosedSoftener dosed, DesignConditions duty, OptionalResult fullCharge, YearlyTotals year,
             FlowCheck continuous, FlowCheck peak) {
         List<Shortcoming> found = new ArrayList<>();
         ResinBed bed = dosed.softener().bed();

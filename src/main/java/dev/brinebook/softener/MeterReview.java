@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.quantity.HardnessUnit;
@@ -9,13 +10,13 @@ import java.util.function.UnaryOperator;
 /**
  * The hardness, capacity, reserve and override to set on a meter.
  *
- * @param found the softener as found
+ * @param found the existing softener
  * @param target how it is set right
- * @param duty what it is there to do
- * @param slack how far a setting may stand off without being changed
+ * @param duty its design conditions
+ * @param slack how far a setting may be off without being changed
  * @param salt the salt to set, whose capacity the meter counts
  */
-record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltReview salt) {
+record MeterReview(ExistingSoftener found, SetRight target, DesignConditions duty, Slack slack, SaltReview salt) {
 
     Optional<Change> hardness() {
         if (found.meter().hardnessMgPerL().isEmpty() || !found.knows(Setting.HARDNESS)) {
@@ -64,12 +65,13 @@ record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltRev
     }
 
     /** What was not read of the meter is set with another dose: it would count on the capacity of the old one. */
-    Optional<UnaryOperator<Setup>> withDose() {
+    Optional<UnaryOperator<SoftenerSettings>> withDose() {
         if (!salt.doseChanges() || found.knows(Setting.CAPACITY) && found.knows(Setting.RESERVE)) {
             return Optional.empty();
         }
         double counted = found.meter().meterLitres() * found.meter().hardnessMgPerL().orElse(duty.settingMgPerL()) / 1000;
-        UnaryOperator<Setup> meter = found.knows(Setting.CAPACITY) ? setup -> setup : meterTimes(targetCapacityGrams() / counted);
+        UnaryOperator<SoftenerSettings> meter = found.knows(Setting.CAPACITY) ? setup -> setup
+                : meterTimes(targetCapacityGrams() / counted);
         return Optional.of(setup -> found.knows(Setting.RESERVE) || targetReserve().isEmpty() ? meter.apply(setup)
                 : withReserve(targetReserve().get()).apply(meter.apply(setup)));
     }
@@ -112,11 +114,11 @@ record MeterReview(Found found, SetRight target, Duty duty, Slack slack, SaltRev
                 ? Optional.of(right.reserveLitres()) : Optional.empty();
     }
 
-    private static UnaryOperator<Setup> meterTimes(double factor) {
+    private static UnaryOperator<SoftenerSettings> meterTimes(double factor) {
         return setup -> setup.with(setup.policy().withMeter(Policy.nearestMeterLitres(setup.policy().meterVolumeLitres() * factor)));
     }
 
-    private static UnaryOperator<Setup> withReserve(double litres) {
+    private static UnaryOperator<SoftenerSettings> withReserve(double litres) {
         return setup -> setup.with(new MeteredDelayed(setup.policy().meterVolumeLitres(), litres, setup.policy().overrideDays()));
     }
 }

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
@@ -34,12 +35,12 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
      * <p>The meter counts water: capacity over the hardness set. The reserve is the smallest, in the steps of the controller,
      * that keeps to the standard; where none does, all that the meter counts, which regenerates every night.
      */
-    public static MeterSettings of(DosedSoftener dosed, Duty duty) {
+    public static MeterSettings of(DosedSoftener dosed, DesignConditions duty) {
         return of(dosed, duty, MeterStart.DELAYED, 0);
     }
 
     /** The same for a meter of either kind. */
-    public static MeterSettings of(DosedSoftener dosed, Duty duty, MeterStart start) {
+    public static MeterSettings of(DosedSoftener dosed, DesignConditions duty, MeterStart start) {
         return of(dosed, duty, start, 0);
     }
 
@@ -49,11 +50,11 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
      * <p>A meter that starts at once keeps nothing back. Where it does not keep to the standard with all of the capacity, what is
      * set leaves out what the bed may lack, since a meter set to all of it runs hard at the end of each run.
      */
-    static MeterSettings of(DosedSoftener dosed, Duty duty, MeterStart start, double likelyReserveLitres) {
+    static MeterSettings of(DosedSoftener dosed, DesignConditions duty, MeterStart start, double likelyReserveLitres) {
         if (start == MeterStart.DELAYED) {
             double capacity = duty.controller().capacityDownGrams(dosed.capacityGrams());
             double meterLitres = meterLitres(capacity, duty);
-            Figure reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
+            OptionalResult reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
                     likelyReserveLitres);
             return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres,
                     reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
@@ -62,32 +63,32 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
         return full.keepsStandard() ? full : atOnce(dosed, duty, start, duty.standard().stressedCapacity());
     }
 
-    private static MeterSettings atOnce(DosedSoftener dosed, Duty duty, MeterStart start, double capacityShare) {
+    private static MeterSettings atOnce(DosedSoftener dosed, DesignConditions duty, MeterStart start, double capacityShare) {
         double capacity = duty.controller().capacityDownGrams(capacityShare * dosed.capacityGrams());
         double meterLitres = meterLitres(capacity, duty);
         return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres, 0, overrideDays(duty),
                 duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), dosed.regeneration()));
     }
 
-    private static double meterLitres(double capacityGrams, Duty duty) {
+    private static double meterLitres(double capacityGrams, DesignConditions duty) {
         return Policy.nearestMeterLitres(1000 * capacityGrams / duty.settingMgPerL());
     }
 
     /** A delayed meter with the smallest reserve that keeps to the service standard, or all that it counts where none does. */
-    public static Policy delayed(double meterLitres, int overrideDays, Regeneration regeneration, Duty duty) {
+    public static Policy delayed(double meterLitres, int overrideDays, Regeneration regeneration, DesignConditions duty) {
         MeteredDelayed meter = new MeteredDelayed(meterLitres, 0, overrideDays);
-        Figure reserve = smallestReserve(meter, regeneration, duty, 0);
+        OptionalResult reserve = smallestReserve(meter, regeneration, duty, 0);
         return new MeteredDelayed(meterLitres, reserve.exists() ? reserve.value() : meterLitres, overrideDays);
     }
 
     /** The smallest reserve of a meter with which it keeps to the service standard; none when it cannot. */
-    public static Figure smallestReserve(Policy meter, Regeneration regeneration, Duty duty, double likelyLitres) {
+    public static OptionalResult smallestReserve(Policy meter, Regeneration regeneration, DesignConditions duty, double likelyLitres) {
         return SmallestReserve.litres(duty.longRun(), duty.loadMgPerL(), regeneration, meter, duty.standard(),
                 duty.reserveStepLitres(meter.meterVolumeLitres()), likelyLitres);
     }
 
     /** Days after which a meter should regenerate whatever was used. */
-    public static int overrideDays(Duty duty) {
+    public static int overrideDays(DesignConditions duty) {
         return overrideDays(duty.water().ironAndManganeseMgPerL());
     }
 

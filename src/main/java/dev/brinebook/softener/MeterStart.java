@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.MeteredDelayed;
@@ -7,7 +8,7 @@ import dev.brinebook.regeneration.TwinAlternating;
 
 /** When a meter starts a regeneration. */
 public enum MeterStart {
-    /** At the hour of regeneration of the night after its count is used up to the reserve. */
+    /** At the hour of regeneration of the night after its count is exhausted to the reserve. */
     DELAYED {
         @Override
         Policy policy(double meterLitres, double reserveLitres, int overrideDays) {
@@ -31,7 +32,7 @@ public enum MeterStart {
 
     abstract Policy policy(double meterLitres, double reserveLitres, int overrideDays);
 
-    /** That of a meter as found; a clock is replaced by a meter that waits for the night. */
+    /** The start of the existing meter; a clock is replaced by a delayed meter. */
     public static MeterStart of(Policy found) {
         return found instanceof TwinAlternating ? TWIN : found instanceof MeteredImmediate ? IMMEDIATE : DELAYED;
     }

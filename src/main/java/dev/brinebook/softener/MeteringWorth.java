@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.LongRun;
@@ -46,18 +47,18 @@ public record MeteringWorth(Control everySeason, Control once, TunedClock onceSe
     private static final Control NOTHING = new Control(0, 0, 0, 0, 0);
 
     /** Of a softener, whose best meter settings are known. */
-    public static MeteringWorth of(DoseChoice.Option meter, Duty duty, RunningCost cost) {
+    public static MeteringWorth of(DoseChoice.Option meter, DesignConditions duty, RunningCost cost) {
         Softener softener = meter.dosed().softener();
         TunedClock onceSet = TunedClock.of(softener, duty, cost);
         Control everySeason = NOTHING;
         for (LongRun.Season season : duty.longRun().seasons()) {
-            Duty then = duty.atLevel(season.level());
+            DesignConditions then = duty.atLevel(season.level());
             everySeason = everySeason.plus(season.share(), clock(TunedClock.of(softener, then, cost), softener, then, cost));
         }
         return new MeteringWorth(everySeason, clock(onceSet, softener, duty, cost), onceSet, Control.of(meter.year(), cost));
     }
 
-    private static Control clock(TunedClock clock, Softener softener, Duty duty, RunningCost cost) {
+    private static Control clock(TunedClock clock, Softener softener, DesignConditions duty, RunningCost cost) {
         return Control.of(duty.year(clock.clock(), DosedSoftener.designed(softener, clock.saltDoseGramsPerLitre(),
                 duty.water().temperatureCelsius()).regeneration()), cost);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.quantity.HardnessUnit;
@@ -13,7 +14,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
- * A setting that was not read, and what hangs on it: a year at either end of what is plausible, all else as found.
+ * A setting that was not read, and its effect: a year at either end of its plausible range, all else unchanged.
  *
  * @param setting the setting to read off
  * @param low the lower end
@@ -31,13 +32,13 @@ public record Question(Setting setting, End low, End high) {
      * One end.
      *
      * @param value what may be set, in the base unit of the setting's measure
-     * @param year what is to be expected of a year with it
+     * @param year expected totals of a year with it
      */
-    public record End(double value, Setup.Year year) {
+    public record End(double value, SoftenerSettings.Year year) {
     }
 
     /** The questions that matter: salt of a year by more than a tenth, or hard days by more than one. */
-    public static List<Question> of(Found found, Duty duty) {
+    public static List<Question> of(ExistingSoftener found, DesignConditions duty) {
         List<Question> questions = new ArrayList<>();
         for (Setting setting : Setting.values()) {
             if (!found.knows(setting)) {
@@ -54,8 +55,8 @@ public record Question(Setting setting, End low, End high) {
                 || Math.abs(this.high.year().totals().hardDays() - this.low.year().totals().hardDays()) > ASSUMED_HARD_DAYS;
     }
 
-    private static Optional<Question> ask(Setting setting, Found found, Duty duty) {
-        Setup setup = found.setup();
+    private static Optional<Question> ask(Setting setting, ExistingSoftener found, DesignConditions duty) {
+        SoftenerSettings setup = found.setup();
         Policy policy = setup.policy();
         return switch (setting) {
             case SALT_DOSE -> doses(setup.softener(), duty).map(doses -> between(setting, doses[0], doses[1], duty, dose ->
@@ -75,8 +76,8 @@ public record Question(Setting setting, End low, End high) {
     }
 
     /** From what the lowest recommended dose restores to what the nameplate says. */
-    private static Optional<Question> capacity(Found found, Duty duty) {
-        Setup setup = found.setup();
+    private static Optional<Question> capacity(ExistingSoftener found, DesignConditions duty) {
+        SoftenerSettings setup = found.setup();
         double hardness = found.meter().hardnessMgPerL().orElse(duty.settingMgPerL());
         double nameplate = TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * setup.softener().bed().resinLitres();
         return doses(setup.softener(), duty).map(doses -> setup.withDose(doses[0], Map.of()).capacityGrams()).map(low ->
@@ -85,32 +86,32 @@ public record Question(Setting setting, End low, End high) {
     }
 
     /** A meter set to the hardness of a test, where iron, manganese and the uncertainty of the test are left out. */
-    private static double leastHardness(Duty duty) {
+    private static double leastHardness(DesignConditions duty) {
         return Math.min(duty.settingMgPerL(), Math.max(HardnessUnit.GPG.toBase(1), duty.hardness().hardnessMgPerL()));
     }
 
     /** The lowest and the highest dose that are usual and have a capacity. */
-    private static Optional<double[]> doses(Softener softener, Duty duty) {
+    private static Optional<double[]> doses(Softener softener, DesignConditions duty) {
         double[] known = duty.dosesGramsPerLitre(softener).stream().mapToDouble(Double::doubleValue)
                 .filter(dose -> softener.capacity().isKnownAt(softener.salt(), dose)).toArray();
         return known.length == 0 ? Optional.empty() : Optional.of(new double[] {known[0], known[known.length - 1]});
     }
 
-    private static Question between(Setting setting, double low, double high, Duty duty, DoubleFunction<Setup> set) {
+    private static Question between(Setting setting, double low, double high, DesignConditions duty, DoubleFunction<SoftenerSettings> set) {
         return new Question(setting, new End(low, set.apply(low).year(duty)), new End(high, set.apply(high).year(duty)));
     }
 
     /** Another dose; a meter whose capacity was not read either counts on what the dose restores. */
-    private static Setup withDose(Found found, double gramsPerLitre) {
-        Setup setup = found.setup();
+    private static SoftenerSettings withDose(ExistingSoftener found, double gramsPerLitre) {
+        SoftenerSettings setup = found.setup();
         Map<CycleStep.Kind, Double> minutes = new HashMap<>(setup.minutes());
         minutes.remove(CycleStep.Kind.REFILL);
-        Setup other = setup.withDose(gramsPerLitre, minutes);
+        SoftenerSettings other = setup.withDose(gramsPerLitre, minutes);
         return setup.policy().byClock() || found.knows(Setting.CAPACITY) ? other
                 : meterTimes(other, other.capacityGrams() / setup.capacityGrams());
     }
 
-    private static Setup meterTimes(Setup setup, double factor) {
+    private static SoftenerSettings meterTimes(SoftenerSettings setup, double factor) {
         return setup.with(setup.policy().withMeter(Policy.nearestMeterLitres(factor * setup.policy().meterVolumeLitres())));
     }
 }

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.regeneration.CycleStep;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,72 +21,67 @@ public final class Readiness {
     /** Velocity above which cold-water pipe is noisy and wears, 8 ft/s. Source: [CP-INSTALLATION]. */
     public static final double MAX_VELOCITY_METRES_PER_SECOND = 2.4;
 
-    /** How a condition stands. */
+    /** State of a condition. */
     public enum State {
         MET, NOT_MET, CHECK_ON_SITE
     }
 
     /** The conditions of a conversion. Source: [CP-INSTALLATION]. */
-    public enum Condition implements Worded {
-        BRINE_TANK_AND_LINE("brine tank and line", Message.of("the brine tank is sound, its line tight, and it holds salt for several"
-                + " regenerations"),
-                Message.of("replace the tank or line first: a leak or a bridge of salt makes every dose wrong")),
-        DRAIN("drain line", Message.of("the drain line takes the backwash, with an air gap"),
-                Message.of("lay a larger or shorter drain line with an air gap, or use a smaller flow control and a weaker"
-                        + " backwash")),
-        VALVE_BORE("bore of the valve", Message.of("the bore of the valve passes the peak flow"),
-                Message.of("the new valve must have a larger bore, or the pressure falls at peaks")),
-        PLACE_FOR_METER("place for the meter", Message.of("there is room for the meter where the softened water leaves"),
-                Message.of("the piping must be changed before a meter fits, which adds to the cost")),
-        POWER_WITHIN_REACH("outlet", Message.of("a grounded outlet that is not switched is within reach"),
-                Message.of("have an electrician set an outlet: no extension lead")),
-        SURGE_PROTECTION("surge protector", Message.of("the outlet is protected against surges"),
-                Message.of("add a surge protector: an electronic controller does not survive what a clock motor does")),
-        BYPASS("bypass", Message.of("a bypass lets the softener be shut off and opened"),
-                Message.of("fit a bypass first, so that the house keeps water while the valve is open")),
-        RESIN("resin", Message.of("the resin is young enough and in good condition"),
-                Message.of("replace or clean the resin first: no controller gives worn or fouled resin its capacity back"));
+    public enum Condition implements Localizable {
+        BRINE_TANK_AND_LINE(Message.of("readiness.brineTankSoundLine"),
+                Message.of("readiness.replaceTankOrLine")),
+        DRAIN(Message.of("readiness.drainLineTakesBackwash"),
+                Message.of("readiness.layLargerOrShorter")),
+        VALVE_BORE(Message.of("readiness.boreValvePassesPeak"),
+                Message.of("readiness.newValveMustLarger")),
+        PLACE_FOR_METER(Message.of("readiness.thereRoomMeterWhere"),
+                Message.of("readiness.pipingMustChangedBefore")),
+        POWER_WITHIN_REACH(Message.of("readiness.groundedOutletWithoutSwitch"),
+                Message.of("readiness.electricianInstallOutletDo")),
+        SURGE_PROTECTION(Message.of("readiness.outletProtectedAgainstSurges"),
+                Message.of("readiness.addSurgeProtectorElectronic")),
+        BYPASS(Message.of("readiness.bypassLetsYouShut"),
+                Message.of("readiness.fitBypassFirstSo")),
+        RESIN(Message.of("readiness.resinYoungEnoughGood"),
+                Message.of("readiness.replaceOrCleanResin"));
 
-        private final String words;
         private final Message wanted;
         private final Message whenNotMet;
 
-        Condition(String words, Message wanted, Message whenNotMet) {
-            this.words = words;
+        Condition(Message wanted, Message whenNotMet) {
             this.wanted = wanted;
             this.whenNotMet = whenNotMet;
         }
 
-        /** Its name in a list. */
-        @Override
-        public String words() {
-            return words;
-        }
-
-        /** What is wanted, without a full stop. */
+        /** What is wanted, a sentence. */
         public Message wanted() {
             return wanted;
         }
 
-        /** What it changes when it is not met, without a full stop. */
+        /** What to do when it is not met, one or more sentences. */
         public Message whenNotMet() {
             return whenNotMet;
         }
+
+        @Override
+        public String textId() {
+            return Localizable.idOf("readinessName", this);
+        }
     }
 
-    /** A condition and how it stands. */
+    /** A condition and its state. */
     public record Check(Condition condition, State state) {
     }
 
     /**
-     * What meeting the conditions that are not met costs, as far as priced.
+     * Cost of meeting the conditions that are not met, as far as priced.
      *
      * @param priced sum of the prices that are known, 0 or above, any currency
      * @param unpriced conditions that are not met and have no price, so that the sum lacks them
      */
     public record Cost(double priced, List<Condition> unpriced) {
 
-        /** Everything is met, or nobody looked. */
+        /** Everything is met, or nothing was checked. */
         public static final Cost NONE = new Cost(0, List.of());
 
         public Cost {
@@ -95,7 +91,7 @@ public final class Readiness {
     }
 
     /**
-     * What was seen on site; absent where nobody looked.
+     * Observations on site; absent where nothing was checked.
      *
      * @param brineTankAndLine sound tank and line
      * @param drainLitresPerMinute what the drain line takes
@@ -126,7 +122,7 @@ public final class Readiness {
     }
 
     /**
-     * Every condition and how it stands.
+     * Every condition with its state.
      *
      * @param backwashLitresPerMinute flow that the drain has to take
      * @param peakLitresPerMinute flow that the valve has to pass
@@ -150,8 +146,8 @@ public final class Readiness {
      * Every condition of converting a softener that was found. Its drain has to take the backwash that its bed wants, with a flow
      * control that suits it, not the lesser one that a small drain leaves it.
      */
-    public static List<Check> of(Site site, Found found, Duty duty) {
-        Setup setup = found.setup();
+    public static List<Check> of(Site site, ExistingSoftener found, DesignConditions duty) {
+        SoftenerSettings setup = found.setup();
         Softener wanting = Review.withRightDrain(found.with(setup.with(setup.softener().onAnyDrain())), duty);
         double backwash = wanting.cycleDesign(setup.countedDoseGramsPerLitre(), duty.water().temperatureCelsius()).cycle()
                 .step(CycleStep.Kind.BACKWASH).flowLitresPerMinute();
@@ -160,7 +156,7 @@ public final class Readiness {
     }
 
     /**
-     * What meeting the conditions costs that are not met. A condition that nobody looked at costs nothing as yet.
+     * Cost of meeting the conditions that are not met. A condition that was not checked costs nothing yet.
      *
      * @param prices of meeting a condition, as far as known
      */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
@@ -58,7 +59,7 @@ public sealed interface ReserveStep {
         }
     }
 
-    /** So many steps as make one that is looked at; where nothing is used any reserve is nothing. */
+    /** The smallest multiple of the step that is not below the least one; without use, the largest step. */
     private static double wholeStepsOf(double litres) {
         return litres > 0 ? litres * Math.max(1, Math.ceil(SmallestReserve.MIN_STEP_LITRES / litres))
                 : SmallestReserve.MAX_STEP_LITRES;

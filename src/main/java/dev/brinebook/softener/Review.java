@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import java.util.ArrayList;
@@ -14,16 +15,16 @@ import java.util.function.UnaryOperator;
  * {@link Finding.Code}; the slow rinse, which goes by the dose, is last. Dose and capacity, or dose and interval, are changed in one
  * step where one alone would cost more or let more hard water pass. A step that would cost more and stop no hard water waits for
  * the next, with which it is taken; what is left waiting in the end is no finding, unless the service standard, with its room for
- * more use, is kept only with it. Where the whole path saves nothing and the standard is kept as found, only what protects is left.
+ * more use, is kept only with it. Where the path saves nothing and the present settings meet the standard, only what protects is left.
  *
- * <p>A setting that stands off the one to set by no more than {@link Slack#ASSUMED} stays, as long as the standard is kept with it;
+ * <p>A setting that differs from the one to set by no more than {@link Slack#ASSUMED} stays, as long as the standard is kept with it;
  * then the path ends beside the target.
  *
  * @param findings in the order of the path
- * @param asFound a year as found
- * @param corrected a year after all findings; as found less this is the sum of their differences
+ * @param asFound a year with the present settings
+ * @param corrected a year after all findings; {@code asFound} less this is the sum of their differences
  */
-public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corrected) {
+public record Review(List<Finding> findings, SoftenerSettings.Year asFound, SoftenerSettings.Year corrected) {
 
     /** Hard days a year of which fewer are none. */
     static final double ASSUMED_SAME_HARD_DAYS = 0.01;
@@ -33,25 +34,25 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
     }
 
     /** The path to the softener's own control set right, at prices of salt and water. */
-    public static Review of(Found found, Duty duty, RunningCost cost) {
+    public static Review of(ExistingSoftener found, DesignConditions duty, RunningCost cost) {
         return path(found, SetRight.of(found, duty, cost), duty, cost);
     }
 
     /** No path: a water that must be treated first has no right settings yet. */
-    public static Review none(Found found, Duty duty) {
-        Setup.Year asFound = found.setup().year(duty);
+    public static Review none(ExistingSoftener found, DesignConditions duty) {
+        SoftenerSettings.Year asFound = found.setup().year(duty);
         return new Review(List.of(), asFound, asFound);
     }
 
     /** The path from the settings found to a target of the same control. */
-    public static Review path(Found found, SetRight target, Duty duty, RunningCost cost) {
-        Setup.Year asFound = found.setup().year(duty);
+    public static Review path(ExistingSoftener found, SetRight target, DesignConditions duty, RunningCost cost) {
+        SoftenerSettings.Year asFound = found.setup().year(duty);
         boolean served = isServed(found.setup(), duty);
         List<Unit> units = units(found, target, duty, served, Slack.ASSUMED);
-        Setup end = applied(found.setup(), units);
+        SoftenerSettings end = applied(found.setup(), units);
         if (!isServed(end, duty)) {
             List<Unit> exact = units(found, target, duty, served, Slack.NONE);
-            Setup other = applied(found.setup(), exact);
+            SoftenerSettings other = applied(found.setup(), exact);
             if (other.year(duty).totals().hardDays() < end.year(duty).totals().hardDays() - ASSUMED_SAME_HARD_DAYS) {
                 units = exact;
             }
@@ -67,7 +68,7 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
         return new Review(walk.findings, asFound, walk.year);
     }
 
-    private static List<Unit> units(Found found, SetRight target, Duty duty, boolean served, Slack slack) {
+    private static List<Unit> units(ExistingSoftener found, SetRight target, DesignConditions duty, boolean served, Slack slack) {
         List<Unit> units = new ArrayList<>();
         units.add(Unit.of(CycleReview.backwash(found, duty)));
         CycleReview.hour(found, duty).ifPresent(change -> units.add(Unit.of(List.of(change))));
@@ -95,20 +96,20 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
         return units;
     }
 
-    private static Setup applied(Setup setup, List<Unit> units) {
-        Setup applied = setup;
+    private static SoftenerSettings applied(SoftenerSettings setup, List<Unit> units) {
+        SoftenerSettings applied = setup;
         for (Unit unit : units) {
             applied = unit.applied(applied);
         }
         return applied;
     }
 
-    private static boolean isServed(Setup setup, Duty duty) {
+    private static boolean isServed(SoftenerSettings setup, DesignConditions duty) {
         return duty.isServed(setup.policy(), setup.regeneration(duty.water().temperatureCelsius()));
     }
 
-    /** The softener with a drain flow that suits its bed: as found, or where that is wrong the one to choose. */
-    public static Softener withRightDrain(Found found, Duty duty) {
+    /** The softener with a drain flow that suits its bed: the existing one, or the right one where that is wrong. */
+    public static Softener withRightDrain(ExistingSoftener found, DesignConditions duty) {
         Softener softener = found.setup().softener();
         return CycleReview.backwash(found, duty).stream().findFirst()
                 .map(change -> softener.withDrain(OptionalDouble.of(change.shouldBe()))).orElse(softener);
@@ -119,9 +120,9 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
      *
      * @param salt dose and refill
      * @param others what goes with them
-     * @param unread what is set with the dose, though nobody knows what is set now
+     * @param unread what is set with the dose, although its present setting is not known
      */
-    private record Unit(List<Change> salt, List<Change> others, UnaryOperator<Setup> unread) {
+    private record Unit(List<Change> salt, List<Change> others, UnaryOperator<SoftenerSettings> unread) {
 
         static Unit of(List<Change> changes) {
             return new Unit(List.of(), changes, setup -> setup);
@@ -147,8 +148,8 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
                     * Finding.Code.values().length + code.ordinal()).min().orElse(0);
         }
 
-        Setup applied(Setup setup) {
-            Setup applied = salt.isEmpty() ? setup : unread.apply(setup);
+        SoftenerSettings applied(SoftenerSettings setup) {
+            SoftenerSettings applied = salt.isEmpty() ? setup : unread.apply(setup);
             for (Change change : changes()) {
                 applied = change.apply().apply(applied);
             }
@@ -163,40 +164,40 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
         }
     }
 
-    /** The path as far as it was gone. */
+    /** The path taken so far. */
     private static final class Walk {
 
-        private final Duty duty;
+        private final DesignConditions duty;
         private final RunningCost cost;
         private final List<Finding> findings = new ArrayList<>();
         private final List<Unit> waiting = new ArrayList<>();
-        private Setup.Year year;
+        private SoftenerSettings.Year year;
         private int steps;
 
-        Walk(Setup.Year start, Duty duty, RunningCost cost) {
+        Walk(SoftenerSettings.Year start, DesignConditions duty, RunningCost cost) {
             year = start;
             this.duty = duty;
             this.cost = cost;
         }
 
-        Setup setup() {
+        SoftenerSettings setup() {
             return year.setup();
         }
 
         /** Whether all of them together save, or stop hard water that the standard does not allow. */
         boolean isWorthIt(List<Unit> units) {
-            Setup.Year end = Review.applied(setup(), units).year(duty);
+            SoftenerSettings.Year end = Review.applied(setup(), units).year(duty);
             boolean saves = cost(end) < cost(year) * (1 - DoseChoice.ASSUMED_EQUAL_COST_SHARE);
             return saves || softensFreely(end) || !isServed(setup(), duty) && (isSofter(end) || isServed(end.setup(), duty));
         }
 
         /** Less hard water while it regenerates, at no cost. */
-        private boolean softensFreely(Setup.Year end) {
+        private boolean softensFreely(SoftenerSettings.Year end) {
             return !costsMore(year, end) && end.hardWhileRegeneratingLitres() < year.hardWhileRegeneratingLitres()
                     && end.totals().hardDays() < year.totals().hardDays() + ASSUMED_SAME_HARD_DAYS;
         }
 
-        private boolean isSofter(Setup.Year end) {
+        private boolean isSofter(SoftenerSettings.Year end) {
             return end.totals().hardDays() < year.totals().hardDays() - ASSUMED_SAME_HARD_DAYS;
         }
 
@@ -206,8 +207,8 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
 
         void takeIfBetter(Unit unit) {
             for (List<Unit> order : waiting.isEmpty() ? unit.apart() : List.<List<Unit>>of()) {
-                Setup.Year between = order.get(0).applied(setup()).year(duty);
-                Setup.Year end = order.get(1).applied(between.setup()).year(duty);
+                SoftenerSettings.Year between = order.get(0).applied(setup()).year(duty);
+                SoftenerSettings.Year end = order.get(1).applied(between.setup()).year(duty);
                 if (isFree(year, between) && isFree(between, end)) {
                     go(List.of(order.get(0)), between);
                     go(List.of(order.get(1)), end);
@@ -215,7 +216,7 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
                 }
             }
             waiting.add(unit);
-            Setup.Year next = Review.applied(setup(), waiting).year(duty);
+            SoftenerSettings.Year next = Review.applied(setup(), waiting).year(duty);
             if (!costsMore(year, next) || isSofter(next)) {
                 go(waiting, next);
                 waiting.clear();
@@ -230,25 +231,25 @@ public record Review(List<Finding> findings, Setup.Year asFound, Setup.Year corr
         }
 
         /** Whether neither cost nor hard days grow. */
-        private boolean isFree(Setup.Year from, Setup.Year to) {
+        private boolean isFree(SoftenerSettings.Year from, SoftenerSettings.Year to) {
             return !costsMore(from, to) && to.totals().hardDays() < from.totals().hardDays() + ASSUMED_SAME_HARD_DAYS;
         }
 
-        private boolean costsMore(Setup.Year from, Setup.Year to) {
+        private boolean costsMore(SoftenerSettings.Year from, SoftenerSettings.Year to) {
             return cost(to) > cost(from) * (1 + Slack.ROUNDING_SHARE);
         }
 
-        private double cost(Setup.Year of) {
+        private double cost(SoftenerSettings.Year of) {
             return cost.ofYear(of.totals());
         }
 
-        private void go(List<Unit> units, Setup.Year next) {
+        private void go(List<Unit> units, SoftenerSettings.Year next) {
             steps++;
-            Setup.Difference difference = year.minus(next);
+            SoftenerSettings.Difference difference = year.minus(next);
             for (Change change : units.stream().flatMap(unit -> unit.changes().stream()).sorted(Comparator.comparing(change ->
                     change.code().purpose())).toList()) {
                 findings.add(new Finding(change.code(), change.setting(), change.set(), change.shouldBe(), steps, difference));
-                difference = Setup.Difference.NONE;
+                difference = SoftenerSettings.Difference.NONE;
             }
             year = next;
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.CycleStep;
@@ -12,24 +13,24 @@ import java.util.Map;
 /**
  * The salt to set: the dose of the target, and the refill that dissolves it.
  *
- * @param found the softener as found
+ * @param found the existing softener
  * @param target how it is set right
- * @param duty what it is there to do
- * @param slack how far a setting may stand off without being changed
+ * @param duty its design conditions
+ * @param slack how far a setting may be off without being changed
  * @param doseChanges whether another dose is set
  * @param gramsPerLitre the salt that reaches the bed in the end
  */
-record SaltReview(Found found, SetRight target, Duty duty, Slack slack, boolean doseChanges, double gramsPerLitre) {
+record SaltReview(ExistingSoftener found, SetRight target, DesignConditions duty, Slack slack, boolean doseChanges, double gramsPerLitre) {
 
     private static final double ASSUMED_NAMEPLATE_SLACK = 0.05;
     /** The rule of thumb: 80 % of the nameplate. Source: [CP-NAMEPLATE]. */
     private static final double NAMEPLATE_SHARE = 0.80;
-    /** 160 g/L stands for 10 lb/ft3. */
+    /** 160 g/L is 10 lb/ft3. */
     private static final double DIGITS_OF_A_DOSE_SHARE = 5e-3;
     /** Refills are set to a tenth of a minute. */
     private static final double STEPS_PER_MINUTE = 10;
 
-    static SaltReview of(Found found, SetRight target, Duty duty, Slack slack) {
+    static SaltReview of(ExistingSoftener found, SetRight target, DesignConditions duty, Slack slack) {
         double best = target.setup().saltDoseGramsPerLitre();
         double stated = found.statedDoseGramsPerLitre();
         if (!found.knows(Setting.SALT_DOSE)) {
@@ -80,19 +81,19 @@ record SaltReview(Found found, SetRight target, Duty duty, Slack slack, boolean 
     }
 
     /** Whether the dose that is meant leaves the water above the end point of hardness from the first litre on. */
-    private static boolean leaks(Found found) {
+    private static boolean leaks(ExistingSoftener found) {
         Softener softener = found.setup().softener();
         double dose = counted(found);
         return softener.capacity().isKnownAt(softener.salt(), dose) && !softener.holdsEndPoint(dose);
     }
 
-    private static double counted(Found found) {
+    private static double counted(ExistingSoftener found) {
         Salt salt = found.setup().softener().salt();
         return Math.max(CapacityTable.minSaltDoseGramsPerLitre(salt), Math.min(CapacityTable.maxSaltDoseGramsPerLitre(salt),
                 found.statedDoseGramsPerLitre()));
     }
 
-    private static boolean refillMisses(Found found, Slack slack) {
+    private static boolean refillMisses(ExistingSoftener found, Slack slack) {
         double stated = found.statedDoseGramsPerLitre();
         return found.setup().minutes().containsKey(CycleStep.Kind.REFILL)
                 && Math.abs(found.setup().saltDoseGramsPerLitre() - stated) > slack.refillShare() * stated;

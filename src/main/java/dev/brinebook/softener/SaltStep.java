@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
@@ -22,8 +23,8 @@ public sealed interface SaltStep {
     double gramsPerLitre(Softener softener, double celsius);
 
     /**
-     * The doses that are looked at, g/L of the softener's salt, lowest first: all that can be set from the lowest to the highest
-     * that is recommended, or every so many of them that lie about half a pound per cubic foot apart. Where none lies between,
+     * The doses to try, g/L of the softener's salt, lowest first: all that can be set from the lowest to the highest
+     * that is recommended, thinned to about half a pound per cubic foot apart. Where none lies between,
      * the first above; none where that is more than the tables cover.
      *
      * @param lowestPoundsPerCubicFoot lowest dose of sodium chloride that is recommended for the water

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.YearlyTotals;
@@ -14,7 +15,7 @@ import java.util.stream.Stream;
  * @param softener the softener with it; of twin beds each of the two
  * @param saltDoseGramsPerLitre the dose with it
  * @param hardnessMgPerL compensated hardness of the water with it
- * @param year what is then to be expected of a year
+ * @param year expected totals of a year with it
  * @param costPerYear salt and regeneration water of that year
  */
 public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPerLitre, double hardnessMgPerL, YearlyTotals year,
@@ -26,7 +27,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
         LARGER_BED,
         /** A second bed of the same size. */
         TWIN_BEDS,
-        /** A treatment before the softener that takes so much hardness or iron out. */
+        /** A treatment before the softener that removes this amount of hardness or iron. */
         TREATED_WATER
     }
 
@@ -34,8 +35,8 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     /** A size converted from another unit is the same. */
     private static final double SAME_SIZE_SHARE = 0.01;
 
-    /** What would help, as far as anything does; empty where the standard is kept. */
-    public static List<ServiceRemedy> of(DoseChoice choice, Duty duty, RunningCost cost) {
+    /** Remedies, where there are any; empty where the standard is met. */
+    public static List<ServiceRemedy> of(DoseChoice choice, DesignConditions duty, RunningCost cost) {
         List<ServiceRemedy> remedies = new ArrayList<>();
         if (!choice.best().settings().keepsStandard()) {
             Softener softener = choice.best().dosed().softener();
@@ -48,7 +49,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     }
 
     /** The smallest standard bed that is larger and keeps to the service standard, metered. */
-    public static Optional<DoseChoice.Option> largerBed(Softener softener, Duty duty, RunningCost cost) {
+    public static Optional<DoseChoice.Option> largerBed(Softener softener, DesignConditions duty, RunningCost cost) {
         return larger(softener)
                 .map(larger -> DoseChoice.cheapest(larger, duty.forAnyBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
@@ -66,14 +67,14 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
                 option.year(), option.costPerYear());
     }
 
-    private static Optional<ServiceRemedy> twin(Softener softener, Duty duty, RunningCost cost) {
+    private static Optional<ServiceRemedy> twin(Softener softener, DesignConditions duty, RunningCost cost) {
         DoseChoice.Option best = DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN);
         return best.settings().keepsStandard() ? Optional.of(metered(Kind.TWIN_BEDS, best, duty.hardness().totalMgPerL()))
                 : Optional.empty();
     }
 
     /** The hardest water for which this bed is enough, by halving; what takes the hardness out is not priced. */
-    private static Optional<ServiceRemedy> treated(Softener softener, Duty duty, RunningCost cost) {
+    private static Optional<ServiceRemedy> treated(Softener softener, DesignConditions duty, RunningCost cost) {
         double enough = 0;
         double tooHard = 1;
         DoseChoice.Option found = null;

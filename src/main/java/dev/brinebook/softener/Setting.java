@@ -1,19 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 
 /** What is set on a softener. The constant's name is the stable name on the wire. */
-public enum Setting implements Worded {
-    SALT_DOSE(Group.SALT, Measure.SALT_DOSE, "salt dose"),
-    REFILL(Group.SALT, Measure.MINUTES, "brine refill"),
-    CAPACITY(Group.SALT, Measure.CAPACITY, "capacity"),
-    HARDNESS(Group.METER, Measure.HARDNESS, "hardness"),
-    RESERVE(Group.METER, Measure.VOLUME, "reserve"),
-    DAY_OVERRIDE(Group.METER, Measure.DAYS, "day override"),
-    INTERVAL(Group.CLOCK, Measure.DAYS, "interval"),
-    BACKWASH(Group.CYCLE, Measure.FLOW, "backwash flow"),
-    SLOW_RINSE(Group.CYCLE, Measure.MINUTES, "brine draw and slow rinse"),
-    REGENERATION_HOUR(Group.CYCLE, Measure.HOUR, "hour of regeneration");
+public enum Setting implements Localizable {
+    SALT_DOSE(Group.SALT, Measure.SALT_DOSE),
+    REFILL(Group.SALT, Measure.MINUTES),
+    CAPACITY(Group.SALT, Measure.CAPACITY),
+    HARDNESS(Group.METER, Measure.HARDNESS),
+    RESERVE(Group.METER, Measure.VOLUME),
+    DAY_OVERRIDE(Group.METER, Measure.DAYS),
+    INTERVAL(Group.CLOCK, Measure.DAYS),
+    BACKWASH(Group.CYCLE, Measure.FLOW),
+    SLOW_RINSE(Group.CYCLE, Measure.MINUTES),
+    REGENERATION_HOUR(Group.CYCLE, Measure.HOUR);
 
     /** What kind of number is set. */
     public enum Measure {
@@ -33,13 +34,12 @@ public enum Setting implements Worded {
     }
 
     private final Group group;
-    private final Measure measure;
-    private final String words;
 
-    Setting(Group group, Measure measure, String words) {
+    private final Measure measure;
+
+    Setting(Group group, Measure measure) {
         this.group = group;
         this.measure = measure;
-        this.words = words;
     }
 
     public Group group() {
@@ -51,7 +51,7 @@ public enum Setting implements Worded {
     }
 
     @Override
-    public String words() {
-        return words;
+    public String textId() {
+        return Localizable.idOf("setting", this);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.quantity.Exact;
@@ -70,7 +71,7 @@ public final class Sizing {
      *
      * @param saltDoseGramsPerLitre the dose for all, or empty for the cheapest of each
      */
-    public static List<Ranked> rank(List<Candidate> candidates, Duty duty, RunningCost cost,
+    public static List<Ranked> rank(List<Candidate> candidates, DesignConditions duty, RunningCost cost,
             OptionalDouble saltDoseGramsPerLitre) {
         boolean priced = candidates.stream().allMatch(candidate -> candidate.price().isPresent());
         return candidates.stream().map(candidate -> tried(candidate, duty, cost, saltDoseGramsPerLitre))
@@ -80,11 +81,11 @@ public final class Sizing {
     }
 
     /** A candidate at the dose and settings that cost least. */
-    public static Ranked tried(Candidate candidate, Duty duty, RunningCost cost) {
+    public static Ranked tried(Candidate candidate, DesignConditions duty, RunningCost cost) {
         return tried(candidate, duty, cost, OptionalDouble.empty());
     }
 
-    private static Ranked tried(Candidate candidate, Duty duty, RunningCost cost, OptionalDouble saltDoseGramsPerLitre) {
+    private static Ranked tried(Candidate candidate, DesignConditions duty, RunningCost cost, OptionalDouble saltDoseGramsPerLitre) {
         Optional<DoseChoice> choice = saltDoseGramsPerLitre.isPresent() ? Optional.empty()
                 : Optional.of(DoseChoice.cheapest(candidate.softener(), duty, cost));
         DoseChoice.Option option = choice.map(DoseChoice::best).orElseGet(() ->

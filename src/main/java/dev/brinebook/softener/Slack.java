@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 /**
- * How far a setting may stand off the one to set without being changed, as shares: steps of the setting and of the table, whole
+ * How far a setting may differ from the one to set without being changed, as shares: steps of the setting and of the table, whole
  * minutes, and brine that is not quite saturated.
  *
  * @param doseAboveShare a dose above the one to set

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
@@ -80,7 +81,7 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
         return cycleDesign(saltDoseGramsPerLitre, temperatureCelsius, temperatureCelsius, false);
     }
 
-    /** The regeneration cycle at a dose, with a brine tank that may stand warmer or colder than the water. */
+    /** The regeneration cycle at a dose, with a brine tank that may be warmer or colder than the water. */
     public CycleDesign cycleDesign(double saltDoseGramsPerLitre, double waterTemperatureCelsius,
             double brineTankTemperatureCelsius, boolean secondBackwash) {
         return new CycleDesign(bed, salt, saltGrams(saltDoseGramsPerLitre), waterTemperatureCelsius,

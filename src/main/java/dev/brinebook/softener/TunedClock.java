@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.resin.CapacityTable;
@@ -19,7 +20,7 @@ import java.util.List;
 public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boolean keepsStandard) {
 
     /** The one that costs least to run. */
-    public static TunedClock of(Softener softener, Duty duty, RunningCost cost) {
+    public static TunedClock of(Softener softener, DesignConditions duty, RunningCost cost) {
         return possible(softener, duty).stream().min(Comparator.comparingDouble(clock -> {
             DosedSoftener dosed = DosedSoftener.designed(softener, clock.saltDoseGramsPerLitre(),
                     duty.water().temperatureCelsius());
@@ -33,13 +34,13 @@ public record TunedClock(ClockEveryDays clock, double saltDoseGramsPerLitre, boo
      * with the highest dose that is recommended, or that the tables cover where the
      * column settles to no cycle at that.
      */
-    public static List<TunedClock> possible(Softener softener, Duty duty) {
+    public static List<TunedClock> possible(Softener softener, DesignConditions duty) {
         List<TunedClock> possible = new ArrayList<>();
         Regeneration last = null;
         int lastDays = 0;
         List<Double> doses = duty.dosesGramsPerLitre(softener);
         for (double dose : doses) {
-            Figure held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
+            OptionalResult held = softener.capacity().leastSaltDoseGramsPerLitre(softener.salt());
             if (held.exists() && dose >= held.value() && softener.capacity().isKnownAt(softener.salt(), dose)) {
                 Regeneration each = DosedSoftener.designed(softener, dose, duty.water().temperatureCelsius()).regeneration();
                 boolean more = last != null && each.capacityGrams() >= last.capacityGrams();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.source;
 
 /**
@@ -14,7 +15,7 @@ public record Source(String key, Kind kind, String citation, String edition, Str
     /** How far a source can be trusted. */
     public enum Kind {
         DEFINITION, PUBLISHED, COMMON_PRACTICE, COMPUTED, FROM_MEMORY,
-        /** Not worked out at all: the caller's. */
+        /** Not calculated: given by the caller. */
         GIVEN
     }
 

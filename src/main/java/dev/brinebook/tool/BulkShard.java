@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.tool;
 
 import java.io.BufferedReader;
@@ -97,7 +98,7 @@ public final class BulkShard {
         return lines;
     }
 
-    /** An answer tells the line of its request; here the line of the file is wanted. */
+    /** An answer has the line of its request; here the line of the file is needed. */
     private static String countedFrom(int before, String answer) {
         Matcher matcher = LINE.matcher(answer);
         return matcher.replaceFirst(match -> match.group(1) + (before + Integer.parseInt(match.group(2))));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.tool;
 
 import dev.brinebook.Main;
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
  */
 public final class TrainingRun {
 
-    /** Enough for the JVM to tell which methods are hot. */
+    /** Enough for the JVM to find the hot methods. */
     private static final int ROUNDS = 8;
 
     private static final List<String> PAGES = List.of("/health/ready", "/openapi.json", "/docs", "/v1/sources");

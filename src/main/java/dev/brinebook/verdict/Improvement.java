@@ -1,28 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 
 /** What can be improved on a softener beyond its settings and its control. */
-public enum Improvement implements Worded {
+public enum Improvement implements Localizable {
     /** A second bed of the same size, of which one is always in service. */
-    SECOND_TANK("add a second tank"),
+    SECOND_TANK,
     /** The next larger standard tank, with the resin it is sold with. */
-    LARGER_BED("fit a larger tank of resin"),
+    LARGER_BED,
     /** Brine against the direction of service. */
-    COUNTER_CURRENT("draw the brine against the direction of service"),
+    COUNTER_CURRENT,
     /** Some hard water mixed in, so that the water is still soft by its class, but not without hardness. */
-    MIXING_VALVE("mix some hard water in"),
+    MIXING_VALVE,
     /** Cold taps stay hard. */
-    HOT_WATER_ONLY("soften hot water only");
-
-    private final String words;
-
-    Improvement(String words) {
-        this.words = words;
-    }
+    HOT_WATER_ONLY;
 
     @Override
-    public String words() {
-        return words;
+    public String textId() {
+        return Localizable.idOf("improvement", this);
     }
 }

@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.ServiceRemedy;
@@ -13,20 +14,20 @@ import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Softener;
 import java.util.Optional;
 
-/** What each improvement comes to, with a meter that is set so that it costs least while the service standard is kept. */
+/** Result of each improvement, with a meter that is set so that it costs least while the service standard is kept. */
 final class Improvements {
 
-    /** An improvement, or why it cannot be had, or what it lacks. */
+    /** An improvement, or the reason why it is not possible, or what it lacks. */
     record Improved(Improvement improvement, Optional<SetRight> set, Optional<Obstacle> obstacle) {
     }
 
     private final Softener softener;
     private final DoseChoice.Option meter;
     private final MeterStart start;
-    private final Duty duty;
+    private final DesignConditions duty;
     private final RunningCost cost;
 
-    Improvements(DoseChoice.Option meter, Duty duty, RunningCost cost) {
+    Improvements(DoseChoice.Option meter, DesignConditions duty, RunningCost cost) {
         softener = meter.dosed().softener();
         start = meter.settings().start();
         this.meter = meter;
@@ -68,7 +69,7 @@ final class Improvements {
     }
 
     /** At the dose of the meter on this bed: it is not as soft, so that no finer choice is called for. */
-    private Improved lacking(Improvement improvement, Duty less, Obstacle obstacle) {
+    private Improved lacking(Improvement improvement, DesignConditions less, Obstacle obstacle) {
         return new Improved(improvement, Optional.of(SetRight.ofMeter(DoseChoice.option(softener, meter.dosed().saltDoseGramsPerLitre(),
                 less, cost, start))), Optional.of(obstacle));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import dev.brinebook.payback.AgainstBaseline;
@@ -5,12 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What a step is worth over another.
+ * Value of a step over another.
  *
- * @param over the other
+ * @param over the other step
  * @param savedPerYear salt and water of the first year, money; negative where it costs more
- * @param savedPerYearOverSeasonal the same where the other is a clock that somebody sets again every season
- * @param worthUpTo first cost above that of the other at which it just pays; nothing or less where it saves nothing
+ * @param savedPerYearOverSeasonal the same where the other is a clock that is set again every season
+ * @param worthUpTo extra first cost at which it breaks even; 0 or less where it saves nothing
  * @param worth by every measure, where both first costs are known
  * @param chanceOfPaying that what is saved over the horizon is more than the first cost, where that is known
  */

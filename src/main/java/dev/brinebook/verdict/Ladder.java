@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import dev.brinebook.payback.AgainstBaseline;
@@ -6,19 +7,19 @@ import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.YearlyCost;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.regeneration.YearlyTotals;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Fit;
-import dev.brinebook.softener.Found;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
 import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.softener.SetRight;
-import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.water.Treatment;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,22 +32,22 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * What to do about a softener, from the least to the most, each step worth its own money: it is held against the cheapest step
+ * The steps to improve a softener, from the smallest to the largest, each judged by its own cost: it is compared with the cheapest step
  * below it that keeps to the same service standard, so that a meter is not credited with what correcting the settings saves.
  *
- * <pre>a step is taken when  LCC(below) - LCC(step) &gt; 0;  then it is what the next is held against</pre>
+ * <pre>a step is taken when  LCC(below) - LCC(step) &gt; 0;  then the next is compared with it</pre>
  *
  * <p>LCC life-cycle cost over the horizon. Hard water has no price: a step that misses the standard is never the cheapest.
  * Source: [NIST-HB135] incremental ranking of mutually exclusive alternatives by first cost.
  *
  * @param rungs all steps, from the least to the most
- * @param others improvements and goods that were looked at beside those of the rungs
+ * @param others improvements and goods that were evaluated beside those of the rungs
  * @param verdict the step to take
  * @param treatments what the water needs first, in order; empty where it can be softened as it is
- * @param questions settings of the softener as found that were not read and matter
+ * @param questions settings of the existing softener that were not read and matter
  * @param choice how the dose of the meter on this bed was chosen; absent without a softener
- * @param right the control found, set right; absent without a softener
- * @param worth what that meter saves over the clock set right; absent without a softener
+ * @param right the existing control, set right; absent without a softener
+ * @param worth saving of that meter over the clock set right; absent without a softener
  */
 public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<Treatment> treatments, List<Question> questions,
         Optional<DoseChoice> choice, Optional<SetRight> right, Optional<MeteringWorth> worth) {
@@ -54,7 +55,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     /** Hardness up to which water is soft, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     public static final double SOFT_MG_PER_L = 60;
     private static final double ROUNDING = 1e-6;
-    /** A saving of a smaller share of the running cost is within what nobody can tell. */
+    /** A smaller share of the running cost than this cannot be distinguished from no saving. */
     private static final double LEAST_SAVING_SHARE = DoseChoice.ASSUMED_EQUAL_COST_SHARE;
 
     public Ladder {
@@ -70,7 +71,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 .filter(rung -> rung.overBelow().filter(over -> savesEnough(over, rung(over.over()))).isPresent()).findFirst();
     }
 
-    /** Whether what is saved over a rung is more than anybody can tell. */
+    /** Whether the saving over a rung is large enough to be distinguished from none. */
     private static boolean savesEnough(Increment over, Rung base) {
         return over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
     }
@@ -81,7 +82,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     }
 
     /** The steps from a softener that was found. */
-    public static Ladder of(Found found, Duty duty, Terms terms) {
+    public static Ladder of(ExistingSoftener found, DesignConditions duty, Terms terms) {
         Softener softener = Review.withRightDrain(found, duty);
         MeterStart start = MeterStart.of(found.policy());
         DoseChoice choice = DoseChoice.cheapest(softener, duty, terms.running(), start);
@@ -89,7 +90,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         List<Treatment> treatments = Treatment.neededBy(duty.water());
         Map<Step, Rung> barred = barred(duty, treatments);
         Climb climb = new Climb(duty, terms, barred);
-        Setup asFound = found.setup();
+        SoftenerSettings asFound = found.setup();
         YearlyTotals year = duty.year(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius()));
         climb.add(Step.AS_FOUND, new Rung.Option(asFound, year, terms.running().ofYear(year), terms.outlay(Step.AS_FOUND), List.of(),
                 Optional.empty(), Optional.empty()),
@@ -111,7 +112,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     }
 
     /** The steps where no softener is there yet, and one was chosen. */
-    public static Ladder withoutSoftener(Sizing.Ranked chosen, Duty duty, Terms terms) {
+    public static Ladder withoutSoftener(Sizing.Ranked chosen, DesignConditions duty, Terms terms) {
         List<Treatment> treatments = Treatment.neededBy(duty.water());
         Climb climb = new Climb(duty, terms, barred(duty, treatments));
         List.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT, Step.IMPROVE).forEach(step -> climb.bar(step, Obstacle.NO_SOFTENER));
@@ -122,7 +123,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    private static Map<Step, Rung> barred(Duty duty, List<Treatment> treatments) {
+    private static Map<Step, Rung> barred(DesignConditions duty, List<Treatment> treatments) {
         Map<Step, Rung> barred = new EnumMap<>(Step.class);
         boolean soft = duty.hardness().realMgPerL() <= SOFT_MG_PER_L;
         barred.put(Step.NONE_NEEDED, soft ? Rung.barred(Step.NONE_NEEDED) : Rung.barred(Step.NONE_NEEDED, Obstacle.HARD_WATER));
@@ -131,7 +132,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         return barred;
     }
 
-    private static void improve(Climb climb, DoseChoice choice, Duty duty, Terms terms) {
+    private static void improve(Climb climb, DoseChoice choice, DesignConditions duty, Terms terms) {
         Improvements improvements = new Improvements(choice.best(), duty, terms.running());
         climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
             Rung.What what = Rung.What.of(improved.improvement());
@@ -142,7 +143,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     }
 
     /** The best of the goods; without any the smallest standard bed that is large enough, where this one is not. */
-    private static void replace(Climb climb, DoseChoice choice, Duty duty, Terms terms) {
+    private static void replace(Climb climb, DoseChoice choice, DesignConditions duty, Terms terms) {
         if (!terms.goods().isEmpty()) {
             climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, duty, terms)).toList());
         }
@@ -164,7 +165,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         }
     }
 
-    private static Rung replaced(Climb climb, Sizing.Candidate goods, Duty duty, Terms terms) {
+    private static Rung replaced(Climb climb, Sizing.Candidate goods, DesignConditions duty, Terms terms) {
         Sizing.Ranked tried = Sizing.tried(goods, duty.forAnyBed(), terms.running());
         SetRight set = SetRight.ofMeter(tried.option());
         boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
@@ -172,10 +173,10 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 terms.outlay(goods)), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT));
     }
 
-    /** Where the year of a meter that starts at once is drawn, its hard days may be more than the standard was held to. */
-    private static List<Obstacle> lacks(Rung.Option option, Duty duty, boolean keepsStandard, Optional<Obstacle> obstacle) {
+    /** Where the year of an immediate meter is simulated, it may have more hard days than the standard allowed for. */
+    private static List<Obstacle> lacks(Rung.Option option, DesignConditions duty, boolean keepsStandard, Optional<Obstacle> obstacle) {
         List<Obstacle> lacks = new ArrayList<>();
-        Setup setup = option.setup();
+        SoftenerSettings setup = option.setup();
         if (!keepsStandard || option.year().hardDays() > duty.standard().hardDaysPerYear() * (1 + ROUNDING)) {
             lacks.add(Obstacle.RUNS_HARD);
         }
@@ -198,7 +199,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     /** The way up: each step against the cheapest below it that serves. */
     static final class Climb {
 
-        private final Duty duty;
+        private final DesignConditions duty;
         private final Terms terms;
         private final Spread spread;
         private final Map<Step, Rung> rungs;
@@ -207,7 +208,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         private Rung asFound;
         private Rung taken;
 
-        Climb(Duty duty, Terms terms, Map<Step, Rung> barred) {
+        Climb(DesignConditions duty, Terms terms, Map<Step, Rung> barred) {
             this.duty = duty;
             this.terms = terms;
             spread = new Spread(duty, terms.running());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import dev.brinebook.payback.Outlay;
@@ -5,7 +6,7 @@ import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Readiness;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,26 +15,26 @@ import java.util.Optional;
  *
  * @param step which
  * @param what which improvement or which of the goods, where the step is one of several
- * @param option what it comes to; absent where it cannot be taken
- * @param obstacles why it cannot be taken, or what it lacks
- * @param overBelow what it is worth over the cheapest step below it that keeps to the service standard
- * @param overAsFound what it is worth over the softener as found
+ * @param option its result; absent where it cannot be taken
+ * @param obstacles reasons why it cannot be taken, or what it lacks
+ * @param overBelow its value over the cheapest step below it that meets the service standard
+ * @param overAsFound its value over the existing softener
  */
 public record Rung(Step step, What what, Optional<Option> option, List<Obstacle> obstacles, Optional<Increment> overBelow,
         Optional<Increment> overAsFound) {
 
     /**
-     * What a step comes to.
+     * Result of a step.
      *
-     * @param setup what stands there and how it is set; of two tanks each of them
-     * @param year what is to be expected of a year
+     * @param setup the softener and its settings; with two tanks, each of them
+     * @param year expected totals of a year
      * @param costPerYear salt and regeneration water of that year, at today's prices
-     * @param outlay what it costs to have, if known
-     * @param unpriced what it needs besides and nobody priced, so that its outlay lacks it
+     * @param outlay its outlay, if known
+     * @param unpriced conditions without a price, which its outlay does not include
      * @param everySeason the year of a clock that is set again every season
-     * @param metered the settings of a meter; absent for a clock and for the softener as found
+     * @param metered the settings of a meter; absent for a clock and for the existing softener
      */
-    public record Option(Setup setup, YearlyTotals year, double costPerYear, Optional<Outlay> outlay,
+    public record Option(SoftenerSettings setup, YearlyTotals year, double costPerYear, Optional<Outlay> outlay,
             List<Readiness.Condition> unpriced, Optional<MeteringWorth.Control> everySeason,
             Optional<DoseChoice.Option> metered) {
 

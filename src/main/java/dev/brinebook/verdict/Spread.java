@@ -1,21 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import dev.brinebook.regeneration.LongRun;
 import dev.brinebook.regeneration.YearlyTotals;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
- * How far what a step saves may be from what is expected, since level of use and hardness are not known exactly and what is set
- * stays as it is: a normal distribution by its standard deviation over three levels and three hardnesses.
+ * Uncertainty of the saving of a step, since level of use and hardness are not known exactly and the settings
+ * stay unchanged: a normal distribution by its standard deviation over three levels and three hardnesses.
  *
  * <pre>s² = Σ w(i) v(j) (S(i, j) - m)²,   m = Σ w(i) v(j) S(i, j),   P(pays) = Φ((S - I / f) / s)</pre>
  *
- * <p>S saving of a year; w, v Gauss-Hermite weights of three nodes; I first cost, f what a saving of one a year is worth today.
+ * <p>S saving of a year; w, v Gauss-Hermite weights of three nodes; I first cost, f present value of a saving of one a year.
  * Hardness is within ± u of the test with equal chance anywhere, a standard deviation of u / √3.
  * Source: [ABRAMOWITZ-STEGUN] 25.4.46; [GUM] for a reading that is known to a step.
  */
@@ -26,17 +27,17 @@ final class Spread {
     private static final double[] WEIGHTS = {1 / 6.0, 2 / 3.0, 1 / 6.0};
 
     /** A state in which the case may be. */
-    private record State(Duty duty, double weight) {
+    private record State(DesignConditions duty, double weight) {
     }
 
     private final List<State> states = new ArrayList<>();
     private final RunningCost cost;
 
-    Spread(Duty duty, RunningCost cost) {
+    Spread(DesignConditions duty, RunningCost cost) {
         this.cost = cost;
         double share = Math.min(0.5, duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL()) / NODE;
         for (LongRun.Season season : duty.longRun().seasons()) {
-            Duty there = duty.atLevel(season.level());
+            DesignConditions there = duty.atLevel(season.level());
             if (share == 0) {
                 states.add(new State(there, season.share()));
             } else {
@@ -48,7 +49,7 @@ final class Spread {
     }
 
     /** What a setup costs in each state. */
-    double[] costs(Setup setup) {
+    double[] costs(SoftenerSettings setup) {
         return states.stream().mapToDouble(state -> {
             YearlyTotals year = state.duty().year(setup.policy(), setup.regeneration(state.duty().water().temperatureCelsius()));
             return cost.ofYear(year);

@@ -1,32 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 
 /** What can be done, from the least to the most. */
-public enum Step implements Worded {
+public enum Step implements Localizable {
     /** The water is soft enough. */
-    NONE_NEEDED("no softener is needed"),
+    NONE_NEEDED,
     /** Something else must be taken out of the water first. */
-    TREAT_FIRST("treat the water first"),
+    TREAT_FIRST,
     /** The softener as it is set. */
-    AS_FOUND("leave it as it is"),
+    AS_FOUND,
     /** The same control, its best settings. */
-    SET_RIGHT("correct the settings"),
+    SET_RIGHT,
     /** A metered controller on the same bed. */
-    CONVERT("convert to a metered controller"),
+    CONVERT,
     /** One of {@link Improvement}. */
-    IMPROVE("improve the softener"),
+    IMPROVE,
     /** Another softener. */
-    REPLACE("replace the softener");
-
-    private final String words;
-
-    Step(String words) {
-        this.words = words;
-    }
+    REPLACE;
 
     @Override
-    public String words() {
-        return words;
+    public String textId() {
+        return Localizable.idOf("step", this);
     }
 }

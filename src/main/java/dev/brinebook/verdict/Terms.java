@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.payback.CashFlows;
-import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Sizing;
@@ -18,16 +19,16 @@ import java.util.Optional;
  *
  * @param prices of salt, water and sewer, and how money is carried through the years
  * @param horizonYears years that count
- * @param outlays what a step costs to have, as far as known; correcting settings costs nothing but the visit
- * @param improvements what an improvement costs to have, as far as known
+ * @param outlays outlay of each step, as far as known; correcting settings costs only the visit
+ * @param improvements outlay of each improvement, as far as known
  * @param goods what the softener could be replaced by; without prices of their own they are not known to cost anything
- * @param unpriced what anything beyond the settings needs besides and nobody priced, so that its outlay lacks it
+ * @param unpriced conditions of every step beyond the settings that have no price, which the outlays do not include
  */
 public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, Map<Improvement, Outlay> improvements,
         List<Sizing.Candidate> goods, List<Readiness.Condition> unpriced) {
 
-    /** A valve is expected to last longer; a household stays about so long. */
-    public static final int ASSUMED_HORIZON_YEARS = Conversion.ASSUMED_HORIZON_YEARS;
+    /** A valve is expected to last longer; a household stays for about that time. */
+    public static final int ASSUMED_HORIZON_YEARS = Retrofit.ASSUMED_HORIZON_YEARS;
 
     public Terms {
         Objects.requireNonNull(prices, "prices");
@@ -53,17 +54,17 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, 
         return new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
     }
 
-    /** What a step costs to have; empty when it is not known. */
+    /** Outlay of a step; empty when it is not known. */
     public Optional<Outlay> outlay(Step step) {
         return step.compareTo(Step.SET_RIGHT) <= 0 ? Optional.of(Outlay.NONE) : Optional.ofNullable(outlays.get(step));
     }
 
-    /** What an improvement costs to have; empty when it is not known. */
+    /** Outlay of an improvement; empty when it is not known. */
     Optional<Outlay> outlay(Improvement improvement) {
         return Optional.ofNullable(improvements.get(improvement));
     }
 
-    /** What one of the goods costs to have; empty when it is not known. */
+    /** Outlay of one of the goods; empty when it is not known. */
     Optional<Outlay> outlay(Sizing.Candidate goods) {
         return goods.price().stream().mapToObj(price -> paidOnce(price, 0, horizonYears)).findFirst();
     }
@@ -73,7 +74,7 @@ public record Terms(Prices prices, int horizonYears, Map<Step, Outlay> outlays, 
         return step.compareTo(Step.CONVERT) >= 0 ? unpriced : List.of();
     }
 
-    /** What a saving of the first year is worth today over the horizon. */
+    /** Present value of a first-year saving over the horizon. */
     double worthToday(double savingPerYear) {
         return CashFlows.presentValueOfSavings(prices.discountSharePerYear(),
                 CashFlows.growing(savingPerYear, prices.growthSharePerYear(), horizonYears));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
 import java.util.Optional;
@@ -7,7 +8,7 @@ import java.util.stream.Stream;
 /**
  * The step to take.
  *
- * @param step which; {@link Step#REPLACE} too where no bed at hand serves
+ * @param step which; {@link Step#REPLACE} too where no available bed meets the standard
  * @param chance that it is the right one, by the chances that it and the steps above it pay; 1 where money does not decide
  */
 public record Verdict(Step step, double chance) {
@@ -17,7 +18,7 @@ public record Verdict(Step step, double chance) {
     /** Nothing is sure beyond this while a setting that matters was not read. */
     private static final double MOST_WITH_UNREAD_SETTINGS = 0.8;
 
-    /** How sure it is. */
+    /** Confidence in the verdict. */
     public enum Confidence {
         HIGH, MEDIUM, LOW
     }

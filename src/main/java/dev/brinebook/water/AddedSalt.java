@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
@@ -10,7 +11,7 @@ public final class AddedSalt {
 
     /** Volume of the glass that answers speak of, litres. */
     public static final double GLASS_LITRES = 0.25;
-    /** Sodium above which people on a restricted diet are told, mg/L. Source: [EPA-822-R-03-006]. */
+    /** Sodium above which people on a restricted diet are warned, mg/L. Source: [EPA-822-R-03-006]. */
     public static final double SODIUM_DIET_MG_PER_L = 20;
     /** Taste and parametric value of sodium, mg/L. Source: [WHO-GDWQ]. */
     public static final double SODIUM_TASTE_MG_PER_L = 200;

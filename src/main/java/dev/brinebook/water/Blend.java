@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
@@ -14,7 +15,7 @@ import dev.brinebook.guard.Guard;
  */
 public record Blend(double rawMgPerL, double residualMgPerL, double leakageMgPerL) {
 
-    /** Hardness that is taken to pass the resin when none is told, as in [DAVIS-CORNWELL]. */
+    /** Hardness assumed to pass the resin when none is given, as in [DAVIS-CORNWELL]. */
     public static final double DEFAULT_LEAKAGE_MG_PER_L = 0;
 
     public Blend {

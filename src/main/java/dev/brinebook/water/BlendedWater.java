@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.caution.Caution;
@@ -42,7 +43,7 @@ public record BlendedWater(WaterAnalysis raw, CompensatedHardness hardness, Blen
         return SoftenedWater.ofRemoved(fullLoadMgPerL(), raw.sodiumMgPerL(), potassiumSalt);
     }
 
-    /** Iron left, mg/L: all in the bypass; in the other share none if it is dissolved, else all. None if not tested. */
+    /** Iron left, mg/L: all in the bypass; in the other share none if it is dissolved, otherwise all. None if not tested. */
     public OptionalDouble ironMgPerL() {
         boolean exchanged = raw.ironForm() == WaterAnalysis.IronForm.DISSOLVED;
         return left(raw.ironMgPerL(), exchanged);
@@ -53,7 +54,7 @@ public record BlendedWater(WaterAnalysis raw, CompensatedHardness hardness, Blen
         return left(raw.manganeseMgPerL(), true);
     }
 
-    /** What the people who use it must be told, beside the cautions of the raw water. */
+    /** Cautions for the people who use it, beside those of the raw water. */
     public Set<Caution> cautions() {
         Set<Caution> cautions = EnumSet.copyOf(softened().cautions());
         if (blend.residualMgPerL() > 0) {

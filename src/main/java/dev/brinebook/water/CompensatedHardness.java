@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
@@ -46,7 +47,7 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
     }
 
     /**
-     * A water that loads a resin so many times as much: harder or softer with the same iron and manganese, and without any
+     * A water with its load on the resin multiplied by {@code factor}: harder or softer with the same iron and manganese, and without any
      * calcium and magnesium with less of these two.
      */
     public CompensatedHardness times(double factor) {
@@ -63,7 +64,7 @@ public record CompensatedHardness(double hardnessMgPerL, double ironLineMgPerL, 
      * The number to set on a controller: the sum and the test's uncertainty, rounded up to a step, never down.
      *
      * @param step unit and step that the controller is set in; what is returned is in this unit
-     * @param uncertaintyMgPerL what the test cannot tell, 0 or above; a drop-count kit resolves 1 gpg
+     * @param uncertaintyMgPerL uncertainty of the test, 0 or above; a drop-count kit resolves 1 gpg
      */
     public double setting(HardnessStep step, double uncertaintyMgPerL) {
         return step.size() * wholeUp(step.unit().fromBase(totalMgPerL()

@@ -1,36 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.HardnessUnit;
-import dev.brinebook.wording.Worded;
 
 /** The words for a hardness. Three publics use three scales that disagree, so every answer gives all three. */
-public enum HardnessClass implements Worded {
-    SOFT("soft"),
-    SLIGHTLY_HARD("slightly hard"),
-    MODERATELY_HARD("moderately hard"),
-    MEDIUM("medium"),
-    HARD("hard"),
-    VERY_HARD("very hard");
+public enum HardnessClass {
+    SOFT,
+    SLIGHTLY_HARD,
+    MODERATELY_HARD,
+    MEDIUM,
+    HARD,
+    VERY_HARD;
 
     /** Upper ends of soft, moderately hard and hard, mg/L. Source: [USGS-HARDNESS]. */
     private static final double[] USGS_MG_PER_L = {60, 120, 180};
+
     /** Upper ends of soft and medium, mmol/L. Source: [WRMG]. */
     private static final double[] GERMAN_MMOL_PER_L = {1.5, 2.5};
     /** Upper ends of soft, slightly hard, moderately hard and hard, gpg. Source: [CP-HARDNESS-CLASSES]. */
     private static final double[] TRADE_GPG = {1, 3.5, 7, 10.5};
-
-    private final String words;
-
-    HardnessClass(String words) {
-        this.words = words;
-    }
-
-    @Override
-    public String words() {
-        return words;
-    }
-
     /** Class by the US Geological Survey. Its print leaves gaps such as 60 to 61; the upper end belongs to the softer. */
     public static HardnessClass usgs(double hardnessMgPerL) {
         return pick(hardnessMgPerL, USGS_MG_PER_L, SOFT, MODERATELY_HARD, HARD, VERY_HARD);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
@@ -19,7 +20,7 @@ public record HardnessStep(HardnessUnit unit, double size) {
 
     /**
      * The usual step of a unit: whole grains and degrees, and for the other units the step of about the same size. Common practice,
-     * no source is at hand. What is set in a coarse step can be set on a controller with a finer one too.
+     * no source was found. What is set in a coarse step can be set on a controller with a finer one too.
      */
     public static HardnessStep of(HardnessUnit unit) {
         return new HardnessStep(unit, switch (unit) {

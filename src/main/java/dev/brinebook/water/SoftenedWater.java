@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.caution.Caution;
@@ -37,7 +38,7 @@ public record SoftenedWater(double addedSodiumMgPerL, double addedPotassiumMgPer
         return rawSodiumMgPerL.orElse(0) + addedSodiumMgPerL;
     }
 
-    /** What the people who drink it must be told. */
+    /** Cautions for the people who drink it. */
     public Set<Caution> cautions() {
         Set<Caution> cautions = EnumSet.of(Caution.LEAD_COPPER_PLUMBING);
         if (totalSodiumMgPerL() > AddedSalt.SODIUM_DIET_MG_PER_L) {

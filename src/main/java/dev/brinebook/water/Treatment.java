@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
@@ -10,38 +11,32 @@ import java.util.function.Predicate;
  *
  * <p>Source: each names its own; the order is common practice: what hurts the treatments after it comes first.
  */
-public enum Treatment implements Worded {
+public enum Treatment implements Localizable {
     /** Acid dissolves what a neutralising filter is made of, and keeps iron from being oxidised. */
-    NEUTRALISE("NEB-G1491", "raise the pH to 6.5 or more",
+    NEUTRALISE("NEB-G1491",
             water -> water.ph().isPresent() && water.ph().getAsDouble() < WaterCautions.LOWEST_PH),
-    REMOVE_SULFIDE("NEB-G1491", "remove the hydrogen sulfide", water -> water.hydrogenSulfideMgPerL().orElse(0) > 0),
-    REMOVE_IRON_BACTERIA("CP-RESIN-CARE", "disinfect the well and remove the iron that bacteria hold",
+    REMOVE_SULFIDE("NEB-G1491", water -> water.hydrogenSulfideMgPerL().orElse(0) > 0),
+    REMOVE_IRON_BACTERIA("CP-RESIN-CARE",
             water -> isIron(water, WaterAnalysis.IronForm.BACTERIAL)),
-    FILTER_IRON("CP-RESIN-CARE", "filter the visible or colloidal iron out", water -> isIron(water, WaterAnalysis.IronForm.VISIBLE)
+    FILTER_IRON("CP-RESIN-CARE", water -> isIron(water, WaterAnalysis.IronForm.VISIBLE)
             || isIron(water, WaterAnalysis.IronForm.COLLOIDAL)),
-    REMOVE_IRON("NDSU-WQ1031", "bring iron and manganese together below 10 mg/L",
+    REMOVE_IRON("NDSU-WQ1031",
             water -> water.ironAndManganeseMgPerL() > WaterCautions.TREAT_FIRST_MG_PER_L),
-    FILTER_TURBIDITY("TEN-STATES", "filter the water below 5 NTU",
+    FILTER_TURBIDITY("TEN-STATES",
             water -> water.turbidityNtu().orElse(0) > WaterCautions.TURBIDITY_NTU);
 
     private final String sourceKey;
-    private final String words;
+
     private final Predicate<WaterAnalysis> needed;
 
-    Treatment(String sourceKey, String words, Predicate<WaterAnalysis> needed) {
+    Treatment(String sourceKey, Predicate<WaterAnalysis> needed) {
         this.sourceKey = sourceKey;
-        this.words = words;
         this.needed = needed;
     }
 
     /** Key of the source that says so. */
     public String sourceKey() {
         return sourceKey;
-    }
-
-    @Override
-    public String words() {
-        return words;
     }
 
     /** All that a water needs, first things first; empty where it can be softened as it is. */
@@ -52,5 +47,10 @@ public enum Treatment implements Worded {
     /** Iron of a form, above the limit of staining [NSDWR] or not measured: whoever names its form has seen it. */
     private static boolean isIron(WaterAnalysis water, WaterAnalysis.IronForm form) {
         return water.ironForm() == form && water.ironMgPerL().orElse(Double.POSITIVE_INFINITY) > WaterCautions.IRON_STAINS_MG_PER_L;
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("treatment", this);
     }
 }

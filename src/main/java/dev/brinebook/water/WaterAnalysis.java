@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.guard.Guard;
@@ -8,7 +9,7 @@ import java.util.OptionalDouble;
  * What a water test found. A substance that was not tested is absent, never zero.
  *
  * @param hardnessMgPerL calcium and magnesium hardness, mg/L as CaCO3
- * @param hardnessUncertaintyMgPerL what the test cannot tell, mg/L as CaCO3
+ * @param hardnessUncertaintyMgPerL uncertainty of the test, mg/L as CaCO3
  * @param ironMgPerL iron, in the form that {@code ironForm} says
  * @param manganeseMgPerL manganese
  * @param sodiumMgPerL sodium of the raw water

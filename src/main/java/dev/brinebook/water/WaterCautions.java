@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water;
 
 import dev.brinebook.caution.Caution;
@@ -34,18 +35,18 @@ public final class WaterCautions {
     public static final double CHLORINE_HARMS_MG_PER_L = 1;
     /** Turbidity before ion exchange, NTU. Source: [TEN-STATES]. */
     static final double TURBIDITY_NTU = 5;
-    /** Water that counts as cold, degrees Celsius. Source: [WCP-2023]. */
+    /** Water below this is cold, degrees Celsius. Source: [WCP-2023]. */
     public static final double COLD_CELSIUS = 10;
     /** Hardness from which its unit is doubted, 60 gpg, mg/L as CaCO3. Source: [CP-WATER-TESTS]. */
     static final double HARDEST_USUAL_MG_PER_L = HardnessUnit.GPG.toBase(60);
-    /** The same from below where a softener is used: soft water, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
+    /** Hardness below which its unit is doubted where a softener is used, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     static final double SOFT_MG_PER_L = 60;
     /** Range of pH beyond which a test is doubted; ground water has 6.0 to 8.5. The margins are our own. Source: [HEM-2254]. */
     private static final double ASSUMED_LEAST_PH = 4.5;
     private static final double ASSUMED_MOST_PH = 10.5;
     /** Share of the dissolved solids above which sodium is doubted: sodium carbonate, which is left of soda, weighs 2.3 times as much. */
     private static final double MOST_SODIUM_SHARE = 0.5;
-    /** What tests of iron and of free chlorine tell apart from none, mg/L. Source: [CP-WATER-TESTS]. */
+    /** Detection limits of the tests of iron and of free chlorine, mg/L. Source: [CP-WATER-TESTS]. */
     private static final double TRACE_MG_PER_L = 0.1;
     /** Least that a mg/L of hardness as CaCO3 weighs in a residue: as magnesium oxide. Source: [CIAAW]. */
     private static final double LIGHTEST_HARDNESS_SHARE = (AtomicWeights.MAGNESIUM + AtomicWeights.OXYGEN)
@@ -112,7 +113,7 @@ public final class WaterCautions {
         return hardnessMgPerL < SOFT_MG_PER_L;
     }
 
-    /** What goes with the brine of a house of which nobody said where its waste water goes: of a public supply, to the sewer. */
+    /** Cautions on the brine of a house whose waste water route is not given: with a public supply, the sewer. */
     public static List<Caution> ofDischarge(WaterAnalysis.Supply supply) {
         return supply == WaterAnalysis.Supply.PRIVATE_WELL ? Caution.OF_DISCHARGE : List.of(Caution.SEWER_SALT_LIMITS);
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -17,14 +18,14 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 
-/** Ranges are told in the caller's unit, and no number passes that leaves the range once converted. */
+/** Ranges are stated in the caller's unit, and no number is accepted that leaves the range once converted. */
 class CheckerTest {
 
     private static final double MIN = 3;
     private static final double MAX = 7;
-    private static final Pattern TOLD = Pattern.compile("from (\\S+) to (\\S+) \\S+");
+    private static final Pattern TOLD = Pattern.compile("from (\\S+) to (\\S+)\u00a0\\S+");
 
-    @About("A flow and a temperature.")
+    @SchemaDescription("A flow and a temperature.")
     record Bounded(@Property(value = "A flow.", min = MIN, max = MAX, unit = "L/min") FlowQuantity flow,
             @Property(value = "A temperature.", min = MIN, max = MAX, unit = "C") TemperatureQuantity temperature,
             @Property(value = "A number.", max = MAX) BigDecimal number) {
@@ -59,7 +60,7 @@ class CheckerTest {
     }
 
     @Test
-    void takesEveryBoundThatItTells() {
+    void acceptsEveryBoundThatItStates() {
         for (FlowUnit unit : FlowUnit.values()) {
             Matcher told = told(check(new Bounded(new FlowQuantity(BigDecimal.valueOf(1000), unit), null, null)));
             for (int bound = 1; bound <= 2; bound++) {
@@ -78,9 +79,9 @@ class CheckerTest {
 
     @Test
     void echoesTheNumberAsItCameUnlessThatIsLong() {
-        assertEquals("must be 7 or below, was 7.0000001", number("7.0000001"));
-        assertEquals("must be 7 or below, was 1E+300", number("1e300"));
-        assertEquals("must be 7 or below, was 1.23457E+49", number("12345678901234567890123456789012345678901234567890"));
+        assertEquals("Must be at most 7. Given: 7.0000001.", number("7.0000001"));
+        assertEquals("Must be at most 7. Given: 1E+300.", number("1e300"));
+        assertEquals("Must be at most 7. Given: 1.23457E+49.", number("12345678901234567890123456789012345678901234567890"));
     }
 
     private static String number(String text) {

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.brinebook.api.Violation.Code;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +16,7 @@ class ViolationsTest {
     @ParameterizedTest
     @CsvSource({"a, '', true", "a, b, true", "a0, '', false", "a-b, '', false", "a.b, c, false", "A, a, false", "b, a, false",
         "a~b, '', false"})
-    void knowsWhatIsBelowAPlace(String first, String second, boolean below) {
+    void distinguishesPlacesBelowAPointer(String first, String second, boolean below) {
         Violations violations = new Violations();
         Violations place = second.isEmpty() ? violations.at(first) : violations.at(first).at(second);
         place.add(Code.MISSING, Message.of("is missing"));

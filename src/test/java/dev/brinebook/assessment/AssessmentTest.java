@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.assessment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -21,14 +22,15 @@ import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
-import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
@@ -54,8 +56,8 @@ class AssessmentTest {
                 ? OptionalDouble.of(drainGpm.getAsDouble() * Exact.US_GALLON_LITRES) : NONE, NONE, NONE, NONE);
         Softener softener = new Softener(new ResinBed(RESIN_LITRES, 10 * Exact.INCH_METRES), 54 * Exact.INCH_METRES,
                 Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, flows);
-        Found found = new Found(new Setup(softener, DOSE, Map.of(), policy, 2), DOSE,
-                new Found.Meter(NONE, NONE, policy.meterVolumeLitres()));
+        ExistingSoftener found = new ExistingSoftener(new SoftenerSettings(softener, DOSE, Map.of(), policy, 2), DOSE,
+                new ExistingSoftener.Meter(NONE, NONE, policy.meterVolumeLitres()));
         return Assessment.of(found, duty(), new Terms(PRICES, 10, Map.of()));
     }
 
@@ -65,12 +67,12 @@ class AssessmentTest {
                 OptionalDouble.of(5));
     }
 
-    private static Duty duty() {
+    private static DesignConditions duty() {
         WaterAnalysis water = new WaterAnalysis(HardnessUnit.GPG.toBase(20), 0, OptionalDouble.of(0), NONE, NONE, NONE, NONE,
                 NONE, NONE, NONE, 12, WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(240 * Exact.US_GALLON_LITRES), DayVariation.ofCv(0),
                 Optional.empty(), 20, 8);
-        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+        return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 
@@ -98,9 +100,9 @@ class AssessmentTest {
         assertTrue(asFound.years().converted().totals().saltGrams() < asFound.years().metered().totals().saltGrams());
     }
 
-    /** The findings as found come with it; those of the recommended settings would be none. */
+    /** It includes the findings on the existing settings; the recommended settings would have none. */
     @Test
-    void tellsWhatIsWrongAsFound() {
+    void reportsFindingsOnTheExistingSoftener() {
         List<Finding.Code> codes = asFound.findings().stream().map(Finding::code).toList();
         assertTrue(codes.contains(Finding.Code.MORE_SALT_THAN_NEEDED), codes.toString());
         assertTrue(asFound.fit().fits(), asFound.fit().shortcomings().toString());
@@ -144,10 +146,11 @@ class AssessmentTest {
     @Test
     void commissionsInBothSystems() {
         for (CommissioningStep step : CommissioningStep.values()) {
-            assertTrue(step.words().endsWith("."), step.name());
+            assertTrue(Message.of(step).toString().endsWith("."), step.name());
         }
-        assertTrue(CommissioningStep.TEST_SOFTENED_WATER.words().contains("1 gpg"));
-        assertTrue(CommissioningStep.TEST_SOFTENED_WATER.metricWords().contains("17 mg/L"), "1 gpg is 17.1 mg/L: NIST SP 811");
-        assertEquals(CommissioningStep.FIT.words(), CommissioningStep.FIT.metricWords());
+        assertTrue(Message.of(CommissioningStep.TEST_SOFTENED_WATER).toString().contains("1 gpg"));
+        assertTrue(Message.of(CommissioningStep.TEST_SOFTENED_WATER).inMetricUnits(true).toString().contains("17 mg/L"),
+                "1 gpg is 17.1 mg/L: NIST SP 811");
+        assertEquals(Message.of(CommissioningStep.FIT).toString(), Message.of(CommissioningStep.FIT).inMetricUnits(true).toString());
     }
 }

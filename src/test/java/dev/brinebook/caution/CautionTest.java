@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.caution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -5,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.source.Sources;
+import dev.brinebook.text.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -24,7 +26,7 @@ class CautionTest {
         assertEquals(Severity.INFO, ordered.get(ordered.size() - 1).severity());
         for (Caution caution : all) {
             assertEquals(caution.sourceKey(), Sources.get(caution.sourceKey()).key());
-            assertTrue(caution.words().endsWith(".") || caution.words().endsWith("?"), caution.name());
+            assertTrue(Message.of(caution).toString().endsWith(".") || Message.of(caution).toString().endsWith("?"), caution.name());
             assertNotNull(caution.reader());
         }
     }
@@ -32,8 +34,8 @@ class CautionTest {
     /** 50 °F is 10 °C: NIST SP 811. */
     @Test
     void speaksInEitherSystem() {
-        assertTrue(Caution.COLD_WATER.words().contains("50 degrees Fahrenheit"));
-        assertTrue(Caution.COLD_WATER.metricWords().contains("10 degrees Celsius"));
+        assertTrue(Message.of(Caution.COLD_WATER).toString().contains("50 °F"));
+        assertTrue(Message.of(Caution.COLD_WATER).inMetricUnits(true).toString().contains("10 °C"));
     }
 
     /** A severity never comes after a lesser one, so that the rank is one list. */
@@ -60,8 +62,9 @@ class CautionTest {
     }
 
     @Test
-    void tellsTheEvidenceAgainstMoreLeadBesideTheWarning() {
-        assertTrue(Caution.LEAD_COPPER_PLUMBING.words().contains("no pattern"), "EPA/600/R-98/044; Sorg, Schock and Lytle 1999");
+    void givesTheEvidenceAgainstMoreLeadBesideTheWarning() {
+        assertTrue(Message.of(Caution.LEAD_COPPER_PLUMBING).toString().contains("no pattern"),
+                "EPA/600/R-98/044; Sorg, Schock and Lytle 1999");
         assertTrue(Sources.get(Caution.LEAD_COPPER_PLUMBING.sourceKey()).cited().contains("EPA/600/R-98/044"));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.cluster;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -71,7 +72,7 @@ class ManifestsTest {
     }
 
     @Test
-    void probesAskWhatIsServedThere() {
+    void probesCallPathsThatAreServed() {
         try (BrinebookServer server = start()) {
             for (Deployment deployment : Manifests.ofKind(Deployment.class)) {
                 Container container = deployment.getSpec().getTemplate().getSpec().getContainers().get(0);
@@ -106,7 +107,7 @@ class ManifestsTest {
     }
 
     @Test
-    void theServiceAsksNobody() {
+    void theServiceOpensNoConnections() {
         NetworkPolicy policy = Manifests.ofKind(NetworkPolicy.class).stream()
                 .filter(object -> object.getMetadata().getName().equals("brinebook")).findFirst().orElseThrow();
         assertEquals(Set.of("Ingress", "Egress"), Set.copyOf(policy.getSpec().getPolicyTypes()));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.cluster;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -19,11 +20,11 @@ class WatchingTest {
 
     private static final Pattern METRIC = Pattern.compile("\\b(http|jvm|cache|process|bulk|brinebook)_[a-z_]+[a-z]\\b");
 
-    /** Told from the first collection of garbage on, which a test does not wait for. */
+    /** Reported from the first garbage collection on, which a test does not wait for. */
     private static final Set<String> LATER = Set.of("jvm_gc_pause_seconds_sum");
 
     @Test
-    void whatIsWatchedIsMeasured() {
+    void everyWatchedMetricExists() {
         Set<String> watched = metrics(Stream.of("rules.yaml", "brinebook.json", "kustomization.yaml")
                 .map(file -> Manifests.read(Path.of("k8s/watching", file))).collect(Collectors.joining("\n")));
         assertTrue(watched.size() > 8, watched::toString);

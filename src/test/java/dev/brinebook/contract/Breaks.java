@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -22,7 +23,7 @@ import org.openapitools.openapidiff.core.model.ComposedChanged;
 
 /**
  * What of a released contract a later one breaks under {@code /v1}. By openapi-diff, which does not see the types of OpenAPI
- * 3.1 and so gets both in the form of 3.0; what it passes by is told by {@link UnseenBreaks}.
+ * 3.1 and so gets both in the form of 3.0; what it misses is reported by {@link UnseenBreaks}.
  */
 final class Breaks {
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -23,7 +24,7 @@ public final class ContractSchemas {
     private final Schema document;
     private final JsonNode whole;
 
-    /** The contract lets answers grow; here, though, nothing may stand in one that it does not describe. */
+    /** The contract lets answers grow; here, though, an answer may hold nothing that it does not describe. */
     public ContractSchemas(byte[] contract) {
         this.whole = Committed.tree(contract);
         whole.at("/components/schemas").forEach(schema -> {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
@@ -31,7 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The contract file: what is committed is what is served, and it leaves nothing undescribed (OpenAPI 3.1.0). */
 class ContractTest {
 
-    /** How {@code Facts} tells the unit of a plain number. */
+    /** How {@code PropertySchemaWriter} states the unit of a plain number. */
     private static final Pattern TOLD_UNIT = Pattern.compile("\\. In [^.]+\\.");
 
     private static BrinebookServer server;
@@ -53,7 +54,7 @@ class ContractTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"openapi.yaml", "openapi.json"})
-    void whatIsCommittedIsWhatIsServed(String name) throws IOException {
+    void theCommittedContractIsServed(String name) throws IOException {
         byte[] served = Committed.get(server, "/" + name);
         Committed.assertHolds(Committed.CONTRACT.resolve(name), new String(served, StandardCharsets.UTF_8));
         assertArrayEquals(Files.readAllBytes(Committed.CONTRACT.resolve(name)), served);
@@ -142,7 +143,7 @@ class ContractTest {
     }
 
     @Test
-    void tellsTheUnitOrTheRangeOfEveryNumber() {
+    void statesTheUnitOrTheRangeOfEveryNumber() {
         List<String> open = new ArrayList<>();
         document.at("/components/schemas").properties().forEach(schema -> {
             JsonNode properties = schema.getValue().path("properties");
@@ -168,7 +169,7 @@ class ContractTest {
     }
 
     @Test
-    void tellsTheUnitOrTheRangeOfEveryParameterThatIsANumber() {
+    void statesTheUnitOrTheRangeOfEveryNumericParameter() {
         List<String> open = new ArrayList<>();
         int numbers = 0;
         for (JsonNode parameters : document.findValues("parameters")) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.AnswerForm;
-import dev.brinebook.api.ColumnsAnswer;
+import dev.brinebook.api.CsvColumnsAnswer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.server.BrinebookServer;
 import java.io.IOException;
@@ -58,7 +59,7 @@ class ExamplesTest {
 
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("examples")
-    void theServiceAnswersWhatIsCommitted(String id, String name, Operation<?, ?> operation) throws IOException {
+    void theServiceGivesTheCommittedAnswers(String id, String name, Operation<?, ?> operation) throws IOException {
         byte[] request = Files.readAllBytes(file(operation, name, "request"));
         schemas.assertValid(operation.requestType(), request);
         byte[] answer = Committed.post(server, operation.path(), request);
@@ -109,7 +110,7 @@ class ExamplesTest {
             String template = Committed.getTemplate(server, form.getKey());
             Committed.assertHolds(Committed.EXAMPLES.resolve(BulkPaths.templateFile(form.getValue())), template);
         }
-        schemas.assertValid(ColumnsAnswer.class, Committed.getTemplate(server, "application/json")
+        schemas.assertValid(CsvColumnsAnswer.class, Committed.getTemplate(server, "application/json")
                 .getBytes(StandardCharsets.UTF_8));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -50,7 +51,7 @@ class KindSchemasTest {
     }
 
     @Test
-    void everyChoiceNamesSchemasOfOneKindEachAndHowToTellThem() {
+    void everyChoiceNamesSchemasOfOneKindAndTheirDiscriminator() {
         Set<String> choices = new TreeSet<>();
         document.at("/components/schemas").properties().forEach(schema -> {
             JsonNode choice = schema.getValue();
@@ -60,7 +61,7 @@ class KindSchemasTest {
                 assertEquals(Set.copyOf(references).size(), references.size());
                 Map<String, String> mapping = new LinkedHashMap<>();
                 references.forEach(reference -> schema(reference).at("/properties/" + kind(choice) + "/enum")
-                        .forEach(name -> assertEquals(null, mapping.put(name.asText(), reference), "told once")));
+                        .forEach(name -> assertEquals(null, mapping.put(name.asText(), reference), "stated once")));
                 Map<String, String> told = new LinkedHashMap<>();
                 choice.at("/discriminator/mapping").properties().forEach(
                         entry -> told.put(entry.getKey(), entry.getValue().asText()));
@@ -68,7 +69,7 @@ class KindSchemasTest {
             }
         });
         assertEquals(Set.of("AlternativeAnswer", "AlternativeRequest", "CompensationRequest", "ControlRequest", "CycleStepLine",
-                "FixtureRequest", "OccupancyRequest", "ReserveRequest", "TriedReserve", "UncertainInputRequest"), choices);
+                "FixtureRequest", "OccupancyRequest", "ReserveRequest", "ReserveResult", "UncertainInputRequest"), choices);
     }
 
     /**

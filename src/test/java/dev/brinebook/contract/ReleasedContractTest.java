@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -69,7 +70,7 @@ class ReleasedContractTest {
 
     /** Whoever meets a break is to see where it is. */
     @Test
-    void tellsWhereItBreaks() {
+    void reportsWhereItBreaks() {
         List<String> breaks = BREAKS.in(changed("put", "/components/schemas/WaterRequest/properties/ph/maximum", "13"));
         assertTrue(breaks.contains("POST /v1/compensated-hardness/water/ph: ChangedNumericRange"), breaks.toString());
     }

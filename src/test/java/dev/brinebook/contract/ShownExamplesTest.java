@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -13,7 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** Every example that the contract shows, wherever it stands, keeps to the schema beside it, by another's validator. */
+/** Every example that the contract shows, wherever it is, matches the schema beside it, by an independent validator. */
 class ShownExamplesTest {
 
     private static JsonNode document;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -52,7 +53,7 @@ final class UnseenBreaks {
                 fresh.path("content").path(form.getKey()).path("schema")));
     }
 
-    /** What is not there at all is told by openapi-diff. */
+    /** Missing elements are reported by openapi-diff. */
     private void compare(Way way, String at, JsonNode oldSchema, JsonNode freshSchema) {
         String pair = way + oldSchema.path("$ref").asText() + freshSchema.path("$ref").asText();
         boolean known = oldSchema.has("$ref") && freshSchema.has("$ref") && !seen.add(pair);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.cost;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -6,12 +7,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.AnswerForm;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.cost.Scales.Weighed;
+import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -72,7 +73,7 @@ public final class CostSearch {
         this.folder = folder;
     }
 
-    /** Searches for so many seconds, by a seed, and writes what it finds into a folder. */
+    /** Searches for a number of seconds, by a seed, and writes its findings into a folder. */
     public static void main(String[] arguments) throws IOException {
         long seconds = Long.parseLong(arguments[0]);
         long seed = Long.parseLong(arguments[1]);
@@ -158,7 +159,7 @@ public final class CostSearch {
         body = changes.chance(6) || !body.isObject() ? changes.wild(body) : changes.fitting(body, type);
         Route route = parent.accept() == null && changes.chance(4) ? changes.any(List.of(Route.POST, Route.LINE, Route.TOOL))
                 : parent.route();
-        String language = changes.chance(4) ? changes.any(Language.values()).code() : parent.language();
+        String language = changes.chance(4) ? changes.any(Language.all()).tag() : parent.language();
         return new Trial(parent.operation(), route, parent.accept(), language, body);
     }
 

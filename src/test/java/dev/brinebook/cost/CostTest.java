@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.cost;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -36,7 +37,7 @@ class CostTest {
 
     @ParameterizedTest
     @MethodSource("kept")
-    void whatWasFoundKeepsTheBudget(Trial trial) {
+    void foundRequestsStayWithinTheBudget(Trial trial) {
         assertTrue(trial.isSmallEnough());
         Weighed first = SCALES.weigh(trial);
         assertTrue(EXPECTED.contains(first.reply().status()), "answered with " + first.reply().status());

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.cost;
 
 import dev.brinebook.fuzz.Call;
 import dev.brinebook.http.server.InMemory;
 import dev.brinebook.http.server.InMemory.Reply;
-import dev.brinebook.request.softener.RememberedColumns;
+import dev.brinebook.request.softener.BedCapacityCache;
 import java.util.Arrays;
 
 /**
@@ -56,7 +57,7 @@ final class Scales implements AutoCloseable {
     /** A request when nothing is remembered of those before it. */
     Weighed weigh(Trial trial) {
         Call call = trial.call();
-        RememberedColumns.cache().invalidateAll();
+        BedCapacityCache.cache().invalidateAll();
         Reply[] reply = new Reply[1];
         Cost cost = Cost.of(() -> reply[0] = service.ask(call.head(), call.body()));
         return new Weighed(reply[0], cost.answering(trial.route().isStreamed() ? 0 : reply[0].body().length));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -33,7 +34,7 @@ class ChangelogTest {
     }
 
     @Test
-    void tellsWhyEachVersionButTheFirstIsNew() {
+    void statesWhyEachVersionButTheFirstIsNew() {
         for (Version version : versions.subList(0, versions.size() - 1)) {
             assertTrue(version.changes().stream().anyMatch(change -> change.numbers() && !change.effect().isBlank()),
                     version.number());

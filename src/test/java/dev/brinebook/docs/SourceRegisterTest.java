@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -39,7 +40,7 @@ class SourceRegisterTest {
     }
 
     @Test
-    void tellsWhatRestsOnEverySourceThatAnExampleCites() throws IOException {
+    void listsWhatRestsOnEverySourceThatAnExampleCites() throws IOException {
         Set<String> cited = new TreeSet<>();
         try (Stream<Path> files = Files.list(Path.of("openapi", "examples"))) {
             for (Path file : files.filter(each -> each.toString().endsWith(".response.json")).toList()) {
@@ -60,10 +61,10 @@ class SourceRegisterTest {
         for (SourceAnswer source : register.sources()) {
             assertEquals(cited.contains(source.cited()), !source.restsOn().isEmpty(), source.key());
         }
-        assertFalse(cited.size() == register.sources().size(), "some stand behind tables alone, and are told as such");
+        assertFalse(cited.size() == register.sources().size(), "some are cited by tables alone, and are reported as such");
     }
 
-    private RestingAnswer resting(JsonNode entry, String operation) {
+    private SourceUsageAnswer resting(JsonNode entry, String operation) {
         return byCitation.get(entry.path("source").asText()).restsOn().stream()
                 .filter(each -> each.operation().equals(operation)).findFirst().orElseThrow();
     }

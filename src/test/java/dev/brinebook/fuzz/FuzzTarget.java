@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.fuzz;
 
 import dev.brinebook.Main;
@@ -23,7 +24,7 @@ public final class FuzzTarget {
     static final List<Aim> AIMS = Main.OPERATIONS.stream().flatMap(operation -> Stream.of(Way.values())
             .filter(way -> way.of(operation)).map(way -> new Aim(operation, way))).toList();
 
-    /** Bytes that stand before each input. */
+    /** Bytes put before each input. */
     static final int HEAD_BYTES = 2;
 
     private static final long SAVE_NANOS = TimeUnit.SECONDS.toNanos(10);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -78,7 +79,7 @@ class FuzzTest {
 
     @ParameterizedTest
     @MethodSource("found")
-    void whatWasFoundKeepsThePromises(Operation<?, ?> operation, String json) throws IOException {
+    void foundInputsBreakNoPromise(Operation<?, ?> operation, String json) throws IOException {
         new Probe(SERVICE, PROMISES, new Tally(folder, Long.MAX_VALUE, false)).send(operation, Way.BODY, 0, Way.utf8(json));
         assertEquals(List.of(), findings());
     }

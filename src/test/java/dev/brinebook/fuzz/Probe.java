@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.fuzz;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,7 +12,7 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.http.RandomRequests;
 import dev.brinebook.http.server.InMemory;
 import dev.brinebook.http.server.InMemory.Reply;
-import dev.brinebook.request.softener.RememberedColumns;
+import dev.brinebook.request.softener.BedCapacityCache;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
@@ -22,7 +23,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
-/** Sends what bytes stand for to the service and tells the tally how it went. */
+/** Sends the request that the bytes encode to the service and reports the outcome to the tally. */
 final class Probe {
 
     /** Requests after the first, each with what the service found at fault in the one before put in order. */
@@ -91,7 +92,7 @@ final class Probe {
 
     /** The time it takes when nothing is remembered, and nothing left to compile. */
     private long again(Call call) {
-        RememberedColumns.cache().invalidateAll();
+        BedCapacityCache.cache().invalidateAll();
         long wall = System.nanoTime();
         long processor = PROCESS.getProcessCpuTime();
         service.ask(call.head(), call.body());

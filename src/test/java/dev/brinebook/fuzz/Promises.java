@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.fuzz;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -36,7 +37,7 @@ final class Promises {
     /** The promise that an answer breaks, null when it keeps them all. */
     String broken(Operation<?, ?> operation, Way way, Call call, Reply reply) {
         String written = new String(reply.body(), StandardCharsets.UTF_8);
-        // One told to be too long for a request is as slow as it is; it breaks nothing else.
+        // One reported as too long for a request may be as slow as it is; it breaks nothing else.
         if (reply.status() >= SERVER_FAULTS && !written.contains("\"/problems/calculation-too-long\"")) {
             return "status " + reply.status();
         }
@@ -62,7 +63,7 @@ final class Promises {
             return "status " + reply.status() + " with " + reply.type();
         }
         if (!answered && tree.path("status").asInt() != reply.status()) {
-            return "status " + reply.status() + ", told as " + tree.path("status");
+            return "status " + reply.status() + ", reported as " + tree.path("status");
         }
         if (way == Way.RECORD && reply.status() != OK && reply.status() < SERVER_FAULTS && reply.status() != 422) {
             return "status " + reply.status() + " for a request that fits the records";

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.fuzz;
 
 import dev.brinebook.api.AnswerForm;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.fuzz.Call.Options;
+import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
@@ -52,8 +53,8 @@ enum Way {
     }
 
     private static String language(int bits) {
-        Language[] languages = Language.values();
-        return languages[bits % languages.length].code();
+        List<Language> languages = Language.all();
+        return languages.get(bits % languages.size()).tag();
     }
 
     /** Bits that ask for lines read as a table. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.guard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -14,7 +15,7 @@ class GuardTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
-    void refusesWhatIsNoNumber(double value) {
+    void refusesNaNAndInfinity(double value) {
         assertThrows(IllegalArgumentException.class, () -> Guard.finite(value, "x"));
         assertThrows(IllegalArgumentException.class, () -> Guard.positive(value, "x"));
         assertThrows(IllegalArgumentException.class, () -> Guard.notNegative(value, "x"));
@@ -32,7 +33,7 @@ class GuardTest {
     }
 
     @Test
-    void givesBackWhatItLetsThrough() {
+    void returnsAcceptedValues() {
         assertEquals(0.5, Guard.finite(0.5, "x"));
         assertEquals(0.5, Guard.positive(0.5, "x"));
         assertEquals(0.5, Guard.notNegative(0.5, "x"));
@@ -55,18 +56,18 @@ class GuardTest {
 
     @Test
     void aFigureIsANumberOrAReason() {
-        Figure number = Figure.of(2).map(x -> x + 1);
+        OptionalResult number = OptionalResult.of(2).map(x -> x + 1);
         assertTrue(number.exists());
         assertEquals(3, number.value());
         assertThrows(IllegalStateException.class, number::reason);
-        Figure none = Figure.none(NoAnswer.NOTHING_SAVED).map(x -> x + 1);
+        OptionalResult none = OptionalResult.none(NoResultReason.NOTHING_SAVED).map(x -> x + 1);
         assertFalse(none.exists());
-        assertEquals(NoAnswer.NOTHING_SAVED, none.reason());
+        assertEquals(NoResultReason.NOTHING_SAVED, none.reason());
         assertThrows(IllegalStateException.class, none::value);
         assertTrue(none.asOptional().isEmpty());
         assertEquals(3, number.asOptional().orElseThrow());
         assertEquals("3.0", number.toString());
         assertEquals("none: NOTHING_SAVED", none.toString());
-        assertThrows(IllegalArgumentException.class, () -> Figure.of(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> OptionalResult.of(Double.NaN));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.FlowUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,8 +51,8 @@ class CodeAndDesignFlowTest {
             assertTrue(flow > before, units + " fixture units");
             before = flow;
         }
-        assertEquals(NoAnswer.BELOW_DEMAND_CURVE, curve.litresPerMinute(0.99 * curve.minFixtureUnits()).reason());
-        assertEquals(NoAnswer.ABOVE_DEMAND_CURVE, curve.litresPerMinute(1.01 * curve.maxFixtureUnits()).reason());
+        assertEquals(NoResultReason.BELOW_DEMAND_CURVE, curve.litresPerMinute(0.99 * curve.minFixtureUnits()).reason());
+        assertEquals(NoResultReason.ABOVE_DEMAND_CURVE, curve.litresPerMinute(1.01 * curve.maxFixtureUnits()).reason());
         assertThrows(IllegalArgumentException.class, () -> curve.litresPerMinute(Double.NaN));
     }
 
@@ -72,7 +73,7 @@ class CodeAndDesignFlowTest {
             assertTrue(peak > before && peak <= sum, sum + " L/s");
             before = peak;
         }
-        assertEquals(NoAnswer.BELOW_DESIGN_FLOWS, building.peakLitresPerSecond(0.19).reason());
-        assertEquals(NoAnswer.ABOVE_DESIGN_FLOWS, building.peakLitresPerSecond(501).reason());
+        assertEquals(NoResultReason.BELOW_DESIGN_FLOWS, building.peakLitresPerSecond(0.19).reason());
+        assertEquals(NoResultReason.ABOVE_DESIGN_FLOWS, building.peakLitresPerSecond(501).reason());
     }
 }

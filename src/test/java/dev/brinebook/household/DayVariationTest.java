@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -38,7 +39,7 @@ class DayVariationTest {
         double quantile = DayVariation.gammaQuantile(Math.sqrt(2.0 / degreesOfFreedom), probability);
         Printed.assertAgrees(chiSquare, tolerance, quantile * degreesOfFreedom);
         assertEquals(probability, DayVariation.shareOfDaysBelow(Math.sqrt(2.0 / degreesOfFreedom),
-                Double.parseDouble(chiSquare) / degreesOfFreedom), 1e-4, "what the digits of the table can tell");
+                Double.parseDouble(chiSquare) / degreesOfFreedom), 1e-4, "the resolution of the digits of the table");
     }
 
     @ParameterizedTest
@@ -134,7 +135,7 @@ class DayVariationTest {
     }
 
     @Test
-    void refusesWhatIsOutOfRange() {
+    void refusesValuesOutOfRange() {
         assertThrows(IllegalArgumentException.class, () -> DayVariation.ofCv(1.51));
         assertThrows(IllegalArgumentException.class, () -> DayVariation.gammaQuantile(0.4, 1));
         assertThrows(IllegalArgumentException.class, () -> DayVariation.gammaQuantile(0.4, 0));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -58,7 +59,7 @@ class DaysTest {
     }
 
     @Test
-    void refusesWhatIsOutOfRange() {
+    void refusesValuesOutOfRange() {
         assertThrows(IllegalArgumentException.class, () -> Days.series(WEDNESDAY));
         assertThrows(IllegalArgumentException.class, () -> Days.series(WEDNESDAY, new double[Days.MAX_DAYS + 1]));
         assertThrows(IllegalArgumentException.class, () -> Days.series(WEDNESDAY, 1, Double.NaN));

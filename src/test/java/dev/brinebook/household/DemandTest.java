@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -23,7 +24,7 @@ class DemandTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = SHARES, useHeadersInDisplayName = true)
-    void softensWhatIsNotLeftHard(String leftHard, double numerator, double denominator) {
+    void softensAllBranchesNotLeftHard(String leftHard, double numerator, double denominator) {
         Set<Branch> branches = leftHard.equals("NONE") ? Set.of()
                 : Arrays.stream(leftHard.split(" ")).map(Branch::valueOf).collect(Collectors.toSet());
         assertEquals(numerator / denominator, SoftenedShare.of(branches), 1e-12);

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.household.FixtureCount.Known;
 import dev.brinebook.quantity.FlowUnit;
 import java.util.List;
@@ -56,13 +57,13 @@ class FixtureScheduleTest {
     @Test
     void saysWhatATableDoesNotHave() {
         FixtureSchedule urinal = schedule(FixtureCount.of(Fixture.URINAL_TANK, 1));
-        assertEquals(NoAnswer.NO_FIXTURE_UNITS, urinal.fixtureUnits().reason());
-        assertEquals(NoAnswer.NO_DESIGN_FLOW, urinal.designLitresPerSecond().reason());
+        assertEquals(NoResultReason.NO_FIXTURE_UNITS, urinal.fixtureUnits().reason());
+        assertEquals(NoResultReason.NO_DESIGN_FLOW, urinal.designLitresPerSecond().reason());
         assertTrue(Fixture.SHOWER.busyProbability(FixtureUse.PUBLIC).isEmpty(), "measured in homes only");
     }
 
     @Test
-    void takesWhatIsKnownBetter() {
+    void prefersGivenValues() {
         FixtureSchedule urinal = schedule(new FixtureCount(Fixture.URINAL_TANK, 2, FixtureUse.PRIVATE, new Known(
                 OptionalDouble.of(6), OptionalDouble.of(0.5), OptionalDouble.of(3), OptionalDouble.of(0.1))));
         assertEquals(6, urinal.fixtureUnits().value());
@@ -77,7 +78,7 @@ class FixtureScheduleTest {
                 .isPresent());
     }
 
-    /** Common practice: of two showers one runs for long, of three two; a tub with a shower counts as a shower of 2 gpm. */
+    /** Common practice: of two showers one runs for long, of three two; a tub with a shower is treated as a shower of 2 gpm. */
     @Test
     void lastsAsEverySecondShower() {
         assertEquals(2, lastingGpm(FixtureCount.of(Fixture.SHOWER, 2)), 1e-12);
@@ -126,16 +127,16 @@ class FixtureScheduleTest {
         assertEquals(estimate.exactLitresPerMinute().value(), estimate.sizing().orElseThrow().peakLitresPerMinute());
         PeakFlowEstimate urinal = new PeakFlowEstimate(schedule(FixtureCount.of(Fixture.URINAL_TANK, 1)),
                 DemandCurve.FLUSH_TANK, BuildingType.DWELLING, 0.99);
-        assertEquals(NoAnswer.NO_FIXTURE_UNITS, urinal.codeLitresPerMinute().reason());
-        assertEquals(NoAnswer.NO_DESIGN_FLOW, urinal.designLitresPerMinute().reason());
-        assertEquals(NoAnswer.NO_BUSY_PROBABILITY, urinal.fittedLitresPerMinute().reason());
-        assertEquals(NoAnswer.NO_BUSY_PROBABILITY, urinal.exactLitresPerMinute().reason());
-        assertEquals(NoAnswer.TOO_MANY_FIXTURES, new PeakFlowEstimate(schedule(FixtureCount.of(Fixture.SHOWER, 201)),
+        assertEquals(NoResultReason.NO_FIXTURE_UNITS, urinal.codeLitresPerMinute().reason());
+        assertEquals(NoResultReason.NO_DESIGN_FLOW, urinal.designLitresPerMinute().reason());
+        assertEquals(NoResultReason.NO_BUSY_PROBABILITY, urinal.fittedLitresPerMinute().reason());
+        assertEquals(NoResultReason.NO_BUSY_PROBABILITY, urinal.exactLitresPerMinute().reason());
+        assertEquals(NoResultReason.TOO_MANY_FIXTURES, new PeakFlowEstimate(schedule(FixtureCount.of(Fixture.SHOWER, 201)),
                 DemandCurve.FLUSH_TANK, BuildingType.DWELLING, 0.99).exactLitresPerMinute().reason());
     }
 
     @Test
-    void refusesWhatIsNoSchedule() {
+    void refusesInvalidSchedules() {
         assertThrows(IllegalArgumentException.class, () -> schedule());
         assertThrows(IllegalArgumentException.class, () -> FixtureCount.of(Fixture.SHOWER, 0));
         assertThrows(IllegalArgumentException.class, () -> FixtureSchedule.ofBathrooms(13));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -90,11 +91,11 @@ class HouseholdFitHomesTest {
     /**
      * Root mean square of the logarithm of the forecast mean over the mean of the next 120 days. Expected: the study that the
      * method is from, 67 homes of the trial of which these are 45. Tolerance 20 %: such a root from 45 homes has a standard
-     * error of 1 / √(2 × 45) = 11 %, and the absence limit is drawn from the days seen alone.
+     * error of 1 / √(2 × 45) = 11 %, and the absence limit is taken from the days seen alone.
      */
     @ParameterizedTest(name = "{0} days")
     @CsvSource({"3, 0.30, 0.39, 0.245", "28, 0.24, 0.38, 0.209", "168, 0.175, 0.38, 0.167"})
-    void foretellsTheMeanAsTheStudyDid(int days, double own, double people, double combined) {
+    void forecastsTheMeanAsTheStudyDid(int days, double own, double people, double combined) {
         List<Case> cases = cases(days, true);
         assertTrue(cases.size() > 150, "only " + cases.size());
         assertEquals(own, rms(cases, Case::own), 0.2 * own, "own");

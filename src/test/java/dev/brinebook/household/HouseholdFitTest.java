@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static dev.brinebook.household.MeteredDaysTest.days;
@@ -84,7 +85,7 @@ class HouseholdFitTest {
         assertEquals(1 - away / known, fit.model().occupancy().occupiedShare(MONDAY, 365), 1e-12, home);
     }
 
-    /** Every other day away is a chain that always changes; a gap between the two kinds tells nothing of how they change. */
+    /** Every other day away is a chain that always changes; a gap between the two kinds says nothing of how they change. */
     @Test
     void theChainKeepsItsProbabilities() {
         assertEquals(new Occupancy.Chain(1, 1), fit(repeated(20, 500, 0)).model().occupancy());
@@ -102,7 +103,7 @@ class HouseholdFitTest {
         assertEquals(kept, 1 - chain.leavePerDay() - chain.returnPerDay(), 1e-12);
     }
 
-    /** A Sunday of nine litres in ten weeks is no Sunday at home: its mean of all Sundays stands, as often as one is home. */
+    /** A Sunday of nine litres in ten weeks is no Sunday at home: its mean of all Sundays is kept, as often as one is home. */
     @Test
     void aWeekdayOfHardlyAnyUseKeepsItsMean() {
         double[] litres = IntStream.range(0, 70).mapToDouble(i -> i % 7 == 6 ? (i == 6 ? 90 : 0) : i / 7 == 3 ? 0 : 800)
@@ -114,7 +115,7 @@ class HouseholdFitTest {
 
     /** One day has no scatter, three have one that counts little; both lean on the usual week. */
     @Test
-    void aShortSeriesLeansOnWhatIsUsual() {
+    void aShortSeriesStaysNearTheUsualValues() {
         HouseholdFit one = fit(days(MONDAY, 300));
         double monday = 1.002 * 7 / (1.002 + 0.983 + 0.968 + 0.988 + 0.969 + 1.035 + 1.040);
         assertEquals(300 / monday, one.meanLitres(), 300 * 0.001, "a Monday is the usual part of a week, nearly");
@@ -150,7 +151,7 @@ class HouseholdFitTest {
     @ParameterizedTest(name = "{0} days, CV {1}, people {2}")
     @CsvSource({"0, 0.4, true, 0.377, 0.237", "0, 0.4, false, 0.6, 0.237", "28, 0.4, true, 0.188661, 0.191181",
         "28, 0.4, false, 0.217909, 0.191181", "1, 1.5, false, 0.6, 0.234760"})
-    void saysWhatSoManyDaysBring(int days, double cv, boolean people, double level, double scatter) {
+    void reportsTheUncertaintyAfterANumberOfDays(int days, double cv, boolean people, double level, double scatter) {
         UseChange change = HouseholdFit.afterDays(days, cv, people);
         assertEquals(level, change.levelSpread(), 5e-7);
         assertEquals(scatter, change.scatterSpread(), 5e-7);

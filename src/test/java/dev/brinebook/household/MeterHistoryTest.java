@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -8,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.household.RowNote.Action;
 import dev.brinebook.household.RowNote.Code;
+import dev.brinebook.text.Message;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -74,7 +76,7 @@ class MeterHistoryTest {
 
     /** Read at 06:00: a quarter of each interval lies in the later day, and days at the ends are not whole. */
     @Test
-    void anIntervalOverMidnightIsPartedByTime() {
+    void anIntervalOverMidnightIsSplitByTime() {
         MeterHistory history = register("2026-01-01T06:00 0", "2026-01-02T06:00 400", "2026-01-03T06:00 1200");
         assertEquals(List.of(400 * 0.25 + 800 * 0.75), litres(history));
     }
@@ -215,7 +217,7 @@ class MeterHistoryTest {
         return rows;
     }
 
-    /** Hours with a hole of 30: both days it touches are missing, and the register tells what passed on both. */
+    /** Hours with a hole of 30: both days it touches are missing, and the register gives the total of both. */
     @Test
     void aGapIsCountedAndNeverFilled() {
         List<String> rows = new ArrayList<>();
@@ -231,7 +233,7 @@ class MeterHistoryTest {
     }
 
     @Test
-    void aSpanOfMoreThanThreeYearsIsTold() {
+    void aSpanOfMoreThanThreeYearsIsReported() {
         MeterHistory history = register("2020-01-01 0", "2020-01-02 1", "2026-01-01 5", "2026-01-02 6");
         assertTrue(history.days().isEmpty());
         assertEquals(2193, history.spanDays());
@@ -252,7 +254,7 @@ class MeterHistoryTest {
         assertEquals(new NightFlow.Unceasing(LocalDate.of(2026, 1, 4), LocalDate.of(2026, 1, 10), 7, true, 2), leak);
         assertEquals(48, leak.litresPerDay());
         assertTrue(volumes(Optional.empty(), rows.subList(0, 200).toArray(String[]::new)).nightFlow().unceasing().isEmpty());
-        assertEquals(0, register("2026-01-01 0", "2026-01-02 9").nightFlow().nights(), "days tell nothing of nights");
+        assertEquals(0, register("2026-01-01 0", "2026-01-02 9").nightFlow().nights(), "daily readings say nothing of nights");
     }
 
     @Test
@@ -262,7 +264,8 @@ class MeterHistoryTest {
         assertThrows(IllegalArgumentException.class, () -> register(OptionalDouble.of(0), "2026-01-01 1"));
         assertThrows(IllegalArgumentException.class, () -> volumes(Optional.of(Duration.ZERO), "2026-01-01 1"));
         for (Code code : Code.values()) {
-            assertTrue(code.words().length() > 10 && !code.words().endsWith(".") && !code.metricWords().endsWith("."));
+            assertTrue(Message.of(code).toString().matches("[A-Z].{8,}[^.]\\."), code.name());
+            assertTrue(Message.of(code).inMetricUnits(true).toString().matches("[A-Z].{8,}[^.]\\."), code.name());
             assertEquals(code.action() == Action.USE_LOST, code == Code.METER_CHANGED || code == Code.TOO_MUCH_DRAWN);
         }
     }
@@ -271,8 +274,8 @@ class MeterHistoryTest {
     @Test
     void saysTheMostOfADayInTheUnitsOfTheReader() {
         double gallons = Demand.MAX_MEASURED_DAY_LITRES / 3.785411784;
-        assertTrue(Code.DAY_TOO_LARGE.words().contains(String.format(Locale.ROOT, "%,.0f gal", gallons)));
-        assertTrue(Code.DAY_TOO_LARGE.metricWords().contains(String.format(Locale.ROOT, "%,.0f L",
+        assertTrue(Message.of(Code.DAY_TOO_LARGE).toString().contains(String.format(Locale.ROOT, "%,.0f gal", gallons)));
+        assertTrue(Message.of(Code.DAY_TOO_LARGE).inMetricUnits(true).toString().contains(String.format(Locale.ROOT, "%,.0f L",
                 Demand.MAX_MEASURED_DAY_LITRES)));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -35,7 +36,7 @@ class PeakFlowTest {
     }
 
     @Test
-    void isReachedByOneInAHundredBusyMomentsOfDrawnHouses() {
+    void isReachedByOneInAHundredBusyMomentsOfSimulatedHouses() {
         long seed = 11;
         Random random = new Random(seed);
         double[] draws = random.doubles(400_000).map(ignored -> draw(random)).filter(flow -> flow > 0).sorted().toArray();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import java.io.IOException;
@@ -86,7 +87,7 @@ public record RealHome(String name, int people, MeteredDays days) {
         return days.until(known[to - 1] + 1).since(known[from]);
     }
 
-    /** A day with less use than this counts as one with nobody at home: 10 L, or a tenth of the median day. */
+    /** A day with less use than this is taken as one with nobody at home: 10 L, or a tenth of the median day. */
     public double absenceLitres() {
         double[] known = new double[days.known().length];
         for (int i = 0; i < known.length; i++) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static dev.brinebook.household.MeteredDaysTest.days;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import java.time.LocalDate;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -30,11 +31,11 @@ class UseEstimateTest {
 
     @Test
     void presenceKnowsWhatItHasNotSeen() {
-        assertEquals(NoAnswer.NO_SUCH_DAY_FOLLOWED, Presence.of(days(MONDAY, 5, 5)).comeBack().reason());
-        assertEquals(NoAnswer.NO_SUCH_DAY_FOLLOWED, Presence.of(days(MONDAY, 5)).leave().reason());
+        assertEquals(NoResultReason.NO_SUCH_DAY_FOLLOWED, Presence.of(days(MONDAY, 5, 5)).comeBack().reason());
+        assertEquals(NoResultReason.NO_SUCH_DAY_FOLLOWED, Presence.of(days(MONDAY, 5)).leave().reason());
         UseEstimate dry = UseEstimate.of(days(MONDAY, 0, 0, 0));
         assertEquals(3, dry.presence().emptyDays());
-        assertEquals(NoAnswer.NOBODY_THERE, dry.shape().reason());
+        assertEquals(NoResultReason.NOBODY_THERE, dry.shape().reason());
         assertEquals(0, dry.occupiedCv());
         assertTrue(dry.drift(days(MONDAY, 0, 0, 0)).isEmpty());
     }
@@ -66,7 +67,7 @@ class UseEstimateTest {
     }
 
     @Test
-    void aStepIsToldAsAStepAndADriftAsADrift() {
+    void aStepIsReportedAsAStepAndADriftAsADrift() {
         for (long seed = 1; seed <= 20; seed++) {
             double[] noise = new Random(seed).doubles(200, -30, 30).toArray();
             MeteredDays stepped = days(MONDAY, IntStream.range(0, 200)
@@ -91,7 +92,7 @@ class UseEstimateTest {
 
     /** A drift that is certain but adds up to 20 L of 300, less than a change that matters; and days that only scatter. */
     @Test
-    void tellsNoDriftThatDoesNotMatter() {
+    void reportsNoDriftThatDoesNotMatter() {
         MeteredDays little = days(MONDAY, IntStream.range(0, 200).mapToDouble(i -> 300 + 0.1 * i).toArray());
         assertTrue(UseEstimate.of(little).drift(little).isEmpty());
         MeteredDays late = days(MONDAY, IntStream.range(0, 400).mapToDouble(i -> i < 200 ? 0 : 300 + 0.1 * (i - 200)).toArray());

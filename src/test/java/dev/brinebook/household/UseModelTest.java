@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -107,7 +108,7 @@ class UseModelTest {
     }
 
     @Test
-    void anyYearCanBeDrawnAtAnyTime() {
+    void anyYearCanBeSimulatedAtAnyTime() {
         UseModel model = new UseModel(WeekdayMeans.everyDay(500), CV, UseModel.EVEN_MONTHS, Chain.USUAL);
         Days seventh = kept(new DrawnYear(model, FIRST, 365, 9).draw(7));
         DrawnYear again = new DrawnYear(model, FIRST, 365, 9);
@@ -118,7 +119,7 @@ class UseModelTest {
         DrawnYears years = new DrawnYears(model, FIRST, 8, 9);
         DailyUse last = years.year(7);
         years.year(0);
-        assertEquals(seventh, kept(last), "one that is kept stays when another is drawn");
+        assertEquals(seventh, kept(last), "one that is kept stays when another is simulated");
         assertEquals(seventh, kept(years.year(7)));
         assertEquals(8, years.count());
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.household;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -7,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.household.GammaFit.Verdict;
 import dev.brinebook.source.Table;
 import java.util.Arrays;
@@ -87,7 +88,7 @@ class UseStatisticsTest {
 
     @Test
     void daysThatDoNotDifferHaveNoShape() {
-        assertEquals(NoAnswer.DAYS_DO_NOT_DIFFER, GammaFit.shape(new double[] {5, 5, 5}).reason());
+        assertEquals(NoResultReason.DAYS_DO_NOT_DIFFER, GammaFit.shape(new double[] {5, 5, 5}).reason());
         assertThrows(IllegalArgumentException.class, () -> GammaFit.shape(new double[] {5, 0}));
     }
 
@@ -108,9 +109,9 @@ class UseStatisticsTest {
         assertEquals(Math.log(9999.0) - org.hipparchus.special.Gamma.digamma(9999.0), GammaFit.logLessDigamma(10001), 1.1e-8);
     }
 
-    /** A change that is drawn in at random is found within a few days of where it is, and none where there is none. */
+    /** A change inserted at random is found within a few days of its place, and none where there is none. */
     @Test
-    void findsAStepAndNotWhatIsNone() {
+    void findsAStepOnlyWhereThereIsOne() {
         int found = 0;
         int falselyFound = 0;
         for (long seed = 1; seed <= 200; seed++) {

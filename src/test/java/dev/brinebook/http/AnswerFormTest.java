@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -54,9 +55,9 @@ class AnswerFormTest {
             application/json;q=0
             */*;q=0
             """)
-    void refusesWhatItDoesNotMakeAndSaysWhatItDoes(String accept) {
+    void refusesUnsupportedFormsAndNamesTheSupportedOnes(String accept) {
         accepting(accept).then().statusCode(406).contentType("application/problem+json")
-                .body("detail", equalTo("The answer is application/json, text/calendar or text/csv."));
+                .body("detail", equalTo("The answer is available as application/json, text/calendar or text/csv."));
     }
 
     @Test
@@ -66,9 +67,9 @@ class AnswerFormTest {
         HttpText.assertHeader(answer, "Content-Type", "application/json");
     }
 
-    /** Beside the coding, which is told of every answer; an operation of one form does not depend on Accept. */
+    /** Beside the coding, which is named for every answer; an operation of one form does not depend on Accept. */
     @Test
-    void tellsCachesWhereAcceptDecides() {
+    void variesByAcceptWhereItDecides() {
         for (String accept : new String[] {"text/csv", "application/json", "text/html"}) {
             assertTrue(accepting(accept).headers().getValues("Vary").contains("Accept"), accept);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,14 +10,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.contract.Unexplained;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.Problem;
-import dev.brinebook.wording.ForeignWords;
+import dev.brinebook.text.ForeignWords;
+import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -45,6 +46,7 @@ class CornerSweepTest {
      */
     private static final Set<String> SELDOM_ANSWERED = Set.of("readMeter", "compareAlternatives");
     private static final int RARE = REQUESTS / 50;
+    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final JsonReader reader = new JsonReader();
     private final JsonWriter writer = new JsonWriter();
@@ -85,7 +87,7 @@ class CornerSweepTest {
     private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {
         Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
         A answer = operation.calculate().apply(read);
-        List.of(Language.values()).forEach(language -> writer.write(answer, language));
+        List.of(Language.all().toArray(Language[]::new)).forEach(language -> writer.write(answer, language));
         JsonNode written = tree(writer.write(answer, ForeignWords.WITHOUT_LATIN));
         assertEquals(List.of(), Unexplained.in(written), () -> "numbers without a basis, of " + request);
         assertEquals(Set.of(), ForeignWords.in(written, request), () -> "texts that stay English, of " + request);
@@ -95,7 +97,7 @@ class CornerSweepTest {
         });
     }
 
-    /** Faults are told in the caller's language too. */
+    /** Faults are reported in the caller's language too. */
     private void readable(InvalidRequest invalid, ObjectNode request) {
         invalid.violations().forEach(fault -> assertEquals(Set.of(), ForeignWords.in(tree(writer.write(
                 Problem.Fault.of(fault, null), ForeignWords.WITHOUT_LATIN)), request), () -> "texts that stay English, of " + request));
@@ -103,7 +105,7 @@ class CornerSweepTest {
 
     private static JsonNode tree(byte[] written) {
         try {
-            return new ObjectMapper().readTree(written);
+            return JSON.readTree(written);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

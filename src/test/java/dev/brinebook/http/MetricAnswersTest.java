@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -8,12 +9,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.quantity.Unit;
+import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +36,7 @@ class MetricAnswersTest {
 
     private static final Pattern US_UNIT = Pattern.compile(
             "\\b(gpg|gr|kgr|gal|lb|ft|ft2|ft3|gpm|psi(?!\\()|gallons?|pounds?|grains?|inch(es)?)\\b");
-    private static final int REQUESTS = 100;
+    private static final int REQUESTS = 40;
     private static final int REPAIRS = 12;
     /** It answers in every unit there is, whatever is asked for. */
     private static final String CONVERTER = "convertHardness";

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import org.hamcrest.Description;
@@ -17,7 +18,7 @@ public final class Near extends TypeSafeMatcher<Number> {
         this.why = why;
     }
 
-    /** A number within {@code tolerance} of {@code expected}; {@code why} tells where that comes from. */
+    /** A number within {@code tolerance} of {@code expected}; {@code why} states where that comes from. */
     public static Matcher<Number> near(double expected, double tolerance, String why) {
         return new Near(expected, tolerance, why);
     }

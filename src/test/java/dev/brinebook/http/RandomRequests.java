@@ -1,12 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.brinebook.api.Kinds;
+import dev.brinebook.api.Discriminator;
+import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.TellsKind;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
@@ -27,7 +28,7 @@ import java.util.function.Predicate;
 
 /**
  * Makes requests at random from what each record says of its properties, with a liking for the corners of the ranges,
- * and repairs what the properties say of each other from the faults that an answer tells.
+ * and repairs what the properties say of each other from the faults that an answer reports.
  */
 public final class RandomRequests {
 
@@ -55,9 +56,9 @@ public final class RandomRequests {
         String kind = kind(type);
         for (RecordComponent component : type.getRecordComponents()) {
             Property property = component.getAnnotation(Property.class);
-            if (kind != null && component.isAnnotationPresent(TellsKind.class)) {
+            if (kind != null && component.isAnnotationPresent(Discriminator.class)) {
                 node.put(component.getName(), kind);
-            } else if (Kinds.belongs(property, kind) && (property.required() || random.nextInt(5) < 2)) {
+            } else if (DiscriminatorValues.belongs(property, kind) && (property.required() || random.nextInt(5) < 2)) {
                 node.set(component.getName(), value(component.getGenericType(), property));
             }
         }
@@ -67,12 +68,12 @@ public final class RandomRequests {
     /** A kind of the record, null where it has none. */
     private String kind(Class<?> type) {
         List<String> kinds = Arrays.stream(type.getRecordComponents())
-                .filter(component -> component.isAnnotationPresent(TellsKind.class))
+                .filter(component -> component.isAnnotationPresent(Discriminator.class))
                 .flatMap(component -> WireNames.all(component.getType()).stream()).toList();
         return kinds.isEmpty() ? null : kinds.get(random.nextInt(kinds.size()));
     }
 
-    /** Leaves out what must not stand beside another, adds what is missing, and puts another value for any other fault. */
+    /** Leaves out what must not be combined with another, adds what is missing, and puts another value for any other fault. */
     public void repair(ObjectNode request, Class<?> type, List<Violation> faults) {
         for (Violation fault : faults) {
             String[] path = fault.pointer().substring(Math.min(1, fault.pointer().length())).split("/");
@@ -83,7 +84,7 @@ public final class RandomRequests {
     private void repair(JsonNode node, Class<?> type, String[] path, int at, Code code) {
         RecordComponent component = Arrays.stream(type.getRecordComponents())
                 .filter(c -> c.getName().equals(path[at])).findFirst().orElse(null);
-        // A list mended before may be shorter now.
+        // A list repaired before may be shorter now.
         if (component == null || node == null) {
             return;
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import dev.brinebook.Main;
@@ -48,7 +49,7 @@ public final class Served {
                 calculationMilliseconds), Main.OPERATIONS).start();
     }
 
-    /** A request to the shared server that sends exactly what it is told to. */
+    /** A request to the shared server that sends exactly the given bytes. */
     public static RequestSpecification given() {
         return given(SERVER.port());
     }

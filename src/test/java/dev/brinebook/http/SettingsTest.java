@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -49,7 +50,7 @@ class SettingsTest {
             CORS_ORIGINS   | *          | CORS_ORIGINS must hold origins such as https://example.org, has *
             CORS_ORIGINS   | https://a.example/ | CORS_ORIGINS must hold origins such as https://example.org, has https://a.example/
             """)
-    void saysWhatIsWrong(String name, String value, String fault) {
+    void namesTheFault(String name, String value, String fault) {
         assertEquals(fault, assertThrows(IllegalArgumentException.class, () -> Settings.from(Map.of(name, value)))
                 .getMessage());
     }

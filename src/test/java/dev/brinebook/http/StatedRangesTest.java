@@ -1,21 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Main;
-import dev.brinebook.api.About;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Unit;
+import dev.brinebook.text.Language;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,10 +32,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StatedRangesTest {
 
     private static final String HUGE = "1234567890000000000";
-    private static final Pattern ALLOWED = Pattern.compile("(?:from|above) (\\S+) to (\\S+) (\\S+)");
+    private static final Pattern ALLOWED = Pattern.compile("(?:from|above) (\\S+) (?:and up )?to (\\S+)\u00a0(.+)");
     private static final JsonReader READER = new JsonReader();
 
-    /** A quantity with a range somewhere in a request, as the frame that its JSON stands in. */
+    /** A quantity with a range somewhere in a request, as the frame around its JSON. */
     private record Place(Class<? extends Record> type, String before, String after, String pointer, Class<?> unitType) {
 
         String with(String value, Unit unit) {
@@ -68,7 +71,7 @@ class StatedRangesTest {
                 if (unit.isEnum() && property.max() < Double.POSITIVE_INFINITY) {
                     places.add(new Place(root, start, end, at, unit));
                 }
-            } else if (element.isAnnotationPresent(About.class)) {
+            } else if (element.isAnnotationPresent(SchemaDescription.class)) {
                 add(root, element, start, end, at, places);
             }
         }
@@ -84,10 +87,11 @@ class StatedRangesTest {
                 List<Violation> faults = place.outOfRange(HUGE, unit);
                 String allowed = faults.size() == 1 && faults.get(0).allowed() != null ? faults.get(0).allowed().toString() : "";
                 Matcher range = ALLOWED.matcher(allowed);
-                boolean matches = range.matches() && range.group(3).equals(unit.symbol())
-                        && faults.get(0).message().toString().contains(HUGE + " " + unit.symbol());
-                if (!matches || !place.outOfRange(range.group(2), unit).isEmpty()
-                        || allowed.startsWith("from") && !place.outOfRange(range.group(1), unit).isEmpty()) {
+                boolean matches = range.matches() && range.group(3).equals(Language.ENGLISH.unit(unit.symbol()))
+                        && faults.get(0).message().toString().contains(
+                                Language.ENGLISH.number(new BigDecimal(HUGE)) + "\u00a0" + Language.ENGLISH.unit(unit.symbol()) + ".");
+                if (!matches || !place.outOfRange(json(range.group(2)), unit).isEmpty()
+                        || allowed.startsWith("from") && !place.outOfRange(json(range.group(1)), unit).isEmpty()) {
                     wrong.add(place.pointer() + " in " + unit.symbol() + ": " + faults);
                 }
                 checked++;
@@ -97,11 +101,15 @@ class StatedRangesTest {
         assertEquals(List.of(), wrong);
     }
 
+    private static String json(String number) {
+        return number.replace(",", "").replace('\u2212', '-');
+    }
+
     /** 3 to 20 lb/ft3 of sodium chloride: the tables of the trade, as resin/CapacityTable has them; 16.02 g/L make 1 lb/ft3. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            "saltDose": {"value": 21, "unit": "lb/ft3"}           | /softener/saltDose           | from 3 to 20 lb/ft3
-            "saltDose": {"value": 900, "unit": "lb/ft3"}          | /softener/saltDose           | from 3 to 20 lb/ft3
+            "saltDose": {"value": 21, "unit": "lb/ft3"}           | /softener/saltDose           | from 3 to 20 lb/ft³
+            "saltDose": {"value": 900, "unit": "lb/ft3"}          | /softener/saltDose           | from 3 to 20 lb/ft³
             "saltDose": {"value": 2, "unit": "g/L"}               | /softener/saltDose           | from 48.0554 to 320.369 g/L
             "saltPerRegeneration": {"value": 50, "unit": "lb"}    | /softener/saltPerRegeneration | from 6 to 40 lb
             "saltPerRegeneration": {"value": 1, "unit": "kg"}     | /softener/saltPerRegeneration | from 2.72156 to 18.1436 kg
@@ -112,8 +120,9 @@ class StatedRangesTest {
                 .orElseThrow().requestType(), "{\"softener\": {" + softener + salt + "}}").stream()
                 .filter(fault -> fault.pointer().contains("alt")).toList();
         assertEquals(List.of(pointer), faults.stream().map(Violation::pointer).toList());
-        assertEquals(allowed, faults.get(0).allowed().toString());
-        assertTrue(faults.get(0).message().toString().startsWith("must be " + allowed + " with this salt"), faults.toString());
+        assertEquals(allowed, faults.get(0).allowed().toString().replace('\u00a0', ' '));
+        assertTrue(faults.get(0).message().toString().replace('\u00a0', ' ').startsWith("Must be " + allowed + " with this salt"),
+                faults.toString());
     }
 
     /** Every whole number that a double holds exactly, 2 to the 53rd less one (IEEE 754): the next is another one. */
@@ -124,7 +133,7 @@ class StatedRangesTest {
                 .orElseThrow().requestType(), "{\"seed\": " + seed + "}").stream()
                 .filter(fault -> fault.pointer().equals("/seed")).toList();
         assertEquals(taken, faults.isEmpty(), faults.toString());
-        faults.forEach(fault -> assertEquals("from 0 to 9007199254740991", fault.allowed().toString()));
+        faults.forEach(fault -> assertEquals("from 0 to 9,007,199,254,740,991", fault.allowed().toString()));
     }
 
     private static List<Violation> faults(Class<? extends Record> type, String body) {

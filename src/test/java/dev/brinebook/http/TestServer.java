@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
 import static io.restassured.config.EncoderConfig.encoderConfig;
@@ -44,7 +45,7 @@ public final class TestServer {
         return postText(path, "text/csv", csv);
     }
 
-    /** Posts a text of any type, to a path with its query as it stands. */
+    /** Posts a text of any type, to a path with its query unchanged. */
     public static ValidatableResponse postText(String path, String type, String text) {
         RestAssuredConfig exact = RestAssuredConfig.config().jsonConfig(jsonConfig().numberReturnType(NumberReturnType.DOUBLE))
                 .encoderConfig(encoderConfig().appendDefaultContentCharsetToContentTypeIfUndefined(false));

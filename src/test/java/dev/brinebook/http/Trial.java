@@ -1,14 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.FlowQuantity;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -24,12 +25,12 @@ public final class Trial {
         PLAIN, RATHER_SPECIAL
     }
 
-    @About("A part.")
+    @SchemaDescription("A part.")
     public record Part(@Property(value = "How many.", required = true, min = 1, max = 9) Integer count,
             @Property("Which.") Kind kind) {
     }
 
-    @About("A request with a property of every kind.")
+    @SchemaDescription("A request with a property of every kind.")
     public record Request(
             @Property(value = "A number.", min = 0, max = 10, unit = "NTU") BigDecimal number,
             @Property(value = "A number above a bound.", min = 0, aboveMin = true) BigDecimal positive,
@@ -47,12 +48,12 @@ public final class Trial {
         @Override
         public void check(Violations at) {
             if (Boolean.TRUE.equals(flag) && text == null) {
-                at.add("text", Code.INCONSISTENT, Message.of("must be given when flag is true"));
+                at.add("text", Code.INCONSISTENT, Message.verbatim("must be given when flag is true"));
             }
         }
     }
 
-    @About("An answer.")
+    @SchemaDescription("An answer.")
     public record Answer(@Property("What came.") String got) {
     }
 
@@ -67,7 +68,7 @@ public final class Trial {
     /** Answers with what it read, and finds the whole number 7 impossible. */
     public static Answer echo(Request request) {
         if (request.whole() != null && request.whole() == 7) {
-            throw InvalidRequest.impossible("/whole", Message.of("seven cannot be"));
+            throw InvalidRequest.impossible("/whole", Message.verbatim("seven cannot be"));
         }
         return new Answer(request.toString());
     }

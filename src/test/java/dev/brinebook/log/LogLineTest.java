@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -23,7 +24,7 @@ class LogLineTest {
     private static final Instant TIME = Instant.parse("2026-03-01T02:03:04.050600Z");
 
     @Test
-    void tellsEverythingByName() throws IOException {
+    void writesEveryFieldByName() throws IOException {
         JsonNode line = read(new LogLine(TIME, Level.WARN, "a.B", "said", List.of(new KeyValuePair("status", 503),
                 new KeyValuePair("milliseconds", 1.5f), new KeyValuePair("traceId", null), new KeyValuePair("route", "/v1")),
                 new IllegalStateException("outer", new IOException("inner"))));
@@ -50,7 +51,7 @@ class LogLineTest {
     }
 
     @Test
-    void standsHalfCharactersAndIsNeverLong() throws IOException {
+    void acceptsHalfCharactersAndIsNeverLong() throws IOException {
         assertEquals("?", read(new LogLine(TIME, Level.INFO, "a", "\ud800", List.of(), null)).get("message").textValue());
         StackTraceElement[] deep = new StackTraceElement[10_000];
         Arrays.fill(deep, new StackTraceElement("a.B", "c", "B.java", 1));

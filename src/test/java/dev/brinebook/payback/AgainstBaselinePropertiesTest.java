@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -11,7 +12,7 @@ import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.apache.poi.ss.formula.functions.Irr;
 import org.junit.jupiter.api.Test;
 
-/** What holds for every pair of alternatives, on pairs drawn from printed seeds. */
+/** Properties of every pair of alternatives, on pairs generated from printed seeds. */
 class AgainstBaselinePropertiesTest {
 
     private static final double NEVER = 1e9;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -7,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +40,7 @@ class AgainstBaselineTest {
 
     /** By hand: 400 less 50 today, and 240 less 150 a year. */
     @Test
-    void tellsWhatIsInvestedAndSaved() {
+    void reportsInvestmentAndSaving() {
         AgainstBaseline worth = worth(new Outlay(400, 50, 10));
         assertEquals(350, worth.investment());
         assertEquals(90, worth.firstYearSaving().total());
@@ -59,7 +60,7 @@ class AgainstBaselineTest {
 
     /** By hand: 400 of 800 are left after 10 of 20 years; the ratio counts it, but nobody is paid back by it earlier. */
     @Test
-    void countsWhatIsLeftInTheYearInWhichItIsLeft() {
+    void countsResidualValueAtTheHorizon() {
         AgainstBaseline worth = worth(new Outlay(800, 0, 20));
         double left = 400 / Math.pow(1.05, 10);
         double saved = 90 * (1 - Math.pow(1.05, -10)) / 0.05;
@@ -71,7 +72,7 @@ class AgainstBaselineTest {
 
     /** By hand, without discount: 100 a year pay 350 back in 3.5 years; the new one of year 4 opens the account again. */
     @Test
-    void tellsTheFirstTimeOfPaybackBeforeAReplacement() {
+    void reportsTheFirstPaybackBeforeAReplacement() {
         AgainstBaseline worth = AgainstBaseline.of(Alternatives.of(new Outlay(350, 0, 4), 140), AS_FOUND, 6,
                 Alternatives.prices(0, 0));
         assertEquals(3.5, worth.discountedPaybackYears().value(), 1e-12);
@@ -96,9 +97,9 @@ class AgainstBaselineTest {
         Alternative old = Alternatives.of(new Outlay(400, 0, 2), 240);
         Alternative lasting = Alternatives.of(new Outlay(900, 0, 6), 240);
         AgainstBaseline worth = AgainstBaseline.of(lasting, old, 6, Alternatives.prices(0, 0));
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.savingsToInvestmentRatio().reason());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.adjustedRateOfReturn().reason());
-        assertEquals(NoAnswer.NOTHING_SAVED, worth.simplePaybackYears().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.savingsToInvestmentRatio().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.adjustedRateOfReturn().reason());
+        assertEquals(NoResultReason.NOTHING_SAVED, worth.simplePaybackYears().reason());
         assertEquals(4, worth.discountedPaybackYears().value());
         // -500 + 400 / (1 + r)^2 + 400 / (1 + r)^4 = 0: a square in x = (1 + r)^-2, x = (-1 + sqrt(6)) / 2
         assertEquals(1 / Math.sqrt((-1 + Math.sqrt(6)) / 2) - 1, worth.rateOfReturn().rate().value(), 1e-9);
@@ -118,7 +119,7 @@ class AgainstBaselineTest {
             assertEquals(atOnce.savingsToInvestmentRatio().value(), lent.savingsToInvestmentRatio().value(), 1e-9);
         }
         assertTrue(half.rateOfReturn().rate().value() > atOnce.rateOfReturn().rate().value(), "of one's own money");
-        assertEquals(NoAnswer.NO_INVESTMENT, all.rateOfReturn().rate().reason(), "no money of one's own");
+        assertEquals(NoResultReason.NO_INVESTMENT, all.rateOfReturn().rate().reason(), "no money of one's own");
     }
 
     /** The dearer loan costs what its payments are worth: 350 at 10 % over 5 years, at 5 %. */
@@ -138,11 +139,11 @@ class AgainstBaselineTest {
         AgainstBaseline worth = AgainstBaseline.of(one, one, 10, NO_GROWTH);
         assertEquals(0, worth.netPresentValue());
         assertEquals(0, worth.investment());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.simplePaybackYears().reason());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.discountedPaybackYears().reason());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.rateOfReturn().rate().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.simplePaybackYears().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.discountedPaybackYears().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.rateOfReturn().rate().reason());
         assertEquals(0, worth.rateOfReturn().signChanges());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.savingsToInvestmentRatio().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.savingsToInvestmentRatio().reason());
         assertTrue(worth.cashFlows().stream().allMatch(flow -> flow == 0));
     }
 
@@ -154,26 +155,26 @@ class AgainstBaselineTest {
         for (var pair : List.of(List.of(paid, lent), List.of(lent, paid))) {
             AgainstBaseline worth = AgainstBaseline.of(pair.get(0), pair.get(1), 10, NO_GROWTH);
             assertEquals(0, worth.netPresentValue(), 1e-9);
-            assertEquals(NoAnswer.NO_INVESTMENT, worth.savingsToInvestmentRatio().reason());
-            assertEquals(NoAnswer.NO_INVESTMENT, worth.discountedPaybackYears().reason());
+            assertEquals(NoResultReason.NO_INVESTMENT, worth.savingsToInvestmentRatio().reason());
+            assertEquals(NoResultReason.NO_INVESTMENT, worth.discountedPaybackYears().reason());
         }
     }
 
     @Test
     void saysWhyThereIsNoPayback() {
         AgainstBaseline dear = worth(new Outlay(5_000, 0, 10));
-        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, dear.discountedPaybackYears().reason());
+        assertEquals(NoResultReason.NOT_WITHIN_HORIZON, dear.discountedPaybackYears().reason());
         assertTrue(dear.netPresentValue() < 0);
         AgainstBaseline loss = AgainstBaseline.of(Alternatives.of(new Outlay(350, 0, 10), 250), AS_FOUND, 10, NO_GROWTH);
-        assertEquals(NoAnswer.NOTHING_SAVED, loss.simplePaybackYears().reason());
-        assertEquals(NoAnswer.NOTHING_SAVED, loss.discountedPaybackYears().reason());
-        assertEquals(NoAnswer.NO_SIGN_CHANGE, loss.rateOfReturn().rate().reason());
-        assertEquals(NoAnswer.NOTHING_SAVED, loss.adjustedRateOfReturn().reason());
+        assertEquals(NoResultReason.NOTHING_SAVED, loss.simplePaybackYears().reason());
+        assertEquals(NoResultReason.NOTHING_SAVED, loss.discountedPaybackYears().reason());
+        assertEquals(NoResultReason.NO_SIGN_CHANGE, loss.rateOfReturn().rate().reason());
+        assertEquals(NoResultReason.NOTHING_SAVED, loss.adjustedRateOfReturn().reason());
     }
 
     /** Nothing is paid today: 350 lent at 5 % for two years are paid back at 188.23 a year, 90 of it saved. */
     @Test
-    void tellsTheRateOfWhatIsPaidForLater() {
+    void reportsTheRateOfLaterPayments() {
         AgainstBaseline lent = worth(new Outlay(350, 0, 10, 1, 2, 0.05));
         assertEquals(0, lent.cashFlows().get(0));
         assertEquals(90 - 188.23, lent.cashFlows().get(1), 0.005);
@@ -183,14 +184,14 @@ class AgainstBaselineTest {
 
     /** Cheaper today and dearer later is borrowing: a rate of it would be read the wrong way round. */
     @Test
-    void tellsNoRateOfBorrowing() {
+    void reportsNoRateOfBorrowing() {
         Alternative cheap = Alternatives.of(new Outlay(100, 0, 10), 240);
         Alternative dear = Alternatives.of(new Outlay(450, 0, 10), 150);
         AgainstBaseline worth = AgainstBaseline.of(cheap, dear, 10, NO_GROWTH);
         assertEquals(-350, worth.investment());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.rateOfReturn().rate().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.rateOfReturn().rate().reason());
         assertEquals(1, worth.rateOfReturn().signChanges());
-        assertEquals(NoAnswer.NO_INVESTMENT, worth.simplePaybackYears().reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, worth.simplePaybackYears().reason());
         Printed.assertAgrees("-344.956", null, worth.netPresentValue());
     }
 

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import java.util.Random;
 
-/** Alternatives for tests: plain ones, and ones drawn from a seed. All invented. */
+/** Alternatives for tests: plain ones, and ones generated from a seed. All invented. */
 final class Alternatives {
 
     private Alternatives() {

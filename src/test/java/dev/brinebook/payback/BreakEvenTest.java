@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +27,7 @@ class BreakEvenTest {
         assertEquals(BreakEven.LEAST_FACTOR, nearest(x -> (x - BreakEven.LEAST_FACTOR) * (x - BreakEven.MOST_FACTOR), 0.9));
         assertEquals(BreakEven.MOST_FACTOR, nearest(x -> (x - BreakEven.LEAST_FACTOR) * (x - BreakEven.MOST_FACTOR), 1.1));
         assertEquals(19.99, nearest(x -> x - 19.99, 1), 1e-9);
-        assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.nearest(x -> x - 20.01, BreakEven.LEAST_FACTOR,
+        assertEquals(NoResultReason.NEVER_BREAKS_EVEN, BreakEven.nearest(x -> x - 20.01, BreakEven.LEAST_FACTOR,
                 BreakEven.MOST_FACTOR, 1, 1e-12).at().reason());
     }
 

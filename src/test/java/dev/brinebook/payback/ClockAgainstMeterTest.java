@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -30,7 +31,7 @@ class ClockAgainstMeterTest {
     void agreesWithTheWorkedCase(String measure, String expected, String tolerance) {
         YearlyUse clock = yearly(new ClockEveryDays(4), 10);
         YearlyUse meter = yearly(new TwinAlternating(17 * DAILY_LITRES / 3, Policy.NO_OVERRIDE), 6);
-        ConversionPayback payback = ConversionPayback.of(new Conversion(clock, meter, 350, 0, 10),
+        RetrofitPayback payback = RetrofitPayback.of(new Retrofit(clock, meter, 350, 0, 10),
                 new Prices(0.18 / POUND, 14 * 0.42 / GALLON, 14 * 0.58 / GALLON, 0, 0, 0));
         Printed.assertAgrees(expected, tolerance, switch (measure) {
             case "clockRegenerations" -> clock.regenerationsPerYear();

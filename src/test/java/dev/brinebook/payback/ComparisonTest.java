@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.WeekdayMeans;
@@ -24,11 +25,12 @@ import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
@@ -45,10 +47,10 @@ class ComparisonTest {
 
     private static final double CAPACITY_GRAMS = 24_000 * Exact.GRAIN_MILLIGRAMS / 1000;
     private static final Prices PRICES = new Prices(0.40, 1.25, 1.75, 100, 0.04, 0.0557);
-    private static final Duty DUTY = duty(0.4);
+    private static final DesignConditions DUTY = duty(0.4);
 
-    private final Way clock = way("clock", new ClockEveryDays(4), Outlay.NONE);
-    private final Way meter = way("meter", new MeteredDelayed(meterLitres(), 1200, 14), new Outlay(300, 0, 10));
+    private final AlternativePlan clock = way("clock", new ClockEveryDays(4), Outlay.NONE);
+    private final AlternativePlan meter = way("meter", new MeteredDelayed(meterLitres(), 1200, 14), new Outlay(300, 0, 10));
     private final Comparison comparison = new Comparison(List.of(clock, meter), 0, DUTY, new Bills(PRICES, 10));
 
     /** By hand: 365/4 regenerations of 8 lb and the water of the cycle, at the prices; nothing to buy. */
@@ -74,9 +76,9 @@ class ComparisonTest {
 
     /** What is chosen is chosen anew: a meter in harder water regenerates more often. */
     @Test
-    void whatIsChosenIsChosenAnew() {
+    void chosenSettingsAreChosenAgainForEachFactor() {
         Comparison chosen = new Comparison(List.of(clock, chosen("chosen", new Outlay(300, 0, 10))), 0, DUTY, new Bills(PRICES, 10));
-        Way way = chosen.ways().get(1);
+        AlternativePlan way = chosen.ways().get(1);
         double told = chosen.use(way, Factors.AS_TOLD).saltKilograms();
         double harder = chosen.use(way, new Factors(Map.of(Input.HARDNESS, 1.5))).saltKilograms();
         assertTrue(harder > 1.3 * told && harder < 1.9 * told, told + " kg and " + harder + " kg");
@@ -96,7 +98,7 @@ class ComparisonTest {
     /** Where settings are chosen anew the worth goes in steps: that of the step is stated. */
     @ParameterizedTest
     @EnumSource(value = Input.class, names = {"HARDNESS", "DAILY_USE", "SALT_PRICE"})
-    void aBreakEvenOfWhatIsChosenStatesItsStep(Input input) {
+    void aBreakEvenWithChosenSettingsStatesItsStep(Input input) {
         Comparison chosen = new Comparison(List.of(clock, chosen("chosen", new Outlay(300, 0, 10))), 0, DUTY, new Bills(PRICES, 10));
         BreakEven.Place place = BreakEven.factor(chosen, chosen.ways().get(1), input);
         assertTrue(place.at().exists(), input.name());
@@ -121,8 +123,8 @@ class ComparisonTest {
     void neverBreaksEvenWhereNothingChanges() {
         Comparison same = new Comparison(List.of(clock, way("clock again", new ClockEveryDays(4), new Outlay(50, 0, 10))), 0,
                 DUTY, new Bills(PRICES, 10));
-        assertEquals(NoAnswer.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).at().reason());
-        assertFalse(NoAnswer.NEVER_BREAKS_EVEN.words().isBlank());
+        assertEquals(NoResultReason.NEVER_BREAKS_EVEN, BreakEven.factor(same, same.ways().get(1), Input.HARDNESS).at().reason());
+        assertFalse(Message.of(NoResultReason.NEVER_BREAKS_EVEN).toString().isBlank());
     }
 
     /** NIST Handbook 135: what a way saves is the difference of the life-cycle costs. */
@@ -136,7 +138,7 @@ class ComparisonTest {
     /** A price enters linearly: with it alone uncertain and normal, the worth is normal with the mean and variance of theory. */
     @Test
     void aLinearCaseHasTheMeanAndVarianceOfTheory() {
-        Way other = way("other clock", new ClockEveryDays(6), new Outlay(100, 0, 10));
+        AlternativePlan other = way("other clock", new ClockEveryDays(6), new Outlay(100, 0, 10));
         Comparison clocks = new Comparison(List.of(clock, other), 0, DUTY, new Bills(PRICES, 10));
         UncertainWorth worth = UncertainWorth.of(clocks, other, List.of(new UncertainInput(Input.SALT_PRICE,
                 new Uncertain.Normal(1, 0.2))), 4_000, 0, 3);
@@ -152,7 +154,7 @@ class ComparisonTest {
         assertEquals(1, worth.drivers().get(0).rankCorrelation(), 0.01);
     }
 
-    private static double countedWorth(Comparison clocks, Way other, double saltFactor) {
+    private static double countedWorth(Comparison clocks, AlternativePlan other, double saltFactor) {
         Factors factors = new Factors(Map.of(Input.SALT_PRICE, saltFactor));
         return LifeCycleCost.of(clocks.expected(clocks.baseline(), factors), 10, PRICES)
                 - LifeCycleCost.of(clocks.expected(other, factors), 10, PRICES);
@@ -175,7 +177,7 @@ class ComparisonTest {
     }
 
     @Test
-    void ordersDriversBySwingAndTellsHowLikelyItPays() {
+    void ordersDriversBySwingAndReportsTheChanceOfPaying() {
         UncertainWorth worth = uncertain(2_000);
         for (int i = 1; i < worth.drivers().size(); i++) {
             assertTrue(worth.drivers().get(i - 1).swing() >= worth.drivers().get(i).swing());
@@ -187,10 +189,10 @@ class ComparisonTest {
     }
 
     @Test
-    void tellsTheFactorsThatItCountsWith() {
+    void reportsTheFactorsThatItCalculatesWith() {
         UncertainWorth worth = UncertainWorth.of(comparison, meter, List.of(new UncertainInput(Input.SALT_PRICE,
                 new Uncertain.Normal(1, 1.5))), 1_000, 0, 7);
-        assertEquals(0, worth.drivers().get(0).lowFactor(), "a normal factor below zero counts as zero");
+        assertEquals(0, worth.drivers().get(0).lowFactor(), "a normal factor below zero is treated as zero");
         assertEquals(1 + 1.5 * 1.2815515655446004, worth.drivers().get(0).highFactor(), 1e-9);
     }
 
@@ -203,8 +205,8 @@ class ComparisonTest {
 
     @Test
     void softeningNothingCostsNothingAndReservesGoWithTheUse() {
-        Way none = new Way("nothing", duty -> List.of(), Outlay.NONE, 0);
-        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY, Way.Circumstances.AS_TOLD, comparison.running(Factors.AS_TOLD)));
+        AlternativePlan none = new AlternativePlan("nothing", duty -> List.of(), Outlay.NONE, 0);
+        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY, AlternativePlan.Circumstances.AS_TOLD, comparison.running(Factors.AS_TOLD)));
         assertEquals(new MeteredDelayed(7000, 2400, 14), new MeteredDelayed(7000, 1200, 14).scaledTo(2));
         assertEquals(new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 600, 14),
                 new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 1200, 14).scaledTo(0.5));
@@ -231,7 +233,7 @@ class ComparisonTest {
         assertThrows(IllegalArgumentException.class, () -> new Comparison(List.of(clock, meter), 2, DUTY,
                 new Bills(PRICES, 10)));
         assertThrows(IllegalArgumentException.class, () -> new Factors(Map.of(Input.HARDNESS, -1.0)));
-        assertThrows(IllegalArgumentException.class, () -> new Way.Circumstances(0, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new AlternativePlan.Circumstances(0, 1, 1));
     }
 
     private static double meterLitres() {
@@ -241,25 +243,25 @@ class ComparisonTest {
     private static final Softener SOFTENER = new Softener(new ResinBed(Exact.CUBIC_FOOT_LITRES, 9 * Exact.INCH_METRES),
             48 * Exact.INCH_METRES, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
 
-    private static Way way(String name, Policy policy, Outlay outlay) {
-        Setup setup = new Setup(SOFTENER, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2);
-        return new Way(name, duty -> List.of(Way.Possible.of(setup, duty)), outlay, 0);
+    private static AlternativePlan way(String name, Policy policy, Outlay outlay) {
+        SoftenerSettings setup = new SoftenerSettings(SOFTENER, SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(8), Map.of(), policy, 2);
+        return new AlternativePlan(name, duty -> List.of(AlternativePlan.Possible.of(setup, duty)), outlay, 0);
     }
 
     /** A meter whose dose and reserve are chosen. */
-    private static Way chosen(String name, Outlay outlay) {
-        return new Way(name, duty -> DoseChoice.cheapest(SOFTENER, duty, new RunningCost(0.4, 3)).candidates(duty).stream()
-                .map(option -> Way.Possible.of(new Setup(SOFTENER, option.dosed().saltDoseGramsPerLitre(), Map.of(),
+    private static AlternativePlan chosen(String name, Outlay outlay) {
+        return new AlternativePlan(name, duty -> DoseChoice.cheapest(SOFTENER, duty, new RunningCost(0.4, 3)).candidates(duty).stream()
+                .map(option -> AlternativePlan.Possible.of(new SoftenerSettings(SOFTENER, option.dosed().saltDoseGramsPerLitre(), Map.of(),
                         option.settings().policy(), 2), duty)).toList(), outlay, 0);
     }
 
-    private static Duty duty(double cv) {
+    private static DesignConditions duty(double cv) {
         WaterAnalysis water = new WaterAnalysis(HardnessUnit.GPG.toBase(15), 0, OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 12,
                 WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
-        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+        return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

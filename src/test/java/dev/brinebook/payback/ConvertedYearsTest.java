@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -14,9 +15,9 @@ import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
@@ -53,7 +54,7 @@ class ConvertedYearsTest {
     /** Source: arithmetic, the clock stays so only the dose is another: 365/4 times 40 g/L less in 28 L, at 0.5 a kilogram. */
     @Test
     void putsAChangedDoseToTheDose() {
-        Setup found = found(4);
+        SoftenerSettings found = found(4);
         ConvertedYears years = ConvertedYears.of(found, found.policy(), found.withDose(DOSE - 40, Map.of()),
                 duty(250, 0, 1));
         assertEquals(0, years.savedByMetering(PRICES).total());
@@ -66,10 +67,10 @@ class ConvertedYearsTest {
         for (int seed = 0; seed < 50; seed++) {
             Random random = new Random(seed);
             double mean = 100 + 600 * random.nextDouble();
-            Duty duty = duty(mean, random.nextDouble(), seed);
+            DesignConditions duty = duty(mean, random.nextDouble(), seed);
             Policy meter = new MeteredDelayed(800 + 2_000 * random.nextDouble(), mean, 14);
-            Setup found = found(1 + random.nextInt(9));
-            Setup converted = found.withDose(80 + 160 * random.nextDouble(), Map.of()).with(meter);
+            SoftenerSettings found = found(1 + random.nextInt(9));
+            SoftenerSettings converted = found.withDose(80 + 160 * random.nextDouble(), Map.of()).with(meter);
             ConvertedYears years = ConvertedYears.of(found, meter, converted, duty);
             double whole = YearlyCost.of(ConvertedYears.use(years.asFound()), PRICES)
                     .minus(YearlyCost.of(ConvertedYears.use(years.converted()), PRICES)).total();
@@ -81,17 +82,17 @@ class ConvertedYearsTest {
         assertTrue(more > 0 && more < 50, "a meter must have used more in some households and less in others: " + more);
     }
 
-    private static Setup found(int everyDays) {
-        return new Setup(SOFTENER, DOSE, Map.of(), new ClockEveryDays(everyDays), 2);
+    private static SoftenerSettings found(int everyDays) {
+        return new SoftenerSettings(SOFTENER, DOSE, Map.of(), new ClockEveryDays(everyDays), 2);
     }
 
-    private static Duty duty(double meanLitres, double cv, long seed) {
+    private static DesignConditions duty(double meanLitres, double cv, long seed) {
         WaterAnalysis water = new WaterAnalysis(300, 0, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), 12, WaterAnalysis.IronForm.DISSOLVED,
                 WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
-        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+        return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, seed), ServiceStandard.USUAL, 3, 0);
     }
 }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.Stream;
 
-/** Cash flows for tests: read from a table cell, or drawn from a seed. */
+/** Cash flows for tests: read from a table cell, or generated from a seed. */
 final class Flows {
 
     private Flows() {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
@@ -27,7 +28,7 @@ class LifeCycleCostTest {
 
     /** Source: arithmetic; the single present value of 800 in year 8 and of 600 left in year 10, at 5 %. */
     @Test
-    void countsAReplacementAndWhatIsLeftAtTheWorthOfTheirYears() {
+    void countsReplacementAndResidualValueInTheirYears() {
         Alternative alternative = Alternatives.of(new Outlay(800, 0, 8), 0);
         assertEquals(800 + 800 / Math.pow(1.05, 8) - 600 / Math.pow(1.05, 10),
                 LifeCycleCost.of(alternative, 10, NO_GROWTH), 1e-9);

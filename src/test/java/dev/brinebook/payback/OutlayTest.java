@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
@@ -65,7 +66,7 @@ class OutlayTest {
         }
     }
 
-    /** Money of the day at a nominal rate and today's money at a real one tell the same worth: the handbook's rule. */
+    /** Money of the day at a nominal rate and today's money at a real one give the same present value: the handbook's rule. */
     @Test
     void isWorthTheSameInTheMoneyOfTheDayAndInTodays() {
         for (int seed = 0; seed < 100; seed++) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,7 +70,7 @@ class PaybackTest {
             String at = "seed " + seed;
             assertTrue(Payback.simpleYears(dearer, savings[0], 40).asOptional().orElse(1e9)
                     >= Payback.simpleYears(cost, savings[0], 40).asOptional().orElse(1e9), at);
-            Figure payback = Payback.discountedYears(cost, rate, savings);
+            OptionalResult payback = Payback.discountedYears(cost, rate, savings);
             assertTrue(Payback.discountedYears(dearer, rate, savings).asOptional().orElse(1e9)
                     >= payback.asOptional().orElse(1e9), at);
             assertEquals(payback.asOptional().orElse(-1),
@@ -96,28 +97,28 @@ class PaybackTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1e-300, -90})
     void hasNoNumberWhereNothingIsSaved(double saving) {
-        assertEquals(NoAnswer.NOTHING_SAVED, Payback.simpleYears(350, saving, 10).reason());
-        assertEquals(NoAnswer.NOTHING_SAVED,
+        assertEquals(NoResultReason.NOTHING_SAVED, Payback.simpleYears(350, saving, 10).reason());
+        assertEquals(NoResultReason.NOTHING_SAVED,
                 Payback.discountedYears(350, 0.05, CashFlows.growing(saving, 0.04, 10)).reason());
     }
 
     @Test
     void saysWhyThereIsNoPayback() {
-        assertEquals(NoAnswer.NO_INVESTMENT, Payback.simpleYears(0, 90, 10).reason());
-        assertEquals(NoAnswer.NO_INVESTMENT, Payback.discountedYears(0, 0.05, 90).reason());
-        assertEquals(NoAnswer.NO_INVESTMENT, Payback.discountedYears(0, 0.05, -90).reason(), "and nothing is saved");
-        assertEquals(NoAnswer.NOTHING_SAVED, Payback.discountedYears(350, 0.05, 400, -500).reason(), "lost again later");
-        assertEquals(NoAnswer.NOTHING_SAVED, Payback.discountedYears(350, 0, new double[] {50, -50}, new double[2]).reason());
-        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.discountedYears(350, 0.05, 90, 90).reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, Payback.simpleYears(0, 90, 10).reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, Payback.discountedYears(0, 0.05, 90).reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, Payback.discountedYears(0, 0.05, -90).reason(), "and nothing is saved");
+        assertEquals(NoResultReason.NOTHING_SAVED, Payback.discountedYears(350, 0.05, 400, -500).reason(), "lost again later");
+        assertEquals(NoResultReason.NOTHING_SAVED, Payback.discountedYears(350, 0, new double[] {50, -50}, new double[2]).reason());
+        assertEquals(NoResultReason.NOT_WITHIN_HORIZON, Payback.discountedYears(350, 0.05, 90, 90).reason());
         assertEquals(10, Payback.simpleYears(900, 90, 10).value());
-        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(901, 90, 10).reason());
-        assertEquals(NoAnswer.NOT_WITHIN_HORIZON, Payback.simpleYears(350, Double.MIN_VALUE, 40).reason());
+        assertEquals(NoResultReason.NOT_WITHIN_HORIZON, Payback.simpleYears(901, 90, 10).reason());
+        assertEquals(NoResultReason.NOT_WITHIN_HORIZON, Payback.simpleYears(350, Double.MIN_VALUE, 40).reason());
         assertThrows(IllegalArgumentException.class, () -> Payback.simpleYears(-1, 90, 10));
         assertThrows(IllegalArgumentException.class, () -> Payback.discountedYears(1, -1, 90));
     }
 
     @Test
-    void comesToTheEndOfAYearWhenPaidBackExactlyThen() {
+    void isAWholeYearWhenPaidBackAtItsEnd() {
         assertEquals(2, Payback.discountedYears(180, 0, 90, 90, 90).value());
         assertEquals(1, Payback.discountedYears(180, 0, new double[] {90}, new double[] {90}).value(), "what is left counts");
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -7,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -108,15 +109,15 @@ class RateOfReturnTest {
 
     @Test
     void saysWhyThereIsNoRate() {
-        assertEquals(NoAnswer.NO_SIGN_CHANGE, RateOfReturn.of(-100, -20, -20).rate().reason());
-        assertEquals(NoAnswer.NO_SIGN_CHANGE, RateOfReturn.of(0, 20).rate().reason());
-        assertEquals(NoAnswer.NO_SIGN_CHANGE, RateOfReturn.of(0, 0).rate().reason());
+        assertEquals(NoResultReason.NO_SIGN_CHANGE, RateOfReturn.of(-100, -20, -20).rate().reason());
+        assertEquals(NoResultReason.NO_SIGN_CHANGE, RateOfReturn.of(0, 20).rate().reason());
+        assertEquals(NoResultReason.NO_SIGN_CHANGE, RateOfReturn.of(0, 0).rate().reason());
         RateOfReturn never = RateOfReturn.of(-100, 100, -100);
-        assertEquals(NoAnswer.NO_RATE_IN_RANGE, never.rate().reason());
+        assertEquals(NoResultReason.NO_RATE_IN_RANGE, never.rate().reason());
         assertEquals(2, never.signChanges());
         assertFalse(never.unique());
-        assertEquals(NoAnswer.NO_RATE_IN_RANGE, RateOfReturn.of(-1, 1e6).rate().reason());
-        assertEquals(NoAnswer.NO_RATE_IN_RANGE, RateOfReturn.of(-1e6, 1).rate().reason());
+        assertEquals(NoResultReason.NO_RATE_IN_RANGE, RateOfReturn.of(-1, 1e6).rate().reason());
+        assertEquals(NoResultReason.NO_RATE_IN_RANGE, RateOfReturn.of(-1e6, 1).rate().reason());
         assertTrue(RateOfReturn.all(0, 0).isEmpty());
     }
 
@@ -126,7 +127,7 @@ class RateOfReturnTest {
         for (int year = 0; year < 41; year++) {
             alternating[year] = (year % 2 == 0 ? -1 : 1) * 1e12;
         }
-        assertEquals(NoAnswer.NO_RATE_IN_RANGE, RateOfReturn.of(alternating).rate().reason());
+        assertEquals(NoResultReason.NO_RATE_IN_RANGE, RateOfReturn.of(alternating).rate().reason());
         double[] late = new double[41];
         late[0] = -1;
         late[40] = 1e100;

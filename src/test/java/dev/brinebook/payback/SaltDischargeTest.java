@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -46,7 +47,7 @@ class SaltDischargeTest {
 
     /** By hand: 40 kg less sodium chloride with 24.2642 kg of chloride, and 500 L more. */
     @Test
-    void tellsWhatIsSpared() {
+    void reportsTheReductionOfDischarge() {
         SaltDischarge.Less less = new SaltDischarge(Salt.SODIUM_CHLORIDE, 60, 6_500)
                 .lessThan(new SaltDischarge(Salt.SODIUM_CHLORIDE, 100, 6_000));
         assertEquals(40, less.saltKilogramsPerYear(), 1e-12);

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import java.util.Random;
 import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.apache.poi.ss.formula.functions.Irr;
@@ -25,7 +26,7 @@ class SavingsToInvestmentTest {
             double[] putBy = new double[flows.length];
             putBy[0] = flows[0];
             putBy[years] = FinanceLib.fv(rate, years, 0, -presentValue, false);
-            Figure ratio = SavingsToInvestment.ratio(-flows[0], presentValue);
+            OptionalResult ratio = SavingsToInvestment.ratio(-flows[0], presentValue);
             double adjusted = SavingsToInvestment.adjustedRateOfReturn(ratio, rate, years).value();
             assertEquals(Irr.irr(putBy, adjusted + 0.01), adjusted, 1e-7, "seed " + seed);
         }
@@ -33,19 +34,19 @@ class SavingsToInvestmentTest {
 
     @Test
     void isTheDiscountRateItselfWhereSavingsJustPay() {
-        assertEquals(0.05, SavingsToInvestment.adjustedRateOfReturn(Figure.of(1), 0.05, 10).value(), 1e-15);
+        assertEquals(0.05, SavingsToInvestment.adjustedRateOfReturn(OptionalResult.of(1), 0.05, 10).value(), 1e-15);
     }
 
     @Test
     void saysWhyThereIsNoNumber() {
-        Figure none = SavingsToInvestment.ratio(0, 100);
-        assertEquals(NoAnswer.NO_INVESTMENT, none.reason());
-        assertEquals(NoAnswer.NO_INVESTMENT, SavingsToInvestment.adjustedRateOfReturn(none, 0.05, 10).reason());
-        Figure loss = SavingsToInvestment.ratio(100, -50);
+        OptionalResult none = SavingsToInvestment.ratio(0, 100);
+        assertEquals(NoResultReason.NO_INVESTMENT, none.reason());
+        assertEquals(NoResultReason.NO_INVESTMENT, SavingsToInvestment.adjustedRateOfReturn(none, 0.05, 10).reason());
+        OptionalResult loss = SavingsToInvestment.ratio(100, -50);
         assertEquals(-0.5, loss.value());
-        assertEquals(NoAnswer.NOTHING_SAVED, SavingsToInvestment.adjustedRateOfReturn(loss, 0.05, 10).reason());
-        assertEquals(NoAnswer.NOTHING_SAVED,
-                SavingsToInvestment.adjustedRateOfReturn(Figure.of(0), 0.05, 10).reason());
+        assertEquals(NoResultReason.NOTHING_SAVED, SavingsToInvestment.adjustedRateOfReturn(loss, 0.05, 10).reason());
+        assertEquals(NoResultReason.NOTHING_SAVED,
+                SavingsToInvestment.adjustedRateOfReturn(OptionalResult.of(0), 0.05, 10).reason());
     }
 
     @Test
@@ -53,8 +54,8 @@ class SavingsToInvestmentTest {
         assertThrows(IllegalArgumentException.class, () -> SavingsToInvestment.ratio(-1, 100));
         assertThrows(IllegalArgumentException.class, () -> SavingsToInvestment.ratio(1, Double.NaN));
         assertThrows(IllegalArgumentException.class,
-                () -> SavingsToInvestment.adjustedRateOfReturn(Figure.of(1), 0.05, 0));
+                () -> SavingsToInvestment.adjustedRateOfReturn(OptionalResult.of(1), 0.05, 0));
         assertThrows(IllegalArgumentException.class,
-                () -> SavingsToInvestment.adjustedRateOfReturn(Figure.of(1), -1, 10));
+                () -> SavingsToInvestment.adjustedRateOfReturn(OptionalResult.of(1), -1, 10));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -13,10 +14,10 @@ import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
@@ -28,33 +29,33 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Clocks use the same whatever is drawn, so that each draw can be told by hand. */
+/** Clocks use the same whatever is sampled, so that each draw can be calculated by hand. */
 class UncertainWorthTest {
 
     private static final Bills BILLS = new Bills(new Prices(0.40, 1.25, 1.75, 100, 0.04, 0.0557), 10);
-    private static final Duty DUTY = duty();
+    private static final DesignConditions DUTY = duty();
     private static final List<UncertainInput> KNOWN = List.of(new UncertainInput(Input.SALT_PRICE, new Uncertain.Known(1)));
 
     /** By hand: what it costs more, over what is saved in the first year; nothing where it costs no more; else never. */
     @ParameterizedTest(name = "every {0} days for {1} against every 4 for {2}")
     @CsvSource({"6, 100, 40, 60", "6, 40, 40, 0", "6, 30, 40, 0", "3, 100, 40, Infinity", "4, 100, 40, Infinity"})
-    void paysBackWhatItCostsMore(int days, double cost, double baselineCost, double more) {
-        Way baseline = clock(4, baselineCost);
-        Way way = clock(days, cost);
+    void paysBackTheExtraCost(int days, double cost, double baselineCost, double more) {
+        AlternativePlan baseline = clock(4, baselineCost);
+        AlternativePlan way = clock(days, cost);
         double saved = BILLS.of(use(baseline)).minus(BILLS.of(use(way))).total();
         double expected = Double.isInfinite(more) || more == 0 ? more : more / saved;
         UncertainWorth worth = UncertainWorth.of(new Comparison(List.of(baseline, way), 0, DUTY, BILLS), way, KNOWN, 1_000, 0, 1);
         assertEquals(expected, worth.paybackYears().at(0.5), 1e-9);
     }
 
-    private static YearlyUse use(Way way) {
-        return way.use(DUTY, Way.Circumstances.AS_TOLD, new RunningCost(0.40, 3));
+    private static YearlyUse use(AlternativePlan way) {
+        return way.use(DUTY, AlternativePlan.Circumstances.AS_TOLD, new RunningCost(0.40, 3));
     }
 
     /** An input swings from the tenth to the ninetieth hundredth of what it may be, 1.2816 deviations of a normal one. */
     @Test
     void swingsOneInputWithTheOthersAtTheirMedians() {
-        Way way = clock(6, 100);
+        AlternativePlan way = clock(6, 100);
         Comparison comparison = new Comparison(List.of(clock(4, 0), way), 0, DUTY, BILLS);
         UncertainWorth worth = UncertainWorth.of(comparison, way, List.of(new UncertainInput(Input.SALT_PRICE,
                 new Uncertain.Normal(1, 0.2)), new UncertainInput(Input.FIRST_COST, new Uncertain.Range(1, 3))), 1_000, 0, 1);
@@ -87,19 +88,19 @@ class UncertainWorthTest {
         assertEquals(new YearlyCost(2, 30, 400, 5_000), factors.on(new YearlyCost(1, 10, 100, 1_000)));
     }
 
-    private static Way clock(int days, double cost) {
+    private static AlternativePlan clock(int days, double cost) {
         Softener softener = new Softener(new ResinBed(28, 0.23), 1.22, Salt.SODIUM_CHLORIDE, CapacityTable.WORKING,
                 CycleFlows.UNKNOWN);
-        Setup setup = new Setup(softener, 128, Map.of(), new ClockEveryDays(days), 2);
-        return new Way("every " + days, duty -> List.of(Way.Possible.of(setup, duty)), new Outlay(cost, 0, 10), 0);
+        SoftenerSettings setup = new SoftenerSettings(softener, 128, Map.of(), new ClockEveryDays(days), 2);
+        return new AlternativePlan("every " + days, duty -> List.of(AlternativePlan.Possible.of(setup, duty)), new Outlay(cost, 0, 10), 0);
     }
 
-    private static Duty duty() {
+    private static DesignConditions duty() {
         OptionalDouble none = OptionalDouble.empty();
         WaterAnalysis water = new WaterAnalysis(250, 0, none, none, none, none, none, none, none, none, 12,
                 WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(0.4), Optional.empty(), 20, 8);
-        return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand,
+        return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

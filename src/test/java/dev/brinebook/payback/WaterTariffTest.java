@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -72,7 +73,7 @@ class WaterTariffTest {
     }
 
     @Test
-    void refusesWhatIsNoTariff() {
+    void refusesInvalidTariffs() {
         Block last = new Block(NO_END, 1);
         assertThrows(IllegalArgumentException.class, () -> new Block(0, 1));
         assertThrows(IllegalArgumentException.class, () -> new Block(Double.NaN, 1));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -24,7 +25,7 @@ class RoundingTest {
 
     @ParameterizedTest
     @CsvSource({"64.711878979999, 64.71187898", "1234567890.5, 1234567890", "10, 10", "0, 0", "-2.5, -2.5"})
-    void keepsTenDigitsOfWhatIsAddedUp(double value, String expected) {
+    void keepsTenDigitsOfAddends(double value, String expected) {
         assertEquals(expected, Rounding.addend(value).toPlainString());
     }
 
@@ -59,7 +60,7 @@ class RoundingTest {
     }
 
     @Test
-    void refusesWhatIsNoNumber() {
+    void refusesNaNAndInfinity() {
         assertThrows(IllegalArgumentException.class, () -> Rounding.answer(Double.NaN));
         assertThrows(IllegalArgumentException.class,
                 () -> Rounding.money(Double.POSITIVE_INFINITY, Currency.getInstance("USD")));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
@@ -62,7 +63,7 @@ class SampleTest {
     }
 
     @Test
-    void tellsInputsByDraw() {
+    void returnsInputsByDraw() {
         Sample sample = Sample.of(NORMAL, () -> (x, draw) -> new double[] {draw, x[2]}, 1_000, 0, 5);
         assertArrayEquals(sample.input(2), sample.result(1));
         assertEquals(999, sample.result(0)[999]);
@@ -70,14 +71,14 @@ class SampleTest {
 
     /** By hand: four hypercubes of the numbers 0 to 999 have the means 124.5, 374.5, 624.5 and 874.5. */
     @Test
-    void tellsTheErrorFromHowTheHypercubesDiffer() {
+    void estimatesTheErrorFromTheSpreadOfHypercubes() {
         Sample.Mean mean = Sample.of(NORMAL, () -> (x, draw) -> new double[] {draw}, 1_000, 0, 5).mean(0);
         assertEquals(499.5, mean.value(), 1e-12);
         assertEquals(Math.sqrt((2 * 375 * 375 + 2 * 125 * 125) / 3.0 / 4), mean.standardError(), 1e-9);
     }
 
     @Test
-    void makesAllDrawsWhenToldTo() {
+    void makesAllDrawsOnRequest() {
         assertEquals(2_000, Sample.of(List.of(new Known(2)), () -> (x, draw) -> x.clone(), 2_000, 0, 5).draws());
     }
 

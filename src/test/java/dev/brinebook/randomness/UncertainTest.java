@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -38,7 +39,7 @@ class UncertainTest {
     void refusesWhatMakesNoSense() {
         assertThrows(IllegalArgumentException.class, () -> new Range(2, 1));
         assertThrows(IllegalArgumentException.class, () -> new Triangular(2, 8, 7));
-        assertThrows(IllegalArgumentException.class, () -> new Range(-1e308, 1e308), "as wide as no number tells");
+        assertThrows(IllegalArgumentException.class, () -> new Range(-1e308, 1e308), "wider than any finite number");
         assertThrows(IllegalArgumentException.class, () -> new Triangular(-1e308, 0, 1e308));
         assertThrows(IllegalArgumentException.class, () -> new Normal(1, -1));
         assertThrows(IllegalArgumentException.class, () -> new Lognormal(0, 1));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -7,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.Backwash;
@@ -82,7 +83,7 @@ class CycleDesignTest {
                 random.nextBoolean()).cycle();
         double refilled = cycle.step(Kind.REFILL).lineWaterLitres();
         assertEquals(dose, CycleDesign.saltGramsOfRefill(salt, refilled, brineCelsius), 1e-9 * dose, "seed " + seed);
-        // The brine drawn is the water of the refill and its salt: as much mass, though not as much volume.
+        // The brine used is the water of the refill and its salt: as much mass, though not as much volume.
         double share = Brine.saturatedSaltShare(salt, brineCelsius);
         assertEquals(dose / share,
                 1000 * cycle.brine().saturatedLitres() * Brine.densityKilogramsPerCubicMetre(salt, share) / 1000,
@@ -112,7 +113,7 @@ class CycleDesignTest {
         assertFalse(cycle.step(Kind.BRINE_AND_SLOW_RINSE).isWithinGuide(), "a slow injector takes over an hour");
         CycleFlows torrent = new CycleFlows(OptionalDouble.of(80), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty());
-        assertEquals(NoAnswer.RESIN_CARRIED_OUT, cubicFoot(8, 10, torrent, false).backwashExpansionShare().reason());
+        assertEquals(NoResultReason.RESIN_CARRIED_OUT, cubicFoot(8, 10, torrent, false).backwashExpansionShare().reason());
     }
 
     @Test
@@ -182,7 +183,7 @@ class CycleDesignTest {
 
     /** UFC 3-240-13FN: slow 7.5 to 22.5, fast 35 to 100 gal/ft3; common practice 25 to 65 gal for a cubic foot. */
     @Test
-    void standsToThePublishedWater() {
+    void agreesWithThePublishedWater() {
         assertTrue(RinseGuide.SLOW.includes(1) && RinseGuide.SLOW.includes(3));
         assertFalse(RinseGuide.SLOW.includes(0.99) || RinseGuide.SLOW.includes(3.01));
         assertTrue(RinseGuide.FAST.includes(4.7) && RinseGuide.FAST.includes(13.3));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static dev.brinebook.regeneration.CycleFinding.BACKWASH_ABOVE_ROOM;
@@ -21,6 +22,7 @@ import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -36,7 +38,7 @@ class CycleFindingTest {
     private static final double GALLON = Exact.US_GALLON_LITRES;
 
     @Test
-    void findsNothingInWhatIsWorkedOut() {
+    void findsNothingInACalculatedCycle() {
         assertEquals(List.of(), found(CycleFlows.UNKNOWN, 44, OptionalDouble.empty()));
         assertEquals(List.of(), found(CycleFlows.UNKNOWN, 44, OptionalDouble.of(5 * GALLON)));
     }
@@ -61,7 +63,7 @@ class CycleFindingTest {
                 found(brine(0.2), 44, OptionalDouble.empty()));
         assertEquals(List.of(), found(brine(0.5), 44, OptionalDouble.empty()));
         for (CycleFinding finding : CycleFinding.values()) {
-            assertTrue(finding.words().endsWith("."));
+            assertTrue(Message.of(finding).toString().endsWith("."));
         }
     }
 

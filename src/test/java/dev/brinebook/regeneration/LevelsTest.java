@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The levels of use over which a home is expected: their quadrature, and what must hold of means over them. */
+/** The levels of use over which a home is expected: their quadrature, and the properties of means over them. */
 class LevelsTest {
 
     private static final int LEVELS = 7;
@@ -34,7 +35,7 @@ class LevelsTest {
 
     /** The mean of the levels is what is known of the home; a factor of exp(s z) is exp(s²/2) above it on the mean. */
     @Test
-    void theMeanUseStaysWhatItIs() {
+    void theMeanUseIsUnchanged() {
         double[] factors = LongRun.levels(0.18);
         double mean = 0;
         for (int level = 0; level < LEVELS; level++) {
@@ -60,7 +61,7 @@ class LevelsTest {
         assertEquals(steady.meanLitres(), wanders.meanLitres(), 1e-9);
     }
 
-    /** What is asked of so many times the use is asked of the levels so many times as high. */
+    /** A multiple of the use is the same as levels multiplied by that factor. */
     @Test
     void timesAndLevelsGoTogether() {
         LongRun home = LongRun.of(HOME.with(new UseChange(0.18, 0.1, 0.12)));
@@ -79,10 +80,10 @@ class LevelsTest {
                 bedDays * 300 * HARDNESS / 1000, 1_800, 150, 60)), 0.03);
     }
 
-    /** Years that are drawn have the same levels, scatter and sums of days: their mean is what is expected, within four errors. */
+    /** Simulated years have the same levels, scatter and sums of days: their mean is the expected one within four errors. */
     @ParameterizedTest
     @CsvSource({"0.18, 0.1, 0.12, false", "0.377, 0.237, 0.12, false", "0, 0, 0.12, true", "0, 0.2, 0, true"})
-    void drawnYearsAgreeWithTheLongRun(double level, double scatter, double correlation, boolean byClock) {
+    void simulatedYearsAgreeWithTheLongRun(double level, double scatter, double correlation, boolean byClock) {
         UseModel model = HOME.with(new UseChange(level, scatter, correlation));
         Policy policy = byClock ? new ClockEveryDays(5) : new MeteredDelayed(2_100, 600, 14);
         SimulatedYears years = SimulatedYears.of(new DrawnYears(model, LocalDate.of(2026, 1, 1), 2_000, 7), HARDNESS, BED, policy);

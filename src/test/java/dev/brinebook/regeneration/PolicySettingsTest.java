@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -65,7 +66,8 @@ class PolicySettingsTest {
             assertEquals(false, meter.byClock());
             assertEquals(Reason.METER, meter.reason());
         }
-        Outcome weekly = Simulation.simulate(new Trial(Days.constant(FIRST, 14, 100), 300, new Regeneration(900, 1, 1, 60)),
+        SimulationResult weekly = Simulation.simulate(new SimulationInput(Days.constant(FIRST, 14, 100), 300,
+                new Regeneration(900, 1, 1, 60)),
                 new ClockEveryDays(7));
         assertEquals(List.of(Reason.CLOCK, Reason.CLOCK), weekly.events().stream().map(RegenerationEvent::reason).toList());
     }
@@ -96,10 +98,11 @@ class PolicySettingsTest {
 
     /** By hand: 100 g taken up, 40 driven off, 30 there before and 5 left: 35 g came from nowhere. */
     @Test
-    void tellsHowFarTheChargeIsOut() {
-        Trial trial = new Trial(Days.constant(FIRST, 5, 100), 300, new Regeneration(60, 1, 1, 60), 0.5);
-        Outcome wrong = new Outcome(trial, new ClockEveryDays(7), List.of(), new Totals(1, 0, 0, 0, 0, 0, 0, 0, 100, 40, 0),
-                OptionalInt.empty(), new EndState(5, 0, 0));
+    void reportsTheErrorOfTheCharge() {
+        SimulationInput trial = new SimulationInput(Days.constant(FIRST, 5, 100), 300, new Regeneration(60, 1, 1, 60), 0.5);
+        SimulationResult wrong = new SimulationResult(trial, new ClockEveryDays(7), List.of(), new Totals(1, 0, 0, 0, 0, 0, 0, 0, 100, 40,
+                0),
+                OptionalInt.empty(), new FinalState(5, 0, 0));
         assertEquals(100 - (40 + 30 - 5), wrong.chargeImbalanceGrams(), 1e-12);
     }
 
@@ -107,7 +110,7 @@ class PolicySettingsTest {
     @Test
     void aRegenerationRunsThroughMidnight() {
         double untilElevenLitres = 1_000 * HourlyProfile.shareUntil(23 / 24.0);
-        Outcome outcome = Simulation.simulate(new Trial(Days.series(FIRST, 1_000, 500), 1_000,
+        SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.series(FIRST, 1_000, 500), 1_000,
                 new Regeneration(untilElevenLitres, 2_000, 150, 144)), new MeteredImmediate(untilElevenLitres, 0));
         assertEquals(1_000 - untilElevenLitres + 500 * HourlyProfile.shareUntil(1.4 / 24), outcome.totals().bypassedLitres(),
                 1e-9);
@@ -115,7 +118,8 @@ class PolicySettingsTest {
 
     @Test
     void remembersTheFirstHardDay() {
-        Outcome outcome = Simulation.simulate(new Trial(Days.constant(FIRST, 5, 100), 1_000, new Regeneration(150, 1, 1, 60)),
+        SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.constant(FIRST, 5, 100), 1_000,
+                new Regeneration(150, 1, 1, 60)),
                 new ClockEveryDays(30));
         assertEquals(FIRST.plusDays(1), outcome.firstHardDate().orElseThrow());
         assertEquals(4, outcome.totals().hardDays());

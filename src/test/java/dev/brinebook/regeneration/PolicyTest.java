@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.household.Days;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -39,7 +40,7 @@ class PolicyTest {
             case "immediate" -> new MeteredImmediate(meterLitres, override);
             default -> throw new IllegalArgumentException(policy);
         };
-        Outcome outcome = Simulation.simulate(new Trial(Days.constant(FIRST, days, useLitres), HARDNESS,
+        SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.constant(FIRST, days, useLitres), HARDNESS,
                 new Regeneration(capacityGrams, 2000, 150, 20)), tried);
         assertEquals(regenerations, outcome.totals().regenerations());
         assertEquals(regenerations, outcome.events().size());
@@ -47,7 +48,7 @@ class PolicyTest {
         assertEquals(unusedGrams, outcome.totals().unusedGrams(), 1e-6);
         assertEquals(2000.0 * regenerations, outcome.totals().saltGrams());
         if (intervalDays == null) {
-            assertEquals(NoAnswer.NEVER_REGENERATES, outcome.meanIntervalDays().reason());
+            assertEquals(NoResultReason.NEVER_REGENERATES, outcome.meanIntervalDays().reason());
         } else {
             assertEquals(intervalDays, outcome.meanIntervalDays().value(), 1e-12);
         }
@@ -64,7 +65,7 @@ class PolicyTest {
                 waterGallons * LITRES_PER_GALLON, 90);
         Policy tried = policy.equals("clock") ? new ClockEveryDays((int) setting)
                 : new MeteredDelayed(regeneration.meterVolumeLitres(hardness), setting * litresPerGrain, 0);
-        YearlyTotals year = Simulation.simulate(new Trial(
+        YearlyTotals year = Simulation.simulate(new SimulationInput(
                 Days.constant(FIRST, 1096, loadGrainsPerDay * litresPerGrain), hardness, regeneration), tried).yearly();
         Printed.assertAgrees(regenerations, null, year.regenerations());
         Printed.assertAgrees(poundsPerYear, null, year.saltGrams() / GRAMS_PER_POUND);
@@ -85,9 +86,9 @@ class PolicyTest {
         for (int i = 0; i < uses.length; i++) {
             uses[i] = i % 3 == 2 ? 4 : 3;
         }
-        Trial trial = new Trial(Days.series(FIRST, uses), HARDNESS, new Regeneration(10, 1000, 100, 60));
-        Outcome clock = Simulation.simulate(trial, new ClockEveryDays(3));
-        Outcome meter = Simulation.simulate(trial, new MeteredDelayed(10, 4, 0));
+        SimulationInput trial = new SimulationInput(Days.series(FIRST, uses), HARDNESS, new Regeneration(10, 1000, 100, 60));
+        SimulationResult clock = Simulation.simulate(trial, new ClockEveryDays(3));
+        SimulationResult meter = Simulation.simulate(trial, new MeteredDelayed(10, 4, 0));
         assertEquals(3, clock.meanIntervalDays().value());
         assertEquals(2, meter.meanIntervalDays().value());
         assertEquals(0, clock.totals().hardDays() + meter.totals().hardDays());
@@ -100,8 +101,8 @@ class PolicyTest {
         Set<DayOfWeek> chosen = EnumSet.of(DayOfWeek.THURSDAY, DayOfWeek.MONDAY);
         ClockOnWeekdays clock = new ClockOnWeekdays(chosen);
         chosen.clear();
-        Outcome outcome = Simulation.simulate(
-                new Trial(Days.constant(FIRST, 14, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60)), clock);
+        SimulationResult outcome = Simulation.simulate(
+                new SimulationInput(Days.constant(FIRST, 14, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60)), clock);
         assertEquals(List.of(
                 new RegenerationEvent(LocalDate.of(2025, 1, 2), Reason.CLOCK, 900),
                 new RegenerationEvent(LocalDate.of(2025, 1, 6), Reason.CLOCK, 600),
@@ -117,7 +118,7 @@ class PolicyTest {
      */
     @Test
     void anImmediateMeterRunsSeveralTimesADay() {
-        Outcome outcome = Simulation.simulate(new Trial(Days.constant(FIRST, 4, 1440), HARDNESS,
+        SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.constant(FIRST, 4, 1440), HARDNESS,
                 new Regeneration(1000, 2000, 150, 144)), new MeteredImmediate(1000, 0));
         assertEquals(List.of(0, 1, 2, 3), outcome.events().stream()
                 .map(event -> FIRST.until(event.date()).getDays()).toList());
@@ -129,19 +130,19 @@ class PolicyTest {
 
     @Test
     void aRegenerationStartedLateRunsOnIntoTheNextDay() {
-        Outcome outcome = Simulation.simulate(new Trial(Days.constant(FIRST, 2, 1000), HARDNESS,
+        SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.constant(FIRST, 2, 1000), HARDNESS,
                 new Regeneration(1000, 2000, 150, 144)), new MeteredImmediate(1000, 0));
         assertEquals(List.of(new RegenerationEvent(FIRST, Reason.METER, 0)), outcome.events());
         assertEquals(1000 * (0.58 + 0.30 + 0.4 * 0.17) / 23.97, outcome.totals().bypassedLitres(), 1e-9,
                 "DAIAD: the first 2.4 of the day's hours");
-        assertEquals(NoAnswer.ONE_REGENERATION, outcome.meanIntervalDays().reason());
+        assertEquals(NoResultReason.ONE_REGENERATION, outcome.meanIntervalDays().reason());
         assertEquals(Optional.of(FIRST.plusDays(2)), outcome.nextRegeneration(1000));
     }
 
     /** It starts with the last litre of the first day and is over when water runs again on the third. */
     @Test
     void aRegenerationRunsOutOnADayWithoutUse() {
-        Outcome outcome = Simulation.simulate(new Trial(Days.series(FIRST, 1000, 0, 500), HARDNESS,
+        SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.series(FIRST, 1000, 0, 500), HARDNESS,
                 new Regeneration(1000, 2000, 150, 144)), new MeteredImmediate(1000, 0));
         assertEquals(0, outcome.totals().bypassedLitres());
         assertEquals(1500, outcome.totals().throughBedLitres());
@@ -149,23 +150,23 @@ class PolicyTest {
 
     @Test
     void aHalfSpentSoftenerRunsShortEarly() {
-        Trial trial = new Trial(Days.constant(FIRST, 5, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60), 0.25);
-        Outcome outcome = Simulation.simulate(trial, new MeteredDelayed(1000, 0, 0));
+        SimulationInput trial = new SimulationInput(Days.constant(FIRST, 5, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60), 0.25);
+        SimulationResult outcome = Simulation.simulate(trial, new MeteredDelayed(1000, 0, 0));
         assertEquals(Optional.of(FIRST.plusDays(2)), outcome.firstHardDate());
         assertEquals(50, outcome.totals().hardLitres(), 1e-9);
         assertEquals(Optional.of(FIRST.plusDays(3)), outcome.lastRegeneration());
-        assertEquals(new EndState(800, 200, 2), outcome.end());
+        assertEquals(new FinalState(800, 200, 2), outcome.end());
         assertEquals(0, outcome.chargeImbalanceGrams(), 1e-9);
-        Trial spent = new Trial(Days.constant(FIRST, 5, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60), 0);
-        Outcome atOnce = Simulation.simulate(spent, new MeteredImmediate(1000, 0));
+        SimulationInput spent = new SimulationInput(Days.constant(FIRST, 5, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60), 0);
+        SimulationResult atOnce = Simulation.simulate(spent, new MeteredImmediate(1000, 0));
         assertEquals(FIRST, atOnce.events().get(0).date());
         assertEquals(0, atOnce.totals().hardDays());
     }
 
     @Test
     void looksAheadFromWhereTheDaysEnd() {
-        Trial trial = new Trial(Days.constant(FIRST, 5, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60));
-        Outcome delayed = Simulation.simulate(trial, new MeteredDelayed(1000, 0, 14));
+        SimulationInput trial = new SimulationInput(Days.constant(FIRST, 5, 100), HARDNESS, new Regeneration(1000, 2000, 150, 60));
+        SimulationResult delayed = Simulation.simulate(trial, new MeteredDelayed(1000, 0, 14));
         assertEquals(Optional.of(FIRST.plusDays(10)), delayed.nextRegeneration(100));
         assertEquals(Optional.of(FIRST.plusDays(14)), delayed.nextRegeneration(0));
         assertEquals(Optional.of(FIRST.plusDays(9)),
@@ -178,7 +179,7 @@ class PolicyTest {
     }
 
     @Test
-    void refusesWhatIsOutOfRange() {
+    void refusesValuesOutOfRange() {
         assertThrows(IllegalArgumentException.class, () -> new ClockEveryDays(0));
         assertThrows(IllegalArgumentException.class, () -> new ClockEveryDays(3, -1));
         assertThrows(IllegalArgumentException.class, () -> new ClockOnWeekdays(Set.of()));
@@ -190,8 +191,8 @@ class PolicyTest {
         assertThrows(IllegalArgumentException.class, () -> new Regeneration(1, 1, 1, 19));
         Days days = Days.constant(FIRST, 5, 100);
         Regeneration regeneration = new Regeneration(1000, 2000, 150, 60);
-        assertThrows(IllegalArgumentException.class, () -> new Trial(days, -1, regeneration));
-        assertThrows(IllegalArgumentException.class, () -> new Trial(days, 100, regeneration, 1.1));
+        assertThrows(IllegalArgumentException.class, () -> new SimulationInput(days, -1, regeneration));
+        assertThrows(IllegalArgumentException.class, () -> new SimulationInput(days, 100, regeneration, 1.1));
         assertThrows(IllegalArgumentException.class, () -> regeneration.meterVolumeLitres(0));
         assertTrue(new ClockOnWeekdays(Set.of(DayOfWeek.MONDAY)).weekdays().contains(DayOfWeek.MONDAY));
     }

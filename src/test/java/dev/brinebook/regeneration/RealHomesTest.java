@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -111,7 +112,7 @@ class RealHomesTest {
     }
 
     /**
-     * To the last digit but twice. h10 is away for days on which a little is drawn from a used-up bed: here these are hard days,
+     * To the last digit but twice. h10 is away for days on which a little is used from an exhausted bed: here these are hard days,
      * there a vacant day never is, which is 4 of 5 clocks times one day in 125. h44 is away so long that the override acts, and
      * here it counts the nights before the first day, there from none on.
      */
@@ -183,7 +184,7 @@ class RealHomesTest {
     @Execution(ExecutionMode.CONCURRENT)
     @ParameterizedTest
     @CsvSource({"1", "1.5", "2"})
-    void fewHalfYearsAreOutsideOfWhatIsUsual(double reserveMeanDays) {
+    void fewHalfYearsAreOutsideTheUsualRange(double reserveMeanDays) {
         int outside = 0;
         for (Half half : halves()) {
             UseModel model = fit(half.fitted(), false);
@@ -237,7 +238,7 @@ class RealHomesTest {
         assertTrue(clockTookLess <= 0.04 * 90, clockTookLess + " of 90 half-years");
     }
 
-    /** The household as the first half tells it, as sure as its days make it or with the usual level of a measured use. */
+    /** The household by its first half, as certain as its days make it or with the usual level of a measured use. */
     private static UseModel fit(MeteredDays days, boolean asFitted) {
         UseModel model = HouseholdFit.of(days, OptionalDouble.empty()).model();
         return asFitted ? model : model.with(new UseChange(UseChange.USUAL_LEVEL_SPREAD, 0, UseChange.USUAL_DAY_CORRELATION));

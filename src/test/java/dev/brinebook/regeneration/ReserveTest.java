@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -26,7 +27,7 @@ class ReserveTest {
     }
 
     @Test
-    void refusesWhatIsOutOfRange() {
+    void refusesValuesOutOfRange() {
         assertThrows(IllegalArgumentException.class, () -> new Reserve.FixedVolume(-1));
         assertThrows(IllegalArgumentException.class, () -> new Reserve.ShareOfMeter(0.91));
         assertThrows(IllegalArgumentException.class, () -> new Reserve.ShareOfMeter(0.5).litres(0, MEANS, 0.45));

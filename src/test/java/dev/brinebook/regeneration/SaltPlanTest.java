@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -68,7 +69,7 @@ class SaltPlanTest {
     }
 
     @Test
-    void refusesWhatIsOutOfRange() {
+    void refusesValuesOutOfRange() {
         assertThrows(IllegalArgumentException.class, () -> new SaltStore(60, 61, 18));
         assertThrows(IllegalArgumentException.class, () -> new SaltStore(0, 0, 18));
         assertThrows(IllegalArgumentException.class, () -> new SaltStore(60, 0, 0));

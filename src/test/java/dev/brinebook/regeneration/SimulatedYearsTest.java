@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.UseModel;
@@ -51,7 +52,7 @@ class SimulatedYearsTest {
         assertEquals(5, Rows.in(ROWS));
     }
 
-    /** The smallest reserve keeps its promise on drawn years. */
+    /** The smallest reserve meets the standard on simulated years. */
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             meterLitres, meanLitres, cv, wantedHardDays
@@ -91,7 +92,7 @@ class SimulatedYearsTest {
         MeteredDelayed meter = new MeteredDelayed(7000, 0, 14);
         LongRun longRun = LongRun.of(new UseModel(WeekdayMeans.everyDay(1000), DayVariation.ofCv(0.45)));
         assertEquals(0, SmallestReserve.litres(longRun, HARDNESS, regeneration(7000), meter, standard(365), 1, 0).value());
-        assertEquals(NoAnswer.HARD_EVERY_NIGHT, SmallestReserve.litres(longRun, HARDNESS, regeneration(1000),
+        assertEquals(NoResultReason.HARD_EVERY_NIGHT, SmallestReserve.litres(longRun, HARDNESS, regeneration(1000),
                 new MeteredDelayed(1000, 0, 14), standard(1), 1, 0).reason());
         assertThrows(IllegalArgumentException.class, () -> standard(-1));
     }
@@ -99,7 +100,7 @@ class SimulatedYearsTest {
     /** A coarser step rounds up, and one step less would not do; where it is first looked changes nothing. */
     @ParameterizedTest
     @CsvSource({"1, 0", "1, 1500", "37.85, 0", "37.85, 6000", "200, 900"})
-    void whatIsSetIsTheFewestStepsThatServe(double step, double likely) {
+    void theReserveIsTheFewestStepsThatMeetTheStandard(double step, double likely) {
         LongRun longRun = LongRun.of(new UseModel(WeekdayMeans.everyDay(1000), DayVariation.ofCv(0.45)));
         Regeneration each = regeneration(7000);
         double reserve = SmallestReserve.litres(longRun, HARDNESS, each, new MeteredDelayed(7000, 0, 14), ServiceStandard.USUAL,
@@ -123,7 +124,7 @@ class SimulatedYearsTest {
             litres += years.year(year).regenerations() * 9_500.0;
             drawn += years.year(year).throughBedLitres();
         }
-        assertTrue(drawn - litres >= 0 && drawn - litres < 9_500, drawn + " drawn, " + litres + " regenerated");
+        assertTrue(drawn - litres >= 0 && drawn - litres < 9_500, drawn + " used, " + litres + " regenerated");
     }
 
     @Test
@@ -143,7 +144,7 @@ class SimulatedYearsTest {
     }
 
     @Test
-    void tellsHowYearsSpread() {
+    void reportsTheSpreadOfYears() {
         Spread spread = Spread.of(4, 1, 3, 2, 5);
         assertEquals(new Spread(3, Math.sqrt(0.5), 1.2, 3, 4.8), spread, "numpy.percentile of 1 to 5 at 5, 50 and 95");
         assertEquals(new Spread(7, 0, 7, 7, 7), Spread.of(7));

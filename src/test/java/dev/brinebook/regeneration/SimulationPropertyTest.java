@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -21,10 +22,10 @@ class SimulationPropertyTest {
     @Test
     void conservesChargeAndWater() {
         for (long seed = 1; seed <= SEEDS; seed++) {
-            Trial trial = trial(new Random(seed), new Random(seed).nextDouble());
+            SimulationInput trial = trial(new Random(seed), new Random(seed).nextDouble());
             double capacity = trial.regeneration().capacityGrams();
             for (Policy policy : policies(new Random(seed), trial)) {
-                Outcome outcome = Simulation.simulate(trial, policy);
+                SimulationResult outcome = Simulation.simulate(trial, policy);
                 Totals totals = outcome.totals();
                 String label = "seed " + seed + " " + policy;
                 assertEquals(0, outcome.chargeImbalanceGrams(), 1e-9 * (capacity + totals.removedGrams()), label);
@@ -45,9 +46,9 @@ class SimulationPropertyTest {
     }
 
     @Test
-    void anImmediateMeterRegeneratesOncePerCapacityDrawn() {
+    void anImmediateMeterRegeneratesOncePerCapacityUsed() {
         for (long seed = 1; seed <= SEEDS; seed++) {
-            Trial trial = trial(new Random(seed), 1);
+            SimulationInput trial = trial(new Random(seed), 1);
             double meter = trial.regeneration().meterVolumeLitres(trial.hardnessMilligramsPerLitre());
             Totals totals = Simulation.simulate(trial, new MeteredImmediate(meter, 0)).totals();
             assertEquals(Math.floor(totals.throughBedLitres() / meter + 1e-7), totals.regenerations(), "seed " + seed);
@@ -60,11 +61,11 @@ class SimulationPropertyTest {
     void aReserveOfTheLargestDayIsNeverHard() {
         for (long seed = 1; seed <= SEEDS; seed++) {
             Random random = new Random(seed);
-            Trial trial = trial(random, 1);
+            SimulationInput trial = trial(random, 1);
             double meter = trial.regeneration().meterVolumeLitres(trial.hardnessMilligramsPerLitre());
             if (meter >= trial.days().maxLitres()) {
                 double reserve = trial.days().maxLitres() * (1 + random.nextDouble());
-                Outcome outcome = Simulation.simulate(trial, new MeteredDelayed(meter, reserve, random.nextInt(15)));
+                SimulationResult outcome = Simulation.simulate(trial, new MeteredDelayed(meter, reserve, random.nextInt(15)));
                 assertEquals(0, outcome.totals().hardLitres(), "seed " + seed);
             }
         }
@@ -83,10 +84,10 @@ class SimulationPropertyTest {
     }
 
     @Test
-    void aClockTakesNoNoticeOfUse() {
+    void aClockIgnoresUse() {
         for (long seed = 1; seed <= SEEDS; seed++) {
             Random random = new Random(seed);
-            Trial trial = trial(random, 1);
+            SimulationInput trial = trial(random, 1);
             int every = 1 + random.nextInt(30);
             assertEquals(trial.days().size() / every,
                     Simulation.simulate(trial, new ClockEveryDays(every)).totals().regenerations(), "seed " + seed);
@@ -99,7 +100,8 @@ class SimulationPropertyTest {
         Regeneration regeneration = new Regeneration(Double.MIN_VALUE, 0, 0, Regeneration.MIN_MINUTES);
         for (double use : new double[] {Double.MIN_VALUE, 1e-300, 1, Days.MAX_USE_LITRES}) {
             for (double hardness : new double[] {0, Double.MIN_VALUE, 1, 1e4}) {
-                Outcome outcome = Simulation.simulate(new Trial(Days.constant(FIRST, 30, use), hardness, regeneration, 0),
+                SimulationResult outcome = Simulation.simulate(new SimulationInput(Days.constant(FIRST, 30, use), hardness, regeneration,
+                        0),
                         new MeteredImmediate(Policy.MIN_METER_LITRES, 1));
                 assertTrue(outcome.totals().regenerations() >= 30, use + " L");
                 assertTrue(outcome.totals().regenerations() <= 30 * 75, use + " L");
@@ -108,22 +110,22 @@ class SimulationPropertyTest {
     }
 
     private static double interval(Policy policy, double useLitres) {
-        Trial trial = new Trial(Days.constant(FIRST, 1000, useLitres), 300, new Regeneration(1000, 2000, 150, 60));
+        SimulationInput trial = new SimulationInput(Days.constant(FIRST, 1000, useLitres), 300, new Regeneration(1000, 2000, 150, 60));
         return Simulation.simulate(trial, policy).meanIntervalDays().value();
     }
 
-    private static Trial trial(Random random, double leftAtStartShare) {
+    private static SimulationInput trial(Random random, double leftAtStartShare) {
         double[] uses = new double[1 + random.nextInt(Days.MAX_DAYS)];
         double mean = 50 + 1500 * random.nextDouble();
         for (int i = 0; i < uses.length; i++) {
             uses[i] = random.nextInt(8) == 0 ? 0 : 2 * mean * random.nextDouble();
         }
-        return new Trial(Days.series(FIRST, uses), 20 + 800 * random.nextDouble(),
+        return new SimulationInput(Days.series(FIRST, uses), 20 + 800 * random.nextDouble(),
                 new Regeneration(100 + 3000 * random.nextDouble(), 1500, 150, 20 + 200 * random.nextDouble()),
                 leftAtStartShare);
     }
 
-    private static List<Policy> policies(Random random, Trial trial) {
+    private static List<Policy> policies(Random random, SimulationInput trial) {
         double meter = Math.max(1, trial.regeneration().meterVolumeLitres(trial.hardnessMilligramsPerLitre())
                 * (0.5 + random.nextDouble()));
         int override = random.nextInt(3) * 7;

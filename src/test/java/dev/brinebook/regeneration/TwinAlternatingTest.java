@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -8,7 +9,7 @@ import java.time.LocalDate;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Where policies must agree: hand arithmetic, and the limits in which what tells them apart is gone. */
+/** Where policies must agree: hand arithmetic, and the limits in which their difference vanishes. */
 class TwinAlternatingTest {
 
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
@@ -79,9 +80,10 @@ class TwinAlternatingTest {
             Random random = new Random(seed);
             Days days = anyDays(random);
             double meter = 100 + 4000 * random.nextDouble();
-            Trial trial = new Trial(days, HARDNESS, new Regeneration(HARDNESS, 5000, 250, 20 + 1400 * random.nextDouble()),
+            SimulationInput trial = new SimulationInput(days, HARDNESS, new Regeneration(HARDNESS, 5000, 250, 20
+                    + 1400 * random.nextDouble()),
                     random.nextDouble());
-            Outcome outcome = Simulation.simulate(trial, new TwinAlternating(meter, random.nextInt(20)));
+            SimulationResult outcome = Simulation.simulate(trial, new TwinAlternating(meter, random.nextInt(20)));
             assertEquals(0, outcome.chargeImbalanceGrams(), 1e-6, "seed " + seed);
             assertEquals(days.sumLitres(), outcome.totals().throughBedLitres(), 1e-6, "seed " + seed);
         }
@@ -95,11 +97,11 @@ class TwinAlternatingTest {
             uses[7 * week] = 100 * (week % 4 + 1);
         }
         LocalDate monday = LocalDate.of(2026, 1, 5);
-        // Up to the eve of the fifth Monday 1,000 L were drawn: 401 and 251 L left keep just out of the reserves.
+        // Up to the eve of the fifth Monday 1,000 L were used: 401 and 251 L left keep just out of the reserves.
         for (var rule : MeteredByHistory.Of.values()) {
             double reserve = rule == MeteredByHistory.Of.LARGEST ? 400 : 250;
             Days days = Days.series(monday, uses);
-            Trial trial = new Trial(days, HARDNESS, new Regeneration(1e6, 5000, 250, 90));
+            SimulationInput trial = new SimulationInput(days, HARDNESS, new Regeneration(1e6, 5000, 250, 90));
             assertEquals(monday.plusDays(28), Simulation.simulate(trial, new MeteredByHistory(1000 + reserve - 1, rule, 0, 0))
                     .events().get(0).date());
             assertTrue(Simulation.simulate(trial, new MeteredByHistory(1200 + reserve, rule, 0, 0)).events().isEmpty());
@@ -107,7 +109,7 @@ class TwinAlternatingTest {
     }
 
     private static Totals run(Policy policy, double bedLitres, double minutes, Days days) {
-        return Simulation.simulate(new Trial(days, HARDNESS, new Regeneration(bedLitres * HARDNESS / 1000, 5000, 250,
+        return Simulation.simulate(new SimulationInput(days, HARDNESS, new Regeneration(bedLitres * HARDNESS / 1000, 5000, 250,
                 minutes)), policy).totals();
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -48,7 +49,7 @@ class TwinByStepsTest {
             double bedLitres = 40 + 360 * random.nextDouble();
             double minutes = 60 + 170 * random.nextDouble();
             run(days, bedLitres, minutes / 1_440);
-            Totals totals = Simulation.simulate(new Trial(days, 300, new Regeneration(0.3 * bedLitres, 1, 1, minutes)),
+            Totals totals = Simulation.simulate(new SimulationInput(days, 300, new Regeneration(0.3 * bedLitres, 1, 1, minutes)),
                     new TwinAlternating(bedLitres, 0)).totals();
             // A step is late at each change of beds, by half of what it draws on the mean, which may make another change.
             assertEquals(changes, totals.regenerations(), 1, "seed " + seed);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -38,7 +39,7 @@ class WeekdayHistoryTest {
         assertTrue(after(1_000).knows(DayOfWeek.SUNDAY));
     }
 
-    /** A controller that saw each day as it came knows as much as one that is told the last four weeks. */
+    /** A controller that saw each day as it came knows as much as one that is given the last four weeks. */
     @Test
     void needsNothingOlderThanFourWeeks() {
         for (int seed = 1; seed <= 50; seed++) {

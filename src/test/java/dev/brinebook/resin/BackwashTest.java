@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.SurfaceFlowUnit;
 import dev.brinebook.water.WaterProperties;
 import java.util.Random;
@@ -71,7 +72,7 @@ class BackwashTest {
         assertEquals(0, Backwash.expansionShare(bead, 0.99 * lifting, 15).value());
         assertTrue(Backwash.expansionShare(bead, 1.01 * lifting, 15).value() > 0);
         double falling = 3600 * Backwash.terminalVelocityMetresPerSecond(bead, WaterProperties.at(15));
-        assertEquals(NoAnswer.RESIN_CARRIED_OUT, Backwash.expansionShare(bead, falling, 15).reason());
+        assertEquals(NoResultReason.RESIN_CARRIED_OUT, Backwash.expansionShare(bead, falling, 15).reason());
         assertThrows(IllegalArgumentException.class, () -> Backwash.expansionShare(bead, -1, 15));
         assertThrows(IllegalArgumentException.class, () -> Backwash.velocityMetresPerHour(bead, 2.1, 15));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -54,7 +55,7 @@ class CapacityTableTest {
 
     @ParameterizedTest
     @EnumSource
-    void saysWhatIsPublishedAndWhatIsComputed(CapacityTable table) {
+    void distinguishesPublishedFromComputedValues(CapacityTable table) {
         Kind published = Sources.get(table.sourceKey()).kind();
         assertEquals(Kind.COMPUTED, table.kindAt(MIN));
         assertEquals(published, table.kindAt(gramsPerLitre(table == CapacityTable.WORKING ? 6 : 5)));
@@ -116,8 +117,8 @@ class CapacityTableTest {
     void hasNoDoseForACapacityOutOfReach(CapacityTable table) {
         double highest = table.capacityGramsPerLitre(MAX);
         double lowest = table.capacityGramsPerLitre(MIN);
-        assertEquals(NoAnswer.CAPACITY_ABOVE_TABLE, table.saltDoseGramsPerLitre(highest * 1.0001).reason());
-        assertEquals(NoAnswer.CAPACITY_BELOW_TABLE, table.saltDoseGramsPerLitre(lowest * 0.9999).reason());
+        assertEquals(NoResultReason.CAPACITY_ABOVE_TABLE, table.saltDoseGramsPerLitre(highest * 1.0001).reason());
+        assertEquals(NoResultReason.CAPACITY_BELOW_TABLE, table.saltDoseGramsPerLitre(lowest * 0.9999).reason());
         assertThrows(IllegalArgumentException.class, () -> table.saltDoseGramsPerLitre(0));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.resin.Brining.Direction;
@@ -41,13 +42,13 @@ class ColumnCapacityTest {
             double back = column.saltDoseGramsPerLitre(SALT, capacity).value();
             assertEquals(capacity, column.capacityGramsPerLitre(SALT, back), 1e-3 * capacity);
         }
-        assertEquals(NoAnswer.CAPACITY_ABOVE_TABLE, column.saltDoseGramsPerLitre(SALT, 90).reason());
-        assertEquals(NoAnswer.CAPACITY_BELOW_TABLE, column.saltDoseGramsPerLitre(SALT, 10).reason());
+        assertEquals(NoResultReason.CAPACITY_ABOVE_TABLE, column.saltDoseGramsPerLitre(SALT, 90).reason());
+        assertEquals(NoResultReason.CAPACITY_BELOW_TABLE, column.saltDoseGramsPerLitre(SALT, 10).reason());
     }
 
     /** Independent stage model: with 300 mg/L and 20 meq/L of sodium 6 lb/ft³ cannot hold 17.1 mg/L, 8 lb/ft³ can. */
     @Test
-    void tellsTheLeastDoseThatHoldsTheEndPoint() {
+    void findsTheLeastDoseThatHoldsTheEndPoint() {
         ColumnCapacity column = column(300, 20, ResinEfficiency.WORKING);
         assertFalse(column.holdsEndPoint(SALT, dose(6)));
         assertTrue(column.holdsEndPoint(SALT, dose(8)));
@@ -55,7 +56,7 @@ class ColumnCapacityTest {
         assertTrue(least > dose(6) && least < dose(8), SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(least) + " lb/ft3");
         assertTrue(column.holdsEndPoint(SALT, least));
         assertFalse(column.holdsEndPoint(SALT, least - 0.02));
-        assertEquals(NoAnswer.CAPACITY_BELOW_TABLE, column.saltDoseGramsPerLitre(SALT, 5).reason());
+        assertEquals(NoResultReason.CAPACITY_BELOW_TABLE, column.saltDoseGramsPerLitre(SALT, 5).reason());
     }
 
     @Test
@@ -68,7 +69,7 @@ class ColumnCapacityTest {
         assertEquals(ResinEfficiency.WORKING * cycle.capacityGramsPerLitre(), column.capacityGramsPerLitre(SALT, dose(6)), 1e-12);
     }
 
-    /** 200 mg/L told in another unit may come out above it by a rounding, and is taken. */
+    /** 200 mg/L given in another unit may come out above it by a rounding, and is taken. */
     @Test
     void theHighestEndPointIsHeldWhenARoundingPutsItHigher() {
         double above = CyclicColumn.MAX_END_POINT_MG_PER_L * (1 + Guard.ROUNDING / 2);
@@ -81,8 +82,8 @@ class ColumnCapacityTest {
     @Test
     void waterAsSaltyAsTheSeaIsHeldByNoDose() {
         ColumnCapacity column = column(300, 500, ResinEfficiency.WORKING);
-        assertEquals(NoAnswer.NO_DOSE_HOLDS_END_POINT, column.leastSaltDoseGramsPerLitre(SALT).reason());
-        assertEquals(NoAnswer.NO_DOSE_HOLDS_END_POINT, column.saltDoseGramsPerLitre(SALT, 50).reason());
+        assertEquals(NoResultReason.NO_DOSE_HOLDS_END_POINT, column.leastSaltDoseGramsPerLitre(SALT).reason());
+        assertEquals(NoResultReason.NO_DOSE_HOLDS_END_POINT, column.saltDoseGramsPerLitre(SALT, 50).reason());
         assertFalse(column.isKnownAt(SALT, dose(3)));
         assertThrows(IllegalArgumentException.class, () -> column.capacityGramsPerLitre(SALT, dose(3)));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -7,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -82,7 +83,7 @@ class CyclicColumnTest {
         ColumnResult column = CyclicColumn.of(Resin.STANDARD.withStages(20), water(hardnessMgPerL, sodiumMeqPerL),
                 brining(poundsPerCubicFoot, Direction.CO_CURRENT), END_POINT);
         if (quantity.equals("none")) {
-            assertEquals(new NotSettled(NoAnswer.END_POINT_NOT_HELD), column);
+            assertEquals(new NotSettled(NoResultReason.END_POINT_NOT_HELD), column);
             return;
         }
         Printed.assertAgrees(expected, tolerance, assertInstanceOf(Settled.class, column).startLeakageMgPerL());
@@ -163,7 +164,7 @@ class CyclicColumnTest {
     /** Any allowed bed, water and regeneration ends in a cycle that keeps to its bounds, or in a reason. */
     @Test
     void everyCornerEndsInACycleWithinItsBoundsOrAReason() {
-        Map<NoAnswer, Integer> reasons = new EnumMap<>(NoAnswer.class);
+        Map<NoResultReason, Integer> reasons = new EnumMap<>(NoResultReason.class);
         int settled = 0;
         Random random = new Random(41);
         for (int n = 0; n < 400; n++) {
@@ -190,8 +191,8 @@ class CyclicColumnTest {
                     - cycle.meanLeakageMgPerL()) / FeedWater.MG_PER_EQUIVALENT, 1e-9, seed);
         }
         assertTrue(settled > 100, settled + " settled, " + reasons);
-        assertTrue(reasons.containsKey(NoAnswer.END_POINT_NOT_HELD), reasons.toString());
-        assertTrue(reasons.containsKey(NoAnswer.NOTHING_TO_SOFTEN), reasons.toString());
+        assertTrue(reasons.containsKey(NoResultReason.END_POINT_NOT_HELD), reasons.toString());
+        assertTrue(reasons.containsKey(NoResultReason.NOTHING_TO_SOFTEN), reasons.toString());
     }
 
     @Test
@@ -223,7 +224,7 @@ class CyclicColumnTest {
     @Test
     void hasNothingToDoWithWaterHardlyHarderThanTheEndPoint() {
         ColumnResult none = CyclicColumn.of(Resin.STANDARD, water(34, 1), brining(8, Direction.CO_CURRENT), END_POINT);
-        assertEquals(new NotSettled(NoAnswer.NOTHING_TO_SOFTEN), none);
+        assertEquals(new NotSettled(NoResultReason.NOTHING_TO_SOFTEN), none);
         assertEquals(none, CyclicColumn.of(Resin.STANDARD, new FeedWater(0, 0, 0, 0), brining(8, Direction.CO_CURRENT),
                 END_POINT));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.SaltEfficiencyUnit;
 import dev.brinebook.resin.Brining.Direction;
@@ -27,7 +28,7 @@ class EfficientDoseTest {
     @CsvFileSource(resources = POINTS, useHeadersInDisplayName = true)
     void aPublishedPointIsTheHighestDoseOfItsEfficiency(CapacityTable table, double grainsPerPound, String expected,
             String tolerance) {
-        Figure dose = EfficientDose.highestGramsPerLitre(table, Salt.SODIUM_CHLORIDE, efficiency(grainsPerPound));
+        OptionalResult dose = EfficientDose.highestGramsPerLitre(table, Salt.SODIUM_CHLORIDE, efficiency(grainsPerPound));
         Printed.assertAgrees(expected, tolerance, SaltDoseUnit.POUND_PER_CUBIC_FOOT.fromBase(dose.value()));
     }
 
@@ -36,7 +37,7 @@ class EfficientDoseTest {
         assertEquals(8, Rows.in(POINTS));
     }
 
-    /** Whatever the model, the dose told reaches the line, and none that is higher by 0.02 lb/ft³ or more does. */
+    /** Whatever the model, the dose returned reaches the line, and none that is higher by 0.02 lb/ft³ or more does. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void noHigherDoseReachesTheEfficiency(long seed) {
@@ -46,7 +47,7 @@ class EfficientDoseTest {
             for (CapacityModel model : new CapacityModel[] {CapacityTable.WORKING, CapacityTable.NEW_RESIN, column}) {
                 Salt salt = Salt.values()[random.nextInt(2)];
                 double line = efficiency(1_500 + 2_500 * random.nextDouble());
-                Figure highest = EfficientDose.highestGramsPerLitre(model, salt, line);
+                OptionalResult highest = EfficientDose.highestGramsPerLitre(model, salt, line);
                 double from = highest.exists() ? highest.value() : CapacityTable.minSaltDoseGramsPerLitre(salt);
                 String what = model + " " + salt + " " + line + " seed " + seed;
                 assertTrue(!highest.exists() || model.holdsEndPoint(salt, from)
@@ -71,11 +72,11 @@ class EfficientDoseTest {
     /** 5,994 gr/lb is the chemistry's own ceiling (CIAAW): no dose comes near it in a table. */
     @Test
     void saysWhyNoDoseDoes() {
-        assertEquals(NoAnswer.EFFICIENCY_NOT_REACHED, EfficientDose.highestGramsPerLitre(CapacityTable.WORKING,
+        assertEquals(NoResultReason.EFFICIENCY_NOT_REACHED, EfficientDose.highestGramsPerLitre(CapacityTable.WORKING,
                 Salt.SODIUM_CHLORIDE, efficiency(5_990)).reason());
-        assertEquals(NoAnswer.NO_DOSE_HOLDS_END_POINT, EfficientDose.highestGramsPerLitre(column(300, 500),
+        assertEquals(NoResultReason.NO_DOSE_HOLDS_END_POINT, EfficientDose.highestGramsPerLitre(column(300, 500),
                 Salt.SODIUM_CHLORIDE, efficiency(3_350)).reason());
-        assertEquals(NoAnswer.EFFICIENCY_NOT_REACHED, EfficientDose.highestGramsPerLitre(column(300, 20),
+        assertEquals(NoResultReason.EFFICIENCY_NOT_REACHED, EfficientDose.highestGramsPerLitre(column(300, 20),
                 Salt.SODIUM_CHLORIDE, efficiency(4_000)).reason());
         assertThrows(IllegalArgumentException.class, () -> EfficientDose.highestGramsPerLitre(CapacityTable.WORKING,
                 Salt.SODIUM_CHLORIDE, 0));

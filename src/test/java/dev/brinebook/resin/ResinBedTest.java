@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -53,7 +54,7 @@ class ResinBedTest {
 
     /** By hand: 940 L at 94 L/min take 10 minutes, of which the void share is spent outside of the beads. */
     @Test
-    void touchesTheWaterForAsLongAsItStands() {
+    void computesTheContactTime() {
         assertEquals(10, DAVIS.emptyBedContactMinutes(94), 1e-12);
         assertEquals(10 * DAVIS.bead().voidShare(), DAVIS.voidContactMinutes(94), 1e-12);
         double footRadius = 6 * Exact.INCH_METRES;

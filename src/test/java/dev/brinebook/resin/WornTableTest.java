@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.resin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Printed;
 import dev.brinebook.Rows;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
@@ -91,9 +92,9 @@ class WornTableTest {
             double capacity = worn.capacityGramsPerLitre(salt, dose);
             assertEquals(dose, worn.saltDoseGramsPerLitre(salt, capacity).value(), 1e-9 * dose);
         }
-        assertEquals(NoAnswer.CAPACITY_ABOVE_TABLE, worn.saltDoseGramsPerLitre(salt, 1.0001
+        assertEquals(NoResultReason.CAPACITY_ABOVE_TABLE, worn.saltDoseGramsPerLitre(salt, 1.0001
                 * worn.capacityGramsPerLitre(salt, CapacityTable.maxSaltDoseGramsPerLitre(salt))).reason());
-        assertEquals(NoAnswer.CAPACITY_BELOW_TABLE, worn.saltDoseGramsPerLitre(salt, 0.9999
+        assertEquals(NoResultReason.CAPACITY_BELOW_TABLE, worn.saltDoseGramsPerLitre(salt, 0.9999
                 * worn.capacityGramsPerLitre(salt, CapacityTable.minSaltDoseGramsPerLitre(salt))).reason());
     }
 

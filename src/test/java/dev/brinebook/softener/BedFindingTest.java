@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static dev.brinebook.softener.BedFinding.BACKWASH_ABOVE_ROOM;
@@ -23,6 +24,7 @@ import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.resin.PressureDrop;
 import dev.brinebook.resin.ResinBead;
 import dev.brinebook.resin.ResinBed;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -107,8 +109,8 @@ class BedFindingTest {
 
     @Test
     void sharesTheSentencesOfTheCycle() {
-        assertEquals(CycleFinding.BACKWASH_TOO_WEAK.words(), BACKWASH_TOO_WEAK.words());
-        assertTrue(BED_TOO_SHALLOW.metricWords().contains("61 cm"), "24 in: NIST SP 811");
+        assertEquals(Message.of(CycleFinding.BACKWASH_TOO_WEAK).toString(), Message.of(BACKWASH_TOO_WEAK).toString());
+        assertTrue(Message.of(BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61 cm"), "24 in: NIST SP 811");
     }
 
     @Test

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.guard.NoResultReason;
 import org.junit.jupiter.api.Test;
 
 class BlendedSofteningTest {
@@ -18,9 +19,9 @@ class BlendedSofteningTest {
 
     @Test
     void neverRegeneratesWhereNothingIsUsed() {
-        assertEquals(NoAnswer.NEVER_REGENERATES, new BlendedSoftening(5_000, 10_000, 0).days().reason());
+        assertEquals(NoResultReason.NEVER_REGENERATES, new BlendedSoftening(5_000, 10_000, 0).days().reason());
         assertEquals(0, new BlendedSoftening(5_000, 10_000, 0).saltGramsPerYear());
-        assertEquals(NoAnswer.NEVER_REGENERATES, new BlendedSoftening(5_000, 10_000, 1e-320).days().reason());
+        assertEquals(NoResultReason.NEVER_REGENERATES, new BlendedSoftening(5_000, 10_000, 1e-320).days().reason());
         assertThrows(IllegalArgumentException.class, () -> new BlendedSoftening(0, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> new BlendedSoftening(1, 1, -1));
     }

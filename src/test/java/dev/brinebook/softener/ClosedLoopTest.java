@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -25,13 +26,13 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** What is advised is asked again of the advice, in homes drawn at random; each seed stands beside its test. */
+/** The advice, given back as input, yields itself, in homes generated at random; each seed is beside its test. */
 class ClosedLoopTest {
 
     /** More are asked for with -Dhomes=500. */
     private static final int HOMES = Integer.getInteger("homes", 120);
     private static final RunningCost COST = new RunningCost(0.45, 2.9);
-    /** Coefficients that tables exist for, so that each is worked out once. */
+    /** Coefficients that tables exist for, so that each is calculated once. */
     private static final List<DayVariation> VARIATIONS = List.of(DayVariation.ONE_PERSON, DayVariation.TWO_OR_THREE_PERSONS,
             DayVariation.FOUR_OR_MORE_PERSONS, DayVariation.UNKNOWN_PERSONS);
 
@@ -63,11 +64,11 @@ class ClosedLoopTest {
                     Salt.SODIUM_CHLORIDE, CapacityTable.WORKING, CycleFlows.UNKNOWN);
         }
 
-        Duty duty() {
+        DesignConditions duty() {
             WaterAnalysis water = Softeners.water(gpg, ironMgPerL, 300);
             UseModel model = new UseModel(WeekdayMeans.ofWeek(litresPerDay, weekendRatio), variation, UseModel.EVEN_MONTHS, occupancy);
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
-            return new Duty(water, water.compensated(CompensationFactors.STANDARD), demand, demand.days(Softeners.START, 1, 1),
+            return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand, demand.days(Softeners.START, 1, 1),
                     LongRun.of(model), ServiceStandard.USUAL, controller, 3, 0);
         }
     }
@@ -78,12 +79,14 @@ class ClosedLoopTest {
         int served = 0;
         for (int i = 0; i < HOMES; i++) {
             Home home = Home.drawn(random);
-            Duty duty = home.duty();
+            DesignConditions duty = home.duty();
             DoseChoice.Option best = DoseChoice.cheapest(home.softener(), duty, COST).best();
             MeterSettings settings = best.settings();
-            Setup setup = new Setup(home.softener(), best.dosed().saltDoseGramsPerLitre(), Map.of(), settings.policy(),
+            SoftenerSettings setup = new SoftenerSettings(home.softener(), best.dosed().saltDoseGramsPerLitre(), Map.of(),
+                    settings.policy(),
                     MeterSettings.REGENERATION_HOUR);
-            Found found = new Found(setup, setup.saltDoseGramsPerLitre(), new Found.Meter(OptionalDouble.of(duty.settingMgPerL()),
+            ExistingSoftener found = new ExistingSoftener(setup, setup.saltDoseGramsPerLitre(),
+                    new ExistingSoftener.Meter(OptionalDouble.of(duty.settingMgPerL()),
                     OptionalDouble.of(settings.capacityGrams()), settings.meterLitres()));
             List<Finding> findings = Review.of(found, duty, COST).findings();
             assertEquals(List.of(), findings.stream().map(Finding::code).toList(), "seed 1, home " + i + ": " + home);
@@ -97,11 +100,12 @@ class ClosedLoopTest {
         Random random = new Random(2);
         for (int i = 0; i < 60; i++) {
             Home home = Home.drawn(random);
-            Duty duty = home.duty();
+            DesignConditions duty = home.duty();
             TunedClock tuned = TunedClock.of(home.softener(), duty, COST);
-            Setup setup = new Setup(home.softener(), tuned.saltDoseGramsPerLitre(), Map.of(), tuned.clock(),
+            SoftenerSettings setup = new SoftenerSettings(home.softener(), tuned.saltDoseGramsPerLitre(), Map.of(), tuned.clock(),
                     MeterSettings.REGENERATION_HOUR);
-            Found found = new Found(setup, setup.saltDoseGramsPerLitre(), new Found.Meter(OptionalDouble.empty(),
+            ExistingSoftener found = new ExistingSoftener(setup, setup.saltDoseGramsPerLitre(),
+                    new ExistingSoftener.Meter(OptionalDouble.empty(),
                     OptionalDouble.empty(), 0));
             List<Finding> findings = Review.of(found, duty, COST).findings();
             assertEquals(List.of(), findings.stream().map(Finding::code).toList(), "seed 2, home " + i + ": " + home);
@@ -126,7 +130,7 @@ class ClosedLoopTest {
         }
     }
 
-    /** Of a home that cannot be served the cost says nothing: it counts as dear as can be. */
+    /** The cost of a home that cannot be served means nothing: it is treated as infinite. */
     private static double costs(Home home) {
         DoseChoice.Option best = best(home, COST);
         return best.settings().keepsStandard() ? best.costPerYear() : Double.POSITIVE_INFINITY;
@@ -142,7 +146,7 @@ class ClosedLoopTest {
         Random random = new Random(4);
         for (int i = 0; i < 60; i++) {
             Home home = Home.drawn(random);
-            Duty duty = home.duty();
+            DesignConditions duty = home.duty();
             DoseChoice.Option meter = DoseChoice.cheapest(home.softener(), duty, COST).best();
             if (meter.settings().keepsStandard()) {
                 assertTrue(duty.isServed(meter.settings().policy(), meter.dosed().regeneration()), "seed 4, home " + i);
@@ -167,7 +171,7 @@ class ClosedLoopTest {
         Random random = new Random(5);
         for (int i = 0; i < 40; i++) {
             Home home = Home.drawn(random);
-            Duty duty = home.duty();
+            DesignConditions duty = home.duty();
             DosedSoftener dosed = DosedSoftener.designed(home.softener(), 120, 12);
             double meter = 1000 * dosed.capacityGrams() / duty.settingMgPerL();
             double hard = Double.POSITIVE_INFINITY;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -104,7 +105,7 @@ class ControllerTermsTest {
         for (int i = 0; i < 60; i++) {
             HardnessUnit unit = HardnessUnit.values()[i % HardnessUnit.values().length];
             ControllerTerms terms = terms(unit, SALT.get(i % SALT.size()), RESERVE.get(i % RESERVE.size()));
-            Duty duty = duty(80 + 400 * random.nextDouble(), 10 * random.nextDouble(), 60 + 200 * random.nextDouble(), terms);
+            DesignConditions duty = duty(80 + 400 * random.nextDouble(), 10 * random.nextDouble(), 60 + 200 * random.nextDouble(), terms);
             DoseChoice.Option best = DoseChoice.cheapest(Softeners.cubicFeet(0.75 + random.nextInt(4) * 0.25, 10, 54), duty, COST).best();
             MeterSettings set = best.settings();
             String home = "seed 1, home " + i + ", " + terms;
@@ -125,14 +126,14 @@ class ControllerTermsTest {
         assertEquals(0, Math.IEEEremainder(steps, 1), 1e-6, home);
     }
 
-    private static Duty duty(double mgPerL, double uncertainMgPerL, double gallonsPerDay, ControllerTerms terms) {
+    private static DesignConditions duty(double mgPerL, double uncertainMgPerL, double gallonsPerDay, ControllerTerms terms) {
         WaterAnalysis plain = Softeners.water(HardnessUnit.GPG.fromBase(mgPerL), 0, 300);
         WaterAnalysis water = new WaterAnalysis(mgPerL, uncertainMgPerL, plain.ironMgPerL(), plain.manganeseMgPerL(),
                 plain.sodiumMgPerL(), plain.ph(), plain.dissolvedSolidsMgPerL(), plain.hydrogenSulfideMgPerL(),
                 plain.freeChlorineMgPerL(), plain.turbidityNtu(), plain.temperatureCelsius(), plain.ironForm(), plain.supply(),
                 plain.bacteriaTested());
-        Duty duty = Softeners.duty(water, gallonsPerDay, 0.4);
-        return new Duty(water, water.compensated(CompensationFactors.STANDARD), duty.demand(), duty.days(), duty.longRun(),
+        DesignConditions duty = Softeners.duty(water, gallonsPerDay, 0.4);
+        return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), duty.demand(), duty.days(), duty.longRun(),
                 duty.standard(), terms, duty.minimumIntervalDays(), 0);
     }
 }

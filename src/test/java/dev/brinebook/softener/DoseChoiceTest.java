@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -14,7 +15,7 @@ class DoseChoiceTest {
 
     private static final Softener SOFTENER = Softeners.cubicFeet(1.5, 10, 54);
     /** 4,800 grains every day. */
-    private static final Duty DUTY = Softeners.duty(20, 0, 240, 0);
+    private static final DesignConditions DUTY = Softeners.duty(20, 0, 240, 0);
     private static final RunningCost DEAR_SALT = new RunningCost(0.45, 0);
     private static final RunningCost DEAR_WATER = new RunningCost(0.01, 50);
 
@@ -41,7 +42,7 @@ class DoseChoiceTest {
     @Test
     void saysWhatTheDaysThatAreAimedAtWouldCost() {
         DoseChoice soon = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT);
-        Duty longer = Softeners.limited(DUTY, 7, 0);
+        DesignConditions longer = Softeners.limited(DUTY, 7, 0);
         DoseChoice seldom = DoseChoice.cheapest(SOFTENER, longer, DEAR_SALT);
         assertEquals(pounds(soon.best()), pounds(seldom.best()), 1e-9);
         assertEquals(List.of(DoseChoice.Limit.INTERVAL), seldom.unmet(longer));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -28,11 +29,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What iron and manganese do to the bed, to what is set, and to the time between regenerations. */
 class IronTest {
 
-    private static Duty duty(WaterAnalysis water, CompensationFactors factors, Occupancy occupancy) {
+    private static DesignConditions duty(WaterAnalysis water, CompensationFactors factors, Occupancy occupancy) {
         UseModel model = new UseModel(WeekdayMeans.everyDay(900), DayVariation.ofCv(0.4), UseModel.EVEN_MONTHS, occupancy,
                 UseChange.NONE);
         Demand demand = new Demand(model, Optional.empty(), 20, 8);
-        return new Duty(water, water.compensated(factors), demand, demand.days(LocalDate.of(2026, 1, 1), Days.PER_YEAR, 1),
+        return new DesignConditions(water, water.compensated(factors), demand, demand.days(LocalDate.of(2026, 1, 1), Days.PER_YEAR, 1),
                 ServiceStandard.USUAL, 3, 0);
     }
 
@@ -40,7 +41,7 @@ class IronTest {
     @Test
     void theBedIsExhaustedByWhatTheWaterHoldsAndNotByTheMarginOfTheSetting() {
         WaterAnalysis water = Softeners.water(6, 8, 300);
-        Duty duty = duty(water, CompensationFactors.STANDARD, Occupancy.ALWAYS);
+        DesignConditions duty = duty(water, CompensationFactors.STANDARD, Occupancy.ALWAYS);
         assertEquals(102.709 + 14.338, duty.loadMgPerL(), 2e-3);
         assertEquals(38, HardnessUnit.GPG.fromBase(duty.settingMgPerL()), 1e-6, "6 and 4 for each mg/L of iron: common practice");
         assertEquals(0.9 * 117.047, duty.dailyLoadGrams(), 2e-3);
@@ -49,7 +50,7 @@ class IronTest {
     /** Bed and meter of 1,000 g at 6 gpg and 8 mg/L: set to 38 gpg, the meter calls after 1,537 L of the 8,544 that the bed lasts. */
     @Test
     void anOrdinaryMeterOnIronHasNoHardDaysThatTheWaterDoesNotHave() {
-        Duty duty = duty(Softeners.water(6, 8, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
+        DesignConditions duty = duty(Softeners.water(6, 8, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
         Regeneration each = new Regeneration(1_000, 4_000, 200, 90);
         MeteredDelayed meter = new MeteredDelayed(1_000_000 / duty.settingMgPerL(), 0, 14);
         assertEquals(0, duty.year(meter, each).hardDays(), 1e-6);
@@ -59,8 +60,8 @@ class IronTest {
     @Test
     void factorsOfTheCallerMoveTheSettingAndNotTheLoad() {
         WaterAnalysis water = Softeners.water(10, 2, 300);
-        Duty none = duty(water, CompensationFactors.ofGpg(0, 0), Occupancy.ALWAYS);
-        Duty most = duty(water, CompensationFactors.ofGpg(10, 10), Occupancy.ALWAYS);
+        DesignConditions none = duty(water, CompensationFactors.ofGpg(0, 0), Occupancy.ALWAYS);
+        DesignConditions most = duty(water, CompensationFactors.ofGpg(10, 10), Occupancy.ALWAYS);
         assertEquals(10, HardnessUnit.GPG.fromBase(none.settingMgPerL()), 1e-6);
         assertEquals(30, HardnessUnit.GPG.fromBase(most.settingMgPerL()), 1e-6);
         assertEquals(none.loadMgPerL(), most.loadMgPerL());
@@ -68,10 +69,10 @@ class IronTest {
 
     @Test
     void asMuchHarderAWaterLoadsTheBedAsMuchMoreWhateverItsIron() {
-        Duty duty = duty(Softeners.water(6, 8, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
+        DesignConditions duty = duty(Softeners.water(6, 8, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
         double before = 0;
         for (double factor : List.of(0.001, 0.1, 0.12, 0.13, 0.5, 0.9, 1.0, 1.5, 20.0)) {
-            Duty there = duty.with(factor, 1);
+            DesignConditions there = duty.with(factor, 1);
             assertEquals(factor * duty.loadMgPerL(), there.loadMgPerL(), 1e-9);
             assertTrue(there.hardness().totalMgPerL() > before, "and the setting never falls: " + factor);
             before = there.hardness().totalMgPerL();
@@ -102,16 +103,17 @@ class IronTest {
     @ParameterizedTest(name = "{0} mg/L, mostly empty {1}: {2}")
     @CsvSource({"0.3, true, false", "0.31, true, true", "0.31, false, false", "2, true, true"})
     void aBedThatNobodyUsesIsBypassed(double iron, boolean empty, boolean told) {
-        Duty duty = duty(Softeners.water(20, iron, 300), CompensationFactors.STANDARD,
+        DesignConditions duty = duty(Softeners.water(20, iron, 300), CompensationFactors.STANDARD,
                 empty ? Occupancy.Chain.ASSUMED_HOLIDAY_HOME : Occupancy.Chain.USUAL);
         assertEquals(told, duty.cautions().contains(Caution.IDLE_BED_WITH_IRON));
     }
 
     @Test
     void aCabinOfWeekendsIsMostlyEmptyToo() {
-        Duty always = duty(Softeners.water(20, 0.5, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
+        DesignConditions always = duty(Softeners.water(20, 0.5, 300), CompensationFactors.STANDARD, Occupancy.ALWAYS);
         Demand weekends = new Demand(new WeekdayMeans(0, 0, 0, 0, 400, 700, 600), DayVariation.ofCv(0.4), Optional.empty(), 20, 8);
-        Duty cabin = new Duty(always.water(), always.hardness(), weekends, weekends.days(LocalDate.of(2026, 1, 1), Days.PER_YEAR, 1),
+        DesignConditions cabin = new DesignConditions(always.water(), always.hardness(), weekends, weekends.days(LocalDate.of(2026, 1, 1),
+                Days.PER_YEAR, 1),
                 ServiceStandard.USUAL, 3, 0);
         assertTrue(cabin.cautions().contains(Caution.IDLE_BED_WITH_IRON), "3 days of 7");
         assertFalse(always.cautions().contains(Caution.IDLE_BED_WITH_IRON));

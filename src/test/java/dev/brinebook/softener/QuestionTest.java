@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -20,15 +21,16 @@ class QuestionTest {
     private static final double LB = Softeners.POUND_PER_CUBIC_FOOT;
     private static final OptionalDouble NONE = OptionalDouble.empty();
     private static final Softener SOFTENER = Softeners.cubicFeet(1.5, 10, 54);
-    private static final Duty DUTY = Softeners.duty(20, 0, 240, 0);
-    private static final Duty IRON = Softeners.duty(20, 1.5, 240, 0);
+    private static final DesignConditions DUTY = Softeners.duty(20, 0, 240, 0);
+    private static final DesignConditions IRON = Softeners.duty(20, 1.5, 240, 0);
     /** 36,000 grains, which 8 lb/ft3 restore (working table, common practice), over 20 gpg: 7.5 days. */
     private static final MeteredImmediate METER = new MeteredImmediate(1_800 * Exact.US_GALLON_LITRES, 4);
 
-    private static Found found(Policy policy, Setting... unknown) {
+    private static ExistingSoftener found(Policy policy, Setting... unknown) {
         Set<Setting> unread = EnumSet.noneOf(Setting.class);
         unread.addAll(List.of(unknown));
-        return new Found(new Setup(SOFTENER, 8 * LB, Map.of(), policy, 2), 8 * LB, new Found.Meter(NONE, NONE,
+        return new ExistingSoftener(new SoftenerSettings(SOFTENER, 8 * LB, Map.of(), policy, 2), 8 * LB, new ExistingSoftener.Meter(NONE,
+                NONE,
                 policy.meterVolumeLitres()), unread);
     }
 
@@ -41,7 +43,7 @@ class QuestionTest {
         return end.year().totals().saltGrams() / 1000 / Exact.POUND_KILOGRAMS;
     }
 
-    private static Question only(Found found, Duty duty) {
+    private static Question only(ExistingSoftener found, DesignConditions duty) {
         List<Question> questions = Question.of(found, duty);
         assertEquals(1, questions.size());
         return questions.get(0);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.softener.Readiness.Condition;
 import dev.brinebook.softener.Readiness.Site;
 import dev.brinebook.softener.Readiness.State;
+import dev.brinebook.text.Message;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,7 +43,9 @@ class ReadinessTest {
         assertTrue(Readiness.of(site(OptionalDouble.of(10), Optional.of(false), OptionalDouble.of(0.01),
                 OptionalDouble.of(20)), 13, 20).stream().allMatch(check -> check.state() == State.NOT_MET));
         for (Condition condition : Condition.values()) {
-            assertTrue(!condition.wanted().toString().endsWith(".") && !condition.whenNotMet().toString().isBlank());
+            for (Message text : List.of(condition.wanted(), condition.whenNotMet())) {
+                assertTrue(text.toString().matches("[A-Z].*[^.]\\."), text + " is a sentence with one full stop");
+            }
         }
     }
 

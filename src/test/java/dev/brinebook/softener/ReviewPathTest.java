@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -30,7 +31,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** Findings as one path, on softeners set at random in homes drawn at random (seed 11): what holds of every one of them. */
+/** Findings as one path, on softeners set at random in homes generated at random (seed 11): properties of all of them. */
 class ReviewPathTest {
 
     /** More are asked for with -Dhomes=500. */
@@ -41,7 +42,7 @@ class ReviewPathTest {
     private static final double CENT = 0.01;
 
     /** A softener set at random, with its review. */
-    private record Case(int number, Duty duty, Found found, Review review) {
+    private record Case(int number, DesignConditions duty, ExistingSoftener found, Review review) {
 
         String where() {
             return "seed 11, home " + number + ": " + found + " " + review.findings();
@@ -56,13 +57,13 @@ class ReviewPathTest {
         cases = new ArrayList<>();
         for (int i = 0; i < HOMES; i++) {
             ClosedLoopTest.Home home = ClosedLoopTest.Home.drawn(random);
-            Duty duty = home.duty();
-            Found found = found(home.softener(), duty, random);
+            DesignConditions duty = home.duty();
+            ExistingSoftener found = found(home.softener(), duty, random);
             cases.add(new Case(i, duty, found, Review.of(found, duty, COST)));
         }
     }
 
-    private static Found found(Softener plain, Duty duty, Random random) {
+    private static ExistingSoftener found(Softener plain, DesignConditions duty, Random random) {
         OptionalDouble drain = random.nextBoolean() ? OptionalDouble.empty()
                 : OptionalDouble.of((1 + 0.5 * random.nextInt(18)) * Exact.US_GALLON_LITRES);
         OptionalDouble refillFlow = random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(0.5 * Exact.US_GALLON_LITRES);
@@ -86,7 +87,7 @@ class ReviewPathTest {
         double capacity = softener.capacityGrams(stated) * (0.7 + 0.7 * random.nextDouble());
         double hardness = duty.settingMgPerL() * (0.7 + 0.6 * random.nextDouble());
         Policy policy = policy(Policy.nearestMeterLitres(1000 * capacity / hardness), duty, random);
-        Setup setup = new Setup(softener, real, minutes, policy, random.nextInt(4) == 0 ? random.nextInt(24) : 2);
+        SoftenerSettings setup = new SoftenerSettings(softener, real, minutes, policy, random.nextInt(4) == 0 ? random.nextInt(24) : 2);
         Set<Setting> unknown = EnumSet.noneOf(Setting.class);
         List.of(Setting.SALT_DOSE, Setting.CAPACITY, Setting.HARDNESS, Setting.RESERVE, Setting.DAY_OVERRIDE).forEach(setting -> {
             if (random.nextInt(8) == 0) {
@@ -94,12 +95,13 @@ class ReviewPathTest {
             }
         });
         boolean meter = !policy.byClock();
-        return new Found(setup, stated, new Found.Meter(meter && !unknown.contains(Setting.HARDNESS) ? OptionalDouble.of(hardness)
+        return new ExistingSoftener(setup, stated, new ExistingSoftener.Meter(meter && !unknown.contains(Setting.HARDNESS)
+                ? OptionalDouble.of(hardness)
                 : OptionalDouble.empty(), meter && !unknown.contains(Setting.CAPACITY) ? OptionalDouble.of(capacity)
                 : OptionalDouble.empty(), policy.meterVolumeLitres()), unknown);
     }
 
-    private static Policy policy(double litres, Duty duty, Random random) {
+    private static Policy policy(double litres, DesignConditions duty, Random random) {
         int override = List.of(0, 4, 7, 14, 20).get(random.nextInt(5));
         return switch (random.nextInt(6)) {
             case 0, 1 -> new ClockEveryDays(1 + random.nextInt(12));
@@ -111,13 +113,14 @@ class ReviewPathTest {
     }
 
     @Test
-    void sumToTheYearAsFoundLessTheYearSetRight() {
+    void sumToThePresentYearLessTheYearSetRight() {
         Set<Setting> seen = EnumSet.noneOf(Setting.class);
         Set<Finding.Code> codes = EnumSet.noneOf(Finding.Code.class);
         for (Case one : cases) {
-            Setup.Difference sum = one.review().findings().stream().map(Finding::difference).reduce(Setup.Difference.NONE,
-                    Setup.Difference::plus);
-            Setup.Difference whole = one.review().asFound().minus(one.review().corrected());
+            SoftenerSettings.Difference sum = one.review().findings()
+                    .stream().map(Finding::difference).reduce(SoftenerSettings.Difference.NONE,
+                    SoftenerSettings.Difference::plus);
+            SoftenerSettings.Difference whole = one.review().asFound().minus(one.review().corrected());
             assertEquals(whole.saltKilograms(), sum.saltKilograms(), 1e-6, one.where());
             assertEquals(whole.waterLitres(), sum.waterLitres(), 1e-6, one.where());
             assertEquals(whole.hardDays(), sum.hardDays(), 1e-6, one.where());
@@ -136,7 +139,7 @@ class ReviewPathTest {
         for (Case one : cases) {
             Map<Integer, List<Finding>> steps = steps(one.review());
             for (List<Finding> step : steps.values()) {
-                Setup.Difference difference = step.get(0).difference();
+                SoftenerSettings.Difference difference = step.get(0).difference();
                 double saved = COST.ofRegeneration(1000 * difference.saltKilograms(), difference.waterLitres());
                 boolean protects = step.stream().anyMatch(finding -> finding.code().purpose() == Finding.Purpose.PROTECT);
                 double all = COST.ofYear(one.review().asFound().totals());
@@ -145,7 +148,7 @@ class ReviewPathTest {
             }
             boolean protects = one.review().findings().stream().anyMatch(finding -> finding.code().purpose()
                     == Finding.Purpose.PROTECT);
-            Setup.Difference whole = one.review().asFound().minus(one.review().corrected());
+            SoftenerSettings.Difference whole = one.review().asFound().minus(one.review().corrected());
             assertTrue(protects || COST.ofRegeneration(1000 * whole.saltKilograms(), whole.waterLitres()) >= -CENT
                     || whole.hardDays() > 0 || one.review().findings().isEmpty() || nowServed(one), one.where());
         }
@@ -153,8 +156,8 @@ class ReviewPathTest {
 
     /** Whether the standard, with its room for more use and less capacity, is kept only after the findings. */
     private static boolean nowServed(Case one) {
-        Setup found = one.found().setup();
-        Setup right = one.review().corrected().setup();
+        SoftenerSettings found = one.found().setup();
+        SoftenerSettings right = one.review().corrected().setup();
         return !one.duty().isServed(found.policy(), found.regeneration(CELSIUS))
                 && one.duty().isServed(right.policy(), right.regeneration(CELSIUS));
     }
@@ -169,7 +172,7 @@ class ReviewPathTest {
     @Test
     void setsWhatTheTargetSets() {
         for (Case one : cases) {
-            Setup right = SetRight.of(one.found(), one.duty(), COST).setup();
+            SoftenerSettings right = SetRight.of(one.found(), one.duty(), COST).setup();
             for (Finding finding : one.review().findings()) {
                 double expected = switch (finding.setting()) {
                     case SALT_DOSE -> right.saltDoseGramsPerLitre();
@@ -196,19 +199,21 @@ class ReviewPathTest {
         }
     }
 
-    private static Found corrected(Case one) {
+    private static ExistingSoftener corrected(Case one) {
         Map<Setting, Double> set = new HashMap<>();
         one.review().findings().forEach(finding -> set.put(finding.setting(), finding.shouldBe()));
-        Found found = one.found();
-        Setup end = one.review().corrected().setup();
+        ExistingSoftener found = one.found();
+        SoftenerSettings end = one.review().corrected().setup();
         boolean refilled = set.containsKey(Setting.REFILL);
         double stated = Optional.ofNullable(set.get(Setting.SALT_DOSE)).orElse(found.statedDoseGramsPerLitre());
         Map<CycleStep.Kind, Double> minutes = new HashMap<>(end.minutes());
         if (refilled) {
             minutes.put(CycleStep.Kind.REFILL, set.get(Setting.REFILL));
         }
-        Setup setup = new Setup(end.softener(), end.saltDoseGramsPerLitre(), minutes, end.policy(), end.regenerationHour());
-        return new Found(setup, stated, new Found.Meter(given(found.meter().hardnessMgPerL(), set.get(Setting.HARDNESS)),
+        SoftenerSettings setup = new SoftenerSettings(end.softener(), end.saltDoseGramsPerLitre(), minutes, end.policy(),
+                end.regenerationHour());
+        return new ExistingSoftener(setup, stated, new ExistingSoftener.Meter(given(found.meter().hardnessMgPerL(),
+                set.get(Setting.HARDNESS)),
                 given(found.meter().capacityGrams(), set.get(Setting.CAPACITY)), end.policy().meterVolumeLitres()),
                 found.unknown());
     }

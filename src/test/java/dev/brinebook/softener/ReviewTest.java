@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -16,6 +17,7 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.softener.Finding.Code;
 import dev.brinebook.source.Sources;
+import dev.brinebook.text.Message;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -33,22 +35,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReviewTest {
 
     private static final double LB = Softeners.POUND_PER_CUBIC_FOOT;
-    private static final Duty DUTY = Softeners.duty(20, 0, 240, 0.4);
-    private static final Duty IRON = Softeners.duty(20, 1.5, 240, 0.4);
+    private static final DesignConditions DUTY = Softeners.duty(20, 0, 240, 0.4);
+    private static final DesignConditions IRON = Softeners.duty(20, 1.5, 240, 0.4);
     private static final Softener SOFTENER = Softeners.cubicFeet(1.5, 10, 54);
 
-    private static Found found(Policy policy, double pounds, Map<Kind, Double> minutes, OptionalDouble hardnessGpg,
+    private static ExistingSoftener found(Policy policy, double pounds, Map<Kind, Double> minutes, OptionalDouble hardnessGpg,
             OptionalDouble capacityGrains) {
-        return found(new Setup(SOFTENER, pounds * LB, minutes, policy, 2), pounds, hardnessGpg, capacityGrains,
+        return found(new SoftenerSettings(SOFTENER, pounds * LB, minutes, policy, 2), pounds, hardnessGpg, capacityGrains,
                 OptionalDouble.empty());
     }
 
-    private static Found found(Setup setup, double statedPounds, OptionalDouble hardnessGpg, OptionalDouble capacityGrains,
+    private static ExistingSoftener found(SoftenerSettings setup, double statedPounds, OptionalDouble hardnessGpg,
+            OptionalDouble capacityGrains,
             OptionalDouble supply) {
         Softener softener = setup.softener();
         Softener onSite = new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), softener.capacity(),
                 softener.flows().onSite(OptionalDouble.empty(), supply));
-        return new Found(setup.with(onSite), statedPounds * LB, new Found.Meter(map(hardnessGpg, HardnessUnit.GPG.toBase(1)),
+        return new ExistingSoftener(setup.with(onSite), statedPounds * LB, new ExistingSoftener.Meter(map(hardnessGpg,
+                HardnessUnit.GPG.toBase(1)),
                 map(capacityGrains, CapacityUnit.GRAIN.toBase(1)), setup.policy().meterVolumeLitres()));
     }
 
@@ -57,7 +61,8 @@ class ReviewTest {
     }
 
     /** A delayed meter as it should be set for {@code duty} at a dose, with what is given changed. */
-    private static Found meter(Duty duty, double pounds, double hardnessGpg, double capacityGrains, double reserveShare,
+    private static ExistingSoftener meter(DesignConditions duty, double pounds, double hardnessGpg, double capacityGrains,
+            double reserveShare,
             int override) {
         double litres = capacityGrains / hardnessGpg * Exact.US_GALLON_LITRES;
         MeterSettings right = MeterSettings.of(DosedSoftener.designed(SOFTENER, pounds * LB, 12), duty);
@@ -66,21 +71,21 @@ class ReviewTest {
     }
 
     /** Against 8 lb/ft3, which give 24,000 gr/ft3 by the working table: common practice. */
-    private static List<Finding> review(Found found, Duty duty) {
+    private static List<Finding> review(ExistingSoftener found, DesignConditions duty) {
         return RightSettings.review(found, duty, 8).findings();
     }
 
     /** Against the dose that costs least. */
-    private static Review cheapest(Found found, Duty duty) {
+    private static Review cheapest(ExistingSoftener found, DesignConditions duty) {
         return Review.of(found, duty, RightSettings.COST);
     }
 
-    private static Set<Code> codes(Found found, Duty duty) {
+    private static Set<Code> codes(ExistingSoftener found, DesignConditions duty) {
         return review(found, duty).stream().map(Finding::code).collect(Collectors.toCollection(
                 () -> EnumSet.noneOf(Code.class)));
     }
 
-    private static Finding only(Code code, Found found, Duty duty) {
+    private static Finding only(Code code, ExistingSoftener found, DesignConditions duty) {
         return review(found, duty).stream().filter(finding -> finding.code() == code).findFirst().orElseThrow();
     }
 
@@ -106,13 +111,13 @@ class ReviewTest {
         "0, 20, 36000, 1, 0, 8, NO_DAY_OVERRIDE, no override"})
     void findsTheMistakesOfAMeter(double iron, double hardness, double capacity, double reserve, int override,
             double pounds, String expected, String name) {
-        Duty duty = iron > 0 ? IRON : DUTY;
+        DesignConditions duty = iron > 0 ? IRON : DUTY;
         Set<Code> wanted = Arrays.stream(expected.split(" ")).map(Code::valueOf).collect(Collectors.toSet());
         assertEquals(wanted, codes(meter(duty, pounds, hardness, capacity, reserve, override), duty));
     }
 
     @Test
-    void tellsTheSaltOfTheNameplateRule() {
+    void reportsTheSaltOfTheNameplateRule() {
         Finding rule = only(Code.NAMEPLATE_RULE, meter(DUTY, 10, 20, 36_000, 1, 14), DUTY);
         assertEquals(10, rule.set() / LB, 1e-9);
         assertEquals(8, rule.shouldBe() / LB, 1e-6, "the working table gives 24 kgr/ft3 at 8 lb: common practice");
@@ -131,14 +136,14 @@ class ReviewTest {
 
     @Test
     void findsTheSameOnAnImmediateMeter() {
-        Found immediate = found(new MeteredImmediate(10_000, 0), 8, Map.of(), OptionalDouble.of(12), OptionalDouble.of(45_000));
+        ExistingSoftener immediate = found(new MeteredImmediate(10_000, 0), 8, Map.of(), OptionalDouble.of(12), OptionalDouble.of(45_000));
         assertEquals(EnumSet.of(Code.HARDNESS_TOO_LOW, Code.CAPACITY_ABOVE_DOSE, Code.NO_DAY_OVERRIDE),
                 codes(immediate, DUTY));
     }
 
     @Test
     void leavesAMeterAloneWhoseSettingsAreUnknown() {
-        Found unknown = found(new MeteredImmediate(6_000, 14), 8, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
+        ExistingSoftener unknown = found(new MeteredImmediate(6_000, 14), 8, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(Set.of(), codes(unknown, DUTY));
     }
 
@@ -159,7 +164,7 @@ class ReviewTest {
     /** By hand, without stress: a capacity of 7.5 days serves seven, one of less than a day none. */
     @Test
     void countsTheDaysThatACapacityServesAtConstantUse() {
-        Duty constant = Softeners.plain(Softeners.duty(20, 0, 240, 0));
+        DesignConditions constant = Softeners.plain(Softeners.duty(20, 0, 240, 0));
         double load = constant.dailyLoadGrams();
         assertEquals(7, ClockReview.daysThatServe(new Regeneration(7.5 * load, 1, 1, 60), constant));
         assertEquals(7, ClockReview.daysThatServe(new Regeneration(7 * load * (1 + 1e-9), 1, 1, 60), constant));
@@ -169,8 +174,8 @@ class ReviewTest {
 
     @Test
     void aClockThatServesKeepsToTheStandardAndWarnsOfIron() {
-        Duty iron = Softeners.duty(20, 1.5, 150, 0.4);
-        Found clock = found(new ClockEveryDays(6), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
+        DesignConditions iron = Softeners.duty(20, 1.5, 150, 0.4);
+        ExistingSoftener clock = found(new ClockEveryDays(6), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
         assertTrue(codes(clock, iron).contains(Code.OVERRIDE_TOO_LONG_FOR_IRON));
     }
 
@@ -180,10 +185,10 @@ class ReviewTest {
                 found(new ClockEveryDays(3), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY);
         assertTrue(finding.shouldBe() < 12 * LB && finding.shouldBe() >= 6 * LB - 1e-9);
         assertTrue(finding.difference().saltKilograms() > 0);
-        Duty unused = Softeners.duty(20, 0, 0, 0);
+        DesignConditions unused = Softeners.duty(20, 0, 0, 0);
         assertEquals(EnumSet.of(Code.MORE_SALT_THAN_NEEDED, Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED),
                 codes(found(new ClockEveryDays(3), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), unused));
-        Duty heavy = Softeners.duty(40, 0, 900, 0.4);
+        DesignConditions heavy = Softeners.duty(40, 0, 900, 0.4);
         assertTrue(cheapest(found(new ClockEveryDays(9), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty()), heavy)
                 .findings().stream().noneMatch(one -> one.code() == Code.MORE_SALT_THAN_NEEDED), "no dose gives what nine such"
                 + " days use");
@@ -195,13 +200,14 @@ class ReviewTest {
     void asksForCapacityAndSaltThatBelongTogether(double minutes, double pounds) {
         Map<Kind, Double> refill = minutes == 0 ? Map.of() : Map.of(Kind.REFILL, minutes);
         double real = minutes == 0 ? pounds : minutes * 0.5 * 2.99 / 1.5;
-        Setup meter = new Setup(SOFTENER, real * LB, refill, meter(DUTY, 8, 20, 36_000, 1, 14).policy(), 2);
-        Setup.Year metered = cheapest(found(meter, pounds, OptionalDouble.of(20), OptionalDouble.of(36_000), OptionalDouble.empty()),
+        SoftenerSettings meter = new SoftenerSettings(SOFTENER, real * LB, refill, meter(DUTY, 8, 20, 36_000, 1, 14).policy(), 2);
+        SoftenerSettings.Year metered = cheapest(found(meter, pounds, OptionalDouble.of(20), OptionalDouble.of(36_000),
+                OptionalDouble.empty()),
                 DUTY).corrected();
         assertTrue(metered.totals().hardDays() <= 1, "the usual service standard");
         double counted = metered.setup().policy().meterVolumeLitres() * HardnessUnit.GPG.toBase(20) / 1000;
         assertTrue(counted <= 1.02 * metered.setup().capacityGrams(), "the meter counts on what the salt restores");
-        Setup clock = new Setup(SOFTENER, real * LB, refill, new ClockEveryDays(2), 2);
+        SoftenerSettings clock = new SoftenerSettings(SOFTENER, real * LB, refill, new ClockEveryDays(2), 2);
         assertTrue(cheapest(found(clock, pounds, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY)
                 .corrected().totals().hardDays() <= 1, "the usual service standard");
     }
@@ -209,8 +215,8 @@ class ReviewTest {
     @Test
     void namesOneIntervalWhereTheClockIsTooLongForTheDaysAndForIron() {
         for (double gallons : new double[] {100, 400}) {
-            Duty iron = Softeners.duty(25, 1, gallons, 0.4);
-            Found clock = found(new ClockEveryDays(20), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
+            DesignConditions iron = Softeners.duty(25, 1, gallons, 0.4);
+            ExistingSoftener clock = found(new ClockEveryDays(20), 15, Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
             assertEquals(only(Code.CLOCK_INTERVAL_TOO_LONG, clock, iron).shouldBe(),
                     only(Code.OVERRIDE_TOO_LONG_FOR_IRON, clock, iron).shouldBe());
         }
@@ -220,7 +226,7 @@ class ReviewTest {
     @CsvSource({"6, REFILL_BELOW_DOSE", "10, ", "15, REFILL_ABOVE_DOSE"})
     void findsARefillThatDoesNotGiveTheDose(double minutes, Code expected) {
         double pounds = minutes * 0.5 * 2.99 / 1.5;
-        Setup setup = new Setup(SOFTENER, pounds * LB, Map.of(Kind.REFILL, minutes), new ClockEveryDays(4), 2);
+        SoftenerSettings setup = new SoftenerSettings(SOFTENER, pounds * LB, Map.of(Kind.REFILL, minutes), new ClockEveryDays(4), 2);
         Set<Code> codes = RightSettings.review(found(setup, 10, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty()), DUTY, 10).findings().stream().map(Finding::code).collect(Collectors.toSet());
         assertEquals(expected != null, codes.contains(Code.REFILL_BELOW_DOSE) || codes.contains(Code.REFILL_ABOVE_DOSE),
@@ -238,7 +244,7 @@ class ReviewTest {
     void findsABackwashThatDoesNotSuitTheTank(double gpm, Code expected) {
         Softener drained = Softeners.cubicFeet(1.5, 10, 54, new CycleFlows(OptionalDouble.of(gpm * Exact.US_GALLON_LITRES),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
-        Setup setup = new Setup(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2);
+        SoftenerSettings setup = new SoftenerSettings(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2);
         Set<Code> codes = codes(found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()), DUTY);
         codes.removeIf(code -> !code.name().startsWith("BACKWASH"));
         assertEquals(expected == null ? Set.of() : Set.of(expected), codes, "10 in tank, 12 degrees Celsius, 6 to 8 gpm/ft2"
@@ -252,8 +258,9 @@ class ReviewTest {
         OptionalDouble brine = gpm == null ? OptionalDouble.empty() : OptionalDouble.of(gpm * Exact.US_GALLON_LITRES);
         Softener softener = Softeners.cubicFeet(1.5, 10, 54, new CycleFlows(OptionalDouble.empty(), brine,
                 OptionalDouble.empty(), OptionalDouble.empty()));
-        Setup setup = new Setup(softener, 8 * LB, Map.of(Kind.BRINE_AND_SLOW_RINSE, minutes), new ClockEveryDays(4), 2);
-        Found found = found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        SoftenerSettings setup = new SoftenerSettings(softener, 8 * LB, Map.of(Kind.BRINE_AND_SLOW_RINSE, minutes), new ClockEveryDays(4),
+                2);
+        ExistingSoftener found = found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(expected, codes(found, DUTY).contains(Code.SLOW_RINSE_TOO_SHORT));
         if (expected) {
             assertEquals((13.43 + 11.22) / 0.6, only(Code.SLOW_RINSE_TOO_SHORT, found, DUTY).shouldBe(), 0.1,
@@ -268,7 +275,8 @@ class ReviewTest {
         Softener drained = Softeners.cubicFeet(1.5, 10, 54, new CycleFlows(OptionalDouble.of(gpm * Exact.US_GALLON_LITRES),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty())).onDrain(OptionalDouble.of(drain
                 * Exact.US_GALLON_LITRES));
-        Found found = new Found(new Setup(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2), 8 * LB, new Found.Meter(
+        ExistingSoftener found = new ExistingSoftener(new SoftenerSettings(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2), 8 * LB,
+                new ExistingSoftener.Meter(
                 OptionalDouble.empty(), OptionalDouble.empty(), 0));
         List<Finding> findings = review(found, DUTY).stream().filter(finding -> finding.setting() == Setting.BACKWASH).toList();
         assertEquals(expected, findings.stream().map(finding -> finding.code().name()).collect(Collectors.joining(" ")));
@@ -283,7 +291,7 @@ class ReviewTest {
     void findsABackwashThatTheSupplyCannotGive(double gpm, double supply, String expected, double shouldBe) {
         Softener drained = Softeners.cubicFeet(1.5, 10, 54, new CycleFlows(OptionalDouble.of(gpm * Exact.US_GALLON_LITRES),
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
-        Setup setup = new Setup(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2);
+        SoftenerSettings setup = new SoftenerSettings(drained, 8 * LB, Map.of(), new ClockEveryDays(4), 2);
         List<Finding> findings = review(found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.of(supply * Exact.US_GALLON_LITRES)), DUTY).stream().filter(finding -> finding.setting()
                 == Setting.BACKWASH).toList();
@@ -294,8 +302,8 @@ class ReviewTest {
     @ParameterizedTest
     @CsvSource({"2, false", "1, false", "3, false", "7, true", "12, true", "19, true"})
     void findsARegenerationInUseHours(int hour, boolean expected) {
-        Setup setup = new Setup(SOFTENER, 8 * LB, Map.of(), new ClockEveryDays(4), hour);
-        Found found = found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        SoftenerSettings setup = new SoftenerSettings(SOFTENER, 8 * LB, Map.of(), new ClockEveryDays(4), hour);
+        ExistingSoftener found = found(setup, 8, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(expected, codes(found, DUTY).contains(Code.REGENERATION_IN_USE_HOURS), "DAIAD hourly multipliers");
         if (expected) {
             assertTrue(only(Code.REGENERATION_IN_USE_HOURS, found, DUTY).difference().hardLitres() > 0);
@@ -304,11 +312,11 @@ class ReviewTest {
 
     @Test
     void countsADoseOutsideTheTableAsItsNearestEnd() {
-        Setup flood = new Setup(SOFTENER, 30 * LB, Map.of(), new ClockEveryDays(4), 2);
+        SoftenerSettings flood = new SoftenerSettings(SOFTENER, 30 * LB, Map.of(), new ClockEveryDays(4), 2);
         assertEquals(SOFTENER.capacityGrams(20 * LB), flood.capacityGrams(), 1e-9);
         assertEquals(365 / 4.0 * 30 * LB * SOFTENER.bed().resinLitres(), flood.year(DUTY).totals().saltGrams(), 1e-6,
                 "the salt is used all the same");
-        assertEquals(SOFTENER.capacityGrams(3 * LB), new Setup(SOFTENER, LB, Map.of(), new ClockEveryDays(4), 2)
+        assertEquals(SOFTENER.capacityGrams(3 * LB), new SoftenerSettings(SOFTENER, LB, Map.of(), new ClockEveryDays(4), 2)
                 .capacityGrams(), 1e-9);
     }
 
@@ -316,7 +324,8 @@ class ReviewTest {
     void everyFindingHasASourceAndComesInOrder() {
         for (Code code : Code.values()) {
             assertEquals(code.sourceKey(), Sources.get(code.sourceKey()).key());
-            assertTrue(code.words().endsWith(".") && code.metricWords().endsWith("."), code.name());
+            assertTrue(Message.of(code).toString().endsWith(".") && Message.of(code).inMetricUnits(true).toString().endsWith("."),
+                    code.name());
         }
         List<Finding> findings = review(meter(IRON, 15, 12, 48_000, 0.2, 0), IRON);
         assertEquals(findings.stream().sorted(Comparator.comparingInt(Finding::step)).toList(), findings);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.ClockEveryDays;
@@ -15,17 +16,17 @@ final class RightSettings {
     private RightSettings() {
     }
 
-    /** The path to the control set right at so many pounds per cubic foot. */
-    static Review review(Found found, Duty duty, double pounds) {
+    /** The path to the control set right at a dose in pounds per cubic foot. */
+    static Review review(ExistingSoftener found, DesignConditions duty, double pounds) {
         return Review.path(found, at(found, duty, pounds), duty, COST);
     }
 
-    private static SetRight at(Found found, Duty duty, double pounds) {
+    private static SetRight at(ExistingSoftener found, DesignConditions duty, double pounds) {
         Softener softener = Review.withRightDrain(found, duty);
         if (found.policy().byClock()) {
             Regeneration each = DosedSoftener.designed(softener, pounds * LB, 12).regeneration();
             int days = ClockReview.daysThatServe(each, duty);
-            Setup setup = new Setup(softener, pounds * LB, Map.of(), new ClockEveryDays(Math.max(1, days)),
+            SoftenerSettings setup = new SoftenerSettings(softener, pounds * LB, Map.of(), new ClockEveryDays(Math.max(1, days)),
                     MeterSettings.REGENERATION_HOUR);
             return new SetRight(setup, each, duty.year(setup.policy(), each), days > 0, Optional.empty(), Optional.empty());
         }

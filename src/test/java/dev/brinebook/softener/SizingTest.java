@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -15,6 +16,7 @@ import dev.brinebook.quantity.SaltEfficiencyUnit;
 import dev.brinebook.softener.Fit.Shortcoming;
 import dev.brinebook.softener.Sizing.Candidate;
 import dev.brinebook.softener.Sizing.Ranked;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -44,7 +46,7 @@ class SizingTest {
     @Test
     void countsThePublishedCaseOfFivePeople() {
         Softener softener = Softeners.cubicFeet(32.0 / 30, 9, 48);
-        Duty duty = Softeners.duty(20, 0, 375, 0);
+        DesignConditions duty = Softeners.duty(20, 0, 375, 0);
         Fit fit = Fit.of(DosedSoftener.designed(softener, 15 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, true,
                 Fit.Ratings.UNKNOWN);
         assertEquals(32_000, CapacityUnit.GRAIN.fromBase(fit.dosed().capacityGrams()), 1e-6, "nameplate end: common practice");
@@ -57,7 +59,7 @@ class SizingTest {
 
     @Test
     void saysWhyASoftenerDoesNotFit() {
-        Duty duty = Softeners.duty(30, 0, 400, 0.4);
+        DesignConditions duty = Softeners.duty(30, 0, 400, 0.4);
         Softener shallow = Softeners.cubicFeet(0.5, 12, 20);
         Fit fit = Fit.of(DosedSoftener.designed(shallow, 10 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, false,
                 new Fit.Ratings(OptionalDouble.of(5), OptionalDouble.of(6)));
@@ -68,16 +70,16 @@ class SizingTest {
         assertFalse(fit.fits());
         assertNull(fit.continuous().binding(), "no limit of the bed");
         assertNotNull(Fit.of(fit.dosed(), duty, false, Fit.Ratings.UNKNOWN).continuous().binding());
-        assertTrue(Shortcoming.BED_TOO_SHALLOW.metricWords().contains("61 cm"), "24 in: NIST SP 811");
+        assertTrue(Message.of(Shortcoming.BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61 cm"), "24 in: NIST SP 811");
         Softener full = Softeners.cubicFeet(1, 9, 30);
         assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Ratings.UNKNOWN).shortcomings()
                 .contains(Shortcoming.NO_ROOM_FOR_BACKWASH));
-        assertTrue(Shortcoming.NO_ROOM_FOR_BACKWASH.words().contains("half"));
+        assertTrue(Message.of(Shortcoming.NO_ROOM_FOR_BACKWASH).toString().contains("half"));
     }
 
     @Test
     void hasNoIntervalWhereNothingIsUsed() {
-        Duty unused = Softeners.duty(20, 0, 0, 0);
+        DesignConditions unused = Softeners.duty(20, 0, 0, 0);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
         assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Ratings.UNKNOWN).fullChargeDays().exists());
         assertEquals(365 / 14.0, choice.best().year().regenerations(), 1e-9, "override every 14 days");
@@ -85,14 +87,14 @@ class SizingTest {
 
     @Test
     void choosesTheCheapestDoseThatServes() {
-        Duty duty = Softeners.duty(20, 0, 240, 0.4);
+        DesignConditions duty = Softeners.duty(20, 0, 240, 0.4);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(19, choice.options().size(), "6 to 15 lb/ft3 by halves");
         for (DoseChoice.Option option : choice.options()) {
             assertTrue(option.year().hardDays() <= 1 && choice.best().costPerYear() <= option.costPerYear());
         }
         assertTrue(choice.band(duty).stream().allMatch(option -> option.costPerYear() <= 1.02 * choice.best().costPerYear()));
-        Duty heavy = Softeners.duty(40, 0, 600, 0.4);
+        DesignConditions heavy = Softeners.duty(40, 0, 600, 0.4);
         DoseChoice nearest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
         assertEquals(15, nearest.best().dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
                 "none serves, so the one that comes nearest");
@@ -101,7 +103,7 @@ class SizingTest {
 
     @Test
     void saysWhatWouldServeWhereNoSettingDoes() {
-        Duty heavy = Softeners.duty(40, 0, 600, 0.4);
+        DesignConditions heavy = Softeners.duty(40, 0, 600, 0.4);
         DoseChoice nearest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
         List<ServiceRemedy> remedies = ServiceRemedy.of(nearest, heavy, COST);
         assertEquals(List.of(ServiceRemedy.Kind.LARGER_BED, ServiceRemedy.Kind.TWIN_BEDS, ServiceRemedy.Kind.TREATED_WATER),
@@ -109,14 +111,14 @@ class SizingTest {
         for (ServiceRemedy remedy : remedies) {
             assertTrue(remedy.year().hardDays() <= 1, remedy.kind() + " has " + remedy.year().hardDays());
         }
-        Duty easy = Softeners.duty(20, 0, 240, 0.4);
+        DesignConditions easy = Softeners.duty(20, 0, 240, 0.4);
         Softener enough = Softeners.cubicFeet(1.5, 10, 54);
         assertEquals(List.of(), ServiceRemedy.of(DoseChoice.cheapest(enough, easy, COST), easy, COST));
     }
 
     @Test
     void leavesOutTheLowestDosesOnADifficultWater() {
-        Duty duty = Softeners.duty(Softeners.water(20, 0, 800), 200, 0.4);
+        DesignConditions duty = Softeners.duty(Softeners.water(20, 0, 800), 200, 0.4);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(8, choice.options().get(0).dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
                 "trade association booklet: lowest doses do not hold above 750 mg/L");
@@ -124,7 +126,7 @@ class SizingTest {
 
     @Test
     void ranksWhatFitsFirstThenByCostOverTheLife() {
-        Duty duty = Softeners.duty(20, 0, 240, 0.4);
+        DesignConditions duty = Softeners.duty(20, 0, 240, 0.4);
         Softener small = Softeners.cubicFeet(1, 9, 48);
         Softener large = Softeners.cubicFeet(2, 12, 52);
         Softener shallow = Softeners.cubicFeet(1, 14, 40);
@@ -163,7 +165,7 @@ class SizingTest {
 
     @Test
     void setsAMeterByWholeGrainsAndHundreds() {
-        Duty duty = Softeners.duty(20.2, 0, 240, 0.4);
+        DesignConditions duty = Softeners.duty(20.2, 0, 240, 0.4);
         MeterSettings settings = MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48),
                 7 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty);
         assertEquals(21, HardnessUnit.GPG.fromBase(settings.hardnessMgPerL()), 1e-9);
@@ -187,11 +189,11 @@ class SizingTest {
     }
 
     @Test
-    void tellsABedThatIsLargerThanNeeded() {
-        Duty small = Softeners.duty(10, 0, 100, 0.4);
+    void reportsABedThatIsLargerThanNeeded() {
+        DesignConditions small = Softeners.duty(10, 0, 100, 0.4);
         assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(2, 12, 52), 130, 12), small, true, Fit.Ratings.UNKNOWN)
                 .largerThanNeeded(), "48,000 gr for 1,000 gr a day");
-        Duty slow = Softeners.duty(20, 0, 500, 0.4);
+        DesignConditions slow = Softeners.duty(20, 0, 500, 0.4);
         assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(4, 16, 65), 130, 12), slow, true, Fit.Ratings.UNKNOWN)
                 .largerThanNeeded(), "8 L/min are 0.5 gpm/ft3, below the 1 gpm/ft3 of Davis T8-2");
         assertFalse(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 130, 12), Softeners.duty(20, 0, 240, 0.4),

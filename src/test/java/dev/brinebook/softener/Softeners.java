@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import dev.brinebook.household.DayVariation;
@@ -51,14 +52,14 @@ final class Softeners {
     }
 
     /** A duty with other limits. */
-    static Duty limited(Duty duty, double minimumIntervalDays, double grainsPerPound) {
-        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), duty.standard(),
+    static DesignConditions limited(DesignConditions duty, double minimumIntervalDays, double grainsPerPound) {
+        return new DesignConditions(duty.water(), duty.hardness(), duty.demand(), duty.days(), duty.standard(),
                 minimumIntervalDays, SaltEfficiencyUnit.GRAIN_PER_POUND.toBase(grainsPerPound));
     }
 
     /** The same without the line under stress. */
-    static Duty plain(Duty duty) {
-        return new Duty(duty.water(), duty.hardness(), duty.demand(), duty.days(), new ServiceStandard(1, 365, 1, 1),
+    static DesignConditions plain(DesignConditions duty) {
+        return new DesignConditions(duty.water(), duty.hardness(), duty.demand(), duty.days(), new ServiceStandard(1, 365, 1, 1),
                 duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
     }
 
@@ -69,15 +70,15 @@ final class Softeners {
                 WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
     }
 
-    static Duty duty(double gpg, double ironMgPerL, double gallonsPerDay, double cv) {
+    static DesignConditions duty(double gpg, double ironMgPerL, double gallonsPerDay, double cv) {
         return duty(water(gpg, ironMgPerL, 300), gallonsPerDay, cv);
     }
 
-    static Duty duty(WaterAnalysis water, double gallonsPerDay, double cv) {
+    static DesignConditions duty(WaterAnalysis water, double gallonsPerDay, double cv) {
         CompensatedHardness hardness = water.compensated(CompensationFactors.STANDARD);
         DayVariation variation = DayVariation.ofCv(cv);
         Demand demand = new Demand(WeekdayMeans.everyDay(gallonsPerDay * Exact.US_GALLON_LITRES), variation,
                 Optional.empty(), 20, 8);
-        return new Duty(water, hardness, demand, demand.days(START, 365, 1), ServiceStandard.USUAL, 3, 0);
+        return new DesignConditions(water, hardness, demand, demand.days(START, 365, 1), ServiceStandard.USUAL, 3, 0);
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.softener;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -18,7 +19,7 @@ class TunedClockTest {
      */
     @Test
     void setsTheLongestIntervalThatTheCapacityLasts() {
-        Duty duty = Softeners.plain(Softeners.duty(20, 0, 150, 0));
+        DesignConditions duty = Softeners.plain(Softeners.duty(20, 0, 150, 0));
         TunedClock tuned = TunedClock.of(Softeners.cubicFeet(1, 9, 48), duty, new RunningCost(0.45, 0));
         assertEquals(6.5 * Softeners.POUND_PER_CUBIC_FOOT, tuned.saltDoseGramsPerLitre(), 1e-9);
         assertEquals(7, tuned.clock().days(), "common practice table over 3,000 gr a day");
@@ -28,7 +29,7 @@ class TunedClockTest {
     void keepsToTheStandardAndOneDayMoreWouldNot() {
         Random random = new Random(12);
         for (int n = 0; n < 40; n++) {
-            Duty duty = Softeners.duty(8 + 15 * random.nextDouble(), 0, 100 + 150 * random.nextDouble(), 0.4);
+            DesignConditions duty = Softeners.duty(8 + 15 * random.nextDouble(), 0, 100 + 150 * random.nextDouble(), 0.4);
             Softener softener = Softeners.cubicFeet(1.5 + random.nextDouble(), 12, 60);
             TunedClock tuned = TunedClock.of(softener, duty, COST);
             Regeneration each = DosedSoftener.designed(softener, tuned.saltDoseGramsPerLitre(), 12).regeneration();

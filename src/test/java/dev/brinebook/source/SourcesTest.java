@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -50,7 +51,7 @@ class SourcesTest {
     }
 
     @Test
-    void refusesATableWithoutRowsAndAKeyThatStandsTwice() {
+    void refusesATableWithoutRowsAndADuplicateKey() {
         assertThrows(IllegalStateException.class, () -> Table.read("/source/no-rows.csv", '|', 5));
         var refusal = assertThrows(IllegalStateException.class, () -> Sources.read("/source/key-twice.csv"));
         assertEquals("two sources have the key A-1", refusal.getMessage());

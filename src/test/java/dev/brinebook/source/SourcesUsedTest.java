@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -15,7 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** What the code and the tables cite stands in the register of sources, and nothing else does. */
+/** All citations of the code and the tables are in the register of sources, and nothing else is. */
 class SourcesUsedTest {
 
     private static final Path CODE = Path.of("src/main/java");
@@ -42,8 +43,7 @@ class SourcesUsedTest {
     @Test
     void everyTableNamesItsSource() throws IOException {
         for (Path table : files(TABLES, ".csv")) {
-            boolean numbers = !table.endsWith("sources.csv") && !table.getParent().endsWith("wording");
-            if (numbers) {
+            if (!table.endsWith("sources.csv")) {
                 Matcher citation = CITED.matcher(headerOf(table));
                 assertTrue(citation.find(), table + " names no source");
                 do {
@@ -53,12 +53,15 @@ class SourcesUsedTest {
         }
     }
 
-    /** Cited in a comment as [KEY], or named in the code as a text, such as for the basis of an answer. */
+    /** Cited in a comment of the code or of the texts as [KEY], or named in the code, such as for the basis of an answer. */
     @Test
     void everySourceOfTheRegisterIsCited() throws IOException {
         StringBuilder code = new StringBuilder();
         for (Path file : files(CODE, ".java")) {
             code.append(Files.readString(file));
+        }
+        for (Path texts : files(TABLES.resolve("text"), ".properties")) {
+            code.append(Files.readString(texts));
         }
         Set<String> unused = new TreeSet<>(Sources.all().keySet());
         unused.removeIf(key -> code.indexOf("[" + key + "]") >= 0 || code.indexOf('"' + key + '"') >= 0);

@@ -1,38 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.cycle;
 
-import dev.brinebook.api.About;
+import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.CycleStep.Guide;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 
-@About("One step of a regeneration, as it is set.")
+@SchemaDescription("One step of a regeneration.")
 public record CycleStepLine(
-        @Property(value = "The step.", example = "\"backwash\"") @TellsKind(others = "timed") CycleStep.Kind step,
-        @Property(value = "Minutes, not rounded.", example = "7.5", unit = "minutes") BigDecimal minutes,
-        @Property(value = "Minutes to set on a controller that takes whole ones: rounded up, so that the step does not fall"
-                + " short. For the refill that is too much salt, so set tenths where they can be set.", min = 1,
+        @Property(value = "The step.", example = "\"backwash\"") @Discriminator(others = "timed") CycleStep.Kind step,
+        @Property(value = "Unrounded minutes.", example = "7.5", unit = "minutes") BigDecimal minutes,
+        @Property(value = "Minutes to set on a controller that takes whole minutes. Rounded up, so that the step is not too "
+                + "short. For the refill this gives too much salt, so set tenths if the controller allows.", min = 1,
                 example = "8", unit = "minutes") Integer wholeMinutes,
         @Property(value = "Minutes to the nearest tenth.", kinds = "refill", example = "6.7", unit = "minutes")
         BigDecimal tenthMinutes,
         @Property("Flow through the bed, or into the brine tank.") FlowQuantity flow,
-        @Property("Water taken from the line in the minutes that are not rounded.") VolumeQuantity waterTaken,
-        @Property("Water and brine sent to the drain. The refill sends none: it leaves with the next brine.")
+        @Property("Water taken from the supply, for the unrounded minutes.") VolumeQuantity waterTaken,
+        @Property("Water and brine to the drain. None for the refill, which is drained with the next brine draw.")
         VolumeQuantity waterToDrain,
-        @Property(value = "Fewest minutes that are usual. Salt sets those of a refill.", exceptKinds = "refill",
+        @Property(value = "Lower end of the usual minutes. For the refill, the salt sets them.", exceptKinds = "refill",
                 example = "8", unit = "minutes") BigDecimal guideMinMinutes,
-        @Property(value = "Most minutes that are usual.", exceptKinds = "refill", example = "10", unit = "minutes")
+        @Property(value = "Upper end of the usual minutes.", exceptKinds = "refill", example = "10", unit = "minutes")
         BigDecimal guideMaxMinutes,
-        @Property(value = "Whether the minutes, not rounded, are usual.", exceptKinds = "refill", example = "true")
+        @Property(value = "Whether the unrounded minutes are in the usual range.", exceptKinds = "refill", example = "true")
         Boolean withinGuide,
-        @Property(value = "What the step does.", example = "\"loosens the bed and carries dirt and fines to the drain\"")
+        @Property(value = "Purpose of the step.", example = "\"loosens the bed and carries dirt and fines to the drain\"")
         Message purpose) {
 
     /** The step in the units of the answer. */

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.cycle;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
@@ -10,33 +11,32 @@ import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.SaltPerVolumeQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.regeneration.Brine;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
-@About("The refill of the brine tank, by water: its minutes decide how much salt the next regeneration gets.")
+@SchemaDescription("The brine refill, by water. Its minutes set the salt of the next regeneration.")
 public record RefillSetting(
         @Property("Water that dissolves the salt of one regeneration.") VolumeQuantity water,
         @Property("Flow of the refill.") FlowQuantity flow,
-        @Property(value = "Minutes, not rounded.", example = "6.69", unit = "minutes") BigDecimal minutes,
-        @Property(value = "Minutes to set where tenths can be set.", example = "6.7", unit = "minutes")
+        @Property(value = "Unrounded minutes.", example = "6.69", unit = "minutes") BigDecimal minutes,
+        @Property(value = "Minutes to set, if the controller takes tenths.", example = "6.7", unit = "minutes")
         BigDecimal tenthMinutes,
-        @Property("Salt that those minutes put.") MassQuantity saltInTenthMinutes,
-        @Property(value = "Minutes to set where only whole ones can be set.", min = 1, example = "7", unit = "minutes")
+        @Property("Salt dissolved with these minutes.") MassQuantity saltInTenthMinutes,
+        @Property(value = "Minutes to set, if the controller takes whole minutes only.", min = 1, example = "7", unit = "minutes")
         Integer wholeMinutes,
-        @Property("Salt that those minutes put.") MassQuantity saltInWholeMinutes,
-        @Property("Salt that a volume of water dissolves.") SaltPerVolumeQuantity saltInWater,
-        @Property("Salt that a volume of saturated brine holds.") SaltPerVolumeQuantity saltInBrine,
-        @Property("Salt that one litre of water dissolves, in kilograms whatever the units: take saltInWater, which says its unit.")
+        @Property("Salt dissolved with these minutes.") MassQuantity saltInWholeMinutes,
+        @Property("Salt dissolved per volume of water.") SaltPerVolumeQuantity saltInWater,
+        @Property("Salt contained per volume of saturated brine.") SaltPerVolumeQuantity saltInBrine,
+        @Property("Salt dissolved per litre of water, always in kilograms. Prefer saltInWater, which states its unit.")
         MassQuantity saltPerVolumeOfWater,
-        @Property("Salt that one litre of saturated brine holds, in kilograms whatever the units: take saltInBrine.")
+        @Property("Salt contained in one litre of saturated brine, always in kilograms. Prefer saltInBrine, which states its unit.")
         MassQuantity saltPerVolumeOfBrine,
-        @Property(value = "Why the refill is set by water and not by brine.", example = "\"Each US gallon of water dissolves"
+        @Property(value = "Reason why the refill is set by water and not by brine.", example = "\"Each US gallon of water dissolves"
                 + " 2.99 lb of salt; a US gallon of brine holds only 2.65 lb.\"") Message note) {
 
     /** The refill step of a cycle with this salt and brine tank. */
@@ -62,32 +62,26 @@ public record RefillSetting(
         Message water = Text.of(units.mass(litres * inWater));
         Message brine = Text.of(units.mass(litres * inBrine));
         long tooMuchPercent = Math.round(100 * (inWater / inBrine - 1));
-        return units.volume(1).unit() == VolumeUnit.US_GALLON
-                ? Message.of("Each US gallon of water dissolves {0} of salt; a US gallon of brine holds only {1}, so a refill"
-                        + " set by brine puts {2} % too much salt.", water, brine, tooMuchPercent)
-                : Message.of("Each litre of water dissolves {0} of salt; a litre of brine holds only {1}, so a refill set by"
-                        + " brine puts {2} % too much salt.", water, brine, tooMuchPercent);
+        return Message.of("refillSetting.eachUsGallonWater", water, brine, tooMuchPercent).inMetricUnits(units == AnswerUnits.METRIC);
     }
 
     /** Says why the numbers of the refill at {@code pointer} are what they are. */
     public static void explain(String pointer, Salt salt, Explanation explanation) {
-        explanation.because(pointer + "/water", Message.of("salt over the salt that a litre of water dissolves at the"
-                + " temperature of the brine tank"), Brine.sourceKey(salt));
-        explanation.because(pointer + "/flow", Message.of("as the valve has it, or the usual refill"), "CP-CYCLE");
-        explanation.because(pointer + "/minutes", Message.of("water over the flow of the refill"), "CP-CYCLE");
-        explanation.because(pointer + "/tenthMinutes", Message.of("minutes to the nearest tenth"), "CP-CYCLE");
-        explanation.because(pointer + "/wholeMinutes", Message.of("minutes, rounded up"), "CP-CYCLE");
+        explanation.because(pointer + "/water", Message.of("formula.regeneration.saltSaltLitreWater"), Brine.sourceKey(salt));
+        explanation.because(pointer + "/flow", Message.of("formula.regeneration.givenValveOrUsual"), "CP-CYCLE");
+        explanation.because(pointer + "/minutes", Message.of("formula.regeneration.waterRefillFlow"), "CP-CYCLE");
+        explanation.because(pointer + "/tenthMinutes", Message.of("formula.regeneration.minutesNearestTenth"), "CP-CYCLE");
+        explanation.because(pointer + "/wholeMinutes", Message.of("formula.regeneration.minutesRoundedUp"), "CP-CYCLE");
         for (String rounded : List.of("saltInTenthMinutes", "saltInWholeMinutes")) {
-            explanation.because(pointer + "/" + rounded, Message.of("those minutes times the flow, times the salt that a litre"
-                    + " of water dissolves"), Brine.sourceKey(salt));
+            explanation.because(pointer + "/" + rounded, Message.of("formula.regeneration.thoseMinutesFlowSalt"), Brine.sourceKey(salt));
         }
         for (String inWater : List.of("saltInWater", "saltPerVolumeOfWater")) {
-            explanation.because(pointer + "/" + inWater, Message.of("solubility at the temperature of the brine tank,"
-                    + " times the density of water"), Brine.sourceKey(salt));
+            explanation.because(pointer + "/" + inWater, Message.of("formula.regeneration.solubilityTemperatureBrineTank"),
+                    Brine.sourceKey(salt));
         }
         for (String inBrine : List.of("saltInBrine", "saltPerVolumeOfBrine")) {
-            explanation.because(pointer + "/" + inBrine, Message.of("strength of saturated brine at the temperature of"
-                    + " the brine tank, times its density"), Brine.sourceKey(salt));
+            explanation.because(pointer + "/" + inBrine, Message.of("formula.regeneration.strengthSaturatedBrineTemperature"),
+                    Brine.sourceKey(salt));
         }
     }
 }

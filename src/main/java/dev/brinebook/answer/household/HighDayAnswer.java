@@ -1,17 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.HighDay;
 import java.time.LocalDate;
 
-@About("A day of more than four times the median day, as of a leak or a filling. What is expected takes it as four times that day.")
+@SchemaDescription("A day above four times the median day, such as a leak or a filling. For the expected use it is limited to four "
+        + "times the median.")
 public record HighDayAnswer(
-        @Property(value = "The day.", example = "\"2026-05-02\"") LocalDate date,
-        @Property("What the meter saw.") VolumeQuantity use,
-        @Property("What of it is above that and left out of what is expected.") VolumeQuantity above) {
+        @Property(value = "Date.", example = "\"2026-05-02\"") LocalDate date,
+        @Property("Measured use.") VolumeQuantity use,
+        @Property("Use above that limit, left out of the expected use.") VolumeQuantity above) {
 
     /** The day in the units of the answer. */
     public static HighDayAnswer of(HighDay day, AnswerUnits units) {

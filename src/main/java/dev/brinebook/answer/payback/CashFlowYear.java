@@ -1,19 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.CashFlows;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 
-@About("What comes in and goes out in one year, at its end.")
+@SchemaDescription("Cash flow of one year, at its end.")
 public record CashFlowYear(
-        @Property(value = "The year; 0 is today.", min = 0, max = CashFlows.MAX_YEARS, example = "1") Integer year,
-        @Property("The investment as a negative amount in year 0, the saving in every other year.") Money cashFlow,
-        @Property("The same in today's worth.") Money discounted,
-        @Property("All that came before and this, in today's worth; in the last year it is the net present value.")
+        @Property(value = "Year. 0 is today.", min = 0, max = CashFlows.MAX_YEARS, example = "1") Integer year,
+        @Property("Investment in year 0, as a negative amount. Saving in every other year.") Money cashFlow,
+        @Property("The same in today's money.") Money discounted,
+        @Property("Cumulative cash flow to this year, in today's money. In the last year it is the net present value.")
         Money cumulative) {
 
     public static List<CashFlowYear> of(List<Double> flows, double discountSharePerYear, Currency currency) {

@@ -1,32 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.regeneration;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import java.math.BigDecimal;
 
-@About("What is to be expected of a softener in a year of 365 days, in the long run.")
+@SchemaDescription("Expected results of a softener per year of 365 days, in the long run.")
 public record YearTotals(
         @Property(value = "Regenerations.", min = 0, example = "91") BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
         @Property("Regeneration water.") VolumeQuantity water,
-        @Property(value = "Days to be expected on which the bed is used up and hard water passes.", min = 0, unit = "days",
+        @Property(value = "Expected hard days: days on which the bed is exhausted and hard water passes.", min = 0, unit = "days",
                 example = "0.8") BigDecimal hardDays,
-        @Property("How far single years differ in hard days.") HardDaysRange hardDaysRange,
-        @Property(value = "Share of the water that is hard because the bed is used up.", min = 0, max = 100, unit = "%",
+        @Property("Range of hard days in single years.") HardDaysRange hardDaysRange,
+        @Property(value = "Share of the water that is hard because the bed is exhausted.", min = 0, max = 100, unit = "%",
                 example = "0.12") BigDecimal hardWaterPercent,
         @Property("Hard water that passed because the bed was exhausted.") VolumeQuantity hardWater,
-        @Property("Hard water drawn while regenerations ran, by the hourly profile of use.")
+        @Property("Hard water used during regenerations, by the hourly profile of use.")
         VolumeQuantity hardWaterWhileRegenerating,
-        @Property("Capacity that was still there when it regenerated, and thrown away.") CapacityQuantity capacityThrownAway) {
+        @Property("Unused capacity lost at regeneration.") CapacityQuantity capacityThrownAway) {
 
     /** The totals in the units of the answer. */
-    public static YearTotals of(Setup.Year year, AnswerUnits units) {
+    public static YearTotals of(SoftenerSettings.Year year, AnswerUnits units) {
         var totals = year.totals();
         return new YearTotals(Rounding.answer(totals.regenerations()), units.mass(totals.saltGrams() / 1000),
                 units.volume(totals.waterLitres()), Rounding.toThousandth(totals.hardDays()),

@@ -1,2 +1,3 @@
-/** Parts of answers: what a schedule takes in a year, its hard days, and the salt to buy. */
+// SPDX-License-Identifier: Apache-2.0
+/** Parts of answers: consumption of a schedule per year, hard days and salt purchases. */
 package dev.brinebook.answer.regeneration;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
 import dev.brinebook.api.Text;
@@ -10,21 +11,21 @@ import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.MassUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.ReserveStep;
 import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
  * Settings as the controller takes them.
  *
- * @param duty what the softener is there to do, and the terms of its controller
+ * @param duty the demand on the softener, and the terms of its controller
  * @param units the units of the answer, for what the controller has no unit of its own for
  */
-public record ControllerQuantities(Duty duty, AnswerUnits units) {
+public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
 
     /** The hardness in the controller's unit. */
     public HardnessQuantity hardness(double mgPerL) {
@@ -52,7 +53,7 @@ public record ControllerQuantities(Duty duty, AnswerUnits units) {
         return new MassQuantity(Rounding.answer(unit.fromBase(grams / 1000)), unit);
     }
 
-    /** A reserve in percent of what the meter counts, where the controller takes it so. */
+    /** A reserve in percent of the meter volume, where the controller takes it so. */
     public Optional<BigDecimal> reservePercent(double reserveLitres, double meterLitres) {
         return duty.controller().reserveStep() instanceof ReserveStep.Percent
                 ? Optional.of(Rounding.answer(100 * reserveLitres / meterLitres)) : Optional.empty();
@@ -64,10 +65,10 @@ public record ControllerQuantities(Duty duty, AnswerUnits units) {
                 ? Optional.of(Rounding.answer(reserveLitres / duty.meanLitres())) : Optional.empty();
     }
 
-    /** A reserve as it is set: as a volume, in percent of what the meter counts, or in days. */
+    /** A reserve as it is set: as a volume, in percent of the meter volume, or in days. */
     public Message reserveInWords(double reserveLitres, double meterLitres) {
-        return reservePercent(reserveLitres, meterLitres).map(percent -> Message.of("{0} %", percent))
-                .or(() -> reserveDays(reserveLitres).map(days -> Message.counted("{0} day", "{0} days", days)))
+        return reservePercent(reserveLitres, meterLitres).map(percent -> Message.of("pattern.percent", percent))
+                .or(() -> reserveDays(reserveLitres).map(days -> Message.of("controllerQuantities.days", days)))
                 .orElseGet(() -> Text.of(volume(reserveLitres)));
     }
 
@@ -77,7 +78,7 @@ public record ControllerQuantities(Duty duty, AnswerUnits units) {
             return inWords(inUnit(softener.saltGrams(gramsPerLitre), mass.unit()));
         }
         if (duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill) {
-            return Message.counted("{0} minute", "{0} minutes", Rounding.answer(refill.stepMinutes()
+            return Message.of("controllerQuantities.minutes", Rounding.answer(refill.stepMinutes()
                     * gramsPerLitre / refill.gramsPerLitre(softener, duty.water().temperatureCelsius())));
         }
         return Text.of(units.saltDose(gramsPerLitre));
@@ -85,6 +86,6 @@ public record ControllerQuantities(Duty duty, AnswerUnits units) {
 
     /** A setting with all of its digits: rounded once more it might not be one that can be set. */
     public static Message inWords(Quantity<?> setting) {
-        return Message.of("{0} {1}", setting.value(), setting.unit().symbol());
+        return Text.measure(setting.value(), setting.unit().symbol());
     }
 }

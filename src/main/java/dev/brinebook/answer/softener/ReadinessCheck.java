@@ -1,23 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.softener.Readiness;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
-@About("A condition of the conversion and how it stands.")
+@SchemaDescription("A condition of the conversion and its state.")
 public record ReadinessCheck(
-        @Property("Which condition.") Readiness.Condition condition,
-        @Property("How it stands.") Readiness.State state,
-        @Property(value = "What is wanted.", example = "\"a bypass lets the softener be shut off and opened\"")
+        @Property("Name of the condition.") Readiness.Condition condition,
+        @Property("State of the condition.") Readiness.State state,
+        @Property(value = "The requirement.", example = "\"A bypass lets you shut off and open the softener.\"")
         Message wanted,
-        @Property(value = "What it changes when it is not met.",
-                example = "\"fit a bypass first, so that the house keeps water while the valve is open\"")
+        @Property(value = "Action if the condition is not met.",
+                example = "\"Fit a bypass first, so that the house keeps water while the valve is open.\"")
         Message whenNotMet,
-        @Property(value = "Whether a price of meeting it is given. Without one the first cost of converting lacks it.",
+        @Property(value = "Whether the price of meeting it is given. Without a price, the first cost of converting does not include it.",
                 optional = "unless it is not met", example = "true") Boolean priced,
-        @Property(value = "What meeting it costs, which enters the first cost of converting.",
+        @Property(value = "Cost of meeting it, included in the first cost of converting.",
                 optional = "unless it is not met and a price is given") Money price) {
 
     /** The check in words, with the price of meeting it; null where none is given. */

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.Money;
@@ -12,16 +13,16 @@ import dev.brinebook.softener.ServiceRemedy;
 import java.math.BigDecimal;
 import java.util.Currency;
 
-@About("What would keep to the service standard where no setting does. What it costs to buy is not in it.")
+@SchemaDescription("A remedy that would meet the service standard if no setting does. The purchase price is not included.")
 public record ServiceRemedyAnswer(
-        @Property("What: the smallest standard bed that is large enough, a second bed of the same size, or water treated before"
-                + " the softener.") ServiceRemedy.Kind kind,
-        @Property("Resin in it; of twin beds in each.") VolumeQuantity resinVolume,
-        @Property("Salt dose with it.") SaltDoseQuantity saltDose,
-        @Property("Compensated hardness of the water that then reaches the softener, at most.") HardnessQuantity hardness,
-        @Property(value = "Hard days then to be expected in a year.", min = 0, unit = "days a year", example = "0.9")
+        @Property("Kind of remedy: the smallest standard bed that is large enough, a second bed of the same "
+                + "size, or treatment of the water before the softener.") ServiceRemedy.Kind kind,
+        @Property("Resin volume. For twin tanks, the volume in each.") VolumeQuantity resinVolume,
+        @Property("Salt dose with the remedy.") SaltDoseQuantity saltDose,
+        @Property("Maximum compensated hardness of the water that then reaches the softener.") HardnessQuantity hardness,
+        @Property(value = "Expected hard days per year with the remedy.", min = 0, unit = "days a year", example = "0.9")
         BigDecimal hardDaysPerYear,
-        @Property("Salt and regeneration water of a year with it.") Money runningCostPerYear) {
+        @Property("Cost of salt and regeneration water per year with the remedy.") Money runningCostPerYear) {
 
     static ServiceRemedyAnswer of(ServiceRemedy remedy, Currency currency, AnswerUnits units) {
         return new ServiceRemedyAnswer(remedy.kind(), units.resinVolume(remedy.softener().bed().resinLitres()),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
@@ -6,20 +7,20 @@ import dev.brinebook.api.quantity.Money;
 import dev.brinebook.request.softener.ReadinessPricesRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Found;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Readiness.Condition;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * How the conditions of a conversion stand on a site, and what those cost that are not met.
+ * The state of the conditions of a conversion on a site, and the cost of those not met.
  *
  * @param checks every condition
- * @param cost what enters the first cost of converting, and what it lacks
+ * @param cost the part of the first cost of converting, and the conditions without a price
  */
 public record SiteReadiness(List<ReadinessCheck> checks, Readiness.Cost cost) {
 
@@ -30,8 +31,9 @@ public record SiteReadiness(List<ReadinessCheck> checks, Readiness.Cost cost) {
         checks = List.copyOf(checks);
     }
 
-    /** The conditions of converting a softener that was found; {@code site} may be null. */
-    public static SiteReadiness of(SiteRequest site, SoftenerRequest softener, Found found, Duty duty, Explanation explanation) {
+    /** The conditions of converting an existing softener; {@code site} may be null. */
+    public static SiteReadiness of(SiteRequest site, SoftenerRequest softener, ExistingSoftener found, DesignConditions duty,
+            Explanation explanation) {
         SiteRequest seen = SiteRequest.orUnseen(site);
         List<Readiness.Check> checks = Readiness.of(seen.toDomain(softener.resinAgeYears()), found, duty);
         Map<Condition, Money> prices = seen.givenPrices();
@@ -44,7 +46,7 @@ public record SiteReadiness(List<ReadinessCheck> checks, Readiness.Cost cost) {
 
     private static void assume(Condition condition, Money price, Explanation explanation) {
         explanation.assume("site.prices." + ReadinessPricesRequest.name(condition), price == null
-                ? Message.of("not priced: the first cost of converting lacks it") : price.inWords(),
+                ? Message.of("assumed.softener.pricedSoFirstCost") : price.inWords(),
                 price == null ? Origin.DEFAULT : Origin.CALLER);
     }
 

@@ -1,26 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
-import dev.brinebook.wording.Message;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.text.Message;
 
 /** Source: [WT-2014-DEMAND]. */
-@About("What others report of such conversions, to stand beside the case's own figure.")
+@SchemaDescription("Published savings of such conversions, for comparison with this case.")
 public record PublishedSaving(
         @Property(value = "Lower end of the salt saved by a meter over a clock.", min = 0, max = 100, unit = "%", example = "25")
         Integer fromPercent,
         @Property(value = "Upper end.", min = 0, max = 100, unit = "%", example = "50") Integer toPercent,
-        @Property(value = "The same in a sentence.", example = "\"Published figures: 25 to 50 % less salt than a clock.\"")
+        @Property(value = "The same in a sentence.", example = "\"Published figures: 25 to 50 % less salt than with a clock.\"")
         Message sentence) {
 
     private static final int FROM_PERCENT = 25;
     private static final int TO_PERCENT = 50;
 
     static PublishedSaving of(String pointer, Explanation explanation) {
-        explanation.because(pointer, Message.of("published figures of metered controls against clocks; settings alone cut chloride by 27 %"
-                + " on average in one district, replacing the softener by 47 %"), "WT-2014-DEMAND");
-        return new PublishedSaving(FROM_PERCENT, TO_PERCENT, Message.of("Published figures: {0} to {1} % less salt than a clock.",
+        explanation.because(pointer, Message.of("formula.verdict.publishedFiguresMeteredControls"), "WT-2014-DEMAND");
+        return new PublishedSaving(FROM_PERCENT, TO_PERCENT, Message.of("publishedSaving.publishedFiguresLessSalt",
                 FROM_PERCENT, TO_PERCENT));
     }
 }

@@ -1,54 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Obstacle;
 import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 
-@About("A step of the ladder in this household. A step without figures cannot be taken, and says why.")
+@SchemaDescription("An option for this household. An option without figures cannot be taken, and states why.")
 public record RungAnswer(
         @Property(value = "The step.", example = "\"setRight\"") Step step,
         @Property(value = "The same in words.", example = "\"correct the settings\"") Message name,
-        @Property(value = "Which improvement.", optional = "unless the step is improve", example = "\"secondTank\"")
+        @Property(value = "Name of the improvement.", optional = "unless the step is improve", example = "\"secondTank\"")
         Improvement improvement,
-        @Property(value = "Which of the shop's goods, by its name.", optional = "unless goods were given and the step is replace",
+        @Property(value = "Name of the product from your list.", optional = "unless products were given and the step is replace",
                 example = "\"S-150\"") String goods,
-        @Property(value = "Whether it can be taken and keeps to the service standard and the end point of hardness.", example = "true")
+        @Property(value = "Whether it can be taken and meets the service standard and the end point of hardness.", example = "true")
         Boolean serves,
-        @Property(value = "What it means beyond the figures.", optional = "unless it is not to soften",
-                example = "\"Without softening 20 gpg stays in the water.\"") Message note,
-        @Property("Why it cannot be taken, or what it lacks.") List<Obstacle> obstacles,
-        @Property(value = "The obstacles in words.", example = "[\"the controller is metered already\"]") List<Message> reasons,
-        @Property(value = "What is set then.", optional = "when it cannot be taken",
+        @Property(value = "Consequences beyond the figures.", optional = "unless it is not to soften",
+                example = "\"Without softening, 20 gpg of hardness stays in the water.\"") Message note,
+        @Property("Obstacles: why it cannot be taken or does not meet the standard.") List<Obstacle> obstacles,
+        @Property(value = "The obstacles in words.", example = "[\"The controller is already metered.\"]") List<Message> reasons,
+        @Property(value = "Settings with this option.", optional = "when it cannot be taken",
                 example = "\"every 3 days, 9 lb/ft3 of salt\"") Message settings,
-        @Property(value = "Regenerations to be expected of a year.", min = 0, optional = "when it cannot be taken", example = "91")
+        @Property(value = "Expected regenerations per year.", min = 0, optional = "when it cannot be taken", example = "91")
         BigDecimal regenerations,
-        @Property(value = "Salt to be expected of a year.", optional = "when it cannot be taken") MassQuantity salt,
-        @Property(value = "Regeneration water to be expected of a year.", optional = "when it cannot be taken") VolumeQuantity water,
-        @Property(value = "Hard days to be expected of a year.", min = 0, unit = "days a year", optional = "when it cannot be taken",
+        @Property(value = "Expected salt per year.", optional = "when it cannot be taken") MassQuantity salt,
+        @Property(value = "Expected regeneration water per year.", optional = "when it cannot be taken") VolumeQuantity water,
+        @Property(value = "Expected hard days per year.", min = 0, unit = "days a year", optional = "when it cannot be taken",
                 example = "0.8") BigDecimal hardDays,
         @Property(value = "Share of the softened water that is hard.", min = 0, max = 100, unit = "%",
                 optional = "when it cannot be taken", example = "0.2") BigDecimal hardWaterPercent,
-        @Property(value = "Salt and regeneration water of a year at today's prices.", optional = "when it cannot be taken")
+        @Property(value = "Cost of salt and regeneration water per year, at today's prices.", optional = "when it cannot be taken")
         Money costPerYear,
-        @Property(value = "What it costs to have, with the prices of conditions that are not met, less any rebate.",
-                optional = "when it is not given") Money firstCost,
-        @Property(value = "What the first cost lacks: conditions that are not met and have no price.",
-                optional = "when it lacks nothing, or is not given", example = "[\"outlet\"]") List<Message> firstCostLacks,
-        @Property(value = "What it is worth over the cheapest step below it that serves, or over the softener as found where none does.",
+        @Property(value = "First cost, including the prices of unmet conditions, less any rebate.",
+                optional = "when no price is given") Money firstCost,
+        @Property(value = "Unmet conditions without a price, not included in the first cost.",
+                optional = "when it includes all, or is not given", example = "[\"outlet\"]") List<Message> firstCostLacks,
+        @Property(value = "Benefit over the cheapest lower step that meets the standard, or over the existing softener if none does.",
                 optional = "for the first step, and when it cannot be taken") IncrementAnswer overBelow,
-        @Property(value = "What it is worth over the softener as found.", optional = "for that, and when it cannot be taken")
+        @Property(value = "Benefit over the existing softener with its present settings.",
+                optional = "for the existing softener itself, and when it "
+                + "cannot be taken")
         IncrementAnswer overAsFound) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
 import dev.brinebook.api.Text;
@@ -5,28 +6,51 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
-import dev.brinebook.softener.Setup;
-import dev.brinebook.wording.Message;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 
-/** What is set on a softener, in one line. */
+/** Settings of a softener, in one line. */
 final class SettingsInWords {
 
     private SettingsInWords() {
     }
 
-    static Message of(Setup setup, AnswerUnits units) {
-        Message dose = Text.of(units.saltDose(setup.saltDoseGramsPerLitre()));
+    /** A name for them, in a list of options. */
+    static Message of(SoftenerSettings setup, AnswerUnits units) {
+        Message salt = salt(setup, units);
         Policy policy = setup.policy();
         if (policy instanceof ClockEveryDays clock) {
-            return Message.counted("every {0} day with {1} of salt", "every {0} days with {1} of salt", clock.days(), dose);
+            return Message.of("settings.everyDaysSaltPer", clock.days(), salt);
         }
         if (policy.byClock()) {
-            return Message.of("on its weekdays with {0} of salt", dose);
+            return Message.of("settings.setWeekdaysSaltPer", salt);
         }
-        Message meter = Text.of(units.volume(policy.meterVolumeLitres()));
+        Message meter = Text.rounded(units.volume(policy.meterVolumeLitres()));
         return policy instanceof MeteredDelayed delayed
-                ? Message.of("{0} between regenerations, {1} of it in reserve, with {2} of salt", meter,
-                        Text.of(units.volume(Math.min(delayed.reserveLitres(), policy.meterVolumeLitres()))), dose)
-                : Message.of("{0} between regenerations with {1} of salt", meter, dose);
+                ? Message.of("settings.betweenRegenerationsReserveSalt", meter, reserve(delayed, units), salt)
+                : Message.of("settings.betweenRegenerationsSaltPer", meter, salt);
+    }
+
+    /** What to set, as a sentence. */
+    static Message instruction(SoftenerSettings setup, AnswerUnits units) {
+        Message salt = salt(setup, units);
+        Policy policy = setup.policy();
+        if (policy.byClock()) {
+            boolean everyDays = policy instanceof ClockEveryDays;
+            return Message.of("verdict.setClockEveryDays", everyDays ? "clock" : "weekdays",
+                    everyDays ? ((ClockEveryDays) policy).days() : 0, salt, "", "");
+        }
+        Message meter = Text.rounded(units.volume(policy.meterVolumeLitres()));
+        return policy instanceof MeteredDelayed delayed
+                ? Message.of("verdict.setClockEveryDays", "delayed", 0, salt, meter, reserve(delayed, units))
+                : Message.of("verdict.setClockEveryDays", "meter", 0, salt, meter, "");
+    }
+
+    private static Message salt(SoftenerSettings setup, AnswerUnits units) {
+        return Text.rounded(units.mass(setup.softener().saltGrams(setup.saltDoseGramsPerLitre()) / 1000));
+    }
+
+    private static Message reserve(MeteredDelayed policy, AnswerUnits units) {
+        return Text.rounded(units.volume(Math.min(policy.reserveLitres(), policy.meterVolumeLitres())));
     }
 }

@@ -1,21 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
 import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
-import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.AgainstBaseline;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Increment;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -28,15 +28,14 @@ final class VerdictInWords {
 
     /** Up to here water is moderately hard, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     private static final double MODERATE_MG_PER_L = 120;
-    private static final MathContext SPOKEN = new MathContext(2, RoundingMode.HALF_EVEN);
 
     private final Ladder ladder;
-    private final Duty duty;
+    private final DesignConditions duty;
     private final RunningCost cost;
     private final Currency currency;
     private final AnswerUnits units;
 
-    VerdictInWords(Ladder ladder, Duty duty, RunningCost cost, Currency currency, AnswerUnits units) {
+    VerdictInWords(Ladder ladder, DesignConditions duty, RunningCost cost, Currency currency, AnswerUnits units) {
         this.ladder = ladder;
         this.cost = cost;
         this.duty = duty;
@@ -55,39 +54,33 @@ final class VerdictInWords {
     Message sentence() {
         return switch (ladder.verdict().step()) {
             case NONE_NEEDED -> soft();
-            case TREAT_FIRST -> Message.of("Treat the water before softening it: {0}.", Message.joined("; ",
+            case TREAT_FIRST -> Message.of("verdict.treatWaterBeforeSoftening", Message.joined(Joint.AND,
                     ladder.treatments().stream().map(units::saying).toList()));
-            case AS_FOUND -> Message.of("Leave the softener as it is: no change whose cost is known pays for itself.");
+            case AS_FOUND -> Message.of("verdict.changeNothingNoChange");
             case SET_RIGHT -> corrected();
-            case CONVERT -> withLacks(larger(Message.of("Convert to a metered controller"),
-                    Message.of("no setting of the clock keeps the water soft often enough")));
-            case IMPROVE -> withLacks(larger(switch (improvement()) {
-                case SECOND_TANK -> Message.of("Add a second tank");
-                case LARGER_BED -> Message.of("Fit a larger tank of resin");
-                default -> Message.of("Draw the brine against the direction of service");
-            }, Message.of("no setting of this softener keeps the water soft often enough")));
+            case CONVERT -> withLacks(larger(Message.of("verdict.noSettingClockKeeps")));
+            case IMPROVE -> withLacks(larger(Message.of("verdict.noSettingSoftenerKeeps")));
             case REPLACE -> withLacks(replaced());
         };
     }
 
     private Message withLacks(Message sentence) {
-        return Message.joined(" ", Stream.concat(Stream.of(sentence), lacks().stream()).toList());
+        return Message.sentences(Stream.concat(Stream.of(sentence), lacks().stream()).toList());
     }
 
     private Message soft() {
-        Message hardness = Text.of(units.hardness(duty.hardness().hardnessMgPerL()));
-        return ladder.rung(Step.NONE_NEEDED).overAsFound().map(over -> Message.of("With {0} the water is soft. The softener changes little"
-                + " and costs {1} a year.", hardness, whole(over.savedPerYear()))).orElseGet(() -> Message.of("With {0} the water is soft."
-                        + " A softener would change little.", hardness));
+        Message hardness = Text.rounded(units.hardness(duty.hardness().hardnessMgPerL()));
+        return ladder.rung(Step.NONE_NEEDED).overAsFound().map(over -> Message.of("verdict.waterSoftSoftenerChanges", hardness,
+                whole(over.savedPerYear()))).orElseGet(() -> Message.of("verdict.waterSoftSoftenerWould", hardness));
     }
 
-    /** The settings, and what the next step would do where they cost more than it would. */
+    /** The settings, and the effect of the next step where they cost more than it would. */
     private Message corrected() {
         Rung right = taken();
         Optional<Rung> cheaper = ladder.worthAPrice().filter(rung -> rung.option().orElseThrow().outlay().isEmpty());
         double more = right.option().orElseThrow().costPerYear()
                 - ladder.rung(Step.AS_FOUND).option().orElseThrow().costPerYear();
-        return more > 0 && cheaper.isPresent() ? Message.joined(" ", List.of(settings(),
+        return more > 0 && cheaper.isPresent() ? Message.sentences(List.of(settings(),
                 pays(cheaper.get().step(), cheaper.get().overBelow().orElseThrow()))) : settings();
     }
 
@@ -95,56 +88,75 @@ final class VerdictInWords {
         Rung.Option right = taken().option().orElseThrow();
         Rung asFound = ladder.rung(Step.AS_FOUND);
         if (asFound.serves()) {
-            return Message.of("Correct the settings, free: {0} a year less.", whole(taken().overAsFound().orElseThrow().savedPerYear()));
+            return Message.of("verdict.correctSettingsFreeSave", whole(taken().overAsFound().orElseThrow().savedPerYear()));
         }
         double more = right.costPerYear() - asFound.option().orElseThrow().costPerYear();
         double now = asFound.option().orElseThrow().year().hardDays();
-        Message why = now <= duty.standard().hardDaysPerYear() ? Message.of("Correct the settings: as they are, hard water passes as soon"
-                + " as a little more is used or the bed restores a little less")
-                : Message.of("Correct the settings: hard water on about {0} instead of {1}", days(right.year().hardDays()), days(now));
-        return Math.abs(more) < 1 ? Message.of("{0}. This costs nothing.", why)
-                : Message.of("{0}. {1}", why, costs(more));
+        Message why = now <= duty.standard().hardDaysPerYear() ? Message.of("verdict.correctSettingsNowHard")
+                : Message.of("verdict.correctSettingsSoHard", days(right.year().hardDays()), days(now));
+        return Message.sentences(why, Math.abs(more) < 1 ? Message.of("verdict.costsNothing") : costs(more));
     }
 
-    private Message larger(Message what, Message need) {
+    /** The change without its saving. */
+    private Message change() {
+        return switch (changeCode()) {
+            case "convert" -> Message.of("verdict.convertMeteredController");
+            case "secondTank" -> Message.of("verdict.addSecondTank");
+            case "largerBed" -> Message.of("verdict.fitLargerResinTank");
+            case "counterCurrent" -> Message.of("verdict.useCounterCurrentRegeneration");
+            default -> Message.of("verdict.replaceSoftener", goods());
+        };
+    }
+
+    private String changeCode() {
+        return switch (ladder.verdict().step()) {
+            case CONVERT -> "convert";
+            case IMPROVE -> WireNames.of(improvement());
+            default -> "replace";
+        };
+    }
+
+    private String goods() {
+        return taken().what().goods().orElse("");
+    }
+
+    private Message larger(Message need) {
         Optional<Increment> over = least(taken());
-        Optional<BigDecimal> years = over.flatMap(Increment::worth).map(AgainstBaseline::simplePaybackYears)
-                .filter(figure -> figure.exists()).map(figure -> BigDecimal.valueOf(figure.value()).round(SPOKEN));
         Rung.Option option = taken().option().orElseThrow();
         Rung.Option found = ladder.rung(Step.AS_FOUND).option().orElseThrow();
-        Message days = Message.of("Hard water passes on about {0} instead of {1}.", days(option.year().hardDays()),
-                days(found.year().hardDays()));
+        Message days = Message.of("verdict.hardWaterGetsThrough", days(option.year().hardDays()), days(found.year().hardDays()));
         if (taken().overBelow().map(below -> !ladder.rung(below.over()).serves()).orElse(true)) {
-            return Message.joined(" ", List.of(Message.of("{0}: {1}.", what, need), days,
-                    costs(option.costPerYear() - found.costPerYear())));
+            return Message.sentences(change(), need, days, costs(option.costPerYear() - found.costPerYear()));
         }
         if (over.get().savedPerYear() <= 0) {
-            return Message.joined(" ", List.of(Message.of("{0}.", what), days, costs(-over.get().savedPerYear())));
+            return Message.sentences(change(), days, costs(-over.get().savedPerYear()));
         }
-        Message saved = switch (over.get().over()) {
-            case SET_RIGHT -> Message.of("it saves {0} a year over the corrected settings", whole(over.get().savedPerYear()));
-            case CONVERT -> Message.of("it saves {0} a year over converting alone", whole(over.get().savedPerYear()));
-            case IMPROVE -> Message.of("it saves {0} a year over improving the softener", whole(over.get().savedPerYear()));
-            default -> Message.of("it saves {0} a year", whole(over.get().savedPerYear()));
-        };
-        Message worth = years.isPresent() ? Message.of("{0}: {1} and pays back in {2}.", what, saved,
-                Message.counted("{0} year", "{0} years", years.get())) : Message.of("{0}: {1}.", what, saved);
-        List<Message> sentences = new ArrayList<>(List.of(worth));
+        List<Message> sentences = new ArrayList<>(List.of(saves(over.get())));
         if (over.get().worth().isPresent() && !over.get().pays()) {
-            sentences.add(Message.of("It does not pay for itself: it is for the soft water."));
+            sentences.add(Message.of("verdict.changeDoesPayItself"));
         }
         if (!ladder.rung(Step.AS_FOUND).serves()) {
             sentences.add(days);
         }
-        return Message.joined(" ", sentences);
+        return Message.sentences(sentences);
+    }
+
+    /** The change with its saving, the step compared with, and its payback if any. */
+    private Message saves(Increment over) {
+        Message saved = whole(over.savedPerYear());
+        String comparedWith = WireNames.of(over.over());
+        return over.worth().map(AgainstBaseline::simplePaybackYears).filter(years -> years.exists())
+                .map(years -> Message.of("verdict.convertMeteredControllerSaveYear", changeCode(), saved, goods(), comparedWith,
+                        Text.years(years.value())))
+                .orElseGet(() -> Message.of("verdict.convertMeteredControllerSave", changeCode(), saved, goods(), comparedWith));
     }
 
     private Message costs(double morePerYear) {
-        return morePerYear > 0 ? Message.of("Salt and water cost {0} a year more.", whole(morePerYear))
-                : Message.of("Salt and water cost {0} a year less.", whole(-morePerYear));
+        return morePerYear > 0 ? Message.of("verdict.saltWaterCostYear", whole(morePerYear))
+                : Message.of("verdict.saltWaterCostYearLess", whole(-morePerYear));
     }
 
-    /** What it is worth over the step below or over what was found, whichever is less: nothing is credited twice. */
+    /** Its saving over the step below or over the existing softener, whichever is less, so that nothing is credited twice. */
     private static Optional<Increment> least(Rung rung) {
         return Stream.concat(rung.overBelow().stream(), rung.overAsFound().stream())
                 .min(Comparator.comparingDouble(Increment::savedPerYear));
@@ -153,38 +165,35 @@ final class VerdictInWords {
     private Message replaced() {
         Rung replacement = ladder.rung(Step.REPLACE);
         if (ladder.rung(Step.AS_FOUND).option().isEmpty()) {
-            return replacement.serves() ? Message.of("A softener with {0} of resin keeps the water soft.", resin(replacement))
-                    : Message.of("No softener that was tried keeps the water soft often enough.");
+            return replacement.serves() ? Message.of("verdict.softenerResinKeepsWater", resin(replacement))
+                    : Message.of("verdict.noSoftenerTriedKeeps");
         }
         if (replacement.what().goods().isPresent() && replacement.serves()) {
-            return larger(Message.of("Replace the softener by {0}", replacement.what().goods().get()),
-                    Message.of("no setting of this softener keeps the water soft often enough"));
+            return larger(Message.of("verdict.noSettingSoftenerKeeps"));
         }
-        return replacement.serves() ? Message.of("Replace the softener: no setting of this one keeps the water soft often enough, and {0}"
-                + " of resin does.", resin(replacement))
-                : Message.of("No setting of this softener keeps the water soft often enough, and no standard size does.");
+        return replacement.serves() ? Message.of("verdict.replaceSoftenerOneResin", resin(replacement))
+                : Message.of("verdict.noSettingSoftenerKeepsWater");
     }
 
     private Message resin(Rung rung) {
-        return Text.of(units.resinVolume(rung.option().orElseThrow().setup().softener().bed().resinLitres()));
+        return Text.rounded(units.resinVolume(rung.option().orElseThrow().setup().softener().bed().resinLitres()));
     }
 
-    /** What not softening leaves, with what is known of it. */
+    /** Effects of not softening, and their evidence. */
     Message withoutSoftening() {
-        return Message.of("Without softening {0} stays in the water: scale in heaters and on fixtures, and more soap. Hard water has no"
-                + " price here. A trial found no benefit of softened water for eczema.",
-                Text.of(units.hardness(duty.hardness().hardnessMgPerL())));
+        return Message.of("verdict.withoutSofteningHardnessStays",
+                Text.rounded(units.hardness(duty.hardness().hardnessMgPerL())));
     }
 
     Message action() {
         return switch (ladder.verdict().step()) {
-            case NONE_NEEDED -> ladder.rung(Step.AS_FOUND).option().isPresent() ? Message.of("Put the softener in bypass.")
-                    : Message.of("Buy no softener for the hardness of this water.");
-            case TREAT_FIRST -> Message.of("Have the treatment chosen from a full water test, then ask again with the treated water.");
-            case AS_FOUND -> Message.of("Change nothing but what protects the bed.");
+            case NONE_NEEDED -> ladder.rung(Step.AS_FOUND).option().isPresent() ? Message.of("verdict.putSoftenerBypass")
+                    : Message.of("verdict.doBuySoftenerHardness");
+            case TREAT_FIRST -> Message.of("verdict.treatmentChosenFullWater");
+            case AS_FOUND -> Message.of("verdict.changeOnlyWhatProtects");
             default -> taken().option().filter(option -> taken().serves())
-                    .map(option -> Message.of("Set it to {0}.", SettingsInWords.of(option.setup(), units)))
-                    .orElseGet(() -> Message.of("Have the water treated, or the use of soft water reduced."));
+                    .map(option -> SettingsInWords.instruction(option.setup(), units))
+                    .orElseGet(() -> Message.of("verdict.waterTreatedOrUse"));
         };
     }
 
@@ -197,11 +206,11 @@ final class VerdictInWords {
         taken().option().filter(option -> step != Step.AS_FOUND).ifPresent(option -> ladder.questions().forEach(question ->
                 changes.add(unread(question, option))));
         least(taken()).filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
-                .investment() > 0).ifPresent(over -> changes.add(Message.of("It stops paying if it costs more than {0}.",
+                .investment() > 0).ifPresent(over -> changes.add(Message.of("verdict.changeStopsPayingIf",
                 whole(over.worthUpTo()))));
         if (duty.hardness().totalMgPerL() <= MODERATE_MG_PER_L) {
             ladder.rung(Step.NONE_NEEDED).overAsFound().filter(over -> over.savedPerYear() > 0).ifPresent(over -> changes.add(Message.of(
-                    "Not softening costs least, {0} a year less: then some scale and more soap stay.", whole(over.savedPerYear()))));
+                    "verdict.softeningCostsLeastYear", whole(over.savedPerYear()))));
         }
         ladder.worthAPrice().map(rung -> pays(rung.step(), rung.overBelow().orElseThrow())).ifPresent(changes::add);
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.savedPerYearOverSeasonal().getAsDouble()
@@ -211,52 +220,50 @@ final class VerdictInWords {
             lacks().ifPresent(changes::add);
         }
         if (duty.useIsHardlyKnown()) {
-            changes.add(Message.of("Four weeks of water meter readings: the use is only guessed from the number of people."));
+            changes.add(Message.of("verdict.readWaterMeterFour"));
         }
         return List.copyOf(changes);
     }
 
-    /** What is saved, by what an unread setting may be. */
+    /** The saving, over the plausible range of an unread setting. */
     private Message unread(Question question, Rung.Option option) {
         double one = cost.ofYear(question.low().year().totals()) - option.costPerYear();
         double other = cost.ofYear(question.high().year().totals()) - option.costPerYear();
-        return Message.of("Read off the {0}, which was not given: depending on it, {1} to {2} a year are saved.",
+        return Message.of("verdict.readOffSettingGiven",
                 units.saying(question.setting()), whole(Math.min(one, other)), whole(Math.max(one, other)));
     }
 
     private Message seasonal(double saved) {
-        return saved > 0 ? Message.of("It saves only {0} a year over a clock that somebody sets again every season.", whole(saved))
-                : Message.of("It saves nothing over a clock that somebody sets again every season.");
+        return saved > 0 ? Message.of("verdict.savesOnlyYearOver", whole(saved))
+                : Message.of("verdict.savesNothingOverClock");
     }
 
-    /** What the price of what is advised, or of converting, leaves out, if it is given and leaves anything out. */
+    /** Conditions not included in the price of the advice, or of converting, if a price is given. */
     private Optional<Message> lacks() {
         return Stream.of(taken(), ladder.rung(Step.CONVERT)).flatMap(rung -> rung.option().stream())
                 .filter(option -> option.outlay().isPresent() && !option.unpriced().isEmpty())
-                .map(option -> Message.of("The price does not yet include: {0}.",
-                        Message.joined(", ", option.unpriced().stream().map(units::saying).toList()))).findFirst();
+                .map(option -> Message.of("verdict.priceDoesYetInclude",
+                        Message.joined(Joint.AND, option.unpriced().stream().map(units::saying).toList()))).findFirst();
     }
 
     private Message pays(Step step, Increment over) {
         Message limit = whole(over.worthUpTo());
         return switch (step) {
-            case CONVERT -> Message.of("Converting pays if it costs less than {0}.", limit);
+            case CONVERT -> Message.of("verdict.convertingPaysIfCosts", limit);
             case IMPROVE -> switch (improvement()) {
-                case SECOND_TANK -> Message.of("A second tank pays if it costs less than {0}.", limit);
-                case LARGER_BED -> Message.of("A larger tank of resin pays if it costs less than {0}.", limit);
-                default -> Message.of("Brine against the direction of service pays if it costs less than {0}.", limit);
+                case SECOND_TANK -> Message.of("verdict.secondTankPaysIf", limit);
+                case LARGER_BED -> Message.of("verdict.largerResinTankPays", limit);
+                default -> Message.of("verdict.counterCurrentRegenerationPays", limit);
             };
-            default -> Message.of("Replacing pays if it costs less than {0}.", limit);
+            default -> Message.of("verdict.replacingSoftenerPaysIf", limit);
         };
     }
 
-    /** Money to the whole unit: nobody knows it better. */
     private Message whole(double amount) {
-        return new Money(BigDecimal.valueOf(amount).setScale(0, RoundingMode.HALF_EVEN), currency.getCurrencyCode()).inWords();
+        return Text.rounded(amount, currency);
     }
 
-    private static Message days(double perYear) {
-        BigDecimal spoken = BigDecimal.valueOf(perYear).setScale(perYear < 10 ? 1 : 0, RoundingMode.HALF_EVEN).stripTrailingZeros();
-        return Message.counted("{0} day a year", "{0} days a year", spoken.scale() < 0 ? spoken.setScale(0) : spoken);
+    private static BigDecimal days(double perYear) {
+        return Text.whole(perYear);
     }
 }

@@ -1,35 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.water;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.HardnessStep;
-import dev.brinebook.wording.Message;
 import java.util.List;
 import java.util.stream.Stream;
 
-@About("Compensated hardness, line by line.")
+@SchemaDescription("Compensated hardness, line by line.")
 public record HardnessLines(
-        @Property("Hardness of calcium and magnesium, as tested.") HardnessQuantity tested,
-        @Property("What iron adds by the factor set.") HardnessQuantity iron,
-        @Property("What manganese adds by the factor set.") HardnessQuantity manganese,
-        @Property("The exact sum: what a meter is set to.") HardnessQuantity compensated,
-        @Property("Hardness with iron and manganese at their chemical equivalents only: what exhausts the bed and sets the sodium"
-                + " added.")
+        @Property("Tested hardness, from calcium and magnesium.") HardnessQuantity tested,
+        @Property("Hardness added for iron, by the factor set.") HardnessQuantity iron,
+        @Property("Hardness added for manganese, by the factor set.") HardnessQuantity manganese,
+        @Property("Compensated hardness: the exact sum, to set on a meter.") HardnessQuantity compensated,
+        @Property("Hardness with iron and manganese at their chemical equivalents only. It determines bed exhaustion and the sodium "
+                + "added.")
         HardnessQuantity real,
-        @Property("What to set on the controller, in its unit and step: the sum plus the uncertainty of the test, rounded up.")
+        @Property("Hardness to set on the controller, in its unit and step: the sum plus the uncertainty of the test, rounded up.")
         HardnessQuantity controllerSetting,
-        @Property("The same for controllers that are set in whole German or French degrees, where it is not set in these.")
+        @Property("The same for controllers set in whole German or French degrees, if the controller uses another unit.")
         List<HardnessQuantity> otherControllerSettings) {
 
-    /** The lines in the units of the answer, with their basis told below {@code pointer}. */
+    /** The lines in the units of the answer, with their basis recorded below {@code pointer}. */
     public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, HardnessStep step, AnswerUnits units,
             String pointer, Explanation explanation) {
         explain(step, units, pointer, explanation);
@@ -42,21 +43,18 @@ public record HardnessLines(
     }
 
     private static void explain(HardnessStep step, AnswerUnits units, String pointer, Explanation explanation) {
-        explanation.because(pointer + "/tested", Message.of("the hardness of the request, or 2.497 times its calcium plus 4.118"
-                + " times its magnesium"), "SM2340B");
-        explanation.because(pointer + "/iron", Message.of("factor times dissolved iron; a margin far above the {0} of the"
-                + " chemistry, so that the resin regenerates before iron builds up",
+        explanation.because(pointer + "/tested", Message.of("formula.water.hardnessGivenOr2"), "SM2340B");
+        explanation.because(pointer + "/iron", Message.of("formula.water.factorDissolvedIronMargin",
                 Text.of(units.hardness(CompensationFactors.STOICHIOMETRIC.ironMgPerMg()))), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/manganese", Message.of("factor times manganese"), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/compensated", Message.of("tested hardness plus the lines of iron and manganese"),
+        explanation.because(pointer + "/manganese", Message.of("formula.water.factorManganese"), "CP-IRON-FACTORS");
+        explanation.because(pointer + "/compensated", Message.of("formula.water.testedHardnessLinesIron"),
                 "CP-IRON-FACTORS");
-        explanation.because(pointer + "/real", Message.of("tested hardness plus 1.792 times dissolved iron and 1.822 times manganese,"
-                + " from the atomic weights"), "CIAAW");
+        explanation.because(pointer + "/real", Message.of("formula.water.testedHardness1792"), "CIAAW");
         explanation.because(pointer + "/controllerSetting", step.equals(HardnessStep.of(HardnessUnit.GPG))
-                ? Message.of("the sum and the uncertainty of the test, rounded up to whole grains per gallon, never down")
-                : Message.of("the sum and the uncertainty of the test, rounded up to steps of {0} {1}, never down",
-                        Rounding.answer(step.size()), step.unit().symbol()), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/otherControllerSettings", Message.of("the same, rounded up to whole degrees"),
+                ? Message.of("formula.water.sumUncertaintyTestRounded")
+                : Message.of("formula.water.sumUncertaintyTestRoundedUp",
+                        Text.measure(Rounding.answer(step.size()), step.unit().symbol())), "CP-IRON-FACTORS");
+        explanation.because(pointer + "/otherControllerSettings", Message.of("formula.water.sameRoundedUpWhole"),
                 "DIN38409-6");
     }
 

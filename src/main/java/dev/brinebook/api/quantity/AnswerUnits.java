@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api.quantity;
 
 import dev.brinebook.api.Explanation;
@@ -19,8 +20,8 @@ import dev.brinebook.quantity.SurfaceFlowUnit;
 import dev.brinebook.quantity.TemperatureUnit;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.quantity.WaterPerCapacityUnit;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
 
 /** The units that an answer is written in. Every number of an answer is rounded here, once. */
 public enum AnswerUnits {
@@ -86,9 +87,9 @@ public enum AnswerUnits {
         return new Explanation(this::saying, this == METRIC);
     }
 
-    /** What {@code worded} says, in these units. */
-    public Message saying(Worded worded) {
-        return Message.of(this == METRIC ? worded.metricWords() : worded.words());
+    /** The text of {@code localizable}, in these units. */
+    public Message saying(Localizable localizable) {
+        return Message.of(localizable).inMetricUnits(this == METRIC);
     }
 
     public HardnessQuantity hardness(double mgPerL) {

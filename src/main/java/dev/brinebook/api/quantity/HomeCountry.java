@@ -1,14 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api.quantity;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Country;
 
-/** What goes by the country: units that are not asked for, and the rules of the drain. */
+/** Defaults by country: units, and the rules for drains. */
 public final class HomeCountry {
 
     /** What every request says of its country. */
-    public static final String DESCRIPTION = "Where it is: units, and the rules of the drain, go by it.";
+    public static final String DESCRIPTION = "Country. Sets the default units and the rules for drains.";
     /** What every request says of its units. */
     public static final String FALLBACK = "us in the United States, metric elsewhere";
 
@@ -25,7 +26,7 @@ public final class HomeCountry {
         return Country.orAssumed(country) == Country.UNITED_STATES ? Caution.DRAIN_AIR_GAP : Caution.DRAIN_AIR_GAP_EUROPE;
     }
 
-    /** The country asked for or assumed, for a request without a household; told to {@code explanation}. */
+    /** The country asked for or assumed, for a request without a household; recorded in {@code explanation}. */
     public static Country of(Country asked, Explanation explanation) {
         return explanation.orDefault("country", asked, Country.UNITED_STATES);
     }

@@ -1,16 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api.quantity;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 
-@About("An amount of money. Not for calculation: inside, prices are plain numbers in one currency.")
+@SchemaDescription("An amount of money.")
 public record Money(
         @Property(value = "The amount, a decimal.", required = true, example = "7.5") BigDecimal value,
         @Property(value = "ISO 4217 code of the currency.", required = true, minItems = 3, maxItems = 3,
@@ -23,7 +25,7 @@ public record Money(
 
     /** The amount to its minor unit, with the currency. */
     public Message inWords() {
-        return Message.of("{0} {1}", value, unit);
+        return Text.measure(value, unit);
     }
 
     public Currency currency() {
@@ -38,7 +40,7 @@ public record Money(
         try {
             Currency.getInstance(unit);
         } catch (IllegalArgumentException unknown) {
-            at.add("unit", Code.UNKNOWN_VALUE, Message.of("must be the ISO 4217 code of a currency, such as USD or EUR"));
+            at.add("unit", Code.UNKNOWN_VALUE, Message.of("problem.quantity.mustIso4217Code"));
         }
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.access;
 
 import dev.brinebook.http.limit.RequestMetrics;
@@ -55,7 +56,7 @@ final class ApiKeys {
         looked = new AtomicLong(System.nanoTime());
     }
 
-    /** The name of the caller with this key, found in the same time wherever it stands, or if it stands nowhere. */
+    /** The name of the caller with this key, found in constant time, whether or not it is in the list. */
     Optional<String> nameOf(String key) {
         byte[] hash = sha256(key);
         String found = null;
@@ -72,8 +73,8 @@ final class ApiKeys {
     }
 
     /**
-     * What the file holds, looked at once a second by one of those who ask, for whom no other waits; a file that cannot be used
-     * leaves the keys as they were.
+     * Content of the file, checked once a second by one of the requests, while no other waits; a file that cannot be used leaves the keys
+     * unchanged.
      */
     private List<Key> current() {
         long last = looked.get();
@@ -89,12 +90,12 @@ final class ApiKeys {
                 LOG.info("{} API keys read again", keys.size());
             }
         } catch (IOException | IllegalArgumentException faulty) {
-            LOG.error("the API keys stay as they were: {}", faulty.getMessage());
+            LOG.error("the API keys are unchanged: {}", faulty.getMessage());
         }
         return keys;
     }
 
-    /** A name may stand on several lines: while a caller changes its key, both are taken. */
+    /** A name may be on several lines: while a caller changes its key, both are taken. */
     private static List<Key> parse(byte[] content) {
         List<Key> keys = new ArrayList<>();
         String[] lines = text(content).split("\\R");

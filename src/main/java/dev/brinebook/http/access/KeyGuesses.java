@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.access;
 
 import com.github.benmanes.caffeine.cache.Cache;
@@ -5,7 +6,7 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
 
 /**
- * Bounds how many wrong keys an address may send, so that nobody tries keys at leisure. Beyond that its keys are not looked at.
+ * Bounds how many wrong keys an address may send, so that nobody can guess keys. Beyond that its keys are not looked at.
  * From an address that sent a right key lately, such as a proxy that many share, right keys are still taken: one caller behind
  * it does not shut out the others.
  */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.access;
 
 import com.github.benmanes.caffeine.cache.Cache;
@@ -8,8 +9,8 @@ import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 
 /**
- * So many requests a minute for each caller: a token bucket that holds as many as one minute gives. It tells where a caller
- * stands in the fields of draft-ietf-httpapi-ratelimit-headers-10.
+ * A limit of requests per minute for each caller: a token bucket with the capacity of one minute. It reports the state of a caller in the
+ * fields of draft-ietf-httpapi-ratelimit-headers-10.
  */
 final class RateLimit {
 
@@ -22,7 +23,7 @@ final class RateLimit {
             .expireAfterAccess(WINDOW.multipliedBy(2)).build();
 
     /**
-     * Where a caller stands.
+     * The state of a caller.
      *
      * @param taken whether this request may go on
      * @param remaining requests left now

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import java.nio.charset.StandardCharsets;
@@ -5,13 +6,13 @@ import java.nio.charset.StandardCharsets;
 /** How the answers of a stream are written, each from the JSON that a single call gets. */
 public interface AnswerLines {
 
-    /** What stands before the first answer. */
+    /** The text before the first answer. */
     byte[] start();
 
     /** The answer to a line. */
     byte[] answer(long line, byte[] answer);
 
-    /** What is wrong with a line. */
+    /** Error of a line. */
     byte[] problem(long line, int status, byte[] problem);
 
     /** An object for each line, with the whole answer in it. */

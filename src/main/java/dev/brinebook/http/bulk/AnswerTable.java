@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -7,8 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
-import dev.brinebook.api.Column;
-import dev.brinebook.api.Columns;
+import dev.brinebook.api.CsvColumn;
+import dev.brinebook.api.CsvColumns;
 import dev.brinebook.api.FormulaGuard;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -21,7 +22,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * A row for each line, by RFC 4180: its number, its status, the plain values of the answer, what is wrong. Numbers are written
+ * A row for each line, by RFC 4180: its number, its status, the plain values of the answer, its errors. Numbers are written
  * as in JSON; texts, which may be the caller's, so that no spreadsheet takes them for a formula.
  */
 public final class AnswerTable implements AnswerLines {
@@ -41,7 +42,7 @@ public final class AnswerTable implements AnswerLines {
     private final StringWriter text = new StringWriter();
     private final CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).bufferSize(0).build(text);
 
-    /** A place of the answer: the column of what stands there, and the places below. */
+    /** A place of the answer: its column, and the places below. */
     private static final class Place {
         private static final int NONE = -1;
         private final Map<String, Place> below = new HashMap<>();
@@ -49,8 +50,8 @@ public final class AnswerTable implements AnswerLines {
     }
 
     AnswerTable(Class<? extends Record> answerType) {
-        List<Column> columns = Columns.ofAnswer(answerType);
-        this.names = Stream.of(FIRST.stream(), columns.stream().map(Column::name), LAST.stream()).flatMap(part -> part).toList();
+        List<CsvColumn> columns = CsvColumns.ofAnswer(answerType);
+        this.names = Stream.of(FIRST.stream(), columns.stream().map(CsvColumn::name), LAST.stream()).flatMap(part -> part).toList();
         for (int i = 0; i < columns.size(); i++) {
             Place place = root;
             for (String name : columns.get(i).path()) {
@@ -107,7 +108,7 @@ public final class AnswerTable implements AnswerLines {
         return cells;
     }
 
-    /** Puts what stands in the object that the parser is at into the cells. */
+    /** Puts the values of the current object of the parser into the cells. */
     private static void fill(String[] cells, Place place, JsonParser parser) throws IOException {
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             Place here = place.below.get(parser.currentName());
@@ -136,7 +137,7 @@ public final class AnswerTable implements AnswerLines {
                 values.add(parser.getText());
             }
         }
-        return FormulaGuard.of(String.join(Column.SEPARATOR, values));
+        return FormulaGuard.of(String.join(CsvColumn.SEPARATOR, values));
     }
 
     private byte[] row(String... cells) {

@@ -1,10 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
-import dev.brinebook.api.Columns;
+import dev.brinebook.api.CsvColumns;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
@@ -20,7 +20,8 @@ import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.limit.StreamSlots;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.time.Duration;
@@ -75,17 +76,17 @@ public final class BulkHandler {
             return;
         }
         StreamConnection connection = StreamConnection.of(context, longestPause);
-        String caller = Callers.identityOf(context);
+        String caller = AccessPolicy.identityOf(context);
         StreamSlots.Slot slot = slots.take(caller, connection::wake).orElse(null);
         if (slot == null) {
             connection.end();
             metrics.reject(Rejection.STREAMS);
-            throw new ProblemException(ProblemType.OVERLOADED, Message.of("As many streams run as may at once."));
+            throw new ProblemException(ProblemType.OVERLOADED, Message.of("bulkHandler.tooManyBulkStreams"));
         }
         try {
             stream(context, operation, taken, given, caller, slot);
         } catch (IOException notRead) {
-            RequestId.tell(LOG.atInfo(), context).log(slot.isTaken() ? "the stream's place was given to another caller"
+            RequestId.tell(LOG.atInfo(), context).log(slot.isTaken() ? "the slot of the stream was given to another caller"
                     : "the answers could not be sent");
             connection.cut();
         } finally {
@@ -98,14 +99,14 @@ public final class BulkHandler {
     public Operation<?, ?> operation(String id) {
         Operation<?, ?> operation = operations.get(id);
         if (operation == null) {
-            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("There is no such calculator: take one of {0}.",
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("bulkHandler.unknownOperationMustOne",
                     String.join(", ", operations.keySet())));
         }
         return operation;
     }
 
     private static String takenType(Context context, Operation<?, ?> operation) {
-        Optional<String> missing = Columns.missing(operation.requestType());
+        Optional<String> missing = CsvColumns.missing(operation.requestType());
         if (missing.isEmpty()) {
             return BodyType.of(context, List.of(AnswerLines.Ndjson.MEDIA_TYPE, AnswerTable.MEDIA_TYPE));
         }
@@ -113,7 +114,7 @@ public final class BulkHandler {
         if (type != null && type.toLowerCase(Locale.ROOT).startsWith(AnswerTable.MEDIA_TYPE)) {
             context.header("Accept-Post", AnswerLines.Ndjson.MEDIA_TYPE);
             throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, Message.of(
-                    "{0} takes no table: {1} is a list that no cell can hold. Send {2}.", operation.id(), missing.get(),
+                    "bulkHandler.doesAcceptCsvList", operation.id(), missing.get(),
                     AnswerLines.Ndjson.MEDIA_TYPE));
         }
         return BodyType.of(context, List.of(AnswerLines.Ndjson.MEDIA_TYPE));
@@ -147,10 +148,10 @@ public final class BulkHandler {
                 line = lines.next();
             }
         } catch (IOException notCome) {
-            throw new ProblemException(ProblemType.ofBroken(notCome), Message.of("The header row did not come."));
+            throw new ProblemException(ProblemType.ofBroken(notCome), Message.of("bulkHandler.headerRowDidArrive"));
         }
         if (line == null) {
-            throw RowReader.malformed(Message.of("The body is empty: a header row of columns is wanted."));
+            throw RowReader.malformed(Message.of("problem.http.bodyEmptyMustBegin"));
         }
         if (line.bytes() == null) {
             throw new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG);

@@ -1,7 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.RequestId;
@@ -14,7 +14,8 @@ import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.limit.StreamSlots;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -24,11 +25,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * One stream of lines and their answers. It ends with the last line; where the lines break off, with a line that says so;
+ * One stream of lines and their answers. It ends with the last line; if the lines break off, with a line that reports it;
  * where the answers are not read, with the connection, without the end mark that a whole answer has.
  *
  * @param operation what is calculated
- * @param toJson the body of a single call that a line stands for
+ * @param toJson the body of a single call for a line
  * @param answers how the answers are written
  * @param caller whose stream it is
  * @param slot the place that the stream holds
@@ -39,10 +40,9 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
         AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter,
         String caller, StreamSlots.Slot slot, RequestMetrics metrics, String requestId, Language language) {
 
-    static final Message TOO_LONG = Message.of("The line has more than {0} bytes.", HeapPlan.MAX_LINE_BYTES);
+    static final Message TOO_LONG = Message.of("bulkStream.lineMoreThanBytes", HeapPlan.MAX_LINE_BYTES);
 
-    private static final Message TAKEN = Message.of("The stream ends here, as another caller needed its place: send the lines"
-            + " from this one on again.");
+    private static final Message TAKEN = Message.of("bulkStream.streamEndsHereBecause");
     private static final Logger LOG = LoggerFactory.getLogger(BulkStream.class);
     private static final int OUT_BUFFER_BYTES = 16_384;
 
@@ -63,7 +63,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
         out.flush();
     }
 
-    /** The next line, or none when the caller ends, pauses too long, or breaks off. What is answered goes out before. */
+    /** The next line, or none when the caller ends, pauses too long, or breaks off. Answers are sent first. */
     private BoundedLines.Line next(BoundedLines lines, OutputStream out) throws IOException {
         if (waits(lines)) {
             out.flush();
@@ -72,12 +72,12 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             if (!slot.isTaken()) {
                 return lines.next();
             }
-            throw new IOException("another stream needed the place");
+            throw new IOException("another stream needed the slot");
         } catch (IOException broken) {
-            LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, requestId).log("line {} did not come whole", lines.number() + 1);
+            LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, requestId).log("line {} did not arrive complete", lines.number() + 1);
             out.write(slot.isTaken() ? problem(lines.number() + 1, ProblemType.OVERLOADED, TAKEN)
                     : problem(lines.number() + 1, ProblemType.ofBroken(broken),
-                    Message.of("The line did not come whole: the stream ends here.")));
+                    Message.of("problem.http.lineDidArriveComplete")));
             return null;
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -7,9 +8,9 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
-import dev.brinebook.api.Column;
-import dev.brinebook.api.Columns;
-import dev.brinebook.api.ColumnsAnswer;
+import dev.brinebook.api.CsvColumn;
+import dev.brinebook.api.CsvColumns;
+import dev.brinebook.api.CsvColumnsAnswer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.http.Resources;
@@ -18,7 +19,7 @@ import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -50,14 +51,14 @@ public final class BulkTemplate {
     /** The table itself, or what each of its columns is, as JSON. */
     public void get(Context context) {
         Operation<?, ?> operation = operations.apply(context.pathParam("calculator"));
-        Columns.missing(operation.requestType()).ifPresent(missing -> {
+        CsvColumns.missing(operation.requestType()).ifPresent(missing -> {
             throw new ProblemException(ProblemType.NOT_FOUND, Message.of(
-                    "{0} takes no table: {1} is a list that no cell can hold.", operation.id(), missing));
+                    "bulkTemplate.doesAcceptCsvList", operation.id(), missing));
         });
         context.res().addHeader("Vary", "Accept");
         String form = Acceptance.choose(context, List.of(AnswerTable.MEDIA_TYPE, Operation.JSON));
         if (form.equals(Operation.JSON)) {
-            context.contentType(form).result(writer.write(ColumnsAnswer.of(operation)));
+            context.contentType(form).result(writer.write(CsvColumnsAnswer.of(operation)));
         } else {
             context.contentType(form + "; charset=utf-8").result(table(operation).getBytes(StandardCharsets.UTF_8));
         }
@@ -65,10 +66,10 @@ public final class BulkTemplate {
     }
 
     static String table(Operation<?, ?> operation) {
-        List<Column> columns = Columns.ofRequest(operation.requestType());
+        List<CsvColumn> columns = CsvColumns.ofRequest(operation.requestType());
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
-            csv.writeRecord(columns.stream().map(Column::name).toList());
+            csv.writeRecord(columns.stream().map(CsvColumn::name).toList());
             for (String example : operation.examples()) {
                 row(columns, JSON.readTree(Resources.example(operation.exampleFile(example, "request"))))
                         .ifPresent(csv::writeRecord);
@@ -80,10 +81,10 @@ public final class BulkTemplate {
     }
 
     /** The request as a row, if the columns hold the whole of it. */
-    private static Optional<List<String>> row(List<Column> columns, JsonNode request) {
+    private static Optional<List<String>> row(List<CsvColumn> columns, JsonNode request) {
         List<String> cells = new ArrayList<>();
         int held = 0;
-        for (Column column : columns) {
+        for (CsvColumn column : columns) {
             JsonNode value = request;
             for (String name : column.path()) {
                 value = value.path(name);
@@ -95,7 +96,7 @@ public final class BulkTemplate {
                 values.add(value.asText());
             }
             held += values.size();
-            cells.add(String.join(Column.SEPARATOR, values));
+            cells.add(String.join(CsvColumn.SEPARATOR, values));
         }
         return held == values(request) ? Optional.of(cells) : Optional.empty();
     }

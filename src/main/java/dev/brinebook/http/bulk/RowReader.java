@@ -1,14 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.brinebook.api.Column;
+import dev.brinebook.api.CsvColumn;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -22,7 +23,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Turns the rows of a table into the bodies that single calls take. A row is a line: no text of a request may hold a line
- * break, so an open quote is the fault of its own line and of none after it.
+ * break, so an open quote is an error of its own line only.
  */
 final class RowReader {
 
@@ -31,21 +32,21 @@ final class RowReader {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
-    private final List<Column> columns;
+    private final List<CsvColumn> columns;
 
-    RowReader(List<Column> columns) {
+    RowReader(List<CsvColumn> columns) {
         this.columns = columns;
     }
 
     /**
-     * The request body that a line stands for; an empty cell is a property left out.
+     * The request body for a line; an empty cell is an omitted property.
      *
      * @throws ProblemException when the line is no row under the header
      */
     byte[] body(byte[] line) {
         List<String> cells = cells(JsonReader.decode(line));
         if (cells.size() != columns.size()) {
-            throw malformed(Message.counted("The row has {0} cell, the header {1}.", "The row has {0} cells, the header {1}.",
+            throw malformed(Message.of("problem.http.rowCellHeaderRow",
                     cells.size(), columns.size()));
         }
         ObjectNode body = JSON.objectNode();
@@ -57,9 +58,9 @@ final class RowReader {
         return body.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void put(ObjectNode body, Column column, String cell) {
+    private static void put(ObjectNode body, CsvColumn column, String cell) {
         if (cell.length() > JsonReader.MAX_STRING_LENGTH) {
-            throw malformed(Message.of("The cell of {0} has more than {1} characters.", column.name(),
+            throw malformed(Message.of("problem.http.cellMoreThanCharacters", column.name(),
                     JsonReader.MAX_STRING_LENGTH));
         }
         ObjectNode parent = body;
@@ -71,14 +72,14 @@ final class RowReader {
         String name = column.path().get(last);
         if (column.list()) {
             ArrayNode list = parent.putArray(name);
-            Stream.of(cell.split(Column.SEPARATOR, -1)).forEach(element -> list.add(value(column, element)));
+            Stream.of(cell.split(CsvColumn.SEPARATOR, -1)).forEach(element -> list.add(value(column, element)));
         } else {
             parent.set(name, value(column, cell));
         }
     }
 
     /** What is not written as its type is written in JSON stays a text, which the reader of JSON then refuses. */
-    private static JsonNode value(Column column, String text) {
+    private static JsonNode value(CsvColumn column, String text) {
         if (column.isNumber() && text.length() <= JsonReader.MAX_NUMBER_LENGTH && NUMBER.matcher(text).matches()) {
             return JSON.numberNode(new BigDecimal(text));
         }
@@ -94,12 +95,12 @@ final class RowReader {
         try (CSVParser parser = CSVParser.parse(row, CSVFormat.RFC4180)) {
             List<CSVRecord> records = parser.getRecords();
             if (records.size() != 1) {
-                throw malformed(Message.of("The row has a line break in it: every row is one line."));
+                throw malformed(Message.of("problem.http.rowLineBreakEach"));
             }
             return records.get(0).toList();
         } catch (UncheckedIOException e) {
             throw malformed(Message.of(
-                    "The row is no CSV: a quote is not closed on its line, or text stands after a closing quote."));
+                    "problem.http.rowCsvQuoteClosed"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

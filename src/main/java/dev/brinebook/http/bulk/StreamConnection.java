@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import io.javalin.http.Context;
@@ -34,7 +35,7 @@ final class StreamConnection {
         connection.setIdleTimeout(usualMillis);
     }
 
-    /** Closes it with the answer as far as it was written, so that nobody takes that for the whole. */
+    /** Closes it with the answer as far as it was written, so that nobody mistakes it for the whole. */
     void cut() {
         connection.close();
     }

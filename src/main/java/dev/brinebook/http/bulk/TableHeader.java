@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
-import dev.brinebook.api.Column;
-import dev.brinebook.api.Columns;
+import dev.brinebook.api.CsvColumn;
+import dev.brinebook.api.CsvColumns;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation;
@@ -9,7 +10,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.http.json.JsonReader;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The header row of a table of requests. What is wrong with it is wrong with every row, so it is told before any. */
+/** The header row of a table of requests. An error in it affects every row, so it is reported before any. */
 final class TableHeader {
 
     /** What some spreadsheets write before UTF-8; in a JSON body it is refused, but this is how they save a table. */
@@ -28,17 +29,17 @@ final class TableHeader {
     private static final int LONGEST_NAME = JsonReader.MAX_NAME_LENGTH;
 
     private final Operation<?, ?> operation;
-    private final Map<String, Column> known = new LinkedHashMap<>();
+    private final Map<String, CsvColumn> known = new LinkedHashMap<>();
 
     TableHeader(Operation<?, ?> operation) {
         this.operation = operation;
-        Columns.ofRequest(operation.requestType()).forEach(column -> known.put(column.name(), column));
+        CsvColumns.ofRequest(operation.requestType()).forEach(column -> known.put(column.name(), column));
     }
 
     /**
      * The reader of the rows under a header.
      *
-     * @throws InvalidRequest when columns are unknown, stand twice or are missing
+     * @throws InvalidRequest when columns are unknown, duplicate or missing
      */
     RowReader read(byte[] line) {
         int marked = BYTE_ORDER_MARK.length;
@@ -46,19 +47,19 @@ final class TableHeader {
         List<String> names = RowReader.cells(JsonReader.decode(mark ? Arrays.copyOfRange(line, marked, line.length) : line));
         Violations violations = new Violations();
         Set<String> seen = new HashSet<>();
-        List<Column> columns = new ArrayList<>();
+        List<CsvColumn> columns = new ArrayList<>();
         for (String name : names) {
-            Column column = known.get(name);
+            CsvColumn column = known.get(name);
             columns.add(column);
             if (column == null) {
                 Violations place = at(name, violations);
                 place.add(unknown(name, place.pointer(), names.size()));
             } else if (!seen.add(name)) {
-                at(name, violations).add(Code.INCONSISTENT, Message.of("stands in the header more than once"));
+                at(name, violations).add(Code.INCONSISTENT, Message.of("tableHeader.duplicateColumnHeader"));
             }
         }
         known.values().stream().filter(column -> column.required() && !seen.contains(column.name())).forEach(column ->
-                at(column.name(), violations).add(Code.MISSING, Message.of("is missing in the header: every request needs it")));
+                at(column.name(), violations).add(Code.MISSING, Message.of("tableHeader.missingHeaderEveryRequest")));
         if (!violations.isEmpty()) {
             throw new InvalidRequest(violations.sorted());
         }
@@ -67,18 +68,18 @@ final class TableHeader {
 
     private Violation unknown(String name, String pointer, int columns) {
         if (columns == 1 && (name.contains(";") || name.contains("\t"))) {
-            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is one column: part columns by commas"));
+            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("tableHeader.oneColumnOnlySeparate"));
         }
         Optional<String> below = known.keySet().stream().filter(column -> column.startsWith(name + ".")).findFirst();
         if (below.isPresent()) {
-            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is written in columns of its own, such as {0}",
+            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("tableHeader.writeSeparateColumnsSuch",
                     below.get()));
         }
         String nearest = nearest(name).orElse(null);
         return new Violation(pointer, Code.UNKNOWN_FIELD, nearest == null
-                ? Message.of("is no column of {0}: {1} lists them; a list of objects or of quantities has none", operation.id(),
+                ? Message.of("tableHeader.noColumnNameLists", operation.id(),
                         BulkTemplate.path(operation))
-                : Message.of("is no column of {0}: did you mean {1}?", operation.id(), nearest), null, nearest, null);
+                : Message.of("tableHeader.noColumnNameDid", operation.id(), nearest), null, nearest, null);
     }
 
     /** The nearest name, or the only one that ends so. */

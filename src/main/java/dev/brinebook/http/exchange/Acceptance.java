@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.stream.Stream;
@@ -29,7 +30,7 @@ public final class Acceptance {
             }
         }
         if (!(most > 0)) {
-            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, Message.of("The answer is {0}.", anyOf(offered)));
+            throw new ProblemException(ProblemType.NOT_ACCEPTABLE, Message.of("acceptance.answerAvailable", anyOf(offered)));
         }
         return chosen;
     }
@@ -45,6 +46,6 @@ public final class Acceptance {
     static Message anyOf(List<String> forms) {
         int last = forms.size() - 1;
         return last == 0 ? Message.verbatim(forms.get(0))
-                : Message.of("{0} or {1}", String.join(", ", forms.subList(0, last)), forms.get(last));
+                : Message.of("pattern.or", String.join(", ", forms.subList(0, last)), forms.get(last));
     }
 }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +19,7 @@ public final class BodyType {
         String encoding = context.header("Content-Encoding");
         if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
             context.header("Accept-Encoding", "identity");
-            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, Message.of("Compressed bodies are not taken."));
+            throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, Message.of("bodyType.compressedBodiesAccepted"));
         }
         String type = context.header("Content-Type");
         String[] parts = type == null ? new String[] {""} : type.toLowerCase(Locale.ROOT).split(";");
@@ -32,8 +33,8 @@ public final class BodyType {
             Message any = Acceptance.anyOf(taken);
             context.header("Accept-Post", String.join(", ", taken));
             throw new ProblemException(ProblemType.UNSUPPORTED_MEDIA_TYPE, type == null
-                    ? Message.of("The body must be {0} in UTF-8; Content-Type is missing.", any)
-                    : Message.of("The body must be {0} in UTF-8; Content-Type is not.", any));
+                    ? Message.of("bodyType.bodyMustUtf8", any)
+                    : Message.of("bodyType.bodyMustUtf8Content", any));
         }
         return bare;
     }

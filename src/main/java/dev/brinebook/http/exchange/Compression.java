@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
 import io.javalin.http.Context;
@@ -8,8 +9,8 @@ import java.io.UncheckedIOException;
 import java.util.zip.GZIPOutputStream;
 
 /**
- * Sends larger answers by gzip to callers that take it. Not left to the server's own compression, which tells caches
- * nothing ({@code Vary}) and gives both forms the same strong ETag (RFC 9110, sections 8.8.3 and 12.5.5).
+ * Sends larger answers by gzip to callers that take it. Not left to the server's own compression, which does not inform caches ({@code
+ * Vary}) and gives both forms the same strong ETag (RFC 9110, sections 8.8.3 and 12.5.5).
  */
 public final class Compression {
 
@@ -19,7 +20,7 @@ public final class Compression {
     private Compression() {
     }
 
-    /** Compresses the whole answer that {@code context} holds, where that is wanted, and tells its length. */
+    /** Compresses the whole answer that {@code context} holds, where that is wanted, and sets its length. */
     public static void apply(Context context) throws IOException {
         if (context.res().isCommitted()) {
             return;

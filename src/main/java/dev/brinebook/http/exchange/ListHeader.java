@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
 import io.javalin.http.Context;
@@ -6,7 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 
-/** Request headers that hold a list, which may stand in several lines (RFC 9110, section 5.3). */
+/** Request headers that hold a list, which may span several lines (RFC 9110, section 5.3). */
 final class ListHeader {
 
     private ListHeader() {
@@ -23,7 +24,7 @@ final class ListHeader {
         return element.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
     }
 
-    /** The weight that the caller gives the element, 0 to 1; 1 when it tells none that can be read. */
+    /** The weight that the caller gives the element, 0 to 1; 1 when it gives none that can be read. */
     static double weight(String element) {
         return Arrays.stream(element.split(";")).skip(1).map(String::strip)
                 .filter(parameter -> parameter.matches("(?i)q=(0(\\.\\d{0,3})?|1(\\.0{0,3})?)"))

@@ -1,12 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violations;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.Problem;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.function.Function;
@@ -16,7 +17,7 @@ public final class Problems {
 
     public static final String MEDIA_TYPE = "application/problem+json";
     public static final String RETRY_AFTER = "Retry-After";
-    /** Seconds after which a caller may try again: a stopped service starts anew in less. */
+    /** Seconds after which a caller may try again: a stopped service restarts in less. */
     public static final String RETRY_AFTER_SECONDS = "2";
 
     private final JsonWriter writer;
@@ -46,8 +47,8 @@ public final class Problems {
                 .map(violation -> Problem.Fault.of(violation, parameter.apply(violation))).toList();
         int omitted = violations.size() - faults.size();
         Message detail = violations.size() < Violations.MAX_FAULTS
-                ? Message.counted("{0} fault in the request.", "{0} faults in the request.", violations.size())
-                : Message.of("At least {0} faults in the request: {1} of them are listed, and no more were looked for.",
+                ? Message.of("problems.requestErrors", violations.size())
+                : Message.of("problems.requestLeastErrorsThem",
                         violations.size(), faults.size());
         ProblemType type = ProblemType.INVALID_REQUEST;
         return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, faults,

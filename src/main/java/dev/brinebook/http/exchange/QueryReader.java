@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -12,7 +13,7 @@ import dev.brinebook.http.json.FaultCollector;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.net.URLDecoder;
@@ -41,7 +42,7 @@ public final class QueryReader {
         this.parameters = parameters;
     }
 
-    /** Whether there is nothing in the query, where nothing may be; answers with its faults where there is. */
+    /** Whether there is nothing in the query, where nothing may be; answers with its errors where there is. */
     public static boolean isEmpty(Context context, Problems problems) {
         try {
             NOTHING.body(context.queryString());
@@ -53,7 +54,7 @@ public final class QueryReader {
     }
 
     /**
-     * The request body that {@code query} stands for.
+     * The request body for {@code query}.
      *
      * @throws ProblemException when the query is not properly encoded
      * @throws InvalidRequest when a parameter is unknown, repeated or missing
@@ -68,7 +69,7 @@ public final class QueryReader {
                 put(body, parameter, text);
             } else if (text == null && parameter.required()) {
                 violations.add(new Violation(parameter.pointer(), Code.MISSING,
-                        Message.of("{0} is missing: {1}", parameter.name(), Message.of(parameter.description()))));
+                        Message.of("problem.http.missing", parameter.name())));
             }
         }
         if (!violations.isEmpty()) {
@@ -111,7 +112,7 @@ public final class QueryReader {
                 Violations place = violations.at(name);
                 place.add(FaultCollector.unknown(place.pointer(), nearest, String.join(", ", known)));
             } else if (given.put(name, value) != null) {
-                violations.add(new Violation(pointer(name), Code.INCONSISTENT, Message.of("{0} is given more than once", name)));
+                violations.add(new Violation(pointer(name), Code.INCONSISTENT, Message.of("problem.http.givenMoreThanOnce", name)));
             }
         }
         return given;
@@ -137,12 +138,12 @@ public final class QueryReader {
     private String decode(String text) {
         if (BROKEN.matcher(text).find()) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
-                    Message.of("The query is not properly percent-encoded."));
+                    Message.of("queryReader.queryPercentEncodedCorrectly"));
         }
         String decoded = URLDecoder.decode(text, StandardCharsets.UTF_8);
         if (decoded.indexOf(REPLACEMENT) >= 0 || !isWhole() && decoded.length() > LONGEST) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
-                    Message.of("The query is not UTF-8, or a part of it is longer than {0} characters.", LONGEST));
+                    Message.of("queryReader.queryUtf8Or", LONGEST));
         }
         return decoded;
     }

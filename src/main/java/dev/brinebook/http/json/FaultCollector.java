@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import com.fasterxml.jackson.core.JsonParser;
@@ -12,13 +13,13 @@ import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 
-/** Writes down what does not fit a record and lets the parser go on, so that one answer can tell every fault. */
+/** Records what does not fit a record and lets the parser continue, so that one answer can report every error. */
 public final class FaultCollector extends DeserializationProblemHandler {
 
     @Override
@@ -37,7 +38,7 @@ public final class FaultCollector extends DeserializationProblemHandler {
 
     /**
      * The place of the object that has the unknown property. The library hands such a property over from a buffer, whose
-     * own place is wrong when the value is an object; where the source itself stands tells the right one.
+     * own place is wrong when the value is an object; the position of the source itself is right.
      */
     private static JsonStreamContext owner(JsonParser source) {
         JsonStreamContext here = source.getParsingContext();
@@ -51,29 +52,29 @@ public final class FaultCollector extends DeserializationProblemHandler {
     @Override
     public Object handleUnexpectedToken(DeserializationContext context, JavaType target, JsonToken token,
             JsonParser parser, String message) throws IOException {
-        return wrongType(context, target.isCollectionLikeType() ? Message.of("must be a list, is {0}", name(parser))
-                : Message.of("must be an object, is {0}", name(parser)), parser);
+        return wrongType(context, target.isCollectionLikeType() ? Message.of("problem.http.mustListGiven", name(parser))
+                : Message.of("problem.http.mustObjectGiven", name(parser)), parser);
     }
 
     @Override
     public Object handleMissingInstantiator(DeserializationContext context, Class<?> target,
             ValueInstantiator instantiator, JsonParser parser, String message) throws IOException {
-        return wrongType(context, Message.of("must be an object, is {0}", name(parser)), parser);
+        return wrongType(context, Message.of("problem.http.mustObjectGiven", name(parser)), parser);
     }
 
     /** A name that is not known, with the nearest that is, or all of them. */
     public static Violation unknown(String pointer, String nearest, String known) {
         if (known.isEmpty()) {
-            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: the query must be empty"));
+            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("faultCollector.unknownFieldQueryMust"));
         }
         return nearest == null
-                ? new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: known are {0}", known),
+                ? new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("faultCollector.unknownFieldKnownFields", known),
                         Message.verbatim(known), null, null)
-                : new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("is not known here: did you mean {0}?", nearest),
+                : new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("faultCollector.unknownFieldDidYou", nearest),
                         null, nearest, null);
     }
 
-    /** Reports the value that the parser stands at, skips it, and answers nothing in its place. */
+    /** Reports the current value of the parser, skips it, and returns nothing in its place. */
     static <T> T wrongType(DeserializationContext context, Message fault, JsonParser parser) throws IOException {
         if (parser.currentToken() != JsonToken.VALUE_NULL) {
             violations(context).add(new Violation(pointer(parser), Code.WRONG_TYPE, fault));
@@ -90,15 +91,15 @@ public final class FaultCollector extends DeserializationProblemHandler {
         return parser.getParsingContext().pathAsPointer().toString();
     }
 
-    /** What the parser stands at. */
+    /** The current value of the parser. */
     static Message name(JsonParser parser) {
         return switch (parser.currentToken()) {
-            case START_OBJECT -> Message.of("an object");
-            case START_ARRAY -> Message.of("a list");
-            case VALUE_STRING -> Message.of("a text");
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Message.of("a number");
-            case VALUE_TRUE, VALUE_FALSE -> Message.of("true or false");
-            default -> Message.of("something else");
+            case START_OBJECT -> Message.of("faultCollector.object");
+            case START_ARRAY -> Message.of("faultCollector.list");
+            case VALUE_STRING -> Message.of("faultCollector.text");
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Message.of("faultCollector.number");
+            case VALUE_TRUE, VALUE_FALSE -> Message.of("faultCollector.trueOrFalse");
+            default -> Message.of("faultCollector.anotherType");
         };
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -18,12 +19,12 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.guard.CalculationStopped;
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.guard.CalculationCancelled;
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.http.limit.Deadline;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -34,7 +35,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The one parser: bytes to a request record without violations, or every fault at once. */
+/** The one parser: bytes to a request record without violations, or all errors at once. */
 public final class JsonReader {
 
     static final int MAX_DEPTH = Operation.MAX_DEPTH;
@@ -68,8 +69,8 @@ public final class JsonReader {
      * The request in {@code body}.
      *
      * @throws ProblemException when the body is not one JSON value
-     * @throws InvalidRequest with every fault, up to {@link Violations#MAX_FAULTS}, when it is JSON but not a request
-     * @throws CalculationStopped when the {@link StopSign} of this thread says so
+     * @throws InvalidRequest with every error, up to {@link Violations#MAX_FAULTS}, when it is JSON but not a request
+     * @throws CalculationCancelled when the {@link CancellationToken} of this thread says so
      */
     public <Q extends Record> Q read(byte[] body, Class<Q> type) {
         Violations violations = new Violations();
@@ -99,14 +100,14 @@ public final class JsonReader {
 
     private <Q> Q parse(JsonParser parser, Class<Q> type, Violations violations) throws IOException {
         if (parser.nextToken() == null) {
-            throw malformed(Message.of("The body is empty: a JSON object is wanted"), parser.currentLocation());
+            throw malformed(Message.of("problem.http.bodyEmptyMustJson"), parser.currentLocation());
         }
         Q request = readers.computeIfAbsent(type, mapper::readerFor).readValue(parser);
         if (parser.nextToken() != null) {
-            throw malformed(Message.of("There is text after the end of the JSON object"), parser.currentTokenLocation());
+            throw malformed(Message.of("problem.http.thereTextAfterEnd"), parser.currentTokenLocation());
         }
         if (request == null && violations.isEmpty()) {
-            violations.add(Code.WRONG_TYPE, Message.of("must be a JSON object"));
+            violations.add(Code.WRONG_TYPE, Message.of("problem.http.mustJsonObject"));
         }
         return request;
     }
@@ -114,14 +115,14 @@ public final class JsonReader {
     /** Says it in our words: the library's own may quote the body. */
     private static Message fault(JsonProcessingException e) {
         if (e instanceof StreamConstraintsException) {
-            return Message.of("The body passes a limit (nesting {0}, names {1}, texts {2}, numbers {3} characters)", MAX_DEPTH,
+            return Message.of("jsonReader.bodyExceedsLimitNesting", MAX_DEPTH,
                     MAX_NAME_LENGTH, MAX_STRING_LENGTH, MAX_NUMBER_LENGTH);
         }
         if (e instanceof JsonEOFException) {
-            return Message.of("The JSON is cut off");
+            return Message.of("jsonReader.jsonEndsTooEarly");
         }
         boolean twice = e.getOriginalMessage() != null && e.getOriginalMessage().startsWith("Duplicate");
-        return twice ? Message.of("A key stands twice in one object") : Message.of("The body is not valid JSON");
+        return twice ? Message.of("jsonReader.objectDuplicateKey") : Message.of("jsonReader.bodyJson");
     }
 
     /** The text of a body, whatever its form. */
@@ -131,12 +132,12 @@ public final class JsonReader {
             refuseOtherThanUtf8(body);
         }
         if (text.startsWith("\uFEFF")) {
-            throw malformed(Message.of("The body starts with a byte order mark: send UTF-8 without it"), 1, 1);
+            throw malformed(Message.of("problem.http.bodyStartsByteOrder"), 1, 1);
         }
         return text;
     }
 
-    /** Finds the place, or finds that the sign that stands for unreadable bytes was sent as such. */
+    /** Finds the place, or finds that the replacement character was sent as such. */
     private static void refuseOtherThanUtf8(byte[] body) {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
@@ -144,7 +145,7 @@ public final class JsonReader {
         if (decoder.decode(ByteBuffer.wrap(body), text, true).isError()) {
             String before = text.flip().toString();
             int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
-            throw malformed(Message.of("The body is not UTF-8"), line, before.length() - before.lastIndexOf('\n'));
+            throw malformed(Message.of("problem.http.bodyUtf8"), line, before.length() - before.lastIndexOf('\n'));
         }
     }
 
@@ -153,6 +154,6 @@ public final class JsonReader {
     }
 
     private static ProblemException malformed(Message what, int line, int column) {
-        return new ProblemException(ProblemType.MALFORMED_BODY, Message.of("{0} at line {1}, column {2}.", what, line, column));
+        return new ProblemException(ProblemType.MALFORMED_BODY, Message.of("jsonReader.lineColumn", what, line, column));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
@@ -14,8 +15,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Map;
@@ -27,7 +28,7 @@ public final class JsonWriter {
     private static final String LANGUAGE = "language";
 
     private final ObjectMapper mapper;
-    private final Map<Wording, ObjectWriter> writers = new ConcurrentHashMap<>();
+    private final Map<Language, ObjectWriter> writers = new ConcurrentHashMap<>();
 
     public JsonWriter() {
         SimpleModule module = new SimpleModule("answers");
@@ -46,11 +47,11 @@ public final class JsonWriter {
 
     /** An answer that says nothing to people. */
     public byte[] write(Object answer) {
-        return write(answer, Wording.ENGLISH);
+        return write(answer, Language.ENGLISH);
     }
 
-    /** An answer, with what it says to people in their language. */
-    public byte[] write(Object answer, Wording language) {
+    /** An answer, with its texts in the language of the reader. */
+    public byte[] write(Object answer, Language language) {
         try {
             return writers.computeIfAbsent(language, this::writer).writeValueAsBytes(answer);
         } catch (JsonProcessingException e) {
@@ -58,7 +59,7 @@ public final class JsonWriter {
         }
     }
 
-    private ObjectWriter writer(Wording language) {
+    private ObjectWriter writer(Language language) {
         return mapper.writer().withAttribute(LANGUAGE, new Spoken(language));
     }
 
@@ -80,18 +81,18 @@ public final class JsonWriter {
     }
 
     /** A language, and what does not depend on values in it, escaped and encoded once. */
-    private record Spoken(Wording wording, Map<String, SerializableString> constants) {
+    private record Spoken(Language language, Map<String, SerializableString> constants) {
 
-        Spoken(Wording wording) {
-            this(wording, new ConcurrentHashMap<>());
+        Spoken(Language language) {
+            this(language, new ConcurrentHashMap<>());
         }
 
         void write(Message message, JsonGenerator generator) throws IOException {
-            String constant = message.constant();
+            String constant = message.constantKey();
             if (constant == null) {
-                generator.writeString(message.in(wording));
+                generator.writeString(message.in(language));
             } else {
-                generator.writeString(constants.computeIfAbsent(constant, one -> new SerializedString(message.in(wording))));
+                generator.writeString(constants.computeIfAbsent(constant, one -> new SerializedString(message.in(language))));
             }
         }
     }
@@ -104,12 +105,12 @@ public final class JsonWriter {
         }
     }
 
-    /** A double in an answer was never rounded, and could be NaN: a fault of ours. */
+    /** A double in an answer was never rounded, and could be NaN: an internal error. */
     private static final class NoBinaryNumbers extends JsonSerializer<Double> {
 
         @Override
         public void serialize(Double value, JsonGenerator generator, SerializerProvider provider) {
-            throw new IllegalStateException("a binary number reached an answer: round it at the edge");
+            throw new IllegalStateException("an answer contains a binary number that was not rounded");
         }
     }
 }

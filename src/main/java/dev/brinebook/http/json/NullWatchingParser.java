@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import com.fasterxml.jackson.core.JsonParser;
@@ -6,13 +7,13 @@ import com.fasterxml.jackson.core.util.JsonParserDelegate;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.guard.StopSign;
-import dev.brinebook.wording.Message;
+import dev.brinebook.guard.CancellationToken;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 
 /**
- * Reports every {@code null}, wherever it stands: what is unknown is left out, never null. Long bodies are read no longer than
- * the {@link StopSign} of the thread allows.
+ * Reports every {@code null}, at any depth: unknown values are omitted, never null. Long bodies are read no longer than
+ * the {@link CancellationToken} of the thread allows.
  */
 final class NullWatchingParser extends JsonParserDelegate {
 
@@ -27,7 +28,7 @@ final class NullWatchingParser extends JsonParserDelegate {
         this.violations = violations;
     }
 
-    /** Where the faults of what is read are gathered. */
+    /** Collector of the errors in the input. */
     Violations violations() {
         return violations;
     }
@@ -35,12 +36,12 @@ final class NullWatchingParser extends JsonParserDelegate {
     @Override
     public JsonToken nextToken() throws IOException {
         if (++tokens % TOKENS_BETWEEN_LOOKS == 0) {
-            StopSign.obey();
+            CancellationToken.obey();
         }
         JsonToken token = super.nextToken();
         if (token == JsonToken.VALUE_NULL && !getParsingContext().inRoot()) {
             violations.add(new Violation(getParsingContext().pathAsPointer().toString(), Code.NULL_VALUE,
-                    Message.of("must not be null: leave it out when it is unknown")));
+                    Message.of("problem.http.omitIfUnknownNull")));
         }
         return token;
     }

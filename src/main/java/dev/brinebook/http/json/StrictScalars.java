@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import com.fasterxml.jackson.core.JsonParser;
@@ -12,7 +13,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -65,7 +66,7 @@ final class StrictScalars {
 
     private static BigDecimal number(JsonParser parser, DeserializationContext context) throws IOException {
         if (!parser.currentToken().isNumeric()) {
-            return FaultCollector.wrongType(context, Message.of("must be a number, is {0}", FaultCollector.name(parser)), parser);
+            return FaultCollector.wrongType(context, Message.of("problem.http.mustNumberGiven", FaultCollector.name(parser)), parser);
         }
         try {
             BigDecimal value = parser.getDecimalValue();
@@ -74,9 +75,9 @@ final class StrictScalars {
                 return value;
             }
         } catch (NumberFormatException tooManyDigitsOfExponent) {
-            // told below, together with an exponent out of range
+            // reported below, together with an exponent out of range
         }
-        throw JsonReader.malformed(Message.of("A number is too big or too small"), parser.currentTokenLocation());
+        throw JsonReader.malformed(Message.of("problem.http.numberTooLargeOr"), parser.currentTokenLocation());
     }
 
     private static Integer wholeNumber(JsonParser parser, DeserializationContext context) throws IOException {
@@ -86,7 +87,7 @@ final class StrictScalars {
         }
         if (value != value.intValue()) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.OUT_OF_RANGE,
-                    Message.of("is far out of range")));
+                    Message.of("problem.http.farOutRange")));
             return null;
         }
         return value.intValue();
@@ -100,12 +101,12 @@ final class StrictScalars {
         BigDecimal whole = value.stripTrailingZeros();
         if (whole.scale() > 0) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.WRONG_TYPE,
-                    Message.of("must be a whole number")));
+                    Message.of("problem.http.mustWholeNumber")));
             return null;
         }
         if (whole.precision() - whole.scale() > LONGEST_LONG) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.OUT_OF_RANGE,
-                    Message.of("is far out of range")));
+                    Message.of("problem.http.farOutRange")));
             return null;
         }
         return whole.longValueExact();
@@ -113,19 +114,19 @@ final class StrictScalars {
 
     private static Boolean flag(JsonParser parser, DeserializationContext context) throws IOException {
         if (!parser.currentToken().isBoolean()) {
-            return FaultCollector.wrongType(context, Message.of("must be true or false, is {0}", FaultCollector.name(parser)), parser);
+            return FaultCollector.wrongType(context, Message.of("problem.http.mustTrueOrFalse", FaultCollector.name(parser)), parser);
         }
         return parser.getBooleanValue();
     }
 
     private static String text(JsonParser parser, DeserializationContext context) throws IOException {
         if (parser.currentToken() != JsonToken.VALUE_STRING) {
-            return FaultCollector.wrongType(context, Message.of("must be a text, is {0}", FaultCollector.name(parser)), parser);
+            return FaultCollector.wrongType(context, Message.of("problem.http.mustTextGiven", FaultCollector.name(parser)), parser);
         }
         String text = parser.getText();
         if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || c >= 0xD800 && c <= 0xDFFF)) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                    Message.of("must be plain text without control characters")));
+                    Message.of("problem.http.mustPlainTextWithout")));
             return null;
         }
         return text;
@@ -142,14 +143,14 @@ final class StrictScalars {
                 return date;
             }
         } catch (DateTimeParseException notADate) {
-            // told below, together with a year out of range
+            // reported below, together with a year out of range
         }
         FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                Message.of("must be a date such as 2026-03-01, from 1900 to 2199")));
+                Message.of("problem.http.mustDate19002199")));
         return null;
     }
 
-    /** Enums by their names on the wire, with the nearest name told for an unknown one. */
+    /** Enums by their names on the wire, with the nearest name reported for an unknown one. */
     private static final class EnumDeserializers extends SimpleDeserializers {
         private static final long serialVersionUID = 1L;
 
@@ -176,7 +177,7 @@ final class StrictScalars {
         private static <E> E constant(Map<String, E> byName, List<String> names, JsonParser parser,
                 DeserializationContext context) throws IOException {
             if (parser.currentToken() != JsonToken.VALUE_STRING) {
-                return FaultCollector.wrongType(context, Message.of("must be one of the texts {0}, is {1}",
+                return FaultCollector.wrongType(context, Message.of("problem.http.mustOneGiven",
                         String.join(", ", names), FaultCollector.name(parser)), parser);
             }
             E constant = byName.get(parser.getText());
@@ -184,7 +185,7 @@ final class StrictScalars {
                 String received = parser.getText();
                 Message allowed = Message.verbatim(String.join(", ", names));
                 FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                        Message.of("must be one of {0}", allowed), allowed, WireNames.nearest(received, names).orElse(null),
+                        Message.of("problem.http.mustOne", allowed), allowed, WireNames.nearest(received, names).orElse(null),
                         harmless(received) ? received : null));
             }
             return constant;

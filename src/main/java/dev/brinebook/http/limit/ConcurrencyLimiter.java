@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
 import dev.brinebook.http.problem.ProblemException;
@@ -14,22 +15,21 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 
 /**
- * Lets no more calculations run at once than the processors have work for and the heap has room for. Others wait a little and
- * are then asked to come back. Pages and health do not pass here, so they are answered under any load.
+ * Lets no more calculations run at once than the processors have work for and the heap has room for. Others wait a little and are then
+ * asked to retry. Pages and health do not pass here, so they are answered under any load.
  *
- * <p>Fair between callers: one caller never holds the last permit, a released permit goes to the next caller in turn, and when
- * all places to wait are taken, whoever has the most of them gives one up. So one caller cannot cause a 503 for another. As
- * long as only one caller waits, a request that arrives takes a free permit ahead of those that wait: waking a thread takes
- * longer than most calculations.
+ * <p>Fair between callers: one caller never holds the last permit, a released permit goes to the next caller in turn, and when all places
+ * to wait are taken, whoever has the most of them gives one up. So one caller cannot cause a 503 for another. As long as only one caller
+ * waits, a request that arrives takes a free permit ahead of those that wait: waking a thread takes longer than most calculations.
  *
- * <p>Jetty's QoSHandler cannot do this work: it holds a permit until the answer has been sent, so that a few callers that read
- * slowly would hold them all; it knows no shares; and it refuses the newcomer, whoever filled the queue.
+ * <p>Jetty's QoSHandler cannot do this work: it holds a permit until the answer has been sent, so that a few callers that read slowly
+ * would hold them all; it knows no shares; and it refuses the newcomer, whoever filled the queue.
  */
 public final class ConcurrencyLimiter {
 
     /** Two for each processor: a calculation never waits for anything else. */
     public static final int AT_ONCE = Math.min(100, Math.max(2, 2 * Runtime.getRuntime().availableProcessors()));
-    /** Beside those, for lines of bulk streams: whoever waits for one answer does not wait behind the lines of streams. */
+    /** Beside those, for lines of bulk streams: a single request does not wait behind the lines of streams. */
     public static final int AT_ONCE_IN_BULK = AT_ONCE / 2;
     /** One permit is always left for another caller. */
     public static final int MOST_OF_ONE_CALLER = AT_ONCE - 1;
@@ -232,7 +232,9 @@ public final class ConcurrencyLimiter {
             }
         }
 
-        /** Gives what is free to callers in turn; of a single caller, only wakes the first, who may find that another was quicker. */
+        /**
+         * Gives what is free to callers in turn; for a single caller it only wakes the first, which may find that another was quicker.
+         */
         private void serveNext() {
             if (waiting.size() == 1) {
                 waiting.values().iterator().next().peekFirst().changed.signal();

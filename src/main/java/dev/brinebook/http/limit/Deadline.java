@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
-import dev.brinebook.guard.CalculationStopped;
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.guard.CalculationCancelled;
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -44,28 +45,28 @@ public final class Deadline implements BooleanSupplier {
      */
     public <T> T run(Supplier<T> work) {
         try {
-            return StopSign.obeying(this, work);
-        } catch (CalculationStopped late) {
+            return CancellationToken.obeying(this, work);
+        } catch (CalculationCancelled late) {
             metrics.reject(Rejection.TIME);
             metrics.countLate(part);
             throw new ProblemException(ProblemType.CALCULATION_TOO_LONG, Message.of(
-                    "The calculation was not done after {0} milliseconds, and was ended.", milliseconds));
+                    "deadline.calculationTookLongerThan", milliseconds));
         }
     }
 
     /**
-     * Says what the request of this thread is at.
+     * Records the phase of the request of this thread.
      *
-     * @throws CalculationStopped when its time is over
+     * @throws CalculationCancelled when its time is over
      */
     public static void enter(Part part) {
-        if (StopSign.current() instanceof Deadline deadline) {
+        if (CancellationToken.current() instanceof Deadline deadline) {
             deadline.part = part;
         }
-        StopSign.obey();
+        CancellationToken.obey();
     }
 
-    /** An error, such as of a table that does not load, is a fault of ours like any exception, and answered as one. */
+    /** An error, such as of a table that does not load, is an internal error like any exception, and answered as one. */
     public static byte[] calculate(Supplier<byte[]> answer) {
         try {
             return answer.get();

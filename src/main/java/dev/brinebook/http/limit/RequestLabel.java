@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
 import io.javalin.http.Context;
@@ -5,7 +6,7 @@ import io.javalin.router.Endpoint;
 import java.util.Set;
 
 /**
- * What metrics and the log call a request; whatever is sent, there are few of them.
+ * Label of a request in metrics and the log, with few possible values.
  *
  * @param route template of the route, such as {@code /problems/{kind}}
  * @param method its method, or {@code other}

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
 import dev.brinebook.api.ModelVersion;
@@ -21,7 +22,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
 
-/** Counts and times requests by route template, method and status; whatever is sent, the labels stay few. */
+/** Counts and times requests by route template, method and status; the number of labels stays small. */
 public final class RequestMetrics implements AutoCloseable {
 
     /** Most names of callers that are counted each for itself. */
@@ -42,14 +43,14 @@ public final class RequestMetrics implements AutoCloseable {
         new ProcessorMetrics().bindTo(registry);
         garbageCollection.bindTo(registry);
         for (Rejection reason : Rejection.values()) {
-            rejections.put(reason, Counter.builder("http.server.rejected").description("Requests turned away, by reason.")
+            rejections.put(reason, Counter.builder("http.server.rejected").description("Requests refused, by reason.")
                     .tag("reason", reason.name().toLowerCase(Locale.ROOT)).register(registry));
         }
         for (Deadline.Part part : Deadline.Part.values()) {
-            late.put(part, Counter.builder("http.server.late").description("Requests ended at their deadline, by what they were at.")
+            late.put(part, Counter.builder("http.server.late").description("Requests ended at their deadline, by phase.")
                     .tag("part", part.name().toLowerCase(Locale.ROOT)).register(registry));
         }
-        Gauge.builder("brinebook.build.info", () -> 1).description("What runs.").tag("version", Resources.version())
+        Gauge.builder("brinebook.build.info", () -> 1).description("Build information.").tag("version", Resources.version())
                 .tag("model", ModelVersion.CURRENT).register(registry);
     }
 
@@ -61,7 +62,7 @@ public final class RequestMetrics implements AutoCloseable {
         timers.computeIfAbsent(label, this::timer).record(duration);
     }
 
-    /** Counts a request that passed its deadline by what it was at. */
+    /** Counts a request that passed its deadline, by phase. */
     void countLate(Deadline.Part part) {
         late.get(part).increment();
     }
@@ -71,7 +72,7 @@ public final class RequestMetrics implements AutoCloseable {
     }
 
     /**
-     * Counts a request by the name of its caller, and tells the name counted. Names come from a file, and so are few unless
+     * Counts a request by the name of its caller, and returns the name counted. Names come from a file, and so are few unless
      * that changes for ever.
      */
     public String countCaller(String name) {
@@ -88,7 +89,7 @@ public final class RequestMetrics implements AutoCloseable {
 
     public void showInFlight(Supplier<Number> requests) {
         Gauge.builder("http.server.requests.in.flight", requests)
-                .description("Requests let in and not yet answered.").register(registry);
+                .description("Requests accepted and not yet answered.").register(registry);
     }
 
     /** Counts the connections of a port, by its name. */
@@ -101,7 +102,7 @@ public final class RequestMetrics implements AutoCloseable {
     }
 
     private Counter line(String outcome) {
-        return Counter.builder("bulk.lines").description("Lines of streams.").tag("outcome", outcome).register(registry);
+        return Counter.builder("bulk.lines").description("Lines of bulk streams.").tag("outcome", outcome).register(registry);
     }
 
     /** Up to 1 s of waiting, 10 s of a body and 10 s of a calculation lie below the last bound, as the settings are by default. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ public final class StreamSlots {
     private final int most;
     private final List<Slot> slots = new ArrayList<>();
 
-    /** So many places. */
+    /** The number of slots. */
     public StreamSlots(int most) {
         this.most = most;
     }

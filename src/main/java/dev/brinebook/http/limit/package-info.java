@@ -1,2 +1,3 @@
-/** What may be done at once, how long it may take and what the heap has room for; what is counted of it. */
+// SPDX-License-Identifier: Apache-2.0
+/** Limits of concurrency, time and heap, and their metrics. */
 package dev.brinebook.http.limit;

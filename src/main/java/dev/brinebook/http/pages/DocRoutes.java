@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.pages;
 
 import dev.brinebook.api.Operation;
@@ -10,7 +11,7 @@ import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.Arrays;
@@ -38,34 +39,34 @@ final class DocRoutes {
 
     DocRoutes(List<Operation<?, ?>> operations, JsonWriter writer) {
         Docs docs = new Docs(operations, Arrays.stream(ProblemType.values()).map(type -> new ProblemKind(type.slug(),
-                type.title().toString(), type.status(), type.explanation().toString(), type.mend().toString())).toList());
-        page("readDocs", "/docs", "Where to start", "A page for people with a first call for each kind of caller, and"
-                + " links to all others. A language model chooses readLlmsText.", docs::entry);
-        routes.put(new PageRoute("tryOut", "/docs/try", "The contract, to read and to try",
-                "A page for people that shows this document and sends requests from the browser. A program chooses"
-                + " readContractAsJson.", HTML),
+                type.title().toString(), type.status(), type.explanation().toString(), type.remedy().toString())).toList());
+        page("readDocs", "/docs", "Where to start", "A page for people with a first call for each kind of caller, and "
+                + "links to all other pages. Language models choose readLlmsText.", docs::entry);
+        routes.put(new PageRoute("tryOut", "/docs/try", "Contract console",
+                "A page for people that shows this document and sends requests from the browser. Programs choose "
+                + "readContractAsJson.", HTML),
                 context -> send(context, CONSOLE_POLICY, Resources.own("try.html")));
-        page("readOperation", "/docs/operations/{operationId}", "What an operation is for and how it calculates",
-                "A page for people for each operation: when to choose it, a call, its formulas with sources and limits, its"
-                + " request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
-        page("readChangelog", "/docs/changelog", "What changed", "A page for people with every version of the formulas and of"
-                + " this document, and what it does to answers. A program asks readVersion.", docs::changelog);
-        page("readSourcesPage", "/docs/sources", "The register of sources", "Every source with its edition, how far it can"
-                + " be trusted and what rests on it, as a page for people. A program chooses readSources, which tells the same.",
+        page("readOperation", "/docs/operations/{operationId}", "Documentation of an operation",
+                "A page for people about one operation: when to choose it, a call, its formulas with sources and limits, its "
+                + "request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
+        page("readChangelog", "/docs/changelog", "Changelog", "A page for people with every version of the "
+                + "formulas and of this document, and its effect on answers. Programs choose readVersion.", docs::changelog);
+        page("readSourcesPage", "/docs/sources", "The register of sources", "A page for people with every source: its edition, its "
+                + "reliability and the results based on it. Programs choose readSources, with the same content.",
                 docs::sourcesPage);
-        page("readProblems", "/problems", "Every kind of problem", "A page for people that lists all kinds of problems"
-                + " by their status, and says what each code of a fault in a request means.", docs::problems);
-        page("readProblem", "/problems/{kind}", "What a problem means", "A page for people for each type of problem, whose path"
-                + " is the type of the problem document: what it means, a real one, and how to mend it.", "kind",
+        page("readProblems", "/problems", "Every kind of problem", "A page for people that lists all kinds of problems "
+                + "by status, and explains each error code of a request.", docs::problems);
+        page("readProblem", "/problems/{kind}", "What a problem means", "A page for people about one type of problem, whose "
+                + "path is the type of the problem document: its meaning, an example, and how to correct it.", "kind",
                 Arrays.stream(ProblemType.values()).map(ProblemType::slug).toList(), docs::problem);
-        routes.put(new PageRoute("readSources", "/v1/sources", "The register of sources, and what rests on each",
-                "Choose this to tell what a number rests on: every source with its edition, how far it can be trusted, what is"
-                + " taken from it, and which results and cautions of each operation rest on it.", JSON)
+        routes.put(new PageRoute("readSources", "/v1/sources", "The register of sources, with the results based on each",
+                "Choose this to find the sources of a number: every source with its edition, its reliability, what is taken from "
+                + "it, and the results and cautions of each operation based on it.", JSON)
                 .answering(SourcesAnswer.class, () -> writer.write(docs.someSources())),
                 context -> Cached.mark(context.contentType(JSON).result(writer.write(docs.sources()))));
     }
 
-    /** Routes with what the contract says of each. */
+    /** Routes with their texts in the contract. */
     Map<PageRoute, Handler> routes() {
         return routes;
     }
@@ -79,7 +80,7 @@ final class DocRoutes {
             Function<String, Optional<byte[]>> content) {
         routes.put(new PageRoute(id, path, summary, description, HTML).choosing(parameter, values),
                 context -> send(context, PAGE_POLICY, content.apply(context.pathParam(parameter)).orElseThrow(
-                        () -> new ProblemException(ProblemType.NOT_FOUND, Message.of("No page has this name.")))));
+                        () -> new ProblemException(ProblemType.NOT_FOUND, Message.of("docRoutes.noPageName")))));
     }
 
     private static void send(Context context, String policy, byte[] page) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.pages;
 
 import dev.brinebook.api.ModelVersion;
@@ -16,7 +17,7 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
-/** Routes beside the operations: each stands here once, with what the contract says of it and what answers it. */
+/** Routes other than operations: each is listed here once, with its text in the contract and its handler. */
 public final class Pages {
 
     private static final String TEXT = "text/plain";
@@ -26,31 +27,31 @@ public final class Pages {
 
     public Pages(List<Operation<?, ?>> operations, JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready,
             String llmsText) {
-        json("readContractAsYaml", "/openapi.yaml", "The contract as YAML", "This document as YAML, with every operation, its"
-                + " schemas and examples. Choose it to read it, or to make a client; a program that takes JSON chooses"
-                + " readContractAsJson.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
-        json("readContractAsJson", "/openapi.json", "The contract as JSON", "This document as JSON, the same as"
-                + " readContractAsYaml in the other form. Choose it where a program is to find the operation that it wants.",
+        json("readContractAsYaml", "/openapi.yaml", "The contract as YAML", "This document as YAML, with every operation, its "
+                + "schemas and examples. Choose it to read, or to generate a client. Programs that take JSON choose "
+                + "readContractAsJson.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
+        json("readContractAsJson", "/openapi.json", "The contract as JSON", "This document as JSON, with the same content as "
+                + "readContractAsYaml. Choose it for programs that look for an operation.",
                 JSON, null, context -> context.result(contract.get().json()), true);
         routes.putAll(new DocRoutes(operations, writer).routes());
-        routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models", "What the service"
-                + " is, its operations with links to their parts of this document, how requests, answers and errors are shaped,"
-                + " and where the tools for agents are. Choose it before the whole contract.", TEXT),
+        routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models", "The purpose of the "
+                + "service, its operations with links into this document, the structure of requests, answers and errors, and the "
+                + "address of the tools for agents. Choose it before the whole contract.", TEXT),
                 context -> {
                     context.contentType(TEXT + "; charset=utf-8").result(llmsText);
                     Cached.mark(context);
                 });
-        json("checkLive", "/health/live", "Whether the process lives", "Up as long as the process can answer. Choose it to tell"
-                + " whether to start it anew; whether to send requests here tells checkReady.", JSON,
+        json("checkLive", "/health/live", "Liveness of the process", "Up as long as the process can answer. Choose it to decide "
+                + "whether to restart the process. To decide whether to send requests, choose checkReady.", JSON,
                 HealthAnswer.class, context -> context.result(writer.write(new HealthAnswer("up"))), false);
-        routes.put(new PageRoute("checkReady", "/health/ready", "Whether to send requests", "Up when requests are welcome, and"
-                + " 503 from the moment it stops, while the requests that run are finished. Choose it to tell whether to send"
-                + " requests here; whether the process lives tells checkLive.", JSON)
-                .answering(HealthAnswer.class, null).neverKept("It is stopping: send requests elsewhere."),
+        routes.put(new PageRoute("checkReady", "/health/ready", "Readiness for requests", "Up when the service accepts "
+                + "requests. 503 while it stops and finishes running requests. Choose it to decide whether to send requests. For "
+                + "liveness choose checkLive.", JSON)
+                .answering(HealthAnswer.class, null).neverKept("The service is stopping. Send requests elsewhere."),
                 context -> ready(context, ready.getAsBoolean(), writer));
-        json("readVersion", "/version", "The versions of the service and its formulas", "Version of the service and of its"
-                + " formulas and data. Choose it to tell whether stored answers still hold: an equal request has an equal answer"
-                + " as long as modelVersion is the same, which every answer names too.", JSON,
+        json("readVersion", "/version", "The versions of the service and its formulas", "Version of the service, and of its "
+                + "formulas and data. Choose it to check whether stored answers are still current. Equal requests get equal "
+                + "answers as long as modelVersion, which is in every answer, stays the same.", JSON,
                 VersionAnswer.class, context -> context.result(writer.write(
                         new VersionAnswer(Resources.version(), ModelVersion.CURRENT))), false);
     }

@@ -1,2 +1,3 @@
-/** What is read rather than calculated: contract, documentation, workbench, health and version. */
+// SPDX-License-Identifier: Apache-2.0
+/** Content that is read rather than calculated: contract, documentation, workbench, health and version. */
 package dev.brinebook.http.pages;

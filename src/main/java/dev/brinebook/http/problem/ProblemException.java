@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.problem;
 
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
 /** Ends a request with a problem. */
 public final class ProblemException extends RuntimeException {

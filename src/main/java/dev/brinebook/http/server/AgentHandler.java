@@ -1,14 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import dev.brinebook.agent.Reply;
 import dev.brinebook.agent.ToolAnswer;
 import dev.brinebook.agent.ToolServer;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Resources;
 import dev.brinebook.http.Settings;
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
@@ -21,7 +21,8 @@ import dev.brinebook.http.limit.Deadline;
 import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
@@ -52,7 +53,7 @@ final class AgentHandler {
         this.settings = settings;
     }
 
-    /** Refuses what a web page of an origin not listed makes a browser send, whatever the method. */
+    /** Refuses requests of web pages from unlisted origins, for any method. */
     void admit(Context context) {
         String origin = context.header("Origin");
         if (origin != null && !settings.corsOrigins().contains(origin)) {
@@ -65,13 +66,13 @@ final class AgentHandler {
         Acceptance.choose(context, List.of(Operation.JSON));
         String version = context.header(PROTOCOL_VERSION);
         if (version != null && !ToolServer.protocolVersions().contains(version)) {
-            throw new ProblemException(ProblemType.BAD_REQUEST, Message.of("{0} must be one of {1}.", PROTOCOL_VERSION,
+            throw new ProblemException(ProblemType.BAD_REQUEST, Message.of("agentHandler.mustOne", PROTOCOL_VERSION,
                     String.join(", ", ToolServer.protocolVersions())));
         }
         Language language = AnswerLanguage.of(context);
         byte[] body = RequestBody.read(context);
         // Decoding and parsing a message are work too, and hold several times its size.
-        Reply reply = limiter.callWithoutDeadline(Callers.identityOf(context), HeapPlan.ofAgent(body.length), () -> {
+        Reply reply = limiter.callWithoutDeadline(AccessPolicy.identityOf(context), HeapPlan.ofAgent(body.length), () -> {
             Deadline deadline = limiter.deadline();
             return tools().answer(deadline.run(() -> JsonReader.decode(body)),
                     (operation, arguments) -> call(context, operation, arguments, language, deadline));

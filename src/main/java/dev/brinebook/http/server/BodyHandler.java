@@ -1,12 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import dev.brinebook.http.Settings;
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.limit.Rejection;
 import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
@@ -42,13 +43,13 @@ final class BodyHandler extends Handler.Wrapper {
     private final Predicate<Request> reads;
     private final int maxBytes;
     private final int seconds;
-    private final Shares bytes;
+    private final CallerShares bytes;
     private final RequestMetrics metrics;
-    private final Refusals refusals;
+    private final ConnectionRefusal refusals;
 
     /** Reads the bodies of requests that {@code reads} holds for; those that come hold {@code bytes}. */
-    BodyHandler(Predicate<Request> reads, Settings settings, Shares bytes, RequestMetrics metrics,
-            Refusals refusals) {
+    BodyHandler(Predicate<Request> reads, Settings settings, CallerShares bytes, RequestMetrics metrics,
+            ConnectionRefusal refusals) {
         this.reads = reads;
         this.maxBytes = settings.maxBodyBytes();
         this.seconds = settings.requestSeconds();
@@ -66,7 +67,7 @@ final class BodyHandler extends Handler.Wrapper {
         return true;
     }
 
-    /** One body on its way. Either the reader or the timer ends it, whoever comes first. */
+    /** One body being received. The reader or the timer ends it, whichever is first. */
     private final class Reading implements Invocable.Task {
 
         private final Request request;
@@ -83,7 +84,7 @@ final class BodyHandler extends Handler.Wrapper {
             this.request = request;
             this.response = response;
             this.callback = callback;
-            this.caller = Callers.identityOf(request);
+            this.caller = AccessPolicy.identityOf(request);
             this.body = new byte[(int) Math.min(Math.max(request.getLength(), 0), SMALLEST_BUFFER)];
         }
 
@@ -181,7 +182,7 @@ final class BodyHandler extends Handler.Wrapper {
             request.getContext().execute(() -> end(problem(ProblemType.REQUEST_TIMEOUT)));
         }
 
-        /** Lets the request be answered, with its body or with what is wrong with it. */
+        /** Lets the request be answered, with its body or with its error. */
         private void end(ProblemException fault) {
             if (!ended.compareAndSet(false, true)) {
                 return;
@@ -204,7 +205,7 @@ final class BodyHandler extends Handler.Wrapper {
         }
 
         private ProblemException tooLarge() {
-            return new ProblemException(ProblemType.BODY_TOO_LARGE, Message.of("The body has more than {0} bytes.", maxBytes));
+            return new ProblemException(ProblemType.BODY_TOO_LARGE, Message.of("bodyHandler.bodyMoreThanBytes", maxBytes));
         }
 
         private static ProblemException broken(Throwable failure) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import dev.brinebook.agent.Guide;
@@ -6,7 +7,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.http.Resources;
 import dev.brinebook.http.Settings;
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.bulk.BulkHandler;
 import dev.brinebook.http.bulk.BulkTemplate;
 import dev.brinebook.http.exchange.CachePolicy;
@@ -19,11 +20,11 @@ import dev.brinebook.http.limit.ConcurrencyLimiter;
 import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.pages.Pages;
-import dev.brinebook.http.pages.Screens;
+import dev.brinebook.http.pages.WebPages;
 import dev.brinebook.http.problem.Problem;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -38,13 +39,13 @@ import io.micrometer.core.instrument.binder.MeterBinder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler.Singleton;
 import org.eclipse.jetty.server.Request;
@@ -65,13 +66,13 @@ public final class BrinebookServer implements AutoCloseable {
     private final RequestLog log = new RequestLog(metrics);
     private final HeapPlan plan;
     private final ConcurrencyLimiter limiter;
-    private final HeadDeadline heads;
-    private final Listeners listeners;
+    private final SlowHeaderGuard heads;
+    private final ServerConnectors listeners;
     private final Cors cors;
-    private final Callers callers;
+    private final AccessPolicy callers;
     private final Pages pages;
     private final List<Operation<?, ?>> operations;
-    private final Map<String, OperationHandler<?, ?>> calculated = new HashMap<>();
+    private final Set<String> calculated;
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
@@ -89,13 +90,14 @@ public final class BrinebookServer implements AutoCloseable {
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
         this.plan = HeapPlan.of(settings, Runtime.getRuntime().maxMemory());
-        this.heads = new HeadDeadline(settings.requestSeconds(), metrics, problems);
-        this.listeners = new Listeners(settings, plan, metrics, heads);
-        this.callers = new Callers(settings, metrics);
+        this.heads = new SlowHeaderGuard(settings.requestSeconds(), metrics, problems);
+        this.listeners = new ServerConnectors(settings, plan, metrics, heads);
+        this.callers = new AccessPolicy(settings, metrics);
         this.limiter = new ConcurrencyLimiter(metrics, settings.calculationMilliseconds(), plan.calculatingBytes());
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.operations = List.copyOf(operations);
+        this.calculated = operations.stream().map(Operation::path).collect(Collectors.toUnmodifiableSet());
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -153,7 +155,7 @@ public final class BrinebookServer implements AutoCloseable {
         try {
             javalin.stop();
         } catch (JavalinException e) {
-            LOG.warn("requests still ran after {} s and were cut off", settings.stopSeconds());
+            LOG.warn("requests still running after {} s were cut off", settings.stopSeconds());
         }
         metrics.close();
     }
@@ -172,17 +174,16 @@ public final class BrinebookServer implements AutoCloseable {
         config.http.prefer405over404 = true;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.router.ignoreTrailingSlashes = false;
-        config.jetty.threadPool = Listeners.threads();
-        config.jetty.modifyHttpConfiguration(Listeners::restrict);
+        config.jetty.threadPool = ServerConnectors.threads();
+        config.jetty.modifyHttpConfiguration(ServerConnectors::restrict);
         config.jetty.modifyServer(this::prepare);
         config.jetty.addConnector(listeners::service);
         config.jetty.addConnector(listeners::watching);
         config.requestLogger.http(log::tell);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
-        operations.forEach(operation -> calculated.put(operation.path(), new OperationHandler<>(operation, reader, writer,
-                problems, limiter)));
-        operations.forEach(operation -> route(config.routes, calculated.get(operation.path()), operation));
+        operations.forEach(operation -> route(config.routes,
+                new OperationHandler<>(operation, reader, writer, problems, limiter), operation));
         BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, limiter, metrics, longestPause);
         add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
@@ -190,7 +191,7 @@ public final class BrinebookServer implements AutoCloseable {
         config.routes.before(ToolServer.PATH, agents::admit);
         add(config.routes, HandlerType.POST, ToolServer.PATH, agents::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
-        Screens.routes().forEach((path, handler) -> get(config.routes, path, handler));
+        WebPages.routes().forEach((path, handler) -> get(config.routes, path, handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
         get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
                 .header("Cache-Control", "no-store").result(metrics.scrape()));
@@ -253,7 +254,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void begin(Context context) {
         RequestId.give(context);
-        StandingHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
+        CommonHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
         // The server below keeps the connection of a CONNECT for the tunnel, whatever its caller asked for; there is none here.
         if (!ready || context.req().getMethod().equals("CONNECT")) {
             context.header("Connection", "close");
@@ -263,34 +264,30 @@ public final class BrinebookServer implements AutoCloseable {
         boolean watchingPath = context.path().equals("/metrics");
         boolean either = context.path().startsWith("/health/") || port() == metricsPort();
         if (onWatchingPort != watchingPath && !either) {
-            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("This path is not served on this port."));
+            throw new ProblemException(ProblemType.NOT_FOUND, Message.of("brinebookServer.pathAvailablePort"));
         }
         callers.admit(context);
-    }
-
-    /** Whether a request can be answered without asking whose it is and whether its port has the path. */
-    private boolean isOpen(Request request) {
-        return ready && callers.areAll() && Request.getLocalPort(request) == port();
     }
 
     /** Whether a request has a body from which something is calculated. */
     private boolean isCalculated(Request request) {
         String path = request.getHttpURI().getCanonicalPath();
         return HttpMethod.POST.is(request.getMethod()) && path != null
-                && (calculated.containsKey(path) || path.equals(ToolServer.PATH));
+                && (calculated.contains(path) || path.equals(ToolServer.PATH));
     }
 
     private void prepare(Server server) {
         server.setStopTimeout(TimeUnit.SECONDS.toMillis(settings.stopSeconds()));
-        Refusals refusals = new Refusals();
-        Singleton innermost = new ShortWay(calculated, this::isOpen, cors, log);
+        ConnectionRefusal refusals = new ConnectionRefusal();
+        // From the innermost, which Javalin puts its own handler into.
+        Singleton chain = null;
         for (Singleton outer : List.of(new RequestLimit(metrics, limiter, refusals), new BodyHandler(this::isCalculated, settings,
-                new Shares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics, refusals),
-                new Admission(metrics, callers, limiter, this::isCalculated, refusals), heads)) {
-            outer.setHandler(innermost);
-            innermost = outer;
+                new CallerShares(plan.arrivingBytes(), plan.arrivingBytes() / 2), metrics, refusals),
+                new RequestAdmission(metrics, callers, limiter, this::isCalculated, refusals), heads)) {
+            outer.setHandler(chain);
+            chain = outer;
         }
-        server.setHandler(innermost);
+        server.setHandler(chain);
         server.setErrorHandler(new ServerErrors(problems, cors, metrics));
     }
 }

@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.RequestId;
 import dev.brinebook.http.exchange.TraceParent;
 import io.javalin.http.Context;
@@ -13,9 +14,9 @@ import org.eclipse.jetty.http.HttpHeader;
 /** Lets browsers of the listed origins call and read every answer, also those that refuse; and no other (Fetch standard). */
 final class Cors {
 
-    /** What a script of another origin may read beside what it always may. */
+    /** Further headers that a script of another origin may read. */
     static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", Content-Language, Allow, Accept-Post, "
-            + Callers.CHALLENGE + ", " + Callers.RATE + ", " + Callers.RATE_POLICY;
+            + AccessPolicy.CHALLENGE + ", " + AccessPolicy.RATE + ", " + AccessPolicy.RATE_POLICY;
     /** What a script may send without having asked (Fetch standard): all that is said of a path that does not exist. */
     static final String SAFELISTED = "GET, HEAD, POST";
     private static final String HEADERS = "Content-Type, Authorization, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import com.sun.management.UnixOperatingSystemMXBean;
@@ -10,13 +11,13 @@ public final class Descriptors {
 
     /** Libraries, the log, the listeners and what else the process opens while it runs. */
     static final int RESERVE = 256;
-    /** Connections to the port of the metrics, as {@code Listeners} bounds them. */
+    /** Connections to the port of the metrics, as {@code ServerConnectors} bounds them. */
     static final int CONNECTIONS_TO_METRICS = 100;
 
     private Descriptors() {
     }
 
-    /** What to say when this process may not have as many as its settings need; nothing where the system has no such limit. */
+    /** The error message if this process may not open the files that its settings need; nothing if the system has no such limit. */
     public static Optional<String> shortage(Settings settings) {
         return ManagementFactory.getOperatingSystemMXBean() instanceof UnixOperatingSystemMXBean unix
                 ? shortage(unix.getMaxFileDescriptorCount(), settings.maxConnections()) : Optional.empty();

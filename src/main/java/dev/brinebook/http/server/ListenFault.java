@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import java.net.BindException;
@@ -14,7 +15,7 @@ final class ListenFault {
     private ListenFault() {
     }
 
-    /** What is wrong with {@code host} or a port, from the failure of the server below. */
+    /** Error of {@code host} or a port, from the failure of the server below. */
     static String of(String host, Throwable failure) {
         String port = "";
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {

@@ -1,11 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
@@ -17,7 +17,7 @@ import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
 import dev.brinebook.http.limit.Deadline;
 import dev.brinebook.http.limit.HeapPlan;
-import dev.brinebook.http.problem.ProblemException;
+import dev.brinebook.text.Language;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
@@ -33,7 +33,6 @@ final class OperationHandler<Q extends Record, A extends Record> {
     private final Problems problems;
     private final QueryReader query;
     private final ConcurrencyLimiter limiter;
-    private final List<String> varying;
 
     OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
             ConcurrencyLimiter limiter) {
@@ -43,8 +42,6 @@ final class OperationHandler<Q extends Record, A extends Record> {
         this.problems = problems;
         this.query = new QueryReader(operation.query());
         this.limiter = limiter;
-        this.varying = operation.forms().isEmpty() ? List.of(AnswerLanguage.ACCEPT, "Accept-Encoding")
-                : List.of("Accept", AnswerLanguage.ACCEPT, "Accept-Encoding");
     }
 
     void post(Context context) {
@@ -57,9 +54,6 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Language language = AnswerLanguage.of(context);
         QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
-            if (context.req().getAttribute(ShortWay.FAULT) instanceof RuntimeException fault) {
-                throw fault;
-            }
             byte[] body = RequestBody.read(context);
             Supplier<byte[]> calculation = text == null ? ofJson(body, answerType, language)
                     : ofText(text, settings, context.queryString(), body, language);
@@ -80,21 +74,6 @@ final class OperationHandler<Q extends Record, A extends Record> {
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
-    }
-
-    /**
-     * The answer in JSON to a body in JSON.
-     *
-     * @throws InvalidRequest for every fault of the request
-     * @throws ProblemException when it is not calculated at all
-     */
-    byte[] answer(String caller, byte[] body, Language language) {
-        return limiter.call(caller, HeapPlan.ofJson(body.length), () -> Deadline.calculate(ofJson(body, Operation.JSON, language)));
-    }
-
-    /** What an answer depends on beside path and body. */
-    List<String> varying() {
-        return varying;
     }
 
     private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {
@@ -122,7 +101,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"), language);
     }
 
-    /** Tells caches, of a problem too, when the form is the caller's to choose (RFC 9110, section 12.5.5). */
+    /** Informs caches, for a problem too, when the caller chooses the form (RFC 9110, section 12.5.5). */
     private String chooseForm(Context context, List<String> offered) {
         if (!operation.forms().isEmpty()) {
             context.res().addHeader("Vary", "Accept");
@@ -131,7 +110,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     private void answer(Context context, String mediaType, int bodyBytes, Supplier<byte[]> calculation) {
-        byte[] answer = limiter.call(Callers.identityOf(context), HeapPlan.of(mediaType, bodyBytes), () -> Deadline.calculate(calculation));
+        byte[] answer = limiter.call(AccessPolicy.identityOf(context), HeapPlan.of(mediaType, bodyBytes),
+                () -> Deadline.calculate(calculation));
         Optional<AnswerForm<Q>> form = form(mediaType);
         form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy));
         context.contentType(form.map(AnswerForm::contentType).orElse(mediaType)).result(answer);

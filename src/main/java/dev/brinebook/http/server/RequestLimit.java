@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
 import dev.brinebook.http.limit.Rejection;
 import dev.brinebook.http.limit.RequestMetrics;
@@ -12,7 +13,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
 /**
- * Lets in no more requests at once than the threads can hold; the next is asked at once to come back. A caller that reads its
+ * Lets in no more requests at once than the threads can hold; the next is asked immediately to retry. A caller that reads its
  * answers slowly holds threads, so one caller gets three of four at most. Health and metrics are always let in: some threads
  * are left for them.
  */
@@ -25,10 +26,10 @@ final class RequestLimit extends Handler.Wrapper {
 
     private final RequestMetrics metrics;
     private final ConcurrencyLimiter limiter;
-    private final Refusals refusals;
-    private final Shares inside = new Shares(MOST_AT_ONCE, MOST_OF_ONE_CALLER);
+    private final ConnectionRefusal refusals;
+    private final CallerShares inside = new CallerShares(MOST_AT_ONCE, MOST_OF_ONE_CALLER);
 
-    RequestLimit(RequestMetrics metrics, ConcurrencyLimiter limiter, Refusals refusals) {
+    RequestLimit(RequestMetrics metrics, ConcurrencyLimiter limiter, ConnectionRefusal refusals) {
         this.metrics = metrics;
         this.limiter = limiter;
         this.refusals = refusals;
@@ -37,10 +38,10 @@ final class RequestLimit extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        if (Admission.isAlwaysAnswered(request)) {
+        if (RequestAdmission.isAlwaysAnswered(request)) {
             return super.handle(request, response, callback);
         }
-        String caller = Callers.identityOf(request);
+        String caller = AccessPolicy.identityOf(request);
         if (request.getAttribute(BodyHandler.ATTRIBUTE) != null && limiter.isFullFor(caller)) {
             metrics.reject(Rejection.PERMITS);
             return refusals.answer(ProblemType.OVERLOADED.status(), request, response, callback);

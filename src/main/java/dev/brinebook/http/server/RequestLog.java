@@ -1,6 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
-import dev.brinebook.http.access.Callers;
+import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.RequestId;
 import dev.brinebook.http.exchange.TraceParent;
 import dev.brinebook.http.limit.RequestLabel;
@@ -10,7 +11,7 @@ import java.time.Duration;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Says of each request what it was and how it ended, and nothing of what the caller sent; and counts it. */
+/** Logs each request and its result, without data of the caller, and counts it. */
 final class RequestLog {
 
     private static final Logger LOG = LoggerFactory.getLogger(BrinebookServer.class);
@@ -24,7 +25,7 @@ final class RequestLog {
 
     void tell(Context context, Float milliseconds) {
         tell(RequestLabel.of(context), RequestId.of(context), TraceParent.idOf(context),
-                context.attribute(Callers.ATTRIBUTE), (long) (milliseconds * NANOSECONDS_PER_MILLISECOND));
+                context.attribute(AccessPolicy.ATTRIBUTE), (long) (milliseconds * NANOSECONDS_PER_MILLISECOND));
     }
 
     /** Nothing is said of a trace or a caller that is null. */
@@ -34,6 +35,6 @@ final class RequestLog {
                 .addKeyValue("route", label.route()).addKeyValue("method", label.method())
                 .addKeyValue("status", label.status())
                 .addKeyValue("milliseconds", (float) (nanoseconds / NANOSECONDS_PER_MILLISECOND))
-                .addKeyValue(Callers.ATTRIBUTE, caller).log("answered");
+                .addKeyValue(AccessPolicy.ATTRIBUTE, caller).log("answered");
     }
 }

@@ -1,6 +1,6 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
-import dev.brinebook.api.Language;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.RequestId;
@@ -8,6 +8,7 @@ import dev.brinebook.http.exchange.TraceParent;
 import dev.brinebook.http.limit.RequestLabel;
 import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.text.Language;
 import java.nio.ByteBuffer;
 import java.time.Duration;
 import java.util.concurrent.TimeoutException;
@@ -37,7 +38,7 @@ final class ServerErrors extends ErrorHandler {
         this.metrics = metrics;
     }
 
-    /** A request that did not come whole is no fault of ours, though the server calls it one where a read failed. */
+    /** A request that did not arrive complete is not an internal error, although the server calls it one if a read failed. */
     private static ProblemType type(Request request, int status) {
         ProblemType type = ProblemType.byStatus(status);
         return type == ProblemType.INTERNAL_ERROR && request.getAttribute(ERROR_EXCEPTION) instanceof Exception failure
@@ -63,9 +64,9 @@ final class ServerErrors extends ErrorHandler {
         Language language = Language.of(request.getHeaders().get(AnswerLanguage.ACCEPT));
         byte[] document = problems.document(type, type.explanation(), path, id, language);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
-        response.getHeaders().put(AnswerLanguage.HEADER, language.code());
+        response.getHeaders().put(AnswerLanguage.HEADER, language.tag());
         response.getHeaders().put(RequestId.HEADER, id);
-        StandingHeaders.put(response.getHeaders());
+        CommonHeaders.put(response.getHeaders());
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
         cors.allow(request.getHeaders(), response.getHeaders());
         if (type == ProblemType.OVERLOADED) {

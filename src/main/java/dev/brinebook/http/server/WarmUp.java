@@ -1,16 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
-import dev.brinebook.api.Language;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Resources;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.text.Language;
 import java.time.Duration;
 import java.util.List;
 
 /**
  * Calculates examples of the contract before the first caller comes: without, the first calculation takes as long as its classes
- * take to load, and what comes meanwhile is told that the service is busy.
+ * take to load, and requests meanwhile are answered that the service is busy.
  */
 final class WarmUp {
 

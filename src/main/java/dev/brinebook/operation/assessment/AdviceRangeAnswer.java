@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
-import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.Money;
@@ -13,37 +14,35 @@ import dev.brinebook.assessment.AdviceRange;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.payback.Payback;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
-import dev.brinebook.wording.Message;
 import java.util.Currency;
 
-@About("What the uncertainty of an input does to settings, saving and payback.")
+@SchemaDescription("Effect of the uncertainty of an input on settings, saving and payback.")
 public record AdviceRangeAnswer(
-        @Property("Where the input is as low as it may be.") AdviceEnd low,
-        @Property("Where the input is as high as it may be.") AdviceEnd high,
-        @Property(value = "What to do, where the uncertainty decides whether converting saves anything.",
-                optional = "when it saves, or does not, at both ends", example = "\"Retest before you buy.\"") Message advice) {
+        @Property("At the lower end of the uncertainty.") AdviceEnd low,
+        @Property("At the upper end of the uncertainty.") AdviceEnd high,
+        @Property(value = "What to do, if the uncertainty decides whether converting saves anything.",
+                optional = "when both ends give the same result", example = "\"Retest before you buy.\"") Message advice) {
 
-    @About("The advice at one end of what an input may be.")
+    @SchemaDescription("The advice at one end of the uncertainty of an input.")
     public record AdviceEnd(
-            @Property("Compensated hardness there.") HardnessQuantity hardness,
-            @Property("Mean softened use of a day there.") VolumeQuantity dailyUse,
-            @Property("Salt dose to set there.") SaltDoseQuantity saltDose,
-            @Property("Reserve to set there.") VolumeQuantity reserve,
-            @Property("Saving of the first year there; negative where converting costs more.") Money savedPerYear,
-            @Property(value = "Years until the conversion has paid for itself there.",
-                    optional = "when the cost of the conversion is not given") FigureAnswer simplePaybackYears) {
+            @Property("Compensated hardness at this end.") HardnessQuantity hardness,
+            @Property("Mean softened use per day at this end.") VolumeQuantity dailyUse,
+            @Property("Recommended salt dose at this end.") SaltDoseQuantity saltDose,
+            @Property("Recommended reserve at this end.") VolumeQuantity reserve,
+            @Property("Saving in the first year at this end. Negative if converting costs more.") Money savedPerYear,
+            @Property(value = "Payback of the conversion at this end, in years.",
+                    optional = "when the cost of the conversion is not given") OptionalResultAnswer simplePaybackYears) {
     }
 
     /** By the hardness test; null where it is taken as exact. */
     static AdviceRangeAnswer ofTest(Assessment assessment, Terms terms, Prices prices, Currency currency,
             AnswerUnits units, Explanation explanation) {
         return AdviceRange.ofTest(assessment, prices).map(range -> {
-            explanation.because("/testUncertainty", Message.of("the whole choice at either end of the uncertainty given for the"
-                    + " test, the softener as found unchanged"), "CP-PRICES");
-            return of(range, Message.of("Retest before you buy: within the uncertainty of the hardness test converting may save"
-                    + " or not."), terms, currency, units);
+            explanation.because("/testUncertainty", Message.of("formula.assessment.wholeChoiceRepeatedBoth"), "CP-PRICES");
+            return of(range, Message.of("adviceRange.testWaterAgainBefore"), terms, currency, units);
         }).orElse(null);
     }
 
@@ -51,10 +50,8 @@ public record AdviceRangeAnswer(
     static AdviceRangeAnswer ofUse(Assessment assessment, double share, Terms terms, Prices prices,
             Currency currency, AnswerUnits units, Explanation explanation) {
         return AdviceRange.ofUse(assessment, share, prices).map(range -> {
-            explanation.because("/useUncertainty", Message.of("the whole choice at either end of the uncertainty of the use, the"
-                    + " softener as found unchanged"), "CP-PRICES");
-            return of(range, Message.of("Read the water meter before you buy: within the uncertainty of the use converting may"
-                    + " save or not."), terms, currency, units);
+            explanation.because("/useUncertainty", Message.of("formula.assessment.wholeChoiceRepeatedBothEnds"), "CP-PRICES");
+            return of(range, Message.of("adviceRange.readWaterMeterBefore"), terms, currency, units);
         }).orElse(null);
     }
 
@@ -69,7 +66,8 @@ public record AdviceRangeAnswer(
         return new AdviceEnd(units.hardness(end.hardnessMgPerL()), units.volume(end.dailyUseLitres()),
                 units.saltDose(end.option().dosed().saltDoseGramsPerLitre()),
                 units.volume(Math.min(settings.reserveLitres(), settings.meterLitres())), Money.of(end.savedPerYear(), currency),
-                terms.outlay(Step.CONVERT).map(outlay -> FigureAnswer.of(Payback.simpleYears(outlay.investment(), end.savedPerYear(),
+                terms.outlay(Step.CONVERT).map(outlay -> OptionalResultAnswer.of(Payback.simpleYears(outlay.investment(),
+                        end.savedPerYear(),
                         terms.horizonYears()), 1)).orElse(null));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleTable;
@@ -33,19 +34,22 @@ import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Typesetter;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
-import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Measure;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.WaterAnalysis.Supply;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Wording;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -55,26 +59,25 @@ import java.util.List;
 public final class Assess {
 
     public static final Operation<AssessmentRequest, AssessmentAnswer> OPERATION = new Operation<>(
-            "assess", "/v1/assessment", "Do the whole job on one case",
-            "Choose this when the softener that stands there and the household are known and the whole answer is"
-                    + " wanted: how hard the water really is, whether the softener fits, what is set wrong, what"
-                    + " exactly to set on a metered controller and why, what the conversion needs, a year as found"
-                    + " against a year metered, both as is to be expected (salt, water, hard days), bags to buy, payback,"
-                    + " sodium, and what to be careful about. Every part comes from the same results. For a single"
-                    + " part choose its own operation, such as reviewSettings or estimatePayback; where no softener"
-                    + " stands there yet, sizeSoftener. Asked for text/html or application/pdf it answers a sheet to print.",
+            "assess", "/v1/assessment", "Assess a softener completely",
+            "Choose this when the existing softener and the household are known and you want the complete answer: compensated hardness, "
+                    + "whether the softener is large enough, settings to correct, settings for a metered controller with reasons, what "
+                    + "the conversion needs, expected salt, water and hard days of a year now and with a meter, salt purchases, "
+                    + "payback, sodium and cautions. All parts come from the same results. For a single part choose its own operation, "
+                    + "such as reviewSettings or estimatePayback. If there is no softener yet, choose sizeSoftener. With Accept "
+                    + "text/html or application/pdf it returns a sheet to print.",
             AssessmentRequest.class, AssessmentAnswer.class, Assess::answer,
-            List.of(QueryParameter.whole("request", "The request of the POST form as JSON, percent-encoded; a link holds up to"
-                    + " about 15000 characters of it.", "{\"water\":{\"hardness\":{\"value\":22,\"unit\":\"gpg\"}},\"household\":"
+            List.of(QueryParameter.whole("request", "The request of the POST form as JSON, percent-encoded. A link can hold up "
+                    + "to about 15000 characters of it.", "{\"water\":{\"hardness\":{\"value\":22,\"unit\":\"gpg\"}},\"household\":"
                     + "{\"people\":5},\"softener\":{\"resinVolume\":{\"value\":1.5,\"unit\":\"ft3\"},\"saltDose\":{\"value\":15,"
                     + "\"unit\":\"lb/ft3\"},\"control\":{\"kind\":\"clock\",\"everyDays\":3}}}")),
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(List.of(
-                    new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page that holds its own style and"
-                            + " asks nobody for anything.", "html", "apartment", Sheet.POLICY,
+                    new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page "
+                            + "with its own style that loads nothing else.", "html", "apartment", Sheet.POLICY,
                             (request, language) -> sheet(request, language).getBytes(StandardCharsets.UTF_8)),
-                    new AnswerForm<>(AssessmentSheet.PDF, AssessmentSheet.DESCRIPTION + " The same as a tagged document with its"
-                            + " font embedded.", "pdf", "apartment", null,
+                    new AnswerForm<>(AssessmentSheet.PDF, AssessmentSheet.DESCRIPTION + " The same as a "
+                            + "tagged document with an embedded font.", "pdf", "apartment", null,
                             (request, language) -> Typesetter.pdf(sheet(request, language)))));
 
     private Assess() {
@@ -85,12 +88,12 @@ public final class Assess {
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
-        Duty duty = given.duty();
+        DesignConditions duty = given.duty();
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.ownSewage(duty.water().supply()), explanation);
-        Found found = request.softener().found(given, explanation);
+        ExistingSoftener found = request.softener().found(given, explanation);
         SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
         Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
         Assessment assessment = Assessment.of(found, duty, terms);
@@ -104,13 +107,13 @@ public final class Assess {
     /** Without settings: none is right before the water is treated. */
     private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units,
             Explanation explanation) {
-        return of(assessment, explanation.behindStops(Message.joined(" ", List.of(verdict.sentence(), verdict.action()))), verdict,
+        return of(assessment, explanation.behindStops(Message.sentences(List.of(verdict.sentence(), verdict.action()))), verdict,
                 List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null, null, null, null, units, explanation);
     }
 
     private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,
             LocalPrices priced, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
-        Duty duty = assessment.duty();
+        DesignConditions duty = assessment.duty();
         SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
         Salt salt = softener.salt();
@@ -146,7 +149,7 @@ public final class Assess {
             SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion,
             AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units,
             Explanation explanation) {
-        Duty duty = assessment.duty();
+        DesignConditions duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
                 duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),
                 FitAnswer.of(assessment.fit(), units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
@@ -155,16 +158,15 @@ public final class Assess {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static String sheet(AssessmentRequest request, Wording language) {
+    private static String sheet(AssessmentRequest request, Language language) {
         return AssessmentSheet.xhtml(answer(request),
                 HomeCountry.units(request.units(), request.household().country()), language);
     }
 
     private static void warn(Assessment assessment, SiteRequest site, AnswerUnits units, Explanation explanation) {
-        explanation.because("/readiness", Message.of("what was seen on site; the drain against the backwash flow, the bore"
-                + " against {0} at the peak flow, the resin against 10 to 15 years", units == AnswerUnits.METRIC
-                ? Message.of("{0} {1}", Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s")
-                : Message.of("{0} {1}", 8, "ft/s")), "CP-INSTALLATION");
+        explanation.because("/readiness", Message.of("formula.assessment.siteObservationsDrainCompared", units == AnswerUnits.METRIC
+                ? Message.of("pattern.value", new Measure(Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s"))
+                : Message.of("pattern.value", new Measure(BigDecimal.valueOf(8), "ft/s"))), "CP-INSTALLATION");
         SiteReadiness.explain("/readiness", explanation);
         explanation.cautions(assessment.softened().cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS);
@@ -185,7 +187,7 @@ public final class Assess {
         SettingQuestion.explain(assessment.questions(), "/questions", explanation);
         CycleTable.explain("/cycle", explanation);
         RefillSetting.explain("/refill", salt, explanation);
-        explanation.because("/commissioning", Message.of("practice of putting a controller into service"), "CP-INSTALLATION");
+        explanation.because("/commissioning", Message.of("formula.assessment.commissioningPracticeControllers"), "CP-INSTALLATION");
     }
 
     private static List<Message> steps(AnswerUnits units) {
@@ -203,25 +205,26 @@ public final class Assess {
                 && one != Fit.Shortcoming.WATER_UNTREATED
                 && !(otherDose && one == Fit.Shortcoming.SERVICE_STANDARD_NOT_MET)).toList();
         if (!ofTheSoftener.isEmpty()) {
-            sentences.add(Message.of("The softener does not fit: {0}.", Message.joined("; ",
-                    ofTheSoftener.stream().map(units::saying).toList())));
+            sentences.add(Message.of("assess.softenerDoesFitHousehold"));
+            ofTheSoftener.forEach(one -> sentences.add(units.saying(one)));
         }
         boolean metered = verdict.step() == Step.CONVERT
                 || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();
         DoseChoice.Option option = assessment.recommended();
         ControllerQuantities set = new ControllerQuantities(assessment.duty(), units);
         double meter = option.settings().meterLitres();
-        sentences.add(metered ? set(settings, set.saltInWords(option.dosed().saltDoseGramsPerLitre(), option.dosed().softener()),
+        sentences.add(metered ? set(settings, assessment.duty().controller().saltStep() instanceof SaltStep.RefillMinutes,
                 set.reserveInWords(Math.min(meter, option.settings().reserveLitres()), meter)) : verdict.action());
-        return Message.joined(" ", sentences);
+        return Message.sentences(sentences);
     }
 
-    private static Message set(RecommendedSettings settings, Message dose, Message reserve) {
+    private static Message set(RecommendedSettings settings, boolean saltByMinutes, Message reserve) {
+        String saltBy = saltByMinutes ? "minutes" : "salt";
+        Message salt = ControllerQuantities.inWords(settings.saltPerRegeneration());
         Message hardness = ControllerQuantities.inWords(settings.hardness());
         Message capacity = ControllerQuantities.inWords(settings.capacity());
         return settings.reserve().equals(settings.meterVolume())
-                ? Message.of("Set {0}, {1} and {2} with a reserve of {3}, all that the meter counts: it regenerates every"
-                        + " night.", hardness, capacity, dose, reserve)
-                : Message.of("Set {0}, {1} and {2} with a reserve of {3}.", hardness, capacity, dose, reserve);
+                ? Message.of("assess.setHardnessCapacityMinutes", hardness, capacity, salt, reserve, saltBy, settings.refillMinutes())
+                : Message.of("assess.setHardnessCapacityMinutesBrine", hardness, capacity, salt, reserve, saltBy, settings.refillMinutes());
     }
 }

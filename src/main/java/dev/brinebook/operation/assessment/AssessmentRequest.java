@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
@@ -15,19 +16,20 @@ import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.water.WaterRequest;
 
-@About("The whole case: the water, the household, the softener that stands there, and what converting it would cost.")
+@SchemaDescription("The whole case: the water, the household, the existing softener and the cost of converting it.")
 public record AssessmentRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
-        @Property(value = "The softener that stands there, with its control.", required = true) SoftenerRequest softener,
-        @Property(value = "What converting it to a metered controller would cost.",
-                fallback = "unknown: the saving is told, but no payback") ConversionRequest conversion,
-        @Property(value = "What was seen where it stands.", fallback = "nothing: every condition is to check on site")
+        @Property(value = "The existing softener and its controller.", required = true) SoftenerRequest softener,
+        @Property(value = "Cost of converting it to a metered controller.",
+                fallback = "unknown: the answer has the saving, but no payback") ConversionRequest conversion,
+        @Property(value = "Conditions seen at the site.", fallback = "none: every condition is to check on site")
         SiteRequest site,
         @Property("Prices of salt, water and service.") PricesRequest prices,
-        @Property("Preferences where there is a choice.") PreferencesRequest preferences,
+        @Property("Preferences of the practitioner.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
+        @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
+                + "it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override

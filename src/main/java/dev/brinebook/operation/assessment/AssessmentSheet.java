@@ -1,16 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.verdict.RungAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.caution.Reader;
-import dev.brinebook.sheet.Paper;
+import dev.brinebook.sheet.PageSize;
 import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sheet;
-import dev.brinebook.sheet.Shown;
+import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.softener.Readiness;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The answer on two pages, one for the customer and one for the installer. Every number is one of the answer and says where
- * it stands there.
+ * The answer on two pages, one for the customer and one for the installer. Every number is one of the answer, with its pointer.
  */
 record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits,
         List<Row> changes, boolean untreated, List<Row> questions, List<Row> settings, List<Row> steps, List<Check> before,
@@ -28,14 +28,14 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
 
     static final String HTML = "text/html";
     static final String PDF = "application/pdf";
-    static final String DESCRIPTION = "A sheet of two pages in the language of Accept-Language: for the customer what, why, cost,"
-            + " payback and cautions; for the installer each setting with its reason, the steps, what to check before and after,"
-            + " and room for readings and a signature. Its numbers are those of the JSON answer, of which it leaves out the rest."
-            + " The paper is US Letter, or A4 where units is metric.";
+    static final String DESCRIPTION = "A sheet of two pages in the language of Accept-Language. The page for the customer has the "
+            + "recommendation, the reasons, cost, payback and cautions. The page for the installer has each setting with its reason, "
+            + "the steps, checks before and after, and space for readings and a signature. Its numbers are a selection of those in the "
+            + "JSON answer. The paper is US Letter, or A4 if units is metric.";
 
-    private static final Shown NOT_KNOWN = new Shown(null, "–");
+    private static final SheetCell NOT_KNOWN = new SheetCell(null, "–");
 
-    /** A condition, how it stands, and what to do where it is not met. */
+    /** A condition, its state, and what to do if it is not met. */
     record Check(Message wanted, SheetWords state, List<Message> whenNotMet) {
 
         private static Check of(dev.brinebook.answer.softener.ReadinessCheck check) {
@@ -53,8 +53,8 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
     }
 
     /** The sheet as a page. */
-    static String xhtml(AssessmentAnswer answer, AnswerUnits units, Wording language) {
-        Paper paper = units == AnswerUnits.METRIC ? Paper.A4 : Paper.LETTER;
+    static String xhtml(AssessmentAnswer answer, AnswerUnits units, Language language) {
+        PageSize paper = units == AnswerUnits.METRIC ? PageSize.A4 : PageSize.LETTER;
         return Sheet.xhtml("assessment", paper, of(answer), language);
     }
 
@@ -78,27 +78,28 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
         return IntStream.range(0, rungs.size()).filter(i -> rungs.get(i).settings() != null).mapToObj(i -> {
             RungAnswer rung = rungs.get(i);
             String at = "/verdict/ladder/" + i;
-            return Row.of(rung.name(), new Shown(at + "/hardDays", rung.hardDays()), new Shown(at + "/salt", rung.salt()),
-                    new Shown(at + "/costPerYear", rung.costPerYear()),
-                    rung.firstCost() == null ? NOT_KNOWN : new Shown(at + "/firstCost", rung.firstCost()),
+            return Row.of(rung.name(), new SheetCell(at + "/hardDays", rung.hardDays()), new SheetCell(at + "/salt", rung.salt()),
+                    new SheetCell(at + "/costPerYear", rung.costPerYear()),
+                    rung.firstCost() == null ? NOT_KNOWN : new SheetCell(at + "/firstCost", rung.firstCost()),
                     rung.overBelow() == null ? NOT_KNOWN
-                            : new Shown(at + "/overBelow/savedPerYear", rung.overBelow().savedPerYear()));
+                            : new SheetCell(at + "/overBelow/savedPerYear", rung.overBelow().savedPerYear()));
         }).toList();
     }
 
     private static List<Row> water(AssessmentAnswer answer) {
         List<Row> rows = new ArrayList<>(List.of(
-                row(Message.of("Hardness as tested"), "/hardness/tested", answer.hardness().tested()),
-                row(Message.of("Hardness with what iron and manganese add"), "/hardness/compensated",
+                row(Message.of("assessmentSheet.testedHardness"), "/hardness/tested", answer.hardness().tested()),
+                row(Message.of("assessmentSheet.hardnessIronManganese"), "/hardness/compensated",
                         answer.hardness().compensated()),
-                row(Message.of("Softened water on a mean day"), "/demand/dailyUse", answer.demand().dailyUse()),
-                row(Message.of("Capacity that a regeneration restores, as found"), "/fit/capacity", answer.fit().capacity())));
+                row(Message.of("assessmentSheet.softenedWaterPerDay"), "/demand/dailyUse", answer.demand().dailyUse()),
+                row(Message.of("assessmentSheet.capacityPerRegenerationNow"), "/fit/capacity", answer.fit().capacity())));
         if (answer.fit().daysBetweenRegenerations() != null) {
-            rows.add(row(Message.of("Days between regenerations"), "/fit/daysBetweenRegenerations",
+            rows.add(row(Message.of("assessmentSheet.daysBetweenRegenerations"), "/fit/daysBetweenRegenerations",
                     answer.fit().daysBetweenRegenerations()));
         }
-        rows.add(row(Message.of("Sodium that softening adds"), "/softenedWater/addedSodium", answer.softenedWater().addedSodium()));
-        rows.add(row(Message.of("Potassium that softening adds"), "/softenedWater/addedPotassium",
+        rows.add(row(Message.of("assessmentSheet.sodiumAddedSoftening"), "/softenedWater/addedSodium",
+                answer.softenedWater().addedSodium()));
+        rows.add(row(Message.of("assessmentSheet.potassiumAddedSoftening"), "/softenedWater/addedPotassium",
                 answer.softenedWater().addedPotassium()));
         return rows;
     }
@@ -106,15 +107,15 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
     private static List<Row> changes(AssessmentAnswer answer) {
         return IntStream.range(0, answer.findings().size()).mapToObj(i -> {
             String at = "/findings/" + i;
-            return Row.of(answer.findings().get(i).why(), new Shown(at + "/set", answer.findings().get(i).set()),
-                    new Shown(at + "/shouldBe", answer.findings().get(i).shouldBe()));
+            return Row.of(answer.findings().get(i).why(), new SheetCell(at + "/set", answer.findings().get(i).set()),
+                    new SheetCell(at + "/shouldBe", answer.findings().get(i).shouldBe()));
         }).toList();
     }
 
     private static List<Row> questions(AssessmentAnswer answer) {
         return IntStream.range(0, answer.questions().size()).mapToObj(i -> {
             String at = "/questions/" + i;
-            return Row.of(answer.questions().get(i).question(), new Shown(at + "/why", answer.questions().get(i).why()));
+            return Row.of(answer.questions().get(i).question(), new SheetCell(at + "/why", answer.questions().get(i).why()));
         }).toList();
     }
 
@@ -123,23 +124,23 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
             return List.of();
         }
         RecommendedSettings set = answer.settings();
-        Stream<Row> rows = Stream.of(setting(Message.of("Hardness"), "hardness", set.hardness(), set),
-                setting(Message.of("Capacity"), "capacity", set.capacity(), set),
-                setting(Message.of("Water between regenerations"), "meterVolume", set.meterVolume(), set),
-                setting(Message.of("Reserve, a part of it"), "reserve", set.reserve(), set),
-                setting(Message.of("Salt dose"), "saltDose", set.saltDose(), set),
-                setting(Message.of("Salt of one regeneration"), "saltPerRegeneration", set.saltPerRegeneration(), set),
-                setting(Message.of("Day override, days"), "dayOverride", set.dayOverride(), set),
-                setting(Message.of("Hour of regeneration"), "regenerationHour", set.regenerationHour(), set),
-                setting(Message.of("Refill, minutes"), "refillMinutes", set.refillMinutes(), set));
+        Stream<Row> rows = Stream.of(setting(Message.of("assessmentSheet.hardness"), "hardness", set.hardness(), set),
+                setting(Message.of("assessmentSheet.capacity"), "capacity", set.capacity(), set),
+                setting(Message.of("assessmentSheet.waterBetweenRegenerations"), "meterVolume", set.meterVolume(), set),
+                setting(Message.of("assessmentSheet.reserveIncludedAbove"), "reserve", set.reserve(), set),
+                setting(Message.of("assessmentSheet.saltDose"), "saltDose", set.saltDose(), set),
+                setting(Message.of("assessmentSheet.saltPerRegeneration"), "saltPerRegeneration", set.saltPerRegeneration(), set),
+                setting(Message.of("assessmentSheet.dayOverrideDays"), "dayOverride", set.dayOverride(), set),
+                setting(Message.of("assessmentSheet.hourRegeneration"), "regenerationHour", set.regenerationHour(), set),
+                setting(Message.of("assessmentSheet.brineRefillMinutes"), "refillMinutes", set.refillMinutes(), set));
         return rows.toList();
     }
 
     private static Row setting(Message label, String name, Object value, RecommendedSettings set) {
         int place = IntStream.range(0, set.reasons().size()).filter(i -> set.reasons().get(i).setting().equals(name)).findFirst()
                 .orElseThrow();
-        return Row.of(label, new Shown("/settings/" + name, value),
-                new Shown("/settings/reasons/" + place + "/reason", set.reasons().get(place).reason()));
+        return Row.of(label, new SheetCell("/settings/" + name, value),
+                new SheetCell("/settings/reasons/" + place + "/reason", set.reasons().get(place).reason()));
     }
 
     private static List<Row> steps(AssessmentAnswer answer) {
@@ -149,10 +150,10 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
         return IntStream.range(0, answer.cycle().steps().size()).mapToObj(i -> {
             var step = answer.cycle().steps().get(i);
             String at = "/cycle/steps/" + i;
-            return Row.of(Message.saying(step.step()), step.tenthMinutes() == null
-                    ? new Shown(at + "/wholeMinutes", step.wholeMinutes()) : new Shown(at + "/tenthMinutes", step.tenthMinutes()),
-                    new Shown(at + "/flow", step.flow()), new Shown(at + "/waterTaken", step.waterTaken()),
-                    new Shown(at + "/waterToDrain", step.waterToDrain()));
+            return Row.of(Message.of(step.step()), step.tenthMinutes() == null
+                    ? new SheetCell(at + "/wholeMinutes", step.wholeMinutes()) : new SheetCell(at + "/tenthMinutes", step.tenthMinutes()),
+                    new SheetCell(at + "/flow", step.flow()), new SheetCell(at + "/waterTaken", step.waterTaken()),
+                    new SheetCell(at + "/waterToDrain", step.waterToDrain()));
         }).toList();
     }
 
@@ -162,6 +163,6 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
     }
 
     private static Row row(Message label, String at, Object value) {
-        return Row.of(label, new Shown(at, value));
+        return Row.of(label, new SheetCell(at, value));
     }
 }

@@ -1,11 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
-import dev.brinebook.wording.Message;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.text.Message;
 
-@About("Why a setting is as it is.")
+@SchemaDescription("Reason for a setting.")
 public record SettingReason(
-        @Property(value = "Name of the setting beside it.", example = "\"hardness\"") String setting,
-        @Property(value = "The reason.", example = "\"14 days at the latest.\"") Message reason) {
+        @Property(value = "Name of the setting.", example = "\"hardness\"") String setting,
+        @Property(value = "The reason.", example = "\"Regenerate at least every 14 days. Idle resin fouls and "
+                + "packs.\"") Message reason) {
 }

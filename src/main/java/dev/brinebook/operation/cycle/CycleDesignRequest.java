@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.api.quantity.TemperatureQuantity;
@@ -12,22 +13,22 @@ import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.water.WaterAnalysis;
 import java.math.BigDecimal;
 
-@About("A softener whose regeneration is to be worked out step by step.")
+@SchemaDescription("A softener whose regeneration is calculated step by step.")
 public record CycleDesignRequest(
-        @Property(value = "The softener: its resin, tank, salt, dose and the flows of its valve. Its control, its minutes"
-                + " and its stock of salt are not needed here.", required = true) SoftenerRequest softener,
-        @Property(value = "The coldest the water gets in use.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
+        @Property(value = "The softener: resin, tank, salt, dose and flows of the valve. "
+                + "Control, minutes and stock of salt are not needed here.", required = true) SoftenerRequest softener,
+        @Property(value = "Lowest water temperature in use.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
                 max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", fallback = "12 C")
         TemperatureQuantity waterTemperature,
-        @Property(value = "Temperature in the brine tank, which decides how much salt the refill dissolves.",
+        @Property(value = "Temperature in the brine tank. It determines the salt dissolved by the refill.",
                 min = Brine.MIN_TEMPERATURE_CELSIUS, max = Brine.MAX_TEMPERATURE_CELSIUS, unit = "C",
                 fallback = "that of the water") TemperatureQuantity brineTankTemperature,
         @Property(value = "Whether a second backwash follows the brine.", fallback = "false", example = "false")
         Boolean secondBackwash,
-        @Property(value = "Regenerations in a year, to add up their salt and water.", min = 0,
-                max = CycleDesignRequest.MAX_REGENERATIONS_PER_YEAR, example = "80", fallback = "none: no year is added up")
+        @Property(value = "Regenerations per year, for the salt and water per year.", min = 0,
+                max = CycleDesignRequest.MAX_REGENERATIONS_PER_YEAR, example = "80", fallback = "none: no totals per year")
         BigDecimal regenerationsPerYear,
-        @Property("Preferences, of which the capacities to count with are used.") PreferencesRequest preferences,
+        @Property("Preferences. Only the capacity table is used.") PreferencesRequest preferences,
         @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 

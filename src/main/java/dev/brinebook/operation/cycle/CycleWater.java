@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.VolumeQuantity;
@@ -12,19 +13,19 @@ import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.regeneration.RinseGuide;
 import dev.brinebook.regeneration.WaterGuide;
 import dev.brinebook.resin.ResinBed;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("The water of the regeneration by the resin that it serves.")
+@SchemaDescription("Regeneration water per resin volume.")
 public record CycleWater(
         @Property("The slow rinse, which displaces the brine.") RinseLine slowRinse,
         @Property("The fast rinse, which clears the last of it.") RinseLine fastRinse,
-        @Property("Water of the whole regeneration for one cubic foot (one litre in metric units) of resin.")
+        @Property("Regeneration water per cubic foot (per litre in metric units) of resin.")
         VolumeQuantity perVolumeOfResin,
         @Property(value = "The same in bed volumes.", min = 0, example = "8.66") BigDecimal bedVolumes,
-        @Property(value = "Whether that lies in the 25 to 65 gal that are usual for a cubic foot of a household's resin, 3.3"
-                + " to 8.7 bed volumes.", example = "true") Boolean withinUsual,
-        @Property(value = "Whether it is less than the 80 gal for a cubic foot, 10.7 bed volumes, of public plants.",
+        @Property(value = "Whether it is in the usual household range of 25 to 65 gal per cubic "
+                + "foot of resin (3.3 to 8.7 bed volumes).", example = "true") Boolean withinUsual,
+        @Property(value = "Whether it is less than the 80 gal per cubic foot (10.7 bed volumes) of public plants.",
                 example = "true") Boolean belowPlants) {
 
     static CycleWater of(ResinBed bed, Cycle cycle, AnswerUnits units) {
@@ -37,20 +38,19 @@ public record CycleWater(
     }
 
     static void explain(AnswerUnits units, Explanation explanation) {
-        explanation.because("/waterByResin/slowRinse", Message.of("minutes after the brine times the brine flow; plants take"
-                + " one to three bed volumes"), "UFC-3-240-13FN");
-        explanation.because("/waterByResin/fastRinse", Message.of("minutes times flow; plants take 4.7 to 13.3 bed volumes"),
+        explanation.because("/waterByResin/slowRinse", Message.of("formula.regeneration.minutesAfterBrineBrine"), "UFC-3-240-13FN");
+        explanation.because("/waterByResin/fastRinse", Message.of("formula.regeneration.minutesFlowPlantsUse"),
                 "UFC-3-240-13FN");
-        explanation.because("/waterByResin/perVolumeOfResin", Message.of("water of the regeneration over the resin; {0} are"
-                + " usual", Text.span(perVolumeOfResin(WaterGuide.MIN_BED_VOLUMES, units),
+        explanation.because("/waterByResin/perVolumeOfResin", Message.of("formula.regeneration.waterPerRegenerationResin",
+                Text.span(perVolumeOfResin(WaterGuide.MIN_BED_VOLUMES, units),
                 perVolumeOfResin(WaterGuide.MAX_BED_VOLUMES, units))), "CP-CYCLE");
-        explanation.because("/waterByResin/bedVolumes", Message.of("water of the regeneration over the resin volume"),
+        explanation.because("/waterByResin/bedVolumes", Message.of("formula.regeneration.waterPerRegenerationResinVolume"),
                 "CP-CYCLE");
-        explanation.because("/waterByResin/belowPlants", Message.of("{0} for as much resin",
+        explanation.because("/waterByResin/belowPlants", Message.of("formula.regeneration.sameVolumeResin",
                 Text.of(perVolumeOfResin(WaterGuide.PLANT_BED_VOLUMES, units))), "AWWA-ASCE");
     }
 
-    /** Water of so many bed volumes for one cubic foot, or one litre, of resin. */
+    /** Water of a number of bed volumes for one cubic foot, or one litre, of resin. */
     private static VolumeQuantity perVolumeOfResin(double bedVolumes, AnswerUnits units) {
         return units.volume(bedVolumes * units.resinVolume(1).unit().toBase(1));
     }

@@ -1,21 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.softener.DosedSoftener;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("The cycle, as often as it runs in a year.")
+@SchemaDescription("Totals of all regenerations per year.")
 public record CycleYear(
         @Property(value = "Regenerations, as given.", min = 0, example = "80") BigDecimal regenerations,
-        @Property("Salt of them.") MassQuantity salt,
-        @Property("Water of them.") VolumeQuantity water) {
+        @Property("Salt per year.") MassQuantity salt,
+        @Property("Water per year.") VolumeQuantity water) {
 
     /** The year, or null when the request does not ask for it. */
     static CycleYear of(BigDecimal regenerations, DosedSoftener dosed, AnswerUnits units) {
@@ -29,7 +30,7 @@ public record CycleYear(
 
     static void explain(Explanation explanation) {
         explanation.given("/year/regenerations");
-        explanation.because("/year/salt", Message.of("regenerations times the salt of one"), "WQP-2009");
-        explanation.because("/year/water", Message.of("regenerations times the water of one"), "CP-CYCLE");
+        explanation.because("/year/salt", Message.of("formula.regeneration.regenerationsSaltPerRegeneration"), "WQP-2009");
+        explanation.because("/year/water", Message.of("formula.regeneration.regenerationsWaterPerRegeneration"), "CP-CYCLE");
     }
 }

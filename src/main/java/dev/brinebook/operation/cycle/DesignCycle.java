@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
 import dev.brinebook.answer.cycle.CycleBed;
@@ -28,23 +29,23 @@ import dev.brinebook.resin.EfficiencyLine.StartedBy;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Which minutes, flows and water a regeneration takes. */
+/** Minutes, flows and water of a regeneration. */
 public final class DesignCycle {
 
     public static final Operation<CycleDesignRequest, CycleDesignAnswer> OPERATION = new Operation<>(
-            "designCycle", "/v1/regeneration-cycle", "Work out the steps of a regeneration",
-            "Choose this to set up a softener's controller: it works out each step's minutes, flow and water from the"
-                    + " resin, the tank, the salt dose and the temperatures, checks that the backwash lifts the bed"
-                    + " enough and not out of the tank, gives the brine and the refill by water with the salt that"
-                    + " rounded minutes would put, and adds up time, water, capacity and efficiency. To judge minutes"
-                    + " that are set already use reviewSettings; for the flows that the bed takes in service"
-                    + " computeBedHydraulics.",
+            "designCycle", "/v1/regeneration-cycle", "Design the steps of a regeneration",
+            "Choose this to set up a softener's controller. It calculates the minutes, flow and water of each step from the resin, the "
+                    + "tank, the salt dose and the temperatures. It checks that the backwash expands the bed enough and keeps the resin "
+                    + "in the tank. It gives the brine, the refill by water, the salt for rounded minutes, and the total time, water, "
+                    + "capacity and efficiency. To check minutes that are already set use reviewSettings. For the flow limits of the "
+                    + "bed in service use computeBedHydraulics.",
             CycleDesignRequest.class, CycleDesignAnswer.class, DesignCycle::answer, List.of(),
             List.of("well-family", "apartment", "apartment-potassium"));
 
@@ -90,14 +91,14 @@ public final class DesignCycle {
                 WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
                 Text.of(units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
         double brineTank = explanation.orDefault("brineTankTemperature", request.brineTankTemperature(), water,
-                Message.of("{0}, that of the water", Text.of(units.temperature(water))));
+                Message.of("assumed.regeneration.temperatureWater", Text.of(units.temperature(water))));
         boolean secondBackwash = Boolean.TRUE.equals(request.secondBackwash());
         explanation.assume("secondBackwash", Message.verbatim(String.valueOf(secondBackwash)),
                 request.secondBackwash() == null ? Origin.DEFAULT : Origin.CALLER);
         return softener.cycleDesign(doseGramsPerLitre, water, brineTank, secondBackwash);
     }
 
-    /** How salt and water stand to each line, as if what starts the regenerations and their interval suited it. */
+    /** Salt and water compared with each limit, assuming that control type and interval meet it. */
     private static List<EfficiencyLine.Verdict> verdicts(DosedSoftener dosed, double waterLitresPerKilogram) {
         return EfficiencyLine.all().stream().map(line -> line.verdict(new EfficiencyLine.Performance(
                 dosed.saltEfficiencyGramsPerGram(), waterLitresPerKilogram, line.startedBy() == StartedBy.DEMAND,
@@ -105,12 +106,12 @@ public final class DesignCycle {
     }
 
     private static Message summary(CycleTable table, DosedSoftener dosed, AnswerUnits units) {
-        Message minutes = Message.joined(", ", table.steps().stream().map(step -> Message.of("{0} {1}",
-                Message.saying(step.step()), step.tenthMinutes() == null ? step.wholeMinutes() : step.tenthMinutes()))
+        Message minutes = Message.joined(Joint.COMMA, table.steps().stream().map(step -> Message.of("pattern.spaced",
+                Message.of(step.step()), step.tenthMinutes() == null ? step.wholeMinutes() : step.tenthMinutes()))
                 .toList());
-        return Message.of("Set in minutes: {0}. The regeneration takes {1} of water and {2} of salt and restores {3}.",
-                minutes, Text.of(table.water()), Text.of(units.mass(dosed.saltGrams() / 1000)),
-                Text.of(units.capacity(dosed.capacityGrams())));
+        return Message.of("designCycle.regenerationTakesMinutesSalt", Text.whole(Math.ceil(table.totalMinutes().doubleValue())),
+                Text.rounded(units.mass(dosed.saltGrams() / 1000)), Text.rounded(table.water()),
+                Text.rounded(units.capacity(dosed.capacityGrams())), minutes);
     }
 
     private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
@@ -118,7 +119,7 @@ public final class DesignCycle {
         assumeFlows(design.flows(), units, explanation);
         assumeGuides(explanation);
         if (request.softener().minutes() != null) {
-            explanation.assume("softener.minutes", Message.of("not used: the minutes are worked out"), Origin.DERIVED);
+            explanation.assume("softener.minutes", Message.of("assumed.regeneration.usedMinutesCalculated"), Origin.DERIVED);
         }
         CycleTable.explain("/cycle", explanation);
         CycleBackwash.explain(units, explanation);
@@ -126,8 +127,8 @@ public final class DesignCycle {
         CycleBrine.explain(design, explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
         CapacityBasis.explain("/capacity", table, units, explanation);
-        explanation.because("/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
-        explanation.because("/waterPerCapacity", Message.of("water of a regeneration over capacity"), "DOE-BASC");
+        explanation.because("/saltEfficiency", Message.of("formula.common.capacitySaltPerRegeneration"), "WQP-2009");
+        explanation.because("/waterPerCapacity", Message.of("formula.common.waterPerRegenerationCapacity"), "DOE-BASC");
         if (request.regenerationsPerYear() != null) {
             CycleYear.explain(explanation);
         }
@@ -135,31 +136,31 @@ public final class DesignCycle {
     }
 
     private static void assumeGuides(Explanation explanation) {
-        explanation.assume("fastRinse", Message.of("{0} bed volumes",
+        explanation.assume("fastRinse", Message.of("assumed.regeneration.bedVolumes",
                 Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES)), Origin.DEFAULT);
-        explanation.assume("slowRinse", Message.counted("{0} bed volume", "{0} bed volumes",
+        explanation.assume("slowRinse", Message.of("assumed.regeneration.bedVolumes2",
                 Text.number(Brining.SLOW_RINSE_BED_VOLUMES)), Origin.DEFAULT);
-        explanation.assume("weakExpansion", Message.of("below {0} % of the depth",
+        explanation.assume("weakExpansion", Message.of("assumed.common.belowBedDepth",
                 Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
-        explanation.assume("usualBrineFlow", Message.of("{0} to {1} bed volumes an hour",
+        explanation.assume("usualBrineFlow", Message.of("assumed.regeneration.bedVolumesPerHour",
                 Text.number(CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR),
                 Text.number(CycleFinding.ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR)), Origin.DEFAULT);
     }
 
     private static void assumeFlows(CycleFlows flows, AnswerUnits units, Explanation explanation) {
-        assumeFlow("drain", flows.drainLitresPerMinute(), Message.of("the next step of {0} that lifts the bed by half",
+        assumeFlow("drain", flows.drainLitresPerMinute(), Message.of("assumed.regeneration.nextStepLiftsBed",
                 Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE))), units, explanation);
         assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
-                ? Message.of("what makes 10 % brine of the suction")
-                : Message.of("{0} bed volumes an hour", Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR)),
+                ? Message.of("assumed.regeneration.flowDilutesSuction10")
+                : Message.of("assumed.regeneration.bedVolumesPerHour2", Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR)),
                 units, explanation);
-        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), Message.of("what makes 10 % brine"), units,
+        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), Message.of("assumed.regeneration.flowMakes10Brine"), units,
                 explanation);
-        assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), Message.of("as the backwash"), units, explanation);
+        assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), Message.of("assumed.regeneration.sameBackwashFlow"), units, explanation);
         assumeFlow("refill", flows.refillLitresPerMinute(),
                 Text.of(units.flow(CycleDesign.ASSUMED_REFILL_LITRES_PER_MINUTE)), units, explanation);
-        assumeFlow("supply", flows.supplyLitresPerMinute(), Message.of("unknown: it limits nothing"), units, explanation);
-        assumeFlow("drainLine", flows.drainLineLitresPerMinute(), Message.of("unknown: it limits nothing"), units, explanation);
+        assumeFlow("supply", flows.supplyLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"), units, explanation);
+        assumeFlow("drainLine", flows.drainLineLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"), units, explanation);
     }
 
     private static void assumeFlow(String name, OptionalDouble given, Message fallback, AnswerUnits units,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
@@ -14,19 +15,18 @@ import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.household.FixtureLine;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-/** How much fixtures draw at once. */
+/** Peak flow of fixtures. */
 public final class EstimatePeakFlow {
 
     public static final Operation<PeakFlowRequest, PeakFlowAnswer> OPERATION = new Operation<>("estimatePeakFlow",
             "/v1/peak-flow", "Estimate the peak flow of fixtures by four methods",
-            "Choose this when the question is how much water a house draws at once, or why two estimates of it differ: from"
-                    + " a list of fixtures it gives the flow of the plumbing code, of statistics of measured homes (exact and"
-                    + " fitted) and of the German standard side by side, and which of them to size a softener for. The same"
-                    + " list can be given to sizeSoftener as household.fixtures. To see what a bed takes use"
-                    + " computeBedHydraulics.",
+            "Choose this to find the peak flow of a house, or why two estimates of it differ. From a list of fixtures it gives the peak "
+                    + "flow by the plumbing code, by statistics of measured homes (exact and fitted) and by the German standard, and "
+                    + "recommends which one to size a softener for. You can send the same list to sizeSoftener as household.fixtures. "
+                    + "For the flow limits of a bed use computeBedHydraulics.",
             PeakFlowRequest.class, PeakFlowAnswer.class, EstimatePeakFlow::answer, List.of(),
             List.of("well-family", "apartment"));
 
@@ -44,8 +44,7 @@ public final class EstimatePeakFlow {
         DesignPeak design = DesignPeak.of(estimate, units);
         ExactPeak exact = ExactPeak.of(estimate, units);
         FittedPeak fitted = FittedPeak.of(estimate, units);
-        Message summary = Message.joined(" ", List.of(advice(sizing), Message.of("The plumbing code, which is for pipes, gives"
-                + " {0}; the exact statistics give {1}, their fit gives {2}; the German standard gives {3}.",
+        Message summary = Message.sentences(List.of(advice(sizing), Message.of("estimatePeakFlow.plumbingCodePipesGives",
                 code.peak().inWords(), exact.peak().inWords(), fitted.peak().inWords(), design.peak().inWords())));
         return new PeakFlowAnswer(summary, sizing, exact, fitted, code, design,
                 Rounding.answer(100 * estimate.percentile()), PeakDifferences.of(estimate),
@@ -56,7 +55,7 @@ public final class EstimatePeakFlow {
     private static PeakFlowEstimate estimate(PeakFlowRequest request, Explanation explanation) {
         FixtureSchedule schedule = FixtureLine.schedule("fixtures", request.fixtures(), explanation);
         double percent = explanation.orDefault("percentile", request.percentile(), 100 * PeakFlow.DEFAULT_PERCENTILE,
-                number -> Message.of("{0} %", number));
+                number -> Message.of("pattern.percent", number));
         return new PeakFlowEstimate(schedule,
                 explanation.orDefault("demandCurve", request.demandCurve(), schedule.curve()),
                 explanation.orDefault("buildingType", request.buildingType(), BuildingType.DWELLING), percent / 100);
@@ -64,15 +63,14 @@ public final class EstimatePeakFlow {
 
     private static Message advice(PeakForSizing sizing) {
         return sizing.peakFlow() == null
-                ? Message.joined(" ", List.of(Message.of("No flow to size a softener for is advised."), sizing.why()))
-                : Message.of("Size the softener for a peak of {0} and for {1} that last.", Text.of(sizing.peakFlow()),
-                        Text.of(sizing.continuousFlow()));
+                ? Message.sentences(List.of(Message.of("estimatePeakFlow.noFlowSizeSoftener"), sizing.why()))
+                : Message.of("estimatePeakFlow.sizeSoftenerPeakFlow", Text.rounded(sizing.peakFlow()),
+                        Text.rounded(sizing.continuousFlow()));
     }
 
     private static void explain(Explanation explanation) {
-        explanation.assume("independence", Message.of("each fixture runs or not without regard to the others, as likely at every"
-                + " moment of the busy hour"), Origin.DEFAULT);
-        explanation.assume("bathroomGroup", Message.of("draws as a shower, a lavatory and a water closet"), Origin.DEFAULT);
+        explanation.assume("independence", Message.of("assumed.household.eachFixtureRunsIndependently"), Origin.DEFAULT);
+        explanation.assume("bathroomGroup", Message.of("assumed.household.flowsShowerLavatoryWater"), Origin.DEFAULT);
         explanation.given("/percentile");
         FixtureLine.explain(explanation);
         PeakForSizing.explain(explanation);

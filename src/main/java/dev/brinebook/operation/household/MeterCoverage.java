@@ -1,24 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.household.MeterHistory;
 import dev.brinebook.household.RowNote;
 import dev.brinebook.household.RowNote.Action;
 import java.util.List;
 
-@About("How much of the time the readings tell of, and what was done to them.")
+@SchemaDescription("Period covered by the readings, and the repairs made to them.")
 public record MeterCoverage(
-        @Property(value = "Readings that came.", min = 1, example = "366") Integer readings,
+        @Property(value = "Readings received.", min = 1, example = "366") Integer readings,
         @Property(value = "Rows skipped.", min = 0, example = "2") Integer rowsSkipped,
-        @Property(value = "Repairs of rows.", min = 0, example = "1") Integer rowsRepaired,
-        @Property(value = "Rows before which the use is lost.", min = 0, example = "0") Integer rowsUseLost,
-        @Property(value = "Days from the first whole one to the last.", min = 1, unit = "days", example = "365") Integer days,
-        @Property(value = "Days of them that are missing.", min = 0, unit = "days", example = "5") Integer missingDays,
-        @Property("The missing days, run by run.") List<MeterGapAnswer> gaps,
-        @Property("Every row that could not be taken as it was, by place, 200 at most.") List<MeterRow> rows,
-        @Property(value = "How many more such rows there were.", optional = "when all are listed", min = 1, example = "3")
+        @Property(value = "Rows repaired.", min = 0, example = "1") Integer rowsRepaired,
+        @Property(value = "Rows before which the use is unknown.", min = 0, example = "0") Integer rowsUseLost,
+        @Property(value = "Days from the first to the last whole day.", min = 1, unit = "days", example = "365") Integer days,
+        @Property(value = "Missing days among them.", min = 0, unit = "days", example = "5") Integer missingDays,
+        @Property("The missing periods.") List<MeterGapAnswer> gaps,
+        @Property("Rows that were repaired, skipped or left without use, by position. At most 200.") List<MeterRow> rows,
+        @Property(value = "Number of such rows not listed.", optional = "when all are listed", min = 1, example = "3")
         Integer rowsOmitted) {
 
     static final int MAX_ROWS = 200;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import dev.brinebook.api.Text;
@@ -11,16 +12,16 @@ import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.NightFlow;
 import dev.brinebook.household.Trend;
 import dev.brinebook.household.UseEstimate;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Tells what the days of a meter show. */
+/** Finds what the days of a meter show. */
 final class MeterFindings {
 
-    /** Use per person beyond twice the usual, or less than a third of it, is worth a look. */
+    /** Use per person beyond twice the usual, or less than a third of it, is worth checking. */
     private static final double ASSUMED_HIGH_SHARE = 2;
     private static final double ASSUMED_LOW_SHARE = 1 / 3.0;
     private static final int MONTH_DAYS = 30;
@@ -41,34 +42,30 @@ final class MeterFindings {
         double share = people == null ? 1 : estimate.occupiedMeanLitres() / people / country.usePerPersonLitres();
         if (share > ASSUMED_HIGH_SHARE || share < ASSUMED_LOW_SHARE) {
             VolumeQuantity perPerson = units.volume(estimate.occupiedMeanLitres() / people);
-            findings.add(new MeterFinding(MeterFinding.Code.UNUSUAL_USE, Message.of("A person has {0} a day, where {1} is usual:"
-                    + " is the unit right, is all use of the house on this meter, and nothing else?", Text.of(perPerson),
-                    Text.of(units.volume(country.usePerPersonLitres()))), null, null, null, perPerson));
+            findings.add(new MeterFinding(MeterFinding.Code.UNUSUAL_USE, Message.of("meterFindings.usePerPersonDay",
+                    Text.rounded(perPerson),
+                    Text.rounded(units.volume(country.usePerPersonLitres()))), null, null, null, perPerson));
         }
         return findings;
     }
 
     private static MeterFinding leak(NightFlow.Unceasing leak, AnswerUnits units) {
         VolumeQuantity perDay = units.volume(leak.litresPerDay());
-        return new MeterFinding(MeterFinding.Code.NIGHT_FLOW, inWords(leak, Text.of(perDay)), leak.firstDate(), leak.lastDate(),
+        return new MeterFinding(MeterFinding.Code.NIGHT_FLOW, inWords(leak, Text.rounded(perDay)), leak.firstDate(), leak.lastDate(),
                 null, perDay);
     }
 
     private static Message inWords(NightFlow.Unceasing leak, Message perDay) {
         return leak.goesOn()
-                ? Message.of("In {0} nights on end, {1} to {2}, the flow from 02:00 to 04:00 never stopped: at least {3} a day"
-                        + " runs without a stop, to the end of the readings.", leak.nights(), leak.firstDate(), leak.lastDate(),
+                ? Message.of("meterFindings.flow020004", leak.nights(), leak.firstDate(), leak.lastDate(),
                         perDay)
-                : Message.of("In {0} nights on end, {1} to {2}, the flow from 02:00 to 04:00 never stopped: at least {3} a day"
-                        + " runs without a stop.", leak.nights(), leak.firstDate(), leak.lastDate(), perDay);
+                : Message.of("meterFindings.flow02000400", leak.nights(), leak.firstDate(), leak.lastDate(), perDay);
     }
 
     private static MeterFinding highDays(List<HighDay> days, AnswerUnits units) {
         HighDay most = days.stream().max(Comparator.comparingDouble(HighDay::litres)).orElseThrow();
-        return new MeterFinding(MeterFinding.Code.HIGH_DAYS, Message.counted(
-                "On {1} {2} was used, more than four times the usual. Look for a leak, unless something was filled.",
-                "On {0} days more than four times the usual was used, most on {1}: {2}. Look for a leak, unless something was"
-                        + " filled.", days.size(), most.date(), Text.of(units.volume(most.litres()))), days.get(0).date(),
+        return new MeterFinding(MeterFinding.Code.HIGH_DAYS, Message.of(
+                "meterFindings.usedMoreThanFour", days.size(), most.date(), Text.rounded(units.volume(most.litres()))), days.get(0).date(),
                 days.get(days.size() - 1).date(), null, null);
     }
 
@@ -76,19 +73,19 @@ final class MeterFindings {
         LocalDate first = days.dateOf(estimate.presence().occupied()[step.lastBefore() + 1]);
         VolumeQuantity before = units.volume(step.meanBefore());
         VolumeQuantity after = units.volume(step.meanAfter());
-        return new MeterFinding(MeterFinding.Code.LEVEL_CHANGED, Message.of("From about {0} on a day with somebody there has"
-                + " {1} on average, {2} before.", first, Text.of(after), Text.of(before)), first, days.dateOf(days.size() - 1),
+        return new MeterFinding(MeterFinding.Code.LEVEL_CHANGED, Message.of("meterFindings.aboutDaySomeoneHome", first,
+                Text.rounded(after), Text.rounded(before)), first, days.dateOf(days.size() - 1),
                 before, after);
     }
 
     private static MeterFinding drift(Trend drift, MeteredDays days, AnswerUnits units) {
         VolumeQuantity perMonth = units.volume(drift.slopePerDay() * MONTH_DAYS);
         boolean rises = drift.slopePerDay() > 0;
-        Message change = Text.of(units.volume(Math.abs(drift.slopePerDay()) * MONTH_DAYS));
+        Message change = Text.rounded(units.volume(Math.abs(drift.slopePerDay()) * MONTH_DAYS));
         return new MeterFinding(MeterFinding.Code.DRIFT, rises
-                ? Message.of("The use of a day rises steadily, by {0} in 30 days: the season, more people, or a leak that grows.",
+                ? Message.of("meterFindings.dailyUseRisesSteadily",
                         change)
-                : Message.of("The use of a day falls steadily, by {0} in 30 days: the season, or fewer people.", change),
+                : Message.of("meterFindings.dailyUseFallsSteadily", change),
                 days.firstDate(), days.dateOf(days.size() - 1), null, perMonth);
     }
 }

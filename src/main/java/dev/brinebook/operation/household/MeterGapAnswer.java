@@ -1,19 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.MeterGap;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
-@About("Days on end that are missing.")
+@SchemaDescription("Consecutive missing days.")
 public record MeterGapAnswer(
-        @Property(value = "First of them.", example = "\"2026-02-03\"") LocalDate firstDate,
-        @Property(value = "Last of them.", example = "\"2026-02-05\"") LocalDate lastDate,
-        @Property(value = "How many.", min = 1, unit = "days", example = "3") Integer days,
-        @Property(value = "What passed on all of them together.", optional = "when the meter does not tell")
+        @Property(value = "First missing day.", example = "\"2026-02-03\"") LocalDate firstDate,
+        @Property(value = "Last missing day.", example = "\"2026-02-05\"") LocalDate lastDate,
+        @Property(value = "Number of missing days.", min = 1, unit = "days", example = "3") Integer days,
+        @Property(value = "Total use on these days.", optional = "when the readings do not show it")
         VolumeQuantity volume) {
 
     static MeterGapAnswer of(MeterGap gap, AnswerUnits units) {

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
@@ -14,17 +15,17 @@ import dev.brinebook.household.MeterReading;
 import java.util.List;
 import java.util.stream.IntStream;
 
-@About("Readings of a water meter that are to be made into days.")
+@SchemaDescription("Readings of a water meter, to convert to daily use.")
 public record MeterReadingsRequest(
         @Property(value = "The meter.", required = true) MeterRequest meter,
-        @Property(value = "What a reading counts: register, all that ever passed, or volume, what passed in the interval that"
-                + " began at its time.", required = true, example = "\"register\"") Kind kind,
-        @Property(value = "The readings, in the order in which they were written down. A body of 256 KiB holds some 6,500 of"
-                + " them; a year of hours fits as text/csv.", required = true, minItems = 1, maxItems = Meter.MAX_READINGS)
+        @Property(value = "Kind of reading: register is the running total, volume is the use in the interval that starts at "
+                + "its time.", required = true, example = "\"register\"") Kind kind,
+        @Property(value = "The readings, in the order recorded. A body of 256 KiB holds about 6,500 readings. A year of hourly "
+                + "readings fits as text/csv.", required = true, minItems = 1, maxItems = Meter.MAX_READINGS)
         List<MeterReadingRequest> readings,
-        @Property(value = "People living there: they make the forecast surer, the more the fewer the days are, and the use is"
-                + " compared with theirs.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
-        @Property(value = "Where they live, for what a person uses. Without effect unless people are given.",
+        @Property(value = "Number of residents. They make the forecast more certain, most of all with few days, and the use is "
+                + "compared with the usual use of as many people.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
+        @Property(value = "Country, for the usual use per person. No effect unless people are given.",
                 fallback = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {

@@ -1,35 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.quantity.VolumeUnit;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-@About("A water meter, as far as its readings do not tell themselves.")
+@SchemaDescription("Properties of a water meter that its readings do not show.")
 public record MeterRequest(
         @Property(value = "The unit of the readings.", required = true, example = "\"gal\"") VolumeUnit unit,
-        @Property(value = "Where the meter stands, by its name in the IANA time zone database: times without offset are on the"
-                + " clock of that place, and days begin at its midnight.", maxItems = 60, fallback = "UTC",
+        @Property(value = "Time zone of the meter, by its IANA name. Times without offset are local "
+                + "times there, and days begin at its midnight.", maxItems = 60, fallback = "UTC",
                 example = "\"America/Chicago\"") String timeZone,
-        @Property(value = "The value at which a register starts again from 0, in its unit, such as 100000 for five digits.",
+        @Property(value = "Value at which the register rolls over to 0, in its unit, such as 100000 for five digits.",
                 min = 0, aboveMin = true, max = Meter.MAX_READING, example = "100000",
-                fallback = "the next power of ten, 1,000 or more, when the register falls from above nine tenths of it")
+                fallback = "the next power of ten, 1,000 or more, if the register drops from above 90 % of it")
         BigDecimal rolloverAt,
-        @Property(value = "How long the interval of a volume is.", min = 1, max = Meter.MAX_INTERVAL_MINUTES, unit = "minutes",
-                example = "60", fallback = "the most frequent time from one reading to the next") Integer intervalMinutes)
+        @Property(value = "Length of the interval of a volume.", min = 1, max = Meter.MAX_INTERVAL_MINUTES, unit = "minutes",
+                example = "60", fallback = "the most frequent time between readings") Integer intervalMinutes)
         implements Checked {
 
     private static final String UTC = "UTC";
@@ -37,20 +38,17 @@ public record MeterRequest(
     @Override
     public void check(Violations at) {
         if (timeZone != null && !ZoneId.getAvailableZoneIds().contains(timeZone)) {
-            at.add("timeZone", Code.UNKNOWN_VALUE, Message.of("must be a name of the IANA time zone database, such as"
-                    + " Europe/Berlin"));
+            at.add("timeZone", Code.UNKNOWN_VALUE, Message.of("problem.household.mustNameIanaTime"));
         }
     }
 
     /** What a meter of this kind has no use for. */
     void check(Kind kind, Violations at) {
         if (kind == Kind.REGISTER && intervalMinutes != null) {
-            at.add("intervalMinutes", Code.INCONSISTENT, Message.of("must be left out unless the kind is volume: readings of a"
-                    + " register are moments"));
+            at.add("intervalMinutes", Code.INCONSISTENT, Message.of("problem.household.omitUnlessKindVolume"));
         }
         if (kind == Kind.VOLUME && rolloverAt != null) {
-            at.add("rolloverAt", Code.INCONSISTENT, Message.of("must be left out unless the kind is register: volumes"
-                    + " do not count on"));
+            at.add("rolloverAt", Code.INCONSISTENT, Message.of("problem.household.omitUnlessKindRegister"));
         }
     }
 
@@ -59,8 +57,8 @@ public record MeterRequest(
                 timeZone == null ? Origin.DEFAULT : Origin.CALLER);
         if (kind == Kind.REGISTER) {
             explanation.assume("meter.rolloverAt", rolloverAt == null
-                    ? Message.of("the next power of ten, 1,000 or more, when the register falls from above nine tenths of it")
-                    : Message.of("{0} {1}", Text.number(rolloverAt.doubleValue()), unit.symbol()),
+                    ? Message.of("assumed.household.nextPowerTenLeast")
+                    : Text.measure(Text.number(rolloverAt.doubleValue()), unit.symbol()),
                     rolloverAt == null ? Origin.DEFAULT : Origin.CALLER);
         }
         return new Meter(kind, ZoneId.of(timeZone == null ? UTC : timeZone), unit.definition().factor(),

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import dev.brinebook.api.Text;
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.PeakFlowEstimate;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -19,52 +20,42 @@ final class PeakDifferences {
     }
 
     static List<Message> of(PeakFlowEstimate estimate) {
-        Figure exact = estimate.exactLitresPerMinute();
-        Figure statistical = exact.exists() ? exact : estimate.fittedLitresPerMinute();
+        OptionalResult exact = estimate.exactLitresPerMinute();
+        OptionalResult statistical = exact.exists() ? exact : estimate.fittedLitresPerMinute();
         return Stream.of(Optional.of(code(times(estimate.codeLitresPerMinute(), statistical))), Optional.of(statistics()),
                 fit(exact, estimate.fittedLitresPerMinute()),
                 Optional.of(design(times(estimate.designLitresPerMinute(), statistical)))).flatMap(Optional::stream).toList();
     }
 
     private static Message code(Optional<BigDecimal> times) {
-        return times.map(number -> Message.of("The code counts fixture units, set for the fixtures and the crowded hours of public"
-                + " buildings long ago, for pipes that must not fail: here {0} times the statistical flow; in houses it is"
-                + " commonly two to three times what is drawn.", number)).orElseGet(() ->
-                Message.of("The code counts fixture units, set for the fixtures and the crowded hours of public buildings long"
-                        + " ago, for pipes that must not fail; in houses it is commonly two to three times what is drawn."));
+        return times.map(number -> Message.of("peakDifferences.codeUsesFixtureUnits", number)).orElseGet(() ->
+                Message.of("peakDifferences.codeUsesFixtureUnitsThey"));
     }
 
     private static Message statistics() {
-        return Message.of("The statistics take how often each fixture ran in the busy hour of measured homes, with the flows of"
-                + " today's fixtures, and hold for the moments in which any water is drawn.");
+        return Message.of("peakDifferences.statisticsUseHowOften");
     }
 
-    private static Optional<Message> fit(Figure exact, Figure fitted) {
+    private static Optional<Message> fit(OptionalResult exact, OptionalResult fitted) {
         if (!fitted.exists()) {
             return Optional.empty();
         }
         if (!exact.exists()) {
-            return Optional.of(Message.of("With so many fixtures only the fit is worked out; it comes near the exact flow, mostly"
-                    + " from below."));
+            return Optional.of(Message.of("peakDifferences.numberFixturesOnlyFit"));
         }
         double share = fitted.value() / exact.value() - 1;
-        Message distance = Math.abs(share) < ASSUMED_SAME_SHARE ? Message.of("The fit agrees with the exact flow here.")
-                : share < 0 ? Message.of("The fit is {0} % below the exact flow.", Text.number(-100 * share))
-                        : Message.of("The fit is {0} % above the exact flow.", Text.number(100 * share));
-        return Optional.of(Message.joined(" ", List.of(distance, Message.of("It draws a smooth curve through what can only be the"
-                + " sum of the flows of a few fixtures, and knows neither its steps nor its long tail."))));
+        Message distance = Math.abs(share) < ASSUMED_SAME_SHARE ? Message.of("peakDifferences.fitAgreesExactFlow")
+                : share < 0 ? Message.of("peakDifferences.fitBelowExactFlow", Text.number(-100 * share))
+                        : Message.of("peakDifferences.fitAboveExactFlow", Text.number(100 * share));
+        return Optional.of(Message.sentences(List.of(distance, Message.of("peakDifferences.fitSmoothCurveReal"))));
     }
 
     private static Message design(Optional<BigDecimal> times) {
-        return times.map(number -> Message.of("The German standard lessens the sum of the design flows, which are what each tap"
-                + " needs to work well, by a curve for the kind of building: here {0} times the statistical flow; a small house"
-                + " comes near its two or three largest fixtures at once.", number)).orElseGet(() ->
-                Message.of("The German standard lessens the sum of the design flows, which are what each tap needs to work well,"
-                        + " by a curve for the kind of building; a small house comes near its two or three largest fixtures at"
-                        + " once."));
+        return times.map(number -> Message.of("peakDifferences.germanStandardReducesSum", number)).orElseGet(() ->
+                Message.of("peakDifferences.germanStandardReducesSumDesign"));
     }
 
-    private static Optional<BigDecimal> times(Figure flow, Figure statistical) {
+    private static Optional<BigDecimal> times(OptionalResult flow, OptionalResult statistical) {
         return flow.exists() && statistical.exists() ? Optional.of(Text.number(flow.value() / statistical.value()))
                 : Optional.empty();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import dev.brinebook.answer.household.HighDayAnswer;
@@ -35,7 +36,7 @@ import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.household.OccupancyRequest;
 import dev.brinebook.request.household.SeriesRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.time.DayOfWeek;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
@@ -44,43 +45,40 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** What the readings of a water meter say of a household, and what of it to send on. */
+/** Estimates for a household from the readings of a water meter, and the forecast to send on. */
 public final class ReadMeter {
 
-    /** Rows that are told beside a refusal of them all. */
+    /** Rows listed with the refusal of all rows. */
     private static final int ROWS_TOLD = 20;
 
     private static final BodyForm<MeterFileRequest, MeterReadingsAnswer> CSV = new BodyForm<>("text/csv",
-            "Readings as RFC 4180 has a table, UTF-8 without byte order mark: the header at,reading for a register or"
-                    + " at,volume for volumes, then a row for each. Times as in JSON; a value is digits with a decimal"
-                    + " point. A row that cannot be read is left out and told by its line. 256 KiB hold more than a year"
-                    + " of hours.",
+            "Readings as CSV (RFC 4180) in UTF-8 without byte order mark: the header at,reading for a register or at,volume for "
+                    + "volumes, then one row per reading. Times are written as in JSON. A value is digits with a decimal point. A row "
+                    + "that cannot be read is skipped and reported by its line. 256 KiB hold more than a year of hourly readings.",
             "at,reading\r\n2026-01-01T00:00,15230.5\r\n2026-01-02T00:00,15542.0\r\n2026-01-03T00:00,15810.2\r\n",
             MeterFileRequest.class, List.of(
             QueryParameter.text("unit", "/meter/unit", "The unit of the readings: one of "
                     + String.join(", ", WireNames.all(VolumeUnit.class)) + ".", true, "gal"),
-            QueryParameter.text("timeZone", "/meter/timeZone", "Where the meter stands, by its IANA name; UTC by default.",
+            QueryParameter.text("timeZone", "/meter/timeZone", "Time zone of the meter, by its IANA name. UTC by default.",
                     false, "America/Chicago"),
-            QueryParameter.number("rolloverAt", "/meter/rolloverAt", null, "The value at which a register starts again.",
+            QueryParameter.number("rolloverAt", "/meter/rolloverAt", null, "Value at which the register rolls over to 0.",
                     false, "100000"),
-            QueryParameter.number("intervalMinutes", "/meter/intervalMinutes", null, "How long the interval of a volume is.",
+            QueryParameter.number("intervalMinutes", "/meter/intervalMinutes", null, "Length of the interval of a volume.",
                     false, "60"),
-            QueryParameter.number("people", "/people", null, "People living there.", false, "4"),
-            QueryParameter.text("country", "/country", "Where they live: one of " + String.join(", ", WireNames.all(Country.class))
+            QueryParameter.number("people", "/people", null, "Number of residents.", false, "4"),
+            QueryParameter.text("country", "/country", "Country: one of " + String.join(", ", WireNames.all(Country.class))
                     + ".", false, "germany"),
             QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
             ReadMeter::ofFile);
 
     public static final Operation<MeterReadingsRequest, MeterReadingsAnswer> OPERATION = new Operation<>("readMeter",
-            "/v1/meter-readings", "Make meter readings into days and a forecast",
-            "Choose this when a household's use was read from a water meter, as a register or as volumes, by the day"
-                    + " or finer: it parts the readings into days across clock changes and rollovers of the register,"
-                    + " lists every row that it mended or left out, counts missing days instead of filling them,"
-                    + " estimates mean, scatter, weekdays and absence, finds a change of level, a drift or a flow"
-                    + " that never stops at night, and gives what to send as household to the other operations. The"
-                    + " readings may come as text/csv too. Where only the people or a mean use are known there is"
-                    + " nothing to read: give them as household to the operation that is wanted, such as sizeSoftener"
-                    + " or assess.",
+            "/v1/meter-readings", "Convert meter readings to daily use and a forecast",
+            "Choose this when a household's use was read from a water meter, as a register or as volumes, daily or more often. It "
+                    + "splits the readings into days across clock changes and rollovers of the register. It lists every row that it "
+                    + "repaired or skipped, and counts missing days instead of filling them. It estimates mean, scatter, weekdays and "
+                    + "absence, finds a change of level, a drift or a continuous flow at night, and gives the household to send to the "
+                    + "other operations. Readings can also be sent as text/csv. If only the people or a mean use are known, give them "
+                    + "as household to the operation you need, such as sizeSoftener or assess.",
             MeterReadingsRequest.class, MeterReadingsAnswer.class,
             request -> answer(request.rows(), request.kind(), new MeterFileRequest(request.meter(), request.people(),
                     request.country(), request.units())), List.of(), List.of("well-family", "apartment")).taking(CSV);
@@ -133,11 +131,11 @@ public final class ReadMeter {
     private static MeterHistory history(ReadRows rows, Meter meter, Explanation explanation) {
         MeterHistory history = MeterHistory.of(rows.readings(), meter);
         if (meter.kind() == Kind.VOLUME) {
-            explanation.assume("meter.intervalMinutes", Message.counted("{0} minute", "{0} minutes",
+            explanation.assume("meter.intervalMinutes", Message.of("assumed.household.minutes",
                     history.usualStep().toMinutes()), meter.interval().isPresent() ? Origin.CALLER : Origin.DERIVED);
         }
-        explanation.assume("coverage.longestBetweenReadings", Message.of("{0} hours: days that a longer time touches are"
-                + " missing", history.longestBetweenReadings().toHours()), Origin.DERIVED);
+        explanation.assume("coverage.longestBetweenReadings", Message.of("assumed.household.hoursDaysTouchedLonger",
+                history.longestBetweenReadings().toHours()), Origin.DERIVED);
         return history;
     }
 
@@ -147,9 +145,8 @@ public final class ReadMeter {
             return;
         }
         Message why = history.spanDays() > Days.MAX_DAYS
-                ? Message.of("the whole days span {0} days, {1} are the most: is a date wrong?", history.spanDays(), Days.MAX_DAYS)
-                : Message.of("no day is whole: readings must fill one from midnight to midnight, no more than 25 hours apart, or"
-                        + " 36 for a meter read once or twice a day; {0} of {1} rows can be read", rows.readings().size(),
+                ? Message.of("readMeter.wholeDaysSpanDays", history.spanDays(), Days.MAX_DAYS)
+                : Message.of("readMeter.noWholeDayReadings", rows.readings().size(),
                         rows.count());
         throw new InvalidRequest(Stream.concat(Stream.of(why), notes.stream().limit(ROWS_TOLD)
                 .map(note -> rows.told(note, units)))
@@ -158,8 +155,8 @@ public final class ReadMeter {
 
     private static HouseholdRequest forecast(MeteredDays like, HouseholdFit fit, Integer people, AnswerUnits units,
             Explanation explanation) {
-        explanation.assume("forecast.from", Message.of("the days from {0} on", like.firstDate()), Origin.DERIVED);
-        explanation.assume("forecast.weeklyUse", Message.of("all that the meter saw counts as indoor use"),
+        explanation.assume("forecast.from", Message.of("assumed.household.days", like.firstDate()), Origin.DERIVED);
+        explanation.assume("forecast.weeklyUse", Message.of("assumed.household.allMeteredWaterTreated"),
                 Origin.DEFAULT);
         UseModel model = fit.model();
         if (Arrays.stream(like.known()).mapToDouble(like::litres).max().orElse(0) > Demand.MAX_MEASURED_DAY_LITRES
@@ -167,7 +164,7 @@ public final class ReadMeter {
             return null;
         }
         if (fit.cv() > DayVariation.MAX_CV) {
-            explanation.assume("forecast.dayToDayVariation", Message.of("{0}, held to the highest that is taken, {1}",
+            explanation.assume("forecast.dayToDayVariation", Message.of("household.limitedHighestValueUsed",
                     Text.number(fit.cv()), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
         }
         UseChange change = model.change();
@@ -180,12 +177,11 @@ public final class ReadMeter {
 
     private static Message summary(MeteredDays days, UseEstimate estimate, HouseholdFit fit, List<MeterFinding> findings,
             AnswerUnits units) {
-        Message known = Message.of("{0} of {1} days from {2} are known, with {3} a day on average and a day-to-day variation of"
-                + " {4}, nobody there on {5} % of them.", days.known().length, days.size(), days.firstDate(),
-                Text.of(units.volume(estimate.meanLitres())), Text.number(estimate.occupiedCv()),
-                Text.number(100 * estimate.presence().emptyShare()));
-        Message planned = Message.of("Plan with {0} a day.", Text.of(units.volume(fit.model().meanLitres())));
-        return Message.joined(" ", findings.isEmpty() ? List.of(known, planned)
+        Message known = Message.of("readMeter.houseUsesDayAverage", days.known().length, days.size(), days.firstDate(),
+                Text.rounded(units.volume(estimate.meanLitres())), Text.whole(100 * estimate.occupiedCv()),
+                Text.whole(100 * estimate.presence().emptyShare()));
+        Message planned = Message.of("readMeter.planDay", Text.rounded(units.volume(fit.model().meanLitres())));
+        return Message.sentences(findings.isEmpty() ? List.of(known, planned)
                 : List.of(known, planned, findings.get(0).message()));
     }
 }

@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.household.MeterReading;
 import dev.brinebook.household.RowNote;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
 /**
@@ -19,9 +20,9 @@ record ReadRows(String place, List<MeterReading> readings, List<RowNote> unread)
         return readings.size() + unread.size();
     }
 
-    /** A row by its place, and what is wrong with it. */
+    /** A row by its position, and its error. */
     Message told(RowNote note, AnswerUnits units) {
-        return place.isEmpty() ? Message.of("line {0}: {1}", note.row(), units.saying(note.code()))
-                : Message.of("reading {0}: {1}", note.row(), units.saying(note.code()));
+        return place.isEmpty() ? Message.of("readRows.line", note.row(), units.saying(note.code()))
+                : Message.of("readRows.reading", note.row(), units.saying(note.code()));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import dev.brinebook.api.InvalidRequest;
@@ -7,7 +8,7 @@ import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.household.MeterReading;
 import dev.brinebook.household.RowNote;
 import dev.brinebook.household.RowNote.Code;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -22,9 +23,9 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Readings as text/csv (RFC 4180): a header of two columns, {@code at} and {@code reading} or {@code volume}, then a row
- * for each reading. A file that is no such table is refused; a row that cannot be read is told and left out.
+ * for each reading. A file that is not such a table is refused; a row that cannot be read is reported and skipped.
  *
- * @param kind told by the column
+ * @param kind given by the column
  * @param rows each by the line on which it begins
  */
 record ReadingsFile(Kind kind, ReadRows rows) {
@@ -38,7 +39,7 @@ record ReadingsFile(Kind kind, ReadRows rows) {
         try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
             return read(parser);
         } catch (UncheckedIOException e) {
-            throw notATable(Message.of("a quote is not closed, or text stands after a closing quote"));
+            throw notATable(Message.of("problem.household.quoteClosedOrText"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -47,14 +48,13 @@ record ReadingsFile(Kind kind, ReadRows rows) {
     private static ReadingsFile read(CSVParser parser) {
         Iterator<CSVRecord> records = parser.iterator();
         if (!records.hasNext()) {
-            throw notATable(Message.of("the body is empty: a header of at and reading, or at and volume, is wanted on line 1"));
+            throw notATable(Message.of("problem.household.bodyEmptyLine1"));
         }
         List<String> header = records.next().stream().map(String::strip).toList();
         int time = header.indexOf("at");
         Kind kind = header.size() == 2 && time >= 0 ? KINDS.get(header.get(1 - time)) : null;
         if (kind == null) {
-            throw notATable(Message.of("line 1 must be the header at,reading or at,volume: two columns, each once, parted"
-                    + " by a comma"));
+            throw notATable(Message.of("problem.household.line1MustHeader"));
         }
         List<MeterReading> readings = new ArrayList<>();
         List<RowNote> unread = new ArrayList<>();
@@ -66,7 +66,7 @@ record ReadingsFile(Kind kind, ReadRows rows) {
                 read(row, (int) line, time, readings, unread);
             }
             if (readings.size() + unread.size() > Meter.MAX_READINGS) {
-                throw notATable(Message.of("more than {0} rows", Meter.MAX_READINGS));
+                throw notATable(Message.of("problem.household.fileMoreThanRows", Meter.MAX_READINGS));
             }
             line = parser.getCurrentLineNumber() + 1;
         }

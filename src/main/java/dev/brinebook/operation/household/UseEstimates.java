@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.About;
-import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.GammaFit;
@@ -11,32 +12,33 @@ import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 import java.util.List;
 
-@About("What the days say of the household, each the most likely value.")
+@SchemaDescription("Estimates for the household from the days. Each is the most likely value.")
 public record UseEstimates(
-        @Property("Mean of all known days.") VolumeQuantity mean,
-        @Property("Mean of a week of days with somebody there.") VolumeQuantity occupiedMean,
-        @Property(value = "Use of each weekday over that mean, Monday first.", optional = "when a weekday was seen less than"
-                + " four times", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
-        @Property(value = "Use of a weekend day over use of another day.", optional = "when weekdayFactors is, or when the"
-                + " other days are idle", min = 0, example = "1.1") BigDecimal weekendRatio,
-        @Property(value = "Days with nobody there: less than 10 L, or less, over the mean of their weekday, than 10 % of the"
-                + " median. Weekdays that are always idle are not counted.", min = 0, unit = "days", example = "12")
+        @Property("Mean use of all known days.") VolumeQuantity mean,
+        @Property("Mean use of a week of days with somebody at home.") VolumeQuantity occupiedMean,
+        @Property(value = "Use on each weekday, divided by that mean, Monday first.", optional = "when a weekday has fewer than four "
+                + "readings", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
+        @Property(value = "Use on a weekend day, divided by use on a weekday.", optional = "when weekdayFactors is absent, or when "
+                + "the weekdays have no use", min = 0, example = "1.1") BigDecimal weekendRatio,
+        @Property(value = "Vacant days: less than 10 L, or, divided by the mean of the weekday, "
+                + "less than 10 % of the median. Weekdays that are always idle are not counted.", min = 0, unit = "days", example = "12")
         Integer emptyDays,
-        @Property(value = "Their share of the days that are counted.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
-        @Property("Probability that the day after one with somebody there is empty.") FigureAnswer leaveProbability,
-        @Property("Probability that somebody is there on the day after an empty one.") FigureAnswer returnProbability,
-        @Property("Shape of the gamma distribution of the days with somebody there, over the mean of their weekday.")
-        FigureAnswer gammaShape,
-        @Property(value = "Scatter of those days: standard deviation over mean, 1 over the root of the shape.",
+        @Property(value = "Share of vacant days among the counted days.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
+        @Property("Probability that a vacant day follows an occupied one.") OptionalResultAnswer leaveProbability,
+        @Property("Probability that an occupied day follows a vacant one.") OptionalResultAnswer returnProbability,
+        @Property("Shape of the gamma distribution of the occupied days, each divided by the mean of its weekday.")
+        OptionalResultAnswer gammaShape,
+        @Property(value = "Scatter of those days: standard deviation divided by mean, which is 1 divided by the square root of the "
+                + "shape.",
                 min = 0, example = "0.42") BigDecimal dayToDayVariation,
         @Property(value = "Standard error of the scatter.", optional = "when the days do not differ", min = 0, example = "0.016")
         BigDecimal dayToDayVariationError,
-        @Property(value = "How well the gamma distribution fits.", optional = "for fewer than 20 days with somebody there, or"
-                + " days that do not differ") UseFitAnswer fit,
-        @Property(value = "Probability of so large a change of level by chance.", optional = "for fewer than 28 days with"
-                + " somebody there", min = 0, max = 1, example = "0.31") BigDecimal changeProbability,
-        @Property(value = "Probability of so steady a rise or fall by chance.", optional = "for fewer than 28 days with"
-                + " somebody there", min = 0, max = 1, example = "0.25") BigDecimal driftProbability) {
+        @Property(value = "Goodness of fit of the gamma distribution.", optional = "for fewer than 20 occupied days, or "
+                + "days that do not differ") UseFitAnswer fit,
+        @Property(value = "Probability that a change of level this large occurs by chance.", optional = "for fewer than 28 occupied days",
+                min = 0, max = 1, example = "0.31") BigDecimal changeProbability,
+        @Property(value = "Probability that a rise or fall this steady occurs by chance.", optional = "for fewer than 28 occupied days",
+                min = 0, max = 1, example = "0.25") BigDecimal driftProbability) {
 
     static UseEstimates of(UseEstimate estimate, AnswerUnits units) {
         boolean shaped = estimate.shape().exists();
@@ -45,8 +47,8 @@ public record UseEstimates(
                 estimate.weekdayFactors().map(all -> estimate.weekendRatio()).filter(Double::isFinite).map(Rounding::answer)
                         .orElse(null),
                 estimate.presence().emptyDays(), Rounding.answer(estimate.presence().emptyShare()),
-                FigureAnswer.of(estimate.presence().leave(), 1), FigureAnswer.of(estimate.presence().comeBack(), 1),
-                FigureAnswer.of(estimate.shape(), 1), Rounding.answer(estimate.occupiedCv()),
+                OptionalResultAnswer.of(estimate.presence().leave(), 1), OptionalResultAnswer.of(estimate.presence().comeBack(), 1),
+                OptionalResultAnswer.of(estimate.shape(), 1), Rounding.answer(estimate.occupiedCv()),
                 shaped ? Rounding.answer(GammaFit.cvStandardError(estimate.shape().value(),
                         estimate.presence().occupiedDays())) : null,
                 estimate.fit().map(statistic -> UseFitAnswer.of(statistic, estimate.shape().value())).orElse(null),

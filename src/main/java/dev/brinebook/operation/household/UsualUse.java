@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.Country;
@@ -9,11 +10,11 @@ import dev.brinebook.household.DayVariation;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 
-@About("The household beside what is usual.")
+@SchemaDescription("The household compared with usual values.")
 public record UsualUse(
-        @Property("Mean use of a person and day with somebody there.") VolumeQuantity perPerson,
-        @Property("What is usual indoors.") VolumeQuantity usualPerPerson,
-        @Property(value = "The usual scatter of the days of so many people.", min = 0, example = "0.42")
+        @Property("Mean use per person and occupied day.") VolumeQuantity perPerson,
+        @Property("Usual indoor use.") VolumeQuantity usualPerPerson,
+        @Property(value = "Usual day-to-day scatter for this number of people.", min = 0, example = "0.42")
         BigDecimal usualDayToDayVariation) {
 
     static UsualUse of(double occupiedMeanLitres, int people, Country country, AnswerUnits units) {

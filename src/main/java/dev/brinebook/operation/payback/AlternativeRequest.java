@@ -1,41 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
+import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
-import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.AlternativePlan;
 import dev.brinebook.payback.Outlay;
-import dev.brinebook.payback.Way;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.request.softener.CandidateRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("One way of going on.")
+@SchemaDescription("One option.")
 public record AlternativeRequest(
-        @Property(value = "The caller's name for it.", required = true, minItems = 1, maxItems = 64,
+        @Property(value = "Your name for it.", required = true, minItems = 1, maxItems = 64,
                 example = "\"metered controller\"") String name,
-        @Property(value = "The kind: keep all as found; keep the clock but set its interval and dose as well as can be; convert"
-                + " to a metered controller; replace by a metered softener; a pair of beds of which one is always in service; or"
-                + " soften nothing.", required = true, example = "\"metered\"") @TellsKind Kind kind,
-        @Property(value = "The softener that it puts there; of twinBeds each of the two.", kinds = {"replacement", "twinBeds"},
-                fallback = "beds like the one that stands there") CandidateRequest softener,
-        @Property(value = "Parts and work, today.", fallback = "0") Money cost,
-        @Property(value = "Rebate on the cost, at most the cost.", fallback = "0") Money rebate,
-        @Property(value = "Years until it is bought again; what is left of them at the end of the horizon counts as worth.",
+        @Property(value = "Kind of option: change nothing; keep the clock with the best interval and dose; convert to a "
+                + "metered controller; replace by a metered softener; alternating twin tanks, one of which is always in "
+                + "service; or no softening.", required = true, example = "\"metered\"") @Discriminator Kind kind,
+        @Property(value = "The new softener. For twinBeds, each of the two tanks.", kinds = {"replacement", "twinBeds"},
+                fallback = "tanks like the existing one") CandidateRequest softener,
+        @Property(value = "Price today, parts and labour.", fallback = "0") Money cost,
+        @Property(value = "Rebate on the cost, at most equal to it.", fallback = "0") Money rebate,
+        @Property(value = "Service life in years. The remaining life at the end of the horizon has a residual value.",
                 min = 1, max = Outlay.MAX_LIFE_YEARS, unit = "years", fallback = "15", example = "15") Integer lifeYears,
-        @Property(value = "How it is paid, if not at once.", fallback = "at once") FinancingRequest financing,
-        @Property(value = "Paid service visits in a year.", min = 0, max = Way.MAX_VISITS_PER_YEAR, fallback = "0", example = "1")
+        @Property(value = "Loan, if it is not paid immediately.", fallback = "paid immediately") FinancingRequest financing,
+        @Property(value = "Paid service visits per year.", min = 0, max = AlternativePlan.MAX_VISITS_PER_YEAR, fallback = "0",
+                example = "1")
         BigDecimal serviceVisitsPerYear) implements Checked {
 
     /** A valve or a softener; the trade counts on 10 to 15 years. */
     static final int ASSUMED_LIFE_YEARS = 15;
 
-    /** What is done. */
+    /** Kind of option. */
     public enum Kind {
         AS_FOUND, TUNED_CLOCK, METERED, REPLACEMENT, TWIN_BEDS, NO_SOFTENING
     }
@@ -46,14 +48,14 @@ public record AlternativeRequest(
         checkAmount(rebate, "rebate", at);
         if (rebate != null && rebate.value() != null && !at.at("rebate").here() && !at.at("cost").here()
                 && (cost == null || cost.value() == null || rebate.value().compareTo(cost.value()) > 0)) {
-            at.add("rebate", Code.INCONSISTENT, Message.of("must not be more than the cost"));
+            at.add("rebate", Code.INCONSISTENT, Message.of("problem.common.mustMostCost"));
         }
     }
 
     private static void checkAmount(Money amount, String name, Violations at) {
         if (amount != null && amount.value() != null && !at.at(name).here()
-                && !(amount.value().signum() >= 0 && amount.value().doubleValue() <= Conversion.MAX_COST)) {
-            at.add(name, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(Conversion.MAX_COST)));
+                && !(amount.value().signum() >= 0 && amount.value().doubleValue() <= Retrofit.MAX_COST)) {
+            at.add(name, Code.OUT_OF_RANGE, Message.of("problem.common.must0", Text.number(Retrofit.MAX_COST)));
         }
     }
 

@@ -1,34 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.VolumeQuantity;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("Ways of going on, side by side.")
+@SchemaDescription("Comparison of options.")
 public record AlternativesAnswer(
-        @Property(value = "One sentence to quote.", example = "\"The metered controller costs least.\"") Message summary,
-        @Property("What to do with the softener as found, step by step.") VerdictAnswer verdict,
-        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
-        @Property("Mean softened use of a day.") VolumeQuantity dailyUse,
-        @Property(value = "Name of the alternative that the others are held against.", example = "\"as it is\"")
+        @Property(value = "Summary in one sentence, to quote.", example = "\"The metered controller costs least.\"") Message summary,
+        @Property("Recommended action for the existing softener, step by step.") VerdictAnswer verdict,
+        @Property("Compensated hardness.") HardnessLines hardness,
+        @Property("Mean softened use per day.") VolumeQuantity dailyUse,
+        @Property(value = "Name of the alternative that the others are compared with.", example = "\"as it is\"")
         String baseline,
-        @Property(value = "Name of the alternative that costs least over the horizon, of those that soften.",
+        @Property(value = "Name of the alternative with softening that costs least over the horizon.",
                 example = "\"metered controller\"")
         String cheapest,
-        @Property(value = "Years looked at.", unit = "years", example = "10") Integer horizonYears,
-        @Property("The alternatives, in the order asked.") List<AlternativeAnswer> alternatives,
-        @Property("What a meter saves over a clock set right, on the softener as found, as a range.")
+        @Property(value = "Horizon in years.", unit = "years", example = "10") Integer horizonYears,
+        @Property("The alternatives, in the order of the request.") List<AlternativeAnswer> alternatives,
+        @Property("Saving of a meter over a clock with correct settings, on the existing softener, as a range.")
         MeteringWorthAnswer meterOverClockSetRight,
-        @Property("What to be careful about.") List<CautionAnswer> cautions,
-        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
-        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property("Cautions to show.") List<CautionAnswer> cautions,
+        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

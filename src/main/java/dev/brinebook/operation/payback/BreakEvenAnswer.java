@@ -1,26 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
-import dev.brinebook.guard.NoAnswer;
-import dev.brinebook.wording.Message;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("Where a way is worth just as much as the baseline, all else as given. Settings are chosen anew along the way, but for"
-        + " those that the request fixes.")
+@SchemaDescription("Value of an input at which an option breaks even with the baseline, with all other inputs as given. Settings are "
+        + "chosen again for each value, except those fixed by the request.")
 public record BreakEvenAnswer(
-        @Property(value = "What is changed.", example = "\"dailyUse\"") Of of,
-        @Property(value = "Factor on the value told at which it breaks even; days of the clock for clockInterval.",
+        @Property(value = "The input varied.", example = "\"dailyUse\"") Of of,
+        @Property(value = "Break-even factor on the given value. For clockInterval, the days of the clock.",
                 optional = "when it never breaks even in the range", min = 0, example = "0.62") BigDecimal at,
-        @Property(value = "The value there, with its unit.", optional = "when it never breaks even in the range",
+        @Property(value = "Break-even value, with its unit.", optional = "when it never breaks even in the range",
                 example = "\"186 gal a day\"") Message value,
-        @Property(value = "Put back in, the way is worth zero within this: settings go in steps, and where a step crosses zero"
-                + " there is no value of just no worth.", optional = "when it never breaks even in the range") Money within,
-        @Property(value = "Least that was looked at, as at is told.", min = 0, example = "0.05") BigDecimal from,
-        @Property(value = "Most that was looked at.", min = 0, example = "20") BigDecimal to,
-        @Property(value = "Stable code of why there is none.", optional = "when there is one") NoAnswer reason,
-        @Property(value = "A sentence for a customer.", example = "\"It pays above 186 gal a day; here it is 300 gal.\"")
+        @Property(value = "Accuracy of the break-even value, as a net present value. Settings change in steps, so the result "
+                + "can jump past zero.", optional = "when it never breaks even in the range") Money within,
+        @Property(value = "Lowest value tried, in the form of at.", min = 0, example = "0.05") BigDecimal from,
+        @Property(value = "Highest value tried.", min = 0, example = "20") BigDecimal to,
+        @Property(value = "Stable code of the reason.", optional = "when there is one") NoResultReason reason,
+        @Property(value = "A sentence for a customer.", example = "\"This option pays above 186 gal of water a day. You use 300 gal.\"")
         Message sentence) {
 
     /** What a break-even is asked of. */

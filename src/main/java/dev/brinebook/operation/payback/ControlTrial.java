@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
@@ -9,43 +10,43 @@ import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.request.softener.ControlRequest;
 import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DosedSoftener;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Setup;
-import dev.brinebook.wording.Message;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** Tries a softener as found and with a metered control in the same household. */
+/** Compares the existing control and a metered control of a softener in the same household. */
 public final class ControlTrial {
 
     private ControlTrial() {
     }
 
     /**
-     * The years as found and converted, with what was taken for the metered control told to {@code explanation}.
+     * The years now and converted, with the defaults of the metered control recorded in {@code explanation}.
      *
-     * @param asFound the softener and its settings as found
+     * @param asFound the existing softener and its settings
      * @param duty the days to try it on
      * @param metered the new control
-     * @param saltDose the new dose, or null for the dose as found
+     * @param saltDose the new dose, or null for the present dose
      */
-    public static ConvertedYears of(Setup asFound, Duty duty, ControlRequest metered, SaltDoseQuantity saltDose,
+    public static ConvertedYears of(SoftenerSettings asFound, DesignConditions duty, ControlRequest metered, SaltDoseQuantity saltDose,
             Explanation explanation) {
-        explanation.assume("meteredSaltDose", saltDose == null ? Message.of("the dose as found") : Text.of(saltDose),
+        explanation.assume("meteredSaltDose", saltDose == null ? Message.of("assumed.payback.existingSaltDose") : Text.of(saltDose),
                 saltDose == null ? Origin.DEFAULT : Origin.CALLER);
         if (saltDose == null) {
             return ConvertedYears.of(asFound, meter(metered, asFound, duty, explanation), duty);
         }
         SoftenerCase.requireCapacity(asFound.softener(), saltDose.inBase(), "/meteredSaltDose");
-        Setup redosed = asFound.withDose(saltDose.inBase(), withoutRefill(asFound.minutes()));
-        Setup converted = redosed.with(meter(metered, redosed, duty, explanation));
+        SoftenerSettings redosed = asFound.withDose(saltDose.inBase(), withoutRefill(asFound.minutes()));
+        SoftenerSettings converted = redosed.with(meter(metered, redosed, duty, explanation));
         Policy atOldDose = meter(withoutCapacity(metered), asFound, duty, new Explanation());
         return ConvertedYears.of(asFound, atOldDose, converted, duty);
     }
 
-    /** The control in the domain; what it takes is told under the name that the request gives it. */
-    private static Policy meter(ControlRequest control, Setup setup, Duty duty, Explanation explanation) {
+    /** The control in the domain; its defaults are recorded under the name in the request. */
+    private static Policy meter(ControlRequest control, SoftenerSettings setup, DesignConditions duty, Explanation explanation) {
         Explanation own = explanation.another();
         DosedSoftener dosed = DosedSoftener.designed(setup.softener(), setup.countedDoseGramsPerLitre(),
                 duty.water().temperatureCelsius());
@@ -63,7 +64,7 @@ public final class ControlTrial {
         return kept;
     }
 
-    /** A capacity set for the new dose says nothing of the old one: there the meter is set to what the old dose restores. */
+    /** A capacity set for the new dose says nothing of the old one: there the meter is set to the capacity that the old dose restores. */
     private static ControlRequest withoutCapacity(ControlRequest c) {
         return new ControlRequest(c.kind(), c.everyDays(), c.weekdays(), c.hardnessSetting(), null, c.reserve(),
                 c.dayOverride(), c.regenerationHour());

@@ -1,36 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
 import dev.brinebook.answer.payback.PaybackFigures;
 import dev.brinebook.answer.softener.ReadinessCheck;
 import dev.brinebook.answer.verdict.VerdictAnswer;
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
-import dev.brinebook.wording.Message;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("What a conversion saves and whether it pays.")
+@SchemaDescription("Saving of a conversion, and whether it pays.")
 public record ConversionPaybackAnswer(
-        @Property(value = "One sentence to quote.",
-                example = "\"Converting saves 113.47 USD in the first year and pays back in 3.1 years.\"") Message summary,
-        @Property(value = "What to do, step by step.", optional = "when the use of both sides is given") VerdictAnswer verdict,
-        @Property("How the two sides were compared.") Comparison comparedBy,
-        @Property("A year as it stands.") YearlyUseAnswer asFound,
-        @Property("A year after the change.") YearlyUseAnswer converted,
-        @Property("As found less converted: negative where converting takes more.") YearlyDifference difference,
-        @Property("What it is worth.") PaybackFigures payback,
-        @Property(value = "How much of the saving is due to what.", optional = "unless meteredSaltDose is given")
+        @Property(value = "Summary in one sentence, to quote.",
+                example = "\"Converting saves 113 USD in the first year and pays back in 3.1 years.\"") Message summary,
+        @Property(value = "Recommended action, step by step.", optional = "when the use before and after is "
+                + "given") VerdictAnswer verdict,
+        @Property("Method of comparison.") Comparison comparedBy,
+        @Property("A year now.") YearlyUseAnswer asFound,
+        @Property("A year after converting.") YearlyUseAnswer converted,
+        @Property("Difference: now less converted. Negative if converting uses more.") YearlyDifference difference,
+        @Property("Financial results.") PaybackFigures payback,
+        @Property(value = "Parts of the saving, by cause.", optional = "unless meteredSaltDose is given")
         SavingByChange savingByChange,
-        @Property(value = "What a meter saves over the same clock set right, as a range.", optional = "when the use of both sides is"
-                + " given") MeteringWorthAnswer overClockSetRight,
-        @Property(value = "What the conversion needs, and how that stands.", optional = "when the use of both sides is given")
+        @Property(value = "Saving of a meter over the same clock with correct settings, as a "
+                + "range.", optional = "when "
+                + "the use before and after is given") MeteringWorthAnswer overClockSetRight,
+        @Property(value = "Conditions of the conversion, and their state.", optional = "when the use before and after is given")
         List<ReadinessCheck> readiness,
-        @Property("What to be careful about.") List<CautionAnswer> cautions,
-        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
-        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property("Cautions to show.") List<CautionAnswer> cautions,
+        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 
     /** Where the use of both sides comes from. */

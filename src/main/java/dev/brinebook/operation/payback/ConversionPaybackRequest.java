@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -19,32 +20,32 @@ import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-@About("A conversion and what it is to be judged by: either a year's use before and after (asFound, converted), or a softener"
-        + " whose control as found and metered control are compared here in the long run (water, household, softener,"
-        + " metered).")
+@SchemaDescription("A conversion and its data: either the use of a year before and after (asFound, converted), or a softener whose "
+        + "existing and metered controls are compared in the long run (water, household, softener, metered).")
 public record ConversionPaybackRequest(
-        @Property("A year as it stands. Give this and converted, or the four parts to try.") AnnualUseRequest asFound,
-        @Property("A year after the change, for the same people and water.") AnnualUseRequest converted,
+        @Property("A year now. Give this and converted, or water, household, softener and metered.") AnnualUseRequest asFound,
+        @Property("A year after converting, for the same people and water.") AnnualUseRequest converted,
         @Property("The water test.") WaterRequest water,
         @Property("The household.") HouseholdRequest household,
-        @Property("The softener, its control and its salt dose as found.") SoftenerRequest softener,
-        @Property("The metered control that the conversion would give it.") ControlRequest metered,
-        @Property(value = "Salt dose after the change, within the range of softener.saltDose.", min = 0, aboveMin = true,
+        @Property("The existing softener, its control and its salt dose.") SoftenerRequest softener,
+        @Property("The metered control after converting.") ControlRequest metered,
+        @Property(value = "Salt dose after converting, within the range of softener.saltDose.", min = 0, aboveMin = true,
                 max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
-                fallback = "the dose as found, so that only the control changes") SaltDoseQuantity meteredSaltDose,
-        @Property(value = "What the conversion costs.", required = true) ConversionRequest conversion,
-        @Property(value = "What was seen on site, where the softener is given.",
-                fallback = "nothing: every condition is to check on site") SiteRequest site,
+                fallback = "the present dose, so that only the control changes") SaltDoseQuantity meteredSaltDose,
+        @Property(value = "Cost of the conversion.", required = true) ConversionRequest conversion,
+        @Property(value = "Conditions seen on site, if the softener is given.",
+                fallback = "none: every condition is to check on site") SiteRequest site,
         @Property("Prices of salt, water and visits, their growth and the discount rate.") PricesRequest prices,
-        @Property("Preferences: the first day of the year tried, the capacities to count with, the reserve of a meter that"
-                + " has none set. Without effect on a year's use as given.") PreferencesRequest preferences,
+        @Property("Preferences: the first day of the simulated year, the capacity table, and the "
+                + "reserve of a meter without one. No effect on a given use of a year.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
+        @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
+                + "it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");
@@ -64,12 +65,12 @@ public record ConversionPaybackRequest(
             parts.put("meteredSaltDose", meteredSaltDose);
             parts.put("site", site);
             refuse(parts, at);
-            require(figures, Message.of("a year's use is given for both sides"), at);
+            require(figures, Message.of("problem.payback.giveYearsUseBoth"), at);
         } else if (any(parts, at) || meteredSaltDose != null) {
-            require(parts, Message.of("{0} are tried together", String.join(", ", TO_TRY)), at);
+            require(parts, Message.of("problem.payback.requiredTogether", String.join(", ", TO_TRY)), at);
             checkTrial(at);
         } else {
-            at.add("asFound", Code.MISSING, Message.of("asFound is missing: give it and converted, or {0}",
+            at.add("asFound", Code.MISSING, Message.of("conversionPayback.missingAsfoundGiveConverted",
                     String.join(", ", TO_TRY)));
         }
         ConversionRequest.checkCurrency(conversion, prices, household, at);
@@ -84,7 +85,7 @@ public record ConversionPaybackRequest(
     private void checkTrial(Violations at) {
         CaseRequest.requireControl(softener, at);
         if (metered != null && metered.kind() == ControlRequest.Kind.CLOCK) {
-            at.at("metered").add("kind", Code.INCONSISTENT, Message.of("must be meteredDelayed or meteredImmediate"));
+            at.at("metered").add("kind", Code.INCONSISTENT, Message.of("problem.payback.mustMetereddelayedOrMeteredimmediate"));
         }
         if (softener != null && !at.at("softener").at("salt").here()) {
             SaltDoseRange.check(meteredSaltDose, softener.salt() == null ? Salt.SODIUM_CHLORIDE : softener.salt(),
@@ -100,7 +101,7 @@ public record ConversionPaybackRequest(
     private static void require(Map<String, Object> parts, Message because, Violations at) {
         parts.forEach((name, part) -> {
             if (part == null && !at.at(name).here()) {
-                at.add(name, Code.MISSING, Message.of("{0} is missing: {1}", name, because));
+                at.add(name, Code.MISSING, Message.of("conversionPayback.missing", name, because));
             }
         });
     }
@@ -108,7 +109,7 @@ public record ConversionPaybackRequest(
     private static void refuse(Map<String, Object> parts, Violations at) {
         parts.forEach((name, part) -> {
             if (part != null && !at.at(name).here()) {
-                at.add(name, Code.INCONSISTENT, Message.of("must be left out when a year's use is given by asFound and converted"));
+                at.add(name, Code.INCONSISTENT, Message.of("problem.payback.omitWhenAsfoundConverted"));
             }
         });
     }

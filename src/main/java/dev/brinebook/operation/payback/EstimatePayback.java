@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
@@ -11,44 +12,43 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.operation.payback.ConversionPaybackAnswer.Comparison;
-import dev.brinebook.payback.ConversionPayback;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.RetrofitPayback;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.prices.PricesRequest;
 import dev.brinebook.request.softener.ConversionRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Found;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.ExistingSoftener;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.util.Currency;
 import java.util.List;
 
 /**
- * Whether a metered control pays. What is known of real conversions stands in every answer, because it is mixed: settings
- * alone do much of it [WCP-2016], and a programme that paid for conversions was not worth scaling up [EEG-31].
+ * Whether a metered control pays. Every answer has what is known of real conversions, because the evidence is mixed: settings alone
+ * achieve much of it [WCP-2016], and a programme that paid for conversions was not worth scaling up [EEG-31].
  */
 public final class EstimatePayback {
 
     public static final Operation<ConversionPaybackRequest, ConversionPaybackAnswer> OPERATION = new Operation<>(
-            "estimatePayback", "/v1/conversion-payback", "Find whether a metered control pays back",
-            "Choose this to tell what converting a softener from a clock to a meter saves in salt, water and money,"
-                    + " and after how many years it has paid for itself: from a year's use before and after, or from"
-                    + " the softener and household, both controls then being held to the same household in the long run. Gives simple and"
-                    + " discounted payback, net present value, rates of return and the cash flow by year; where"
-                    + " nothing is saved there is no payback, and the reason instead. To hold more than these two"
-                    + " ways, loans or what is not known exactly against each other choose compareAlternatives.",
+            "estimatePayback", "/v1/conversion-payback", "Estimate the payback of a metered control",
+            "Choose this to find what converting a softener from a clock to a meter saves in salt, water and money, and after how many "
+                    + "years it pays back. Give the use of a year before and after, or the softener and household. In that case both "
+                    + "controls are compared for the same household in the long run. It gives simple and discounted payback, net "
+                    + "present value, rates of return and the cash flow by year. If nothing is saved there is no payback, and the "
+                    + "answer gives the reason. For more than two options, loans or uncertain inputs choose compareAlternatives.",
             ConversionPaybackRequest.class, ConversionPaybackAnswer.class, EstimatePayback::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 
-    /** What the two sides use, and how that is told. */
+    /** The consumption of both sides, and its explanation. */
     private record Sides(YearlyUse asFound, YearlyUse converted, YearlyUseAnswer asFoundAnswer,
             YearlyUseAnswer convertedAnswer, boolean counted, Comparison comparedBy, SavingByChange byChange,
             MeteringWorthAnswer overClock, VerdictAnswer verdict,
@@ -67,14 +67,14 @@ public final class EstimatePayback {
         Prices prices = pricesRequest.toDomain(ownWell(request), ownSewage(request), explanation);
         Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
                 : given(request, units, explanation);
-        ConversionPayback payback = ConversionPayback.of(
+        RetrofitPayback payback = RetrofitPayback.of(
                 request.conversion().toDomain(sides.asFound(), sides.converted(), sides.readiness().cost(), explanation), prices);
         PaybackFigures figures = PaybackFigures.of(payback, prices, currency, "/payback", explanation);
         tellEvidence(explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         cautionOfDischarge(request, explanation);
         return new ConversionPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
-                : Message.joined(" ", List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
+                : Message.sentences(List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
                 sides.comparedBy(), sides.asFoundAnswer(), sides.convertedAnswer(),
                 YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
                 sides.byChange(), sides.overClock(), sides.verdict() == null ? null : sides.readiness().checks(),
@@ -87,8 +87,7 @@ public final class EstimatePayback {
         boolean counted = request.asFound().regenerationsPerYear() != null
                 && request.converted().regenerationsPerYear() != null;
         explanation.given("/asFound", "/converted");
-        explanation.because("/difference", Message.of("as found less converted, both as given. Averages of a year leave out whole days,"
-                + " day overrides and days above the mean, with which a meter regenerates more often"), "NIST-HB135");
+        explanation.because("/difference", Message.of("formula.payback.nowConvertedBothGiven"), "NIST-HB135");
         return new Sides(asFound, converted,
                 YearlyUseAnswer.given(asFound, request.asFound().regenerationsPerYear() != null, units),
                 YearlyUseAnswer.given(converted, request.converted().regenerationsPerYear() != null, units), counted,
@@ -98,14 +97,14 @@ public final class EstimatePayback {
     private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
             Explanation explanation) {
         SoftenerCase given = SoftenerCase.of(request, explanation);
-        Duty duty = given.duty();
-        Found asFound = request.softener().found(given, explanation);
-        Setup found = asFound.setup();
+        DesignConditions duty = given.duty();
+        ExistingSoftener asFound = request.softener().found(given, explanation);
+        SoftenerSettings found = asFound.setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
-        Message how = Message.of("expected regenerations of a year times the salt and water of one");
+        Message how = Message.of("payback.expectedRegenerationsYearSalt");
         explanation.because("/asFound", how, "FELLER");
         explanation.because("/converted", how, "FELLER");
-        explanation.because("/difference", Message.of("as found less converted"), "DAIAD");
+        explanation.because("/difference", Message.of("formula.payback.nowConverted"), "DAIAD");
         explanation.cautions(duty.softenedWith(found.softener().salt()).cautions());
         double most = duty.standard().hardDaysPerYear();
         if (years.asFound().totals().hardDays() > most || years.converted().totals().hardDays() > most) {
@@ -125,11 +124,8 @@ public final class EstimatePayback {
     }
 
     private static void tellEvidence(Explanation explanation) {
-        explanation.because("/difference", Message.of("evidence from the field: in one district tuning the settings alone cut chloride by"
-                + " 27 % on average and replacing the softener by 47 %; metering saves only where the clock regenerates too"
-                + " often"), "WCP-2016");
-        explanation.because("/payback", Message.of("evidence from the field: after two years a programme of rebates was judged not worth"
-                + " scaling up"), "EEG-31");
+        explanation.because("/difference", Message.of("formula.payback.fieldEvidenceOneDistrict"), "WCP-2016");
+        explanation.because("/payback", Message.of("formula.payback.fieldEvidenceAfterTwo"), "EEG-31");
     }
 
     private static boolean ownWell(ConversionPaybackRequest request) {
@@ -140,7 +136,7 @@ public final class EstimatePayback {
         return request.water() == null ? ownWell(request) : SiteRequest.orUnseen(request.site()).ownSewage(request.water().supply());
     }
 
-    /** A sewer price tells where the brine goes: 0 a septic system, more a sewer. Without one the supply tells, if it is known. */
+    /** A sewer price shows where the brine goes: 0 means a septic system, more a sewer. Without a price the supply decides, if known. */
     private static void cautionOfDischarge(ConversionPaybackRequest request, Explanation explanation) {
         PricesRequest prices = request.prices();
         if (request.site() != null && request.site().wasteWater() != null) {

@@ -1,26 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
-import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
-import dev.brinebook.guard.Figure;
-import dev.brinebook.guard.NoAnswer;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.guard.NoResultReason;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.payback.UncertainWorth.Quantiles;
 
-@About("Simple payback, in years, that a share of the draws stay below; 0 where nothing more is paid at first.")
+@SchemaDescription("Quantiles of the simple payback over the simulated cases, in years. 0 if there is no extra first cost.")
 public record PaybackQuantiles(
-        @Property("5 % stay below it.") FigureAnswer percentile5,
-        @Property("25 % stay below it.") FigureAnswer percentile25,
-        @Property("Half stay below it.") FigureAnswer median,
-        @Property("75 % stay below it.") FigureAnswer percentile75,
-        @Property("95 % stay below it.") FigureAnswer percentile95) {
+        @Property("Quantile at 5 %.") OptionalResultAnswer percentile5,
+        @Property("Quantile at 25 %.") OptionalResultAnswer percentile25,
+        @Property("Median.") OptionalResultAnswer median,
+        @Property("Quantile at 75 %.") OptionalResultAnswer percentile75,
+        @Property("Quantile at 95 %.") OptionalResultAnswer percentile95) {
 
     static PaybackQuantiles of(Quantiles years) {
         return new PaybackQuantiles(at(years, 0.05), at(years, 0.25), at(years, 0.5), at(years, 0.75), at(years, 0.95));
     }
 
-    private static FigureAnswer at(Quantiles years, double share) {
+    private static OptionalResultAnswer at(Quantiles years, double share) {
         double value = years.at(share);
-        return FigureAnswer.of(value < Double.POSITIVE_INFINITY ? Figure.of(value) : Figure.none(NoAnswer.NOTHING_SAVED), 1);
+        return OptionalResultAnswer.of(value < Double.POSITIVE_INFINITY ? OptionalResult.of(value)
+                : OptionalResult.none(NoResultReason.NOTHING_SAVED), 1);
     }
 }

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.quantity.Rounding;
@@ -9,20 +10,20 @@ import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 
-@About("What a way is worth when not everything is known, and what that depends on.")
+@SchemaDescription("Benefit of an option with uncertain inputs, and which inputs matter most.")
 public record UncertainWorthAnswer(
-        @Property(value = "Draws made.", min = 1, example = "1000") Integer draws,
-        @Property("Net present value over the draws.") MoneyQuantiles netPresentValue,
+        @Property(value = "Number of simulated cases.", min = 1, example = "1000") Integer draws,
+        @Property("Net present value over the simulated cases.") MoneyQuantiles netPresentValue,
         @Property("Mean net present value.") Money mean,
-        @Property("What the mean is uncertain by, as its standard error.") Money standardError,
-        @Property("Simple payback over the draws.") PaybackQuantiles paybackYears,
+        @Property("Standard error of the mean.") Money standardError,
+        @Property("Simple payback over the simulated cases.") PaybackQuantiles paybackYears,
         @Property(value = "Years within which it should pay back.", min = 0, unit = "years", example = "5")
         BigDecimal withinYears,
-        @Property(value = "Probability that it does.", min = 0, max = 100, unit = "%", example = "83.2")
+        @Property(value = "Probability that it pays back within these years.", min = 0, max = 100, unit = "%", example = "83.2")
         BigDecimal paysWithinPercent,
-        @Property(value = "Probability that it is worth something over the horizon.", min = 0, max = 100, unit = "%",
+        @Property(value = "Probability that it pays over the horizon.", min = 0, max = 100, unit = "%",
                 example = "91") BigDecimal worthwhilePercent,
-        @Property("What it depends on, the most first.") List<DriverAnswer> drivers) {
+        @Property("Inputs by their effect, largest first.") List<DriverAnswer> drivers) {
 
     static UncertainWorthAnswer of(UncertainWorth worth, double withinYears, Currency currency) {
         return new UncertainWorthAnswer(worth.draws(), MoneyQuantiles.of(worth.netPresentValue(), currency),

@@ -1,42 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.answer.payback.CashFlowYear;
 import dev.brinebook.answer.payback.MoneyLines;
-import dev.brinebook.api.About;
-import dev.brinebook.api.FigureAnswer;
+import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.AgainstBaseline;
 import dev.brinebook.payback.Prices;
 import java.util.Currency;
 import java.util.List;
 
-@About("What a way is worth against the baseline, on the days tried, as told.")
+@SchemaDescription("Benefit of an option compared with the baseline, on the simulated days, with inputs as given.")
 public record WorthAnswer(
-        @Property("What its purchase costs more, less rebate and however it is paid; negative where it costs less.")
+        @Property("Extra investment: its price less rebate, however it is paid, less that of the baseline. Negative if it costs less.")
         Money investment,
-        @Property("What it saves in the first year's bills.") MoneyLines firstYearSaving,
-        @Property("Life-cycle cost of the baseline less its own.") Money netPresentValue,
-        @Property("Investment over the first year's saving, where that is within the horizon.") FigureAnswer simplePaybackYears,
-        @Property("Years until the discounted savings, with replacements and what is left in their years, make up the purchase.")
-        FigureAnswer discountedPaybackYears,
+        @Property("Saving in the bills of the first year.") MoneyLines firstYearSaving,
+        @Property("Net present value: life-cycle cost of the baseline less its own.") Money netPresentValue,
+        @Property("Simple payback: investment divided by the saving in the first year, if "
+                + "within the horizon.") OptionalResultAnswer simplePaybackYears,
+        @Property("Discounted payback in years, with replacements and residual values in their years.")
+        OptionalResultAnswer discountedPaybackYears,
         @Property("Internal rate of return, in percent a year; of several, the one nearest zero.")
-        FigureAnswer internalRateOfReturnPercent,
-        @Property(value = "Whether the cash flows may have several; go by the net present value then.", example = "false")
+        OptionalResultAnswer internalRateOfReturnPercent,
+        @Property(value = "Whether the cash flows may have several internal rates of return. If so, use the net "
+                + "present value.", example = "false")
         Boolean severalRates,
-        @Property("Savings in bills over what is invested, both in today's worth.") FigureAnswer savingsToInvestmentRatio,
-        @Property("Adjusted internal rate of return, in percent a year.") FigureAnswer adjustedRateOfReturnPercent,
-        @Property("What it costs less than the baseline in each year, from today to the end of the horizon.")
+        @Property("Savings-to-investment ratio: savings in bills divided by the investment, both in today's money.")
+        OptionalResultAnswer savingsToInvestmentRatio,
+        @Property("Adjusted internal rate of return, in percent a year.") OptionalResultAnswer adjustedRateOfReturnPercent,
+        @Property("Cash flow saved in each year compared with the baseline, from today to the end of the horizon.")
         List<CashFlowYear> cashFlows) {
 
     private static final double PERCENT = 100;
 
     static WorthAnswer of(AgainstBaseline worth, Prices prices, Currency currency) {
         return new WorthAnswer(Money.of(worth.investment(), currency), MoneyLines.of(worth.firstYearSaving(), currency),
-                Money.of(worth.netPresentValue(), currency), FigureAnswer.of(worth.simplePaybackYears(), 1),
-                FigureAnswer.of(worth.discountedPaybackYears(), 1), FigureAnswer.of(worth.rateOfReturn().rate(), PERCENT),
-                worth.rateOfReturn().signChanges() > 1, FigureAnswer.of(worth.savingsToInvestmentRatio(), 1),
-                FigureAnswer.of(worth.adjustedRateOfReturn(), PERCENT),
+                Money.of(worth.netPresentValue(), currency), OptionalResultAnswer.of(worth.simplePaybackYears(), 1),
+                OptionalResultAnswer.of(worth.discountedPaybackYears(), 1), OptionalResultAnswer.of(worth.rateOfReturn().rate(), PERCENT),
+                worth.rateOfReturn().signChanges() > 1, OptionalResultAnswer.of(worth.savingsToInvestmentRatio(), 1),
+                OptionalResultAnswer.of(worth.adjustedRateOfReturn(), PERCENT),
                 CashFlowYear.of(worth.cashFlows(), prices.discountSharePerYear(), currency));
     }
 }

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
@@ -9,13 +10,13 @@ import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 
-@About("What a year after the change no longer uses; negative where it uses more.")
+@SchemaDescription("Consumption saved per year after converting. Negative if it uses more.")
 public record YearlyDifference(
-        @Property(value = "Regenerations.", optional = "when a year's use is given without them",
+        @Property(value = "Regenerations.", optional = "when the use of a year is given without them",
                 unit = "regenerations a year", example = "26.84")
         BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
-        @Property("Water for regenerating.") VolumeQuantity water,
+        @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Paid service visits.", unit = "visits a year", example = "0") BigDecimal serviceVisits) {
 
     /** {@code before} less {@code after}; regenerations only where {@code counted}. */

@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
@@ -9,21 +10,21 @@ import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
 import java.math.BigDecimal;
 
-@About("What a softener uses in a year of 365 days.")
+@SchemaDescription("Consumption of a softener per year of 365 days.")
 public record YearlyUseAnswer(
-        @Property(value = "Regenerations.", optional = "when a year's use is given without them", min = 0, example = "91.25")
+        @Property(value = "Regenerations.", optional = "when the use of a year is given without them", min = 0, example = "91.25")
         BigDecimal regenerations,
         @Property("Salt.") MassQuantity salt,
-        @Property("Water for regenerating.") VolumeQuantity water,
+        @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Paid service visits.", min = 0, example = "0") BigDecimal serviceVisits,
-        @Property(value = "Days on which the bed was exhausted and hard water passed: a side that runs hard saves by not"
-                + " softening.", optional = "when a year's use is given, and where nothing softens",
+        @Property(value = "Hard days: days on which the bed was exhausted and hard water passed. A control with hard days "
+                + "saves because it does not soften.", optional = "when the use of a year is given, and without softening",
                 min = 0, unit = "days", example = "2") BigDecimal hardDays,
-        @Property(value = "Capacity that was still there when it regenerated: what a meter can save.",
-                optional = "when a year's use is given, and where nothing softens") CapacityQuantity capacityThrownAway) {
+        @Property(value = "Unused capacity lost at regeneration, which a meter can save.",
+                optional = "when the use of a year is given, and without softening") CapacityQuantity capacityThrownAway) {
 
     static YearlyUseAnswer given(YearlyUse use, boolean counted, AnswerUnits units) {
         return new YearlyUseAnswer(counted ? Rounding.answer(use.regenerationsPerYear()) : null,
@@ -32,7 +33,7 @@ public record YearlyUseAnswer(
     }
 
     /** A year that was counted on days; {@code year} holds what hard water passed, null where nothing softens. */
-    static YearlyUseAnswer of(YearlyUse use, Setup.Year year, AnswerUnits units) {
+    static YearlyUseAnswer of(YearlyUse use, SoftenerSettings.Year year, AnswerUnits units) {
         return new YearlyUseAnswer(Rounding.answer(use.regenerationsPerYear()), units.mass(use.saltKilograms()),
                 units.volume(use.waterLitres()), Rounding.answer(use.serviceVisits()),
                 year == null ? null : Rounding.toThousandth(year.totals().hardDays()),
@@ -40,7 +41,7 @@ public record YearlyUseAnswer(
     }
 
     /** A year that was tried, in the units of the answer. */
-    public static YearlyUseAnswer tried(Setup.Year year, AnswerUnits units) {
+    public static YearlyUseAnswer tried(SoftenerSettings.Year year, AnswerUnits units) {
         YearlyUse use = ConvertedYears.use(year);
         return new YearlyUseAnswer(Rounding.answer(use.regenerationsPerYear()), units.mass(use.saltKilograms()),
                 units.volume(use.waterLitres()), Rounding.answer(use.serviceVisits()),

@@ -1,43 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.household.HighDayAnswer;
 import dev.brinebook.answer.regeneration.PolicyTotals;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.Days;
 import dev.brinebook.regeneration.UsualHardDays;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
-@About("What settings would have done on real days, beside what was predicted of as many days.")
+@SchemaDescription("Results of settings on measured days, compared with the prediction for the same number of days.")
 public record BacktestAnswer(
-        @Property(value = "Two or three sentences to quote.", example = "\"On your 365 days these settings would have left 2.3 hard"
-                + " days.\"") Message summary,
-        @Property(value = "asPredicted unless hardDaysWithoutThem, in whole days, lies outside of usualHardDays: leaks and"
-                + " fillings are no fault of the settings.", example = "\"asPredicted\"") UsualHardDays.Verdict verdict,
-        @Property(value = "Days that were measured.", min = 1, max = Days.MAX_DAYS, unit = "days", example = "365") Integer days,
-        @Property(value = "Days among them that were not measured and are left out.", min = 0, max = Days.MAX_DAYS, unit = "days",
+        @Property(value = "Summary in two or three sentences, to quote.",
+                example = "\"On your 365 days these settings would have had 2.3 hard days.\"") Message summary,
+        @Property(value = "Verdict: asPredicted unless hardDaysWithoutThem, in whole days, is outside usualHardDays. Leaks and "
+                + "fillings are not caused by the settings.", example = "\"asPredicted\"") UsualHardDays.Verdict verdict,
+        @Property(value = "Number of measured days.", min = 1, max = Days.MAX_DAYS, unit = "days", example = "365") Integer days,
+        @Property(value = "Days in the period that were not measured and are left out.", min = 0, max = Days.MAX_DAYS, unit = "days",
                 example = "3") Integer missingDays,
-        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
-        @Property("Capacity that a regeneration restores.") CapacityQuantity capacity,
-        @Property("Mean softened use of a day on these days.") VolumeQuantity dailyUse,
-        @Property("Mean softened use of a day by which the prediction was made.") VolumeQuantity expectedDailyUse,
-        @Property("What the settings would have used and delivered on these days.") PolicyTotals onTheseDays,
-        @Property("What was to be expected of as many days.") PolicyTotals predicted,
-        @Property("How many hard days are usual of as many days.") UsualRange usualHardDays,
-        @Property("Days that used more than four times a median day with somebody at home, such as by a leak.")
+        @Property("Compensated hardness.") HardnessLines hardness,
+        @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
+        @Property("Mean softened use per day on these days.") VolumeQuantity dailyUse,
+        @Property("Mean softened use per day in the prediction.") VolumeQuantity expectedDailyUse,
+        @Property("Consumption and performance of the settings on these days.") PolicyTotals onTheseDays,
+        @Property("Predicted values for the same number of days.") PolicyTotals predicted,
+        @Property("Usual number of hard days for the same number of days.") UsualRange usualHardDays,
+        @Property("Days with a use above four times the median day with somebody at home, such as from a leak.")
         List<HighDayAnswer> exceptionalDays,
-        @Property(value = "Hard days if these days had used four times the median day.", min = 0, unit = "days", example = "0.4")
+        @Property(value = "Hard days if the use on these days were limited to four times the "
+                + "median day.", min = 0, unit = "days", example = "0.4")
         BigDecimal hardDaysWithoutThem,
-        @Property("What to be careful about.") List<CautionAnswer> cautions,
-        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
-        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property("Cautions to show.") List<CautionAnswer> cautions,
+        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

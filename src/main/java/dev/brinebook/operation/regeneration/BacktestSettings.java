@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.household.HighDayAnswer;
@@ -25,12 +26,11 @@ import dev.brinebook.regeneration.UsualHardDays.Verdict;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.softener.SoftenerCase;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Set;
 
@@ -38,12 +38,12 @@ import java.util.Set;
 public final class BacktestSettings {
 
     public static final Operation<BacktestRequest, BacktestAnswer> OPERATION = new Operation<>(
-            "backtestSettings", "/v1/backtest", "Try settings on a household's real days",
-            "Choose this when a household has daily readings and the question is whether settings kept their promise, or would"
-                    + " have kept it: it answers the hard days, regenerations, salt and water that the settings would have"
-                    + " had on these days, beside what was predicted of as many days, and says that the prediction was wrong only"
-                    + " where the count of hard days is outside of what is usual. For what is to be expected of days"
-                    + " to come choose scheduleRegeneration; to have readings made into days readMeter.",
+            "backtestSettings", "/v1/backtest", "Test settings on measured days",
+            "Choose this when a household has daily readings and you want to know whether settings worked as predicted, or would have. "
+                    + "It gives the hard days, regenerations, salt and water of the settings on these days, compared with the "
+                    + "prediction for the same number of days. It reports a wrong prediction only if the number of hard days is outside "
+                    + "the usual range. For expected future results choose scheduleRegeneration. To convert readings to days choose "
+                    + "readMeter.",
             BacktestRequest.class, BacktestAnswer.class, BacktestSettings::answer, List.of(),
             List.of("well-family", "apartment"));
 
@@ -53,19 +53,19 @@ public final class BacktestSettings {
     private static final double UNUSUAL_DEVIATIONS = 1.645;
 
     /**
-     * What was found on the days.
+     * Results on the measured days.
      *
      * @param known days that were measured
      * @param seen totals of these days
-     * @param expected totals expected of as many
-     * @param usual hard days usual of as many
+     * @param expected totals expected for the same number of days
+     * @param usual hard days usual for the same number of days
      * @param exceptional days of exceptional use among them
      * @param withoutThem hard days if these had been held to what is usual
      * @param dailyLitres mean use of these days
      * @param expectedLitres mean use of a day that was expected
      * @param levelSpread standard deviation of the logarithm of the level that was expected
      */
-    private record Found(int known, YearlyTotals seen, YearlyTotals expected, UsualHardDays usual, int exceptional,
+    private record BacktestFigures(int known, YearlyTotals seen, YearlyTotals expected, UsualHardDays usual, int exceptional,
             double withoutThem, double dailyLitres, double expectedLitres, double levelSpread) {
 
         Verdict verdict() {
@@ -99,12 +99,12 @@ public final class BacktestSettings {
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
-        Duty duty = given.duty();
+        DesignConditions duty = given.duty();
         MeteredDays days = softened(request);
-        Setup setup = request.softener().found(given, explanation).setup();
+        SoftenerSettings setup = request.softener().found(given, explanation).setup();
         Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
         List<HighDay> exceptional = HighDays.of(days).days();
-        Found found = found(days, duty, regeneration, setup.policy());
+        BacktestFigures found = found(days, duty, regeneration, setup.policy());
         warn(given, found, explanation);
         explain(given, setup.policy(), units, explanation);
         return new BacktestAnswer(explanation.behindStops(summary(found, setup.policy(), units)), found.verdict(), found.known(),
@@ -125,77 +125,62 @@ public final class BacktestSettings {
         return request.days().toDays(share).plus(household.outdoorUse() == null ? 0 : household.outdoorUse().inBase());
     }
 
-    private static Found found(MeteredDays days, Duty duty, Regeneration regeneration, Policy policy) {
+    private static BacktestFigures found(MeteredDays days, DesignConditions duty, Regeneration regeneration, Policy policy) {
         int known = days.known().length;
         double hardness = duty.loadMgPerL();
         HighDays exceptional = HighDays.of(days);
         YearlyTotals seen = Replay.yearly(days, hardness, regeneration, policy).in(known);
         double without = exceptional.days().isEmpty() ? seen.hardDays()
                 : Replay.yearly(exceptional.capped(), hardness, regeneration, policy).in(known).hardDays();
-        return new Found(known, seen, duty.year(policy, regeneration).in(known),
+        return new BacktestFigures(known, seen, duty.year(policy, regeneration).in(known),
                 UsualHardDays.of(duty.demand().model(), policy, hardness, regeneration, known), exceptional.days().size(),
                 without, days.meanLitres(), duty.meanLitres(), duty.demand().model().change().levelSpread());
     }
 
-    private static Message summary(Found found, Policy policy, AnswerUnits units) {
-        Message days = hardDays(found.seen().hardDays());
+    private static Message summary(BacktestFigures found, Policy policy, AnswerUnits units) {
+        BigDecimal days = Text.hardDays(found.seen().hardDays());
         Message first = found.usual().to() == 0 && found.seen().hardDays() == 0
-                ? Message.counted("On your {0} day these settings would have left no hard day, as expected.",
-                        "On your {0} days these settings would have left no hard day, as expected.", found.known())
-                : found.usual().to() == 0 ? Message.counted("On your {0} day these settings would have left {1}; none is usual.",
-                        "On your {0} days these settings would have left {1}; none is usual.", found.known(), days)
-                : Message.counted("On your {0} day these settings would have left {1}; {2} were expected, and {3} to {4} are usual.",
-                        "On your {0} days these settings would have left {1}; {2} were expected, and {3} to {4} are usual.",
-                        found.known(), days, shortNumber(found.expected().hardDays()), found.usual().from(), found.usual().to());
+                ? Message.of("backtestSettings.yourDaysTheseSettings", found.known())
+                : found.usual().to() == 0 ? Message.of("backtestSettings.yourDaysTheseSettingsWould", found.known(), days)
+                : Message.of("backtestSettings.yourDaysTheseSettingsWouldLeft",
+                        found.known(), days, Text.hardDays(found.expected().hardDays()), found.usual().from(), found.usual().to());
         return switch (found.verdict()) {
-            case AS_PREDICTED -> found.leaksAlone() ? Message.joined(" ", List.of(first, leaks(found)))
-                    : found.usedUnusually() ? Message.joined(" ", List.of(first, otherUse(found, units))) : first;
-            case MORE_THAN_PREDICTED -> Message.joined(" ", List.of(first, more(found, policy, units)));
-            case FEWER_THAN_PREDICTED -> Message.joined(" ", List.of(first, fewer(found, units)));
+            case AS_PREDICTED -> found.leaksAlone() ? Message.sentences(List.of(first, leaks(found)))
+                    : found.usedUnusually() ? Message.sentences(List.of(first, otherUse(found, units))) : first;
+            case MORE_THAN_PREDICTED -> Message.sentences(List.of(first, more(found, policy, units)));
+            case FEWER_THAN_PREDICTED -> Message.sentences(List.of(first, fewer(found, units)));
         };
     }
 
-    private static Message more(Found found, Policy policy, AnswerUnits units) {
+    private static Message more(BacktestFigures found, Policy policy, AnswerUnits units) {
         if (found.usedMore()) {
             return otherUse(found, units);
         }
         if (policy.byClock()) {
-            return Message.of("The mean use does not explain it: set the clock to fewer days, or the dose higher.");
+            return Message.of("backtestSettings.meanUseDoesExplain");
         }
         return policy.startsAtOnce()
-                ? Message.of("The mean use does not explain it: set the meter to no more than the bed can soften.")
-                : Message.of("The mean use does not explain it: keep more back, or set the dose higher.");
+                ? Message.of("backtestSettings.meanUseDoesExplainSet")
+                : Message.of("backtestSettings.meanUseDoesExplainKeep");
     }
 
-    private static Message leaks(Found found) {
-        return Message.counted("On {0} day more than four times the usual was used: look for a leak or a filling before you"
-                + " change a setting.", "On {0} days more than four times the usual was used: look for leaks or fillings"
-                + " before you change a setting.", found.exceptional());
+    private static Message leaks(BacktestFigures found) {
+        return Message.of("backtestSettings.daysYouUsedMore", found.exceptional());
     }
 
-    private static Message otherUse(Found found, AnswerUnits units) {
-        return Message.of("{0} was used on a mean day instead of the {1} expected: choose the settings again for this use.",
-                Text.of(units.volume(found.dailyLitres())), Text.of(units.volume(found.expectedLitres())));
+    private static Message otherUse(BacktestFigures found, AnswerUnits units) {
+        return Message.of("backtestSettings.averageYouUsedDay",
+                Text.rounded(units.volume(found.dailyLitres())), Text.rounded(units.volume(found.expectedLitres())));
     }
 
-    private static Message fewer(Found found, AnswerUnits units) {
+    private static Message fewer(BacktestFigures found, AnswerUnits units) {
         return found.usedLess()
-                ? Message.of("{0} was used on a mean day instead of the {1} expected: settings chosen for this use would need less"
-                        + " salt.", Text.of(units.volume(found.dailyLitres())), Text.of(units.volume(found.expectedLitres())))
-                : Message.of("Less salt might do: choose the settings again from these days.");
+                ? Message.of("backtestSettings.averageYouUsedDayInstead", Text.rounded(units.volume(found.dailyLitres())),
+                        Text.rounded(units.volume(found.expectedLitres())))
+                : Message.of("backtestSettings.lessSaltMightDo");
     }
 
-    private static Message hardDays(double days) {
-        return Message.counted("{0} hard day", "{0} hard days", shortNumber(days));
-    }
-
-    /** To a tenth: what is a mean of a few runs is no better known. */
-    private static BigDecimal shortNumber(double days) {
-        BigDecimal tenths = BigDecimal.valueOf(days).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros();
-        return tenths.scale() < 0 ? tenths.setScale(0) : tenths;
-    }
-
-    private static void warn(SoftenerCase given, Found found, Explanation explanation) {
+    private static void warn(SoftenerCase given, BacktestFigures found, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
         explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
@@ -207,24 +192,20 @@ public final class BacktestSettings {
     private static void explain(SoftenerCase given, Policy policy, AnswerUnits units, Explanation explanation) {
         explanation.given("/days", "/missingDays");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/dailyUse", Message.of("mean of the days measured, of the part that is softened"), "REQUEST");
-        explanation.because("/expectedDailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
+        explanation.because("/dailyUse", Message.of("formula.regeneration.meanMeasuredDaysSoftened"), "REQUEST");
+        explanation.because("/expectedDailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
                 "REU-2016");
-        explanation.because("/onTheseDays", Message.of("the days as measured, one after the other, each drawing its use through the"
-                + " bed and the control deciding in the night after it; missing days are left out. Run from {0} counts of a meter"
-                + " over one cycle, or from each night of a clock, and averaged", Replay.METER_STARTS), "DAIAD");
+        explanation.because("/onTheseDays", Message.of("formula.regeneration.measuredDaysOrderEach", Replay.METER_STARTS), "DAIAD");
         if (policy instanceof MeteredByHistory) {
-            explanation.because("/onTheseDays", TriedReserve.SAME_WEEKDAY, "CP-CYCLE");
-            explanation.because("/predicted", TriedReserve.SAME_WEEKDAY, "CP-CYCLE");
+            explanation.because("/onTheseDays", ReserveResult.SAME_WEEKDAY, "CP-CYCLE");
+            explanation.because("/predicted", ReserveResult.SAME_WEEKDAY, "CP-CYCLE");
         }
-        explanation.because("/predicted", Message.of("what is to be expected of a year in the long run, times days measured over"
-                + " 365; seasons are not told apart"), "FELLER");
-        explanation.because("/usualHardDays", Message.of("5 and 95 % points of Poisson counts about the expected hard days, at seven"
-                + " levels of use that the home may have; hard days of a clock come several to a cycle and spread wider"),
+        explanation.because("/predicted", Message.of("formula.regeneration.longRunResultExpected"), "FELLER");
+        explanation.because("/usualHardDays", Message.of("formula.regeneration.of595PointsPoisson"),
                 "ABRAMOWITZ-STEGUN");
-        explanation.because("/exceptionalDays", Message.of("more than {0} median days with somebody at home",
+        explanation.because("/exceptionalDays", Message.of("formula.regeneration.moreThanTimesMedian",
                 Text.number(HighDays.CAP_OVER_MEDIAN)), "DAIAD");
-        explanation.because("/hardDaysWithoutThem", Message.of("the same run with the exceptional days held to {0} median days",
+        explanation.because("/hardDaysWithoutThem", Message.of("formula.regeneration.sameRunExceptionalDays",
                 Text.number(HighDays.CAP_OVER_MEDIAN)), "DAIAD");
     }
 }

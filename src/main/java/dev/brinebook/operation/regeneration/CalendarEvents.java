@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.api.Text;
@@ -5,9 +6,10 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltPlan;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Upkeep;
-import dev.brinebook.wording.Message;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.MaintenanceTask;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,9 +18,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What stands in the calendar of a schedule's first policy, in words.
+ * The texts in the calendar of the first policy of a schedule.
  *
- * @param household what tells this household from others
+ * @param household what distinguishes this household from others
  * @param policy name of the policy
  * @param events by date
  * @param others what is said of the policies that are left out, if there are any
@@ -43,67 +45,61 @@ record CalendarEvents(String household, Message policy, List<Event> events, Opti
         }
     }
 
-    static CalendarEvents of(Foreseen foreseen) {
-        Foreseen.Tried first = foreseen.tried().get(0);
+    static CalendarEvents of(ScheduleResults foreseen) {
+        ScheduleResults.Tried first = foreseen.tried().get(0);
         List<Event> events = new ArrayList<>();
         regenerations(first, foreseen.units(), events);
         foreseen.saltPlan(first).ifPresent(plan -> purchases(plan, foreseen, events));
         foreseen.upkeep().forEach(due -> events.add(upkeep(due)));
         events.sort(Comparator.comparing(Event::date));
-        List<Message> others = foreseen.tried().stream().skip(1).map(Foreseen.Tried::name).toList();
+        List<Message> others = foreseen.tried().stream().skip(1).map(ScheduleResults.Tried::name).toList();
         return new CalendarEvents(household(foreseen), first.name(), events,
                 others.isEmpty() ? Optional.empty()
-                        : Optional.of(Message.of("Left out, with events of their own: {0}.", Message.joined("; ", others))));
+                        : Optional.of(Message.of("calendarEvents.thesePoliciesCalendarTheir", Message.joined(Joint.SEMICOLON, others))));
     }
 
-    private static String household(Foreseen foreseen) {
-        Duty duty = foreseen.given().duty();
+    private static String household(ScheduleResults foreseen) {
+        DesignConditions duty = foreseen.given().duty();
         return "hardness " + Rounding.answer(duty.hardness().totalMgPerL())
                 + " use " + Rounding.answer(duty.meanLitres())
                 + " resin " + Rounding.answer(foreseen.given().found().softener().bed().resinLitres())
                 + " seed " + foreseen.seed();
     }
 
-    private static void regenerations(Foreseen.Tried policy, AnswerUnits units, List<Event> events) {
+    private static void regenerations(ScheduleResults.Tried policy, AnswerUnits units, List<Event> events) {
         Regeneration each = policy.outcome().trial().regeneration();
         int minutes = (int) Math.ceil(each.minutes());
-        Message uses = Message.counted("It uses {1} of salt and {2} of water and takes {0} minute.",
-                "It uses {1} of salt and {2} of water and takes {0} minutes.", minutes,
-                Text.of(units.mass(each.saltGrams() / 1000)), Text.of(units.volume(each.waterLitres())));
+        Message uses = Message.of("calendarEvents.regenerationUsesSaltWater", minutes,
+                Text.rounded(units.mass(each.saltGrams() / 1000)), Text.rounded(units.volume(each.waterLitres())));
         policy.outcome().events().forEach(event -> events.add(new Event(Category.REGENERATION, event.date(),
-                policy.startHour(), minutes, Message.of("Softener regenerates"),
-                Message.joined(" ", List.of(Message.saying(event.reason()), uses)))));
+                policy.startHour(), minutes, Message.of("calendarEvents.softenerRegenerates"),
+                Message.sentences(List.of(Message.of(event.reason()), uses)))));
     }
 
-    private static void purchases(SaltPlan plan, Foreseen foreseen, List<Event> events) {
+    private static void purchases(SaltPlan plan, ScheduleResults foreseen, List<Event> events) {
         Message bag = Text.of(foreseen.units().mass(foreseen.store().bagKilograms()));
         for (SaltPlan.SaltPurchase purchase : plan.purchases()) {
             events.add(Event.ofDay(Category.SALT, purchase.date(),
-                    Message.counted("Buy salt for the softener: {0} bag of {1}",
-                            "Buy salt for the softener: {0} bags of {1}", purchase.bags(), bag),
-                    Message.of("They fill the brine tank to {0}.",
-                            Text.of(foreseen.units().mass(purchase.filledToKilograms())))));
+                    Message.of("calendarEvents.buySaltSoftenerBags", purchase.bags(), bag),
+                    Message.of("calendarEvents.brineTankThenHolds",
+                            Text.rounded(foreseen.units().mass(purchase.filledToKilograms())))));
         }
     }
 
-    private static Event upkeep(Upkeep due) {
+    private static Event upkeep(MaintenanceTask due) {
         return switch (due.kind()) {
             case BACTERIA_TEST -> Event.ofDay(Category.WATER_TEST, due.date(),
-                    Message.of("Have the well water tested for bacteria"),
-                    Message.of("Once a year: a softener does not disinfect."));
-            case SERVICE -> Event.ofDay(Category.SERVICE, due.date(), Message.of("Service the softener"), SERVICE);
-            case RESIN_CLEANER -> Event.ofDay(Category.SERVICE, due.date(), Message.of("Clean the resin of the softener"),
-                    Message.of("With a cleaner for iron: since the last time a litre of resin was fed {0} g of iron and manganese, as"
-                            + " an assumption of what it takes.",
-                            Text.number(Upkeep.ASSUMED_METALS_BETWEEN_CLEANINGS_GRAMS_PER_LITRE)));
+                    Message.of("calendarEvents.wellWaterTestedBacteria"),
+                    Message.of("calendarEvents.doOnceYearSoftener"));
+            case SERVICE -> Event.ofDay(Category.SERVICE, due.date(), Message.of("calendarEvents.serviceSoftener"), SERVICE);
+            case RESIN_CLEANER -> Event.ofDay(Category.SERVICE, due.date(), Message.of("calendarEvents.cleanResinSoftener"),
+                    Message.of("calendarEvents.useResinCleanerIron",
+                            Text.number(MaintenanceTask.ASSUMED_METALS_BETWEEN_CLEANINGS_GRAMS_PER_LITRE)));
             case SERVICE_WITH_RESIN_CLEANER -> Event.ofDay(Category.SERVICE, due.date(),
-                    Message.of("Service the softener, with resin cleaner"), Message.joined(" ", List.of(SERVICE,
-                            Message.of("Clean the resin with a cleaner for iron: this water fouls it, perhaps sooner than a"
-                                    + " year."))));
+                    Message.of("calendarEvents.serviceSoftenerResinCleaner"), Message.sentences(List.of(SERVICE,
+                            Message.of("calendarEvents.cleanResinResinCleaner"))));
         };
     }
 
-    private static final Message SERVICE = Message.of("Once a year, as an assumption: test hardness before and behind it, look"
-            + " for a salt bridge and mud in the brine tank, clean the injector and its screen, check the settings, the clock"
-            + " and the drain line.");
+    private static final Message SERVICE = Message.of("calendarEvents.doOnceYearAssumption");
 }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.caution.Severity;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -40,15 +41,14 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 final class CalendarFile {
 
     static final String MEDIA_TYPE = "text/calendar";
-    static final String DESCRIPTION = "A calendar file by RFC 5545 in UTF-8, to be taken into any calendar: every"
-            + " regeneration and salt purchase of the first policy, none left out, bacteria tests of a private well and"
-            + " services. A regeneration stands at its hour in local time, for as long as the cycle lasts in whole minutes;"
-            + " all else, and a regeneration that starts at once, takes the whole day. No event blocks time or rings. DTSTAMP"
-            + " is the first day at 00:00 UTC, as nothing is taken from the clock. The UID of an event comes from the hardness"
-            + " that counts, household use, resin volume, seed, policy name, kind and date: asked for again with another"
-            + " dose, reserve or hour, an event of the same kind and date takes the place of the first. To keep like"
-            + " households apart in one calendar, name their policies apart. More than "
-            + Foreseen.MAX_DATES_OF_A_FILE + " regenerations and salt purchases are refused.";
+    static final String DESCRIPTION = "A calendar file (RFC 5545) in UTF-8, for any calendar: all regenerations and salt purchases of "
+            + "the first policy, bacteria tests of a private well, and services. A regeneration is at its hour in local time and lasts "
+            + "as long as the cycle, in whole minutes. All other events, and regenerations that start immediately, are whole-day events. "
+            + "No event blocks time or has an alarm. DTSTAMP is the first day at 00:00 UTC, because the service does not use the clock. "
+            + "The UID of an event depends on the compensated hardness, household use, resin volume, seed, policy name, kind and date. "
+            + "With another dose, reserve or hour, an event of the same kind and date replaces the first. To separate similar households "
+            + "in one calendar, give their policies different names. More than "
+            + ScheduleResults.MAX_DATES_OF_A_FILE + " regenerations and salt purchases are refused.";
 
     /** Namespace of the UIDs: a random UUID, chosen once. */
     private static final UUID NAMESPACE = UUID.fromString("7d0c3a52-5b0e-4f0b-9a6e-3f1c2f7f8a41");
@@ -58,12 +58,12 @@ final class CalendarFile {
     private final String household;
     /** The same in every language, as it goes into the UIDs. */
     private final String policy;
-    private final Wording language;
+    private final Language language;
     private final Instant stamp;
     private final Map<String, Integer> named = new HashMap<>();
     private final List<VEvent> events = new ArrayList<>();
 
-    private CalendarFile(CalendarEvents planned, LocalDate firstDate, Wording language) {
+    private CalendarFile(CalendarEvents planned, LocalDate firstDate, Language language) {
         this.household = planned.household();
         this.policy = planned.policy().toString();
         this.language = language;
@@ -73,15 +73,15 @@ final class CalendarFile {
     /**
      * The calendar file.
      *
-     * @param told the answer whose summary and cautions go with it
+     * @param answer the answer whose summary and cautions go with it
      */
-    static String of(Foreseen foreseen, ScheduleAnswer told, Wording language) {
+    static String of(ScheduleResults foreseen, ScheduleAnswer answer, Language language) {
         CalendarEvents planned = CalendarEvents.of(foreseen);
         CalendarFile file = new CalendarFile(planned, foreseen.firstDate(), language);
         planned.events().forEach(file::add);
         List<Property> about = List.of(new ProdId("-//Brinebook//Regeneration schedule " + ModelVersion.CURRENT + "//EN"),
-                ImmutableVersion.VERSION_2_0, new Name(Message.of("Water softener: {0}", planned.policy()).in(language)),
-                new Description(description(planned, told).in(language)));
+                ImmutableVersion.VERSION_2_0, new Name(Message.of("calendarFile.waterSoftener", planned.policy()).in(language)),
+                new Description(description(planned, answer).in(language)));
         return written(new Calendar(new PropertyList(about), new ComponentList<>(file.events)));
     }
 
@@ -103,7 +103,7 @@ final class CalendarFile {
         events.add(new VEvent(new PropertyList(properties)));
     }
 
-    /** Named by the kind and the date, and by how many of them stand before it: a small bed may need two on a day. */
+    /** Named by kind, date and a counter: a small bed may need two on one day. */
     private UUID uid(CalendarEvents.Event event) {
         String name = String.join("\n", household, policy, event.date().toString(), event.category().name());
         int before = named.merge(name, 1, Integer::sum) - 1;
@@ -111,17 +111,17 @@ final class CalendarFile {
     }
 
     /** The summary, what must be known of the salt, and the cautions that are more than a note. */
-    private static Message description(CalendarEvents planned, ScheduleAnswer told) {
-        List<Message> sentences = new ArrayList<>(List.of(told.summary()));
-        Message missing = told.policies().get(0).salt().missingBecause();
+    private static Message description(CalendarEvents planned, ScheduleAnswer answer) {
+        List<Message> sentences = new ArrayList<>(List.of(answer.summary()));
+        Message missing = answer.policies().get(0).salt().missingBecause();
         if (missing != null) {
-            sentences.addAll(List.of(Message.of("No salt purchases are told."), missing));
+            sentences.addAll(List.of(Message.of("calendarFile.noSaltPurchasesListed"), missing));
         }
-        told.cautions().stream().filter(caution -> caution.severity() != Severity.INFO).map(CautionAnswer::message)
+        answer.cautions().stream().filter(caution -> caution.severity() != Severity.INFO).map(CautionAnswer::message)
                 .forEach(sentences::add);
-        sentences.add(Message.of("An estimate for planning."));
+        sentences.add(Message.of("calendarFile.theseDatesEstimatesPlanning"));
         planned.others().ifPresent(sentences::add);
-        return Message.joined(" ", sentences);
+        return Message.sentences(sentences);
     }
 
     private static String written(Calendar calendar) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.regeneration.HardDaysRange;
@@ -12,7 +13,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.guard.Figure;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.MeteredDelayed;
@@ -24,9 +25,10 @@ import dev.brinebook.request.softener.ControlRequest;
 import dev.brinebook.request.softener.ReserveRequest;
 import dev.brinebook.request.softener.ReserveRequest.Rule;
 import dev.brinebook.request.softener.SoftenerCase;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.MeterSettings;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,12 +37,11 @@ import java.util.List;
 public final class ChooseReserve {
 
     public static final Operation<ReserveChoiceRequest, ReserveAnswer> OPERATION = new Operation<>(
-            "chooseReserve", "/v1/reserve-choice", "Choose how much a delayed meter keeps back",
-            "Choose this to set the reserve of a metered softener, or to compare the usual rules for it: for"
-                    + " each rule it gives how often hard water is to be expected in the long run, what capacity is"
-                    + " thrown away and what salt and water it takes, and it finds the smallest reserve that keeps to"
-                    + " the service standard. To compare a meter with a clock, or to"
-                    + " have the dates, choose scheduleRegeneration.",
+            "chooseReserve", "/v1/reserve-choice", "Choose the reserve of a delayed meter",
+            "Choose this to set the reserve of a metered softener, or to compare the usual rules for it. For each rule it gives the "
+                    + "expected hard days in the long run, the unused capacity, and the salt and water used. It finds the smallest "
+                    + "reserve that meets the service standard. To compare a meter with a clock, or for dates, choose "
+                    + "scheduleRegeneration.",
             ReserveChoiceRequest.class, ReserveAnswer.class, ChooseReserve::answer, List.of(),
             List.of("well-family", "apartment"));
 
@@ -53,7 +54,7 @@ public final class ChooseReserve {
             new ReserveRequest(Rule.SAME_WEEKDAY_LARGEST, null, null, null),
             new ReserveRequest(Rule.SAME_WEEKDAY_MEAN, null, null, null));
 
-    /** A difference in salt that is worth words. */
+    /** A difference in salt that is worth a sentence. */
     private static final int LEAST_PERCENT_SAID = 2;
 
     private ChooseReserve() {
@@ -63,16 +64,16 @@ public final class ChooseReserve {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
-        Duty duty = given.duty();
+        DesignConditions duty = given.duty();
         Policy meter = meter(request).toPolicy(given.found(), duty, explanation);
         Regeneration regeneration = request.softener().setup(given, meter, 0)
                 .regeneration(duty.water().temperatureCelsius());
-        List<TriedReserve> rules = new ArrayList<>();
+        List<ReserveResult> rules = new ArrayList<>();
         for (ReserveRequest rule : request.rules() == null ? USUAL_RULES : request.rules()) {
             Policy policy = rule.toPolicy(meter.meterVolumeLitres(), duty, meter.overrideDays());
-            rules.add(TriedReserve.of(rule, policy, duty, regeneration, units));
+            rules.add(ReserveResult.of(rule, policy, duty, regeneration, units));
         }
-        Figure litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
+        OptionalResult litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
         SmallestReserveAnswer smallest = smallest(litres, regeneration, meter, duty, units);
         explain(given, smallest, units, explanation);
         return new ReserveAnswer(explanation.behindStops(summary(smallest, litres.exists()
@@ -86,43 +87,43 @@ public final class ChooseReserve {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    /** The delayed meter that stands there, or one set by the water and the bed. */
+    /** The existing delayed meter, or one set by the water and the bed. */
     private static ControlRequest meter(ReserveChoiceRequest request) {
         ControlRequest control = request.softener().control();
         return control != null ? control
                 : new ControlRequest(ControlRequest.Kind.METERED_DELAYED, null, null, null, null, null, null, null);
     }
 
-    private static LearningReserve learning(YearlyTotals fixed, Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units,
+    private static LearningReserve learning(YearlyTotals fixed, Regeneration regeneration, Policy meter, DesignConditions duty,
+            AnswerUnits units,
             Explanation explanation) {
-        Figure litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.loadMgPerL(), regeneration, meter,
+        OptionalResult litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.loadMgPerL(), regeneration, meter,
                 duty.standard(), duty.reserveStepLitres(meter.meterVolumeLitres()));
         if (!litres.exists()) {
             return null;
         }
         YearlyTotals year = duty.longRun().yearOfReserveThatFollowsUse(delayed(meter, litres.value()),
                 duty.loadMgPerL(), regeneration);
-        explanation.because("/learning", Message.of("the same search where the reserve is multiplied by the level of use of the last"
-                + " weeks, half of its weight in the last 56 days at home, taken as known; evidence from metered homes: the promise is"
-                + " kept when a home changes, and 0 to 2 % of the salt saved"), "DAIAD");
-        return new LearningReserve(units.volume(litres.value()), PolicyTotals.of(year, units), Message.joined(" ", List.of(
-                Message.of("A reserve that follows the use of the last eight weeks keeps its promise when the home changes."),
+        explanation.because("/learning", Message.of("formula.regeneration.sameSearchReserveMultiplied"), "DAIAD");
+        return new LearningReserve(units.volume(litres.value()), PolicyTotals.of(year, units), Message.sentences(List.of(
+                Message.of("chooseReserve.reserveFollowsUseLast"),
                 learningSaves(year, fixed))));
     }
 
     private static Message learningSaves(YearlyTotals learning, YearlyTotals fixed) {
         long percent = Math.round(100 * (1 - learning.saltGrams() / fixed.saltGrams()));
         return Math.abs(percent) < LEAST_PERCENT_SAID || !(fixed.saltGrams() > 0)
-                ? Message.of("It takes about as much salt as a fixed reserve.")
-                : percent > 0 ? Message.of("It takes {0} % less salt than a fixed reserve.", Text.number(percent))
-                : Message.of("It takes {0} % more salt than a fixed reserve.", Text.number(-percent));
+                ? Message.of("chooseReserve.reserveUsesAboutSame")
+                : percent > 0 ? Message.of("chooseReserve.reserveUsesLessSalt", Text.number(percent))
+                : Message.of("chooseReserve.reserveUsesMoreSalt", Text.number(-percent));
     }
 
     private static MeteredDelayed delayed(Policy meter, double reserveLitres) {
         return new MeteredDelayed(meter.meterVolumeLitres(), reserveLitres, meter.overrideDays());
     }
 
-    private static SmallestReserveAnswer smallest(Figure litres, Regeneration regeneration, Policy meter, Duty duty, AnswerUnits units) {
+    private static SmallestReserveAnswer smallest(OptionalResult litres, Regeneration regeneration, Policy meter, DesignConditions duty,
+            AnswerUnits units) {
         BigDecimal wanted = Rounding.answer(duty.standard().hardDaysPerYear());
         if (!litres.exists()) {
             return new SmallestReserveAnswer(wanted, null, null, null, null, null, litres.reason(),
@@ -138,23 +139,22 @@ public final class ChooseReserve {
                 HardDaysRange.of(duty.hardDays(policy, regeneration)), null, null);
     }
 
-    private static Message summary(SmallestReserveAnswer smallest, Message reserve, List<TriedReserve> rules, AnswerUnits units) {
+    private static Message summary(SmallestReserveAnswer smallest, Message reserve, List<ReserveResult> rules, AnswerUnits units) {
         BigDecimal wanted = Text.number(smallest.hardDaysPerYear().doubleValue());
         Message first = smallest.reserve() == null
-                ? Message.of("No reserve keeps hard days to {0} a year: {1}.", wanted, smallest.why())
-                : Message.counted("Keep {1} back for at most {0} hard day a year.",
-                        "Keep {1} back for at most {0} hard days a year.", wanted, reserve);
-        return Message.joined(" ", List.of(first, Message.of("Hard days a year by the rules: {0}.",
-                Message.joined("; ", rules.stream().map(rule -> hardDays(rule, units)).toList()))));
+                ? Message.of("chooseReserve.noReserveKeepsHard", wanted)
+                : Message.of("chooseReserve.keepReserveMostHard", wanted, reserve);
+        return Message.sentences(List.of(first, Message.of("chooseReserve.hardDaysYearRule",
+                Message.joined(Joint.COMMA, rules.stream().map(rule -> hardDays(rule, units)).toList()))));
     }
 
-    private static Message hardDays(TriedReserve tried, AnswerUnits units) {
+    private static Message hardDays(ReserveResult tried, AnswerUnits units) {
         Message rule = tried.rule() == Rule.DAY_PERCENTILE
-                ? Message.of("what {0} % of days stay below", Text.number(100 * tried.probability().doubleValue()))
+                ? Message.of("chooseReserve.percentileDailyUse", Text.number(100 * tried.probability().doubleValue()))
                 : units.saying(tried.rule());
-        BigDecimal mean = Text.number(tried.year().hardDays().doubleValue());
-        return tried.reserve() == null ? Message.of("{0}: {1}", rule, mean)
-                : Message.of("{0}, {1}: {2}", rule, Text.of(tried.reserve()), mean);
+        BigDecimal mean = Text.hardDays(tried.year().hardDays().doubleValue());
+        return tried.reserve() == null ? Message.of("chooseReserve.valueWithoutReserve", rule, mean)
+                : Message.of("chooseReserve.days", rule, Text.rounded(tried.reserve()), mean);
     }
 
     private static void explain(SoftenerCase given, SmallestReserveAnswer smallest, AnswerUnits units,
@@ -162,27 +162,25 @@ public final class ChooseReserve {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
+        explanation.because("/dailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
                 "REU-2016");
-        explanation.because("/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
+        explanation.because("/meterVolume", Message.of("formula.regeneration.capacitySettingHardnessSetting"), "WQP-2009");
         explanation.given("/smallest/hardDaysPerYear", "/rules/*/probability");
         if (smallest.reserve() != null) {
-            explanation.because("/smallest/reserve", Message.of("the least number of steps with which hard days keep to"
-                    + " the service standard, both as the household is and under stress"), "FELLER");
-            explanation.because("/smallest/shareOfMeterPercent", Message.of("reserve over meter volume"), "WQP-2009");
-            explanation.because("/smallest/dayBelowProbability", Message.of("gamma distribution of a day of the busiest"
-                    + " weekday and month"), "DAIAD");
+            explanation.because("/smallest/reserve", Message.of("formula.regeneration.smallestNumberStepsHard"), "FELLER");
+            explanation.because("/smallest/shareOfMeterPercent", Message.of("formula.regeneration.reserveMeterVolume"), "WQP-2009");
+            explanation.because("/smallest/dayBelowProbability", Message.of("formula.common.gammaDistributionUseDay"), "DAIAD");
             explanation.because("/smallest/year", expected(), "FELLER");
             HardDaysRange.explain("/smallest/hardDaysRange", explanation);
         }
-        explanation.because("/rules/*/reserve", TriedReserve.BY_ITS_RULE, "DAIAD");
-        explanation.because("/rules/*/year", Message.joined("; ", List.of(expected(), TriedReserve.SAME_WEEKDAY)), "FELLER");
+        explanation.because("/rules/*/reserve", ReserveResult.BY_ITS_RULE, "DAIAD");
+        explanation.because("/rules/*/year", expected(), "FELLER");
+        explanation.because("/rules/*/year", ReserveResult.SAME_WEEKDAY, "DAIAD");
         HardDaysRange.explain("/rules/*/hardDaysRange", explanation);
-        explanation.because("/rules/*/hardDaysPercent", Message.of("expected hard days over 365"), "FELLER");
+        explanation.because("/rules/*/hardDaysPercent", Message.of("formula.regeneration.expectedHardDays365"), "FELLER");
     }
 
     private static Message expected() {
-        return Message.of("the long run of the household's days by a renewal table; a rule that follows the weekday, by fixed"
-                + " years");
+        return Message.of("chooseReserve.longRunHouseholdsDays");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
@@ -10,7 +11,7 @@ import dev.brinebook.quantity.Unit;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.RegenerationEvent;
 import dev.brinebook.regeneration.SaltPlan;
-import dev.brinebook.wording.Wording;
+import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -22,30 +23,31 @@ import java.util.Locale;
 final class EventTable {
 
     static final String MEDIA_TYPE = "text/csv";
-    static final String DESCRIPTION = "A table by RFC 4180 in UTF-8 with a header: a row for every regeneration and every"
-            + " salt purchase of every policy, none left out, then what is due whatever the policy (bacteria test, service),"
-            + " whose policy is empty. Columns name their units, which units chooses. hour is empty where a regeneration"
-            + " starts at once. Amounts have ten digits, so that their sums round to the totals of the JSON answer;"
-            + " hard days, cautions and assumptions stand in that only. More than " + Foreseen.MAX_DATES_OF_A_FILE
+    static final String DESCRIPTION = "A CSV table (RFC 4180) in UTF-8 with a header: one row for "
+            + "every regeneration and salt purchase of every policy, then the tasks due for any "
+            + "policy (bacteria test, service), with an empty policy. Column names include their "
+            + "units, which units selects. hour is empty if a regeneration starts immediately. "
+            + "Amounts have ten digits, so that their sums round to the totals of the JSON answer. "
+            + "Only the JSON answer has hard days, cautions and assumptions. More than " + ScheduleResults.MAX_DATES_OF_A_FILE
             + " regenerations and salt purchases of all policies together are refused. A policy's name that "
             + FormulaGuard.DESCRIPTION;
 
     private final CsvWriter csv;
     private final AnswerUnits units;
-    private final Wording language;
+    private final Language language;
 
-    private EventTable(CsvWriter csv, AnswerUnits units, Wording language) {
+    private EventTable(CsvWriter csv, AnswerUnits units, Language language) {
         this.csv = csv;
         this.units = units;
         this.language = language;
     }
 
-    static String of(Foreseen foreseen, Wording language) {
+    static String of(ScheduleResults foreseen, Language language) {
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             EventTable table = new EventTable(csv, foreseen.units(), language);
             table.header();
-            for (Foreseen.Tried policy : foreseen.tried()) {
+            for (ScheduleResults.Tried policy : foreseen.tried()) {
                 table.write(policy, foreseen.saltPlan(policy).map(SaltPlan::purchases).orElse(List.of()));
             }
             foreseen.upkeep().forEach(due -> table.row("", due.date(), "", WireNames.of(due.kind()), "", "", "", "", ""));
@@ -60,8 +62,8 @@ final class EventTable {
                 "water" + plural(units.volume(0).unit()), "capacityThrownAway" + plural(units.capacity(0).unit()), "bags");
     }
 
-    /** Regenerations and purchases by date; what is bought after a regeneration of the same date stands behind it. */
-    private void write(Foreseen.Tried policy, List<SaltPlan.SaltPurchase> purchases) {
+    /** Regenerations and purchases by date; a purchase after a regeneration of the same date follows it. */
+    private void write(ScheduleResults.Tried policy, List<SaltPlan.SaltPurchase> purchases) {
         String name = FormulaGuard.of(policy.name().in(language));
         String hour = policy.startHour().isPresent() ? Integer.toString(policy.startHour().getAsInt()) : "";
         Regeneration each = policy.outcome().trial().regeneration();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 /** Content lines no longer than RFC 5545, section 3.1, asks: counted in octets of UTF-8, and never cut inside a letter. */

@@ -1,14 +1,16 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.regeneration.PolicyTotals;
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.VolumeQuantity;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
-@About("A reserve that the controller multiplies by the level of use of the last weeks.")
+@SchemaDescription("A reserve that the controller multiplies by the level of use in the last weeks.")
 public record LearningReserve(
-        @Property("The smallest that keeps to the service standard, at the mean level of use.") VolumeQuantity reserveAtMeanUse,
-        @Property("What is to be expected of a year with it, once it has learned.") PolicyTotals year,
-        @Property(value = "What it is good for.", example = "\"It keeps its promise when the home changes.\"") Message sentence) {
+        @Property("Smallest reserve that meets the service standard, at the mean level of use.") VolumeQuantity reserveAtMeanUse,
+        @Property("Expected results per year with it, once it has learned.") PolicyTotals year,
+        @Property(value = "Benefit of it, in a sentence.", example = "\"It meets the service standard when the home "
+                + "changes.\"") Message sentence) {
 }

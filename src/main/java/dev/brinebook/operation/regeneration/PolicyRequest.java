@@ -1,23 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.request.softener.ControlRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
-@About("A way of starting regenerations, to be tried beside others.")
+@SchemaDescription("A regeneration policy to compare.")
 public record PolicyRequest(
-        @Property(value = "The caller's own name for it.", required = true, minItems = 1, maxItems = 64,
+        @Property(value = "Your name for it.", required = true, minItems = 1, maxItems = 64,
                 example = "\"metered, small reserve\"") String name,
-        @Property(value = "What starts the regenerations.", required = true) ControlRequest control) {
+        @Property(value = "The control and its settings.", required = true) ControlRequest control) {
 
-    /** The softener's own control, of which the caller did not say what it is called. */
+    /** The softener's own control, which has no name in the request. */
     static PolicyRequest asFound(ControlRequest control) {
         return new PolicyRequest(null, control);
     }
 
-    /** What it is called in the answer. */
+    /** Its name in the answer. */
     Message title() {
-        return name == null ? Message.of("as found") : Message.verbatim(name);
+        return name == null ? Message.of("policy.now") : Message.verbatim(name);
     }
 }

@@ -1,30 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.Totals;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("What a policy does in many drawn years of 365 days, the same for all policies.")
+@SchemaDescription("Results of a policy in many simulated years of 365 days. All policies have the same years.")
 public record PolicyYears(
         @Property(value = "Years simulated.", min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, example = "500")
         Integer years,
-        @Property("Regenerations of a year.") YearSpread regenerations,
-        @Property("Salt of a year.") MassSpread salt,
-        @Property("Regeneration water of a year.") VolumeSpread water,
-        @Property("Days of a year on which the bed was exhausted.") YearSpread hardDays,
-        @Property("Hard water of a year that passed because the bed was exhausted.") VolumeSpread hardWater,
-        @Property("Hard water of a year that passed by the bed while an immediate regeneration ran.")
+        @Property("Regenerations per year.") YearSpread regenerations,
+        @Property("Salt per year.") MassSpread salt,
+        @Property("Regeneration water per year.") VolumeSpread water,
+        @Property("Days per year on which the bed was exhausted.") YearSpread hardDays,
+        @Property("Hard water per year that passed because the bed was exhausted.") VolumeSpread hardWater,
+        @Property("Hard water per year that bypassed the bed during immediate regenerations.")
         VolumeSpread bypassedWater,
-        @Property("Capacity of a year that was still there when it regenerated, and thrown away.")
+        @Property("Unused capacity lost at regenerations per year.")
         CapacitySpread capacityThrownAway,
-        @Property(value = "Share of the years with a hard day.", min = 0, max = 100, unit = "%", example = "12.4")
+        @Property(value = "Share of the years with at least one hard day.", min = 0, max = 100, unit = "%", example = "12.4")
         BigDecimal yearsWithHardDaysPercent) {
 
     static PolicyYears of(SimulatedYears years, AnswerUnits units) {
@@ -39,11 +40,9 @@ public record PolicyYears(
 
     static void explain(String pointer, Explanation explanation) {
         explanation.given(pointer + "/years");
-        explanation.because(pointer, Message.of("drawn years, each with a level of use and a scatter of its own: a day is the"
-                + " mean of its weekday and month times a gamma number of mean 1, somewhat like that of the day before, nothing on vacant"
-                + " days; bed and controller go on from year to year"), "DAIAD");
-        explanation.because(pointer, Message.of("the numbers come from Philox 4x32, by seed and year: the same in any Java"),
+        explanation.because(pointer, Message.of("formula.regeneration.simulatedYearsEachOwn"), "DAIAD");
+        explanation.because(pointer, Message.of("formula.regeneration.randomNumbersPhilox4"),
                 "PHILOX");
-        explanation.because(pointer, Message.of("percentiles between the years next to them"), "HYNDMAN-FAN");
+        explanation.because(pointer, Message.of("formula.regeneration.percentilesInterpolatedBetweenNeighbouring"), "HYNDMAN-FAN");
     }
 }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -14,21 +15,21 @@ import dev.brinebook.request.softener.PreferencesRequest;
 import dev.brinebook.request.softener.ReserveRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.water.WaterRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("A softener with a delayed meter whose reserve is to be chosen.")
+@SchemaDescription("A softener with a delayed meter, to choose its reserve.")
 public record ReserveChoiceRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
-        @Property(value = "The softener. Of its control, where it is a delayed meter, the hardness, the capacity and the day"
-                + " override are used.", required = true) SoftenerRequest softener,
-        @Property(value = "Rules to try.", minItems = 1, maxItems = 12, fallback = "a share of 20 % of the meter volume, a mean"
-                + " day, the rule of thumb, what a day stays below with probability 0.90 and 0.99, and the largest and the mean of the"
-                + " same weekday in the last four weeks") List<ReserveRequest> rules,
-        @Property("Preferences: the service standard, the step of a reserve, the capacities to count with.") PreferencesRequest preferences,
+        @Property(value = "The softener. If its control is a delayed meter, its hardness, "
+                + "capacity and day override are used.", required = true) SoftenerRequest softener,
+        @Property(value = "Rules to compare.", minItems = 1, maxItems = 12, fallback = "a share of 20 % of the "
+                + "meter volume, a mean day, the rule of thumb, the 0.90 and 0.99 quantiles of daily use, "
+                + "and the largest and the mean of the same weekday in the last four weeks") List<ReserveRequest> rules,
+        @Property("Preferences: the service standard, the step of the reserve and the capacity table.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
-        @Property(value = "Without effect: nothing is drawn. Taken so that the same case may be sent to every operation.",
+        @Property(value = "No effect: nothing is simulated. Accepted so that the same case can be sent to every operation.",
                 min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
@@ -36,8 +37,7 @@ public record ReserveChoiceRequest(
         ControlRequest control = softener == null ? null : softener.control();
         if (control != null && control.kind() != null && control.kind() != ControlRequest.Kind.METERED_DELAYED) {
             at.at("softener").at("control").add("kind", Code.INCONSISTENT,
-                    Message.of("must be meteredDelayed here: no other control keeps a reserve; leave control out to ask for"
-                            + " one"));
+                    Message.of("problem.regeneration.mustMetereddelayedNoOther"));
         }
     }
 }

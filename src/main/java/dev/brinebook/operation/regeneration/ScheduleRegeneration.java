@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
@@ -15,18 +16,18 @@ import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.DrawnYears;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.regeneration.Outcome;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SimulatedYears;
+import dev.brinebook.regeneration.SimulationResult;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
-import dev.brinebook.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -37,15 +38,13 @@ import java.util.List;
 public final class ScheduleRegeneration {
 
     public static final Operation<ScheduleRequest, ScheduleAnswer> OPERATION = new Operation<>(
-            "scheduleRegeneration", "/v1/regeneration-schedule", "Foresee regenerations, salt and hard days",
-            "Choose this for a calendar of regenerations and salt purchases, or to compare ways of starting them"
-                    + " (clock by days or weekdays, meter that waits for the night, meter that starts at once, two"
-                    + " beds in turn, each with a day override) in one household: it answers what is to be"
-                    + " expected of a year, and on example days each"
-                    + " regeneration with its date, what is used, on which days hard water passes, and when to buy"
-                    + " salt. Asked for text/calendar it answers a calendar file, for text/csv a table of the events."
-                    + " To find the reserve of a meter choose chooseReserve; to tell what another control is worth in"
-                    + " money estimatePayback.",
+            "scheduleRegeneration", "/v1/regeneration-schedule", "Schedule regenerations, salt and hard days",
+            "Choose this for a calendar of regenerations and salt purchases, or to compare control types in one household: clock by "
+                    + "days or weekdays, meter at the set hour, meter immediately, and alternating twin tanks, each with a day "
+                    + "override. It gives the expected results per year and, on example days, each regeneration with its date, the "
+                    + "consumption, the hard days and the salt purchases. With Accept text/calendar it returns a calendar file, with "
+                    + "text/csv a table of the events. To find the reserve of a meter choose chooseReserve. For the saving in money "
+                    + "with another control choose estimatePayback.",
             ScheduleRequest.class, ScheduleAnswer.class, ScheduleRegeneration::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(List.of(
@@ -58,33 +57,33 @@ public final class ScheduleRegeneration {
     }
 
     private static ScheduleAnswer answer(ScheduleRequest request) {
-        return answer(Foreseen.of(request));
+        return answer(ScheduleResults.of(request));
     }
 
-    private static String calendar(ScheduleRequest request, Wording language) {
-        Foreseen foreseen = Foreseen.of(request);
+    private static String calendar(ScheduleRequest request, Language language) {
+        ScheduleResults foreseen = ScheduleResults.of(request);
         foreseen.refuseTooLongAFile(foreseen.tried().subList(0, 1));
         return CalendarFile.of(foreseen, answer(foreseen), language);
     }
 
-    private static String table(ScheduleRequest request, Wording language) {
-        Foreseen foreseen = Foreseen.of(request);
+    private static String table(ScheduleRequest request, Language language) {
+        ScheduleResults foreseen = ScheduleResults.of(request);
         foreseen.refuseTooLongAFile(foreseen.tried());
         return EventTable.of(foreseen, language);
     }
 
-    private static ScheduleAnswer answer(Foreseen foreseen) {
+    private static ScheduleAnswer answer(ScheduleResults foreseen) {
         AnswerUnits units = foreseen.units();
         Explanation explanation = foreseen.explanation();
-        Duty duty = foreseen.given().duty();
-        List<Outcome> outcomes = foreseen.tried().stream().map(Foreseen.Tried::outcome).toList();
+        DesignConditions duty = foreseen.given().duty();
+        List<SimulationResult> outcomes = foreseen.tried().stream().map(ScheduleResults.Tried::outcome).toList();
         foreseen.refuseTooManyYears();
-        DrawnYears drawn = foreseen.years().isEmpty() ? null : new DrawnYears(duty.demand().model(), foreseen.firstDate(),
+        DrawnYears simulated = foreseen.years().isEmpty() ? null : new DrawnYears(duty.demand().model(), foreseen.firstDate(),
                 foreseen.years().getAsInt(), foreseen.seed());
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
-        for (Foreseen.Tried tried : foreseen.tried()) {
-            PolicyYears years = drawn == null ? null : PolicyYears.of(SimulatedYears.of(drawn,
+        for (ScheduleResults.Tried tried : foreseen.tried()) {
+            PolicyYears years = simulated == null ? null : PolicyYears.of(SimulatedYears.of(simulated,
                     duty.loadMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
             policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units,
                     "/policies/" + policies.size(), explanation));
@@ -96,7 +95,7 @@ public final class ScheduleRegeneration {
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
         warn(foreseen.given(), outcomes, explanation);
         explain(foreseen.given(), units, explanation);
-        if (drawn != null) {
+        if (simulated != null) {
             PolicyYears.explain("/policies/*/years", explanation);
         }
         return new ScheduleAnswer(explanation.behindStops(summary(policies, comparisons)), duty.days().firstDate(),
@@ -110,9 +109,9 @@ public final class ScheduleRegeneration {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static MeteringWorthAnswer overClock(Foreseen foreseen, AnswerUnits units, Explanation explanation) {
+    private static MeteringWorthAnswer overClock(ScheduleResults foreseen, AnswerUnits units, Explanation explanation) {
         SoftenerCase given = foreseen.given();
-        Duty duty = given.duty();
+        DesignConditions duty = given.duty();
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
         Prices prices = foreseen.prices().toDomain(ownWell, ownWell, explanation);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
@@ -120,51 +119,33 @@ public final class ScheduleRegeneration {
                 foreseen.prices().currency(), units, "/meterOverClockSetRight", explanation);
     }
 
-    private static YearlyTotals expected(Duty duty, Outcome outcome) {
+    private static YearlyTotals expected(DesignConditions duty, SimulationResult outcome) {
         return duty.year(outcome.policy(), outcome.trial().regeneration());
     }
 
     private static Message summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {
         PolicyAnswer first = policies.get(0);
         PolicyTotals year = first.perYear();
-        Message alone = Message.of("{0}: {1} with {2} of salt and {3} of water, {4}", first.name(),
-                Message.counted("{0} regeneration a year", "{0} regenerations a year", number(year.regenerations())),
-                Text.of(year.salt()), Text.of(year.water()),
-                Message.counted("{0} hard day", "{0} hard days", number(year.hardDays())));
+        Message alone = Message.of("scheduleRegeneration.regenerationsYearSaltWater", first.name(),
+                Text.whole(year.regenerations().doubleValue()), Text.rounded(year.salt()), Text.rounded(year.water()),
+                Text.hardDays(year.hardDays().doubleValue()));
         if (comparisons.isEmpty()) {
-            return Message.of("{0}.", alone);
+            return alone;
         }
         PolicyComparison least = Collections.min(comparisons, Comparator.comparing(one -> one.salt().value()));
-        Message salt = difference(least.salt());
-        Message hardDays = difference(least.hardDays());
-        return Message.of("{0}; {1}.", alone, comparisons.size() == 1
-                ? Message.of("{0} takes {1} a year and has {2}", least.name(), salt, hardDays)
-                : Message.of("{0} takes {1} a year and has {2}, the least salt of the others", least.name(), salt, hardDays));
+        return Message.sentences(alone, compared(least, first.name(), comparisons.size() == 1));
     }
 
-    private static Message difference(MassQuantity salt) {
-        Message amount = Text.of(new MassQuantity(salt.value().abs(), salt.unit()));
-        return switch (salt.value().signum()) {
-            case 0 -> Message.of("as much salt");
-            case -1 -> Message.of("{0} less salt", amount);
-            default -> Message.of("{0} more salt", amount);
-        };
+    private static Message compared(PolicyComparison least, Message first, boolean only) {
+        BigDecimal days = Text.hardDays(Math.abs(least.hardDays().doubleValue()));
+        Message salt = Text.rounded(new MassQuantity(least.salt().value().abs(), least.salt().unit()));
+        String saltCode = List.of("less", "same", "more").get(1 + least.salt().value().signum());
+        String daysCode = days.signum() == 0 ? "same" : least.hardDays().signum() < 0 ? "fewer" : "more";
+        return only ? Message.of("scheduleRegeneration.comparedLessSaltYear", least.name(), saltCode, salt, daysCode, days, first)
+                : Message.of("scheduleRegeneration.usesLeastSaltOther", least.name(), saltCode, salt, daysCode, days, first);
     }
 
-    private static Message difference(BigDecimal hardDays) {
-        BigDecimal count = number(hardDays.abs());
-        return switch (hardDays.signum()) {
-            case 0 -> Message.of("as many hard days");
-            case -1 -> Message.counted("{0} fewer hard day", "{0} fewer hard days", count);
-            default -> Message.counted("{0} more hard day", "{0} more hard days", count);
-        };
-    }
-
-    private static BigDecimal number(BigDecimal answered) {
-        return Text.number(answered.doubleValue());
-    }
-
-    private static void warn(SoftenerCase given, List<Outcome> outcomes, Explanation explanation) {
+    private static void warn(SoftenerCase given, List<SimulationResult> outcomes, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
         explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
@@ -176,30 +157,22 @@ public final class ScheduleRegeneration {
 
     private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         explanation.given("/days", "/policies/*/everyDays", "/policies/*/dayOverride", "/policies/*/regenerationHour");
-        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
+        explanation.because("/dailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
                 "REU-2016");
-        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
-                + " chemical equivalents"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("formula.common.meanSoftenedUseHardness"), "WQP-2009");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/saltPerRegeneration", Message.of("dose times resin volume"), "WQP-2009");
-        explanation.because("/waterPerRegeneration", Message.of("flow times minutes of every step"), "CP-CYCLE");
-        explanation.because("/policies/*/totals", Message.of("whole days: each day draws its use through the bed, and in the"
-                + " night after it the control decides. A clock counts days; a delayed meter regenerates when what is left"
-                + " is no more than its reserve; an immediate meter at once when nothing is left; the override after its"
-                + " days"), "CP-CYCLE");
-        explanation.because("/policies/*/meterVolume", Message.of("capacity set over hardness set"), "WQP-2009");
-        explanation.because("/policies/*/reserve", TriedReserve.BY_ITS_RULE, "DAIAD");
-        explanation.because("/policies/*/meanIntervalDays", Message.of("365 over the expected regenerations of a year"), "FELLER");
-        explanation.because("/policies/*/nextRegeneration", Message.of("the control asked on, night after night at mean use,"
-                + " for three years at most"), "CP-CYCLE");
-        explanation.because("/policies/*/leftAtEnd", Message.of("what was left at the start and driven off by regenerations,"
-                + " less what was removed"), "CP-CYCLE");
-        explanation.because("/policies/*/perYear", Message.joined("; ", List.of(Message.of("the long run of the household's days"
-                + " by a renewal table, or by fixed years where a rule follows the weekday; no year is drawn"),
-                TriedReserve.SAME_WEEKDAY)), "FELLER");
+        explanation.because("/saltPerRegeneration", Message.of("formula.common.saltDoseResinVolume"), "WQP-2009");
+        explanation.because("/waterPerRegeneration", Message.of("formula.common.sumFlowMinutesOver"), "CP-CYCLE");
+        explanation.because("/policies/*/totals", Message.of("formula.regeneration.wholeDaysEachUse"), "CP-CYCLE");
+        explanation.because("/policies/*/meterVolume", Message.of("formula.regeneration.capacitySettingHardnessSetting"), "WQP-2009");
+        explanation.because("/policies/*/reserve", ReserveResult.BY_ITS_RULE, "DAIAD");
+        explanation.because("/policies/*/meanIntervalDays", Message.of("formula.common.of365ExpectedRegenerationsYear"), "FELLER");
+        explanation.because("/policies/*/nextRegeneration", Message.of("formula.regeneration.decisionControllerNightAfter"), "CP-CYCLE");
+        explanation.because("/policies/*/leftAtEnd", Message.of("formula.regeneration.amountLeftStartAmount"), "CP-CYCLE");
+        explanation.because("/policies/*/perYear", Message.of("scheduleRegeneration.longRunHouseholdsDays"), "FELLER");
+        explanation.because("/policies/*/perYear", ReserveResult.SAME_WEEKDAY, "DAIAD");
         HardDaysRange.explain("/policies/*/hardDaysRange", explanation);
-        explanation.because("/policies/*/events", Message.of("days as measured, or an example of a year: equally likely"
-                + " parts of a gamma distribution, in an order set by the seed"), "DAIAD");
-        explanation.because("/comparisons", Message.of("a policy less the first, both as is to be expected of a year"), "FELLER");
+        explanation.because("/policies/*/events", Message.of("formula.regeneration.measuredDaysOrExample"), "DAIAD");
+        explanation.because("/comparisons", Message.of("formula.regeneration.policyFirstPolicyBoth"), "FELLER");
     }
 }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -17,31 +18,32 @@ import dev.brinebook.request.softener.CaseRequest;
 import dev.brinebook.request.softener.PreferencesRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.water.WaterRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-@About("A softener whose regenerations are to be foreseen, under its own control or under several.")
+@SchemaDescription("A softener to schedule, with its own control or with several policies.")
 public record ScheduleRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softener.", required = true) SoftenerRequest softener,
-        @Property(value = "Ways of starting regenerations, tried on the same days; the others are compared with the first.",
-                minItems = 1, maxItems = 8, fallback = "the softener's own control") List<PolicyRequest> policies,
-        @Property(value = "How many days to look at, from preferences.startDate on. Must be left out with a dailySeries,"
-                + " which has its own.", min = 1, max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
+        @Property(value = "Regeneration policies to compare on the same days. The others are compared with the first.",
+                minItems = 1, maxItems = 8, fallback = "the control of the softener") List<PolicyRequest> policies,
+        @Property(value = "Number of days, from preferences.startDate. Omit it with a dailySeries, which has its own days.", min = 1,
+                max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
         Integer days,
-        @Property(value = "Years to simulate beside the days looked at, drawn from the same household, to tell how each policy"
-                + " does in good and bad years. Of many policies, or such as regenerate all day long, fewer may be asked for.",
+        @Property(value = "Number of years to simulate as well, for the same household, to show each policy in good and bad years. The "
+                + "maximum is lower with many policies, or with policies that regenerate very often.",
                 min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
-        @Property(value = "Share of the capacity that is left at the start.", min = 0, max = 1, fallback = "1",
+        @Property(value = "Share of the capacity left at the start.", min = 0, max = 1, fallback = "1",
                 example = "1") BigDecimal chargeLeftShare,
         @Property("Prices of salt and water, and the size of a bag of salt.") PricesRequest prices,
-        @Property("Preferences: the start date, the capacities to count with.") PreferencesRequest preferences,
+        @Property("Preferences: the start date and the capacity table.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
+        @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
+                + "it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
@@ -58,17 +60,17 @@ public record ScheduleRequest(
         for (int i = 0; policies != null && i < policies.size(); i++) {
             PolicyRequest one = policies.get(i);
             if (one != null && one.name() != null && !names.add(one.name())) {
-                at.at("policies").at(i).add("name", Code.INCONSISTENT, Message.of("must differ from the names before it"));
+                at.at("policies").at(i).add("name", Code.INCONSISTENT, Message.of("problem.common.mustDifferNamesBefore"));
             }
         }
         boolean control = softener != null && softener.control() != null;
         if (policies == null && softener != null && !control && !at.here()) {
-            at.add("policies", Code.MISSING, Message.of("policies is missing: give it, or softener.control"));
+            at.add("policies", Code.MISSING, Message.of("schedule.missingPoliciesOrSoftener"));
         }
     }
 
     private static Message hasOwnDays() {
-        return Message.of("must be left out with a dailySeries, which has its own days");
+        return Message.of("schedule.omitWhenDailyseriesGiven");
     }
 
     /** The policies asked for. */

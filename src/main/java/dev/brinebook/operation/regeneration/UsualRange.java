@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.household.Days;
 import dev.brinebook.regeneration.UsualHardDays;
 
-@About("Counts of hard days that are usual: one in twenty is lower and one in twenty higher, at most.")
+@SchemaDescription("Usual range of the number of hard days: at most 1 in 20 is lower and 1 in 20 is higher.")
 public record UsualRange(
         @Property(value = "Lowest.", min = 0, max = Days.MAX_DAYS, unit = "days", example = "0") Integer from,
         @Property(value = "Highest.", min = 0, max = Days.MAX_DAYS, unit = "days", example = "4") Integer to) {

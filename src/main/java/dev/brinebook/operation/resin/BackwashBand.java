@@ -1,18 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.SurfaceFlowQuantity;
 import dev.brinebook.resin.BackwashGuide;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
-@About("A published band of backwash velocities, for ordinary temperatures.")
+@SchemaDescription("A published range of backwash velocities, for ordinary temperatures.")
 public record BackwashBand(
-        @Property(value = "Whose it is.", example = "\"textbook\"") BackwashGuide guide,
-        @Property("Its low end.") SurfaceFlowQuantity minVelocity,
-        @Property("Its high end.") SurfaceFlowQuantity maxVelocity) {
+        @Property(value = "Publisher of the range.", example = "\"textbook\"") BackwashGuide guide,
+        @Property("Lower end.") SurfaceFlowQuantity minVelocity,
+        @Property("Upper end.") SurfaceFlowQuantity maxVelocity) {
 
     static BackwashBand of(BackwashGuide guide, AnswerUnits units) {
         return new BackwashBand(guide, units.surfaceFlow(guide.minMetresPerHour()),

@@ -1,19 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.resin.ResinBead;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("The bead that the bed is made of. What is left out is that of gel cation resin.")
+@SchemaDescription("The resin bead. Omitted values default to those of gel cation resin.")
 public record BeadRequest(
         @Property(value = "Mean diameter of the swollen bead.", min = ResinBead.MIN_DIAMETER_MILLIMETRES,
                 max = ResinBead.MAX_DIAMETER_MILLIMETRES, unit = "mm", fallback = "0.62 mm") LengthQuantity diameter,
-        @Property(value = "Volume between the beads of the settled, clean bed, as a part of the bed.",
+        @Property(value = "Void volume of the settled, clean bed, as a share of the bed.",
                 min = BeadRequest.MIN_VOID_PERCENT, max = BeadRequest.MAX_VOID_PERCENT, unit = "%", example = "38",
                 fallback = "38 %") BigDecimal voidPercent,
         @Property(value = "Density of the swollen bead.", min = ResinBead.MIN_WET_DENSITY_KILOGRAMS_PER_CUBIC_METRE,
@@ -23,15 +24,15 @@ public record BeadRequest(
     static final double MIN_VOID_PERCENT = 100 * ResinBead.MIN_VOID_SHARE;
     static final double MAX_VOID_PERCENT = 100 * ResinBead.MAX_VOID_SHARE;
 
-    /** The bead that {@code given} makes, with every default told to {@code explanation}. */
+    /** The bead that {@code given} makes, with every default recorded in {@code explanation}. */
     static ResinBead toDomain(BeadRequest given, Explanation explanation) {
         BeadRequest bead = given == null ? new BeadRequest(null, null, null) : given;
         ResinBead gel = ResinBead.DEFAULT;
         return new ResinBead(1000 * explanation.orDefault("bead.diameter", bead.diameter(),
-                gel.diameterMillimetres() / 1000, Message.of("{0} {1}", Text.number(gel.diameterMillimetres()), "mm")),
+                gel.diameterMillimetres() / 1000, Text.measure(Text.number(gel.diameterMillimetres()), "mm")),
                 explanation.orDefault("bead.voidPercent", bead.voidPercent(), 100 * gel.voidShare(),
-                        percent -> Message.of("{0} %", percent)) / 100,
+                        percent -> Message.of("pattern.percent", percent)) / 100,
                 explanation.orDefault("bead.wetDensityKilogramsPerCubicMetre", bead.wetDensityKilogramsPerCubicMetre(),
-                        gel.wetDensityKilogramsPerCubicMetre(), density -> Message.of("{0} {1}", density, "kg/m3")));
+                        gel.wetDensityKilogramsPerCubicMetre(), density -> Text.measure(density, "kg/m3")));
     }
 }

@@ -1,31 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.cycle.CycleBed;
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
-import dev.brinebook.wording.Message;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("What water does in a bed: what pressure it loses, how much the bed takes, and what lifts it.")
+@SchemaDescription("Hydraulics of a bed: pressure drop, flow limits and backwash.")
 public record BedHydraulicsAnswer(
-        @Property(value = "One sentence or more to quote.", example = "\"The bed is 33 in deep and takes 4.363 gpm all day"
-                + " (surfaceVelocity) and 14.4 gpm in short peaks (peakFlowPerResin).\"") Message summary,
-        @Property("The resin in its tank, and the room that the backwash has: by the drain line flow control that was given,"
-                + " else by the one to choose.") CycleBed bed,
+        @Property(value = "Summary in one sentence or more, to quote.", example = "\"The bed takes 4.4 gpm all day (8 "
+                + "gpm per square foot of tank) and 14 gpm at peaks (10 gpm per cubic foot of resin). The bed is 33 in "
+                + "deep.\"") Message summary,
+        @Property("The resin in its tank, and the freeboard during backwash, with the drain line flow control given, or "
+                + "the recommended one if none is given.") CycleBed bed,
         @Property("The beads, whole and crushed.") BedBeads beads,
         @Property("The water.") BedWater water,
-        @Property("What each flow loses in the bed: the flows given, and those of the guides.")
+        @Property("Pressure drop of each flow: the flows given, and those of the guides.")
         List<BedFlowLine> pressureDrops,
-        @Property("What the bed takes all day.") BedLimit lasting,
-        @Property("What the bed takes in short peaks.") BedLimit peaks,
-        @Property("What lifts the bed.") BedBackwash backwash,
-        @Property("What is wrong with the bed for what it is asked to do; empty when nothing is.")
+        @Property("Maximum continuous flow of the bed.") BedLimit lasting,
+        @Property("Maximum peak flow of the bed.") BedLimit peaks,
+        @Property("Bed expansion by the backwash.") BedBackwash backwash,
+        @Property("Problems of the bed with the flows required. Empty when there are none.")
         List<BedFindingLine> findings,
-        @Property("What to be careful about.") List<CautionAnswer> cautions,
-        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
-        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property("Cautions to show.") List<CautionAnswer> cautions,
+        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -15,31 +16,31 @@ import dev.brinebook.request.softener.FlowsRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.resin.Packing;
 import dev.brinebook.softener.BedDuty;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
-@About("A bed whose pressure drop, flows and backwash are to be worked out.")
+@SchemaDescription("A bed, to calculate its pressure drop, flow limits and backwash.")
 public record BedHydraulicsRequest(
-        @Property(value = "The softener: its resin, its tank, and of its flows those of drain and supply. Nothing else of it"
-                + " is needed here.", required = true) SoftenerRequest softener,
-        @Property(value = "Temperature of the water: the coldest loses most pressure and lifts the bed most, the warmest"
-                + " needs the strongest backwash.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
+        @Property(value = "The softener: resin, tank, and the flows of drain and supply. "
+                + "Nothing else is needed here.", required = true) SoftenerRequest softener,
+        @Property(value = "Temperature of the water. The coldest water has the highest pressure drop and lifts the bed most. "
+                + "The warmest needs the strongest backwash.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
                 max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", fallback = "12 C")
         TemperatureQuantity waterTemperature,
-        @Property("The bead, where it is not the usual one.") BeadRequest bead,
-        @Property(value = "Part of the beads, by volume, that counts as crushed in the second pressure drop.", min = 0,
+        @Property("The resin bead, if it is not the usual one.") BeadRequest bead,
+        @Property(value = "Share of crushed beads, by volume, in the second pressure drop.", min = 0,
                 max = BedHydraulicsRequest.MAX_CRUSHED_PERCENT, unit = "%", example = "20", fallback = "20 %")
         BigDecimal crushedPercent,
-        @Property(value = "How far the backwash is to lift the bed, in percent of its depth.",
+        @Property(value = "Target bed expansion, in percent of the bed depth.",
                 min = BedHydraulicsRequest.MIN_TARGET_PERCENT, max = BedHydraulicsRequest.MAX_TARGET_PERCENT, unit = "%",
                 example = "50", fallback = "50 %") BigDecimal targetExpansionPercent,
-        @Property(value = "Flow that lasts, to hold against the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
-                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the flows of the"
-                + " guides are worked out") FlowQuantity serviceFlow,
-        @Property(value = "Short peaks, to hold against the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
-                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the flows of the"
-                + " guides are worked out") FlowQuantity peakFlow,
+        @Property(value = "Continuous flow, to compare with the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the "
+                + "flows of the guides are calculated") FlowQuantity serviceFlow,
+        @Property(value = "Peak flow, to compare with the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
+                max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the flows "
+                + "of the guides are calculated") FlowQuantity peakFlow,
         @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
@@ -51,7 +52,7 @@ public record BedHydraulicsRequest(
     @Override
     public void check(Violations at) {
         if (isWhole(serviceFlow) && isWhole(peakFlow) && peakFlow.inBase() < serviceFlow.inBase()) {
-            at.add("peakFlow", Code.INCONSISTENT, Message.of("must not be less than serviceFlow"));
+            at.add("peakFlow", Code.INCONSISTENT, Message.of("problem.resin.mustLeastServiceflow"));
         }
     }
 

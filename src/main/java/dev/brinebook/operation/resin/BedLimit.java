@@ -1,22 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.resin.ServiceFlow;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("The most flow that the bed takes, and which limit binds first.")
+@SchemaDescription("Maximum flow of the bed, and the limit that sets it.")
 public record BedLimit(
-        @Property("The most flow with the bed clean.") FlowQuantity flow,
-        @Property(value = "The limit that sets it.", example = "\"surfaceVelocity\"") ServiceFlow.Limit binding,
-        @Property("The most flow with crushed beads.") FlowQuantity crushedFlow,
-        @Property(value = "The limit that sets that.", example = "\"pressureDrop\"") ServiceFlow.Limit crushedBinding,
-        @Property("Every limit, with the bed clean the one that binds first.") List<BedBound> bounds) {
+        @Property("Maximum flow with a clean bed.") FlowQuantity flow,
+        @Property(value = "Limit that sets it.", example = "\"surfaceVelocity\"") ServiceFlow.Limit binding,
+        @Property("Maximum flow with crushed beads.") FlowQuantity crushedFlow,
+        @Property(value = "Limit that sets the flow with crushed beads.", example = "\"pressureDrop\"") ServiceFlow.Limit crushedBinding,
+        @Property("All limits, by their flow with a clean bed, lowest first.") List<BedBound> bounds) {
 
     static BedLimit of(List<ServiceFlow.Bound> clean, List<ServiceFlow.Bound> crushed, AnswerUnits units) {
         return new BedLimit(units.flow(clean.get(0).flowLitresPerMinute()), clean.get(0).limit(),
@@ -27,19 +28,19 @@ public record BedLimit(
     }
 
     static void explain(AnswerUnits units, Explanation explanation) {
-        Message ofPressure = Message.of("the flow that loses {0} in the bed",
-                Text.of(units.pressure(ServiceFlow.GUIDE_PRESSURE_DROP_PASCALS / 1000)));
-        explanation.because("/lasting/bounds", Message.of("{0} times the cross-section of the tank",
+        Message ofPressure = Message.of("bedLimit.flowPressureDropBed",
+                Text.rounded(units.pressure(ServiceFlow.GUIDE_PRESSURE_DROP_PASCALS / 1000)));
+        explanation.because("/lasting/bounds", Message.of("formula.resin.crossSectionTank",
                 Text.of(units.surfaceFlow(ServiceFlow.GUIDE_HIGH_VELOCITY_METRES_PER_HOUR))), "LIN");
-        explanation.because("/lasting/bounds", Message.of("{0} times the resin",
+        explanation.because("/lasting/bounds", Message.of("formula.resin.resinVolume",
                 Text.of(units.bedFlow(ServiceFlow.GUIDE_HIGH_BED_VOLUMES_PER_HOUR))), "DAVIS");
         explanation.because("/lasting/bounds", ofPressure, "NSF-ANSI-44");
-        explanation.because("/peaks/bounds", Message.of("{0} times the resin",
+        explanation.because("/peaks/bounds", Message.of("formula.resin.resinVolume",
                 Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR))), "CP-HYDRAULICS");
         explanation.because("/peaks/bounds", ofPressure, "NSF-ANSI-44");
         for (String part : List.of("/lasting", "/peaks")) {
-            explanation.because(part + "/flow", Message.of("the least of the limits"), "CP-HYDRAULICS");
-            explanation.because(part + "/crushedFlow", Message.of("the same, the pressure lost in the bed with crushed beads"),
+            explanation.because(part + "/flow", Message.of("formula.resin.smallestLimits"), "CP-HYDRAULICS");
+            explanation.because(part + "/crushedFlow", Message.of("formula.resin.sameLimitsPressureDrop"),
                     "ERGUN-1952");
         }
     }

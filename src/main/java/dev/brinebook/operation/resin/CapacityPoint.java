@@ -1,17 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.BedCapacityQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 
-@About("A salt dose, and what resin takes up when it is regenerated with it.")
+@SchemaDescription("A salt dose, and the capacity restored with it.")
 public record CapacityPoint(
         @Property("The dose.") SaltDoseQuantity saltDose,
-        @Property("By the table of resin in use.") TableAtDose workingTable,
-        @Property("By the table of new resin.") TableAtDose newResinTable,
-        @Property(value = "By the column, in this water.", optional = "when the water is too soft for the end point")
+        @Property("Capacity by the table of resin in use.") TableAtDose workingTable,
+        @Property("Capacity by the table of new resin.") TableAtDose newResinTable,
+        @Property(value = "Capacity by the column, in this water.", optional = "when the water is too soft for the end point")
         ColumnAtDose column,
-        @Property("What no regeneration can exceed: the equivalents of the salt, or all sites of the resin where those are"
-                + " fewer.") BedCapacityQuantity stoichiometricCapacity) {
+        @Property("Theoretical maximum: the equivalents of the salt, or all exchange sites of the resin if fewer.")
+        BedCapacityQuantity stoichiometricCapacity) {
 }

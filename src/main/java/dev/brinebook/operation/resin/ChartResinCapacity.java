@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
@@ -16,25 +17,24 @@ import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.Resin;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/** What resin takes up for each salt dose: by the tables, and by the column in the water at hand. */
+/** Capacity at each salt dose: by the tables, and by the column in the water given. */
 public final class ChartResinCapacity {
 
     public static final Operation<ResinCapacityRequest, ResinCapacityAnswer> OPERATION = new Operation<>(
-            "chartResinCapacity", "/v1/resin-capacity", "Tell the capacity for each salt dose",
-            "Choose this to see what a salt dose gives in this water: capacity, hardness that leaks through, and"
-                    + " hardness removed per salt used, by the tables of the trade and by the column, which knows the"
-                    + " water; which doses the water makes useless, and up to which dose the published efficiency"
-                    + " lines are reached. The dose that is cheapest for a household is found by sizeSoftener, or by"
-                    + " assess where the softener stands there.",
+            "chartResinCapacity", "/v1/resin-capacity", "Chart the capacity against the salt dose",
+            "Choose this to see the effect of a salt dose in this water: capacity, hardness leakage and salt efficiency, by the tables "
+                    + "of the trade and by the column, which uses the water given. It also shows which doses do not work in this water, "
+                    + "and up to which dose the published efficiency limits are met. For the cheapest dose of a household choose "
+                    + "sizeSoftener, or assess for an existing softener.",
             ResinCapacityRequest.class, ResinCapacityAnswer.class, ChartResinCapacity::answer, List.of(),
             List.of("well-family", "apartment", "brackish"));
 
@@ -93,27 +93,22 @@ public final class ChartResinCapacity {
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
         explanation.cautions(WaterCautions.ofDischarge(water.supply()));
         assumeReach(salt, explanation);
-        explanation.because("/totalCapacity", Message.of("{0} eq/L of exchange sites, of {1} g of CaCO3 each",
+        explanation.because("/totalCapacity", Message.of("formula.resin.eqLExchangeSites",
                 Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");
         explanation.given("/points/*/saltDose");
-        explanation.because("/points/*/stoichiometricCapacity", Message.of("one equivalent of hardness for one of salt, {0} of"
-                + " sodium chloride or {1} of potassium chloride, and no more than the total capacity",
+        explanation.because("/points/*/stoichiometricCapacity", Message.of("formula.resin.oneEquivalentHardnessOne",
                 Text.of(units.saltEfficiency(Salt.SODIUM_CHLORIDE.ceilingGramsPerGram())),
                 Text.of(units.saltEfficiency(Salt.POTASSIUM_CHLORIDE.ceilingGramsPerGram()))), "WT-2014");
     }
 
-    /** What the tables and the column leave aside. */
+    /** What the tables and the column ignore. */
     private static void assumeReach(Salt salt, Explanation explanation) {
-        explanation.assume("preferences.capacityMethod", Message.of("not used: table and column stand side by side"),
+        explanation.assume("preferences.capacityMethod", Message.of("assumed.resin.usedCapacityTableEquilibrium"),
                 Origin.DERIVED);
-        explanation.assume("tables", Message.of("gel resin of 1.9 to 2.0 eq/L when it was new and co-current brine,"
-                + " whatever resin.totalCapacity and brineDirection say"), Origin.DEFAULT);
-        explanation.assume("ironAndManganese", Message.of("not counted, whatever water.compensation says: they take capacity"
-                + " too, and foul the resin"), Origin.DEFAULT);
+        explanation.assume("tables", Message.of("assumed.resin.gelResin19"), Origin.DEFAULT);
+        explanation.assume("ironAndManganese", Message.of("assumed.resin.includedWhicheverHardnessCompensation"), Origin.DEFAULT);
         if (salt == Salt.POTASSIUM_CHLORIDE) {
-            explanation.assume("potassiumChloride", Message.of("the tables count it as the sodium chloride with as many"
-                    + " equivalents; the column, with brine of 10 % by weight of either, gives 2 to 12 % more than for those,"
-                    + " and needs a somewhat higher dose to hold the end point. Efficiency is per mass of potassium chloride"),
+            explanation.assume("potassiumChloride", Message.of("assumed.resin.capacityTablesTreatSodium"),
                     Origin.DEFAULT);
         }
     }

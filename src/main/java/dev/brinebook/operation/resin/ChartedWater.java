@@ -1,32 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.quantity.AtomicWeights;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.FeedWater;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("The ions of the water, as the column takes them.")
+@SchemaDescription("Ions of the water, as used by the column.")
 public record ChartedWater(
-        @Property("Hardness of calcium and magnesium; iron and manganese are not counted here.") HardnessQuantity hardness,
-        @Property(value = "Part of it that is calcium, by equivalents.", optional = "when there is no hardness", min = 0,
+        @Property("Hardness from calcium and magnesium, without iron and manganese.") HardnessQuantity hardness,
+        @Property(value = "Share of calcium in the hardness, by equivalents.", optional = "when there is no hardness", min = 0,
                 max = 100, unit = "%", example = "66.6667") BigDecimal calciumPercent,
-        @Property("Sodium, as tested or as taken.") ConcentrationQuantity sodium,
-        @Property("Potassium, as tested; none where it was not.") ConcentrationQuantity potassium) {
+        @Property("Sodium, as tested or as assumed.") ConcentrationQuantity sodium,
+        @Property("Potassium, as tested. 0 if it was not tested.") ConcentrationQuantity potassium) {
 
     static ChartedWater of(FeedWater feed, AnswerUnits units, Explanation explanation) {
-        explanation.because("/water/hardness", Message.of("calcium and magnesium of the water test, by equivalents"),
+        explanation.because("/water/hardness", Message.of("formula.resin.calciumMagnesiumWaterTest"),
                 "CIAAW");
-        explanation.because("/water/calciumPercent", Message.of("calcium as tested, else two thirds of the hardness"), "CIAAW");
-        explanation.because("/water/potassium", Message.of("as tested, else none"), "CIAAW");
-        explanation.because("/water/sodium", Message.of("22.99 mg in a milliequivalent: as tested, else what the dissolved"
-                + " solids hold beside the hardness as sodium chloride, else 1 meq/L"), "CIAAW");
+        explanation.because("/water/calciumPercent", Message.of("formula.resin.calciumWaterTestOr"), "CIAAW");
+        explanation.because("/water/potassium", Message.of("formula.resin.waterTestOrNone"), "CIAAW");
+        explanation.because("/water/sodium", Message.of("formula.resin.of2299MgPer"), "CIAAW");
         double hardness = feed.hardnessEquivalentsPerLitre();
         return new ChartedWater(units.hardness(feed.hardnessMgPerL()),
                 hardness > 0 ? Rounding.answer(100 * feed.calciumEquivalentsPerLitre() / hardness) : null,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.cycle.CycleBed;
@@ -19,9 +20,9 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.softener.BedDuty;
 import dev.brinebook.softener.BedFinding;
 import dev.brinebook.softener.BedHydraulics;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -30,11 +31,11 @@ import java.util.stream.Stream;
 public final class ComputeBedHydraulics {
 
     public static final Operation<BedHydraulicsRequest, BedHydraulicsAnswer> OPERATION = new Operation<>(
-            "computeBedHydraulics", "/v1/bed-hydraulics", "Work out pressure drop, flow limits and backwash of a bed",
-            "Choose this when flow or pressure is the question: what pressure a bed loses at a flow, clean and with crushed"
-                    + " beads; how much flow it takes all day and in short peaks and which limit binds; how long the water is"
-                    + " in contact; which drain line flow control lifts the bed far enough in this water and not out of the"
-                    + " tank. To work out the minutes of a regeneration use designCycle, to choose a softener sizeSoftener.",
+            "computeBedHydraulics", "/v1/bed-hydraulics", "Calculate pressure drop, flow limits and backwash of a bed",
+            "Choose this for questions of flow or pressure: the pressure drop of a bed at a flow, clean and with crushed beads; its "
+                    + "maximum continuous and peak flow, and the limit that sets them; the contact time; and the drain line flow "
+                    + "control that lifts the bed enough in this water and keeps the resin in the tank. For the minutes of a "
+                    + "regeneration use designCycle. To choose a softener use sizeSoftener.",
             BedHydraulicsRequest.class, BedHydraulicsAnswer.class, ComputeBedHydraulics::answer, List.of(),
             List.of("well-family", "apartment"));
 
@@ -55,7 +56,7 @@ public final class ComputeBedHydraulics {
         explain(hydraulics, duty, units, explanation);
         List<BedFindingLine> findings = BedFinding.of(hydraulics, duty).stream()
                 .map(finding -> BedFindingLine.of(finding, flow, units)).toList();
-        Message summary = Message.joined(" ", Stream.concat(Stream.of(summary(hydraulics, lasting, peaks, units),
+        Message summary = Message.sentences(Stream.concat(Stream.of(summary(hydraulics, lasting, peaks, units),
                 backwashSentence(backwash)), findings.stream().map(BedFindingLine::message)).toList());
         return new BedHydraulicsAnswer(summary, bed,
                 BedBeads.of(hydraulics.bed().bead(), hydraulics.crushedShare()),
@@ -72,22 +73,23 @@ public final class ComputeBedHydraulics {
                 WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
                 Text.of(units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
         double crushedPercent = explanation.orDefault("crushedPercent", request.crushedPercent(),
-                100 * Packing.ASSUMED_CRUSHED_SHARE, percent -> Message.of("{0} %", percent));
+                100 * Packing.ASSUMED_CRUSHED_SHARE, percent -> Message.of("pattern.percent", percent));
         return new BedHydraulics(bed, height, celsius, crushedPercent / 100);
     }
 
     private static BedDuty duty(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
         double targetPercent = explanation.orDefault("targetExpansionPercent", request.targetExpansionPercent(),
-                100 * Backwash.TARGET_EXPANSION_SHARE, percent -> Message.of("{0} %", percent));
+                100 * Backwash.TARGET_EXPANSION_SHARE, percent -> Message.of("pattern.percent", percent));
         BedDuty duty = new BedDuty(targetPercent / 100, request.softener().cycleFlows(), base(request.serviceFlow()),
                 base(request.peakFlow()));
-        assumeFlow("softener.flows.drain", duty.flows().drainLitresPerMinute(), Message.of("the one to choose"), units, explanation);
-        assumeFlow("softener.flows.supply", duty.flows().supplyLitresPerMinute(), Message.of("unknown: it limits nothing"), units,
+        assumeFlow("softener.flows.drain", duty.flows().drainLitresPerMinute(), Message.of("assumed.resin.drainFlowChoose"), units,
                 explanation);
-        assumeFlow("softener.flows.drainLine", duty.flows().drainLineLitresPerMinute(), Message.of("unknown: it limits nothing"),
+        assumeFlow("softener.flows.supply", duty.flows().supplyLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"), units,
+                explanation);
+        assumeFlow("softener.flows.drainLine", duty.flows().drainLineLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"),
                 units, explanation);
-        assumeFlow("serviceFlow", duty.serviceLitresPerMinute(), Message.of("none"), units, explanation);
-        assumeFlow("peakFlow", duty.peakLitresPerMinute(), Message.of("none"), units, explanation);
+        assumeFlow("serviceFlow", duty.serviceLitresPerMinute(), Message.of("assumed.resin.none"), units, explanation);
+        assumeFlow("peakFlow", duty.peakLitresPerMinute(), Message.of("assumed.resin.none"), units, explanation);
         return duty;
     }
 
@@ -104,55 +106,54 @@ public final class ComputeBedHydraulics {
     private static Message summary(BedHydraulics hydraulics, BedLimit lasting, BedLimit peaks,
             AnswerUnits units) {
         double limit = hydraulics.cleanContinuousBounds().get(0).flowLitresPerMinute();
-        Message takes = Message.of("The bed is {0} deep and takes {1} all day ({2}) and {3} in short peaks ({4}).",
-                Text.of(units.length(hydraulics.bed().depthMetres())), Text.of(lasting.flow()),
-                Message.saying(lasting.binding()), Text.of(peaks.flow()), Message.saying(peaks.binding()));
-        Message loses = Message.of("At {0} it loses {1} clean and {2} with {3} % of the beads crushed.",
-                Text.of(lasting.flow()), Text.of(units.pressure(hydraulics.cleanDropPascals(limit) / 1000)),
-                Text.of(units.pressure(hydraulics.crushedDropPascals(limit) / 1000)),
+        Message takes = Message.of("computeBedHydraulics.bedTakesAllDay",
+                Text.rounded(units.length(hydraulics.bed().depthMetres())), Text.rounded(lasting.flow()),
+                Message.of(lasting.binding()), Text.rounded(peaks.flow()), Message.of(peaks.binding()));
+        Message loses = Message.of("computeBedHydraulics.pressureDropCleanBeads",
+                Text.rounded(lasting.flow()), Text.rounded(units.pressure(hydraulics.cleanDropPascals(limit) / 1000)),
+                Text.rounded(units.pressure(hydraulics.crushedDropPascals(limit) / 1000)),
                 Text.number(100 * hydraulics.crushedShare()));
-        return Message.joined(" ", List.of(takes, loses));
+        return Message.sentences(List.of(takes, loses));
     }
 
     private static Message backwashSentence(BedBackwash backwash) {
         Message choose = ofChosen(backwash.choose());
-        return backwash.fitted() == null ? Message.of("{0}.", choose)
-                : Message.of("{0}; {1}.", choose, ofFitted(backwash.fitted()));
+        return backwash.fitted() == null ? choose : Message.sentences(choose, ofFitted(backwash.fitted()));
     }
 
     private static Message ofChosen(DrainFlowEffect drain) {
-        Message flow = Text.of(drain.flow());
+        Message flow = Text.rounded(drain.flow());
         if (drain.expansionShare() == null) {
-            return Message.of("A drain line flow control of {0} carries the resin out of the tank", flow);
+            return Message.of("computeBedHydraulics.drainLineFlowControl", flow);
         }
         return drain.staysInTank()
-                ? Message.of("A drain line flow control of {0} lifts it by {1} %", flow, drain.expansionPercent())
-                : Message.of("A drain line flow control of {0} lifts it by {1} %, which is more than the tank has room for",
-                        flow, drain.expansionPercent());
+                ? Message.of("computeBedHydraulics.drainLineFlowControlLifts", flow, Text.whole(drain.expansionPercent().doubleValue()))
+                : Message.of("computeBedHydraulics.drainLineFlowControlLiftsBed",
+                        flow, Text.whole(drain.expansionPercent().doubleValue()));
     }
 
     private static Message ofFitted(DrainFlowEffect drain) {
-        Message flow = Text.of(drain.flow());
+        Message flow = Text.rounded(drain.flow());
         if (drain.expansionShare() == null) {
-            return Message.of("the one of {0} that is fitted carries the resin out of the tank", flow);
+            return Message.of("computeBedHydraulics.fittedDrainLineFlow", flow);
         }
         return drain.staysInTank()
-                ? Message.of("the one of {0} that is fitted lifts it by {1} %", flow, drain.expansionPercent())
-                : Message.of("the one of {0} that is fitted lifts it by {1} %, which is more than the tank has room for",
-                        flow, drain.expansionPercent());
+                ? Message.of("computeBedHydraulics.fittedDrainLineFlowControl", flow, Text.whole(drain.expansionPercent().doubleValue()))
+                : Message.of("computeBedHydraulics.fittedDrainLineFlowControlLifts",
+                        flow, Text.whole(drain.expansionPercent().doubleValue()));
     }
 
     private static void explain(BedHydraulics hydraulics, BedDuty duty, AnswerUnits units, Explanation explanation) {
-        explanation.assume("fragmentDiameter", Message.of("{0} % of that of a bead",
+        explanation.assume("fragmentDiameter", Message.of("assumed.resin.diameterBead",
                 Text.number(100 * Packing.ASSUMED_FRAGMENT_DIAMETER_SHARE)), Origin.DEFAULT);
-        explanation.assume("crushedVoidLoss", Message.of("{0} % of the bed at {1} % of crushed beads or more, in step below",
+        explanation.assume("crushedVoidLoss", Message.of("assumed.resin.bedCrushedBeadsOr",
                 Text.number(100 * Packing.ASSUMED_VOID_LOSS_SHARE), Text.number(100 * Packing.ASSUMED_CRUSHED_SHARE)),
                 Origin.DEFAULT);
-        explanation.assume("weakExpansion", Message.of("below {0} % of the depth",
+        explanation.assume("weakExpansion", Message.of("assumed.common.belowBedDepth",
                 Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
         explanation.assume("drainFlowStep", Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE)),
                 Origin.DEFAULT);
-        explanation.assume("softener", Message.of("only its resin, its tank and its flows of drain and supply are used"),
+        explanation.assume("softener", Message.of("assumed.resin.onlyResinTankDrain"),
                 Origin.DERIVED);
         CycleBed.explain(units, explanation);
         BedBeads.explain(explanation);

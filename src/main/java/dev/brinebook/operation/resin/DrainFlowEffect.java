@@ -1,27 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.SurfaceFlowQuantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.BackwashEffect;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("A drain line flow control, and what its flow does to the bed.")
+@SchemaDescription("A drain line flow control, and the effect of its flow on the bed.")
 public record DrainFlowEffect(
-        @Property("Its flow.") FlowQuantity flow,
-        @Property("Its velocity over the empty cross-section of the tank.") SurfaceFlowQuantity velocity,
-        @Property(value = "How far it lifts the bed, as a share of the settled depth.",
-                optional = "when it carries the resin out of the tank", min = 0, example = "0.59") BigDecimal expansionShare,
-        @Property(value = "Whether the lifted resin stays in the tank.", example = "true") Boolean staysInTank,
-        @Property(value = "Whether it lifts the bed too little to clean all of it.", example = "false") Boolean weak,
-        @Property(value = "Whether its velocity lies in the textbook's band. The band is for ordinary temperatures: the"
-                + " expansion decides.", example = "true") Boolean velocityWithinBand) {
+        @Property("Flow.") FlowQuantity flow,
+        @Property("Velocity over the empty cross-section of the tank.") SurfaceFlowQuantity velocity,
+        @Property(value = "Bed expansion, as a share of the settled depth.",
+                optional = "when the flow carries the resin out of the tank", min = 0, example = "0.59") BigDecimal expansionShare,
+        @Property(value = "Whether the expanded bed stays in the tank.", example = "true") Boolean staysInTank,
+        @Property(value = "Whether the expansion is too small to clean all of the bed.", example = "false") Boolean weak,
+        @Property(value = "Whether the velocity is in the range of the textbook. The range applies to ordinary temperatures. "
+                + "The expansion decides.", example = "true") Boolean velocityWithinBand) {
 
     static DrainFlowEffect of(double flowLitresPerMinute, BackwashEffect effect, AnswerUnits units) {
         return new DrainFlowEffect(units.flow(flowLitresPerMinute), units.surfaceFlow(effect.velocityMetresPerHour()),
@@ -35,8 +36,8 @@ public record DrainFlowEffect(
     }
 
     static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer + "/velocity", Message.of("flow over the cross-section of the tank"), "CP-CYCLE");
-        explanation.because(pointer + "/expansionShare", Message.of("the formula of targetVelocity, solved for the voids"),
+        explanation.because(pointer + "/velocity", Message.of("formula.common.flowCrossSectionTank"), "CP-CYCLE");
+        explanation.because(pointer + "/expansionShare", Message.of("formula.common.formulaTargetVelocitySolved"),
                 "RICHARDSON-ZAKI");
     }
 }

@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.resin.CapacityModel;
@@ -11,16 +12,16 @@ import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.EfficientDose;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.Optional;
 
-@About("A published line between efficient and wasteful softening, and the highest salt dose that still reaches its salt"
-        + " efficiency. What else it asks for, such as little water, is not looked at here.")
+@SchemaDescription("A published efficiency limit, and the highest salt dose that meets its salt efficiency. Its other criteria, such as "
+        + "water, are not checked here.")
 public record EfficiencyLineReach(
-        @Property(value = "Name of the line.", example = "\"california2002\"") String line,
-        @Property("Least salt efficiency that it asks for.") SaltEfficiencyQuantity leastSaltEfficiency,
-        @Property("What must start the regenerations for it to apply.") EfficiencyLine.StartedBy startedBy,
+        @Property(value = "Name of the limit.", example = "\"california2002\"") String line,
+        @Property("Minimum salt efficiency required.") SaltEfficiencyQuantity leastSaltEfficiency,
+        @Property("Control type to which it applies.") EfficiencyLine.StartedBy startedBy,
         @Property("Highest dose by the table of resin in use.") SaltDoseFigure workingTable,
         @Property("Highest dose by the table of new resin.") SaltDoseFigure newResinTable,
         @Property(value = "Highest dose by the column, in this water.", optional = "when the water is too soft for the end"
@@ -41,7 +42,6 @@ public record EfficiencyLineReach(
 
     static void explain(Explanation explanation) {
         EfficiencyLine.all().stream().map(EfficiencyLine::sourceKey).distinct().forEach(key ->
-                explanation.because("/efficiencyLines", Message.of("the highest dose whose computed salt efficiency is that of"
-                        + " the line: an estimate, never a certification"), key));
+                explanation.because("/efficiencyLines", Message.of("formula.resin.highestDoseWhoseCalculated"), key));
     }
 }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -19,25 +20,26 @@ import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.stream.IntStream;
 
-@About("A water whose capacity is to be told for each salt dose.")
+@SchemaDescription("A water, to chart the capacity at each salt dose.")
 public record ResinCapacityRequest(
-        @Property(value = "The water test. Sodium or dissolved solids decide what leaks at low doses.", required = true)
+        @Property(value = "The water test. Sodium or dissolved solids determine the hardness leakage at low doses.", required = true)
         WaterRequest water,
         @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
-        @Property(value = "The way of the brine through the bed. The tables are of co-current beds whatever stands here.",
+        @Property(value = "Direction of the brine through the bed. The tables always assume co-current beds.",
                 fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
-        @Property("The resin, where it is not new gel resin.") ColumnResinRequest resin,
-        @Property(value = "The salt doses to tell the capacity of: 3 to 20 lb/ft3 of sodium chloride, or as many equivalents"
-                + " of potassium chloride.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
+        @Property("The resin, if it is not new gel resin.") ColumnResinRequest resin,
+        @Property(value = "The salt doses to chart: 3 to 20 lb/ft3 of sodium chloride, or the same equivalents of potassium "
+                + "chloride.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
                 max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L", minItems = 1, maxItems = 40,
-                fallback = "every whole lb/ft3 from 3 to 20, of potassium chloride as many equivalents")
+                fallback = "every whole lb/ft3 from 3 to 20, or the same equivalents of potassium chloride")
         List<SaltDoseQuantity> saltDoses,
-        @Property("Preferences, of which capacityTable, resinEfficiency and endPoint are used: table and column stand side"
-                + " by side whatever capacityMethod says.") PreferencesRequest preferences,
+        @Property("Preferences. Only capacityTable, resinEfficiency and endPoint are used. Table and "
+                + "column are both shown for any capacityMethod.") PreferencesRequest preferences,
         @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
@@ -56,7 +58,7 @@ public record ResinCapacityRequest(
         return salt == null ? Salt.SODIUM_CHLORIDE : salt;
     }
 
-    /** The doses in the order given, g/L, told to {@code explanation}. */
+    /** The doses in the order given, g/L, recorded in {@code explanation}. */
     List<Double> dosesGramsPerLitre(Explanation explanation) {
         if (saltDoses == null) {
             explanation.assume("saltDoses", usualDoses(HomeCountry.units(units, country)), Origin.DEFAULT);
@@ -64,20 +66,20 @@ public record ResinCapacityRequest(
                     .mapToObj(pounds -> saltOrDefault().fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(pounds)))
                     .toList();
         }
-        explanation.assume("saltDoses", Message.joined(", ", saltDoses.stream().map(Text::of).toList()), Origin.CALLER);
+        explanation.assume("saltDoses", Message.joined(Joint.COMMA, saltDoses.stream().map(Text::of).toList()), Origin.CALLER);
         return saltDoses.stream().map(SaltDoseQuantity::inBase).toList();
     }
 
     private Message usualDoses(AnswerUnits inUnits) {
         boolean sodium = saltOrDefault() == Salt.SODIUM_CHLORIDE;
         if (inUnits == AnswerUnits.US) {
-            return sodium ? Message.of("every whole lb/ft3 from 3 to 20")
-                    : Message.of("as many equivalents as every whole lb/ft3 of sodium chloride from 3 to 20");
+            return sodium ? Message.of("resinCapacity.everyWholeLbFt3")
+                    : Message.of("resinCapacity.equivalentsEveryWholeLb");
         }
         int count = HIGHEST_POUNDS_PER_CUBIC_FOOT - LOWEST_POUNDS_PER_CUBIC_FOOT + 1;
         Message span = Text.span(inUnits.saltDose(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(LOWEST_POUNDS_PER_CUBIC_FOOT)),
                 inUnits.saltDose(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(HIGHEST_POUNDS_PER_CUBIC_FOOT)));
-        return sodium ? Message.of("{0} doses in even steps, {1}", count, span)
-                : Message.of("as many equivalents as {0} doses of sodium chloride in even steps, {1}", count, span);
+        return sodium ? Message.of("resinCapacity.dosesEvenSteps", count, span)
+                : Message.of("resinCapacity.equivalentsDosesSodiumChloride", count, span);
     }
 }

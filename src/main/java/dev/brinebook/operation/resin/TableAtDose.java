@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.resin.CapacityBasis;
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -15,16 +16,16 @@ import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.source.Source;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("What a capacity table gives at a salt dose, in its own ordinary water.")
+@SchemaDescription("Results of a capacity table at a salt dose, in the ordinary water of the table.")
 public record TableAtDose(
         @Property("Capacity per volume of resin.") BedCapacityQuantity capacity,
         @Property("Hardness removed per salt used.") SaltEfficiencyQuantity saltEfficiency,
-        @Property(value = "Names of the lines whose salt efficiency that is.", example = "[\"productStandard\"]")
+        @Property(value = "Names of the limits whose salt efficiency is met.", example = "[\"productStandard\"]")
         List<String> linesReached,
-        @Property("How far it can be trusted: as the table, or as computed beyond its published points.")
+        @Property("Reliability: that of the table, or calculated beyond its published points.")
         Source.Kind kind) {
 
     /** The last point that the tables publish. */
@@ -50,15 +51,15 @@ public record TableAtDose(
     static void explain(double sitesLeft, AnswerUnits units, Explanation explanation) {
         for (CapacityTable table : CapacityTable.values()) {
             String pointer = "/points/*/" + WireNames.of(table) + "Table";
-            explanation.because(pointer + "/capacity", Message.of("the monotone curve through the points of the table"),
+            explanation.because(pointer + "/capacity", Message.of("formula.resin.monotoneCurveThroughPoints"),
                     table.sourceKey());
-            explanation.because(pointer + "/capacity", Message.of("above {0} on by the growth of 35/32 to {1}",
+            explanation.because(pointer + "/capacity", Message.of("formula.resin.aboveGrowth3532",
                     Text.of(units.saltDose(LAST_POINT_GRAMS_PER_LITRE)),
                     Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), "WQP-2009");
             if (sitesLeft < 1) {
                 CapacityBasis.explainWear(pointer + "/capacity", sitesLeft, explanation);
             }
-            explanation.because(pointer + "/saltEfficiency", Message.of("capacity over salt dose"), "WQP-2009");
+            explanation.because(pointer + "/saltEfficiency", Message.of("formula.resin.capacitySaltDose"), "WQP-2009");
         }
     }
 }

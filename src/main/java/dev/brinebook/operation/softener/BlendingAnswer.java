@@ -1,38 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import dev.brinebook.answer.water.HardnessClasses;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
-@About("A bypass round the softener, and what it changes.")
+@SchemaDescription("A bypass around the softener, and its effects.")
 public record BlendingAnswer(
-        @Property(value = "One sentence to quote.", example = "\"A bypass of 40.82 % leaves 100 mg/L.\"") Message summary,
-        @Property("Hardness of the raw water once iron and manganese count.") HardnessLines hardness,
-        @Property("Hardness of the mixed water, as asked for.") HardnessQuantity residualHardness,
-        @Property("How hard that is.") HardnessClasses residualClasses,
-        @Property(value = "Water that passes by the softener, in percent of what is used.", min = 0, max = 100,
+        @Property(value = "Summary in one sentence, to quote.", example = "\"A bypass of 40.82 % leaves 100 mg/L.\"") Message summary,
+        @Property("Compensated hardness of the raw water.") HardnessLines hardness,
+        @Property("Hardness after blending, as requested.") HardnessQuantity residualHardness,
+        @Property("Class of that hardness.") HardnessClasses residualClasses,
+        @Property(value = "Water that bypasses the softener, in percent of the use.", min = 0, max = 100,
                 example = "40.8163", unit = "%") BigDecimal bypassPercent,
-        @Property("Mean softened use of a day: both ways together.") VolumeQuantity dailyUse,
-        @Property("Water of a mean day that passes by the softener.") VolumeQuantity waterThroughBypass,
-        @Property("Water of a mean day that passes the resin.") VolumeQuantity waterThroughResin,
-        @Property(value = "Iron left in the mixed water.", optional = "when iron was not tested")
+        @Property("Mean use of blended water per day: bypass and resin together.") VolumeQuantity dailyUse,
+        @Property("Water that bypasses the softener per mean day.") VolumeQuantity waterThroughBypass,
+        @Property("Water through the resin per mean day.") VolumeQuantity waterThroughResin,
+        @Property(value = "Iron left after blending.", optional = "when iron was not tested")
         ConcentrationQuantity ironLeft,
-        @Property(value = "Manganese left in the mixed water.", optional = "when manganese was not tested")
+        @Property(value = "Manganese left after blending.", optional = "when manganese was not tested")
         ConcentrationQuantity manganeseLeft,
-        @Property("With all the water through the resin.") SofteningEffort withoutBypass,
-        @Property("With the bypass.") SofteningEffort withBypass,
-        @Property("What to be careful about.") List<CautionAnswer> cautions,
-        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
-        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property("Results with all the water through the resin.") SofteningDemand withoutBypass,
+        @Property("Results with the bypass.") SofteningDemand withBypass,
+        @Property("Cautions to show.") List<CautionAnswer> cautions,
+        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

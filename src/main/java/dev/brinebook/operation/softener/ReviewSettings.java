@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import dev.brinebook.answer.regeneration.YearTotals;
@@ -23,33 +24,33 @@ import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
-import dev.brinebook.softener.Found;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
-import dev.brinebook.softener.Setup;
+import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What is wrong with the settings found on a softener. */
+/** Errors in the settings of a softener. */
 public final class ReviewSettings {
 
     public static final Operation<SettingsReviewRequest, SettingsReviewAnswer> OPERATION = new Operation<>(
-            "reviewSettings", "/v1/settings-review", "Find what is set wrong on a softener",
-            "Choose this when a softener wastes salt or lets hard water pass: it holds the hardness, capacity, salt,"
-                    + " refill, reserve, override, interval, backwash and hour found on it against the same control set right,"
-                    + " and gives one path of settings to change: what to set, why, and what each changes in salt, water and hard"
-                    + " days a year after those before it. It asks for settings that were not given and matter. For what metering"
-                    + " would save choose assess; for the minutes of a regeneration alone designCycle.",
+            "reviewSettings", "/v1/settings-review", "Review the settings of a softener",
+            "Choose this when a softener wastes salt or lets hard water pass. It compares the hardness, capacity, salt, refill, "
+                    + "reserve, day override, interval, backwash and hour set on it with correct settings for the same control. It "
+                    + "gives one path of settings to change: what to set, why, and the effect of each on salt, water and hard days per "
+                    + "year, after the preceding ones. It asks for settings that were not given but affect the result. For the saving "
+                    + "from a meter choose assess. For the minutes of a regeneration alone choose designCycle.",
             SettingsReviewRequest.class, SettingsReviewAnswer.class, ReviewSettings::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 
@@ -63,8 +64,8 @@ public final class ReviewSettings {
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
-        Duty duty = given.duty();
-        Found found = request.softener().found(given, explanation);
+        DesignConditions duty = given.duty();
+        ExistingSoftener found = request.softener().found(given, explanation);
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
         Terms terms = ConversionRequest.terms(request.conversion(), SiteReadiness.of(request.site(), request.softener(), found, duty,
@@ -92,22 +93,22 @@ public final class ReviewSettings {
                 ModelVersion.CURRENT);
     }
 
-    private static Message summary(Review review, List<Question> questions, Found found, Duty duty, AnswerUnits units) {
+    private static Message summary(Review review, List<Question> questions, ExistingSoftener found, DesignConditions duty,
+            AnswerUnits units) {
         List<Message> sentences = new ArrayList<>();
         if (!review.findings().isEmpty()) {
             Finding first = mostImportant(review.findings());
             sentences.add(toChange(first, (int) review.findings().stream().map(Finding::setting).distinct().count(), found, duty, units));
             sentences.add(units.saying(first.code()));
         } else {
-            sentences.add(questions.isEmpty() ? Message.of("The settings suit the water, the bed and the household.")
-                    : Message.of("No fault was found in the settings that are known."));
+            sentences.add(questions.isEmpty() ? Message.of("reviewSettings.allSettingsRightWater")
+                    : Message.of("reviewSettings.allKnownSettingsRight"));
         }
         if (!questions.isEmpty()) {
-            sentences.add(Message.counted("One more setting matters and is not known: {1}.",
-                    "{0} more settings matter and are not known, among them: {1}.", questions.size(),
+            sentences.add(Message.of("reviewSettings.oneMoreSettingMatters", questions.size(),
                     units.saying(questions.get(0).setting())));
         }
-        return Message.joined(" ", sentences);
+        return Message.sentences(sentences);
     }
 
     /** The first finding of the first step that holds one of the greatest weight. */
@@ -116,7 +117,7 @@ public final class ReviewSettings {
         return findings.stream().filter(finding -> finding.step() == step).findFirst().orElseThrow();
     }
 
-    private static Message toChange(Finding first, int settings, Found found, Duty duty, AnswerUnits units) {
+    private static Message toChange(Finding first, int settings, ExistingSoftener found, DesignConditions duty, AnswerUnits units) {
         ControllerQuantities controller = new ControllerQuantities(duty, units);
         Message name = units.saying(first.setting());
         Message set = SettingFinding.text(first.setting(), first.set(), found.setup().softener(), controller);
@@ -124,38 +125,33 @@ public final class ReviewSettings {
         long hardDays = Math.round(first.difference().hardDays());
         MassQuantity salt = units.mass(first.difference().saltKilograms());
         if (hardDays > 1) {
-            return Message.counted("Change one setting: {1}, from {2} to {3}, avoids {4} hard days a year.", "Change {0} settings. Most"
-                    + " important: {1}, from {2} to {3}, avoids {4} hard days a year.", settings, name, set, shouldBe, hardDays);
+            return Message.of("reviewSettings.changeSettingsMostImportant", settings, name, set, shouldBe, hardDays);
         }
         if (first.code().purpose() == Finding.Purpose.SAVE && salt.value().signum() > 0) {
-            return Message.counted("Change one setting: {1}, from {2} to {3}, saves {4} of salt a year.", "Change {0} settings. Most"
-                    + " important: {1}, from {2} to {3}, saves {4} of salt a year.", settings, name, set, shouldBe,
-                    Message.of("{0} {1}", Rounding.significant(salt.value().doubleValue(), FOR_PEOPLE), salt.unit().symbol()));
+            return Message.of("reviewSettings.changeSettingsMostImportantSaves", settings, name, set, shouldBe,
+                    Text.measure(Rounding.significant(salt.value().doubleValue(), FOR_PEOPLE), salt.unit().symbol()));
         }
-        return Message.counted("Change one setting: {1}, from {2} to {3}.", "Change {0} settings. Most important: {1}, from {2} to"
-                + " {3}.", settings, name, set, shouldBe);
+        return Message.of("reviewSettings.changeSettingsMostImportant2", settings, name, set, shouldBe);
     }
 
-    private static void explain(SoftenerCase given, Setup.Year year, AnswerUnits units,
+    private static void explain(SoftenerCase given, SoftenerSettings.Year year, AnswerUnits units,
             Explanation explanation) {
-        Duty duty = given.duty();
+        DesignConditions duty = given.duty();
         explanation.cautions(duty.softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
         explanation.cautions(WaterCautions.ofDischarge(duty.water().supply()));
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
-                + " chemical equivalents"), "WQP-2009");
+        explanation.because("/dailyLoad", Message.of("formula.common.meanSoftenedUseHardness"), "WQP-2009");
         CapacityBasis.explainFoundDose("/saltDose", explanation);
         CapacityModel capacity = given.found().softener().capacity();
         CapacityBasis.explain("/capacity", capacity, units, explanation);
-        explanation.because("/capacity", Message.of("a dose outside {0} to {1} of sodium chloride counts as the nearest end",
+        explanation.because("/capacity", Message.of("formula.softener.doseOutsideSodiumChloride",
                 Text.number(units.saltDose(CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE).value().doubleValue()),
                 Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), capacity.sourceKey());
-        explanation.because("/setRight", Message.of("the same year with all findings corrected"), "DAIAD");
-        explanation.because("/asFound", Message.counted("a year of the household's days, decided each night, with bed and meter"
-                + " apart: {0} day", "a year of the household's days, decided each night, with bed and meter apart: {0} days",
+        explanation.because("/setRight", Message.of("formula.softener.sameYearAllFindings"), "DAIAD");
+        explanation.because("/asFound", Message.of("formula.softener.yearHouseholdsDaysDecided",
                 duty.days().size()), "DAIAD");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import dev.brinebook.answer.regeneration.YearTotals;
@@ -5,31 +6,32 @@ import dev.brinebook.answer.softener.SettingFinding;
 import dev.brinebook.answer.softener.SettingQuestion;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("What is wrong with the settings found.")
+@SchemaDescription("Errors in the present settings.")
 public record SettingsReviewAnswer(
-        @Property(value = "One sentence to quote.", example = "\"Change 2 settings.\"") Message summary,
-        @Property("What to do, step by step.") VerdictAnswer verdict,
-        @Property("Settings to change, as one path from the settings as found to set right: what protects the bed, then what stops"
-                + " hard water, then what saves.") List<SettingFinding> findings,
-        @Property("Settings that were not given and matter.") List<SettingQuestion> questions,
-        @Property("Hardness once iron and manganese count.") HardnessLines hardness,
-        @Property("Hardness that a mean day loads on the resin.") CapacityQuantity dailyLoad,
-        @Property("Salt that really reaches the bed, by the refill where it is known.") SaltDoseQuantity saltDose,
-        @Property("Capacity that it really restores.") CapacityQuantity capacity,
-        @Property("A year with the settings as found.") YearTotals asFound,
-        @Property("A year with all findings corrected: as found less this is the sum over the findings.") YearTotals setRight,
-        @Property("What to be careful about.") List<CautionAnswer> cautions,
-        @Property("Values that were taken.") List<AssumptionAnswer> assumptions,
-        @Property("Why each number is what it is.") List<BasisAnswer> basis,
+        @Property(value = "Summary in one sentence, to quote.", example = "\"Change 2 settings.\"") Message summary,
+        @Property("Recommended action, step by step.") VerdictAnswer verdict,
+        @Property("Settings to change, as one path from the present to the correct settings: first those "
+                + "that protect the bed, then those that stop hard water, then those that save.") List<SettingFinding> findings,
+        @Property("Settings that were not given but affect the result.") List<SettingQuestion> questions,
+        @Property("Compensated hardness.") HardnessLines hardness,
+        @Property("Hardness load on the resin per mean day.") CapacityQuantity dailyLoad,
+        @Property("Actual salt per regeneration, from the refill if known.") SaltDoseQuantity saltDose,
+        @Property("Capacity that this salt restores.") CapacityQuantity capacity,
+        @Property("A year with the present settings.") YearTotals asFound,
+        @Property("A year with all findings corrected. The year with the present settings less this year is the "
+                + "sum over the findings.") YearTotals setRight,
+        @Property("Cautions to show.") List<CautionAnswer> cautions,
+        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

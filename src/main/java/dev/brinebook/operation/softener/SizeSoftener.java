@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import dev.brinebook.answer.softener.DoseTradeOff;
@@ -26,8 +27,8 @@ import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.ControllerTerms;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Sizing;
@@ -35,14 +36,15 @@ import dev.brinebook.softener.Sizing.Candidate;
 import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Ladder;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -54,11 +56,11 @@ public final class SizeSoftener {
 
     public static final Operation<SizingRequest, SizingAnswer> OPERATION = new Operation<>(
             "sizeSoftener", "/v1/softener-sizing", "Find the softener for a household",
-            "Choose this to recommend a softener, or to see whether one of a shop's own list fits: it tries every"
-                    + " candidate (or the standard sizes of the trade) on a year of the household's days, at the salt"
-                    + " dose given or at the one that is cheapest to run, ranks them with the reason each fits or"
-                    + " fails, and says why the choice beat the next. For a softener that stands there choose"
-                    + " reviewSettings or assess; for the flows and pressures of one bed computeBedHydraulics.",
+            "Choose this to recommend a softener, or to see whether one from a shop's list fits. It calculates every candidate (or the "
+                    + "standard sizes of the trade) for a year of the household, at the salt dose given or at the cheapest one. It "
+                    + "ranks them with the reason why each fits or fails, and says why the first is better than the next. For an "
+                    + "existing softener choose reviewSettings or assess. For the flows and pressure drop of one bed choose "
+                    + "computeBedHydraulics.",
             SizingRequest.class, SizingAnswer.class, SizeSoftener::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 
@@ -69,19 +71,19 @@ public final class SizeSoftener {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
-        Duty duty = duty(request, explanation);
+        DesignConditions duty = duty(request, explanation);
         LocalPrices prices = LocalPrices.of(request.prices(), request.household());
         Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
         explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
-                : Message.of("the cheapest to run, for each candidate"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
+                : Message.of("assumed.softener.eachCandidateOneCheapest"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
         boolean ownWell = duty.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
         Terms terms = new Terms(prices.toDomain(ownWell, ownWell, explanation), Terms.ASSUMED_HORIZON_YEARS, Map.of());
         RunningCost cost = terms.running();
         List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
         warn(duty, salt, ranked, explanation);
         request.water().questionUnit(explanation);
-        explain(request, ranked, units, explanation);
+        explain(request, ranked, prices.currency(), units, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
                 .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
         List<SizedSoftener> sized = new ArrayList<>();
@@ -92,10 +94,10 @@ public final class SizeSoftener {
         boolean found = ranked.get(0).fit().fits();
         VerdictAnswer verdict = VerdictAnswer.of(Ladder.withoutSoftener(ranked.get(0), duty, terms), duty,
                 cost, prices.currency(), units, "/verdict", explanation);
-        Message why = found ? Choice.why(ranked, units) : Choice.whyNone(ranked, units);
+        Message why = found ? CandidateChoice.why(ranked, prices.currency(), units) : CandidateChoice.whyNone(ranked, units);
         String choice = found ? ranked.get(0).candidate().name() : null;
         return new SizingAnswer(explanation.behindStops(verdict.step() == Step.NONE_NEEDED || verdict.step() == Step.TREAT_FIRST
-                ? verdict.sentence() : found ? Message.joined(" ", List.of(Message.of("Take {0}.", choice), why)) : why), verdict,
+                ? verdict.sentence() : why), verdict,
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
                         "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(duty.dailyLoadGrams()), choice, why, sized,
@@ -104,7 +106,7 @@ public final class SizeSoftener {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static Duty duty(SizingRequest request, Explanation explanation) {
+    private static DesignConditions duty(SizingRequest request, Explanation explanation) {
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         SoftenerCase.requireHardness(hardness);
@@ -116,7 +118,7 @@ public final class SizeSoftener {
                 explanation);
     }
 
-    private static List<Candidate> candidates(SizingRequest request, Salt salt, Duty duty, OptionalDouble dose,
+    private static List<Candidate> candidates(SizingRequest request, Salt salt, DesignConditions duty, OptionalDouble dose,
             Explanation explanation) {
         Function<ResinState, CapacityModel> capacity = state -> PreferencesRequest.orNone(request.preferences())
                 .capacity(request.water(), duty.water(), state, explanation);
@@ -140,7 +142,7 @@ public final class SizeSoftener {
                 + Text.number(tank.heightMetres() / Exact.INCH_METRES) + " in";
     }
 
-    private static void warn(Duty duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
+    private static void warn(DesignConditions duty, Salt salt, List<Ranked> ranked, Explanation explanation) {
         explanation.cautions(duty.cautions());
         explanation.cautions(duty.softenedWith(salt).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED);
@@ -154,15 +156,14 @@ public final class SizeSoftener {
         }
     }
 
-    private static void explain(SizingRequest request, List<Ranked> ranked, AnswerUnits units, Explanation explanation) {
-        explanation.because("/dailyUse", Message.of("indoor use times the share that is softened, vacant days included"),
+    private static void explain(SizingRequest request, List<Ranked> ranked, Currency currency, AnswerUnits units, Explanation explanation) {
+        explanation.because("/dailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
                 "REU-2016");
-        explanation.because("/dailyLoad", Message.of("mean softened use times hardness, with iron and manganese at their"
-                + " chemical equivalents"), "WQP-2009");
-        SizedSoftener.explain(request, ranked, units, explanation);
+        explanation.because("/dailyLoad", Message.of("formula.common.meanSoftenedUseHardness"), "WQP-2009");
+        SizedSoftener.explain(request, ranked, currency, units, explanation);
         FlowCheckAnswer.explain("/candidates/*", units, explanation);
         if (request.candidates() != null) {
-            Message rating = Message.of("the rating that the request gives, where it is less");
+            Message rating = Message.of("sizeSoftener.ratingGivenRequestWhere");
             explanation.because("/candidates/*/continuousFlow/limit", rating, "REQUEST");
             explanation.because("/candidates/*/peakFlow/limit", rating, "REQUEST");
         }

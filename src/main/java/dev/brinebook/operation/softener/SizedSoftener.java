@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.softener.FlowCheckAnswer;
-import dev.brinebook.api.About;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.CapacityQuantity;
@@ -20,37 +21,37 @@ import dev.brinebook.request.softener.CandidateRequest;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 
-@About("A candidate with its numbers, and why it fits or does not.")
+@SchemaDescription("A candidate with its results, and why it fits or does not.")
 public record SizedSoftener(
-        @Property(value = "Place in the ranking, 1 for the best.", min = 1, max = SizingRequest.MAX_CANDIDATES, example = "1") Integer rank,
-        @Property(value = "The caller's name for it, or the size of a standard tank.", example = "\"10 x 54 in\"") String sku,
-        @Property(value = "Whether it fits.", example = "true") Boolean fits,
-        @Property("Why it does not fit, as stable codes; empty when it does.") List<Fit.Shortcoming> shortcomings,
+        @Property(value = "Rank, 1 for the best.", min = 1, max = SizingRequest.MAX_CANDIDATES, example = "1") Integer rank,
+        @Property(value = "Your name for it, or the size of a standard tank.", example = "\"10 x 54 in\"") String sku,
+        @Property(value = "Whether it fits the household.", example = "true") Boolean fits,
+        @Property("Reasons why it does not fit, as stable codes. Empty when it fits.") List<Fit.Shortcoming> shortcomings,
         @Property(value = "The same in words.", example = "[]") List<Message> reasons,
-        @Property("Resin in it.") VolumeQuantity resinVolume,
-        @Property("Inner diameter of its tank.") LengthQuantity tankDiameter,
-        @Property("Salt dose it is tried at.") SaltDoseQuantity saltDose,
-        @Property("Capacity that a regeneration restores at that dose.") CapacityQuantity capacity,
-        @Property(value = "Mean days between regenerations to be expected.", optional = "when it never regenerates", example = "4.1",
+        @Property("Resin volume.") VolumeQuantity resinVolume,
+        @Property("Inner diameter of the tank.") LengthQuantity tankDiameter,
+        @Property("Salt dose used.") SaltDoseQuantity saltDose,
+        @Property("Capacity restored per regeneration at that dose.") CapacityQuantity capacity,
+        @Property(value = "Expected mean days between regenerations.", optional = "when it never regenerates", example = "4.1",
                 unit = "days") BigDecimal daysBetweenRegenerations,
-        @Property(value = "Days of mean use that a full charge lasts.", optional = "when nothing is used", example = "5.2",
+        @Property(value = "Days of mean use per full capacity.", optional = "when no water is used", example = "5.2",
                 unit = "days") BigDecimal fullChargeDays,
-        @Property("Hardness removed per salt when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
-        @Property(value = "The certified rating given for it.", optional = "when none was given")
+        @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Property(value = "Certified salt efficiency rating, as given.", optional = "when none was given")
         SaltEfficiencyQuantity certifiedEfficiency,
-        @Property("The lasting flow against what the bed takes.") FlowCheckAnswer continuousFlow,
-        @Property("The short peaks against what the bed takes.") FlowCheckAnswer peakFlow,
-        @Property("Salt of a year, metered.") MassQuantity saltPerYear,
-        @Property("Regeneration water of a year, metered.") VolumeQuantity waterPerYear,
-        @Property(value = "Days of the year on which hard water passes, metered.", min = 0, unit = "days a year", example = "1")
+        @Property("Continuous flow compared with the limit of the bed.") FlowCheckAnswer continuousFlow,
+        @Property("Peak flow compared with the limit of the bed.") FlowCheckAnswer peakFlow,
+        @Property("Salt per year, with a meter.") MassQuantity saltPerYear,
+        @Property("Regeneration water per year, with a meter.") VolumeQuantity waterPerYear,
+        @Property(value = "Hard days per year, with a meter.", min = 0, unit = "days a year", example = "1")
         BigDecimal hardDaysPerYear,
-        @Property("Salt and regeneration water of a year.") Money runningCostPerYear,
-        @Property(value = "The same with its price spread over 15 years.", optional = "when its price is unknown")
+        @Property("Cost of salt and regeneration water per year.") Money runningCostPerYear,
+        @Property(value = "The same plus the purchase price spread over 15 years.", optional = "when its price is unknown")
         Money costPerYear) {
 
     private static final String EACH = "/candidates/*";
@@ -76,48 +77,46 @@ public record SizedSoftener(
                 ranked.candidate().price().isPresent() ? Money.of(ranked.costPerYear(), currency) : null);
     }
 
-    /** Tells why the numbers of every candidate are what they are, but for its flows. */
-    static void explain(SizingRequest request, List<Sizing.Ranked> ranked, AnswerUnits units, Explanation explanation) {
+    /** Records formula and source of the numbers of every candidate, except its flows. */
+    static void explain(SizingRequest request, List<Sizing.Ranked> ranked, Currency currency, AnswerUnits units,
+            Explanation explanation) {
         boolean priced = ranked.stream().allMatch(one -> one.candidate().price().isPresent());
         explanation.because(EACH + "/rank", priced
-                ? Message.of("the fewest reasons against it first, then the least cost a year with its price")
-                : Message.of("the fewest reasons against it first, then the least cost a year, with {0} assumed for each litre of resin",
-                        Text.number(Sizing.ASSUMED_COST_PER_RESIN_LITRE)), priced ? "CP-PRICES" : "CP-RESIN-PRICE");
+                ? Message.of("formula.softener.fewestReasonsAgainstFirst")
+                : Message.of("formula.softener.fewestReasonsAgainstFirstThen",
+                        Text.measure(Text.number(Sizing.ASSUMED_COST_PER_RESIN_LITRE), currency.getCurrencyCode())), priced ? "CP-PRICES"
+                                : "CP-RESIN-PRICE");
         explainBed(request, units, explanation);
         CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);
-        explanation.because(EACH + "/daysBetweenRegenerations", Message.of("365 over the expected regenerations of a year"), "FELLER");
-        explanation.because(EACH + "/fullChargeDays", Message.of("capacity over daily load"), "WQP-2009");
-        explanation.because(EACH + "/saltEfficiency", Message.of("capacity over salt of a regeneration"), "WQP-2009");
-        explanation.because(EACH + "/saltPerYear", Message.of("expected regenerations of a metered year times salt"), "DAIAD");
-        explanation.because(EACH + "/waterPerYear", Message.of("expected regenerations of a metered year times the water of the"
-                + " cycle"), "CP-CYCLE");
-        explanation.because(EACH + "/hardDaysPerYear", Message.of("days to be expected on which the bed is used up"), "DAIAD");
-        explanation.because(EACH + "/runningCostPerYear", Message.of("salt and water of that year at their prices"),
+        explanation.because(EACH + "/daysBetweenRegenerations", Message.of("formula.common.of365ExpectedRegenerationsYear"), "FELLER");
+        explanation.because(EACH + "/fullChargeDays", Message.of("formula.softener.capacityHardnessLoadPer"), "WQP-2009");
+        explanation.because(EACH + "/saltEfficiency", Message.of("formula.common.capacitySaltPerRegeneration"), "WQP-2009");
+        explanation.because(EACH + "/saltPerYear", Message.of("formula.softener.expectedRegenerationsMeteredYear"), "DAIAD");
+        explanation.because(EACH + "/waterPerYear", Message.of("formula.softener.expectedRegenerationsMeteredYearWater"), "CP-CYCLE");
+        explanation.because(EACH + "/hardDaysPerYear", Message.of("formula.softener.expectedDaysBedExhausted"), "DAIAD");
+        explanation.because(EACH + "/runningCostPerYear", Message.of("formula.softener.saltWaterYearTheir"),
                 "CP-PRICES");
         if (ranked.stream().anyMatch(one -> one.candidate().price().isPresent())) {
-            explanation.because(EACH + "/costPerYear", Message.of("running cost, and the price over {0} years",
+            explanation.because(EACH + "/costPerYear", Message.of("formula.softener.runningCostPriceYears",
                     Text.number(Sizing.ASSUMED_LIFE_YEARS)), "CP-PRICES");
         }
     }
 
     private static void explainBed(SizingRequest request, AnswerUnits units, Explanation explanation) {
         if (request.candidates() == null) {
-            Message standard = Message.of("a standard tank and the resin that it is sold with");
+            Message standard = Message.of("sizedSoftener.standardTankResinSold");
             explanation.because(EACH + "/resinVolume", standard, "CP-TANKS");
             explanation.because(EACH + "/tankDiameter", standard, "CP-TANKS");
         } else {
-            explanation.because(EACH + "/resinVolume", Message.of("as the request has it, or what usually goes with its nameplate,"
-                    + " or with its tank"), "CP-NAMEPLATE");
-            explanation.because(EACH + "/tankDiameter", Message.of("as the request has it, or that of the smallest standard"
-                    + " tank that takes the resin"), "CP-TANKS");
+            explanation.because(EACH + "/resinVolume", Message.of("formula.softener.givenOrResinVolume"), "CP-NAMEPLATE");
+            explanation.because(EACH + "/tankDiameter", Message.of("formula.softener.givenOrSmallestStandard"), "CP-TANKS");
         }
         if (request.candidates() != null
                 && request.candidates().stream().anyMatch(one -> one.certifiedEfficiency() != null)) {
             explanation.given(EACH + "/certifiedEfficiency");
         }
         if (request.saltDose() == null) {
-            explanation.because(EACH + "/saltDose", Message.of("with its reserve the least costly in the long run that keeps"
-                    + " to the service standard"), "TRADE-EFFICIENT");
+            explanation.because(EACH + "/saltDose", Message.of("formula.softener.saltDoseReserveLeast"), "TRADE-EFFICIENT");
         } else {
             explanation.given(EACH + "/saltDose");
         }

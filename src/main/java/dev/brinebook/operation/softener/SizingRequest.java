@@ -1,8 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -17,27 +18,28 @@ import dev.brinebook.request.softener.SaltDoseRange;
 import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 
-@About("A water and a household to find a softener for.")
+@SchemaDescription("A water and a household that need a softener.")
 public record SizingRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softeners to choose from.", minItems = 1, maxItems = SizingRequest.MAX_CANDIDATES,
                 fallback = "the standard sizes of the trade") List<CandidateRequest> candidates,
         @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
-        @Property(value = "The salt dose to run every candidate at.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
+        @Property(value = "Salt dose for every candidate.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
                 max = CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE, unit = "g/L",
-                fallback = "the dose that is cheapest to run, found for each candidate") SaltDoseQuantity saltDose,
+                fallback = "the cheapest dose for each candidate") SaltDoseQuantity saltDose,
         @Property("Prices of salt and water, for the running cost.") PricesRequest prices,
-        @Property("Preferences: the target interval, the reserve, the capacities to count with.")
+        @Property("Preferences: the target interval, the reserve and the capacity table.")
         PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
-        @Property(value = "Sets example days, where dates are given; no setting, verdict or expected figure depends on it.", min = 0,
+        @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
+                + "it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
 
-    /** For each the dose and the reserve are chosen anew, which takes some milliseconds. */
+    /** Dose and reserve are chosen for each, which takes some milliseconds. */
     static final int MAX_CANDIDATES = 250;
 
     @Override
@@ -48,7 +50,7 @@ public record SizingRequest(
             String currency = candidate == null || candidate.price() == null ? null : candidate.price().unit();
             if (currency != null && !at.here() && !currency.equals(LocalPrices.of(prices, household).currency()
                     .getCurrencyCode())) {
-                at.at("candidates").at(i).add("price", Code.INCONSISTENT, Message.of("must be in the currency of the prices"));
+                at.at("candidates").at(i).add("price", Code.INCONSISTENT, Message.of("problem.softener.mustCurrencyPrices"));
             }
         }
         if (!at.at("salt").here()) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.water;
 
 import dev.brinebook.answer.water.HardnessLines;
@@ -13,11 +14,12 @@ import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.water.FactorSet;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.HardnessStep;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -25,14 +27,13 @@ import java.util.List;
 public final class CompensateHardness {
 
     public static final Operation<CompensatedHardnessRequest, CompensatedHardnessAnswer> OPERATION = new Operation<>(
-            "compensateHardness", "/v1/compensated-hardness", "Count iron and manganese as hardness",
-            "Choose this to find the hardness number to set on a softener: it adds what iron and manganese count for,"
-                    + " line by line, under the factor set chosen, rounds up to the unit and step that a"
-                    + " controller takes, shows what the other sets would give, and warns of what a softener does not"
-                    + " treat. To have a hardness in other units, without iron, choose convertHardness; to hold a"
-                    + " setting found on a softener against it reviewSettings.",
+            "compensateHardness", "/v1/compensated-hardness", "Compensate hardness for iron and manganese",
+            "Choose this to find the hardness to set on a softener. It adds iron and manganese as hardness, line by line, by the chosen "
+                    + "factor set, rounds up to the unit and step of the controller, shows the result of the other sets, and warns of "
+                    + "what a softener does not treat. To convert a hardness to other units, without iron, choose convertHardness. To "
+                    + "check the hardness set on a softener choose reviewSettings.",
             CompensatedHardnessRequest.class, CompensatedHardnessAnswer.class, CompensateHardness::answer,
-            List.of(QueryParameter.number("value", "/water/hardness/value", null, "The number of the hardness.", true, "25"),
+            List.of(QueryParameter.number("value", "/water/hardness/value", null, "Number of the hardness.", true, "25"),
                     QueryParameter.text("unit", "/water/hardness/unit", "Its unit: one of "
                             + String.join(", ", WireNames.all(HardnessUnit.class)) + ".", true, "gpg"),
                     QueryParameter.number("iron", "/water/iron/value", "mg/L", "Dissolved iron in mg/L.", false, "2"),
@@ -41,6 +42,9 @@ public final class CompensateHardness {
                             + " moderate, standard or conservative.", false, "standard"),
                     QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
             List.of("well-family", "apartment"));
+
+    /** A number below it would be shown as none. */
+    private static final double LEAST_TENTH = 0.05;
 
     private CompensateHardness() {
     }
@@ -52,35 +56,57 @@ public final class CompensateHardness {
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness sum = water.compensated(request.water().factors(explanation));
         explanation.cautions(WaterCautions.of(water));
-        explanation.because("/bySet", Message.of("the same sum under each named set; no allowed source settles"
-                + " which is right"), "CP-IRON-FACTORS");
+        explanation.because("/bySet", Message.of("formula.water.sameSumUnderEach"), "CP-IRON-FACTORS");
         HardnessLines lines = HardnessLines.of(sum, water.hardnessUncertaintyMgPerL(), step(request, units, explanation), units,
                 "/hardness", explanation);
         List<FactorSetTotal> bySet = Arrays.stream(FactorSet.values()).filter(set -> set != FactorSet.OWN)
                 .map(set -> new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())))
                 .toList();
-        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, water)), lines, bySet,
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, sum, water)), lines, bySet,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static HardnessStep step(CompensatedHardnessRequest request, AnswerUnits units, Explanation explanation) {
         HardnessStep usual = HardnessStep.of(units == AnswerUnits.METRIC ? HardnessUnit.GERMAN_DEGREE : HardnessUnit.GPG);
         HardnessQuantity given = request.hardnessStep();
-        explanation.orDefault("hardnessStep", given, 0, Message.of("{0} {1}", Rounding.answer(usual.size()), usual.unit().symbol()));
+        explanation.orDefault("hardnessStep", given, 0, Text.measure(Rounding.answer(usual.size()), usual.unit().symbol()));
         return given == null ? usual : new HardnessStep(given.unit(), given.value().doubleValue());
     }
 
-    private static Message summary(HardnessLines lines, WaterAnalysis water) {
-        Message iron = water.ironForm() != WaterAnalysis.IronForm.DISSOLVED
-                ? Message.of("none for iron, which is not dissolved and is treated first,")
-                : water.ironMgPerL().isPresent() ? Message.of("{0} for iron", Text.of(lines.iron()))
-                : Message.of("none for iron, which was not tested,");
-        Message manganese = water.manganeseMgPerL().isPresent() ? Message.of("{0} for manganese", Text.of(lines.manganese()))
-                : Message.of("none for manganese, which was not tested,");
-        Message sum = Message.of("Set {0}: {1} tested, {2} and {3} make {4}.", Message.of("{0} {1}",
-                lines.controllerSetting().value(), lines.controllerSetting().unit().symbol()),
-                Text.of(lines.tested()), iron, manganese, Text.of(lines.compensated()));
-        return water.hardnessUncertaintyMgPerL() == 0 ? sum
-                : Message.joined(" ", List.of(sum, Message.of("The setting covers the uncertainty of the test too.")));
+    private static Message summary(HardnessLines lines, CompensatedHardness sum, WaterAnalysis water) {
+        boolean dissolved = water.ironForm() == WaterAnalysis.IronForm.DISSOLVED;
+        boolean iron = dissolved && water.ironMgPerL().isPresent();
+        boolean manganese = water.manganeseMgPerL().isPresent();
+        List<Message> sentences = new ArrayList<>();
+        sentences.add(Message.of("compensateHardness.setHardnessTestIron", Text.exact(lines.controllerSetting()),
+                line(lines.tested()), iron ? manganese ? "both" : "iron" : manganese ? "manganese" : "none",
+                line(lines.iron()), line(lines.manganese()), line(lines.compensated()),
+                isRoundedUp(lines, sum, water) ? "rounded" : "exact"));
+        if (!dissolved) {
+            sentences.add(Message.of("compensateHardness.ironDissolvedTreatedFirst"));
+        } else if (!iron) {
+            sentences.add(Message.of("compensateHardness.ironTestedSoNothing"));
+        }
+        if (!manganese) {
+            sentences.add(Message.of("compensateHardness.manganeseTestedSoNothing"));
+        }
+        if (water.hardnessUncertaintyMgPerL() > 0) {
+            sentences.add(Message.of("compensateHardness.settingAlsoCoversUncertainty"));
+        }
+        return Message.sentences(sentences);
+    }
+
+    /** A line of the sum: to a tenth, so that the lines add up; whole in mg/L, where ten and more. */
+    private static Message line(HardnessQuantity line) {
+        double value = line.value().doubleValue();
+        return line.unit() == HardnessUnit.MG_PER_L || value < LEAST_TENTH ? Text.rounded(line)
+                : Text.measure(Text.tenths(value), line.unit().symbol());
+    }
+
+    /** Whether the step of the controller makes the setting higher than the sum and the uncertainty of the test. */
+    private static boolean isRoundedUp(HardnessLines lines, CompensatedHardness sum, WaterAnalysis water) {
+        HardnessQuantity setting = lines.controllerSetting();
+        double exact = setting.unit().fromBase(sum.totalMgPerL() + water.hardnessUncertaintyMgPerL());
+        return Text.number(setting.value().doubleValue()).compareTo(Text.number(exact)) > 0;
     }
 }

@@ -1,12 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.water;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.request.water.FactorSet;
 
-@About("What another factor set would give for the same water.")
+@SchemaDescription("Compensated hardness of the same water by another factor set.")
 public record FactorSetTotal(
         @Property("The factor set.") FactorSet set,
-        @Property("Hardness with iron and manganese counted by it.") HardnessQuantity total) {
+        @Property("Compensated hardness by this factor set.") HardnessQuantity total) {
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
@@ -9,7 +10,8 @@ import dev.brinebook.household.HouseholdFit;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.quantity.VolumeUnit;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import java.util.OptionalDouble;
 
 /** Says what was made of a measured series. */
@@ -19,59 +21,58 @@ final class FittedSeries {
     }
 
     static void explain(HouseholdFit fit, MeteredDays latest, OptionalDouble litresOfPeople, VolumeUnit unit, Explanation explanation) {
-        explanation.assume("household.dailySeries.from", Message.of("the days from {0} on", latest.firstDate()), Origin.DERIVED);
+        explanation.assume("household.dailySeries.from", Message.of("assumed.household.days", latest.firstDate()), Origin.DERIVED);
         explanation.assume("household.dailyUse", mean(fit, litresOfPeople, unit), Origin.DERIVED);
         explanation.assume("household.dayToDayVariation", scatter(fit), Origin.DERIVED);
         explanation.assume("household.occupancy", fit.model().occupancy() instanceof Occupancy.Chain chain
-                ? Message.of("somebody at home on {0} % of the days; left for the next day with a probability of {1}, returned"
-                        + " to with {2}", Text.number(100 * (1 - fit.presence().emptyShare())),
+                ? Message.of("assumed.household.somebodyHomeDaysProbability", Text.number(100 * (1 - fit.presence().emptyShare())),
                         Text.number(chain.leavePerDay()), Text.number(chain.returnPerDay()))
-                : Message.of("always at home"), Origin.DERIVED);
+                : Message.of("assumed.household.alwaysHome"), Origin.DERIVED);
         if (!fit.highDays().isEmpty()) {
-            explanation.assume("household.dailySeries.highDays", Message.of("leaks or fillings, counted up to four times the"
-                    + " median day: {0}", Message.joined(", ", fit.highDays().stream().map(day -> highDay(day, unit)).toList())),
+            explanation.assume("household.dailySeries.highDays", Message.of("assumed.household.leaksOrFillingsLimited",
+                    Message.joined(Joint.SEMICOLON, fit.highDays().stream().map(day -> highDay(day, unit)).toList())),
                     Origin.DERIVED);
         } else if (fit.daysAboveCap() > 0) {
-            explanation.assume("household.dailySeries.highDays", Message.of("{0} days are above four times the median day: too many"
-                    + " for leaks or fillings, so they count in full", fit.daysAboveCap()), Origin.DERIVED);
+            explanation.assume("household.dailySeries.highDays", Message.of("assumed.household.daysAboveFourTimes", fit.daysAboveCap()),
+                    Origin.DERIVED);
         }
     }
 
     static void explainSpread(String name, double spread, HouseholdFit fit, Explanation explanation) {
-        explanation.assume(name, Message.counted("{1}, by {0} day with somebody at home", "{1}, by {0} days with somebody at home",
+        explanation.assume(name, Message.of("assumed.household.daysSomebodyHome",
                 fit.presence().occupiedDays(), Text.number(spread)), Origin.DERIVED);
     }
 
     private static Message highDay(HighDay day, VolumeUnit unit) {
-        return Message.of("{0}: {1}", day.date(), volume(day.litres(), unit));
+        return Message.of("pattern.colon", day.date(), volume(day.litres(), unit));
     }
 
     private static Message mean(HouseholdFit fit, OptionalDouble litresOfPeople, VolumeUnit unit) {
         Message mean = volume(fit.meanLitres(), unit);
         if (fit.presence().occupiedDays() == 0) {
             return litresOfPeople.isPresent()
-                    ? Message.of("{0} on a day with somebody at home, what people alone say: no day shows anybody there", mean)
-                    : Message.of("{0}: no day shows anybody there", mean);
+                    ? Message.of("fittedSeries.daySomeoneHomeNumber", mean)
+                    : Message.of("fittedSeries.becauseNoDayShows", mean);
         }
         return litresOfPeople.isPresent()
-                ? Message.of("{0} on a day with somebody at home: {1} by the days, which count {2} %, {3} by people", mean,
+                ? Message.of("fittedSeries.daySomeoneHomeDays", mean,
                         volume(fit.ownMeanLitres(), unit), Text.number(100 * fit.weightOfOwnMean()),
                         volume(litresOfPeople.getAsDouble(), unit))
-                : Message.of("{0} on a day with somebody at home, by the days alone", mean);
+                : Message.of("fittedSeries.daySomeoneHomeDaysAlone", mean);
     }
 
     private static Message scatter(HouseholdFit fit) {
-        Message cv = Message.of("{0}", Text.number(fit.cv()));
+        Message cv = Message.of("pattern.value", Text.number(fit.cv()));
         if (fit.cv() > DayVariation.MAX_CV) {
-            return Message.of("{0}, held to the highest that is taken, {1}", cv, Text.number(DayVariation.MAX_CV));
+            return Message.of("household.limitedHighestValueUsed", cv, Text.number(DayVariation.MAX_CV));
         }
         return fit.weightOfOwnCv() == 0
-                ? Message.of("{0}, the usual scatter: there are too few days to tell their own", cv)
-                : Message.of("{0}, from {1} by {2} days with somebody at home, which count {3} %, and what is usual", cv,
+                ? Message.of("fittedSeries.usualScatterBecauseThere", cv)
+                : Message.of("fittedSeries.daysSomeoneHomeWeight", cv,
                         Text.number(fit.ownCv()), fit.presence().occupiedDays(), Text.number(100 * fit.weightOfOwnCv()));
     }
 
     private static Message volume(double litres, VolumeUnit unit) {
-        return Message.of("{0} {1}", Text.number(unit.fromBase(litres)), unit.symbol());
+        return Text.measure(Text.number(unit.fromBase(litres)), unit.symbol());
     }
 }

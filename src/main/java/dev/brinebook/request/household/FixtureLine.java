@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -13,22 +14,23 @@ import dev.brinebook.household.FixtureCount;
 import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.household.FixtureUse;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Joint;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-@About("Fixtures of one kind with the values taken of one of them.")
+@SchemaDescription("Fixtures of one kind, with the values used for one fixture.")
 public record FixtureLine(
-        @Property("What they are.") Fixture kind,
-        @Property(value = "How many.", min = 1, example = "2") Integer count,
-        @Property("Where they stand.") FixtureUse use,
+        @Property("Kind of fixture.") Fixture kind,
+        @Property(value = "Number of fixtures.", min = 1, example = "2") Integer count,
+        @Property("Place of use: a home, or open to anyone.") FixtureUse use,
         @Property(value = "Water supply fixture units.", optional = "when the code has none in this use", min = 0,
                 example = "1.4") BigDecimal fixtureUnits,
-        @Property(value = "Flow when it runs.", optional = "when it is a bathroom group, or not known") FlowQuantity flow,
-        @Property(value = "How likely it runs at a moment of the busy hour.", optional = "when it is a bathroom group, or not"
-                + " known", min = 0, example = "0.045") BigDecimal busyProbability,
+        @Property(value = "Flow of one fixture while it runs.", optional = "for a bathroom group, or when not known") FlowQuantity flow,
+        @Property(value = "Probability that it runs at a moment of the busy hour.", optional = "for a bathroom group, or when not "
+                + "known", min = 0, example = "0.045") BigDecimal busyProbability,
         @Property(value = "Design flow, cold and hot together.", optional = "when not known") FlowQuantity designFlow) {
 
     public static FixtureLine of(FixtureCount f, AnswerUnits units) {
@@ -46,7 +48,7 @@ public record FixtureLine(
         return value.isPresent() ? Rounding.answer(value.getAsDouble()) : null;
     }
 
-    /** The fixtures asked for at {@code name}, with what was taken of each told to {@code explanation}. */
+    /** The fixtures asked for at {@code name}, with what was taken of each recorded in {@code explanation}. */
     public static FixtureSchedule schedule(String name, List<FixtureRequest> asked, Explanation explanation) {
         List<FixtureCount> fixtures = asked.stream().map(FixtureRequest::toDomain).toList();
         for (int i = 0; i < fixtures.size(); i++) {
@@ -58,40 +60,39 @@ public record FixtureLine(
 
     public static void explain(Explanation explanation) {
         explanation.given("/fixtures/*/count");
-        explanation.because("/fixtures/*/fixtureUnits", Message.of("of the request, else of table E103.3(2)"), "IPC-E103");
-        explanation.because("/fixtures/*/flow", Message.of("of the request, else as measured in homes"), "BUCHBERGER-2017");
-        explanation.because("/fixtures/*/busyProbability", Message.of("of the request, else as measured in the busy hour of"
-                + " homes"), "BUCHBERGER-2017");
-        explanation.because("/fixtures/*/designFlow", Message.of("of the request, else of table 2, of a mixing tap for its cold"
-                + " and its hot side"), "DIN-1988-300");
+        explanation.because("/fixtures/*/fixtureUnits", Message.of("formula.household.givenOrTableE103"), "IPC-E103");
+        explanation.because("/fixtures/*/flow", Message.of("formula.household.givenOrMeasuredHomes"), "BUCHBERGER-2017");
+        explanation.because("/fixtures/*/busyProbability", Message.of("formula.household.givenOrMeasuredBusy"), "BUCHBERGER-2017");
+        explanation.because("/fixtures/*/designFlow", Message.of("formula.household.givenOrTable2"), "DIN-1988-300");
     }
 
     private static Message inWords(FixtureCount f, Explanation explanation) {
         OptionalDouble units = f.fixtureUnits();
         OptionalDouble design = f.designLitresPerSecond();
         List<Message> values = new ArrayList<>(f.fixture().parts().stream().map(part -> part(f, part, explanation)).toList());
-        values.add(units.isEmpty() ? Message.of("no fixture units")
-                : Message.counted("{0} fixture unit", "{0} fixture units", Text.number(units.getAsDouble())));
-        values.add(design.isEmpty() ? Message.of("no design flow")
-                : Message.of("design flow {0}", flow(60 * design.getAsDouble(), explanation)));
-        return Message.of("{0} x {1}, {2}: {3}", f.count(), WireNames.of(f.fixture()), WireNames.of(f.use()),
-                Message.joined(", ", values));
+        values.add(units.isEmpty() ? Message.of("fixture.noFixtureUnits")
+                : Message.of("fixture.fixtureUnits", Text.number(units.getAsDouble())));
+        values.add(design.isEmpty() ? Message.of("fixture.noDesignFlow")
+                : Message.of("fixture.designFlow", flow(60 * design.getAsDouble(), explanation)));
+        return Message.of("fixture.value", f.count(), WireNames.of(f.fixture()), WireNames.of(f.use()),
+                Message.joined(Joint.COMMA, values));
     }
 
     private static Message part(FixtureCount f, Fixture part, Explanation explanation) {
-        return f.fixture().isGroup() ? Message.of("{0} {1}", WireNames.of(part), draw(f, part, explanation)) : draw(f, part, explanation);
+        return f.fixture().isGroup() ? Message.of("pattern.spaced", WireNames.of(part), draw(f, part, explanation))
+                : draw(f, part, explanation);
     }
 
     private static Message draw(FixtureCount f, Fixture part, Explanation explanation) {
         OptionalDouble flow = f.litresPerMinute(part);
         OptionalDouble busy = f.busyProbability(part);
         if (flow.isEmpty()) {
-            return busy.isEmpty() ? Message.of("flow unknown, how often unknown")
-                    : Message.of("flow unknown, with probability {0}", Text.number(busy.getAsDouble()));
+            return busy.isEmpty() ? Message.of("fixture.flowUnknownProbabilityUse")
+                    : Message.of("fixture.flowUnknownProbabilityUse2", Text.number(busy.getAsDouble()));
         }
         Message known = flow(flow.getAsDouble(), explanation);
-        return busy.isEmpty() ? Message.of("{0}, how often unknown", known)
-                : Message.of("{0} with probability {1}", known, Text.number(busy.getAsDouble()));
+        return busy.isEmpty() ? Message.of("fixture.probabilityUseUnknown", known)
+                : Message.of("fixture.probabilityUse", known, Text.number(busy.getAsDouble()));
     }
 
     private static Message flow(double litresPerMinute, Explanation explanation) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
 import dev.brinebook.api.Explanation;
@@ -14,7 +15,7 @@ import dev.brinebook.household.FixtureUse;
 import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlow.Fixtures;
 import dev.brinebook.household.SizingFlow;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,12 +34,12 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
     private static HouseholdFlows ofBathrooms(HouseholdRequest household, Explanation explanation) {
         int bathrooms = (int) explanation.orDefault("household.bathrooms", household.bathrooms(),
                 household.people() == null ? 2 : PeakFlow.assumedBathrooms(household.people()),
-                rooms -> Message.of("{0}", rooms));
+                rooms -> Message.of("pattern.value", rooms));
         return of(household, PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(bathrooms)),
                 PeakFlow.assumedContinuousLitresPerMinute(bathrooms), explanation);
     }
 
-    /** A flow that is given needs no estimate, so fixtures of which none can be made may stand beside both flows. */
+    /** A flow that is given needs no estimate, so fixtures without an estimate are allowed with both flows. */
     private static HouseholdFlows ofFixtures(HouseholdRequest household, Explanation explanation) {
         FixtureSchedule schedule = FixtureLine.schedule("household.fixtures", household.fixtures(), explanation);
         Optional<SizingFlow> sizing = SizingFlow.of(schedule, PeakFlow.DEFAULT_PERCENTILE);
@@ -55,13 +56,13 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
 
     private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
         return explanation.orDefault(name, given, estimate,
-                Message.of("{0}, estimated from the fixtures", explanation.inBothUnits(
+                Message.of("assumed.household.estimatedFixtures", explanation.inBothUnits(
                         AnswerUnits.US.flow(estimate), AnswerUnits.METRIC.flow(estimate))));
     }
 
-    /** A flow in the units of both systems, for a fault, where the units of the answer are not known. */
+    /** A flow in the units of both systems, for an error, where the units of the answer are not known. */
     private static Message inBoth(double litresPerMinute) {
-        return Message.of("{0} or {1}", Text.of(AnswerUnits.US.flow(litresPerMinute)),
+        return Message.of("pattern.or", Text.of(AnswerUnits.US.flow(litresPerMinute)),
                 Text.of(AnswerUnits.METRIC.flow(litresPerMinute)));
     }
 
@@ -75,8 +76,7 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
             checkEstimate(household, schedule, at);
         }
         if (household.bathrooms() != null && household.bathrooms() < schedule.bathroomGroups()) {
-            at.add("bathrooms", Code.INCONSISTENT, Message.of("must not be less than the bathroom groups among the"
-                    + " fixtures, {0}; leave it out beside fixtures", schedule.bathroomGroups()));
+            at.add("bathrooms", Code.INCONSISTENT, Message.of("problem.household.mustLeastNumberBathroom", schedule.bathroomGroups()));
         }
         schedule.draws().ifPresent(draws -> {
             checkAtOnce("peakFlow", household.peakFlow(), draws, at);
@@ -90,33 +90,29 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
         }
         SizingFlow.of(schedule, PeakFlow.DEFAULT_PERCENTILE).filter(flow -> flow.peakLitresPerMinute()
                 > Demand.MAX_FLOW_LITRES_PER_MINUTE).ifPresent(flow -> at.add("fixtures", Code.INCONSISTENT,
-                Message.of("must be those of a household: these draw {0}, more than {1}", inBoth(flow.peakLitresPerMinute()),
+                Message.of("problem.household.mustFixturesHouseholdTheir", inBoth(flow.peakLitresPerMinute()),
                         inBoth(Demand.MAX_FLOW_LITRES_PER_MINUTE))));
     }
 
     private static void checkMeasured(FixtureRequest fixture, Violations at) {
         if (fixture.kind() == Fixture.BATHROOM_GROUP_FLUSHOMETER || fixture.kind().isGroup()
                 && fixture.use() == FixtureUse.PUBLIC) {
-            at.add("kind", Code.INCONSISTENT, Message.of("tell its shower, lavatory and water closet singly, with"
-                    + " busyProbability: how often they run was not measured"));
+            at.add("kind", Code.INCONSISTENT, Message.of("householdFlows.giveShowerLavatoryWater"));
             return;
         }
         FixtureCount count = fixture.toDomain();
         if (!fixture.kind().isGroup() && count.busyProbability(fixture.kind()).isEmpty()) {
-            at.add("busyProbability", Code.MISSING, Message.of("busyProbability is missing: how often such a fixture"
-                    + " runs was not measured; give it, or both peakFlow and continuousFlow"));
+            at.add("busyProbability", Code.MISSING, Message.of("householdFlows.missingBusyprobabilityHowOften"));
         }
         if (!fixture.kind().isGroup() && count.litresPerMinute(fixture.kind()).isEmpty()) {
-            at.add("flow", Code.MISSING, Message.of("flow is missing: the table has none of such a fixture; give it, or both"
-                    + " peakFlow and continuousFlow"));
+            at.add("flow", Code.MISSING, Message.of("householdFlows.missingFlowTableNo"));
         }
     }
 
     private static void checkAtOnce(String name, FlowQuantity given, List<Fixtures> draws, Violations at) {
         double all = draws.stream().mapToDouble(f -> f.count() * f.litresPerMinute()).sum();
         if (given != null && !at.at(name).here() && given.inBase() > all * (1 + 1e-9)) {
-            at.add(name, Code.INCONSISTENT, Message.of("must not be more than all fixtures draw at once, {0}: list the fixture"
-                    + " that is missing, or leave fixtures out", inBoth(all)));
+            at.add(name, Code.INCONSISTENT, Message.of("problem.household.mustMostFlowAll", inBoth(all)));
         }
     }
 }

@@ -1,23 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
-import dev.brinebook.api.About;
+import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 import java.util.List;
 
-@About("On which days somebody is at home. On a vacant day nothing is used; the means given are those of days at home.")
+@SchemaDescription("Days on which somebody is at home. No water is used on a vacant day. The means given are those of days at home.")
 public record OccupancyRequest(
-        @Property(value = "The pattern: always at home; usual absences of 6 % of the days, three days at a time; a holiday home"
-                + " with stays of three days on 30 % of the days; a chain with probabilities of your own; or spells of absence or"
-                + " of stay that are known.", required = true, example = "\"usualAbsences\"") @TellsKind Pattern pattern,
-        @Property(value = "Probability that a house at home is vacant the next day.", kinds = "chain", required = true,
+        @Property(value = "The pattern: always at home; typical absences of 6 % of the days, three days at a time; a holiday "
+                + "home with three-day stays on 30 % of the days; a Markov chain with your own probabilities; or known periods "
+                + "of absence or stay.", required = true, example = "\"usualAbsences\"") @Discriminator Pattern pattern,
+        @Property(value = "Probability that an occupied house is vacant the next day.", kinds = "chain", required = true,
                 min = Occupancy.Chain.MIN_PROBABILITY, max = 1, example = "0.021") BigDecimal leavePerDay,
-        @Property(value = "Probability that a vacant house is at home the next day.", kinds = "chain", required = true,
+        @Property(value = "Probability that a vacant house is occupied the next day.", kinds = "chain", required = true,
                 min = Occupancy.Chain.MIN_PROBABILITY, max = 1, example = "0.32") BigDecimal returnPerDay,
-        @Property(value = "The spells.", kinds = {"absences", "stays"}, required = true, minItems = 1,
+        @Property(value = "Known periods of absence or stay.", kinds = {"absences", "stays"}, required = true, minItems = 1,
                 maxItems = Occupancy.Calendar.MAX_SPELLS) List<SpellRequest> spells) {
 
     /** How the days at home come about. */

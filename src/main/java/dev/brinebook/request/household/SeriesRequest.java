@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Days;
@@ -12,7 +13,7 @@ import dev.brinebook.household.Demand;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -25,15 +26,15 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-@About("Use measured day by day. A day that was not measured is named in missing, never written as 0.")
+@SchemaDescription("Use measured day by day. List a day that was not measured in missing. Do not write it as 0.")
 public record SeriesRequest(
         @Property(value = "Date of the first value.", required = true, example = "\"2026-01-01\"") LocalDate firstDate,
         @Property(value = "The unit of the values.", required = true, example = "\"L\"") VolumeUnit unit,
-        @Property(value = "Indoor use of each day that was measured, in order, three years at most; 45,000 L a day at"
-                + " most.", required = true, min = 0, minItems = 1, maxItems = Days.MAX_DAYS, example = "[310, 295, 402]")
+        @Property(value = "Indoor use of each measured day, in order. At most three years, and at most 45,000 L a day.", required = true,
+                min = 0, minItems = 1, maxItems = Days.MAX_DAYS, example = "[310, 295, 402]")
         List<BigDecimal> values,
-        @Property(value = "Days that were not measured, rising, for which values has no element. In a household each takes the"
-                + " mean of its weekday; days to try settings on leave them out.", maxItems = Days.MAX_DAYS - 1,
+        @Property(value = "Days that were not measured, in ascending order. values has no element for "
+                + "them. In household each gets the mean of its weekday. A backtest leaves them out.", maxItems = Days.MAX_DAYS - 1,
                 optional = "when no day is missing", fallback = "none", example = "[\"2026-01-03\"]") List<LocalDate> missing)
         implements Checked {
 
@@ -41,7 +42,7 @@ public record SeriesRequest(
     public void check(Violations at) {
         for (int i = 0; unit != null && values != null && i < values.size(); i++) {
             if (values.get(i) != null && unit.toBase(values.get(i).doubleValue()) > Demand.MAX_MEASURED_DAY_LITRES) {
-                at.at("values").at(i).add(Code.OUT_OF_RANGE, Message.of("must be at most {0} {1}", highest(),
+                at.at("values").at(i).add(Code.OUT_OF_RANGE, Message.of("problem.household.mustMost", highest(),
                         unit.symbol()));
             }
         }
@@ -54,11 +55,10 @@ public record SeriesRequest(
         LocalDate last = firstDate.plusDays(size() - 1L);
         boolean rising = IntStream.range(1, missing.size()).allMatch(i -> missing.get(i - 1).isBefore(missing.get(i)));
         if (size() > Days.MAX_DAYS) {
-            at.add("missing", Code.INCONSISTENT, Message.of("values and missing days must be at most {0} together",
+            at.add("missing", Code.INCONSISTENT, Message.of("problem.household.valuesMissingMustMost",
                     Days.MAX_DAYS));
         } else if (!rising || missing.stream().anyMatch(date -> date.isBefore(firstDate) || date.isAfter(last))) {
-            at.add("missing", Code.INCONSISTENT, Message.of("must be dates that rise, from {0} to {1}, where values and"
-                    + " missing days end", firstDate, last));
+            at.add("missing", Code.INCONSISTENT, Message.of("problem.household.mustDatesAscendingOrder", firstDate, last));
         }
     }
 
@@ -75,8 +75,8 @@ public record SeriesRequest(
     /** The days in litres; missing ones are stated. */
     MeteredDays toDays(Explanation explanation) {
         if (missing != null && !missing.isEmpty()) {
-            explanation.assume("household.dailySeries.missing", Message.of("{0} of {1} days are missing: each takes"
-                    + " the mean of its weekday", missing.size(), size()), Origin.DERIVED);
+            explanation.assume("household.dailySeries.missing", Message.of("assumed.household.daysMissingEachReplaced", missing.size(),
+                    size()), Origin.DERIVED);
         }
         return days();
     }

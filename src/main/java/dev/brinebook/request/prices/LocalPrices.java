@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.prices;
 
 import dev.brinebook.api.AssumptionAnswer.Origin;
@@ -12,7 +13,7 @@ import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.UsualPrices;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.request.household.HouseholdRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
 
@@ -20,12 +21,12 @@ import java.util.Currency;
  * Prices as given, with the usual ones of a country for those that are not.
  *
  * @param given the prices of the request
- * @param usual what stands in
+ * @param usual the defaults
  */
 public record LocalPrices(PricesRequest given, UsualPrices usual) {
 
-    private static final Message OWN_WELL = Message.of("0, a well of one's own; pumping is left out");
-    private static final Message OWN_SEWAGE = Message.of("0, a septic system of one's own");
+    private static final Message OWN_WELL = Message.of("localPrices.of0PrivateWellWithout");
+    private static final Message OWN_SEWAGE = Message.of("localPrices.of0PrivateSepticSystem");
 
     /** Both may be null. */
     public static LocalPrices of(PricesRequest given, HouseholdRequest household) {
@@ -41,8 +42,8 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
         LocalPrices local = of(prices, household);
         boolean whole = prices.saltBag() != null && prices.water() != null && prices.sewer() != null;
         if (!whole && !local.isLocal()) {
-            at.add("prices", Code.INCONSISTENT, Message.of("must give saltBag, water and sewer when they are not in {0}, the currency of"
-                    + " the country: the usual prices are", local.usual.currency().getCurrencyCode()));
+            at.add("prices", Code.INCONSISTENT, Message.of("problem.prices.giveSaltbagWaterSewer",
+                    local.usual.currency().getCurrencyCode()));
         }
     }
 
@@ -55,7 +56,7 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
         return currency().equals(usual.currency());
     }
 
-    /** Salt in a bag, with its default told to {@code explanation}. */
+    /** Salt in a bag, with its default recorded in {@code explanation}. */
     public double bagKilograms(Explanation explanation) {
         return explanation.orDefault("prices.saltBag.mass", given.saltBag() == null ? null : given.saltBag().mass(), usual.bagKilograms(),
                 explanation.inUnits(Text.of(AnswerUnits.US.mass(usual.bagKilograms())),
@@ -63,7 +64,7 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
     }
 
     /**
-     * The prices per kilogram, cubic metre and visit, with every default told to {@code explanation}.
+     * The prices per kilogram, cubic metre and visit, with every default recorded in {@code explanation}.
      *
      * @param ownWell whether the water comes from a well, so that none is billed unless a price is given
      * @param ownSewage whether the waste water stays on the ground, as that of a private well mostly does, so that none is billed
@@ -73,19 +74,18 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
         Prices prices = usual.prices();
         double salt = given.saltBag() == null ? prices.saltPerKilogram()
                 : given.saltBag().price().value().doubleValue() / given.saltBag().mass().inBase();
-        note("prices.saltBag", salt, Message.verbatim("kg"), given.saltBag() == null, explanation);
+        note("prices.saltBag", salt, "kg", given.saltBag() == null, explanation);
         double waterPrice = perCubicMetre("prices.water", given.water(), ownWell ? OWN_WELL : null, prices.waterPerCubicMetre(),
                 explanation);
         double sewerPrice = perCubicMetre("prices.sewer", given.sewer(), ownSewage ? OWN_SEWAGE : null, prices.sewerPerCubicMetre(),
                 explanation);
         double visit = given.serviceVisit() == null ? prices.perServiceVisit() : given.serviceVisit().value().doubleValue();
-        explanation.assume("prices.serviceVisit", given.serviceVisit() == null ? Message.of("{0} {1} per visit, assumed",
-                Text.number(visit), currency().getCurrencyCode()) : Message.of("{0} {1} per visit", Text.number(visit),
-                currency().getCurrencyCode()),
+        explanation.assume("prices.serviceVisit", given.serviceVisit() == null ? Message.of("assumed.prices.perVisitAssumed",
+                money(visit)) : Message.of("assumed.prices.perVisit", money(visit)),
                 given.serviceVisit() == null ? Origin.DEFAULT : Origin.CALLER);
         explanation.assume("prices.priceYear", priceYearInWords(), given.priceYear() == null ? Origin.DEFAULT : Origin.CALLER);
         double growth = explanation.orDefault("prices.growthPercentPerYear", given.growthPercentPerYear(),
-                100 * prices.growthSharePerYear(), percent -> Message.of("{0} percent a year", percent));
+                100 * prices.growthSharePerYear(), percent -> Message.of("localPrices.year", percent));
         double discount = explanation.orDefault("prices.discountPercentPerYear", given.discountPercentPerYear(),
                 100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, this::discountInWords);
         return new Prices(salt, waterPrice, sewerPrice, visit, growth / 100, discount / 100);
@@ -93,15 +93,15 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
 
     private Message priceYearInWords() {
         if (given.priceYear() == null) {
-            return Message.of("{0} where they are left out, as the caller's elsewhere", usual.year());
+            return Message.of("localPrices.pricesGivenYearYour", year(usual.year()));
         }
-        return given.given().size() < 3 ? Message.of("{0}, and {1} for what is left out", given.priceYear(), usual.year())
-                : Message.of("{0}", given.priceYear());
+        return given.given().size() < 3 ? Message.of("localPrices.pricesGiven", year(given.priceYear()), year(usual.year()))
+                : Message.of("pattern.value", year(given.priceYear()));
     }
 
     private Message discountInWords(BigDecimal percent) {
-        return given.discountPercentPerYear() == null ? Message.of("{0} percent a year, 3 % real and 2.5 % inflation", percent)
-                : Message.of("{0} percent a year", percent);
+        return given.discountPercentPerYear() == null ? Message.of("localPrices.year3Real2", percent)
+                : Message.of("localPrices.year", percent);
     }
 
     /** The price given, else none for the reason {@code whyNone}, where there is one, else {@code usually}. */
@@ -111,22 +111,30 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
             return 0;
         }
         double perCubicMetre = price == null ? usually : price.perCubicMetre();
-        note(name, perCubicMetre, Message.verbatim("m3"), price == null, explanation);
+        note(name, perCubicMetre, "m3", price == null, explanation);
         if (price == null && usual.withoutFixedCharges()) {
             double gallons = 1000 * Prices.ASSUMED_1000_US_GALLONS_PER_MONTH;
             BigDecimal fixed = Text.number(100 * Prices.ASSUMED_FIXED_SHARE_OF_BILL);
-            explanation.assume(name + ".fixedShare", explanation.inUnits(Message.of("{0} % of the bill is fixed and not saved, the"
-                    + " rest is for {1} US gallons a month", fixed, Text.number(gallons)), Message.of("{0} % of the bill is fixed and"
-                    + " not saved, the rest is for {1} a month", fixed, Text.of(AnswerUnits.METRIC.volume(
-                    VolumeUnit.US_GALLON.toBase(gallons))))), Origin.DEFAULT);
+            explanation.assume(name + ".fixedShare", Message.of("localPrices.billFixedSavedRest", fixed, explanation.inUnits(
+                    Text.measure(Text.number(gallons), VolumeUnit.US_GALLON.symbol()),
+                    Text.of(AnswerUnits.METRIC.volume(VolumeUnit.US_GALLON.toBase(gallons))))), Origin.DEFAULT);
         }
         return perCubicMetre;
     }
 
-    private void note(String name, double price, Message per, boolean isDefault, Explanation explanation) {
-        explanation.assume(name, isDefault ? Message.of("{0} {1} per {2}, usual in {3}, price level of {4}", Text.number(price),
-                currency().getCurrencyCode(), per, Message.saying(usual.country()), usual.year())
-                : Message.of("{0} {1} per {2}", Text.number(price), currency().getCurrencyCode(), per),
+    private Message money(double amount) {
+        return Text.measure(Text.number(amount), currency().getCurrencyCode());
+    }
+
+    /** A year, in which thousands are not set apart. */
+    private static String year(int year) {
+        return Integer.toString(year);
+    }
+
+    private void note(String name, double price, String per, boolean isDefault, Explanation explanation) {
+        explanation.assume(name, isDefault ? Message.of("assumed.prices.perUsualPricePrice", money(price), per,
+                Message.of(usual.country()), year(usual.year()))
+                : Message.of("assumed.prices.per", money(price), per),
                 isDefault ? Origin.DEFAULT : Origin.CALLER);
     }
 }

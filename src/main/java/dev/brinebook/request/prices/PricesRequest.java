@@ -1,39 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.prices;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-@About("What salt, water and service cost, all in one currency. Usual prices of the household's country stand in where none are given,"
-        + " so with another currency give salt, water and sewer.")
+@SchemaDescription("Prices of salt, water and service, all in one currency. Missing prices default to the usual prices of the "
+        + "household's country. With another currency, give salt, water and sewer.")
 public record PricesRequest(
-        @Property(value = "Salt by the bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg; elsewhere the usual"
+        @Property(value = "Price of salt, per bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg; elsewhere the usual"
                 + " price of the country") SaltBag saltBag,
-        @Property(value = "Water, by the price of a further gallon: fixed charges are not saved.",
-                fallback = "2.90 USD per 1,000 gal,"
-                + " elsewhere the usual price of the country; 0 from a private well") WaterPrice water,
-        @Property(value = "Sewer, by the price of a further gallon.",
-                fallback = "4.17 USD per 1,000 gal, elsewhere"
-                + " the usual price of the country; 0 where there is a septic system, as is taken of a private well unless the request"
-                + " says otherwise") WaterPrice sewer,
-        @Property(value = "A service visit.", fallback = "100 of the currency; visits are counted only where a request gives them")
+        @Property(value = "Price of each additional volume of water. Leave out fixed charges, which are not saved.",
+                fallback = "2.90 USD per 1,000 gal; elsewhere the usual price of the country; 0 for a private well") WaterPrice water,
+        @Property(value = "Price of each additional volume of waste water.",
+                fallback = "4.17 USD per 1,000 gal; elsewhere the usual price of the country; 0 with a septic system, "
+                + "which is assumed for a private well unless the request says otherwise") WaterPrice sewer,
+        @Property(value = "Price of a service visit.", fallback = "100 in the currency; visits cost only if the request gives their number")
         Money serviceVisit,
-        @Property(value = "Year whose prices these are. Nothing is carried from one year's prices to another's: give all of"
-                + " one year.", min = 1990, max = 2100, fallback = "that of the usual prices for those that are left out", example = "2026")
+        @Property(value = "Year of the prices. Prices are not converted between years, so give all for the same year.", min = 1990,
+                max = 2100, fallback = "the year of the usual prices", example = "2026")
         Integer priceYear,
-        @Property(value = "Growth of all prices, nominal.", min = 100 * Prices.MIN_GROWTH_SHARE_PER_YEAR,
+        @Property(value = "Nominal growth of all prices.", min = 100 * Prices.MIN_GROWTH_SHARE_PER_YEAR,
                 max = 100 * Prices.MAX_GROWTH_SHARE_PER_YEAR, unit = "percent a year", fallback = "4", example = "4")
         BigDecimal growthPercentPerYear,
-        @Property(value = "Discount rate, nominal: it must not be a real rate while growth is nominal.",
+        @Property(value = "Nominal discount rate. Do not use a real rate, because the growth is nominal.",
                 min = 100 * Prices.MIN_DISCOUNT_SHARE_PER_YEAR, max = 100 * Prices.MAX_DISCOUNT_SHARE_PER_YEAR,
                 unit = "percent a year", fallback = "5.575", example = "5.575") BigDecimal discountPercentPerYear)
         implements Checked {
@@ -48,10 +47,10 @@ public record PricesRequest(
         String first = given.values().stream().map(Money::unit).findFirst().orElse(null);
         given.forEach((pointer, money) -> {
             if (!money.unit().equals(first)) {
-                at.add(pointer, Code.INCONSISTENT, Message.of("must be in {0} like the other prices", first));
+                at.add(pointer, Code.INCONSISTENT, Message.of("problem.prices.mustLikeOtherPrices", first));
             }
             if (money.value() != null && !(money.value().signum() >= 0 && money.value().doubleValue() <= MAX_AMOUNT)) {
-                at.add(pointer, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(MAX_AMOUNT)));
+                at.add(pointer, Code.OUT_OF_RANGE, Message.of("problem.common.must0", Text.number(MAX_AMOUNT)));
             }
         });
     }

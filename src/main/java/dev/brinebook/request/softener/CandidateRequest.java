@@ -1,9 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.CapacityQuantity;
@@ -18,58 +19,58 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.util.OptionalDouble;
 
-@About("A softener to choose from. Give its resin volume, the capacity on its nameplate, or diameter and height of its tank.")
+@SchemaDescription("A softener to choose from. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
 public record CandidateRequest(
-        @Property(value = "The caller's own name for it.", required = true, minItems = 1, maxItems = 64,
+        @Property(value = "Your name for it.", required = true, minItems = 1, maxItems = 64,
                 example = "\"S-150\"") String sku,
-        @Property(value = "Resin in the tank, which counts before nameplate and tank.", min = ResinBed.MIN_RESIN_LITRES,
+        @Property(value = "Resin volume. It takes precedence over the name plate and the tank size.", min = ResinBed.MIN_RESIN_LITRES,
                 max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
-        @Property(value = "Capacity on the nameplate: 24,000, 32,000, 48,000 and 64,000 gr usually go with 0.75, 1, 1.5 and 2 cubic feet"
-                + " of resin.", min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
+        @Property(value = "Name plate capacity. 24,000, 32,000, 48,000 and 64,000 gr usually mean 0.75, 1, 1.5 and 2 cubic "
+                + "feet of resin.", min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
                 max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankDiameter,
+                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankDiameter,
         @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
-        @Property(value = "The way of the brine through its bed, where capacity is counted by the column.",
+                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
+        @Property(value = "Direction of the brine through the bed. Used when the capacity method is column.",
                 fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
-        @Property(value = "Its price.", fallback = "unknown: where that of any is, all are ranked by what"
-                + " their resin usually costs") Money price,
-        @Property(value = "Lasting flow that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
-                unit = "L/min", fallback = "unknown: the guides for beds decide alone") FlowQuantity continuousFlowRating,
-        @Property(value = "Short peaks that its maker allows.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
-                unit = "L/min", fallback = "unknown: the guides for beds decide alone") FlowQuantity peakFlowRating,
-        @Property(value = "Its salt efficiency rating, if it is certified.", min = 0, aboveMin = true, max = 6_000,
+        @Property(value = "Purchase price.", fallback = "unknown: if any price is unknown, all are ranked by the usual price of "
+                + "their resin") Money price,
+        @Property(value = "Continuous flow rated by its maker.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "unknown: only the guides for resin beds apply") FlowQuantity continuousFlowRating,
+        @Property(value = "Peak flow rated by its maker.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
+                unit = "L/min", fallback = "unknown: only the guides for resin beds apply") FlowQuantity peakFlowRating,
+        @Property(value = "Certified salt efficiency rating, if any.", min = 0, aboveMin = true, max = 6_000,
                 unit = "gr/lb", fallback = "none") SaltEfficiencyQuantity certifiedEfficiency) implements Checked {
 
     @Override
     public void check(Violations at) {
         asSoftener(null).check(at);
         if (price != null && price.value() != null && price.value().signum() < 0) {
-            at.add("price", Code.OUT_OF_RANGE, Message.of("must be 0 or above"));
+            at.add("price", Code.OUT_OF_RANGE, Message.of("problem.common.mustLeast0"));
         }
     }
 
-    /** The same softener as one that stands there, regenerated with {@code salt}. */
+    /** The same softener as an existing one, regenerated with {@code salt}. */
     public SoftenerRequest asSoftener(Salt salt) {
         return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
                 null, null, null, null, brineDirection, null, null);
     }
 
-    /** New resin, with the way of the brine that this valve leads it. */
+    /** New resin, with the brine direction of this valve. */
     public ResinState resinState() {
         return brineDirection == null ? ResinState.NEW : new ResinState(ResinState.NEW.resin(), brineDirection);
     }
 
     /**
-     * One of the goods to replace a softener by, with the salt of that.
+     * A product to replace a softener, with the salt of the existing one.
      *
-     * @param cost what it costs to have
+     * @param cost its first cost
      * @throws dev.brinebook.api.InvalidRequest when its size can be worked out for no dose
      */
     public Sizing.Candidate asGoods(double cost, CaseRequest request, SoftenerCase given) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 /** How the capacity of a resin is counted. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 import dev.brinebook.api.Violation.Code;
@@ -5,9 +6,9 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.water.WaterRequest;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
-/** A request about a softener that stands there; its parts make a {@link SoftenerCase}. */
+/** A request about an existing softener; its parts make a {@link SoftenerCase}. */
 public interface CaseRequest {
 
     WaterRequest water();
@@ -30,8 +31,7 @@ public interface CaseRequest {
     /** Reports a softener without the control that is to be looked at. */
     static void requireControl(SoftenerRequest softener, Violations at) {
         if (softener != null && softener.control() == null && !at.at("softener").at("control").here()) {
-            at.at("softener").add("control", Code.MISSING, Message.of("control is missing: say what starts"
-                    + " the regenerations"));
+            at.at("softener").add("control", Code.MISSING, Message.of("settingsReview.missingControlGivesWhat"));
         }
     }
 }

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -22,31 +23,32 @@ import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.ReserveStep;
 import dev.brinebook.softener.SaltStep;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.HardnessStep;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
-@About("The units and steps in which the controller takes its settings. Settings are answered in them, rounded in the safe"
-        + " direction: hardness, salt and reserve up, capacity down.")
+@SchemaDescription("Units and steps of the controller's settings. Recommended settings use them and are rounded in the safe direction: "
+        + "hardness, salt and reserve up, capacity down.")
 public record ControllerUnitsRequest(
-        @Property(value = "One step of the hardness.", min = ControllerTerms.MIN_HARDNESS_STEP_MG_PER_L,
+        @Property(value = "Step of the hardness setting.", min = ControllerTerms.MIN_HARDNESS_STEP_MG_PER_L,
                 max = ControllerTerms.MAX_HARDNESS_STEP_MG_PER_L, unit = "mg/L", fallback = "a usual step of the unit of"
                 + " hardnessSetting; else 1 gpg, and in metric answers 1 dH, in France 1 fH, in the United Kingdom 10 mg/L")
         HardnessQuantity hardnessStep,
-        @Property(value = "One step of the capacity.", min = ControllerTerms.MIN_CAPACITY_STEP_GRAMS,
+        @Property(value = "Step of the capacity setting.", min = ControllerTerms.MIN_CAPACITY_STEP_GRAMS,
                 max = ControllerTerms.MAX_CAPACITY_STEP_GRAMS, unit = "g", fallback = "a usual step of the unit of capacitySetting;"
                 + " else 100 gr with gpg, 1 dH.m3 with dH, 1 fH.m3 with fH, 0.1 mol with mmol/L, 0.1 eq with meq/L, 10 g with mg/L")
         CapacityQuantity capacityStep,
-        @Property(value = "One step of the salt of a regeneration. Give this, or refillMinutesStep.",
+        @Property(value = "Step of the salt per regeneration. Give this, or refillMinutesStep.",
                 min = SaltStep.MIN_MASS_GRAMS / 1000, max = SaltStep.MAX_MASS_GRAMS / 1000, unit = "kg",
-                fallback = "0.5 lb/ft3, and in metric answers 0.1 kg; sizeSoftener, with no controller yet, tries doses by litre of"
-                + " resin") MassQuantity saltStep,
-        @Property(value = "One step of the refill, where its minutes set the salt.", min = SaltStep.MIN_MINUTES,
+                fallback = "0.5 lb/ft3, and in metric answers 0.1 kg; sizeSoftener, which has no controller yet, "
+                + "tries doses per litre of resin") MassQuantity saltStep,
+        @Property(value = "Step of the brine refill, if its minutes set the salt.", min = SaltStep.MIN_MINUTES,
                 max = SaltStep.MAX_MINUTES, unit = "minutes", fallback = "saltStep", example = "0.1") BigDecimal refillMinutesStep,
-        @Property(value = "One step of the reserve, where it is a share of what the meter counts. Without this or reserveDaysStep it"
-                + " is a volume in steps of preferences.reserveStep.", min = ReserveStep.MIN_PERCENT, max = ReserveStep.MAX_PERCENT,
+        @Property(value = "Step of the reserve, if it is set as a share of the water between regenerations. Without this or "
+                + "reserveDaysStep, the reserve is a volume in steps of preferences.reserveStep.", min = ReserveStep.MIN_PERCENT,
+                max = ReserveStep.MAX_PERCENT,
                 unit = "%", fallback = "a volume", example = "5") BigDecimal reservePercentStep,
-        @Property(value = "One step of the reserve, where it is set in days of mean use.", min = ReserveStep.MIN_DAYS,
+        @Property(value = "Step of the reserve, if it is set in days of mean use.", min = ReserveStep.MIN_DAYS,
                 max = ReserveStep.MAX_DAYS, unit = "days", fallback = "a volume", example = "1") BigDecimal reserveDaysStep)
         implements Checked {
 
@@ -58,17 +60,17 @@ public record ControllerUnitsRequest(
     @Override
     public void check(Violations at) {
         if (saltStep != null && refillMinutesStep != null) {
-            at.add("saltStep", Code.INCONSISTENT, Message.of("must be left out when refillMinutesStep is given"));
+            at.add("saltStep", Code.INCONSISTENT, Message.of("problem.softener.omitWhenRefillminutesstepGiven"));
         }
         if (reservePercentStep != null && reserveDaysStep != null) {
-            at.add("reservePercentStep", Code.INCONSISTENT, Message.of("must be left out when reserveDaysStep is given"));
+            at.add("reservePercentStep", Code.INCONSISTENT, Message.of("problem.softener.omitWhenReservedaysstepGiven"));
         }
     }
 
     /**
-     * The terms in the domain, with every default told to {@code explanation}.
+     * The terms in the domain, with every default recorded in {@code explanation}.
      *
-     * @param control the control as found, whose units count where it has any; or null
+     * @param control the existing control, whose units count where it has any; or null
      * @param country where the household lives, or null
      * @param volumeStep step of a reserve that is a volume, or null
      */
@@ -79,10 +81,8 @@ public record ControllerUnitsRequest(
         HardnessStep hardness = hardnessStep == null ? HardnessStep.of(unit)
                 : new HardnessStep(unit, hardnessStep.value().doubleValue());
         double capacitySize = capacityStep != null ? capacityStep.value().doubleValue() : ControllerTerms.assumedStep(capacity);
-        explanation.orDefault(NAME + "hardnessStep", hardnessStep, 0, Message.of("{0} {1}", Text.number(hardness.size()),
-                unit.symbol()));
-        explanation.orDefault(NAME + "capacityStep", capacityStep, 0, Message.of("{0} {1}", Text.number(capacitySize),
-                capacity.symbol()));
+        explanation.orDefault(NAME + "hardnessStep", hardnessStep, 0, Text.measure(Text.number(hardness.size()), unit.symbol()));
+        explanation.orDefault(NAME + "capacityStep", capacityStep, 0, Text.measure(Text.number(capacitySize), capacity.symbol()));
         VolumeUnit volume = volumeStep != null ? volumeStep.unit() : units == AnswerUnits.METRIC ? VolumeUnit.LITRE
                 : VolumeUnit.US_GALLON;
         return new ControllerTerms(hardness, capacity, capacitySize, salt(units, explanation), volume,
@@ -115,29 +115,28 @@ public record ControllerUnitsRequest(
 
     private SaltStep salt(AnswerUnits units, Explanation explanation) {
         if (refillMinutesStep != null) {
-            explanation.assume(NAME + "refillMinutesStep", Message.counted("{0} minute", "{0} minutes", refillMinutesStep),
+            explanation.assume(NAME + "refillMinutesStep", Message.of("assumed.softener.minutes", refillMinutesStep),
                     Origin.CALLER);
             return new SaltStep.RefillMinutes(refillMinutesStep.doubleValue());
         }
         SaltStep usual = units == AnswerUnits.METRIC ? ASSUMED_SALT_STEP : ControllerTerms.US.saltStep();
-        Message usualText = units == AnswerUnits.METRIC ? Message.of("{0} {1}", Text.number(ASSUMED_SALT_STEP.step()),
-                ASSUMED_SALT_STEP.unit().symbol()) : Message.of("{0} {1}", new BigDecimal("0.5"),
-                SaltDoseUnit.POUND_PER_CUBIC_FOOT.symbol());
+        Message usualText = units == AnswerUnits.METRIC ? Text.measure(Text.number(ASSUMED_SALT_STEP.step()),
+                ASSUMED_SALT_STEP.unit().symbol()) : Text.measure(new BigDecimal("0.5"), SaltDoseUnit.POUND_PER_CUBIC_FOOT.symbol());
         explanation.orDefault(NAME + "saltStep", saltStep, 0, usualText);
         return saltStep == null ? usual : new SaltStep.Mass(saltStep.unit(), saltStep.value().doubleValue());
     }
 
     private ReserveStep reserve(VolumeQuantity volumeStep, VolumeUnit volume, Explanation explanation) {
         if (reservePercentStep != null) {
-            explanation.assume(NAME + "reservePercentStep", Message.of("{0} %", reservePercentStep), Origin.CALLER);
+            explanation.assume(NAME + "reservePercentStep", Message.of("pattern.percent", reservePercentStep), Origin.CALLER);
             return new ReserveStep.Percent(reservePercentStep.doubleValue());
         }
         if (reserveDaysStep != null) {
-            explanation.assume(NAME + "reserveDaysStep", Message.counted("{0} day", "{0} days", reserveDaysStep), Origin.CALLER);
+            explanation.assume(NAME + "reserveDaysStep", Message.of("assumed.softener.days2", reserveDaysStep), Origin.CALLER);
             return new ReserveStep.MeanDays(reserveDaysStep.doubleValue());
         }
         double usual = ControllerTerms.assumedStepLitres(volume);
         return new ReserveStep.Volume(explanation.orDefault("preferences.reserveStep", volumeStep, usual,
-                Message.of("{0} {1}", Text.number(volume.fromBase(usual)), volume.symbol())));
+                Text.measure(Text.number(volume.fromBase(usual)), volume.symbol())));
     }
 }

@@ -1,26 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
-import dev.brinebook.payback.Conversion;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.prices.PricesRequest;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Sizing;
+import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -29,15 +30,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-@About("What the conversion costs, in the currency of the prices, and for how long its savings are looked at.")
+@SchemaDescription("Cost of the conversion, in the currency of the prices, and the years of savings to consider.")
 public record ConversionRequest(
-        @Property(value = "Cost of the change, parts and work.", required = true) Money cost,
-        @Property(value = "Rebate on the cost, at most the cost.", fallback = "none") Money rebate,
-        @Property(value = "Years of savings that count.", min = Conversion.MIN_HORIZON_YEARS,
-                max = Conversion.MAX_HORIZON_YEARS, unit = "years", fallback = "10", example = "10")
+        @Property(value = "Price of converting, parts and labour.", required = true) Money cost,
+        @Property(value = "Rebate on the cost, at most equal to it.", fallback = "none") Money rebate,
+        @Property(value = "Years of savings to consider.", min = Retrofit.MIN_HORIZON_YEARS,
+                max = Retrofit.MAX_HORIZON_YEARS, unit = "years", fallback = "10", example = "10")
         Integer horizonYears,
-        @Property(value = "What else could be done, with its cost. What is not named is worked out without a cost, and never advised"
-                + " where the softener can serve without it.", maxItems = ConversionRequest.MAX_UPGRADES, fallback = "none")
+        @Property(value = "Other improvements with their cost. Those not listed are calculated without a cost, and are not "
+                + "recommended if the softener can do the job without them.", maxItems = ConversionRequest.MAX_UPGRADES, fallback = "none")
         List<UpgradeRequest> upgrades) implements Checked {
 
     static final int MAX_UPGRADES = 8;
@@ -54,9 +55,9 @@ public record ConversionRequest(
             return;
         }
         if (!rebate.unit().equals(cost.unit())) {
-            at.add("rebate", Code.INCONSISTENT, Message.of("must be in {0} like the cost", cost.unit()));
+            at.add("rebate", Code.INCONSISTENT, Message.of("problem.softener.mustLikeCost", cost.unit()));
         } else if (rebate.value().compareTo(cost.value()) > 0) {
-            at.add("rebate", Code.INCONSISTENT, Message.of("must not be more than the cost"));
+            at.add("rebate", Code.INCONSISTENT, Message.of("problem.common.mustMostCost"));
         }
     }
 
@@ -67,7 +68,7 @@ public record ConversionRequest(
             Object what = upgrade == null ? null : upgrade.kind() != UpgradeRequest.Kind.REPLACEMENT ? upgrade.kind()
                     : upgrade.softener() == null ? null : upgrade.softener().sku();
             if (what != null && !seen.add(what)) {
-                at.at("upgrades").at(i).add("kind", Code.INCONSISTENT, Message.of("must differ from the upgrades before it"));
+                at.at("upgrades").at(i).add("kind", Code.INCONSISTENT, Message.of("problem.softener.mustDifferUpgradesBefore"));
             }
         }
     }
@@ -80,41 +81,39 @@ public record ConversionRequest(
         }
         String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
         if (!conversion.cost.unit().equals(currency)) {
-            at.at("conversion").add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
-                    + " where prices are left out they are in the money of the country", currency));
+            at.at("conversion").add("cost", Code.INCONSISTENT, Message.of("problem.common.mustCurrencyPricesPrices", currency));
         }
         for (int i = 0; conversion.upgrades != null && i < conversion.upgrades.size(); i++) {
             UpgradeRequest upgrade = conversion.upgrades.get(i);
             Violations there = at.at("conversion").at("upgrades").at(i);
             if (upgrade != null && complete(upgrade.cost()) && !there.at("cost").here() && !upgrade.cost().unit().equals(currency)) {
-                there.add("cost", Code.INCONSISTENT, Message.of("must be in {0}, the currency of the prices;"
-                        + " where prices are left out they are in the money of the country", currency));
+                there.add("cost", Code.INCONSISTENT, Message.of("problem.common.mustCurrencyPricesPrices", currency));
             }
         }
     }
 
-    /** The conversion in the domain, with what its conditions cost and every default reported to {@code explanation}. */
-    public Conversion toDomain(YearlyUse asFound, YearlyUse converted, Readiness.Cost unmet, Explanation explanation) {
-        explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Message.of("{0} {1}", amount, cost.unit()));
+    /** The conversion in the domain, with the cost of its conditions and every default recorded in {@code explanation}. */
+    public Retrofit toDomain(YearlyUse asFound, YearlyUse converted, Readiness.Cost unmet, Explanation explanation) {
+        explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Text.measure(amount, cost.unit()));
         double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0,
-                amount -> Message.of("{0} {1}", amount, cost.unit()));
-        int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Conversion.ASSUMED_HORIZON_YEARS,
-                count -> Message.of("{0} years", count));
-        return new Conversion(asFound, converted, cost.value().doubleValue() + unmet.priced(), rebated, years);
+                amount -> Text.measure(amount, cost.unit()));
+        int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Retrofit.ASSUMED_HORIZON_YEARS,
+                count -> Message.of("assumed.softener.years", count));
+        return new Retrofit(asFound, converted, cost.value().doubleValue() + unmet.priced(), rebated, years);
     }
 
     /**
      * Prices, horizon and costs for a verdict.
      *
      * @param conversion what is known of costs, or null
-     * @param unmet what conditions that are not met cost, whatever is done beyond the settings
+     * @param unmet cost of unmet conditions, for any change beyond the settings
      * @param request the case
      * @param given the same, worked out
      */
     public static Terms terms(ConversionRequest conversion, Readiness.Cost unmet, Prices prices, CaseRequest request,
             SoftenerCase given) {
         if (conversion == null) {
-            return new Terms(prices, Conversion.ASSUMED_HORIZON_YEARS, Map.of(), Map.of(), List.of(), unmet.unpriced());
+            return new Terms(prices, Retrofit.ASSUMED_HORIZON_YEARS, Map.of(), Map.of(), List.of(), unmet.unpriced());
         }
         int years = conversion.yearsOrAssumed();
         Map<Improvement, Outlay> improvements = new EnumMap<>(Improvement.class);
@@ -133,7 +132,7 @@ public record ConversionRequest(
 
     /** Over how many years it is looked at. */
     public int yearsOrAssumed() {
-        return horizonYears == null ? Conversion.ASSUMED_HORIZON_YEARS : horizonYears;
+        return horizonYears == null ? Retrofit.ASSUMED_HORIZON_YEARS : horizonYears;
     }
 
     /** Cost and what its conditions cost, less rebate. */
@@ -147,10 +146,10 @@ public record ConversionRequest(
             return;
         }
         BigDecimal value = amount.value();
-        if (!(value.signum() >= 0 && value.doubleValue() <= Conversion.MAX_COST)) {
-            at.add(name, Code.OUT_OF_RANGE, Message.of("must be from 0 to {0}", Text.number(Conversion.MAX_COST)));
+        if (!(value.signum() >= 0 && value.doubleValue() <= Retrofit.MAX_COST)) {
+            at.add(name, Code.OUT_OF_RANGE, Message.of("problem.common.must0", Text.number(Retrofit.MAX_COST)));
         } else if (value.stripTrailingZeros().scale() > MOST_DECIMALS) {
-            at.add(name, Code.OUT_OF_RANGE, Message.of("must have at most {0} decimals", MOST_DECIMALS));
+            at.add(name, Code.OUT_OF_RANGE, Message.of("problem.softener.mustMostDecimals", MOST_DECIMALS));
         }
     }
 

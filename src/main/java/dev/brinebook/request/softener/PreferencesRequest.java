@@ -1,12 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
@@ -25,40 +25,41 @@ import dev.brinebook.resin.CyclicColumn;
 import dev.brinebook.resin.FeedWater;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.softener.ControllerTerms;
-import dev.brinebook.softener.Duty;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
-@About("What the practitioner prefers where there is a choice.")
+@SchemaDescription("Preferences of the practitioner.")
 public record PreferencesRequest(
-        @Property(value = "First day of the example of a year, where dates are given; nothing else depends on it."
-                + " Never today, so that an equal request has an equal answer.",
+        @Property(value = "First day of the example year, where the answer has dates. Nothing else depends on it. The default is never "
+                + "today, so that equal requests get equal answers.",
                 fallback = "2026-01-01", example = "\"2026-01-01\"") LocalDate startDate,
-        @Property(value = "The capacities to count with: working for resin in use, newResin for resin as delivered.",
+        @Property(value = "Capacity table to use: working for resin in use, newResin for resin as delivered.",
                 fallback = "working", example = "\"working\"") CapacityTable capacityTable,
-        @Property(value = "How capacity is counted: table for the ordinary water of that table, column for the water at hand.",
-                fallback = "column where sodium or dissolved solids of the water are given, or a counter-current brine; else"
-                + " table", example = "\"column\"") CapacityMethod capacityMethod,
-        @Property(value = "What a real bed gives of the column's capacity.", min = ResinEfficiency.MIN_EFFICIENCY,
-                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.79", fallback = "0.79 with the working table, 0.9 with"
-                + " that of new resin, which the column then gives in their water") BigDecimal resinEfficiency,
-        @Property(value = "Hardness of the softened water at which the column counts a bed as exhausted.",
+        @Property(value = "Capacity method: table assumes the ordinary water of the capacity table, column uses the water given.",
+                fallback = "column if sodium or dissolved solids of the water are given, or the brine is counter-current; else "
+                + "table", example = "\"column\"") CapacityMethod capacityMethod,
+        @Property(value = "Efficiency of a real bed, as a share of the column's capacity.", min = ResinEfficiency.MIN_EFFICIENCY,
+                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.79", fallback = "0.79 with the working "
+                + "table, 0.9 with the table of new resin. With these the column reproduces the table in "
+                + "the water of the table") BigDecimal resinEfficiency,
+        @Property(value = "Hardness of the softened water at which the column treats the bed as exhausted.",
                 min = CyclicColumn.MIN_END_POINT_MG_PER_L, max = CyclicColumn.MAX_END_POINT_MG_PER_L, unit = "mg/L",
                 fallback = "1 gpg") HardnessQuantity endPoint,
-        @Property(value = "Least hardness removed per salt that a recommended dose should have.", min = 0, max = 5_900,
+        @Property(value = "Minimum salt efficiency of a recommended dose.", min = 0, max = 5_900,
                 unit = "gr/lb", fallback = "none") SaltEfficiencyQuantity minimumSaltEfficiency,
-        @Property(value = "How seldom hard water may pass because the bed is used up: settings cost as little as this allows.",
-                fallback = "at most 1 day a year, and 3 with use 10 % up and capacity 5 % down")
+        @Property(value = "How rarely hard water may pass because the bed is exhausted. Settings are the cheapest that meet it.",
+                fallback = "at most 1 day a year, and 3 with 10 % more use and 5 % less capacity")
         ServiceStandardRequest serviceStandard,
-        @Property(value = "Step in which the controller takes a reserve; it is rounded up to one.",
+        @Property(value = "Step of the reserve setting. The reserve is rounded up to it.",
                 min = SmallestReserve.MIN_STEP_LITRES, max = SmallestReserve.MAX_STEP_LITRES, unit = "L",
                 fallback = "10 gal, and in metric answers 10 L") VolumeQuantity reserveStep,
-        @Property("The units and steps in which the controller takes its settings.") ControllerUnitsRequest controller,
-        @Property(value = "Fewest days between regenerations that are aimed at. What costs least decides all the same; what it"
-                + " would cost to keep to them is given beside.", min = 1, max = 30, unit = "days",
+        @Property("Units and steps of the controller's settings.") ControllerUnitsRequest controller,
+        @Property(value = "Target for the fewest days between regenerations. The lowest cost still "
+                + "decides. The answer also gives the extra cost of meeting this target.", min = 1, max = 30, unit = "days",
                 fallback = "3", example = "3") BigDecimal minimumIntervalDays) {
 
     /** The first day of a year when the caller names none. */
@@ -79,7 +80,7 @@ public record PreferencesRequest(
         return given == null ? NONE : given;
     }
 
-    /** The seed asked for, or the default. */
+    /** The seed requested, or the default. */
     public static long seed(Long asked) {
         return asked == null ? DEFAULT_SEED : asked;
     }
@@ -102,16 +103,15 @@ public record PreferencesRequest(
      */
     public CapacityTable tableOnly(Explanation explanation) {
         if (capacityMethod == CapacityMethod.COLUMN) {
-            throw InvalidRequest.impossible("/preferences/capacityMethod", Message.of("must be table here: the column needs"
-                    + " a water test, which this request does not hold"));
+            throw InvalidRequest.impossible("/preferences/capacityMethod", Message.of("problem.softener.mustTableColumnNeeds"));
         }
-        explanation.assume("preferences.capacityMethod", Message.of("{0}, since no water test is told here",
-                WireNames.of(CapacityMethod.TABLE)), capacityMethod == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume("preferences.capacityMethod", Message.of("assumed.softener.capacityTableBecauseNo"), capacityMethod == null
+                ? Origin.DEFAULT : Origin.CALLER);
         return table(explanation);
     }
 
     /**
-     * What resin takes up from a water, by the table or by the column.
+     * Capacity of the resin in a water, by the table or by the column.
      *
      * @throws InvalidRequest when the column is asked for and the water is too soft for its end point
      */
@@ -121,7 +121,7 @@ public record PreferencesRequest(
         return method == CapacityMethod.TABLE ? table.withSitesLeft(state.sitesLeft()) : column(water, analysis, state, explanation);
     }
 
-    /** What the column of a resin gives in a water that is hard enough for its end point. */
+    /** Capacity by the column of a resin, in a water that is hard enough for its end point. */
     public ColumnCapacity column(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
         CapacityTable table = table(explanation);
         FeedWater feed = feed(water, analysis);
@@ -129,11 +129,11 @@ public record PreferencesRequest(
         ColumnAssumptions.tell(water, analysis, feed, state.resin(), explanation);
         double efficiency = explanation.orDefault("preferences.resinEfficiency", resinEfficiency,
                 table == CapacityTable.NEW_RESIN ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING,
-                number -> Message.of("{0}", number));
-        return new ColumnCapacity(state.resin(), feed, state.direction(), efficiency, end, RememberedColumns.COLUMNS);
+                number -> Message.of("pattern.value", number));
+        return new ColumnCapacity(state.resin(), feed, state.direction(), efficiency, end, BedCapacityCache.COLUMNS);
     }
 
-    /** Hardness at which the column counts a bed as exhausted, with its default told to {@code explanation}. */
+    /** Hardness at which the column counts a bed as exhausted, with its default recorded in {@code explanation}. */
     public double endPointMgPerL(Explanation explanation) {
         return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), explanation.inBothUnits(
                 AnswerUnits.US.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L),
@@ -156,8 +156,7 @@ public record PreferencesRequest(
         boolean hardEnough = ColumnCapacity.isFor(feed, endMgPerL);
         if (capacityMethod == CapacityMethod.COLUMN && !hardEnough) {
             throw InvalidRequest.impossible(endPoint == null ? "/preferences/capacityMethod" : "/preferences/endPoint",
-                    Message.of("the column needs water at least twice as hard as the end point of {0} mg/L, and this has {1}"
-                            + " mg/L of calcium and magnesium hardness", Text.number(endMgPerL),
+                    Message.of("problem.softener.columnNeedsWaterLeast", Text.number(endMgPerL),
                             Text.number(feed.hardnessMgPerL())));
         }
         if (capacityMethod != null) {
@@ -166,11 +165,10 @@ public record PreferencesRequest(
         boolean known = water.sodiumMgPerL().isPresent() || water.dissolvedSolidsMgPerL().isPresent()
                 || direction == Brining.Direction.COUNTER_CURRENT;
         CapacityMethod method = known && hardEnough ? CapacityMethod.COLUMN : CapacityMethod.TABLE;
-        String name = WireNames.of(method);
         explanation.assume("preferences.capacityMethod", method == CapacityMethod.COLUMN
-                ? Message.of("{0}, because sodium, dissolved solids or a counter-current brine are told", name)
-                : known ? Message.of("{0}, because the water is less than twice as hard as the end point", name)
-                        : Message.of("{0}, because neither sodium nor dissolved solids of the water are told", name),
+                ? Message.of("assumed.softener.equilibriumColumnBecauseSodium")
+                : known ? Message.of("assumed.softener.capacityTableBecauseWater")
+                        : Message.of("assumed.softener.capacityTableBecauseNeither"),
                 method == CapacityMethod.COLUMN ? Origin.DERIVED : Origin.DEFAULT);
         return method;
     }
@@ -188,21 +186,21 @@ public record PreferencesRequest(
 
     public double minimumIntervalDays(Explanation explanation) {
         return explanation.orDefault("preferences.minimumIntervalDays", minimumIntervalDays,
-                DEFAULT_MINIMUM_INTERVAL_DAYS, days -> Message.counted("{0} day", "{0} days", days));
+                DEFAULT_MINIMUM_INTERVAL_DAYS, days -> Message.of("assumed.softener.days3", days));
     }
 
     /**
-     * What a softener is there to do, on {@code days} days from the start on, or on the days that were measured.
+     * The demand on a softener, on {@code days} days from the start, or on the measured days.
      *
      * @param seed sets the example of a year, where dates are asked for; null for the default
      * @param terms the units and steps of the controller
      */
-    public Duty duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
+    public DesignConditions duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
             ControllerTerms terms, Explanation explanation) {
-        explanation.assume("seed", Message.of("{0}", seed(seed)), seed == null ? Origin.DEFAULT : Origin.CALLER);
-        return new Duty(water, hardness, demand, demand.days(start(explanation), days, seed(seed)), LongRun.of(demand.model()),
+        explanation.assume("seed", Message.verbatim(String.valueOf(seed(seed))), seed == null ? Origin.DEFAULT : Origin.CALLER);
+        return new DesignConditions(water, hardness, demand, demand.days(start(explanation), days, seed(seed)), LongRun.of(demand.model()),
                 standard(explanation), terms, minimumIntervalDays(explanation),
                 explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0,
-                        Message.of("none")));
+                        Message.of("assumed.softener.none2")));
     }
 }

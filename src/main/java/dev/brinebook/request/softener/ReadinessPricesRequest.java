@@ -1,21 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.softener.Readiness.Condition;
 import java.util.EnumMap;
 import java.util.Map;
 
-@About("What it costs to meet a condition of the conversion that is not met, parts and work, in the currency of the prices.")
+@SchemaDescription("Cost of meeting each unmet condition of the conversion, parts and labour, in the currency of the prices.")
 public record ReadinessPricesRequest(
         @Property(value = "Replacing the brine tank or its line.", fallback = "not priced") Money brineTankAndLine,
-        @Property(value = "A drain line that takes the backwash, with an air gap.", fallback = "not priced") Money drain,
-        @Property(value = "A larger bore of the valve.", fallback = "not priced") Money valveBore,
-        @Property(value = "Piping that gives room for the meter.", fallback = "not priced") Money placeForMeter,
-        @Property(value = "An outlet within reach, set by an electrician.", fallback = "not priced") Money powerWithinReach,
+        @Property(value = "A drain line large enough for the backwash, with an air gap.", fallback = "not priced") Money drain,
+        @Property(value = "A valve with a larger bore.", fallback = "not priced") Money valveBore,
+        @Property(value = "Piping changes to make room for the meter.", fallback = "not priced") Money placeForMeter,
+        @Property(value = "An outlet within reach, installed by an electrician.", fallback = "not priced") Money powerWithinReach,
         @Property(value = "A surge protector.", fallback = "not priced") Money surgeProtection,
         @Property(value = "A bypass.", fallback = "not priced") Money bypass,
         @Property(value = "New or cleaned resin.", fallback = "not priced") Money resin) implements Checked {

@@ -1,30 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
+import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.regeneration.MeteredByHistory;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Reserve;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.wording.Worded;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.text.Localizable;
 import java.math.BigDecimal;
 
-@About("What a delayed meter keeps back for the day after its count is read.")
+@SchemaDescription("Reserve of a delayed meter, for the day after it decides to regenerate.")
 public record ReserveRequest(
-        @Property(value = "The rule: a fixed volume, a share of the meter volume, a mean day, the rule of"
-                + " thumb of about 2.2 mean days at home (2.4 for a bed of 5 days, 2.0 for one of 9), what a day stays below"
-                + " with a given probability, or what the same weekday used in the last four weeks: the largest or"
-                + " the mean. A mean day counts days with nobody at home. Until a weekday was seen four times its rules keep"
-                + " back what nine days in ten stay below.",
-                required = true, example = "\"dayPercentile\"") @TellsKind Rule rule,
+        @Property(value = "The rule: a fixed volume; a share of the meter volume; a mean day, including days with nobody at home; the "
+                + "rule of thumb of about 2.2 mean days at home (2.4 for a bed of 5 days, 2.0 for one of 9); a quantile of daily use; "
+                + "or the largest or the mean use of the same weekday in the last four weeks. Until a weekday has four readings, the "
+                + "weekday rules use the 0.9 quantile.",
+                required = true, example = "\"dayPercentile\"") @Discriminator Rule rule,
         @Property(value = "The volume.", kinds = "volume", required = true, min = 0, max = Policy.MAX_METER_LITRES,
                 unit = "L") VolumeQuantity volume,
         @Property(value = "The share of the meter volume.", kinds = "share", required = true, min = 0,
                 max = Reserve.MAX_SHARE, example = "0.2") BigDecimal share,
-        @Property(value = "The probability that a day stays below what is kept back.", kinds = "dayPercentile",
+        @Property(value = "Probability that the use of a day stays below the reserve.", kinds = "dayPercentile",
                 min = Reserve.MIN_PROBABILITY, max = Reserve.MAX_PROBABILITY, example = "0.90",
                 fallback = "0.90") BigDecimal probability) {
 
@@ -35,29 +35,23 @@ public record ReserveRequest(
     public static final double ASSUMED_PROBABILITY = 0.90;
 
     /** How the reserve is found. */
-    public enum Rule implements Worded {
-        VOLUME("a volume"),
-        SHARE("a share of the meter volume"),
-        MEAN_DAY("a mean day"),
-        RULE_OF_THUMB("the rule of thumb"),
-        DAY_PERCENTILE("what a day stays below"),
-        SAME_WEEKDAY_LARGEST("the largest of the last four same weekdays"),
-        SAME_WEEKDAY_MEAN("the mean of the last four same weekdays");
-
-        private final String words;
-
-        Rule(String words) {
-            this.words = words;
-        }
+    public enum Rule implements Localizable {
+        VOLUME,
+        SHARE,
+        MEAN_DAY,
+        RULE_OF_THUMB,
+        DAY_PERCENTILE,
+        SAME_WEEKDAY_LARGEST,
+        SAME_WEEKDAY_MEAN;
 
         @Override
-        public String words() {
-            return words;
+        public String textId() {
+            return Localizable.idOf("reserveRule", this);
         }
     }
 
     /** A delayed meter with this rule. */
-    public Policy toPolicy(double meterLitres, Duty duty, int overrideDays) {
+    public Policy toPolicy(double meterLitres, DesignConditions duty, int overrideDays) {
         return switch (rule) {
             case VOLUME -> delayed(new Reserve.FixedVolume(volume.inBase()), meterLitres, duty, overrideDays);
             case SHARE -> delayed(new Reserve.ShareOfMeter(share.doubleValue()), meterLitres, duty, overrideDays);
@@ -78,16 +72,16 @@ public record ReserveRequest(
         return new Reserve.PercentileDay(probability == null ? ASSUMED_PROBABILITY : probability.doubleValue());
     }
 
-    private static Policy delayed(Reserve reserve, double meterLitres, Duty duty, int overrideDays) {
+    private static Policy delayed(Reserve reserve, double meterLitres, DesignConditions duty, int overrideDays) {
         return new MeteredDelayed(meterLitres, litres(reserve, meterLitres, duty), overrideDays);
     }
 
     /** Until four weeks are known it keeps back what one day stays below with the usual probability. */
-    private Policy byHistory(MeteredByHistory.Of of, double meterLitres, Duty duty, int overrideDays) {
+    private Policy byHistory(MeteredByHistory.Of of, double meterLitres, DesignConditions duty, int overrideDays) {
         return new MeteredByHistory(meterLitres, of, litres(percentile(), meterLitres, duty), overrideDays);
     }
 
-    private static double litres(Reserve reserve, double meterLitres, Duty duty) {
+    private static double litres(Reserve reserve, double meterLitres, DesignConditions duty) {
         return Math.min(Policy.MAX_METER_LITRES, reserve.litres(meterLitres, duty.demand().model().busiestMonthMeans(),
                 duty.demand().variation().cv()));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 import dev.brinebook.resin.Brining;
@@ -7,10 +8,10 @@ import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 
 /**
- * The resin of a softener and the way of its brine, as column and table need to know them.
+ * The resin of a softener and its brine direction, as column and table need them.
  *
  * @param resin the resin, with the sites that age has left or a test has found
- * @param direction the way of the brine
+ * @param direction the direction of the brine
  */
 public record ResinState(Resin resin, Brining.Direction direction) {
 

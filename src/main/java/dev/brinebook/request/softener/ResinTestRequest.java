@@ -1,24 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.BedCapacityQuantity;
 import dev.brinebook.quantity.BedCapacityUnit;
 import dev.brinebook.resin.Resin;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@About("What a laboratory measured of the resin: give its total capacity, or the percentage of new resin.")
+@SchemaDescription("Laboratory test of the resin. Give its total capacity, or its percentage of new resin.")
 public record ResinTestRequest(
-        @Property(value = "Total capacity that is left. Give this, or percentOfNew.", min = Resin.MIN_TOTAL_EQUIVALENTS_PER_LITRE,
+        @Property(value = "Remaining total capacity. Give this, or percentOfNew.", min = Resin.MIN_TOTAL_EQUIVALENTS_PER_LITRE,
                 max = Resin.MAX_TOTAL_EQUIVALENTS_PER_LITRE, unit = "eq/L") BedCapacityQuantity totalCapacity,
-        @Property(value = "Total capacity that is left, as a percentage of new resin; above 100 it counts as new.",
+        @Property(value = "Remaining total capacity, as a percentage of new resin. Above 100 is treated as new.",
                 min = ResinTestRequest.MIN_PERCENT, max = ResinTestRequest.MAX_PERCENT, unit = "%", example = "72")
         BigDecimal percentOfNew) implements Checked {
 
@@ -29,9 +30,9 @@ public record ResinTestRequest(
     @Override
     public void check(Violations at) {
         if (totalCapacity != null && percentOfNew != null) {
-            at.add("percentOfNew", Code.INCONSISTENT, Message.of("must be left out when totalCapacity is given"));
+            at.add("percentOfNew", Code.INCONSISTENT, Message.of("problem.softener.omitWhenTotalcapacityGiven"));
         } else if (totalCapacity == null && percentOfNew == null && !at.here()) {
-            at.add("totalCapacity", Code.MISSING, Message.of("totalCapacity is missing: give it, or percentOfNew"));
+            at.add("totalCapacity", Code.MISSING, Message.of("resinTest.missingTotalcapacityOrPercentofnew"));
         }
     }
 
@@ -41,11 +42,11 @@ public record ResinTestRequest(
                 : BedCapacityUnit.EQUIVALENT_PER_LITRE.fromBase(totalCapacity.inBase()) / newEquivalentsPerLitre);
     }
 
-    /** The same, told to {@code explanation} under {@code name}. */
+    /** The same, recorded in {@code explanation} under {@code name}. */
     public double sitesLeft(String name, double newEquivalentsPerLitre, Explanation explanation) {
         double left = sitesLeft(newEquivalentsPerLitre);
-        explanation.assume(name, Message.of("{0} as tested, which leaves {1} % of the exchange sites of new resin, {2} eq/L; age and"
-                + " chlorine are not used", totalCapacity == null ? Message.of("{0} %", Text.number(percentOfNew.doubleValue()))
+        explanation.assume(name, Message.of("assumed.softener.resinTestLeavesExchange", totalCapacity == null
+                ? Message.of("pattern.percent", Text.number(percentOfNew.doubleValue()))
                         : Text.of(totalCapacity), Text.number(100 * left), Text.number(newEquivalentsPerLitre)), Origin.CALLER);
         return left;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 import dev.brinebook.api.Checker;
@@ -9,9 +10,9 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.wording.Message;
+import dev.brinebook.text.Message;
 
-/** Holds salt doses to what the capacity tables cover of their salt, and says the range in the caller's unit. */
+/** Checks salt doses against the range of the capacity tables for their salt, and reports the range in the unit of the request. */
 public final class SaltDoseRange {
 
     private SaltDoseRange() {
@@ -29,12 +30,12 @@ public final class SaltDoseRange {
         }
         at.at("value").withdraw();
         Message allowed = Checker.allowed(dose.unit(), min, max);
-        at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("must be {0} with this salt, was {1}", allowed,
+        at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("problem.softener.mustSaltGiven", allowed,
                 received(dose)), allowed, null, Checker.echo(dose.value())));
     }
 
     /** A quantity as it came. */
     public static Message received(Quantity<?> quantity) {
-        return Message.of("{0} {1}", Checker.echo(quantity.value()), quantity.unit().symbol());
+        return Message.of("pattern.value", Checker.received(quantity.value(), quantity.unit().symbol()));
     }
 }

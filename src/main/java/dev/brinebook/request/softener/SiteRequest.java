@@ -1,7 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -9,49 +10,49 @@ import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.payback.Conversion;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.prices.PricesRequest;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.Readiness.Condition;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-@About("What was seen where the softener stands. Leave out what nobody looked at: it is then to check on site.")
+@SchemaDescription("Conditions seen at the site of the softener. Omit those that nobody checked. They are then listed to check on site.")
 public record SiteRequest(
-        @Property(value = "The brine tank is sound, its line tight, and it holds salt for several regenerations.",
+        @Property(value = "Whether the brine tank is sound, its line tight, and it holds salt for several regenerations.",
                 fallback = "to check on site", example = "true") Boolean brineTankAndLine,
-        @Property(value = "The drain line is large enough and has an air gap.", fallback = "to check on site",
+        @Property(value = "Whether the drain line is large enough and has an air gap.", fallback = "to check on site",
                 example = "true") Boolean drain,
-        @Property(value = "What the drain line takes, as softener.flows.drainLine; of two the lesser counts.",
+        @Property(value = "Maximum flow of the drain line, like softener.flows.drainLine. If both are given, the smaller applies.",
                 min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown") FlowQuantity drainFlow,
         @Property(value = "Bore of the valve.", min = 0.005, max = 0.2, unit = "m", fallback = "to check on site")
         LengthQuantity valveBore,
-        @Property(value = "There is room for the meter where the softened water leaves.", fallback = "to check on site",
+        @Property(value = "Whether there is room for the meter at the softened water outlet.", fallback = "to check on site",
                 example = "true") Boolean placeForMeter,
-        @Property(value = "A grounded outlet that is not switched is within reach.", fallback = "to check on site",
+        @Property(value = "Whether a grounded, unswitched outlet is within reach.", fallback = "to check on site",
                 example = "true") Boolean powerWithinReach,
-        @Property(value = "The outlet is protected against surges.", fallback = "to check on site", example = "false")
+        @Property(value = "Whether the outlet is protected against surges.", fallback = "to check on site", example = "false")
         Boolean surgeProtection,
-        @Property(value = "There is a bypass.", fallback = "to check on site", example = "true") Boolean bypass,
-        @Property(value = "The resin is in good condition: not fouled, broken or short of volume.",
+        @Property(value = "Whether there is a bypass.", fallback = "to check on site", example = "true") Boolean bypass,
+        @Property(value = "Whether the resin is in good condition: not fouled, broken or short of volume.",
                 fallback = "to check on site", example = "true") Boolean resinGood,
-        @Property(value = "Where the waste water goes.", fallback = "unknown: cautions for both on a private well, for the"
-                + " sewer elsewhere", example = "\"sewer\"")
+        @Property(value = "Destination of the waste water.", fallback = "unknown: cautions for both with a private "
+                + "well, for the sewer elsewhere", example = "\"sewer\"")
         WasteWater wasteWater,
-        @Property(value = "What it costs to meet conditions that are not met; it enters the first cost of converting.",
-                fallback = "not priced: the first cost of converting lacks them") ReadinessPricesRequest prices) {
+        @Property(value = "Cost of meeting unmet conditions. It is part of the first cost of converting.",
+                fallback = "not priced: the first cost of converting does not include them") ReadinessPricesRequest prices) {
 
-    /** Where waste water goes. */
+    /** Destination of the waste water. */
     public enum WasteWater {
         SEWER, SEPTIC_SYSTEM
     }
@@ -69,7 +70,7 @@ public record SiteRequest(
         return wasteWater == null ? supply == WaterAnalysis.Supply.PRIVATE_WELL : wasteWater == WasteWater.SEPTIC_SYSTEM;
     }
 
-    /** What to be careful about where the waste water goes; when nobody said, by the supply. */
+    /** Cautions for the destination of the waste water; if unknown, by the supply. */
     public List<Caution> wasteWaterCautions(WaterAnalysis.Supply supply) {
         if (wasteWater == null) {
             return WaterCautions.ofDischarge(supply);
@@ -77,7 +78,7 @@ public record SiteRequest(
         return List.of(wasteWater == WasteWater.SEPTIC_SYSTEM ? Caution.SEPTIC_SYSTEM : Caution.SEWER_SALT_LIMITS);
     }
 
-    /** What the drain line takes, if known. */
+    /** Maximum flow of the drain line, if known. */
     OptionalDouble drainLitresPerMinute() {
         return FlowsRequest.base(drainFlow);
     }
@@ -102,15 +103,15 @@ public record SiteRequest(
             if (ConversionRequest.complete(price.getValue())) {
                 sum += price.getValue().value().doubleValue();
                 if (!price.getValue().unit().equals(currency)) {
-                    at.at("site").at("prices").add(ReadinessPricesRequest.name(price.getKey()), Code.INCONSISTENT, Message.of("must be"
-                            + " in {0}, the currency of the prices; where prices are left out they are in the money of the country",
+                    at.at("site").at("prices").add(ReadinessPricesRequest.name(price.getKey()), Code.INCONSISTENT,
+                            Message.of("problem.common.mustCurrencyPricesPrices",
                             currency));
                 }
             }
         }
-        if (sum > Conversion.MAX_COST) {
-            at.at("site").add("prices", Code.OUT_OF_RANGE, Message.of("must with the cost of the conversion be at most {0}",
-                    Text.number(Conversion.MAX_COST)));
+        if (sum > Retrofit.MAX_COST) {
+            at.at("site").add("prices", Code.OUT_OF_RANGE, Message.of("problem.softener.mustMostTogetherCost",
+                    Text.number(Retrofit.MAX_COST)));
         }
     }
 

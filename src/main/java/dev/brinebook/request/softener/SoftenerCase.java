@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 import dev.brinebook.api.Explanation;
@@ -12,14 +13,14 @@ import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.CyclicColumn;
 import dev.brinebook.softener.ControllerTerms;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
-import dev.brinebook.softener.Duty;
 import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
@@ -28,15 +29,14 @@ import java.util.function.ToIntFunction;
 /**
  * What most calculators start from, in the domain.
  *
- * @param duty what the softener is there to do
- * @param found the softener that stands there, at the dose it gets
+ * @param duty the demand on the softener
+ * @param found the existing softener, at its present dose
  */
-public record SoftenerCase(Duty duty, DosedSoftener found) {
+public record SoftenerCase(DesignConditions duty, DosedSoftener found) {
 
     /** Hardness below which there is nothing to soften, mg/L as CaCO3. */
     public static final double LEAST_HARDNESS_MG_PER_L = 1;
-    public static final Message NOTHING_TO_SOFTEN = Message.of("the water has less than 1 mg/L of hardness: there is nothing to"
-            + " soften");
+    public static final Message NOTHING_TO_SOFTEN = Message.of("softenerCase.waterLessThan1");
 
     /** The case that {@code request} makes, tried on a year, or on the days that were measured. */
     public static SoftenerCase of(CaseRequest request, Explanation explanation) {
@@ -44,7 +44,7 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
     }
 
     /**
-     * The case that {@code request} makes, with every default told to {@code explanation}, and the cautions of the
+     * The case that {@code request} makes, with every default recorded in {@code explanation}, and the cautions of the
      * water.
      *
      * @param days how many days to try it on, unless they were measured
@@ -66,7 +66,7 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         ControllerTerms controller = preferences.controllerTerms(request.softener().control(), request.household().country(),
                 HomeCountry.units(request.units(), request.household().country()), explanation);
         requireSaltStep(controller.saltStep(), softener, water);
-        Duty duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
+        DesignConditions duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
         explanation.cautions(duty.cautions());
         request.water().questionUnit(explanation);
         return new SoftenerCase(duty, found);
@@ -82,13 +82,11 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
     /**
      * Refuses a dose at which the column settles to no cycle, whatever the end point.
      *
-     * @param pointer where the dose stands in the request
+     * @param pointer pointer to the dose in the request
      */
     public static void requireCapacity(Softener softener, double doseGramsPerLitre, String pointer) {
         if (!softener.capacity().isKnownAt(softener.salt(), doseGramsPerLitre)) {
-            throw InvalidRequest.impossible(pointer, Message.of("at {0} or {1} more than half of this water's hardness, or more"
-                    + " than {2} mg/L, leaks through from the first litre on: there is no capacity to state. A higher dose or a"
-                    + " counter-current brine may hold it; capacityMethod table counts without regard to leakage",
+            throw InvalidRequest.impossible(pointer, Message.of("problem.softener.orHardnessLeakageExceeds",
                     Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre)),
                     Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre)),
                     Text.number(CyclicColumn.MAX_END_POINT_MG_PER_L)));
@@ -101,8 +99,8 @@ public record SoftenerCase(Duty duty, DosedSoftener found) {
         double dose = step.gramsPerLitre(softener, water.temperatureCelsius());
         if (dose > most) {
             throw InvalidRequest.impossible(step instanceof SaltStep.Mass ? "/preferences/controller/saltStep"
-                    : "/preferences/controller/refillMinutesStep", Message.of("must be smaller: one step is {0} times the most salt"
-                            + " that this much resin takes", Text.number(dose / most)));
+                    : "/preferences/controller/refillMinutesStep", Message.of("problem.softener.mustSmallerOneStep",
+                            Text.number(dose / most)));
         }
     }
 

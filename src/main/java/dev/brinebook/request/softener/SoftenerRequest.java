@@ -1,11 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Checker;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
@@ -33,63 +34,65 @@ import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
-import dev.brinebook.softener.Duty;
-import dev.brinebook.softener.Found;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Setting;
-import dev.brinebook.softener.Setup;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.softener.StandardTank;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
+import java.time.LocalTime;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-@About("The existing softener. Give its resin volume, the capacity on its nameplate, or diameter and height of its tank.")
+@SchemaDescription("The existing softener. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
 public record SoftenerRequest(
-        @Property(value = "Resin in the tank, which counts before nameplate and tank.", min = ResinBed.MIN_RESIN_LITRES,
+        @Property(value = "Resin volume. It takes precedence over the name plate and the tank size.", min = ResinBed.MIN_RESIN_LITRES,
                 max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
-        @Property(value = "Capacity on the nameplate: 24,000, 32,000, 48,000 and 64,000 gr usually go with 0.75, 1, 1.5 and 2 cubic feet"
-                + " of resin.", min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
+        @Property(value = "Name plate capacity. 24,000, 32,000, 48,000 and 64,000 gr usually mean 0.75, 1, 1.5 and 2 cubic "
+                + "feet of resin.", min = SoftenerRequest.MIN_NAMEPLATE_GRAMS, max = SoftenerRequest.MAX_NAMEPLATE_GRAMS, unit = "g")
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
                 max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankDiameter,
+                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankDiameter,
         @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that takes the resin") LengthQuantity tankHeight,
+                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
         @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
-        @Property(value = "Salt dose of each regeneration: 3 to 20 lb/ft3 of sodium chloride, or as many equivalents of"
-                + " potassium chloride. Give this, or saltPerRegeneration.", min = 0,
+        @Property(value = "Salt dose of each regeneration: 3 to 20 lb/ft3 of sodium chloride, or the same equivalents of "
+                + "potassium chloride. Give this, or saltPerRegeneration.", min = 0,
                 aboveMin = true, max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
                 fallback = "10 lb/ft3, the common setting") SaltDoseQuantity saltDose,
-        @Property(value = "Salt of each regeneration, instead of the dose.", min = 0, aboveMin = true,
+        @Property(value = "Salt per regeneration. Replaces saltDose.", min = 0, aboveMin = true,
                 max = SoftenerRequest.MAX_SALT_KILOGRAMS, unit = "kg") MassQuantity saltPerRegeneration,
-        @Property("What starts its regenerations.") ControlRequest control,
-        @Property("Minutes of each step, as set.") StepMinutesRequest minutes,
+        @Property("The controller and its settings.") ControlRequest control,
+        @Property("Minutes set for each step.") StepMinutesRequest minutes,
         @Property("Flows of the valve, as far as known.") FlowsRequest flows,
         @Property(value = "Age of the resin.", min = 0, max = 60, unit = "years", example = "8",
-                fallback = "unknown: no capacity is taken off") BigDecimal resinAgeYears,
-        @Property(value = "Exchange sites that chlorine and other oxidants take in a year, where the age is given.",
+                fallback = "unknown: no capacity is deducted") BigDecimal resinAgeYears,
+        @Property(value = "Exchange sites lost to chlorine and other oxidants per year. Used when the age is given.",
                 min = SoftenerRequest.MIN_YEARLY_LOSS_PERCENT,
-                max = SoftenerRequest.MAX_YEARLY_LOSS_PERCENT, unit = "%", example = "2", fallback = "1 on a private well or"
-                + " without free chlorine, 5 from 1 mg/L of free chlorine on, in proportion between; 3 on a public supply"
-                + " whose chlorine was not tested") BigDecimal yearlyCapacityLossPercent,
-        @Property("A laboratory's test of the resin, used instead of age and chlorine.") ResinTestRequest resinTest,
-        @Property(value = "The way of the brine through the bed, where capacity is counted by the column.",
+                max = SoftenerRequest.MAX_YEARLY_LOSS_PERCENT, unit = "%", example = "2", fallback = "1 "
+                + "with a private well or without free chlorine, 5 at 1 mg/L of free chlorine or "
+                + "more, in proportion between; 3 with a public supply whose chlorine was not "
+                + "tested") BigDecimal yearlyCapacityLossPercent,
+        @Property("Laboratory test of the resin. Replaces age and chlorine.") ResinTestRequest resinTest,
+        @Property(value = "Direction of the brine through the bed. Used when the capacity method is column.",
                 fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
-        @Property(value = "Salt that the brine tank holds when full.", min = SaltStore.MIN_CAPACITY_KILOGRAMS,
+        @Property(value = "Salt capacity of the brine tank.", min = SaltStore.MIN_CAPACITY_KILOGRAMS,
                 max = SaltStore.MAX_CAPACITY_KILOGRAMS, unit = "kg", fallback = "100 kg") MassQuantity brineTankCapacity,
         @Property(value = "Salt in the brine tank at the start.", min = 0, max = SaltStore.MAX_CAPACITY_KILOGRAMS,
-                unit = "kg", fallback = "half of what it holds") MassQuantity saltOnHand) implements Checked {
+                unit = "kg", fallback = "half of its capacity") MassQuantity saltOnHand) implements Checked {
 
     static final double MIN_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.LOW_YEARLY_LOSS_SHARE;
     static final double MAX_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.HIGH_YEARLY_LOSS_SHARE;
     /** Resin beyond which the unit is doubted: far below the smallest standard tank, and the largest. Source: [CP-TANKS]. */
     private static final double ASSUMED_LEAST_USUAL_RESIN_LITRES = 0.1 * Exact.CUBIC_FOOT_LITRES;
     private static final double MOST_USUAL_RESIN_LITRES = 10 * Exact.CUBIC_FOOT_LITRES;
-    /** How many times what goes with a nameplate the resin, or what goes with the tank, may be without a question. */
+    /** Largest ratio of resin to name plate, or to tank, without a question. */
     private static final double ASSUMED_NAMEPLATE_SLACK = 1.4;
     /** The least share of what goes with the tank; more than it holds is an error. */
     private static final double ASSUMED_LEAST_SHARE_OF_TANK = 0.5;
@@ -100,21 +103,20 @@ public record SoftenerRequest(
     static final double MAX_SALT_KILOGRAMS = 250;
     /** The rule of thumb that most softeners found are set by. Source: [CP-NAMEPLATE]. */
     static final double COMMON_DOSE_POUNDS_PER_CUBIC_FOOT = 10;
-    /** Salt that a brine tank holds when nothing is known of it. */
+    /** Default salt capacity of a brine tank. */
     static final double ASSUMED_BRINE_TANK_KILOGRAMS = 100;
 
     @Override
     public void check(Violations at) {
         if (resinVolume == null && nameplateCapacity == null && !knowsTank() && !at.here()) {
-            at.add("resinVolume", Code.MISSING, Message.of("resinVolume is missing: give it, nameplateCapacity, or tankDiameter and"
-                    + " tankHeight"));
+            at.add("resinVolume", Code.MISSING, Message.of("softener.missingResinvolumeGiveNameplatecapacity"));
         }
         if (saltDose != null && saltPerRegeneration != null) {
-            at.add("saltDose", Code.INCONSISTENT, Message.of("must be left out when saltPerRegeneration is given"));
+            at.add("saltDose", Code.INCONSISTENT, Message.of("problem.softener.omitWhenSaltperregenerationGiven"));
         }
         if (saltOnHand != null && saltOnHand.value() != null && saltOnHand.unit() != null && !at.at("saltOnHand").here()
                 && brineTank() < saltOnHand.inBase()) {
-            at.add("saltOnHand", Code.INCONSISTENT, Message.of("must not be more than brineTankCapacity"));
+            at.add("saltOnHand", Code.INCONSISTENT, Message.of("problem.softener.mustMostBrinetankcapacity"));
         }
         if (!at.at("salt").here()) {
             SaltDoseRange.check(saltDose, saltOrDefault(), at.at("saltDose"));
@@ -136,8 +138,8 @@ public record SoftenerRequest(
     /** A tank alone makes a bed of a size that is allowed. */
     private void checkResin(Violations at) {
         if (!Guard.isWithin(resinLitres(), ResinBed.MIN_RESIN_LITRES, Softener.MAX_RESIN_LITRES)) {
-            at.add("tankHeight", Code.INCONSISTENT, Message.of("a tank of this size usually holds {0} L of resin, where {1} to {2} L"
-                    + " are allowed: give resinVolume", Text.number(resinLitres()), Text.number(ResinBed.MIN_RESIN_LITRES),
+            at.add("tankHeight", Code.INCONSISTENT, Message.of("softener.tankSizeUsuallyHolds", Text.number(resinLitres()),
+                    Text.number(ResinBed.MIN_RESIN_LITRES),
                     Text.number(Softener.MAX_RESIN_LITRES)));
         }
     }
@@ -153,7 +155,7 @@ public record SoftenerRequest(
             Message allowed = Checker.allowed(saltPerRegeneration.unit(), min * resinLitres() / 1000, max * resinLitres() / 1000);
             Violations place = at.at("saltPerRegeneration");
             place.add(new Violation(place.pointer(), Code.OUT_OF_RANGE,
-                    Message.of("must be {0} with this salt and this much resin, was {1}", allowed,
+                    Message.of("problem.softener.mustSaltAmountResin", allowed,
                             SaltDoseRange.received(saltPerRegeneration)), allowed, null,
                     Checker.echo(saltPerRegeneration.value())));
         }
@@ -163,12 +165,12 @@ public record SoftenerRequest(
         ResinBed bed = new ResinBed(resinLitres(), diameterMetres());
         if (bed.depthMetres() > heightMetres()) {
             at.add(tankHeight == null ? "tankDiameter" : "tankHeight", Code.INCONSISTENT, Message.of(
-                    "the resin stands {0} m deep in this tank, deeper than its {1} m", Text.number(bed.depthMetres()),
+                    "softener.resinMDeepTank", Text.number(bed.depthMetres()),
                     Text.number(heightMetres())));
         }
     }
 
-    /** The resin with the sites that age has left of it, and the way of its brine. */
+    /** The resin with its remaining exchange sites, and the direction of its brine. */
     public ResinState resinState(WaterAnalysis water, Explanation explanation) {
         Brining.Direction direction = explanation.orDefault("softener.brineDirection", brineDirection,
                 Brining.Direction.CO_CURRENT);
@@ -191,7 +193,7 @@ public record SoftenerRequest(
         double years = Math.min(ResinEfficiency.MAX_YEARS, resinAgeYears.doubleValue());
         double loss = explanation.orDefault("softener.yearlyCapacityLossPercent", yearlyCapacityLossPercent,
                 100 * assumedYearlyLossShare,
-                percent -> Message.of("{0} % of the sites that are left", percent)) / 100;
+                percent -> Message.of("assumed.common.remainingExchangeSites", percent)) / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
         explanation.assume("softener.resinAgeYears", ageInWords(years, Text.number(100 * left)), Origin.CALLER);
         return left;
@@ -199,14 +201,11 @@ public record SoftenerRequest(
 
     private Message ageInWords(double years, BigDecimal leftPercent) {
         return resinAgeYears.doubleValue() > years
-                ? Message.of("{0} years, the most that the yearly loss is known for, which leave {1} % of the exchange sites; a"
-                        + " laboratory's test of the resin would measure it", Text.number(years), leftPercent)
-                : Message.counted("{0} year, which leaves {1} % of the exchange sites; a laboratory's test of the resin would"
-                        + " measure it", "{0} years, which leave {1} % of the exchange sites; a laboratory's test of the resin would"
-                        + " measure it", Text.number(years), leftPercent);
+                ? Message.of("softener.yearsLongestTimeYearly", Text.number(years), leftPercent)
+                : Message.of("softener.yearLeavesExchangeSites", Text.number(years), leftPercent);
     }
 
-    /** The softener in SI, with every default told to {@code explanation}. */
+    /** The softener in SI, with every default recorded in {@code explanation}. */
     public Softener toDomain(CapacityModel capacity, Explanation explanation) {
         ResinBed bed = bed(ResinBead.DEFAULT, explanation);
         double height = tankHeightMetres(explanation);
@@ -214,7 +213,7 @@ public record SoftenerRequest(
         return new Softener(bed, height, saltOrDefault(), capacity, cycleFlows());
     }
 
-    /** The resin in its tank, of beads of a kind, with every default told to {@code explanation}. */
+    /** The resin in its tank, of beads of a kind, with every default recorded in {@code explanation}. */
     public ResinBed bed(ResinBead bead, Explanation explanation) {
         if (!Guard.isWithin(resinLitres(), ASSUMED_LEAST_USUAL_RESIN_LITRES, MOST_USUAL_RESIN_LITRES)) {
             explanation.caution(Caution.RESIN_VOLUME_UNUSUAL);
@@ -243,24 +242,22 @@ public record SoftenerRequest(
         if (resinVolume == null) {
             Message usual = inBothUnits(resinLitres(), explanation);
             explanation.assume("softener.resinVolume", nameplateCapacity == null ? ofTank(usual, explanation) : explanation.inUnits(
-                    Message.of("{0}, which usually goes with this nameplate: 30,000 to 32,000 gr for a cubic foot (common practice)",
-                            usual),
-                    Message.of("{0}, which usually goes with this nameplate: {1} to {2} for a litre (common practice)", usual,
+                    Message.of("softener.usualNamePlate30", usual,
                             Text.of(AnswerUnits.METRIC.capacity(TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE)),
                             Text.of(AnswerUnits.METRIC.capacity(TotalCapacity.HIGHEST_NAMEPLATE_GRAMS_PER_LITRE)))),
                     Origin.DERIVED);
         } else if (nameplateCapacity != null) {
-            explanation.assume("softener.nameplateCapacity", Message.of("{0}, which usually goes with {1} of resin; resinVolume is used"
-                    + " instead", Text.of(nameplateCapacity), inBothUnits(nameplateResinLitres(), explanation)), Origin.CALLER);
+            explanation.assume("softener.nameplateCapacity", Message.of("assumed.softener.usuallyGoesResinGiven",
+                    Text.of(nameplateCapacity), inBothUnits(nameplateResinLitres(), explanation)), Origin.CALLER);
         }
     }
 
-    /** What a tank holds by its size alone. */
+    /** Volume of resin in a tank, by its size alone. */
     private Message ofTank(Message resin, Explanation explanation) {
         StandardTank tank = StandardTank.nearest(diameterMetres(), heightMetres());
         return tank.isOfSize(diameterMetres(), heightMetres())
-                ? Message.of("{0}, which a standard tank of this size is sold with (common practice)", resin)
-                : Message.of("{0}, if this tank is filled as the nearest standard tank, {1} by {2}, is (common practice)", resin,
+                ? Message.of("softener.resinSoldStandardTank", resin)
+                : Message.of("softener.ifTankFilledLike", resin,
                         length(tank.diameterMetres(), explanation), length(tank.heightMetres(), explanation));
     }
 
@@ -272,7 +269,7 @@ public record SoftenerRequest(
         return explanation.inBothUnits(AnswerUnits.US.resinVolume(litres), AnswerUnits.METRIC.resinVolume(litres));
     }
 
-    /** Inside height of the tank, with its default told to {@code explanation}. */
+    /** Inside height of the tank, with its default recorded in {@code explanation}. */
     public double tankHeightMetres(Explanation explanation) {
         return explanation.orDefault("softener.tankHeight", tankHeight, heightMetres(), standardTank(heightMetres(), explanation));
     }
@@ -282,45 +279,45 @@ public record SoftenerRequest(
         return flows == null ? CycleFlows.UNKNOWN : flows.toDomain();
     }
 
-    /** The dose as found, g/L, with its default told to {@code explanation}. */
+    /** The present dose, g/L, with its default recorded in {@code explanation}. */
     public double doseGramsPerLitre(Explanation explanation) {
         if (!doseRead()) {
-            explanation.assume("softener.saltDose", Message.of("{0} of sodium chloride, the common"
-                    + " setting", explanation.inUnits(Message.verbatim("10 lb/ft3"), Text.of(AnswerUnits.METRIC.saltDose(
+            explanation.assume("softener.saltDose", Message.of("assumed.softener.sodiumChlorideCommonSetting",
+                    explanation.inUnits(Message.verbatim("10 lb/ft3"), Text.of(AnswerUnits.METRIC.saltDose(
                     SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(COMMON_DOSE_POUNDS_PER_CUBIC_FOOT))))), Origin.DEFAULT);
         } else {
             Message metric = Text.of(AnswerUnits.METRIC.saltDose(doseGramsPerLitre()));
             explanation.assume("softener.saltDose", saltDose != null ? Text.of(saltDose)
-                    : explanation.inUnits(Message.of("{0} over the resin, which is {1} or {2}", Text.of(saltPerRegeneration),
+                    : explanation.inUnits(Message.of("softener.resinVolumeOr", Text.of(saltPerRegeneration),
                             Text.of(AnswerUnits.US.saltDose(doseGramsPerLitre())), metric),
-                            Message.of("{0} over the resin, which is {1}", Text.of(saltPerRegeneration), metric)), Origin.CALLER);
+                            Message.of("softener.resinVolume", Text.of(saltPerRegeneration), metric)), Origin.CALLER);
         }
         return doseGramsPerLitre();
     }
 
-    /** What the brine tank holds, how full it is, and the bags that fill it. */
+    /** Salt capacity of the brine tank, its present content, and the bags that fill it. */
     public SaltStore saltStore(double bagKilograms, Explanation explanation) {
         double capacity = explanation.orDefault("softener.brineTankCapacity", brineTankCapacity,
                 ASSUMED_BRINE_TANK_KILOGRAMS, Text.of(AnswerUnits.METRIC.mass(ASSUMED_BRINE_TANK_KILOGRAMS)));
         double start = explanation.orDefault("softener.saltOnHand", saltOnHand, capacity / 2,
-                Message.of("half of what it holds"));
+                Message.of("assumed.softener.halfWhatBrineTank"));
         return new SaltStore(capacity, start, bagKilograms);
     }
 
-    /** The softener with its control as found; what was not read is named. */
-    public Found found(SoftenerCase given, Explanation explanation) {
-        Duty duty = given.duty();
+    /** The softener with its present control; settings that were not read are named. */
+    public ExistingSoftener found(SoftenerCase given, Explanation explanation) {
+        DesignConditions duty = given.duty();
         Policy policy = control.toPolicy(given.found(), duty, explanation);
         int hour = (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
-                MeterSettings.REGENERATION_HOUR, clock -> Message.of("{0} o'clock", clock));
-        Setup setup = setup(given, policy, hour);
+                MeterSettings.REGENERATION_HOUR, clock -> Message.of("pattern.value", LocalTime.of(clock.intValue(), 0)));
+        SoftenerSettings setup = setup(given, policy, hour);
         boolean refillRead = refillSaltGrams(duty.water().temperatureCelsius()).isPresent();
         double stated = refillRead && !doseRead() ? setup.saltDoseGramsPerLitre() : given.found().saltDoseGramsPerLitre();
         Set<Setting> unknown = control.unread();
         if (!doseRead() && !refillRead) {
             unknown.add(Setting.SALT_DOSE);
         }
-        return new Found(setup, stated, new Found.Meter(FlowsRequest.base(control.hardnessSetting()),
+        return new ExistingSoftener(setup, stated, new ExistingSoftener.Meter(FlowsRequest.base(control.hardnessSetting()),
                 FlowsRequest.base(control.capacitySetting()), policy.meterVolumeLitres()), unknown);
     }
 
@@ -329,10 +326,10 @@ public record SoftenerRequest(
     }
 
     /** The softener under a policy, with the salt that its refill really dissolves where that is known. */
-    public Setup setup(SoftenerCase given, Policy policy, int hour) {
+    public SoftenerSettings setup(SoftenerCase given, Policy policy, int hour) {
         double stated = given.found().saltDoseGramsPerLitre();
         double real = refillSaltGrams(given.duty().water().temperatureCelsius()).orElse(stated * resinLitres()) / resinLitres();
-        Setup setup = new Setup(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
+        SoftenerSettings setup = new SoftenerSettings(given.found().softener(), real, SoftenerCase.minutes(minutes), policy, hour);
         SoftenerCase.requireCapacity(setup.softener(), setup.countedDoseGramsPerLitre(), "/softener/minutes/refill");
         return setup;
     }
@@ -375,8 +372,8 @@ public record SoftenerRequest(
 
     private static Message standardTank(double metres, Explanation explanation) {
         Message metric = Text.of(AnswerUnits.METRIC.length(metres));
-        return explanation.inUnits(Message.of("{0} or {1}, a standard tank", Text.of(AnswerUnits.US.length(metres)), metric),
-                Message.of("{0}, a standard tank", metric));
+        return explanation.inUnits(Message.of("softener.orStandardTank", Text.of(AnswerUnits.US.length(metres)), metric),
+                Message.of("softener.standardTank", metric));
     }
 
     private double diameterMetres() {

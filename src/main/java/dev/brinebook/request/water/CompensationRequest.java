@@ -1,30 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
-import dev.brinebook.api.TellsKind;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 
-@About("How iron and manganese count as hardness.")
+@SchemaDescription("Factors that convert iron and manganese to hardness.")
 public record CompensationRequest(
-        @Property(value = "The factor set. All are in use in the trade for iron; they differ in how much margin they take."
-                + " Choose own to give the two factors yourself.", required = true, example = "\"standard\"")
-        @TellsKind(others = "usual") FactorSet set,
-        @Property(value = "Hardness that one mg/L of iron counts for.", kinds = "own", required = true, min = 0,
+        @Property(value = "The factor set. All sets are used in the trade for iron and "
+                + "differ in their margin. Choose own to give the two factors yourself.", required = true, example = "\"standard\"")
+        @Discriminator(others = "usual") FactorSet set,
+        @Property(value = "Hardness per mg/L of iron.", kinds = "own", required = true, min = 0,
                 max = CompensationFactors.MAX_GPG_PER_MG, unit = "gpg per mg/L", example = "4") BigDecimal ironFactor,
-        @Property(value = "Hardness that one mg/L of manganese counts for.", kinds = "own", required = true, min = 0,
+        @Property(value = "Hardness per mg/L of manganese.", kinds = "own", required = true, min = 0,
                 max = CompensationFactors.MAX_GPG_PER_MG, unit = "gpg per mg/L", example = "2") BigDecimal manganeseFactor) {
 
     static final CompensationRequest DEFAULT = new CompensationRequest(null, null, null);
 
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
-        explanation.assume("water.compensation.set", Message.of("{0}: {1}", WireNames.of(used),
+        explanation.assume("water.compensation.set", Message.of("pattern.colon", WireNames.of(used),
                 explanation.saying(used)), set == null ? Origin.DEFAULT : Origin.CALLER);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())

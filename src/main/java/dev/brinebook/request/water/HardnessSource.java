@@ -1,13 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.Hardness;
-import dev.brinebook.wording.Message;
 
-/** A part of a request that tells hardness, either as such or by calcium and magnesium. */
+/** A part of a request that gives hardness, either directly or by calcium and magnesium. */
 public interface HardnessSource {
 
     HardnessQuantity hardness();
@@ -16,18 +17,18 @@ public interface HardnessSource {
 
     ConcentrationQuantity magnesium();
 
-    /** Reports a hardness told twice or not at all. */
+    /** Reports a hardness given twice or not at all. */
     default void checkHardness(Violations at) {
         boolean ions = calcium() != null || magnesium() != null;
         if (hardness() != null && ions) {
-            at.add("hardness", Code.INCONSISTENT, Message.of("must be left out when calcium and magnesium are given"));
+            at.add("hardness", Code.INCONSISTENT, Message.of("problem.water.omitWhenCalciumMagnesium"));
         } else if (ions && (calcium() == null || magnesium() == null)) {
             String missing = calcium() == null ? "calcium" : "magnesium";
             if (!at.at(missing).here()) {
-                at.add(missing, Code.MISSING, Message.of("{0} is missing: hardness from ions needs both", missing));
+                at.add(missing, Code.MISSING, Message.of("hardnessSource.missingHardnessIonsNeeds", missing));
             }
         } else if (hardness() == null && !ions && !at.here()) {
-            at.add("hardness", Code.MISSING, Message.of("hardness is missing: give it, or calcium and magnesium"));
+            at.add("hardness", Code.MISSING, Message.of("hardnessSource.missingHardnessGiveOr"));
         }
     }
 

@@ -1,10 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
-import dev.brinebook.api.About;
 import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -15,38 +16,38 @@ import dev.brinebook.api.quantity.TemperatureQuantity;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.Hardness;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.IronForm;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.WaterCautions;
-import dev.brinebook.wording.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
-@About("A water test. Leave out what was not tested: nothing is taken as zero without saying so.")
+@SchemaDescription("A water test. Omit values that were not tested. No value is taken as zero without a note in the answer.")
 public record WaterRequest(
-        @Property(value = "Hardness as tested, of calcium and magnesium. Give this, or calcium and magnesium.", min = 0,
+        @Property(value = "Tested hardness, from calcium and magnesium. Give this, or calcium and magnesium.", min = 0,
                 max = Hardness.MAX_MG_PER_L, unit = "mg/L") HardnessQuantity hardness,
-        @Property(value = "Calcium, instead of hardness and together with magnesium.", min = 0,
+        @Property(value = "Calcium. Give it with magnesium, instead of hardness.", min = 0,
                 max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity calcium,
-        @Property(value = "Magnesium, instead of hardness and together with calcium.", min = 0,
+        @Property(value = "Magnesium. Give it with calcium, instead of hardness.", min = 0,
                 max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity magnesium,
-        @Property(value = "What the hardness test cannot tell; a drop-count kit resolves 1 gpg.", min = 0,
+        @Property(value = "Uncertainty of the hardness test. A drop test resolves 1 gpg.", min = 0,
                 max = WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L, unit = "mg/L", fallback = "0 gpg")
         HardnessQuantity hardnessUncertainty,
-        @Property(value = "Iron, in the form that ironForm says.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
-                fallback = "not tested: none is counted, and a caution says so") ConcentrationQuantity iron,
-        @Property(value = "How the iron is present. A softener takes only dissolved iron: of the other forms none is counted"
-                + " as hardness, and they are treated first.", fallback = "dissolved",
+        @Property(value = "Iron, in the form given by ironForm.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
+                fallback = "not tested: none is included, and a caution says so") ConcentrationQuantity iron,
+        @Property(value = "Form of the iron. A softener removes only dissolved iron. The other forms add no "
+                + "hardness and must be treated first.", fallback = "dissolved",
                 example = "\"dissolved\"") IronForm ironForm,
         @Property(value = "Manganese.", min = 0, max = WaterAnalysis.MAX_MANGANESE_MG_PER_L, unit = "mg/L",
-                fallback = "not tested: none is counted") ConcentrationQuantity manganese,
+                fallback = "not tested: none is included") ConcentrationQuantity manganese,
         @Property(value = "Sodium of the raw water.", min = 0, max = WaterAnalysis.MAX_SODIUM_MG_PER_L, unit = "mg/L",
-                fallback = "not tested: totals hold the added sodium only") ConcentrationQuantity sodium,
+                fallback = "not tested: totals include only the added sodium") ConcentrationQuantity sodium,
         @Property(value = "Potassium of the raw water.", min = 0, max = WaterAnalysis.MAX_POTASSIUM_MG_PER_L, unit = "mg/L",
-                fallback = "none: household tests do not tell it") ConcentrationQuantity potassium,
+                fallback = "none: household tests do not measure it") ConcentrationQuantity potassium,
         @Property(value = "The pH.", min = 0, max = WaterAnalysis.MAX_PH, example = "7.4", fallback = "not tested")
         BigDecimal ph,
         @Property(value = "Total dissolved solids.", min = 0, max = WaterAnalysis.MAX_DISSOLVED_SOLIDS_MG_PER_L,
@@ -57,18 +58,18 @@ public record WaterRequest(
                 fallback = "not tested") ConcentrationQuantity hydrogenSulfide,
         @Property(value = "Turbidity.", min = 0, max = WaterAnalysis.MAX_TURBIDITY_NTU, unit = "NTU", example = "0.5",
                 fallback = "not tested") BigDecimal turbidityNtu,
-        @Property(value = "The coldest the water gets in use. Cold water is thicker: it needs a gentler backwash.",
+        @Property(value = "Lowest water temperature in use. Cold water is more viscous and needs a gentler backwash.",
                 min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS, max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C",
                 fallback = "12 C or 53.6 F") TemperatureQuantity temperature,
-        @Property(value = "Where the water comes from.", fallback = "publicSupply", example = "\"privateWell\"")
+        @Property(value = "Source of the water.", fallback = "publicSupply", example = "\"privateWell\"")
         Supply supply,
         @Property(value = "Whether a bacteria test of the water was made and passed.", fallback = "false",
                 example = "false") Boolean bacteriaTested,
-        @Property(value = "How iron and manganese count as hardness.", fallback = "the standard set")
+        @Property(value = "Factors that convert iron and manganese to hardness.", fallback = "the standard set")
         CompensationRequest compensation) implements Checked, HardnessSource {
 
     private static final Message DEFAULT_CELSIUS = Text.of(AnswerUnits.METRIC.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS));
-    private static final Message DEFAULT_TEMPERATURE = Message.of("{0} or {1}", DEFAULT_CELSIUS,
+    private static final Message DEFAULT_TEMPERATURE = Message.of("pattern.or", DEFAULT_CELSIUS,
             Text.of(AnswerUnits.US.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
 
     @Override
@@ -77,8 +78,7 @@ public record WaterRequest(
         if (dissolvedSolids != null && !at.here()) {
             double least = WaterCautions.leastSolidsMgPerL(hardnessMgPerL(), base(sodium).orElse(0));
             if (dissolvedSolids.inBase() < least) {
-                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("must be at least {0} mg/L, the least that this hardness and"
-                        + " sodium weigh: one of the tests, or its unit, is wrong", Text.number(least)));
+                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("problem.water.mustLeastMgL", Text.number(least)));
             }
         }
     }
@@ -90,7 +90,7 @@ public record WaterRequest(
         }
     }
 
-    /** The analysis in SI, with every default told to {@code explanation}. */
+    /** The analysis in SI, with every default recorded in {@code explanation}. */
     public WaterAnalysis toDomain(Explanation explanation) {
         noteUntested("water.iron", iron, explanation);
         if (hardness != null && hardness.unit() != HardnessUnit.MG_PER_L && WaterCautions.isMaybeMgPerL(hardnessMgPerL())) {
@@ -101,7 +101,7 @@ public record WaterRequest(
             explanation.assume("water.bacteriaTested", Message.verbatim("false"), Origin.DEFAULT);
         }
         return new WaterAnalysis(hardnessMgPerL(),
-                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, Message.of("{0} {1}", 0,
+                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, Message.of("pattern.spaced", 0,
                         explanation.inUnits(Message.verbatim("gpg"), Message.verbatim("mg/L")))),
                 base(iron), base(manganese), base(sodium), plain(ph), base(dissolvedSolids), base(freeChlorine),
                 base(hydrogenSulfide), plain(turbidityNtu),
@@ -112,7 +112,7 @@ public record WaterRequest(
                 Boolean.TRUE.equals(bacteriaTested));
     }
 
-    /** Share of the hardness that is calcium, by equivalents, where calcium and magnesium are told. */
+    /** Share of the hardness that is calcium, by equivalents, where calcium and magnesium are given. */
     public OptionalDouble calciumShare() {
         double hardness = hardnessMgPerL();
         return calcium == null || hardness == 0 ? OptionalDouble.empty()
@@ -126,7 +126,7 @@ public record WaterRequest(
 
     private static void noteUntested(String name, Quantity<?> given, Explanation explanation) {
         if (given == null) {
-            explanation.assume(name, Message.of("not tested, none counted"), Origin.DEFAULT);
+            explanation.assume(name, Message.of("assumed.water.testedTakenNone"), Origin.DEFAULT);
         }
     }
 

@@ -109,7 +109,7 @@ export function money(figure, flows, band) {
     ctx.fillRect(a, bbox.top, b - a, bbox.height);
     ctx.restore();
   };
-  draw(figure, { title: label('moneyChart'), note: known ? `${label('moneyNote')} (${number(from)} – ${number(to)})` : '',
+  draw(figure, { title: label('moneyChart'), note: known ? label('moneyNote', number(from), number(to)) : '',
     options: { scales: { x: { time: false } }, axes: [axis(label('year'), { size: 40 }), axis(unit, { size: 64 })],
       series: [{}, line(label('cumulative'), '--one')], hooks: { drawClear: [shade] } },
     data: [x, y], key: [[label('cumulative'), 'one'], ...(known ? [[label('payback'), 'band']] : [])],

@@ -9,32 +9,8 @@
   const HOME = document.currentScript ? new URL(document.currentScript.src).origin : location.origin;
   const WAIT_MS = 10000;
   const UNITS = { 'mg/L': 'mg/L (ppm)', gpg: 'gpg', 'gpg-imperial': 'gpg (UK)', dH: '°dH', fH: '°fH', 'mmol/L': 'mmol/L', 'meq/L': 'meq/L' };
-  const WORDS = {
-    en: { title: 'Which softener suits your water?', hardness: 'Water hardness', unit: 'Unit of hardness', iron: 'Iron, if known (mg/L)',
-      people: 'People in your home', ask: 'Show what suits', busy: 'Working it out…', days: 'Days between regenerations',
-      salt: 'Salt a year', water: 'Water for regenerating, a year', cautions: 'Please note', why: 'Why this number?',
-      away: 'The advice service cannot be reached right now. What you entered is still here.', again: 'Try again',
-      mend: 'Please look at the marked fields.', goods: 'The shop has not listed its softeners properly.', takes: 'Suits best', nearest: 'None of these suits fully; nearest',
-      local: 'An estimate for planning. Local codes and licensed practice decide.' },
-    es: { title: '¿Qué descalcificador conviene a su agua?', hardness: 'Dureza del agua', unit: 'Unidad de dureza', iron: 'Hierro, si se conoce (mg/L)',
-      people: 'Personas en su hogar', ask: 'Mostrar cuál conviene', busy: 'Calculando…', days: 'Días entre regeneraciones',
-      salt: 'Sal al año', water: 'Agua para regenerar, al año', cautions: 'Tenga en cuenta', why: '¿Por qué este número?',
-      away: 'Ahora no se puede contactar con el servicio. Sus datos siguen aquí.', again: 'Intentar de nuevo',
-      mend: 'Revise los campos marcados.', goods: 'La tienda no ha indicado bien sus descalcificadores.', takes: 'El más adecuado', nearest: 'Ninguno conviene del todo; el más cercano',
-      local: 'Estimación para planificar. Deciden las normas locales y los profesionales autorizados.' },
-    fr: { title: 'Quel adoucisseur convient à votre eau ?', hardness: 'Dureté de l’eau', unit: 'Unité de dureté', iron: 'Fer, si connu (mg/L)',
-      people: 'Personnes au foyer', ask: 'Montrer ce qui convient', busy: 'Calcul en cours…', days: 'Jours entre régénérations',
-      salt: 'Sel par an', water: 'Eau de régénération par an', cautions: 'À savoir', why: 'Pourquoi ce chiffre ?',
-      away: 'Le service n’est pas joignable pour le moment. Vos données sont conservées.', again: 'Réessayer',
-      mend: 'Veuillez vérifier les champs signalés.', goods: 'La boutique n’a pas bien indiqué ses adoucisseurs.', takes: 'Le plus adapté', nearest: 'Aucun ne convient tout à fait ; le plus proche',
-      local: 'Estimation pour prévoir. Les règles locales et les professionnels agréés décident.' },
-    de: { title: 'Welcher Enthärter passt zu Ihrem Wasser?', hardness: 'Wasserhärte', unit: 'Einheit der Härte', iron: 'Eisen, falls bekannt (mg/L)',
-      people: 'Personen im Haushalt', ask: 'Zeigen, was passt', busy: 'Wird berechnet…', days: 'Tage zwischen Regenerationen',
-      salt: 'Salz im Jahr', water: 'Wasser zum Regenerieren im Jahr', cautions: 'Bitte beachten', why: 'Warum diese Zahl?',
-      away: 'Der Dienst ist gerade nicht erreichbar. Ihre Angaben bleiben stehen.', again: 'Noch einmal versuchen',
-      mend: 'Bitte die markierten Felder ansehen.', goods: 'Der Laden hat seine Enthärter nicht richtig angegeben.', takes: 'Passt am besten', nearest: 'Keiner passt ganz; am nächsten',
-      local: 'Eine Schätzung zum Planen. Örtliche Vorschriften und zugelassene Fachleute entscheiden.' },
-  };
+  /** Fixed words by language and key, which the service puts in from its texts. */
+  const WORDS = {/* texts */};
   const LOOK = `
     :host { display: block; max-width: 34rem; color-scheme: light dark;
       --ink: var(--brinebook-ink, light-dark(#1c2a30, #e6ecec)); --paper: var(--brinebook-paper, light-dark(#fff, #172125));
@@ -149,7 +125,7 @@
       if (!this.#answer.hasChildNodes()) { this.#answer.append(make('p', { class: 'soft' }, this.#words.busy)); }
       try {
         let request;
-        try { request = this.#request(); } catch { this.#say(make('p', { class: 'fault' }, this.#words.goods)); return; }
+        try { request = this.#request(); } catch { this.#say(make('p', { class: 'fault' }, this.#words.goods)); console.error('brinebook-advice: the list of candidates is not JSON'); return; }
         const response = await fetch(new URL('/v1/softener-sizing', this.getAttribute('service') || HOME), {
           method: 'POST', signal: running.signal, credentials: 'omit', body: JSON.stringify(request),
           headers: { 'Content-Type': 'application/json', 'Accept-Language': this.#language },

@@ -1,73 +1,9 @@
-/** Fixed words of the page: key, then English, Spanish, French and German. */
-const LANGUAGES = ['en', 'es', 'fr', 'de'];
-const ROWS = {
-  lead: ['From the water to what it saves', 'Del agua al ahorro', 'De l’eau à l’économie', 'Vom Wasser zur Ersparnis'],
-  water: ['Water', 'Agua', 'Eau', 'Wasser'], household: ['Household', 'Hogar', 'Foyer', 'Haushalt'],
-  found: ['What stands there', 'Lo que hay', 'Ce qui est en place', 'Was dort steht'],
-  set: ['What to set', 'Qué ajustar', 'Que régler', 'Was einzustellen ist'],
-  saves: ['What it saves', 'Qué ahorra', 'Ce que cela économise', 'Was es spart'],
-  cautions: ['What to be careful about', 'Precauciones', 'Précautions', 'Worauf zu achten ist'],
-  local: ['Estimates for planning. Local codes and licensed practice decide.', 'Estimaciones para planificar. Deciden las normas locales y los profesionales autorizados.', 'Estimations pour prévoir. Les règles locales et les professionnels agréés décident.', 'Schätzungen zum Planen. Örtliche Vorschriften und zugelassene Fachleute entscheiden.'],
-  hardnessToSet: ['Hardness', 'Dureza', 'Dureté', 'Härte'], byColumn: ['Capacity by ion exchange', 'Capacidad por intercambio iónico', 'Capacité par échange d’ions', 'Kapazität nach Ionenaustausch'],
-  chosen: ['Dose to set', 'Dosis que ajustar', 'Dose à régler', 'Einzustellende Dosis'], hardness: ['Tested hardness', 'Dureza analizada', 'Dureté mesurée', 'Gemessene Härte'], iron: ['Iron', 'Hierro', 'Fer', 'Eisen'],
-  manganese: ['Manganese', 'Manganeso', 'Manganèse', 'Mangan'], compensated: ['Counts as', 'Cuenta como', 'Compte pour', 'Zählt als'],
-  sodium: ['Sodium', 'Sodio', 'Sodium', 'Natrium'], temperature: ['Coldest water', 'Agua más fría', 'Eau la plus froide', 'Kältestes Wasser'],
-  supply: ['Supply', 'Suministro', 'Alimentation', 'Versorgung'], publicSupply: ['public', 'pública', 'publique', 'öffentlich'],
-  privateWell: ['private well', 'pozo privado', 'puits privé', 'eigener Brunnen'],
-  people: ['People', 'Personas', 'Personnes', 'Personen'], dailyUse: ['Use a day, if measured', 'Consumo diario, si se midió', 'Consommation par jour, si mesurée', 'Verbrauch am Tag, falls gemessen'],
-  bathrooms: ['Bathrooms', 'Baños', 'Salles de bains', 'Badezimmer'], use: ['Softened a day', 'Ablandada al día', 'Adoucie par jour', 'Enthärtet am Tag'],
-  load: ['Hardness to remove a day', 'Dureza que retirar al día', 'Dureté à retirer par jour', 'Zu entfernende Härte am Tag'],
-  peak: ['Short peaks', 'Picos cortos', 'Pointes brèves', 'Kurze Spitzen'],
-  resinVolume: ['Resin', 'Resina', 'Résine', 'Harz'], tankDiameter: ['Tank diameter', 'Diámetro del tanque', 'Diamètre de la cuve', 'Durchmesser des Behälters'],
-  tankHeight: ['Tank height', 'Altura del tanque', 'Hauteur de la cuve', 'Höhe des Behälters'], saltDose: ['Salt dose', 'Dosis de sal', 'Dose de sel', 'Salzdosis'],
-  control: ['Started by', 'La inicia', 'Lancé par', 'Gestartet durch'], clock: ['clock', 'reloj', 'horloge', 'Uhr'],
-  meteredDelayed: ['meter, at night', 'contador, de noche', 'compteur, la nuit', 'Zähler, nachts'],
-  meteredImmediate: ['meter, at once', 'contador, al momento', 'compteur, aussitôt', 'Zähler, sofort'],
-  twinAlternating: ['two beds in turn', 'dos lechos alternos', 'deux lits en alternance', 'zwei Betten im Wechsel'],
-  everyDays: ['Every … days', 'Cada … días', 'Tous les … jours', 'Alle … Tage'], fits: ['Size', 'Tamaño', 'Taille', 'Größe'],
-  yes: ['fits', 'adecuado', 'convient', 'passt'], no: ['does not fit', 'no adecuado', 'ne convient pas', 'passt nicht'],
-  days: ['Days between regenerations', 'Días entre regeneraciones', 'Jours entre régénérations', 'Tage zwischen Regenerationen'],
-  capacity: ['Capacity', 'Capacidad', 'Capacité', 'Kapazität'], efficiency: ['Salt efficiency', 'Eficiencia de la sal', 'Efficacité du sel', 'Salzausnutzung'],
-  meterVolume: ['Meter volume', 'Volumen del contador', 'Volume du compteur', 'Zählervolumen'], reserve: ['Reserve', 'Reserva', 'Réserve', 'Reserve'],
-  dayOverride: ['Day override', 'Límite de días', 'Limite en jours', 'Spätestens nach Tagen'], regenerationHour: ['Hour of regeneration', 'Hora de regeneración', 'Heure de régénération', 'Stunde der Regeneration'],
-  refillMinutes: ['Refill minutes', 'Minutos de llenado', 'Minutes de remplissage', 'Füllminuten'],
-  saltPerRegeneration: ['Salt each time', 'Sal cada vez', 'Sel à chaque fois', 'Salz je Mal'],
-  cost: ['Cost of the change', 'Coste del cambio', 'Coût du changement', 'Kosten des Umbaus'], bagPrice: ['Price of a bag of salt', 'Precio de un saco de sal', 'Prix d’un sac de sel', 'Preis eines Sacks Salz'],
-  bagMass: ['Salt in a bag', 'Sal en un saco', 'Sel dans un sac', 'Salz in einem Sack'], waterPrice: ['Price of water', 'Precio del agua', 'Prix de l’eau', 'Wasserpreis'],
-  waterPer: ['… for how much water', '… por cuánta agua', '… pour combien d’eau', '… für wie viel Wasser'],
-  sewerPrice: ['Price of sewer', 'Precio del alcantarillado', 'Prix de l’assainissement', 'Abwasserpreis'],
-  sewerPer: ['… for how much sewage', '… por cuánta agua residual', '… pour combien d’eaux usées', '… für wie viel Abwasser'],
-  saving: ['First year', 'Primer año', 'Première année', 'Erstes Jahr'], payback: ['Pays back in years', 'Se amortiza en años', 'Amorti en années', 'Bezahlt nach Jahren'],
-  saltSaved: ['Salt saved a year', 'Sal ahorrada al año', 'Sel économisé par an', 'Gespartes Salz im Jahr'],
-  waterSaved: ['Water saved a year', 'Agua ahorrada al año', 'Eau économisée par an', 'Gespartes Wasser im Jahr'],
-  link: ['Copy link', 'Copiar enlace', 'Copier le lien', 'Link kopieren'], curl: ['Copy curl', 'Copiar curl', 'Copier curl', 'curl kopieren'],
-  save: ['Save as JSON', 'Guardar como JSON', 'Enregistrer en JSON', 'Als JSON sichern'], open: ['Open JSON', 'Abrir JSON', 'Ouvrir un JSON', 'JSON öffnen'],
-  sheet: ['Sheet to print', 'Hoja para imprimir', 'Fiche à imprimer', 'Blatt zum Drucken'], pdf: ['Sheet as PDF', 'Hoja en PDF', 'Fiche en PDF', 'Blatt als PDF'],
-  case: ['Case', 'Caso', 'Cas', 'Fall'], answer: ['Answer', 'Respuesta', 'Réponse', 'Antwort'], shop: ['Example shop', 'Tienda de ejemplo', 'Boutique d’exemple', 'Beispielladen'], copied: ['Copied.', 'Copiado.', 'Copié.', 'Kopiert.'],
-  units: ['Units', 'Unidades', 'Unités', 'Einheiten'], us: ['US', 'EE. UU.', 'US', 'US'], metric: ['metric', 'métricas', 'métriques', 'metrisch'],
-  unit: ['unit', 'unidad', 'unité', 'Einheit'], table: ['As a table', 'Como tabla', 'En tableau', 'Als Tabelle'],
-  away: ['The service does not answer. The last answer stays here.', 'El servicio no responde. Queda la última respuesta.', 'Le service ne répond pas. La dernière réponse reste affichée.', 'Der Dienst antwortet nicht. Die letzte Antwort bleibt stehen.'],
-  again: ['Try again', 'Intentar de nuevo', 'Réessayer', 'Noch einmal'], mend: ['Please mend the marked fields; below is the last answer.', 'Corrija los campos marcados; debajo está la última respuesta.', 'Corrigez les champs signalés ; dessous, la dernière réponse.', 'Bitte markierte Felder berichtigen; unten steht die letzte Antwort.'],
-  badFile: ['This file holds no case.', 'Este archivo no contiene un caso.', 'Ce fichier ne contient pas de cas.', 'Diese Datei enthält keinen Fall.'],
-  invented: ['The case shown first is invented.', 'El primer caso es inventado.', 'Le premier cas est inventé.', 'Der erste Fall ist erfunden.'],
-  why: ['Why these numbers', 'Por qué estos números', 'Pourquoi ces chiffres', 'Warum diese Zahlen'], docs: ['For callers', 'Para programas', 'Pour les appelants', 'Für Aufrufer'],
-  doseChart: ['Capacity and efficiency by salt dose', 'Capacidad y eficiencia según la dosis', 'Capacité et efficacité selon la dose', 'Kapazität und Ausnutzung je Dosis'],
-  chargeChart: ['Charge left over eight weeks', 'Carga restante en ocho semanas', 'Charge restante sur huit semaines', 'Restladung über acht Wochen'],
-  chargeNote: ['Known at each regeneration; straight lines between.', 'Conocida en cada regeneración; líneas rectas entre ellas.', 'Connue à chaque régénération ; droites entre elles.', 'Bei jeder Regeneration bekannt; dazwischen gerade Linien.'],
-  moneyChart: ['Worth, year by year', 'Valor, año por año', 'Valeur, année par année', 'Wert, Jahr für Jahr'],
-  moneyNote: ['Band: years to pay back in nine of ten drawn cases.', 'Banda: años de amortización en nueve de diez casos.', 'Bande : années d’amortissement dans neuf cas sur dix.', 'Band: Jahre bis zur Amortisation in neun von zehn Fällen.'],
-  yearChart: ['Salt and water a year', 'Sal y agua al año', 'Sel et eau par an', 'Salz und Wasser im Jahr'],
-  ladder: ['What to do, step by step', 'Qué hacer, paso a paso', 'Que faire, pas à pas', 'Was zu tun ist, Schritt für Schritt'], step: ['Step', 'Paso', 'Étape', 'Schritt'],
-  hardDays: ['Hard days a year', 'Días de agua dura al año', 'Jours d’eau dure par an', 'Tage mit hartem Wasser im Jahr'],
-  perYear: ['Salt and water a year', 'Sal y agua al año', 'Sel et eau par an', 'Salz und Wasser im Jahr'], costNow: ['Cost now', 'Coste ahora', 'Coût maintenant', 'Kosten jetzt'],
-  overBelow: ['Saved a year over the step before', 'Ahorro al año sobre el paso anterior', 'Économisé par an par rapport à l’étape précédente', 'Im Jahr gespart gegenüber dem Schritt davor'],
-  now: ['now', 'ahora', 'actuel', 'jetzt'], after: ['after', 'después', 'après', 'danach'], salt: ['Salt', 'Sal', 'Sel', 'Salz'],
-  day: ['Day', 'Día', 'Jour', 'Tag'], year: ['Year', 'Año', 'Année', 'Jahr'], cumulative: ['Cumulative, discounted', 'Acumulado, descontado', 'Cumul actualisé', 'Summe, abgezinst'],
-  asFound: ['as found', 'tal como está', 'tel quel', 'wie vorgefunden'],
-};
+/** Fixed words of the page by language and key, which the service puts in from its texts. */
+const TEXTS = {/* texts */};
 
 const asked = (navigator.languages ?? [navigator.language]).map(each => each.slice(0, 2).toLowerCase());
-export const language = asked.find(each => LANGUAGES.includes(each)) ?? 'en';
+export const language = asked.find(each => TEXTS[each]) ?? 'en';
 
-/** The words of a key in the reader's language. */
-export const label = key => ROWS[key]?.[LANGUAGES.indexOf(language)] ?? key;
+/** The words of a key in the reader's language, with values in its slots. */
+export const label = (key, ...values) =>
+  (TEXTS[language][key] ?? key).replace(/\{(\d)}/g, (slot, index) => values[index] ?? slot);

@@ -128,7 +128,7 @@ function write(answer) {
   fill($('warnings'), ...answer.cautions.filter(each => each.inFront).map(caution));
   fill($('cautions'), ...answer.cautions.map(caution));
   fill($('out-water'), facts([['compensated', hardness.compensated, '/hardness/compensated'], ['iron', hardness.iron, '/hardness/iron'],
-    ['manganese', hardness.manganese, '/hardness/manganese'], ['set', hardness.controllerSetting, '/hardness/controllerSetting']]));
+    ['manganese', hardness.manganese, '/hardness/manganese'], ['hardnessToSet', hardness.controllerSetting, '/hardness/controllerSetting']]));
   fill($('out-household'), facts([['use', demand.dailyUse, '/demand/dailyUse'], ['load', demand.dailyLoad, '/demand/dailyLoad'],
     ['peak', demand.peakFlow, '/demand/peakFlow']]));
   fill($('out-found'), facts([['fits', make('strong', {}, label(fit.fits ? 'yes' : 'no'))], ['capacity', fit.capacity, '/fit/capacity'],

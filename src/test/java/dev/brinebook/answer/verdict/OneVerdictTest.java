@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -109,7 +110,7 @@ class OneVerdictTest {
 
     /**
      * Incremental ranking by first cost ends at the alternative of least life-cycle cost; here of those that serve and whose cost is
-     * known, but for savings below 2 % of the running cost. Worked out again by the sum over the years.
+     * known, but for savings below 2 % of the running cost. Calculated independently by the sum over the years.
      */
     @Test
     void theStepTakenHasTheLeastLifeCycleCost() {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
 import static org.hamcrest.Matchers.contains;
@@ -76,7 +77,7 @@ class UnmetConditionsTest {
     }
 
     @Test
-    void whatIsNotPricedIsSaidSo() {
+    void namesConditionsWithoutAPrice() {
         JsonNode answer = answer("/v1/assessment", request("{\"bypass\": false, \"surgeProtection\": false,"
                 + " \"prices\": {\"bypass\": #60}}", ""));
         assertEquals(60, answer.at("/readiness/6/price/value").intValue());

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import static org.hamcrest.Matchers.containsString;
@@ -12,7 +13,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.brinebook.Main;
-import dev.brinebook.api.Columns;
+import dev.brinebook.api.CsvColumns;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Served;
 import dev.brinebook.http.Trial;
@@ -41,7 +42,7 @@ class BulkTableTest {
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
 
     static Stream<Operation<?, ?>> flat() {
-        return Main.OPERATIONS.stream().filter(operation -> Columns.missing(operation.requestType()).isEmpty());
+        return Main.OPERATIONS.stream().filter(operation -> CsvColumns.missing(operation.requestType()).isEmpty());
     }
 
     @Test
@@ -67,7 +68,7 @@ class BulkTableTest {
                 .body((line + "{\"=x\": 1}\n").getBytes(StandardCharsets.UTF_8)).post(CONVERT).then().statusCode(200)
                 .extract().asString();
         assertTrue(table.lines().skip(1).findFirst().orElseThrow().startsWith("1,200,"));
-        assertTrue(table.contains("'=x: is not known here"), table);
+        assertTrue(table.contains("'=x: Unknown field."), table);
         assertEquals(1, post(CONVERT, HEADER, "text/csv").asString().lines().count(), "no row, no answer");
     }
 
@@ -105,11 +106,11 @@ class BulkTableTest {
     /** A fault is that of its own row, whatever it is, also a quote that is never closed. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            "1,gpg          | 400 | a quote is not closed
-            "1"x,gpg        | 400 | text stands after a closing quote
-            1               | 400 | The row has 1 cell, the header 2.
+            "1,gpg          | 400 | A quote is not closed
+            "1"x,gpg        | 400 | text follows a closing quote
+            1               | 400 | The row has 1 cell, the header has 2.
             1,gpg,          | 400 | The row has 3 cells
-            1,gpgx          | 422 | 1 fault
+            1,gpgx          | 422 | 1 error
             {"hardness":1}  | 400 | The row has 1 cell
             """)
     void aBadRowEndsNothing(String row, int status, String detail) throws IOException {
@@ -127,20 +128,20 @@ class BulkTableTest {
         List<CSVRecord> answers = table(Served.given().contentType("text/csv").body(body).post(CONVERT).asString());
         assertEquals(List.of("413", "400", "400", "200"), answers.stream().map(one -> one.get("status")).toList());
         assertTrue(answers.get(1).get("problem.detail").contains("not UTF-8"));
-        assertTrue(answers.get(2).get("problem.detail").contains("hardness.value has more than 4096 characters"));
+        assertTrue(answers.get(2).get("problem.detail").contains("`hardness.value` has more than 4,096 characters"));
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            compensateHardness | water.hardness.valu,water.hardness.unit | /water/hardness/valu | unknownField | did you mean water.hardness.value?
-            compensateHardness | hardnessUncertainty.value               | /hardnessUncertainty/value | unknownField | did you mean water.hardnessUncertainty.value?
-            compensateHardness | water.iron                              | /water/iron          | unknownField | such as water.iron.value
+            compensateHardness | water.hardness.valu,water.hardness.unit | /water/hardness/valu | unknownField | Did you mean `water.hardness.value`?
+            compensateHardness | hardnessUncertainty.value               | /hardnessUncertainty/value | unknownField | Did you mean `water.hardnessUncertainty.value`?
+            compensateHardness | water.iron                              | /water/iron          | unknownField | such as `water.iron.value`
             compensateHardness | colour                                  | /colour              | unknownField | /v1/bulk/compensateHardness/template
-            compensateHardness | ' units'                                | '/ units'            | unknownField | did you mean units?
-            compensateHardness | units,units                             | /units               | inconsistent | more than once
-            compensateHardness | water.hardness.value;units              | /water/hardness/value;units | unknownField | part columns by commas
-            assess             | household.fixtures                      | /household/fixtures  | unknownField | a list of objects or of quantities has none
-            blendHardness      | units                                   | /residualHardness/unit | missing    | is missing in the header
+            compensateHardness | ' units'                                | '/ units'            | unknownField | Did you mean `units`?
+            compensateHardness | units,units                             | /units               | inconsistent | Duplicate column
+            compensateHardness | water.hardness.value;units              | /water/hardness/value;units | unknownField | Separate columns with commas
+            assess             | household.fixtures                      | /household/fixtures  | unknownField | A list of objects or of quantities has none
+            blendHardness      | units                                   | /residualHardness/unit | missing    | Missing in the header
             """)
     void aFaultyHeaderIsOneProblemOfTheWhole(String calculator, String header, String pointer, String code, String message) {
         post("/v1/bulk/" + calculator, header + "\r\n1,1\r\n", "text/csv").then().statusCode(422)
@@ -152,9 +153,9 @@ class BulkTableTest {
     @Test
     void soIsOneThatIsNotThere() {
         for (String body : List.of("", "\n \n")) {
-            post(CONVERT, body, "*/*").then().statusCode(400).body("detail", containsString("a header row of columns is wanted"));
+            post(CONVERT, body, "*/*").then().statusCode(400).body("detail", containsString("must begin with a header row of columns"));
         }
-        post(CONVERT, "\"a", "*/*").then().statusCode(400).body("detail", containsString("a quote is not closed"));
+        post(CONVERT, "\"a", "*/*").then().statusCode(400).body("detail", containsString("A quote is not closed"));
         post(CONVERT, "a".repeat(HeapPlan.MAX_LINE_BYTES + 1), "*/*").then().statusCode(413);
     }
 
@@ -163,9 +164,9 @@ class BulkTableTest {
         for (String calculator : List.of("readMeter", "estimatePeakFlow", "compareAlternatives")) {
             post("/v1/bulk/" + calculator, "units\r\n", "*/*").then().statusCode(415)
                     .header("Accept-Post", "application/x-ndjson")
-                    .body("detail", containsString("is a list that no cell can hold"));
+                    .body("detail", containsString("is a list, which does not fit into a cell"));
             Served.given().get("/v1/bulk/" + calculator + "/template").then().statusCode(404)
-                    .body("detail", containsString("takes no table"));
+                    .body("detail", containsString("does not accept CSV"));
         }
         assertEquals(Main.OPERATIONS.size() - 3, flat().count());
         Served.given().get("/v1/bulk/nothing/template").then().statusCode(404);

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -54,7 +55,7 @@ class BulkTemplateTest {
         }
     }
 
-    /** Every plain value of the answer that stands in no list is in its cell, and every other cell is empty. */
+    /** Every plain value of the answer that is in no list is in its cell, and every other cell is empty. */
     private static void assertHolds(CSVRecord row, JsonNode answer) {
         Set<String> told = new HashSet<>(Set.of("line", "status"));
         assertCells(row, "", answer, told);

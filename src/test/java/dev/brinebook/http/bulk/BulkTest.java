@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import static org.hamcrest.Matchers.containsString;
@@ -53,7 +54,7 @@ class BulkTest {
     }
 
     @Test
-    void refusesWhatItDoesNotKnowBeforeTheFirstLine() {
+    void refusesUnsupportedRequestsBeforeTheFirstLine() {
         Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8))
                 .post("/v1/bulk/nothing").then().statusCode(404)
                 .body("detail", containsString("convertHardness"));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A stream that moves is never ended, however long it lasts: the limits of RFC 9110, section 15.5.9 are for what stands still. */
+/** A stream that moves is never ended, however long it lasts: the limits of RFC 9110, section 15.5.9 are for idle streams. */
 @Timeout(60)
 class LongStreamTest {
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,8 +10,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import dev.brinebook.Main;
-import dev.brinebook.api.Column;
-import dev.brinebook.api.Columns;
+import dev.brinebook.api.CsvColumn;
+import dev.brinebook.api.CsvColumns;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.RandomRequests;
 import java.io.IOException;
@@ -24,14 +25,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A request written as a row is read as the same request, whatever it holds and however its columns stand. */
+/** A request written as a row is read as the same request, whatever it holds and in any order of columns. */
 class RowReaderTest {
 
     private static final int REQUESTS = 200;
     private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
     static Stream<Operation<?, ?>> flat() {
-        return Main.OPERATIONS.stream().filter(operation -> Columns.missing(operation.requestType()).isEmpty());
+        return Main.OPERATIONS.stream().filter(operation -> CsvColumns.missing(operation.requestType()).isEmpty());
     }
 
     @ParameterizedTest
@@ -40,11 +41,11 @@ class RowReaderTest {
         int cells = 0;
         for (long seed = 1; seed <= REQUESTS; seed++) {
             ObjectNode request = new RandomRequests(seed).request(operation.requestType());
-            List<Column> columns = new ArrayList<>(Columns.ofRequest(operation.requestType()));
+            List<CsvColumn> columns = new ArrayList<>(CsvColumns.ofRequest(operation.requestType()));
             Collections.shuffle(columns, new Random(seed));
             ObjectNode held = JSON.createObjectNode();
             List<String> row = new ArrayList<>();
-            for (Column column : columns) {
+            for (CsvColumn column : columns) {
                 String cell = cell(request.at("/" + String.join("/", column.path())));
                 row.add(cell);
                 if (!cell.isEmpty()) {

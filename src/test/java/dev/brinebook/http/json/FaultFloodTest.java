@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -5,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Main;
-import dev.brinebook.api.About;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.guard.CalculationStopped;
-import dev.brinebook.guard.StopSign;
+import dev.brinebook.guard.CalculationCancelled;
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.http.Trial;
 import dev.brinebook.http.problem.ProblemException;
 import java.lang.management.ManagementFactory;
@@ -98,9 +99,9 @@ class FaultFloodTest {
             if (component.getGenericType() instanceof ParameterizedType list) {
                 Class<?> element = (Class<?>) list.getActualTypeArguments()[0];
                 floods.add(new Flood(operation.id() + " " + start, operation.requestType(), count -> start + "["
-                        + listed(count, i -> element.isAnnotationPresent(About.class) ? filled(element, i) : plain(element, i))
+                        + listed(count, i -> element.isAnnotationPresent(SchemaDescription.class) ? filled(element, i) : plain(element, i))
                         + "]}" + after));
-            } else if (component.getType().isAnnotationPresent(About.class)) {
+            } else if (component.getType().isAnnotationPresent(SchemaDescription.class)) {
                 addLists(operation, component.getType(), start, "}" + after, above, floods);
             }
         }
@@ -110,7 +111,7 @@ class FaultFloodTest {
     /** An object with each of its plain properties. */
     private static String filled(Class<?> type, int number) {
         return Arrays.stream(type.getRecordComponents()).filter(one -> !(one.getGenericType() instanceof ParameterizedType)
-                && !one.getType().isAnnotationPresent(About.class))
+                && !one.getType().isAnnotationPresent(SchemaDescription.class))
                 .map(one -> "\"%s\": %s".formatted(one.getName(), plain(one.getType(), number)))
                 .collect(Collectors.joining(",", "{", "}"));
     }
@@ -138,30 +139,40 @@ class FaultFloodTest {
     @ParameterizedTest
     @MethodSource("floods")
     void takesTimeInProportionToItsLength(Flood flood) {
-        byte[] few = flood.body().apply(FEW).getBytes(StandardCharsets.UTF_8);
         byte[] many = flood.body().apply(FEW * TIMES_AS_MANY).getBytes(StandardCharsets.UTF_8);
-        long nanosOfFew = leastNanos(few, flood.type());
-        long nanosOfMany = leastNanos(many, flood.type());
-        assertTrue(nanosOfMany < NEGLIGIBLE_NANOS || nanosOfMany <= HIGHEST_RATIO * nanosOfFew,
+        long nanosOfMany = leastNanos(many, flood.type(), NEGLIGIBLE_NANOS);
+        if (nanosOfMany < NEGLIGIBLE_NANOS) {
+            return;
+        }
+        byte[] few = flood.body().apply(FEW).getBytes(StandardCharsets.UTF_8);
+        long nanosOfFew = leastNanos(few, flood.type(), 0);
+        assertTrue(nanosOfMany <= HIGHEST_RATIO * nanosOfFew,
                 "%d take %d us, %d take %d us".formatted(FEW, nanosOfFew / 1_000, FEW * TIMES_AS_MANY, nanosOfMany / 1_000));
     }
 
-    private static long leastNanos(byte[] body, Class<? extends Record> type) {
-        return IntStream.range(0, RUNS).mapToLong(run -> {
-            long before = THREADS.getCurrentThreadCpuTime();
-            try {
-                READER.read(body, type);
-            } catch (InvalidRequest | ProblemException expected) {
-                // what it says is tested elsewhere
-            }
-            return THREADS.getCurrentThreadCpuTime() - before;
-        }).min().orElseThrow();
+    /** Of some runs, until one takes less than is asked for. */
+    private static long leastNanos(byte[] body, Class<? extends Record> type, long enough) {
+        long least = Long.MAX_VALUE;
+        for (int run = 0; run < RUNS && least >= enough; run++) {
+            least = Math.min(least, nanos(body, type));
+        }
+        return least;
+    }
+
+    private static long nanos(byte[] body, Class<? extends Record> type) {
+        long before = THREADS.getCurrentThreadCpuTime();
+        try {
+            READER.read(body, type);
+        } catch (InvalidRequest | ProblemException expected) {
+            // what it says is tested elsewhere
+        }
+        return THREADS.getCurrentThreadCpuTime() - before;
     }
 
     /** Faults of form end the reading, those of content the checking; what is below an unknown key is one fault with it. */
     @ParameterizedTest
     @CsvSource({"99, 99", "100, 100", "101, 100", "5000, 100"})
-    void gathersSoManyFaultsAndNoMore(int sent, int gathered) {
+    void gathersFaultsUpToTheirLimit(int sent, int gathered) {
         for (String element : List.of("\"x\"", "null", "9")) {
             String oneLess = "{\"series\": [" + listed(sent - 1, i -> element) + "]}";
             assertEquals(gathered, faults(oneLess), element + " in a list, which is too long as well");
@@ -183,11 +194,11 @@ class FaultFloodTest {
     void stopsReadingAndCheckingWhenItIsToStop(String frame) {
         byte[] body = frame.formatted(listed(FEW, i -> "{\"a\": 1}")).getBytes(StandardCharsets.UTF_8);
         AtomicInteger looks = new AtomicInteger();
-        StopSign.obeying(() -> looks.incrementAndGet() < 0, () -> assertThrows(InvalidRequest.class,
+        CancellationToken.obeying(() -> looks.incrementAndGet() < 0, () -> assertThrows(InvalidRequest.class,
                 () -> READER.read(body, Trial.Request.class)));
         for (int stopAt = 1; stopAt <= looks.get(); stopAt++) {
             AtomicInteger left = new AtomicInteger(stopAt);
-            assertThrows(CalculationStopped.class, () -> StopSign.obeying(() -> left.decrementAndGet() <= 0,
+            assertThrows(CalculationCancelled.class, () -> CancellationToken.obeying(() -> left.decrementAndGet() <= 0,
                     () -> READER.read(body, Trial.Request.class)));
         }
         assertTrue(looks.get() > 0, "never looked");
@@ -198,7 +209,7 @@ class FaultFloodTest {
     void looksAtTheSignAllTheWayThroughALongList() {
         byte[] body = "{\"series\": [%s]}".formatted(listed(FEW, i -> "1")).getBytes(StandardCharsets.UTF_8);
         AtomicInteger looks = new AtomicInteger();
-        StopSign.obeying(() -> looks.incrementAndGet() < 0, () -> assertThrows(InvalidRequest.class,
+        CancellationToken.obeying(() -> looks.incrementAndGet() < 0, () -> assertThrows(InvalidRequest.class,
                 () -> READER.read(body, Trial.Request.class)));
         assertTrue(looks.get() >= FEW + FEW / 256, looks + " looks");
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -36,7 +37,7 @@ class JsonWriterTest {
     }
 
     @Test
-    void leavesOutWhatIsAbsent() {
+    void omitsAbsentValues() {
         assertEquals("{}", new String(new JsonWriter().write(new Decimal(null)), StandardCharsets.UTF_8));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -105,7 +106,7 @@ class ConcurrencyLimiterTest {
 
     /** What is larger than everything still runs, alone: it was let in, so it is answered. */
     @Test
-    void runsWhatIsLargerThanAllAlone() {
+    void runsOversizedWorkAlone() {
         assertEquals("alone", limiter.call("one", 1_000, () -> "alone"));
     }
 

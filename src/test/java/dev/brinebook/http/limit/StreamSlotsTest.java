@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -64,7 +65,7 @@ class StreamSlotsTest {
 
     /** Silent streams of one address have every place; another address streams all the same, and the stream that ends says why. */
     @Test
-    void silentStreamsShutNobodyOut() throws Exception {
+    void silentStreamsBlockNoOtherCaller() throws Exception {
         List<Socket> silent = new ArrayList<>();
         try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
             for (int i = 0; i < StreamSlots.MOST_AT_ONCE; i++) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.pages;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -133,7 +134,7 @@ class DocsTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void tellsEveryPropertyFormulaSourceAndErrorOfAnOperation(Operation<?, ?> operation) throws IOException {
+    void showsEveryPropertyFormulaSourceAndErrorOfAnOperation(Operation<?, ?> operation) throws IOException {
         Document page = PAGES.get("/docs/operations/" + operation.id());
         assertTrue(page.text().contains(operation.description()));
         for (Class<?> root : List.of(operation.requestType(), operation.answerType())) {
@@ -147,7 +148,7 @@ class DocsTest {
         Set<String> cited = new HashSet<>(page.select("table.formulas a").eachText());
         for (String example : operation.examples()) {
             for (JsonNode entry : JSON.readTree(Examples.text(operation, example, "response")).path("basis")) {
-                String words = entry.path("formula").asText().replaceAll("\\d+(?:[.,]\\d+)*", "#");
+                String words = entry.path("formula").asText().replace('\u00a0', ' ').replaceAll("\\d+(?:[.,]\\d+)*", "#");
                 assertTrue(calculation.replaceAll("\\d+(?:[.,]\\d+)*", "#").contains(words), words);
                 assertTrue(cited.contains(entry.path("source").asText()));
             }
@@ -164,7 +165,7 @@ class DocsTest {
         Document page = PAGES.get(type.path());
         assertEquals(type.title().toString(), page.select("h1").text());
         assertTrue(page.text().contains("HTTP status " + type.status()) && page.text().contains(type.explanation().toString())
-                && page.text().contains(type.mend().toString()));
+                && page.text().contains(type.remedy().toString()));
         assertTrue(page.select("pre.answer").first().wholeText().startsWith("HTTP/1.1 " + type.status() + " "));
         assertFalse(page.select("main a[href=/problems]").isEmpty());
     }
@@ -177,7 +178,7 @@ class DocsTest {
     }
 
     @Test
-    void everyCallShownAnswersWhatIsShown() throws IOException {
+    void everyShownCallGivesTheShownAnswer() throws IOException {
         int compared = 0;
         for (String path : pages().filter(page -> page.startsWith("/docs")).toList()) {
             for (Element call : PAGES.get(path).select("pre.call")) {

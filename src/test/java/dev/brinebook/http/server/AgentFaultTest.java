@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.containsString;
@@ -63,7 +64,7 @@ class AgentFaultTest {
         "{\"jsonrpc\":\"2.0\",\"id\":1,\"result\":{}}               | -32600",
         "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":[\"ping\"]}       | -32600",
         "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"ping\",\"params\":[]} | -32600"})
-    void refusesWhatIsNoMessage(String message, int code) {
+    void refusesInvalidMessages(String message, int code) {
         Response response = Agent.send(message);
         response.then().statusCode(400).contentType("application/json").body("jsonrpc", equalTo("2.0"))
                 .body("id", nullValue()).body("error.code", equalTo(code)).body("result", nullValue());
@@ -161,7 +162,7 @@ class AgentFaultTest {
     }
 
     @Test
-    void tellsNothingOfTheInsideAndLogsNothingOfTheCaller() {
+    void revealsNoInternalsAndLogsNothingOfTheCaller() {
         PrintStream real = System.out;
         ByteArrayOutputStream log = new ByteArrayOutputStream();
         System.setOut(new PrintStream(log, true, StandardCharsets.UTF_8));

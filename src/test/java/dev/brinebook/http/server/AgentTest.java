@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.anEmptyMap;
@@ -108,7 +109,7 @@ class AgentTest {
         "{\"hardness\": {\"value\": -4.50, \"unit\": \"gpg\"}, \"hardnes\": 1}",
         "{\"hardness\": {\"value\": 1e-3, \"unit\": \"dH\"}, \"magnesium\": {\"value\": -1e3, \"unit\": \"mg/L\"}}",
         "{\"hardness\": {\"value\": \"NaN\", \"unit\": null}}"})
-    void tellsFaultsOfArgumentsAsTheOperationTellsThem(String arguments) {
+    void reportsFaultsOfArgumentsAsTheOperationDoes(String arguments) {
         Response direct = Served.posting(arguments).post(Served.CONVERSION);
         direct.then().statusCode(422);
         Response called = Agent.send(Agent.call("convertHardness", arguments));
@@ -130,7 +131,7 @@ class AgentTest {
     }
 
     @Test
-    void tellsArgumentsThatPassTheLimitsOfJson() {
+    void reportsArgumentsBeyondTheLimitsOfJson() {
         for (String value : List.of("1" + "0".repeat(JsonReader.MAX_NUMBER_LENGTH), "[".repeat(40) + "]".repeat(40))) {
             String problem = Agent.send(Agent.call("convertHardness", "{\"hardness\":{\"value\":" + value + "}}")).then()
                     .statusCode(200).body("result.isError", equalTo(true)).extract().path("result.content[0].text");
@@ -159,7 +160,7 @@ class AgentTest {
     void refusesParametersOfTheWrongShape(String params) {
         Response response = Agent.send(Agent.request("initialize", params));
         response.then().statusCode(200).body("error.code", equalTo(-32602))
-                .body("error.message", equalTo("The params are not what initialize takes."));
+                .body("error.message", equalTo("The params do not match initialize."));
         assertFalse(response.asString().contains("jackson") || response.asString().contains("Exception"));
     }
 }

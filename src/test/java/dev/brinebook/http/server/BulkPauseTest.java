@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -72,7 +73,7 @@ class BulkPauseTest {
     }
 
     @Test
-    void aSenderThatPausesTooLongIsToldInALastLine() throws Exception {
+    void aSenderThatPausesTooLongGetsALastLine() throws Exception {
         try (BrinebookServer server = server(500); Socket socket = connect(server)) {
             OutputStream out = socket.getOutputStream();
             head(out, "application/x-ndjson");
@@ -95,7 +96,7 @@ class BulkPauseTest {
     }
 
     @Test
-    void aBodyThatBreaksOffIsToldInALastLine() throws Exception {
+    void aBodyThatBreaksOffIsReportedInALastLine() throws Exception {
         try (BrinebookServer server = server(20_000); Socket socket = connect(server)) {
             OutputStream out = socket.getOutputStream();
             head(out, "application/x-ndjson");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -30,7 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CalculationTimeTest {
 
     private static final int LIMIT_MILLISECONDS = 50;
-    private static final String DETAIL = "The calculation was not done after 50 milliseconds, and was ended.";
+    private static final String DETAIL = "The calculation took longer than 50 milliseconds and was stopped.";
     /** A little of the work that would be left, and far more than threads take that wait for the next request. */
     private static final long IDLE_NANOS_IN_A_MOMENT = TimeUnit.MILLISECONDS.toNanos(100);
     private static final long MOMENT_MILLISECONDS = 300;
@@ -107,14 +108,14 @@ class CalculationTimeTest {
     }
 
     @Test
-    void aToolThatTakesTooLongTellsItsModelSo() {
+    void aToolThatTakesTooLongReportsItToItsModel() {
         Heavy heavy = heaviest().get(2);
         Agent.posting(server.port(), Agent.call(heavy.operation(), heavy.body())).post(Agent.PATH).then().statusCode(200)
                 .body("result.isError", equalTo(true)).body("result.content[0].text", org.hamcrest.Matchers.containsString(DETAIL));
     }
 
     @Test
-    void countsWhatItEnded() {
+    void countsCancelledCalculations() {
         Heavy heavy = heaviest().get(2);
         double before = ended();
         Served.given(server.port()).contentType("application/json").body(heavy.body()).post("/v1/regeneration-schedule");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -26,7 +27,7 @@ class FaultOfOursTest {
     private static final String SECRET = "secret-of-the-inside";
 
     @Test
-    void tellsNothingOfTheInsideButLogsIt() {
+    void revealsNoInternalsButLogsThem() {
         PrintStream real = System.out;
         ByteArrayOutputStream log = new ByteArrayOutputStream();
         System.setOut(new PrintStream(log, true, StandardCharsets.UTF_8));

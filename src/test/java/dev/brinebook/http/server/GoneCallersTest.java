@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -30,7 +31,7 @@ class GoneCallersTest {
     private final BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of());
 
     @AfterEach
-    void answersOthersAndBlamesNobody() throws InterruptedException {
+    void answersOthersAndLogsNoFault() throws InterruptedException {
         while (!metrics().contains("http_server_requests_in_flight 0.0\n")) {
             TimeUnit.MILLISECONDS.sleep(20);
         }
@@ -48,7 +49,7 @@ class GoneCallersTest {
         }
     }
 
-    /** It still listens, and is told. */
+    /** It still listens, and is answered. */
     @Test
     void saysThatNoMoreComes() throws IOException {
         try (Socket socket = connect(HALF)) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -55,7 +56,7 @@ class HeadersTest {
     }
 
     @Test
-    void postsAndFaultsAreKeptByNobody() {
+    void postsAndFaultsAreNotCached() {
         Served.posting(Served.SMALLEST).header("If-None-Match", "*").post(Served.CONVERSION).then().statusCode(200)
                 .header("Cache-Control", "no-store").header("ETag", nullValue());
         Served.posting("{").post(Served.CONVERSION).then().statusCode(400).header("Cache-Control", "no-store");

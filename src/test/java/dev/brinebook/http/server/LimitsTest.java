@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.containsString;
@@ -32,7 +33,7 @@ class LimitsTest {
         String body = PADDED + " ".repeat(Served.MAX_BODY_BYTES - PADDED.length()) + "}";
         Served.posting(body).post(Served.CONVERSION).then().statusCode(413).header("Connection", "close")
                 .body("type", equalTo("/problems/body-too-large"))
-                .body("detail", containsString(Integer.toString(Served.MAX_BODY_BYTES)));
+                .body("detail", containsString(String.format(java.util.Locale.ROOT, "%,d bytes", Served.MAX_BODY_BYTES)));
     }
 
     @Test
@@ -70,7 +71,7 @@ class LimitsTest {
         "GET /v1/a%2fb HTTP/1.1", "GET /%c0%ae HTTP/1.1", "GET / HTTP/9.9", "GET / HTTP/2.0", "GET / HTTP/0.9",
         "GET http://other.example/ HTTP/1.1",
         "GET /docs/assets/../../../pom.xml HTTP/1.1"})
-    void refusesWhatIsNoProperRequest(String requestLine) throws IOException {
+    void refusesMalformedRequests(String requestLine) throws IOException {
         HttpText.assertProblem(RawHttp.send(port, requestLine, "", ""), 400, "bad-request");
     }
 
@@ -79,7 +80,7 @@ class LimitsTest {
     @ValueSource(strings = {"Content-Length: 5\r\nContent-Length: 6", "Content-Length: 2\r\nTransfer-Encoding: chunked",
         "Content-Length: -1", "Content-Length: 99999999999999999999", "Transfer-Encoding: chunked\r\nX: a\u0000b",
         "Host: other.example\r\nContent-Length: 2", "Expect: a-wonder\r\nContent-Length: 2", "No colon\r\nContent-Length: 2"})
-    void refusesWhatIsNoProperHead(String headers) throws IOException {
+    void refusesMalformedHeads(String headers) throws IOException {
         HttpText.assertProblem(RawHttp.send(port, POST, JSON + headers + "\r\n", "{}"), 400, "bad-request");
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -21,27 +22,27 @@ class MalformedBodyTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            ``                                                 | The body is empty: a JSON object is wanted at line 1, column 1.
-            `  `                                               | The body is empty: a JSON object is wanted at line 1, column 3.
-            {                                                  | The JSON is cut off at line 1, column 2.
-            {"hardness": {"value": 1                           | The JSON is cut off at line 1, column 25.
-            hardness=1                                         | The body is not valid JSON at line 1, column 1.
-            {'hardness': 1}                                    | The body is not valid JSON at line 1, column 2.
-            {"hardness": 1,}                                   | The body is not valid JSON at line 1, column 16.
-            {"hardness": {"value": 01, "unit": "gpg"}}         | The body is not valid JSON at line 1, column 25.
-            {"hardness": {"value": .5, "unit": "gpg"}}         | The body is not valid JSON at line 1, column 24.
-            {"hardness": {"value": NaN, "unit": "gpg"}}        | The body is not valid JSON at line 1, column 27.
-            {"hardness": {"value": Infinity, "unit": "gpg"}}   | The body is not valid JSON at line 1, column 32.
-            {"hardness": {"value": -Infinity, "unit": "gpg"}}  | The body is not valid JSON at line 1, column 33.
-            {"\\ud800": 1}                                     | The body is not valid JSON at line 1, column 9.
-            {"hardness": {"value": 1, "unit": "gpg"}} x        | The body is not valid JSON at line 1, column 43.
-            {"hardness": {"value": 1, "unit": "gpg"}} {}       | There is text after the end of the JSON object at line 1, column 43.
-            {"hardness": {"value": 1, "value": 2}}             | A key stands twice in one object at line 1, column 34.
-            {"hardness": {"value": 1e400, "unit": "gpg"}}      | A number is too big or too small at line 1, column 24.
-            {"hardness": {"value": 1e-400, "unit": "gpg"}}     | A number is too big or too small at line 1, column 24.
-            {"hardness": {"value": 1e999999999, "unit": "gpg"}}| A number is too big or too small at line 1, column 24.
-            {"hardness": {"value": 0e999999999, "unit": "gpg"}}| A number is too big or too small at line 1, column 24.
-            {"hardness": {"value": 1e99999999999}}             | A number is too big or too small at line 1, column 24.
+            ``                                                 | The body is empty. It must be a JSON object. Line 1, column 1.
+            `  `                                               | The body is empty. It must be a JSON object. Line 1, column 3.
+            {                                                  | The JSON ends too early. Line 1, column 2.
+            {"hardness": {"value": 1                           | The JSON ends too early. Line 1, column 25.
+            hardness=1                                         | The body is not JSON. Line 1, column 1.
+            {'hardness': 1}                                    | The body is not JSON. Line 1, column 2.
+            {"hardness": 1,}                                   | The body is not JSON. Line 1, column 16.
+            {"hardness": {"value": 01, "unit": "gpg"}}         | The body is not JSON. Line 1, column 25.
+            {"hardness": {"value": .5, "unit": "gpg"}}         | The body is not JSON. Line 1, column 24.
+            {"hardness": {"value": NaN, "unit": "gpg"}}        | The body is not JSON. Line 1, column 27.
+            {"hardness": {"value": Infinity, "unit": "gpg"}}   | The body is not JSON. Line 1, column 32.
+            {"hardness": {"value": -Infinity, "unit": "gpg"}}  | The body is not JSON. Line 1, column 33.
+            {"\\ud800": 1}                                     | The body is not JSON. Line 1, column 9.
+            {"hardness": {"value": 1, "unit": "gpg"}} x        | The body is not JSON. Line 1, column 43.
+            {"hardness": {"value": 1, "unit": "gpg"}} {}       | There is text after the end of the JSON object. Line 1, column 43.
+            {"hardness": {"value": 1, "value": 2}}             | An object has a duplicate key. Line 1, column 34.
+            {"hardness": {"value": 1e400, "unit": "gpg"}}      | A number is too large or too small. Line 1, column 24.
+            {"hardness": {"value": 1e-400, "unit": "gpg"}}     | A number is too large or too small. Line 1, column 24.
+            {"hardness": {"value": 1e999999999, "unit": "gpg"}}| A number is too large or too small. Line 1, column 24.
+            {"hardness": {"value": 0e999999999, "unit": "gpg"}}| A number is too large or too small. Line 1, column 24.
+            {"hardness": {"value": 1e99999999999}}             | A number is too large or too small. Line 1, column 24.
             """)
     void saysWhereTheBodyStopsBeingJson(String body, String detail) {
         refuses(body.getBytes(StandardCharsets.UTF_8), detail);
@@ -50,12 +51,12 @@ class MalformedBodyTest {
     @Test
     void countsLinesAndColumns() {
         refuses("{\n  \"hardness\": {\n    \"value\": 1 2}}".getBytes(StandardCharsets.UTF_8),
-                "The body is not valid JSON at line 3, column 16.");
+                "The body is not JSON. Line 3, column 16.");
     }
 
     @Test
     void holdsToLimitsOfDepthAndLength() {
-        String limits = "The body passes a limit (nesting 32, names 128, texts 4096, numbers 64 characters) at line 1, column ";
+        String limits = "The body exceeds a limit: nesting 32, names 128, texts 4,096, numbers 64 characters. Line 1, column ";
         refusesFrom("[".repeat(40), limits);
         refusesFrom("{\"a\":".repeat(40) + "1" + "}".repeat(40), limits);
         refusesFrom("{\"" + "n".repeat(200) + "\": 1}", limits);
@@ -65,14 +66,14 @@ class MalformedBodyTest {
 
     @Test
     void takesUtf8AndNothingElse() {
-        refuses(Served.SMALLEST.getBytes(StandardCharsets.UTF_16BE), "The body is not valid JSON at line 1, column 2.");
-        refuses(Served.SMALLEST.getBytes(StandardCharsets.UTF_16), "The body is not UTF-8 at line 1, column 1.");
-        refuses(Served.SMALLEST.getBytes(Charset.forName("UTF-32BE")), "The body is not valid JSON at line 1, column 2.");
+        refuses(Served.SMALLEST.getBytes(StandardCharsets.UTF_16BE), "The body is not JSON. Line 1, column 2.");
+        refuses(Served.SMALLEST.getBytes(StandardCharsets.UTF_16), "The body is not UTF-8. Line 1, column 1.");
+        refuses(Served.SMALLEST.getBytes(Charset.forName("UTF-32BE")), "The body is not JSON. Line 1, column 2.");
         refuses(("\uFEFF" + Served.SMALLEST).getBytes(StandardCharsets.UTF_8),
-                "The body starts with a byte order mark: send UTF-8 without it at line 1, column 1.");
-        refuses(with("{\n\"", 0xFF, "\": 1}"), "The body is not UTF-8 at line 2, column 2.");
-        refuses(with("{\"", 0xC3, "\": 1}"), "The body is not UTF-8 at line 1, column 3.");
-        refuses("{\"unit\": \"\u00e9\"}".getBytes(StandardCharsets.ISO_8859_1), "The body is not UTF-8 at line 1, column 11.");
+                "The body starts with a byte order mark. Send UTF-8 without it. Line 1, column 1.");
+        refuses(with("{\n\"", 0xFF, "\": 1}"), "The body is not UTF-8. Line 2, column 2.");
+        refuses(with("{\"", 0xC3, "\": 1}"), "The body is not UTF-8. Line 1, column 3.");
+        refuses("{\"unit\": \"\u00e9\"}".getBytes(StandardCharsets.ISO_8859_1), "The body is not UTF-8. Line 1, column 11.");
     }
 
     private static byte[] with(String before, int octet, String after) {

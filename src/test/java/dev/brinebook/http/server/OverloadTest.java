@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -114,7 +115,7 @@ class OverloadTest {
     /** Calculation only: more threads, or virtual ones without a bound, would but wait for processors. */
     @Test
     void threadsAndWhatWaitsForThemAreBounded() {
-        QueuedThreadPool threads = Listeners.threads();
+        QueuedThreadPool threads = ServerConnectors.threads();
         assertTrue(threads.getMaxThreads() > RequestLimit.MOST_AT_ONCE && threads.getMaxThreads() < 300);
         assertNull(threads.getVirtualThreadsExecutor());
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -39,7 +40,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The pages of problems show what the service really answers: each request goes over the wire as it stands in its file, and
+ * The pages of problems show what the service really answers: each request goes over the wire exactly as in its file, and
  * its answer is held to the committed one. Only the request id, which differs each time, is the same in all.
  */
 class ProblemExamplesTest {

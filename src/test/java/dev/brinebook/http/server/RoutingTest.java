@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.anyOf;
@@ -97,9 +98,9 @@ class RoutingTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            value=1&unit=%zz     | The query is not properly percent-encoded.
-            value=1&unit=%       | The query is not properly percent-encoded.
-            value=1&un%2=gpg     | The query is not properly percent-encoded.
+            value=1&unit=%zz     | The query is not percent-encoded correctly.
+            value=1&unit=%       | The query is not percent-encoded correctly.
+            value=1&un%2=gpg     | The query is not percent-encoded correctly.
             value=1&unit=%ff     | The query is not UTF-8, or a part of it is longer than 128 characters.
             value=1&unit=%ed%a0%80 | The query is not UTF-8, or a part of it is longer than 128 characters.
             """)
@@ -141,7 +142,7 @@ class RoutingTest {
         Served.given().header("Content-Type", type).body(Served.SMALLEST.getBytes()).post(path + "?unit=dH").then().statusCode(422)
                 .body("errors[0].pointer", equalTo("/unit")).body("errors[0].parameter", equalTo("unit"))
                 .body("errors[0].code", equalTo("unknownField"))
-                .body("errors[0].message", equalTo("is not known here: the query must be empty"));
+                .body("errors[0].message", equalTo("Unknown field. The query must be empty."));
         Served.given().header("Content-Type", type).body(Served.SMALLEST.getBytes()).post(path + "?%ff=1").then().statusCode(400)
                 .body("type", equalTo("/problems/malformed-query"));
     }

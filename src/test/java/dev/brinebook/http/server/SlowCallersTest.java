@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -64,7 +65,7 @@ class SlowCallersTest {
 
     /** Heads that drip in hold connections, which are bounded, and no thread: others are answered meanwhile. */
     @Test
-    void headsThatDripInHoldNobodyElse() throws Exception {
+    void slowHeadsDelayNoOtherCaller() throws Exception {
         try (BrinebookServer server = start(10)) {
             for (int i = 0; i < CONNECTIONS - 1; i++) {
                 sockets.add(connect(server.port(), "GET /version HTTP/1.1\r\nX: "));
@@ -157,7 +158,7 @@ class SlowCallersTest {
 
     /** Bodies that do not come hold neither threads nor permits: more of them than there are threads leave others what they need. */
     @Test
-    void bodiesThatDoNotComeHoldNobodyElse() throws Exception {
+    void missingBodiesDelayNoOtherCaller() throws Exception {
         try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
             for (int i = 0; i < 2 * RequestLimit.MOST_AT_ONCE; i++) {
                 sockets.add(connect(server.port(), POST + "{"));

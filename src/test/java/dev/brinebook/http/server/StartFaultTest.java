@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -24,7 +25,7 @@ class StartFaultTest {
             192.0.2.1    | cannot listen on 192.0.2.1, port 0: HOST is not an address of this machine
             host.invalid | cannot listen: HOST host.invalid is not a known host name or address
             """)
-    void saysWhatIsWrongWithTheHost(String host, String message) {
+    void namesTheFaultOfTheHost(String host, String message) {
         assertEquals(message, faultOf(new Settings(0, 0, host, 1_024, 1, 0, Set.of())));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -30,7 +31,7 @@ class StopTest {
     private final Held held = new Held(1);
 
     @Test
-    void finishesTheRequestThatRunsAndTellsThatItIsStopping() throws Exception {
+    void finishesTheRunningRequestAndReportsThatItIsStopping() throws Exception {
         BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 5, Set.of());
         int port = server.port();
         int watching = server.metricsPort();

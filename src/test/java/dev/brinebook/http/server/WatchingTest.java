@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
@@ -50,7 +51,7 @@ class WatchingTest {
     /** RFC 9110, section 15.5: a head that is cut off, or cannot be read, is the caller's fault, and one that is seen. */
     @ParameterizedTest
     @ValueSource(strings = {"GET /version HTTP/1.1\r\nHo", "GET /version HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n"})
-    void countsWhatWasRefusedBeforeItWasRead(String head) throws Exception {
+    void countsRequestsRefusedBeforeTheyWereRead(String head) throws Exception {
         try (BrinebookServer server = Served.start(Main.OPERATIONS, 0, Set.of())) {
             try (Socket socket = new Socket("127.0.0.1", server.port())) {
                 socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
@@ -82,12 +83,12 @@ class WatchingTest {
     }
 
     @Test
-    void tellsItsVersions() {
+    void reportsItsVersions() {
         Served.given().get("/version").then().statusCode(200).body("version", startsWith("1."))
                 .body("modelVersion", equalTo(dev.brinebook.api.ModelVersion.CURRENT));
     }
 
-    /** The columns of one water are worked out once: the same request again asks the cache alone. */
+    /** The columns of one water are calculated once: the same request again reads the cache alone. */
     @Test
     void showsHowOftenAColumnWasRemembered() {
         String request = TestServer.example("sizeSoftener.well-family").replace("\"value\": 22", "\"value\": 23.7");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
 import static dev.brinebook.http.Near.exactly;
@@ -32,7 +33,7 @@ class AssessTest {
 
     @Test
     void answersEveryPartOfTheJob() {
-        assess(WELL).statusCode(200).body("summary", containsString("Set 28 gpg"))
+        assess(WELL).statusCode(200).body("summary", containsString("Set hardness 28\u00a0gpg"))
                 .body("hardness.compensated.value", near(22 + 4 * 1.2 + 2 * 0.08, 1e-3, "common practice: 4 gpg for iron, 2"
                         + " for manganese")).body("hardness.controllerSetting.value", exactly(28))
                 .body("demand.dailyUse.value", near(300, 0.1, "five people at 60 gal: Residential End Uses of Water v2"))
@@ -55,15 +56,15 @@ class AssessTest {
     @Test
     void speaksInTheUnitsOfTheAnswer() {
         TestServer.post("/v1/assessment", TestServer.example("assess.apartment")).statusCode(200)
-                .body("fit.reasons", hasItem("the bed is less than 61 cm deep"))
+                .body("fit.reasons", hasItem("The bed is less than 61 cm deep."))
                 .body("commissioning", hasItem(containsString("below 17 mg/L")))
                 .body("basis.formula", not(hasItem(containsString("gpm")))).body("basis.formula", not(hasItem(containsString("psi"))));
         assess(WELL).body("commissioning", hasItem(containsString("below 1 gpg")))
-                .body("basis.formula", hasItem(containsString("8 gpm/ft2")));
+                .body("basis.formula", hasItem(containsString("8\u00a0gpm/ft²")));
     }
 
     @Test
-    void tellsTheSeedToItsLastDigit() {
+    void reportsTheSeedToItsLastDigit() {
         assess(WELL.replaceFirst("\\{", "{\"seed\": 123456789,")).statusCode(200)
                 .body("assumptions.find { it.name == 'seed' }.value", equalTo("123456789"));
     }
@@ -87,12 +88,12 @@ class AssessTest {
     void saysWhenTheSettingsMeanEveryNightAndWhichLimitsNoDoseKeeps() {
         String tiny = TestServer.example("assess.apartment").replace("\"people\": 2", "\"people\": 6")
                 .replaceFirst("\"value\": 12,(\\s+)\"unit\": \"L\"", "\"value\": 3,$1\"unit\": \"L\"");
-        assess(tiny).statusCode(200).body("summary", containsString("no setting of this softener keeps the water soft"))
+        assess(tiny).statusCode(200).body("summary", containsString("No setting of this softener keeps the water soft"))
                 .body("tradeOff.unmetLimits", hasItem("serviceStandard"));
     }
 
     @Test
-    void tellsWhatAnUncertainUseDoesToTheAdvice() {
+    void reportsTheEffectOfAnUncertainUseOnTheAdvice() {
         assess(WELL).statusCode(200).body("useUncertainty.low.dailyUse.value", near(240, 0.1, "300 gal less a fifth"))
                 .body("useUncertainty.high.dailyUse.value", near(360, 0.1, "and a fifth more"))
                 .body("useUncertainty.advice", nullValue())
@@ -116,7 +117,7 @@ class AssessTest {
     @Test
     void doesNotPassADollarPriceOffAsTheCallersOwn() {
         assess(TestServer.example("assess.apartment")).statusCode(200)
-                .body("assumptions.find { it.name == 'prices.serviceVisit' }.value", equalTo("100 EUR per visit, assumed"));
+                .body("assumptions.find { it.name == 'prices.serviceVisit' }.value", equalTo("100\u00a0EUR per visit, assumed"));
     }
 
     @Test
@@ -174,7 +175,7 @@ class AssessTest {
     }
 
     @Test
-    void tellsTheSavingWithoutAPaybackWhenTheCostIsUnknown() {
+    void reportsTheSavingWithoutAPaybackWhenTheCostIsUnknown() {
         assess(TestServer.example("assess.apartment").replaceFirst("\"conversion\": \\{[^}]*}[^}]*},", ""))
                 .statusCode(200).body("conversion.payback", nullValue())
                 .body("conversion.firstYearSaving.total.unit", equalTo("EUR")).body("summary", containsString("EUR"));
@@ -209,7 +210,7 @@ class AssessTest {
     }
 
     @Test
-    void tellsEveryFaultOfABadBodyAtOnce() {
+    void reportsEveryFaultOfABadBodyAtOnce() {
         assess("""
                 {"water": {"hardness": {"value": -1, "unit": "gpg"}, "iron": {"value": "2", "unit": "mg/L"}},
                  "household": {"peple": 4}, "softener": {"resinVolume": {"value": 1, "unit": "lb"},

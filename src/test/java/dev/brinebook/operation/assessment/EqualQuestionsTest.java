@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -50,7 +51,7 @@ class EqualQuestionsTest {
         }
     }
 
-    /** No setting, verdict or expected figure depends on how an example is drawn. */
+    /** No setting, verdict or expected figure depends on how an example is simulated. */
     @ParameterizedTest
     @ValueSource(strings = {"well-family", "apartment", "holiday-cabin"})
     void fiftySeedsAndStartDatesGiveOneAnswer(String household) {

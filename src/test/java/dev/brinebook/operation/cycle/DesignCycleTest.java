@@ -1,9 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
@@ -41,7 +43,7 @@ class DesignCycleTest {
                 .body("refill.saltPerVolumeOfWater.value", closeTo(0.3583, 0.0006)).body("refill.saltPerVolumeOfWater.unit", equalTo("kg"))
                 .body("refill.saltPerVolumeOfBrine.unit", equalTo("kg"))
                 .body("refill.saltInWholeMinutes.value", closeTo(7 * 0.5 * 2.99, 0.02))
-                .body("refill.note", containsString("13 % too much"))
+                .body("refill.note", containsString("13 % too much salt"))
                 .body("capacity.value", equalTo(27000)).body("capacity.unit", equalTo("gr"))
                 .body("saltEfficiency.value", equalTo(2700))
                 .body("efficiency.findAll { it.standing == 'met' }", empty())
@@ -55,7 +57,7 @@ class DesignCycleTest {
                 .body("waterByResin.withinUsual", equalTo(true)).body("waterByResin.belowPlants", equalTo(true))
                 .body("year.salt.value", equalTo(500))
                 .body("findings", empty())
-                .body("summary", startsWith("Set in minutes: backwash 8, brine and slow rinse 60, fast rinse 8, refill 6.7."))
+                .body("summary", endsWith("Set these minutes: backwash 8, brine draw and slow rinse 60, fast rinse 8, brine refill 6.7."))
                 .body("cautions.code", hasItems("powerAndPressure", "drainAirGap", "localCodeDecides", "sewerSaltLimits"))
                 .body("cautions.code", not(hasItem("coldWater")));
     }
@@ -72,7 +74,7 @@ class DesignCycleTest {
                 .body("cycle.steps.step", hasItem("secondBackwash"))
                 .body("brine.saturatedPercent", equalTo(23.61))
                 .body("refill.water.value", closeTo(1.92 / 0.30907 / 0.9997, 0.01))
-                .body("refill.note", startsWith("Each litre of water dissolves 0.309 kg"))
+                .body("refill.note", startsWith("Each litre of water dissolves 0.309\u00a0kg of salt."))
                 .body("cautions.code", hasItems("potassiumKidneyHeart", "coldWater"))
                 .body("year", nullValue());
         post(request.formatted("sodiumChloride")).statusCode(200)
@@ -104,8 +106,8 @@ class DesignCycleTest {
      */
     @ParameterizedTest(name = "control {0}, drain {1}, supply {2}: {3} gpm by {4}")
     @CsvSource({", , , 3.5, flowControl, false, ''", ", 1.6, 8, 1.5, drain, true, A larger or shorter drain line",
-        ", 8, 1.7, 1.5, supply, true, A larger service line or a pump", "3, 1.9, , 1.9, drain, true, A larger or shorter drain line",
-        "1.5, , 8, 1.5, flowControl, true, A larger drain line flow control"})
+        ", 8, 1.7, 1.5, supply, true, A larger service line or a stronger pump",
+        "3, 1.9, , 1.9, drain, true, A larger or shorter drain line", "1.5, , 8, 1.5, flowControl, true, A larger drain line flow control"})
     void givesTheLeastOfFlowControlDrainAndSupply(String control, String drain, String supply, double flow, String rule, boolean weak,
             String cure) {
         post("""
@@ -148,7 +150,7 @@ class DesignCycleTest {
     }
 
     @Test
-    void tellsEveryFault() {
+    void reportsEveryFault() {
         post("{}").statusCode(422).body("errors.pointer", contains("/softener"));
         post("""
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 21, "unit": "lb/ft3"}},

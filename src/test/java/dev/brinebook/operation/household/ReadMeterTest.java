@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import static dev.brinebook.http.Near.near;
@@ -81,7 +82,7 @@ class ReadMeterTest {
     /**
      * Hours on the clock of Berlin, through both clock changes; the register starts again at 100,000; holes of 5 hours, of
      * 30 hours and of four days. Every day that readings fill has the volume that was made, the others are missing, and each
-     * row that was mended is listed by its line.
+     * row that was corrected is listed by its line.
      */
     @Test
     void aYearOfHoursComesOutWithTheRightDays() {
@@ -116,7 +117,7 @@ class ReadMeterTest {
         assertEquals(365, answer.getInt("coverage.days"));
         List<Number> gaps = answer.getList("coverage.gaps.volume.value");
         assertEquals(gone.stream().mapToInt(truth::get).sum(),
-                gaps.stream().mapToDouble(Number::doubleValue).sum(), 0.02, "the register tells what passed in each gap");
+                gaps.stream().mapToDouble(Number::doubleValue).sum(), 0.02, "the register gives the total of each gap");
 
         int turned = register - 100_000;
         assertTrue(turned > 0 && turned < 100_000, "it starts again once");
@@ -162,7 +163,7 @@ class ReadMeterTest {
     }
 
     @Test
-    void whatIsAnsweredCanBeSentOn() throws JsonProcessingException {
+    void theAnswerCanBeUsedAsARequest() throws JsonProcessingException {
         JsonPath answer = TestServer.post(PATH, TestServer.example("readMeter.apartment")).statusCode(200).extract().jsonPath();
         String water = "{\"water\": {\"hardness\": {\"value\": 17, \"unit\": \"dH\"}}, \"units\": \"metric\", \"household\": ";
         String forecast = new ObjectMapper().writeValueAsString(answer.getMap("forecast"));
@@ -189,11 +190,11 @@ class ReadMeterTest {
                 .statusCode(200).body("highDays.date", equalTo(List.of("2025-01-26", "2025-02-16")))
                 .body("highDays[1].use.value", near(6_000, 0, "as read")).body("highDays[1].above.value", near(4_800, 60, "less 4 x 300"))
                 .body("findings.code", equalTo(List.of("highDays"))).extract().jsonPath();
-        assertEquals("On 2 days more than four times the usual was used, most on 2025-01-26: 6000 L. Look for a leak, unless something"
-                + " was filled.", with.getString("findings[0].message"));
+        assertEquals("On 2 days, more than four times the usual was used. The highest was 6,000\u00a0L on January 26, 2025. Look for a"
+                + " leak, unless something was filled.", with.getString("findings[0].message"));
         assertTrue(with.getString("summary").endsWith(with.getString("findings[0].message")));
         double mean = with.getList("forecast.weeklyUse.value", Double.class).stream().mapToDouble(x -> x).average().orElse(0);
-        assertEquals(300 * (1 + 2 * 3 / 60.0), mean, 6, "each of the two counts as four days");
+        assertEquals(300 * (1 + 2 * 3 / 60.0), mean, 6, "each of the two is weighted as four days");
     }
 
     /** The same four people in two countries, and a country that has none. */
@@ -218,7 +219,7 @@ class ReadMeterTest {
                 .body("findings[0].perDay.value", near(400, 12, "made so"))
                 .body("findings[0].before.value", near(250, 12, "made so"))
                 .body("forecast.weeklyUse[0].value", near(400, 25, "the level since, by seven Mondays"))
-                .body("assumptions.find { it.name == 'forecast.from' }.value", containsString("2025-03-17"));
+                .body("assumptions.find { it.name == 'forecast.from' }.value", containsString("March 17, 2025"));
     }
 
     @Test
@@ -256,7 +257,7 @@ class ReadMeterTest {
     }
 
     @Test
-    void cornersOfUseAreAnswered() {
+    void extremesOfUseAreAnswered() {
         TestServer.post(PATH, json("volume", "", volumes(40, i -> 0))).statusCode(200)
                 .body("estimates.gammaShape.reason", equalTo("nobodyThere")).body("forecast.weeklyUse[6].value", near(0, 0, "dry"));
         JsonPath much = TestServer.post(PATH, json("volume", "", volumes(40, i -> 44_000))).statusCode(200).extract().jsonPath();
@@ -271,7 +272,7 @@ class ReadMeterTest {
     }
 
     @Test
-    void faultsOfJsonAreToldByPointer() {
+    void faultsOfJsonAreReportedByPointer() {
         TestServer.post(PATH, json("volume", ", \"rolloverAt\": 5, \"timeZone\": \"Mars\"", "{\"at\": \"1/2/2026\", \"value\": 1},"
                 + "{\"at\": \"2026-02-30\", \"value\": -1}")).statusCode(422)
                 .body("errors.pointer", equalTo(List.of("/meter/rolloverAt", "/meter/timeZone", "/readings/0/at",
@@ -280,9 +281,9 @@ class ReadMeterTest {
                 .statusCode(422).body("errors.pointer", equalTo(List.of("/meter/intervalMinutes")));
         TestServer.post(PATH, json("register", "", "{\"at\": \"2026-01-01\", \"value\": 1}")).statusCode(422)
                 .body("errors", hasSize(1)).body("errors[0].code", equalTo("impossible"))
-                .body("errors[0].message", containsString("no day is whole"));
+                .body("errors[0].message", containsString("No whole day."));
         TestServer.post(PATH, json("volume", "", "{\"at\": \"2001-01-01\", \"value\": 1}, {\"at\": \"2026-01-01\", \"value\": 1},"
                 + "{\"at\": \"2026-01-02\", \"value\": 1}")).statusCode(422)
-                .body("errors[0].message", containsString("1096 are the most")).body("errors[0].message", containsString("span"));
+                .body("errors[0].message", containsString("At most 1,096 are allowed")).body("errors[0].message", containsString("span"));
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
 import static org.hamcrest.Matchers.containsString;
@@ -27,7 +28,7 @@ class ReadingsFileTest {
     }
 
     @Test
-    void rowsThatCannotBeReadAreToldByLine() {
+    void rowsThatCannotBeReadAreReportedByLine() {
         String csv = String.join("\r\n", "at,reading", "2026-01-01,100", "01.01.2026,110", "", "\"2026-01-02\",\"200.5\"",
                 "2026-01-02T06:00,210,5", "2026-01-02T07:00,\"211,5\"", "2026-01-02T08:00,-1", "2026-01-02T09:00,many",
                 "2026-01-02T10:00,", "2026-01-02T11:00", "\"2026-01-02", "T12:00\",240", "2026-01-02T13:00,2e12",
@@ -45,21 +46,21 @@ class ReadingsFileTest {
 
     @ParameterizedTest(name = "{1}")
     @CsvSource(delimiter = '|', value = {
-        "'' | the body is empty", "at;reading | parted by a comma", "at,reading,at | two columns",
+        "'' | The body is empty", "at;reading | separated by a comma", "at,reading,at | two columns",
         "at,at | each once", "at,reading,volume | two columns", "date,reading | at,reading", "AT,READING | at,reading",
         "2026-01-01,5 | header", "'at,reading~\"2026-01-01,5' | quote", "'at,reading~\"2026-01-01\"x,5' | quote",
-        "'at,reading~' | no day is whole"})
+        "'at,reading~' | No whole day."})
     void aFileThatIsNoTableIsRefused(String text, String told) {
         TestServer.postCsv(PATH, text.replace("~", "\r\n")).statusCode(422).body("errors[0].pointer", equalTo(""))
                 .body("errors[0].message", containsString(told)).body("errors[0].parameter", nullValue());
     }
 
     @Test
-    void rowsAreToldWhereNoneCanBeUsed() {
+    void rowsAreReportedWhereNoneCanBeUsed() {
         TestServer.postCsv(PATH, "at,volume\n2026-01-01,5;2\n2026-01-32,1\n").statusCode(422)
-                .body("errors[0].message", containsString("0 of 2 rows can be read"))
-                .body("errors[1].message", containsString("line 2: the value is not a plain decimal number"))
-                .body("errors[2].message", containsString("line 3: the time is not written"));
+                .body("errors[0].message", containsString("Rows that can be read: 0 of 2."))
+                .body("errors[1].message", containsString("Line 2: The value is not a plain decimal number."))
+                .body("errors[2].message", containsString("Line 3: The time is not in ISO 8601 form"));
     }
 
     /** A table whose every cell is quoted, with a blank after a quote, and an empty cell and no line end at the end. */
@@ -73,7 +74,7 @@ class ReadingsFileTest {
     @Test
     void moreRowsThanAreTakenAreRefused() {
         TestServer.postCsv(PATH, "at,volume\n" + ",1\n".repeat(30_001)).statusCode(422)
-                .body("errors[0].message", containsString("more than 30000 rows"));
+                .body("errors[0].message", containsString("more than 30,000 rows"));
         TestServer.postCsv(PATH, "at,volume\n2026-01-01,5\n" + ",1\n".repeat(250)).statusCode(200)
                 .body("coverage.rows.size()", equalTo(200)).body("coverage.rowsOmitted", equalTo(50));
     }
@@ -90,7 +91,7 @@ class ReadingsFileTest {
         "?unit=L&rolloverAt=1000, rolloverAt, inconsistent, /meter/rolloverAt",
         "?unit=L&people=2.5, people, wrongType, /people", "?unit=L&intervalMinutes=0, intervalMinutes, outOfRange,"
             + " /meter/intervalMinutes"})
-    void faultsOfTheQueryAreToldByParameter(String query, String parameter, String code, String pointer) {
+    void faultsOfTheQueryAreReportedByParameter(String query, String parameter, String code, String pointer) {
         TestServer.postCsv("/v1/meter-readings" + query, "at,volume\n2026-01-01,5\n").statusCode(422)
                 .body("errors[0].parameter", equalTo(parameter)).body("errors[0].code", equalTo(code))
                 .body("errors[0].pointer", equalTo(pointer));

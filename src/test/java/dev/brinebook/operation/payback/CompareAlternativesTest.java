@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import static dev.brinebook.http.Near.exactly;
@@ -24,7 +25,7 @@ class CompareAlternativesTest {
 
     @Test
     void holdsEveryWayAgainstTheBaseline() {
-        compare(WELL).statusCode(200).body("summary", containsString("Over 10 years \"metered controller\" costs least, "))
+        compare(WELL).statusCode(200).body("summary", containsString("Over 10 years, \"metered controller\" costs least: "))
                 .body("baseline", equalTo("as it is"))
                 .body("cheapest", not(equalTo("no softening"))).body("alternatives", hasSize(6))
                 .body("alternatives[0].worth", nullValue()).body("alternatives[0].breakEven", empty())
@@ -38,11 +39,11 @@ class CompareAlternativesTest {
                 .body("alternatives[0].discharge.saltSaved", nullValue())
                 .body("assumptions.name", hasItem("hardDays")).body("cautions.code", hasItem("settingsBeforeParts"));
         compare(WELL.replaceFirst("\"people\": 5", "\"people\": 1")).statusCode(200)
-                .body("alternatives[2].breakEven[1].sentence", containsString("here it is 60 gal a day, what 1 person uses."));
+                .body("alternatives[2].breakEven[1].sentence", containsString("You use 60\u00a0gal."));
     }
 
     @Test
-    void tellsWhatEachWaySavesTheDrain() {
+    void reportsTheDischargeThatEachAlternativeSaves() {
         JsonPath path = compare(WELL).extract().jsonPath();
         for (int i = 1; i < 6; i++) {
             for (String what : new String[] {"salt", "chloride", "water"}) {
@@ -86,7 +87,7 @@ class CompareAlternativesTest {
     }
 
     @Test
-    void tellsWhatIsWrongWithARequest() {
+    void reportsTheFaultsOfARequest() {
         compare(WELL.replace("\"clock, tuned\"", "\"as it is\"").replace("\"the clock, tuned\"", "\"as it is\"")).statusCode(422)
                 .body("errors[0].pointer", equalTo("/alternatives/1/name"));
         compare(WELL.replaceFirst("\\{", "{\"baseline\": \"another\",")).statusCode(422)

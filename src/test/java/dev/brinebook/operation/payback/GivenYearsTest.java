@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -42,9 +43,9 @@ class GivenYearsTest {
     }
 
     @Test
-    void tellsTheWorkedCaseInASentence() {
+    void summarisesTheWorkedCaseInASentence() {
         JsonPath answer = workedCase();
-        assertEquals("Converting saves 113.47 USD in the first year and pays back in 3.1 years.",
+        assertEquals("Converting saves 115\u00a0USD in the first year and pays back in 3 years.",
                 answer.getString("summary"));
         assertEquals("annualAverages", answer.getString("comparedBy"));
         assertNull(answer.get("savingByChange"));
@@ -56,7 +57,7 @@ class GivenYearsTest {
 
     /** Source: arithmetic on the worked case, 1,341.91 gal at 0.42 and 0.58 of 14 per 1,000 gal; 526.03 lb at 0.18. */
     @Test
-    void splitsTheSavingByWhatItIsFor() {
+    void splitsTheSavingByItem() {
         JsonPath answer = workedCase();
         assertEquals(new BigDecimal("94.69"), decimal(answer, "payback.firstYearSaving.salt.value"));
         assertEquals(new BigDecimal("7.89"), decimal(answer, "payback.firstYearSaving.water.value"));
@@ -103,8 +104,8 @@ class GivenYearsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            100 | 100 | Converting saves nothing in the first year: nothing is saved, so the cost is never paid back.
-            100 | 112 | Converting costs 12.00 USD more in the first year: nothing is saved, so the cost is never paid back.
+            100 | 100 | Converting saves nothing in the first year, so there is no payback.
+            100 | 112 | Converting costs 12\u00a0USD more in the first year, so it does not pay.
             """)
     void hasNoPaybackWhereNothingIsSaved(String before, String after, String summary) {
         JsonPath answer = Paybacks.answer(body(before, after, "350", "0", "USD"));
@@ -121,7 +122,7 @@ class GivenYearsTest {
     @CsvSource({"0, 0", "350, 350"})
     void hasNoReturnWhereNothingIsInvested(String cost, String rebate) {
         JsonPath answer = savingOf("84", cost, rebate, "USD");
-        assertEquals("Converting saves 84.00 USD in the first year: nothing is invested, so there is no return to measure.",
+        assertEquals("Converting saves 84\u00a0USD in the first year. Nothing is invested, so there is nothing to pay back.",
                 answer.getString("summary"));
         for (String figure : List.of("simplePaybackYears", "discountedPaybackYears", "internalRateOfReturnPercent",
                 "savingsToInvestmentRatio", "adjustedRateOfReturnPercent")) {
@@ -142,8 +143,8 @@ class GivenYearsTest {
     @Test
     void saysWhenASavingIsTooSmallToCount() {
         JsonPath answer = savingOf("1", "350", "0", "USD");
-        assertEquals("Converting saves 1.00 USD in the first year: the savings do not add up to the cost within the years"
-                + " looked at.", answer.getString("summary"));
+        assertEquals("Converting saves 1\u00a0USD in the first year. The savings do not cover the cost within 10 years.",
+                answer.getString("summary"));
         assertEquals("notWithinHorizon", answer.getString("payback.simplePaybackYears.reason"));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -33,7 +34,7 @@ class PaybackFaultsTest {
             {#trial, "meteredSaltDose": {"value": 330, "unit": "g/L"}, #cost} | /meteredSaltDose:outOfRange
             {"asFound": {"saltPerYear": {"value": -1, "unit": "lb"}}, "converted": #use, #cost} | /asFound/saltPerYear/value:outOfRange /asFound/waterPerYear:missing
             """)
-    void tellsMixedAndIncompleteRequests(String body, String faults) {
+    void reportsMixedAndIncompleteRequests(String body, String faults) {
         assertFaults(body, faults);
     }
 
@@ -43,7 +44,7 @@ class PaybackFaultsTest {
             , "control": {"kind": "clock", "everyDays": 4} |             | /softener/control:missing
             "value": 20               | "value": 0.05                    | /water:impossible
             """)
-    void tellsFaultsOfATrial(String part, String changed, String faults) {
+    void reportsFaultsOfATrial(String part, String changed, String faults) {
         assertFaults("{" + TRIAL.replace(part, changed == null ? "" : changed) + ", " + COST + "}", faults);
     }
 
@@ -63,7 +64,7 @@ class PaybackFaultsTest {
             {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 0}          | /conversion/horizonYears:outOfRange
             {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 41}         | /conversion/horizonYears:outOfRange
             """)
-    void tellsFaultsOfTheCost(String conversion, String faults) {
+    void reportsFaultsOfTheCost(String conversion, String faults) {
         assertFaults("{" + YEARS + ", \"conversion\": " + conversion + "}", faults);
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -49,7 +50,7 @@ class TriedControlsTest {
 
     /** Source: arithmetic, 91.25 runs of the clock and 40 of the meter; 120 g/L in 30 L are 3.6 kg a run, 1.2 less. */
     @Test
-    void tellsWhatMeteringAloneSaves() {
+    void reportsTheSavingByMeteringAlone() {
         JsonPath answer = Paybacks.answer(STEADY.replace("\"conversion\"",
                 "\"meteredSaltDose\": {\"value\": 120, \"unit\": \"g/L\"}, \"conversion\"")
                 .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", "\"capacitySetting\": {\"value\": 1200,"
@@ -76,7 +77,7 @@ class TriedControlsTest {
         assertEquals(answer.getString("savingByChange.metered"), answer.getString("converted"));
     }
 
-    /** A clock tuned to the use beats a meter that holds back a day: it may be so, and is told as it is. */
+    /** A clock tuned to the use beats a meter that holds back a day: that is possible, and is reported. */
     @Test
     void findsNothingToSaveOnAClockThatIsSetWell() {
         JsonPath answer = Paybacks.answer(STEADY.replace("\"everyDays\": 4", "\"everyDays\": 10"));
@@ -87,16 +88,16 @@ class TriedControlsTest {
     }
 
     @Test
-    void tellsWhatTheMeterWasSetTo() {
+    void reportsTheSettingsOfTheMeter() {
         JsonPath answer = Paybacks.answer(STEADY.replace("\"dayOverride\": 0, ", "").replace(
                 ", \"reserve\": {\"rule\": \"meanDay\"}", "").replace("\"units\"",
                 "\"preferences\": {\"serviceStandard\": {\"hardDaysPerYear\": 2}}, \"units\""));
         assertEquals("14 days", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.value"));
         assertEquals("default", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.origin"));
         assertEquals("none", answer.getString("assumptions.find {it.name == 'control.dayOverride'}.value"));
-        assertEquals("the smallest that keeps to the service standard",
+        assertEquals("the smallest reserve that meets the service standard",
                 answer.getString("assumptions.find {it.name == 'metered.reserve'}.value"));
-        assertEquals("the dose as found", answer.getString("assumptions.find {it.name == 'meteredSaltDose'}.value"));
+        assertEquals("the existing salt dose", answer.getString("assumptions.find {it.name == 'meteredSaltDose'}.value"));
     }
 
     /** A reserve that holds for fewer days is smaller, so the meter regenerates less often. */

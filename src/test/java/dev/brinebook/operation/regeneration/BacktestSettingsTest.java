@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static dev.brinebook.http.Near.near;
@@ -10,8 +11,8 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.api.Language;
 import dev.brinebook.http.TestServer;
+import dev.brinebook.text.Language;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
@@ -46,7 +47,7 @@ class BacktestSettingsTest {
     }
 
     @Test
-    void tellsWhatTheSettingsDidBesideWhatWasPredicted() {
+    void reportsTheMeteredResultsBesideThePredictedOnes() {
         tried(STEADY, CLOCK_OF_7, repeated("300", 70)).statusCode(200).body("verdict", equalTo("asPredicted"))
                 .body("capacity.value", near(847.2, 0.05, "18 L at 47.07 g/L, the trade's table at 100 g/L"))
                 .body("days", equalTo(70)).body("missingDays", equalTo(0))
@@ -58,17 +59,17 @@ class BacktestSettingsTest {
                 .body("predicted.hardDays", near(0, 0, "the same"))
                 .body("usualHardDays.from", equalTo(0)).body("usualHardDays.to", equalTo(0))
                 .body("exceptionalDays", hasSize(0))
-                .body("summary", equalTo("On your 70 days these settings would have left no hard day, as expected."));
+                .body("summary", equalTo("On your 70 days, these settings would have left no hard day, as expected."));
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', useHeadersInDisplayName = true, textBlock = """
             why                      | values                                      | often | verdict             | says
-            all use more             | 450                                         | 70    | moreThanPredicted   | 450 L was used on a mean day instead of the 300 L expected
-            high weeks, same mean    | 150,150,150,150,150,150,150,450,450,450,450,450,450,450 | 6 | moreThanPredicted | set the clock to fewer days
-            leaks                    | 250,250,250,250,250,250,250,250,250,250,250,250,3500 | 6 | asPredicted | On 6 days more than four times
+            all use more             | 450                                         | 70    | moreThanPredicted   | you used 450\u00a0L a day instead of the 300\u00a0L expected
+            high weeks, same mean    | 150,150,150,150,150,150,150,450,450,450,450,450,450,450 | 6 | moreThanPredicted | Set the clock to fewer days
+            leaks                    | 250,250,250,250,250,250,250,250,250,250,250,250,3500 | 6 | asPredicted | On 6 days you used more than four times
             somewhat less            | 280                                         | 70    | asPredicted         | no hard day
-            a single day             | 300                                         | 1     | asPredicted         | On your 1 day these
+            a single day             | 300                                         | 1     | asPredicted         | On your 1 day, these
             """)
     void saysWhatToDoWhereThereWereMore(String why, String values, int often, String verdict, String says) {
         tried(STEADY, CLOCK_OF_7, repeated(values, often)).statusCode(200).body("verdict", equalTo(verdict))
@@ -78,7 +79,7 @@ class BacktestSettingsTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', useHeadersInDisplayName = true, textBlock = """
             why              | expectedLitres | variation | says
-            all use less     | 600            | 0.4       | 350 L was used on a mean day instead of the 600 L expected
+            all use less     | 600            | 0.4       | On average you used 350\u00a0L a day instead of the 600\u00a0L expected
             days less apart  | 385            | 0.9       | Less salt might do
             """)
     void saysWhatToDoWhereThereWereFewer(String why, double expectedLitres, double variation, String says) {
@@ -127,8 +128,9 @@ class BacktestSettingsTest {
         tried("\"dailyUse\": {\"value\": 0, \"unit\": \"L\"}", CLOCK_OF_7, repeated("300", 28)).statusCode(200)
                 .body("expectedDailyUse.value", near(0, 0, "")).body("predicted.hardDays", near(0, 0, ""));
         tried("\"dailyUse\": {\"value\": 0, \"unit\": \"L\"}", CLOCK_OF_7, repeated("500", 28)).statusCode(200)
-                .body("verdict", equalTo("moreThanPredicted")).body("summary", containsString("500 L was used on a mean day instead"
-                        + " of the 0 L expected"));
+                .body("verdict", equalTo("moreThanPredicted")).body("summary",
+                        containsString("you used 500\u00a0L a day instead of the 0\u00a0L"
+                        + " expected"));
     }
 
     @Test
@@ -159,7 +161,7 @@ class BacktestSettingsTest {
     @CsvSource(delimiter = '|', useHeadersInDisplayName = true, textBlock = """
             why                    | from                                     | to                                        | pointer
             water without hardness | "value": 300, "unit": "mg/L"             | "value": 0, "unit": "mg/L"                | /water
-            no control             | , "control": {"kind": "clock", "everyDays": 7} |                                     | /softener/control
+            no control             | , "control": {"kind": "clock", "everyDays": 7} |                        | /softener/control
             no days                | "values": [300]                          | "values": []                              | /days/values
             a day too large        | "values": [300]                          | "values": [300, 45001]                    | /days/values/1
             a date that is no gap  | "values": [300]                          | "values": [300], "missing": ["2027-01-01"] | /days/missing
@@ -192,9 +194,9 @@ class BacktestSettingsTest {
         BacktestRequest request = TestServer.read(request(STEADY, CLOCK_OF_7, "\"values\": [" + repeated("450", 70) + "]"),
                 BacktestRequest.class);
         String german = BacktestSettings.OPERATION.calculate().apply(request).summary().in(Language.of("de"));
-        assertTrue(german.startsWith("An Ihren 70 Tagen hätten diese Einstellungen"), german);
-        assertTrue(german.endsWith("An einem mittleren Tag wurden 450 L statt der erwarteten 300 L verbraucht: Wählen Sie die Einstellungen"
-                + " für diesen Verbrauch neu."), german);
+        assertTrue(german.startsWith("An Ihren 70 Tagen hätte es mit diesen Einstellungen "), german);
+        assertTrue(german.endsWith("Sie haben im Mittel 450\u00a0L am Tag verbraucht statt der erwarteten 300\u00a0L. Wählen Sie die"
+                + " Einstellungen für diesen Verbrauch neu."), german);
     }
 
     @Test

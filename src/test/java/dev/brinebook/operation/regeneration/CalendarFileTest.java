@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -122,7 +123,7 @@ class CalendarFileTest {
         assertEquals(calendar.getComponents().size(), uids(calendar).size());
     }
 
-    /** A meter that starts at once does so in the hours of use, which nobody knows beforehand. */
+    /** A meter that starts at once does so in the hours of use, which are not known beforehand. */
     @Test
     void whatStartsAtOnceTakesTheDay() {
         String request = constant("\"days\": 30, \"policies\": [{\"name\": \"at once\", "
@@ -136,7 +137,7 @@ class CalendarFileTest {
 
     /** 300 gal at 30 gpg load 9,000 gr a day on 24,000 / 5 gr, with salt for little more than two regenerations. */
     @Test
-    void tellsSeveralOnOneDayApart() {
+    void distinguishesSeveralEventsOnOneDay() {
         Calendar calendar = parse(file(constant("\"days\": 30, \"policies\": [{\"name\": \"at once\", "
                 + "\"control\": {\"kind\": \"meteredImmediate\"}}], \"prices\": {\"saltBag\": {\"price\": {\"value\": 1, "
                 + "\"unit\": \"USD\"}, \"mass\": {\"value\": 1, \"unit\": \"kg\"}}}")
@@ -177,12 +178,12 @@ class CalendarFileTest {
 
     /** 47 lb cannot take a bag of 40 lb beside the 8 lb of a regeneration. */
     @Test
-    void saysWhyItTellsNoPurchases() {
+    void statesWhyItHasNoPurchases() {
         Calendar calendar = parse(file(constant("\"days\": 30, \"policies\": [{\"name\": \"a\", \"control\": {\"kind\": "
                 + "\"clock\", \"everyDays\": 4}}]").replace("\"saltDose\"",
                 "\"brineTankCapacity\": {\"value\": 47, \"unit\": \"lb\"}, \"saltDose\"")));
         assertEquals(List.of(), events(calendar, "salt"));
-        assertTrue(calendar.getProperty("DESCRIPTION").map(Property::getValue).orElseThrow().contains("48 lb"));
+        assertTrue(calendar.getProperty("DESCRIPTION").map(Property::getValue).orElseThrow().contains("48\u00a0lb"));
     }
 
     private static Set<String> uids(Calendar calendar) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static org.hamcrest.Matchers.contains;
@@ -97,7 +98,7 @@ class EventTableTest {
     }
 
     @Test
-    void tellsWhatIsDueWhateverThePolicy() {
+    void listsTheTasksDueWhateverThePolicy() {
         List<CSVRecord> due = table(TestServer.example("scheduleRegeneration.well-family")).stream()
                 .filter(row -> row.get("policy").isEmpty()).toList();
         assertEquals(2, due.size(), "120 days");

@@ -1,9 +1,11 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static dev.brinebook.http.Near.exactly;
 import static dev.brinebook.http.Near.near;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasSize;
@@ -77,16 +79,16 @@ class ScheduleCalendarTest {
                 .body("policies[0].salt.bag.value", near(40, 1e-3, "the default bag"))
                 .body("policies[0].salt.leftAtEnd.value", near(204, 1e-3, "212 - 8"))
                 .body("policies[0].salt.leastBrineTankCapacity", nullValue())
-                .body("assumptions.find {it.name == 'prices.saltBag.mass'}.value", equalTo("40 lb"));
+                .body("assumptions.find {it.name == 'prices.saltBag.mass'}.value", equalTo("40\u00a0lb"));
     }
 
     /** A bag of 40 lb beside the 8 lb of a regeneration needs 48 lb. */
     @Test
-    void tellsTheLeastBrineTankThatTakesABag() {
+    void statesTheSmallestBrineTankThatHoldsABag() {
         schedule(clock(4) + ", \"brineTankCapacity\": {\"value\": 47, \"unit\": \"lb\"}", "\"days\": 30").statusCode(200)
                 .body("policies[0].salt.leastBrineTankCapacity.value", near(48, 1e-3, "40 + 8"))
                 .body("policies[0].salt.leftAtEnd", nullValue())
-                .body("policies[0].salt.missingBecause", containsString("48 lb"));
+                .body("policies[0].salt.missingBecause", containsString("48\u00a0lb"));
         schedule(clock(4) + ", \"brineTankCapacity\": {\"value\": 49, \"unit\": \"lb\"}", "\"days\": 30").statusCode(200)
                 .body("policies[0].salt.missingBecause", nullValue());
     }
@@ -108,7 +110,8 @@ class ScheduleCalendarTest {
         schedule("", """
                 "days": 365, "policies": [{"name": "4", "control": {"kind": "clock", "everyDays": 4}},
                   {"name": "10", "control": {"kind": "clock", "everyDays": 10}}]""").statusCode(200)
-                .body("summary", containsString("10 takes 438 lb less salt a year and has 73 more hard days."))
+                .body("summary", containsString("10, compared with 4: 440\u00a0lb less salt a year and 73 more hard days."))
+                .body("comparisons[0].salt.value", near(-438, 1e-3, "54.75 x 8"))
                 .body("comparisons[0].regenerations", exactly(-54.75)).body("comparisons[0].hardDays", exactly(73));
     }
 
@@ -127,14 +130,14 @@ class ScheduleCalendarTest {
     }
 
     @Test
-    void tellsTheHourThatEachPolicyTakes() {
+    void statesTheHourOfEachPolicy() {
         schedule("", """
                 "days": 5, "policies": [{"name": "a", "control": {"kind": "clock", "everyDays": 4}},
                   {"name": "b", "control": {"kind": "clock", "everyDays": 4, "regenerationHour": 23}}]""").statusCode(200)
                 .body("policies.regenerationHour", contains(2, 23))
                 .body("assumptions.find {it.name == 'policies/0/control.regenerationHour'}.origin", equalTo("default"))
                 .body("assumptions.find {it.name == 'policies/1/control.regenerationHour'}.origin", equalTo("caller"))
-                .body("summary", containsString("b takes as much salt a year and has as many hard days."));
+                .body("summary", endsWith("b, compared with a: the same amount of salt a year and the same number of hard days."));
     }
 
     @Test

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static org.hamcrest.Matchers.contains;
@@ -37,7 +38,7 @@ class ScheduleFileSizeTest {
     void refusesAFileOfTooManyEvents(String form, int policies, int days) {
         TestServer.post(PATH, request(policies, days), form).then().statusCode(422).body("errors.code", contains("impossible"))
                 .body("errors[0].pointer", equalTo("/days"))
-                .body("errors[0].message", startsWith("must be fewer for a file: in " + days + " days it would list "));
+                .body("errors[0].message", startsWith("Too many days for a file. In 1,096 days it would list "));
     }
 
     @ParameterizedTest

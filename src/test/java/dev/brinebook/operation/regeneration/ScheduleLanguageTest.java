@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,35 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.http.TestServer;
-import dev.brinebook.wording.Wording;
-import java.math.BigDecimal;
+import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** What the files of a schedule say is in the language asked for; what programs read is not. */
 class ScheduleLanguageTest {
 
-    /** Another language: all in capitals, with a comma before the decimals. */
-    private static final Wording LOUD = new Wording() {
-        @Override
-        public String template(String english) {
-            return english.toUpperCase(Locale.ROOT);
-        }
+    private static final Language GERMAN = Language.of("de");
 
-        @Override
-        public String number(BigDecimal number) {
-            return number.toPlainString().replace('.', ',');
-        }
-
-        @Override
-        public boolean isOne(BigDecimal count) {
-            return count.compareTo(BigDecimal.ONE) == 0;
-        }
-    };
-
-    private static String file(String mediaType, Wording language) {
+    private static String file(String mediaType, Language language) {
         ScheduleRequest request = TestServer.read(TestServer.example("scheduleRegeneration.apartment"),
                 ScheduleRequest.class);
         AnswerForm<ScheduleRequest> form = ScheduleRegeneration.OPERATION.forms().stream()
@@ -48,20 +31,20 @@ class ScheduleLanguageTest {
 
     @Test
     void aCalendarSpeaksTheLanguageAndItsEventsStayTheSame() {
-        String english = file("text/calendar", Wording.ENGLISH);
-        String loud = file("text/calendar", LOUD);
-        assertEquals(List.of("NAME:Water softener: as found"), lines(english, "NAME"));
-        assertEquals(List.of("NAME:WATER SOFTENER: AS FOUND"), lines(loud, "NAME"));
-        assertTrue(loud.contains("SUMMARY:SOFTENER REGENERATES"));
-        assertTrue(loud.contains("DESCRIPTION:THE CLOCK STARTS IT. IT USES 1\\,92 kg OF SALT"), loud);
-        assertNotEquals(lines(english, "DESCRIPTION"), lines(loud, "DESCRIPTION"));
+        String english = file("text/calendar", Language.ENGLISH);
+        String german = file("text/calendar", GERMAN);
+        assertEquals(List.of("NAME:Water softener: Now"), lines(english, "NAME"));
+        assertEquals(List.of("NAME:Enthärter: Jetzt"), lines(german, "NAME"));
+        assertTrue(german.contains("SUMMARY:Regeneration des Enthärters"), german);
+        assertTrue(german.contains(" 1\\,9\u00a0kg Salz"), german);
+        assertNotEquals(lines(english, "DESCRIPTION"), lines(german, "DESCRIPTION"));
         for (String same : List.of("UID", "DTSTART", "DTEND", "CATEGORIES")) {
-            assertEquals(lines(english, same), lines(loud, same));
+            assertEquals(lines(english, same), lines(german, same));
         }
     }
 
     @Test
     void aTableKeepsItsColumnsAndNumbersForPrograms() {
-        assertEquals(file("text/csv", Wording.ENGLISH).replace("as found", "AS FOUND"), file("text/csv", LOUD));
+        assertEquals(file("text/csv", Language.ENGLISH).replace("Now", "Jetzt"), file("text/csv", GERMAN));
     }
 }

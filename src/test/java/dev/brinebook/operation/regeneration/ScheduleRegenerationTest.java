@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
 import static dev.brinebook.http.Near.exactly;
@@ -86,7 +87,7 @@ class ScheduleRegenerationTest {
         double removed = path.getDouble("policies[0].totals.hardnessRemoved.value");
         double hard = path.getDouble("policies[1].totals.hardWater.value");
         assertEquals(removed, path.getDouble("policies[1].totals.hardnessRemoved.value") + 30 * hard, 20,
-                "the same water is drawn");
+                "the same water is used");
         assertEquals(path.getDouble("policies[1].perYear.salt.value") - path.getDouble("policies[0].perYear.salt.value"),
                 path.getDouble("comparisons[0].salt.value"), 0.01);
         assertEquals("clock", path.getString("comparisons[0].against"));
@@ -115,12 +116,12 @@ class ScheduleRegenerationTest {
                  "softener": {"resinVolume": {"value": 20, "unit": "L"}, "saltDose": {"value": 100, "unit": "g/L"},
                     "control": {"kind": "meteredDelayed"}}, "units": "metric"}""".formatted(values))
                 .statusCode(200).body("days", exactly(1_095)).body("firstDate", equalTo("2023-01-01"))
-                .body("dailyUse.value", near(310, 1e-6, "")).body("policies[0].name", equalTo("as found"))
+                .body("dailyUse.value", near(310, 1e-6, "")).body("policies[0].name", equalTo("Now"))
                 .body("policies[0].nextRegeneration", notNullValue()).body("comparisons", hasSize(0));
     }
 
     @Test
-    void tellsABrineTankThatTakesNoBag() {
+    void reportsABrineTankThatHoldsNoBag() {
         schedule("""
                 {"water": {"hardness": {"value": 17, "unit": "dH"}}, "household": {"people": 2},
                  "softener": {"resinVolume": {"value": 20, "unit": "L"}, "control": {"kind": "clock", "everyDays": 5},
@@ -129,7 +130,7 @@ class ScheduleRegenerationTest {
     }
 
     @Test
-    void tellsEveryContradiction() {
+    void reportsEveryContradiction() {
         schedule("""
                 {"water": {"hardness": {"value": 17, "unit": "dH"}},
                  "household": {"dailySeries": {"firstDate": "2026-01-01", "unit": "L", "values": [100]}},

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
 import static dev.brinebook.http.Near.near;
@@ -36,7 +37,7 @@ class ChartResinCapacityTest {
                 pounds -> "{\"value\": " + pounds + ", \"unit\": \"lb/ft3\"}").toList()) + "]";
     }
 
-    /** Common practice; 22.99 mg/L of sodium are 1 meq/L, and calcium to magnesium is 2:1 where nothing else is told. */
+    /** Common practice; 22.99 mg/L of sodium are 1 meq/L, and calcium to magnesium is 2:1 where nothing else is given. */
     @ParameterizedTest
     @CsvSource({"6, 20", "8, 24", "10, 27", "15, 30"})
     void columnGivesTheWorkingTableInItsWater(String pounds, double kilograins) {
@@ -86,7 +87,7 @@ class ChartResinCapacityTest {
         chart(300, 459.8, doses("4", "6", "8", "10")).statusCode(200)
                 .body("points[0].column.reason", equalTo("endPointNotHeld"))
                 .body("points[1].column.reason", equalTo("endPointNotHeld"))
-                .body("points[1].column.why", startsWith("at this salt dose more hardness leaks"))
+                .body("points[1].column.why", startsWith("At this salt dose, hardness leakage is above the end point"))
                 .body("points[1].column.capacity", nullValue()).body("points[1].column.linesReached", nullValue())
                 .body("points[1].workingTable.capacity.value", near(20, 1e-4, "the table knows no sodium"))
                 .body("points[2].column.reason", nullValue())
@@ -95,12 +96,12 @@ class ChartResinCapacityTest {
                         + " ends after a whole shift"))
                 .body("column.leastSaltDose.saltDose.value", near(7, 1, "between 6 and 8 lb/ft3"))
                 .body("efficiencyLines.find { it.line == 'california2002' }.column.reason", equalTo("efficiencyNotReached"))
-                .body("summary", containsString("from 8 lb/ft3 on. Below "));
+                .body("summary", containsString("from a dose of 8\u00a0lb/ft³ up. Below "));
     }
 
     /** 4,000 gr/lb are 20.0 kgr/ft³ from 5 lb (resin data sheet); 3,350 lie between 4,000 at 5 and 3,333 at 6. */
     @Test
-    void tellsUpToWhichDoseALineIsReached() {
+    void statesTheHighestDoseThatMeetsALine() {
         chart(300, 22.99, doses("5", "6", "10")).statusCode(200)
                 .body("efficiencyLines.line", contains("california2002", "california2000", "californiaClock",
                         "productStandard", "sewerDistrict"))
@@ -113,7 +114,7 @@ class ChartResinCapacityTest {
                 .body("points[1].workingTable.linesReached", contains("californiaClock"))
                 .body("points[2].workingTable.linesReached", equalTo(List.of()))
                 .body("cautions.code", hasItem("efficiencyNotCertified"))
-                .body("basis.formula", hasItem(containsString("never a certification")));
+                .body("basis.formula", hasItem(containsString("not a certification")));
     }
 
     /** As many equivalents are 74.548 / 58.440 of the mass (CIAAW). */
@@ -133,7 +134,7 @@ class ChartResinCapacityTest {
             String column = "points[" + i + "].column.capacity.value";
             if (sodium.get(column) != null && potassium.get(column) != null) {
                 double ratio = potassium.getDouble(column) / sodium.getDouble(column);
-                assertTrue(ratio > 1.02 && ratio < 1.12, ratio + " is what the assumption tells");
+                assertTrue(ratio > 1.02 && ratio < 1.12, ratio + " is the ratio by the assumption");
                 compared++;
             }
         }
@@ -185,19 +186,20 @@ class ChartResinCapacityTest {
                 .body("points[0].column", nullValue()).body("efficiencyLines[0].column", nullValue())
                 .body("points[0].workingTable.capacity.value", near(24, 1e-4, "common practice"))
                 .body("basis.pointer", not(hasItem(startsWith("/points/*/column"))))
-                .body("summary", startsWith("At 8 lb/ft3 the working table gives 24 kgr/ft3; the column gives nothing"));
+                .body("summary", startsWith("At a salt dose of 8\u00a0lb/ft³, the working table gives 24\u00a0thousand grains/ft³."
+                        + " The equilibrium column gives no capacity."));
         chart(30, 22.99, doses("8") + ", \"preferences\": {\"endPoint\": {\"value\": 5, \"unit\": \"mg/L\"}}")
                 .body("column.reason", nullValue()).body("points[0].column.endLeakage.value", near(5 / 17.118, 1e-4, ""));
         chart(0, 0, doses("8")).statusCode(200).body("water.calciumPercent", nullValue());
         chart(300, 9_999, doses("3")).statusCode(200).body("column.leastSaltDose.reason", equalTo("noDoseHoldsEndPoint"))
-                .body("summary", containsString("in this water none of these doses is of use. No dose keeps"));
+                .body("summary", containsString("In this water none of these doses is useful. No dose keeps"));
     }
 
     @Test
-    void tellsEveryFault() {
+    void reportsEveryFault() {
         chart(300, 22.99, doses("8", "2", "21")).statusCode(422).body("errors.pointer", hasItem(startsWith("/saltDoses/1")));
         chart(300, 22.99, doses("8", "21")).statusCode(422).body("errors.pointer", contains("/saltDoses/1"))
-                .body("errors[0].message", equalTo("must be from 3 to 20 lb/ft3 with this salt, was 21 lb/ft3"));
+                .body("errors[0].message", equalTo("Must be from 3 to 20\u00a0lb/ft³ with this salt. Given: 21\u00a0lb/ft³."));
         chart(300, 22.99, doses("3.5") + ", \"salt\": \"potassiumChloride\"").statusCode(422)
                 .body("errors.pointer", contains("/saltDoses/0"));
         chart(300, 22.99, ", \"saltDoses\": []").statusCode(422).body("errors.pointer", contains("/saltDoses"));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
 import static org.hamcrest.Matchers.closeTo;
@@ -38,7 +39,8 @@ class ComputeBedHydraulicsTest {
                 .body("lasting.flow.value", closeTo(8 * 0.52838, 0.01))
                 .body("peaks.bounds.limit", contains("peakFlowPerResin", "pressureDrop"))
                 .body("findings", empty())
-                .body("summary", startsWith("The bed is 33.46 in deep and takes 4.227 gpm all day (surface velocity)"))
+                .body("summary", startsWith("The bed takes 4.2\u00a0gpm all day (surface velocity)"))
+                .body("summary", containsString("The bed is 33.5\u00a0in deep."))
                 .body("cautions.code", hasItems("powerAndPressure", "drainAirGap", "localCodeDecides"))
                 .body("cautions.code", not(hasItem("coldWater")));
     }
@@ -100,7 +102,7 @@ class ComputeBedHydraulicsTest {
     }
 
     @Test
-    void tellsEveryFault() {
+    void reportsEveryFault() {
         post("{}").statusCode(422).body("errors.pointer", contains("/softener"));
         post("""
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}}, "bead": {"diameter": {"value": 0.3, "unit": "mm"},
@@ -115,20 +117,20 @@ class ComputeBedHydraulicsTest {
                 .body("errors.pointer", contains("/peakFlow"));
     }
 
-    /** What the findings say is of the flow control that is fitted, so it stands before them beside the one to choose. */
+    /** The findings are about the fitted flow control, so it comes before them beside the one to choose. */
     @Test
     void saysWhatTheFittedDrainFlowControlDoesBesideTheOneToChoose() {
         post("""
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},
                   "tankHeight": {"value": 48, "unit": "in"}, "flows": {"drain": {"value": 9, "unit": "gpm"}}},
                  "waterTemperature": {"value": 40, "unit": "F"}}""").statusCode(200)
-                .body("summary", containsString("; the one of 9 gpm that is fitted lifts it by 422.6 %, which is more than the"
-                        + " tank has room for. The backwash lifts the resin higher than the tank has room"));
+                .body("summary", containsString("The fitted drain line flow control of 9\u00a0gpm lifts the bed by 423 %,"
+                        + " more than the tank has room for. The backwash lifts the bed higher than the tank has room"));
         post("""
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},
                   "tankHeight": {"value": 48, "unit": "in"}, "flows": {"drain": {"value": 1, "unit": "gpm"}}},
                  "waterTemperature": {"value": 60, "unit": "F"}}""").statusCode(200)
-                .body("summary", containsString("the one of 1 gpm that is fitted lifts it by "));
+                .body("summary", containsString("The fitted drain line flow control of 1\u00a0gpm lifts the bed by "));
     }
 
     private static ValidatableResponse post(String body) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import static dev.brinebook.http.Near.near;
@@ -30,28 +31,28 @@ class ReviewSettingsTest {
                 .body("findings.code", hasItems("hardnessWithoutIron", "capacityAboveDose", "refillAboveDose",
                         "overrideTooLongForIron", "reserveTooSmall", "backwashAboveSupply", "backwashTooStrong",
                         "regenerationInUseHours"))
-                .body("findings.find { it.code == 'hardnessWithoutIron' }.set", equalTo("22 gpg"))
-                .body("findings.find { it.code == 'hardnessWithoutIron' }.shouldBe", equalTo("28 gpg"))
+                .body("findings.find { it.code == 'hardnessWithoutIron' }.set", equalTo("22\u00a0gpg"))
+                .body("findings.find { it.code == 'hardnessWithoutIron' }.shouldBe", equalTo("28\u00a0gpg"))
                 .body("findings.find { it.code == 'refillAboveDose' }.shouldBe", equalTo("6.5 minutes"))
                 .body("saltDose.value", near(15 * 0.5 * 2.987 / 1.5, 0.01, "15 minutes at 0.5 gpm, 2.99 lb a gallon of water:"
                         + " Salt Institute"))
-                .body("summary", containsString("Change 8 settings. Most important: backwash flow, from 7 gpm to 3.5 gpm."))
+                .body("summary", containsString("Change 8 settings. Most important: backwash flow, from 7\u00a0gpm to 3.5\u00a0gpm."))
                 .body("cautions.code", hasItem("runsHard"));
     }
 
     @Test
     void knowsTheRuleOfThumbByItsNumbers() {
         review(TestServer.example("reviewSettings.holiday-cabin")).statusCode(200)
-                .body("findings.find { it.code == 'nameplateRule' }.set", equalTo("10 lb/ft3"))
-                .body("findings.find { it.code == 'nameplateRule' }.shouldBe", equalTo("6.5 lb/ft3"))
+                .body("findings.find { it.code == 'nameplateRule' }.set", equalTo("10\u00a0lb/ft³"))
+                .body("findings.find { it.code == 'nameplateRule' }.shouldBe", equalTo("6.5\u00a0lb/ft³"))
                 .body("findings.find { it.code == 'nameplateRule' }.group", equalTo("salt"))
                 .body("findings.setting", not(hasItem("reserve"))).body("questions.setting", equalTo(List.of("reserve")))
-                .body("questions[0].low.set", equalTo("0 gal"));
+                .body("questions[0].low.set", equalTo("0\u00a0gal"));
     }
 
     /** What was not read is asked for and called neither right nor wrong. */
     @Test
-    void asksForWhatWasNotRead() {
+    void asksForUnreadSettings() {
         review("""
                 {"water": {"hardness": {"value": 22, "unit": "gpg"}, "iron": {"value": 1.2, "unit": "mg/L"}},
                  "household": {"people": 5}, "softener": {"resinVolume": {"value": 1.5, "unit": "ft3"},
@@ -60,7 +61,7 @@ class ReviewSettingsTest {
                    "volume": {"value": 100, "unit": "gal"}}}}}""").statusCode(200)
                 .body("findings.setting", equalTo(List.of("hardness")))
                 .body("questions.setting", equalTo(List.of("saltDose", "dayOverride")))
-                .body("questions[0].low.set", equalTo("6 lb/ft3")).body("questions[0].high.set", equalTo("15 lb/ft3"))
+                .body("questions[0].low.set", equalTo("6\u00a0lb/ft³")).body("questions[0].high.set", equalTo("15\u00a0lb/ft³"))
                 .body("questions[1].low.set", equalTo("3 days")).body("questions[1].high.set", equalTo("14 days"))
                 .body("questions[1].high.hardDaysPerYear", greaterThan(50.0));
     }
@@ -83,14 +84,14 @@ class ReviewSettingsTest {
     @Test
     void repeatsWhatTheCallerGaveInTheCallersUnits() {
         review(TestServer.example("reviewSettings.well-family")).statusCode(200)
-                .body("assumptions.find { it.name == 'softener.saltDose' }.value", equalTo("10 lb/ft3"));
+                .body("assumptions.find { it.name == 'softener.saltDose' }.value", equalTo("10\u00a0lb/ft³"));
     }
 
     @Test
     void speaksMetric() {
         review(TestServer.example("reviewSettings.apartment").replaceFirst("\"people\": 2", "\"people\": 2, \"levelSpread\": 0"))
                 .statusCode(200)
-                .body("findings.find { it.code == 'moreSaltThanNeeded' }.set", equalTo("1.92 kg"))
+                .body("findings.find { it.code == 'moreSaltThanNeeded' }.set", equalTo("1.92\u00a0kg"))
                 .body("asFound.salt.unit", equalTo("kg"));
     }
 
@@ -102,8 +103,7 @@ class ReviewSettingsTest {
                    "saltDose": {"value": 8, "unit": "lb/ft3"}, "control": {"kind": "meteredDelayed",
                    "hardnessSetting": {"value": 20, "unit": "gpg"}, "capacitySetting": {"value": 24000, "unit": "gr"},
                    "dayOverride": 14}}}""").statusCode(200).body("findings", hasSize(0))
-                .body("summary", equalTo("No fault was found in the settings that are known. One more setting matters and is not"
-                        + " known: reserve."));
+                .body("summary", equalTo("All the known settings are right. One more setting matters but is not known: reserve."));
     }
 
     @Test

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.softener;
 
 import static dev.brinebook.http.Near.near;
@@ -6,7 +7,9 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.http.TestServer;
@@ -36,7 +39,9 @@ class SizeSoftenerTest {
     @Test
     void choosesAmongTheShopsOwnAndSaysWhy() {
         size(TestServer.example("sizeSoftener.well-family")).statusCode(200).body("candidates", hasSize(3))
-                .body("summary", containsString("invented-")).body("why", containsString("a year against"))
+                .body("summary", containsString("invented-"))
+                .body("why", matchesPattern(".*softener invented-150 costs [1-9][0-9]+\u00a0USD a year\\."
+                        + " Softener invented-200 costs [1-9][0-9]+\u00a0USD\\."))
                 .body("candidates.find { it.sku == 'invented-100' }.fits", equalTo(false))
                 .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("continuousFlowTooHigh"))
                 .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(1));
@@ -47,7 +52,8 @@ class SizeSoftenerTest {
         size("""
                 {"water": {"hardness": {"value": 40, "unit": "gpg"}}, "household": {"people": 9},
                  "candidates": [{"sku": "small", "resinVolume": {"value": 12, "unit": "L"}}]}""")
-                .statusCode(200).body("choice", nullValue()).body("why", containsString("None of the candidates fits"))
+                .statusCode(200).body("choice", nullValue())
+                .body("why", startsWith("None of the softeners fits. The closest is softener small. "))
                 .body("candidates[0].shortcomings", hasItem("serviceStandardNotMet"));
     }
 
@@ -65,7 +71,7 @@ class SizeSoftenerTest {
     }
 
     @Test
-    void tellsTheFaultsOfACandidate() {
+    void reportsTheFaultsOfACandidate() {
         size("""
                 {"water": {"hardness": {"value": 18, "unit": "dH"}}, "household": {"people": 4},
                  "candidates": [{"sku": "a"}, {"sku": "b", "resinVolume": {"value": 100, "unit": "L"},

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
 import static org.hamcrest.Matchers.closeTo;
@@ -11,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A household that tells its fixtures is sized for what they draw. */
+/** A household whose fixtures are given is sized for their flow. */
 class HouseholdFixturesTest {
 
     private static final String TEN = """
@@ -24,7 +25,7 @@ class HouseholdFixturesTest {
         size(TEN).statusCode(200)
                 .body("candidates[0].peakFlow.flow.value", closeTo(5.7, 1e-5))
                 .body("candidates[0].continuousFlow.flow.value", equalTo(2))
-                .body("assumptions.find { it.name == 'household.peakFlow' }.value", startsWith("5.7 gpm or 21.58 L/min"))
+                .body("assumptions.find { it.name == 'household.peakFlow' }.value", startsWith("5.7\u00a0gpm or 21.58\u00a0L/min"))
                 .body("assumptions.find { it.name == 'household.fixtures.0' }.origin", equalTo("default"))
                 .body("assumptions.name.findAll { it == 'household.bathrooms' }.size()", equalTo(0));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
 import static dev.brinebook.http.Near.near;
@@ -35,12 +36,12 @@ class HouseholdRequestTest {
             + " \"missing\": [\"2026-01-02\"]}} | 195.466 | a gap is no day without use: 600 L / (0.988 + 1.035 + 1.040) x 0.997857",
         "{\"people\": 2, \"country\": \"germany\", \"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0]}}"
             + " | 242 | nobody there: 2 people x 121 L, BDEW 2023"})
-    void toldManyWays(String household, double expectedLitres, String source) {
+    void isReadFromEveryForm(String household, double expectedLitres, String source) {
         TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
                 .body("dailyUse.value", near(expectedLitres, 0.4, source));
     }
 
-    /** Thursday 100, Friday missing, then a week of 300, whose Friday stands in for the one that is missing. */
+    /** Thursday 100, Friday missing, then a week of 300, whose Friday replaces the one that is missing. */
     @Test
     void aGapTakesTheMeanOfItsWeekdayAndSaysSo() {
         TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
@@ -48,32 +49,32 @@ class HouseholdRequestTest {
                 + " \"missing\": [\"2026-01-02\"]}}")).statusCode(200)
                 .body("dailyUse.value", near((100 + 6 * 300 + 500) / 8.0, 3, "mean of the days that are known, weekdays alike but for 4 %"))
                 .body("assumptions.find { it.name == 'household.dailySeries.missing' }.value",
-                        equalTo("1 of 9 days are missing: each takes the mean of its weekday"));
+                        equalTo("1 of 9 days missing, each replaced by the mean of its weekday"));
     }
 
     /** A month of even weeks and two days of 6,000 L: the assumptions name both, with what the days and the people count. */
     @Test
-    void saysWhatItMadeOfTheDays() {
+    void reportsItsEstimateFromTheDays() {
         String values = IntStream.range(0, 28).mapToObj(i -> i == 9 || i == 20 ? "6000" : i % 2 == 0 ? "200" : "400")
                 .collect(Collectors.joining(", "));
         String household = "{\"people\": 2, \"usePerPerson\": {\"value\": 150, \"unit\": \"L\"}, %s \"dailySeries\": {\"firstDate\":"
                 + " \"2026-01-05\", \"unit\": \"L\", \"values\": [" + values + "]}}";
         TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted(""))).statusCode(200)
-                .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.value", equalTo("leaks or fillings, counted"
-                        + " up to four times the median day: 2026-01-14: 6000 L, 2026-01-25: 6000 L"))
+                .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.value", equalTo("leaks or fillings, limited"
+                        + " to four times the median day: January 14, 2026: 6,000\u00a0L; January 25, 2026: 6,000\u00a0L"))
                 .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.origin", equalTo("derived"))
-                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString("by the days, which count 7"))
-                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString("300 L by people"))
-                .body("assumptions.find { it.name == 'household.levelSpread' }.value", containsString("by 28 days"))
-                .body("assumptions.find { it.name == 'household.scatterSpread' }.value", startsWith("0.1912, by 28 days"));
+                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString(" from the days (weight 73.17 %)"))
+                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString("300\u00a0L from the number of people"))
+                .body("assumptions.find { it.name == 'household.levelSpread' }.value", containsString("from 28 days with somebody at home"))
+                .body("assumptions.find { it.name == 'household.scatterSpread' }.value", startsWith("0.1912, from 28 days"));
         TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted("\"levelSpread\": 0,"))).statusCode(200)
                 .body("assumptions.find { it.name == 'household.levelSpread' }.origin", equalTo("caller"))
                 .body("assumptions.find { it.name == 'household.scatterSpread' }.value", equalTo("0"));
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(delimiter = '|', value = {"\"2026-01-03\" | from 2026-01-01 to 2026-01-02", "\"2025-12-31\" | from",
-        "\"2026-01-02\", \"2026-01-02\" | rise", "\"2026-01-03\", \"2026-01-02\" | rise"})
+    @CsvSource(delimiter = '|', value = {"\"2026-01-03\" | from January 1, 2026 to January 2, 2026", "\"2025-12-31\" | from",
+        "\"2026-01-02\", \"2026-01-02\" | ascending", "\"2026-01-03\", \"2026-01-02\" | ascending"})
     void refusesMissingDaysOutsideTheSeries(String missing, String told) {
         TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
                 + " \"unit\": \"L\", \"values\": [1], \"missing\": [" + missing + "]}}")).statusCode(422)
@@ -92,10 +93,10 @@ class HouseholdRequestTest {
     }
 
     @Test
-    void tellsDefaultsInTheUnitsOfTheAnswer() {
+    void statesDefaultsInTheUnitsOfTheAnswer() {
         TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"bathrooms\": 1}")).statusCode(200)
-                .body("assumptions.find { it.name == 'household.continuousFlow' }.value", startsWith("7.571 L/min"))
-                .body("assumptions.find { it.name == 'water.temperature' }.value", equalTo("12 C"));
+                .body("assumptions.find { it.name == 'household.continuousFlow' }.value", startsWith("7.571\u00a0L/min"))
+                .body("assumptions.find { it.name == 'water.temperature' }.value", equalTo("12\u00a0°C"));
     }
 
     @ParameterizedTest(name = "{1} {2}")
@@ -116,7 +117,7 @@ class HouseholdRequestTest {
             + " | /household/dailySeries/values/1 | outOfRange",
         "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [1, null]}}"
             + " | /household/dailySeries/values/1 | nullValue"})
-    void refusesWhatIsNoHousehold(String household, String pointer, String code) {
+    void refusesInvalidHouseholds(String household, String pointer, String code) {
         TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(422)
                 .body("errors[0].pointer", equalTo(pointer)).body("errors[0].code", equalTo(code))
                 .body("errors[0].message", containsString(" "));

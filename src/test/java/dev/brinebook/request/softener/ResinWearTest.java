@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 import static dev.brinebook.http.Near.near;
@@ -55,14 +56,15 @@ class ResinWearTest {
     }
 
     @Test
-    void saysWhatItCountedWith() {
+    void statesItsAssumptions() {
         blend("", FIFTEEN_YEARS).statusCode(200)
                 .body("assumptions.find { it.name == 'softener.resinAgeYears' }.value", equalTo("15 years, which leave 46.33 % of the"
-                        + " exchange sites; a laboratory's test of the resin would measure it"))
+                        + " exchange sites (a laboratory test of the resin would measure it)"))
                 .body("basis.formula.join('; ')", containsString("with 46.33 % of the exchange sites left"));
         blend("", ", 'resinTest': {'totalCapacity': {'value': 1.4, 'unit': 'eq/L'}}" + FIFTEEN_YEARS).statusCode(200)
-                .body("assumptions.find { it.name == 'softener.resinTest' }.value", equalTo("1.4 eq/L as tested, which leaves 70 % of"
-                        + " the exchange sites of new resin, 2 eq/L; age and chlorine are not used"))
+                .body("assumptions.find { it.name == 'softener.resinTest' }.value",
+                        equalTo("1.4\u00a0eq/L in the resin test, which leaves 70 % of"
+                        + " the exchange sites of new resin at 2 eq/L (age and chlorine are not used)"))
                 .body("assumptions.find { it.name == 'softener.resinTest' }.origin", equalTo("caller"));
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
 import static dev.brinebook.http.Near.near;
@@ -23,9 +24,9 @@ class SoftenerBedTest {
     /** Common practice: nameplates and standard tanks with the resin that they go with. */
     @ParameterizedTest(name = "{0}: {1} ft3")
     @CsvSource(delimiter = '|', value = {
-        "'nameplateCapacity': {'value': 24000, 'unit': 'gr'} | 0.75 | goes with this nameplate",
-        "'nameplateCapacity': {'value': 32000, 'unit': 'gr'} | 1 | goes with this nameplate",
-        "'nameplateCapacity': {'value': 48, 'unit': 'kgr'} | 1.5 | goes with this nameplate",
+        "'nameplateCapacity': {'value': 24000, 'unit': 'gr'} | 0.75 | usual with this name plate",
+        "'nameplateCapacity': {'value': 32000, 'unit': 'gr'} | 1 | usual with this name plate",
+        "'nameplateCapacity': {'value': 48, 'unit': 'kgr'} | 1.5 | usual with this name plate",
         "'tankDiameter': {'value': 10, 'unit': 'in'}, 'tankHeight': {'value': 54, 'unit': 'in'}        | 1.5   | standard tank of this size",
         "'tankDiameter': {'value': 0.257, 'unit': 'm'}, 'tankHeight': {'value': 1.375, 'unit': 'm'}    | 1.5   | standard tank of this size",
         "'tankDiameter': {'value': 8, 'unit': 'in'}, 'tankHeight': {'value': 35, 'unit': 'in'}         | 0.597 | nearest standard tank"})
@@ -56,18 +57,18 @@ class SoftenerBedTest {
                 .body("cautions.code", asked ? hasItem("resinSizesDisagree") : not(hasItem("resinSizesDisagree")));
         if (!resin.isEmpty()) {
             answer.body("assumptions.find { it.name == 'softener.nameplateCapacity' }.value",
-                    containsString("resinVolume is used instead"));
+                    containsString("the given resin volume is used instead"));
         }
     }
 
     @Test
-    void saysWhatIsMissingAndWhatIsTooLarge() {
+    void reportsMissingAndTooLargeValues() {
         bed("'tankDiameter': {'value': 10, 'unit': 'in'}").statusCode(422)
                 .body("errors.pointer", contains("/softener/resinVolume"))
-                .body("errors[0].message", containsString("tankDiameter and tankHeight"));
+                .body("errors[0].message", containsString("`tankDiameter` and `tankHeight`"));
         bed("'tankDiameter': {'value': 1, 'unit': 'm'}, 'tankHeight': {'value': 3, 'unit': 'm'}").statusCode(422)
                 .body("errors.pointer", contains("/softener/tankHeight"))
-                .body("errors[0].message", containsString("1 to 600 L are allowed"));
+                .body("errors[0].message", containsString("Allowed: 1 to 600 L."));
         bed("'tankDiameter': {'value': 0.1, 'unit': 'm'}, 'tankHeight': {'value': 0.2, 'unit': 'm'}").statusCode(422)
                 .body("errors.pointer", contains("/softener/tankHeight"));
         bed("'resinVolume': {'value': 1.5, 'unit': 'ft3'}, 'tankDiameter': {'value': 8, 'unit': 'in'}, 'tankHeight': {'value': 44,"

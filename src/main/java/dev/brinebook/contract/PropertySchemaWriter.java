@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.contract;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.Text;
+import dev.brinebook.quantity.Quantity;
+import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes what {@link Property} says of each component into the schema of its record. */
+final class PropertySchemaWriter {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private PropertySchemaWriter() {
+    }
+
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    static void apply(Schema<?> schema, Class<?> type, boolean inRequests) {
+        List<String> required = new ArrayList<>();
+        Map<String, Schema> properties = new LinkedHashMap<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            Property property = component.getAnnotation(Property.class);
+            Schema<?> described = schema.getProperties().get(component.getName());
+            if (property == null || described == null) {
+                throw new IllegalStateException(type + "." + component.getName() + " is not described");
+            }
+            describe((Schema<Object>) described, component, property);
+            properties.put(component.getName(), described);
+            if (isRequired(property, inRequests)) {
+                required.add(component.getName());
+            }
+        }
+        schema.setProperties(properties);
+        schema.setRequired(required.isEmpty() ? null : required);
+        schema.setDescription(type.getAnnotation(SchemaDescription.class).value());
+        if (inRequests) {
+            schema.setAdditionalProperties(Boolean.FALSE);
+        }
+    }
+
+    /** Whether the property is always there; where it belongs to some kinds only, of these. */
+    static boolean isRequired(Property property, boolean inRequests) {
+        return inRequests ? property.required() : property.optional().isEmpty();
+    }
+
+    private static void describe(Schema<Object> schema, RecordComponent component, Property property) {
+        boolean quantity = Quantity.class.isAssignableFrom(component.getType())
+                || component.getGenericType().getTypeName().contains("Quantity>");
+        if (!quantity) {
+            bound(schema.getItems() == null ? schema : schema.getItems(), property);
+        }
+        count(schema, property);
+        schema.setDescription(sentence(property, quantity));
+        if (!property.example().isEmpty()) {
+            schema.setExamples(List.of(json(property.example())));
+        }
+    }
+
+    static void bound(Schema<?> schema, Property property) {
+        if (property.min() != Double.NEGATIVE_INFINITY) {
+            BigDecimal min = plain(property.min());
+            if (property.aboveMin()) {
+                schema.setExclusiveMinimumValue(min);
+            } else {
+                schema.setMinimum(min);
+            }
+        }
+        if (property.max() != Double.POSITIVE_INFINITY) {
+            schema.setMaximum(plain(property.max()));
+        }
+    }
+
+    private static void count(Schema<Object> schema, Property property) {
+        boolean list = schema.getItems() != null;
+        if (property.minItems() > 0) {
+            if (list) {
+                schema.setMinItems(property.minItems());
+            } else {
+                schema.setMinLength(property.minItems());
+            }
+        }
+        if (property.maxItems() < Integer.MAX_VALUE) {
+            if (list) {
+                schema.setMaxItems(property.maxItems());
+            } else {
+                schema.setMaxLength(property.maxItems());
+            }
+        }
+    }
+
+    /**
+     * A default is written in words and never as the keyword: generated clients would send the value of the keyword, or ask their callers
+     * for it, and it would be treated as given.
+     */
+    private static String sentence(Property property, boolean quantity) {
+        StringBuilder text = new StringBuilder(property.value()).append(range(property, quantity));
+        if (!property.fallback().isEmpty()) {
+            text.append(" Default: ").append(property.fallback()).append('.');
+        }
+        if (!property.optional().isEmpty()) {
+            text.append(" Absent ").append(property.optional()).append('.');
+        }
+        return text.toString();
+    }
+
+    /** The range of a quantity, or the unit of a plain number, as a sentence behind another. */
+    static String range(Property property, boolean quantity) {
+        if (quantity && property.max() != Double.POSITIVE_INFINITY) {
+            return (property.aboveMin() ? " Above " : " From ") + Text.number(property.min()) + " to "
+                    + Text.number(property.max()) + " " + property.unit() + ".";
+        }
+        return property.unit().isEmpty() ? "" : " In " + property.unit() + ".";
+    }
+
+    private static BigDecimal plain(double number) {
+        BigDecimal plain = BigDecimal.valueOf(number).stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
+    }
+
+    private static Object json(String text) {
+        try {
+            return JSON.readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("not JSON: " + text, e);
+        }
+    }
+}

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.operation.regeneration;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.household.Days;
+import dev.brinebook.household.Demand;
+import dev.brinebook.regeneration.Policy;
+import dev.brinebook.regeneration.Regeneration;
+import dev.brinebook.regeneration.SaltPlan;
+import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.regeneration.SimulatedYears;
+import dev.brinebook.regeneration.Simulation;
+import dev.brinebook.regeneration.SimulationBudget;
+import dev.brinebook.regeneration.SimulationInput;
+import dev.brinebook.regeneration.SimulationResult;
+import dev.brinebook.request.prices.LocalPrices;
+import dev.brinebook.request.softener.ControlRequest;
+import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.MaintenanceTask;
+import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.text.Message;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * What the policies did on the days, from which every form of the answer is made, so that all agree.
+ *
+ * @param given the household and its softener
+ * @param tried each policy, in the order asked
+ * @param prices prices of salt and water
+ * @param store the brine tank
+ * @param units the units of the answer
+ * @param seed what set the order of the days
+ * @param years years to simulate beside, if any
+ * @param explanation what was recorded so far
+ */
+record ScheduleResults(SoftenerCase given, List<Tried> tried, LocalPrices prices, SaltStore store, AnswerUnits units, long seed,
+        OptionalInt years, Explanation explanation) {
+
+    /** Most dates that a file lists: eight policies that regenerate every night for three years fit. */
+    static final int MAX_DATES_OF_A_FILE = 10_000;
+
+    /** A policy by its name in the request, the hour set, and its results. */
+    record Tried(Message name, int hour, SimulationResult outcome) {
+
+        /** The hour at which it regenerates; none where it does so immediately. */
+        OptionalInt startHour() {
+            return outcome.policy().startsAtOnce() ? OptionalInt.empty() : OptionalInt.of(hour);
+        }
+    }
+
+    static ScheduleResults of(ScheduleRequest request) {
+        AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
+        Explanation explanation = units.explanation();
+        explanation.caution(HomeCountry.airGap(request.household().country()));
+        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
+        DesignConditions duty = given.duty();
+        double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1,
+                share -> Message.of("pattern.value", share));
+        LocalPrices prices = LocalPrices.of(request.prices(), request.household());
+        SaltStore store = request.softener().saltStore(
+                prices.bagKilograms(explanation), explanation);
+        List<Tried> tried = new ArrayList<>();
+        for (PolicyRequest asked : request.policiesOrOwn()) {
+            Explanation own = units.explanation();
+            Policy policy = asked.control().toPolicy(given.found(), duty, own);
+            int hour = hour(asked.control(), own);
+            Regeneration regeneration = request.softener().setup(given, policy, hour)
+                    .regeneration(duty.water().temperatureCelsius());
+            copyAssumptions(own, "policies/" + tried.size() + "/", explanation);
+            tried.add(new Tried(asked.title(), hour, Simulation.simulate(
+                    new SimulationInput(duty.days(), duty.loadMgPerL(), regeneration, left), policy)));
+        }
+        return new ScheduleResults(given, tried, prices, store, units,
+                PreferencesRequest.seed(request.seed()),
+                request.years() == null ? OptionalInt.empty() : OptionalInt.of(request.years()), explanation);
+    }
+
+    LocalDate firstDate() {
+        return given.duty().days().firstDate();
+    }
+
+    /** When salt is bought under a policy; empty when the brine tank is too small. */
+    Optional<SaltPlan> saltPlan(Tried policy) {
+        SimulationResult outcome = policy.outcome();
+        return SaltPlan.of(firstDate(), outcome.events(), outcome.trial().regeneration().saltGrams(), store);
+    }
+
+    /** Tasks due for any policy. */
+    List<MaintenanceTask> upkeep() {
+        return MaintenanceTask.of(given.duty().water(), given.duty().meanLitres() / given.found().softener().bed().resinLitres(),
+                firstDate(),
+                given.duty().days().size());
+    }
+
+    /** Several policies, or policies that regenerate very often, leave time for fewer years than a single one. */
+    void refuseTooManyYears() {
+        double perYear = tried.stream().mapToDouble(one -> one.outcome().yearly().regenerations()).sum();
+        int most = SimulationBudget.mostYears(1, tried.size(), perYear);
+        if (years.orElse(0) > most) {
+            throw InvalidRequest.impossible("/years", most < SimulatedYears.MIN_YEARS
+                    ? Message.of("problem.regeneration.omitPoliciesTogetherRegenerate", Math.round(perYear))
+                    : Message.of("problem.regeneration.mustMostPoliciesTogether",
+                            most, tried.size(), Math.round(perYear)));
+        }
+    }
+
+    /** A file lists every date and is made in memory: a small bed that regenerates all day long would fill it all. */
+    void refuseTooLongAFile(List<Tried> listed) {
+        int dates = listed.stream().mapToInt(one -> one.outcome().events().size()
+                + saltPlan(one).map(plan -> plan.purchases().size()).orElse(0)).sum();
+        if (dates > MAX_DATES_OF_A_FILE) {
+            throw InvalidRequest.impossible(given.duty().demand().measured().isPresent() ? "/household/dailySeries/values" : "/days",
+                    Message.of("problem.regeneration.tooManyDaysFile", given.duty().days().size(), dates, MAX_DATES_OF_A_FILE));
+        }
+    }
+
+    /** The assumptions of each policy are recorded below its own place in the list. */
+    private static void copyAssumptions(Explanation own, String place, Explanation explanation) {
+        own.assumptions().forEach(taken -> explanation.assume(place + taken.name(), taken.value(), taken.origin()));
+    }
+
+    private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
+        return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
+                count -> Message.of("pattern.value", count));
+    }
+
+    private static int hour(ControlRequest control, Explanation explanation) {
+        return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
+                MeterSettings.REGENERATION_HOUR, hour -> Message.of("pattern.value", LocalTime.of(hour.intValue(), 0)));
+    }
+}

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.operation.softener;
+
+import dev.brinebook.answer.water.SoftenedWaterAnswer;
+import dev.brinebook.api.OptionalResultAnswer;
+import dev.brinebook.api.Property;
+import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.quantity.CapacityQuantity;
+import dev.brinebook.api.quantity.MassQuantity;
+
+@SchemaDescription("Load, sodium or potassium added, and salt of softening.")
+public record SofteningDemand(
+        @Property("Hardness load on the resin per mean day, with iron and manganese at their chemical equivalents.")
+        CapacityQuantity dailyLoad,
+        @Property("Sodium or potassium added to the water.") SoftenedWaterAnswer water,
+        @Property(value = "Days of mean use per full capacity of the softener.", optional = "when no softener is given")
+        OptionalResultAnswer daysBetweenRegenerations,
+        @Property(value = "Salt per year in proportion to the mean load. Not simulated day by day.",
+                optional = "when no softener is given") MassQuantity saltPerYear) {
+}

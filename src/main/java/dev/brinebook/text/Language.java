@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.text;
+
+import com.ibm.icu.text.PluralRules;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.text.ParseException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Locale.LanguageRange;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A language that people are answered in: one file of texts, {@code /text/<tag>.properties}, whose entries {@code language.*}
+ * say how it writes numbers, dates and counts. A file is found by its name, so a new language is one file. Codes, names of
+ * properties and citations are the same in each.
+ *
+ * <p>A file may name variants for some regions, such as the Spanish of Mexico; a variant holds what differs, and the rest is read
+ * from its parent. A text that a language lacks is said in English, which a test keeps from happening.
+ */
+public final class Language {
+
+    private static final String FILES = "/text/";
+    private static final String NO_BREAK_SPACE = "\u00a0";
+
+    /** English of the United States, in which every text is. */
+    public static final Language ENGLISH = read("en", null);
+    /** Every language and variant by its tag, in alphabetical order. */
+    private static final Map<String, Language> ALL = all(ENGLISH);
+
+    private final String tag;
+    private final Language parent;
+    private final Map<String, String> texts;
+    private final Map<String, TextPattern> patterns = new ConcurrentHashMap<>();
+    private final char decimalSign;
+    private final String groupSign;
+    private final int groupedFromDigits;
+    private final PluralRules plurals;
+    private final DateTimeFormatter date;
+    private final DateTimeFormatter time;
+    private final Set<String> regions;
+
+    /** A language of {@code texts} by id; what they lack is taken from {@code parent}, which may be null. */
+    Language(String tag, Map<String, String> texts, Language parent) {
+        this.tag = tag;
+        this.texts = Map.copyOf(texts);
+        this.parent = parent;
+        this.decimalSign = text("language.decimalSign").charAt(0);
+        this.groupSign = text("language.groupSign");
+        this.groupedFromDigits = Integer.parseInt(text("language.groupedFromDigits"));
+        this.plurals = plurals(text("language.plurals"));
+        Locale locale = Locale.forLanguageTag(tag);
+        this.date = DateTimeFormatter.ofPattern(text("language.date"), locale);
+        this.time = DateTimeFormatter.ofPattern(text("language.time"), locale);
+        this.regions = texts.containsKey("language.regions") ? Set.of(texts.get("language.regions").split(" ")) : Set.of();
+    }
+
+    /**
+     * The first language of an {@code Accept-Language} header (RFC 9110, section 12.5.4) that is spoken here, by weight;
+     * English when there is none, or the header cannot be read.
+     */
+    public static Language of(String acceptLanguage) {
+        if (acceptLanguage == null || acceptLanguage.isBlank()) {
+            return ENGLISH;
+        }
+        try {
+            for (LanguageRange range : LanguageRange.parse(acceptLanguage)) {
+                Locale asked = Locale.forLanguageTag(range.getRange());
+                Language base = range.getWeight() > 0 ? ALL.get(asked.getLanguage()) : null;
+                if (base != null) {
+                    return ALL.values().stream().filter(language -> language.isOf(asked)).findFirst().orElse(base);
+                }
+            }
+            return ENGLISH;
+        } catch (IllegalArgumentException unreadable) {
+            return ENGLISH;
+        }
+    }
+
+    private boolean isOf(Locale asked) {
+        return Locale.forLanguageTag(tag).getLanguage().equals(asked.getLanguage()) && regions.contains(asked.getCountry());
+    }
+
+    /** Every language and variant. */
+    public static List<Language> all() {
+        return List.copyOf(ALL.values());
+    }
+
+    /** Tag by BCP 47, such as {@code es}. */
+    public String tag() {
+        return tag;
+    }
+
+    /** Its own texts by id, without what it takes from its parent. */
+    public Map<String, String> texts() {
+        return texts;
+    }
+
+    /** The text of an id as stored. */
+    public String text(String id) {
+        String text = texts.get(id);
+        if (text != null) {
+            return text;
+        }
+        if (parent == null) {
+            throw new IllegalArgumentException("there is no text " + id);
+        }
+        return parent.text(id);
+    }
+
+    TextPattern pattern(String id) {
+        TextPattern known = patterns.get(id);
+        return known != null ? known : patterns.computeIfAbsent(id, unknown -> TextPattern.parse(text(unknown)));
+    }
+
+    /** The number in plain notation, with the signs of the language. */
+    public String number(BigDecimal number) {
+        String plain = number.abs().toPlainString();
+        int point = plain.indexOf('.');
+        String whole = point < 0 ? plain : plain.substring(0, point);
+        StringBuilder written = new StringBuilder(whole);
+        if (whole.length() >= groupedFromDigits) {
+            for (int place = whole.length() - 3; place > 0; place -= 3) {
+                written.insert(place, groupSign);
+            }
+        }
+        if (point >= 0) {
+            written.append(decimalSign).append(plain, point + 1, plain.length());
+        }
+        return number.signum() < 0 ? "\u2212" + written : written.toString();
+    }
+
+    /** The number and its unit, on one line. */
+    public String measure(Measure measure) {
+        return number(measure.value()) + NO_BREAK_SPACE + unit(measure.unit());
+    }
+
+    /** How people write the unit of this symbol of the contract. */
+    public String unit(String symbol) {
+        for (Language language = this; language != null; language = language.parent) {
+            String written = language.texts.get("unit." + symbol);
+            if (written != null) {
+                return written;
+            }
+        }
+        return symbol;
+    }
+
+    public String date(LocalDate day) {
+        return date.format(day);
+    }
+
+    public String time(LocalTime at) {
+        return time.format(at);
+    }
+
+    /** The category of the plural rules of Unicode CLDR, such as {@code one} or {@code other}, for the count without its sign. */
+    String pluralCategory(BigDecimal count) {
+        return plurals.select(count.abs().doubleValue());
+    }
+
+    private static PluralRules plurals(String rules) {
+        try {
+            return PluralRules.parseDescription(rules);
+        } catch (ParseException unreadable) {
+            throw new IllegalStateException("plural rules: " + rules, unreadable);
+        }
+    }
+
+    private static Map<String, Language> all(Language english) {
+        Map<String, Language> all = new TreeMap<>(Map.of(english.tag, english));
+        for (String code : Locale.getISOLanguages()) {
+            if (!code.equals(english.tag) && Language.class.getResource(FILES + code + ".properties") != null) {
+                addVariants(read(code, english), all);
+            }
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    private static void addVariants(Language language, Map<String, Language> all) {
+        all.put(language.tag, language);
+        String variants = language.texts.getOrDefault("language.variants", "");
+        Arrays.stream(variants.split(" ")).filter(tag -> !tag.isEmpty()).forEach(tag -> addVariants(read(tag, language), all));
+    }
+
+    private static Language read(String tag, Language parent) {
+        Properties file = new Properties();
+        try (InputStream bytes = Language.class.getResourceAsStream(FILES + tag + ".properties");
+                Reader text = new InputStreamReader(bytes, StandardCharsets.UTF_8)) {
+            file.load(text);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        Map<String, String> texts = new TreeMap<>();
+        List<String> names = new ArrayList<>(file.stringPropertyNames());
+        names.forEach(id -> texts.put(id, file.getProperty(id)));
+        return new Language(tag, texts, parent);
+    }
+
+    @Override
+    public String toString() {
+        return tag;
+    }
+}

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.text;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Collection;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Something said to a person, not yet in any language: the id of a text and the values of its slots.
+ *
+ * <p>Not for codes, names of properties or citations, which are the same in every language and stay text.
+ *
+ * <p>A value is a number that is rounded already ({@link BigDecimal}, {@link Integer}, {@link Long}), a {@link Measure}, a
+ * date, a time of day, another message, or a text that is the same in every language, such as a name that was given.
+ */
+public final class Message {
+
+    /** The id of a text that holds its first value and nothing else. */
+    private static final String VERBATIM = "";
+
+    private final String id;
+    private final List<Object> values;
+    private final boolean metric;
+
+    private Message(String id, List<Object> values, boolean metric) {
+        this.id = id;
+        this.values = values;
+        this.metric = metric;
+    }
+
+    /**
+     * A message.
+     *
+     * @param id id of the text, written as one constant text, so that a test can hold every language to it
+     * @param values the values of its slots, in their order
+     */
+    public static Message of(String id, Object... values) {
+        return new Message(id, List.of(values), false);
+    }
+
+    /** The text of {@code localizable}. */
+    public static Message of(Localizable localizable) {
+        return of(localizable.textId());
+    }
+
+    /** A text that is the same in every language, such as a name that the caller gave. */
+    public static Message verbatim(String text) {
+        return new Message(VERBATIM, List.of(text), false);
+    }
+
+    /** Sentences one after the other. */
+    public static Message sentences(Collection<Message> sentences) {
+        return joined(Joint.SPACE, sentences);
+    }
+
+    /** The same for two sentences or more. */
+    public static Message sentences(Message... sentences) {
+        return sentences(List.of(sentences));
+    }
+
+    /** Messages in a row, with what {@code joint} says between them; AND and OR before the last, commas before that. */
+    public static Message joined(Joint joint, Collection<Message> messages) {
+        if (messages.isEmpty()) {
+            return verbatim("");
+        }
+        List<Message> all = List.copyOf(messages);
+        Message joined = all.get(0);
+        for (int next = 1; next < all.size(); next++) {
+            Joint here = joint.isBeforeLast() && next < all.size() - 1 ? Joint.COMMA : joint;
+            joined = of(here.textId(), joined, all.get(next));
+        }
+        return joined;
+    }
+
+    /** The same message for people who measure in metric units: it chooses where a text names units of its own. */
+    public Message inMetricUnits(boolean chosen) {
+        return chosen == metric ? this : new Message(id, values, chosen);
+    }
+
+    /** Names the text of a message without values, of which there are no more than the store holds; else null. */
+    public String constantKey() {
+        return !values.isEmpty() ? null : metric ? id + " metric" : id;
+    }
+
+    /** The message in a language. */
+    public String in(Language language) {
+        StringBuilder text = new StringBuilder();
+        render(language, text);
+        return text.toString();
+    }
+
+    private void render(Language language, StringBuilder to) {
+        if (id.equals(VERBATIM)) {
+            to.append(values.get(0));
+        } else {
+            language.pattern(id).render(this, language, to);
+        }
+    }
+
+    /** Writes the value of a slot. */
+    void renderValue(int slot, Language language, StringBuilder to) {
+        Object value = value(slot);
+        if (value instanceof Message message) {
+            message.render(language, to);
+        } else if (value instanceof Measure measure) {
+            to.append(language.measure(measure));
+        } else if (value instanceof LocalDate date) {
+            to.append(language.date(date));
+        } else if (value instanceof LocalTime time) {
+            to.append(language.time(time));
+        } else {
+            to.append(value instanceof Number number ? language.number(decimal(number)) : value);
+        }
+    }
+
+    /** What chooses between the branches of a text by a code. */
+    String code(int slot) {
+        return String.valueOf(value(slot));
+    }
+
+    /** What chooses between the branches of a text by a count. */
+    BigDecimal count(int slot) {
+        Object value = value(slot);
+        return decimal(value instanceof Measure measure ? measure.value() : (Number) value);
+    }
+
+    boolean isMetric() {
+        return metric;
+    }
+
+    private Object value(int slot) {
+        if (slot >= values.size()) {
+            throw new IllegalArgumentException("the text " + id + " has a slot " + slot + ", but got " + values.size() + " values");
+        }
+        return values.get(slot);
+    }
+
+    private static BigDecimal decimal(Number number) {
+        if (number instanceof BigDecimal decimal) {
+            return decimal;
+        }
+        if (number instanceof Integer || number instanceof Long) {
+            return BigDecimal.valueOf(number.longValue());
+        }
+        throw new IllegalArgumentException("a number in a message must be rounded, was a " + number.getClass());
+    }
+
+    /** In English. */
+    @Override
+    public String toString() {
+        return in(Language.ENGLISH);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Message message && id.equals(message.id) && values.equals(message.values) && metric == message.metric;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, values, metric);
+    }
+}

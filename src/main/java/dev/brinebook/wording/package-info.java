@@ -1,2 +1,0 @@
-/** What is said to people, not yet in any language. */
-package dev.brinebook.wording;
