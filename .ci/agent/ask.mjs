@@ -4,11 +4,12 @@ import assert from 'node:assert/strict';
 import {readFileSync, readdirSync} from 'node:fs';
 import {join} from 'node:path';
 import {Client} from '@modelcontextprotocol/sdk/client/index.js';
+import {parse} from 'yaml';
 import {StreamableHTTPClientTransport} from '@modelcontextprotocol/sdk/client/streamableHttp.js';
 
 const [service, committed] = process.argv.slice(2);
 const read = name => JSON.parse(readFileSync(join(committed, name), 'utf8'));
-const contract = read('openapi.json');
+const contract = parse(readFileSync(join(committed, 'openapi.yaml'), 'utf8'), {maxAliasCount: -1});
 const operations = new Map(Object.entries(contract.paths)
   .filter(([, item]) => item.post?.requestBody.content['application/json'])
   .map(([path, item]) => [item.post.operationId, {path, ...item.post}]));

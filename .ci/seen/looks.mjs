@@ -10,7 +10,7 @@ const shots = process.argv[2];
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const CASE = { water: { hardness: { value: 22, unit: 'gpg' }, iron: { value: 1.2, unit: 'mg/L' }, supply: 'privateWell' }, household: { people: 5 },
   softener: { resinVolume: { value: 1.5, unit: 'ft3' }, saltDose: { value: 15, unit: 'lb/ft3' }, control: { kind: 'clock', everyDays: 3 } },
-  conversion: { cost: { value: 420, unit: 'USD' } } };
+  retrofit: { cost: { value: 420, unit: 'USD' } } };
 
 /** axe-core finds nothing, nothing is wider than the screen, nothing lies on anything else. */
 async function look(page, name) {
@@ -118,9 +118,9 @@ export async function languages() {
     const words = await fixed(shop);
     assert.ok(words.length > 10 && words.every(Boolean), 'it says something in each place');
     if (language === 'en') { english = words; } else { words.forEach((word, i) => assert.notEqual(word, english[i], language)); }
-    const told = await api('/v1/softener-sizing', { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 4 },
+    const answered = await api('/v1/softener-sizing', { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 4 },
       candidates: JSON.parse(await shop.locator('brinebook-advice script').textContent()), units: 'us' }, language);
-    assert.equal(await shop.locator('details p').textContent(), told.summary, `the service's words in ${language}`);
+    assert.equal(await shop.locator('details p').textContent(), answered.summary, `the service's words in ${language}`);
     await look(shop, `element-${language}`);
     await close(shop);
 
@@ -150,7 +150,7 @@ export async function kept() {
   await close(charts);
   const element = await open(SHOP, { width: 480 });
   await element.getByLabel('Wasserhärte', { exact: true }).fill('17,2');
-  await element.getByLabel('Personen im Haushalt').fill('2');
+  await element.getByLabel('Personen in Ihrem Haushalt').fill('2');
   await element.getByRole('button').click();
   await element.locator('.choice').waitFor();
   await element.screenshot({ path: join(shots, 'kept-element.png'), clip: { ...clip, width: 480 } });

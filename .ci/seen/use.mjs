@@ -35,12 +35,12 @@ export async function keyboard() {
     await type('#f-household-people', '3');
     await type('#f-softener-resinVolume', '1.25');
     await press('#f-softener-control-kind', 'ArrowDown');
-    await type('#f-conversion-cost', '300');
+    await type('#f-retrofit-cost', '300');
   });
   const answer = await api('/v1/assessment', await caseOf(page));
   assert.equal((await caseOf(page)).softener.control.kind, 'meteredDelayed', 'a choice by arrow');
   assert.equal(await page.textContent('#summary'), answer.summary);
-  assert.equal(await page.evaluate(() => document.activeElement.id), 'f-conversion-cost', 'an answer moved the focus');
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'f-retrofit-cost', 'an answer moved the focus');
   await changing(page, () => press('[name=units]', 'ArrowRight'));
   assert.equal(await value('#f-water-hardness'), '308.125', '18 gpg in mg/L');
   assert.equal(await value('#f-softener-tankDiameter'), '0.254', '10 in is 0.254 m');

@@ -1,10 +1,11 @@
 // Writes a typed call for each committed example, so that the compiler holds request and answer to the generated types.
 // Use: node write-calls.mjs FOLDER >calls.ts, where the folder holds the contract.
 import {readdirSync, readFileSync} from 'node:fs';
+import {parse} from 'yaml';
 
 const [folder] = process.argv.slice(2);
 const read = name => readFileSync(`${folder}/examples/${name}`, 'utf8');
-const contract = JSON.parse(readFileSync(`${folder}/openapi.json`, 'utf8'));
+const contract = parse(readFileSync(`${folder}/openapi.yaml`, 'utf8'), {maxAliasCount: -1});
 const requests = readdirSync(`${folder}/examples`).filter(name => name.endsWith('.request.json')).sort();
 
 console.log(`import {client, ndjson, sameAnswer, sameLines, seen} from './client.js';`);

@@ -123,7 +123,7 @@ public final class CallEveryExample {
         comparison.assertTrue(service.checkReady().getStatus() != null, "ready");
         comparison.assertTrue(service.readVersion().getModelVersion() != null, "version");
         comparison.assertTrue(service.readSources().getSources().size() > 50, "sources");
-        comparison.assertSame("contract", comparison.read(contract.resolve("openapi.json")), service.readContractAsJson());
+        comparison.assertSame("contract", comparison.read(contract.resolve("openapi.yaml")), service.readContractAsJson());
     }
 
     private void assertNothingLeftOut() {

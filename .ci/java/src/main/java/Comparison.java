@@ -2,16 +2,22 @@
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
+import org.yaml.snakeyaml.LoaderOptions;
 
 /** Holds what the generated classes write to what was read, each number by its value. */
 final class Comparison {
 
     private static final ObjectMapper EXACT =
             new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+
+    private static final ObjectMapper YAML = YAMLMapper.builder(YAMLFactory.builder().loaderOptions(longDocuments()).build())
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).build();
 
     private final ObjectMapper generated;
     private int count;
@@ -20,12 +26,18 @@ final class Comparison {
         this.generated = generated;
     }
 
+    private static LoaderOptions longDocuments() {
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(1 << 25);
+        return options;
+    }
+
     int count() {
         return count;
     }
 
     JsonNode read(Path file) throws IOException {
-        return EXACT.readTree(file.toFile());
+        return (file.toString().endsWith(".yaml") ? YAML : EXACT).readTree(file.toFile());
     }
 
     JsonNode read(String json) throws IOException {

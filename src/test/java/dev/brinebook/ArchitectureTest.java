@@ -143,7 +143,7 @@ class ArchitectureTest {
     @MethodSource("packages")
     void everyPackageHasADescription(String name) throws IOException {
         String info = Files.readString(Path.of("src/main/java", full(name).replace('.', '/'), "package-info.java"));
-        assertTrue(info.contains("\n/**\n") && info.endsWith("package " + full(name) + ";\n"), info);
+        assertTrue(info.contains("\n/**") && info.endsWith("package " + full(name) + ";\n"), info);
     }
 
     @ParameterizedTest

@@ -56,7 +56,7 @@ public class CaseBenchmark {
 
     private final AssessmentRequest request = request();
     private final SoftenerCase given = SoftenerCase.of(request, new Explanation());
-    private final ExistingSoftener found = request.softener().found(given, new Explanation());
+    private final ExistingSoftener found = request.softener().resolved().found(given, new Explanation());
     private final DesignConditions duty = given.duty();
     private final SoftenerSettings setup = found.setup();
     private final Softener softener = setup.softener();

@@ -72,8 +72,7 @@ public class UncertainWorthBenchmark {
 
     private static DesignConditions duty() {
         OptionalDouble none = OptionalDouble.empty();
-        WaterAnalysis water = new WaterAnalysis(257, 0, none, none, none, none, none, none, none, none, 12,
-                WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        WaterAnalysis water = WaterAnalysis.ofHardness(257).bacteriaTested(true).build();
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.FOUR_OR_MORE_PERSONS, Optional.empty(), 20, 8);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);

@@ -3,7 +3,7 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.LocalDate;
@@ -50,6 +50,6 @@ public class YearBenchmark {
 
     @Benchmark
     public SimulatedYears thousandDrawnYears() {
-        return SimulatedYears.of(new DrawnYears(model, FIRST, 1_000, 1), 300, regeneration, delayed);
+        return SimulatedYears.of(new SampledYears(model, FIRST, 1_000, 1), 300, regeneration, delayed);
     }
 }

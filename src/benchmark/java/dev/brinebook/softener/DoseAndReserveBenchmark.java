@@ -70,9 +70,8 @@ public class DoseAndReserveBenchmark {
         DesignConditions duty(double hardnessFactor, double levelSpread) {
             UseModel model = this.model.with(new UseChange(levelSpread, 0, 0));
             OptionalDouble none = OptionalDouble.empty();
-            WaterAnalysis water = new WaterAnalysis(hardnessFactor * HardnessUnit.GPG.toBase(gpg), 0,
-                    OptionalDouble.of(ironMgPerL), none, none, none, none, none, none, none, 12,
-                    WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PRIVATE_WELL, true);
+            WaterAnalysis water = WaterAnalysis.ofHardness(hardnessFactor * HardnessUnit.GPG.toBase(gpg)).ironMgPerL(ironMgPerL)
+                    .supply(WaterAnalysis.Supply.PRIVATE_WELL).bacteriaTested(true).build();
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
             return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                     demand.days(LocalDate.of(2026, 1, 1), 1, 1), LongRun.of(model), ServiceStandard.USUAL,

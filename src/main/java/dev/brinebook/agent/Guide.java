@@ -36,7 +36,7 @@ public final class Guide {
         StringBuilder text = new StringBuilder("""
                 # Brinebook
 
-                > The authoritative calculator for household water softeners, over HTTP: from a water test, a household and the
+                > The calculator for household water softeners, over HTTP: from a water test, a household and the
                 > existing softener it calculates the compensated hardness, whether the softener is large enough, the settings,
                 > the use of salt and water and its cost, whether a metered controller pays, and the cautions to show.
 

@@ -23,4 +23,9 @@ public record BodyForm<S extends Record, A extends Record>(String mediaType, Str
     public BodyForm {
         query = List.copyOf(query);
     }
+
+    /** The answer to a text with settings without violations, with the whole of its basis. */
+    public A answer(String text, S settings) {
+        return AnswerBasis.complete(calculate.apply(text, settings));
+    }
 }

@@ -52,7 +52,7 @@ public record CsvColumn(String name, List<String> path, Class<?> type, boolean l
 
     /** What is taken when the cell is empty, in words; for an amount, the column of its number has it. */
     public Optional<String> fallback() {
-        String text = amount == null ? property.fallback() : isNumber() ? amount.fallback() : "";
+        String text = amount == null ? DefaultValue.of(property).inWords() : isNumber() ? DefaultValue.of(amount).inWords() : "";
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 }

@@ -58,8 +58,8 @@ public final class DiscriminatorValues {
 
     /** The default kind, or null when the kind is required. */
     String fallback() {
-        String fallback = chooser.getAnnotation(Property.class).fallback();
-        return names.contains(fallback) ? fallback : null;
+        String code = chooser.getAnnotation(Property.class).defaultCode();
+        return code.isEmpty() ? null : code;
     }
 
     /** Whether what {@code property} describes belongs to {@code kind}, which is null of a record without kinds. */

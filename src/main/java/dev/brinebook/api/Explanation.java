@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -21,7 +19,7 @@ import java.util.stream.Stream;
 /** Collects assumptions and basis of an answer, while its request is mapped and answered. */
 public final class Explanation {
 
-    private final Map<String, AssumptionAnswer> assumptions = new LinkedHashMap<>();
+    private final Map<String, Resolved> resolved = new LinkedHashMap<>();
     private final List<BasisAnswer> basis = new ArrayList<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();
     private final Function<Localizable, Message> saying;
@@ -63,41 +61,42 @@ public final class Explanation {
         return metric ? metricUnits : us;
     }
 
-    /** Records a value taken; the first record of a name stays. */
-    public void assume(String name, Message value, Origin origin) {
-        assumptions.putIfAbsent(name, new AssumptionAnswer(name, value, origin));
+    /** Records what an input came to; the first record of a place stays. */
+    public void assume(Resolved input) {
+        resolved.putIfAbsent(input.place(), input);
     }
 
-    /** The {@code given} number in its base unit, or the default; recorded either way. */
-    public double orDefault(String name, Quantity<?> given, double defaultInBase, Message defaultText) {
-        if (given == null) {
-            assume(name, defaultText, Origin.DEFAULT);
-            return defaultInBase;
-        }
-        assume(name, Text.measure(given.value(), given.unit().symbol()), Origin.CALLER);
-        return given.inBase();
+    /** The {@code given} quantity in its base unit, or {@code other}, which is shown as {@code otherwise}; recorded either way. */
+    public double resolve(Quantity<?> given, double other, Resolved otherwise) {
+        assume(given == null ? otherwise : Resolved.of(otherwise.place(), given));
+        return given == null ? other : given.inBase();
     }
 
-    /** The {@code given} number, or the default; recorded either way, as {@code inWords} says it. */
-    public double orDefault(String name, Number given, double defaultValue, Function<BigDecimal, Message> inWords) {
-        double used = given == null ? defaultValue : given.doubleValue();
-        assume(name, inWords.apply(Text.number(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
-        return used;
+    /** The {@code given} number, or {@code other}, which is shown as {@code otherwise}; recorded either way. */
+    public double resolve(Number given, double other, Resolved otherwise) {
+        assume(given == null ? otherwise : Resolved.of(otherwise.place(), given, otherwise.unit()));
+        return given == null ? other : given.doubleValue();
+    }
+
+    /** The {@code given} number, or that of {@code otherwise}; recorded either way. */
+    public double resolve(Number given, Resolved otherwise) {
+        return resolve(given, otherwise.value().doubleValue(), otherwise);
     }
 
     /** The {@code given} choice, or the default; recorded either way. */
-    public <E extends Enum<E>> E orDefault(String name, E given, E defaultValue) {
-        E used = given == null ? defaultValue : given;
-        assume(name, Message.verbatim(WireNames.of(used)), given == null ? Origin.DEFAULT : Origin.CALLER);
-        return used;
+    public <E extends Enum<E>> E resolve(String pointer, E given, E byDefault, String sourceKey) {
+        assume(given == null ? Resolved.of(pointer, byDefault).byDefault(sourceKey) : Resolved.of(pointer, given));
+        return given == null ? byDefault : given;
     }
 
-    /** A default in both units where the answer is in US ones, which all callers read; else in metric ones alone. */
-    public Message inBothUnits(Quantity<?> us, Quantity<?> metricUnits) {
-        return inUnits(Message.of("pattern.or", Text.of(us), Text.of(metricUnits)), Text.of(metricUnits));
+    public boolean isMetric() {
+        return metric;
     }
 
-    /** Gives formula and source of the number at {@code pointer}. {@code sourceKey} is a key of the register of sources. */
+    /**
+     * Gives formula and source of the number at {@code pointer}, where they depend on the case; {@link Basis} has those that do not.
+     * {@code sourceKey} is a key of the register of sources.
+     */
     public void because(String pointer, Message formula, String sourceKey) {
         basis.add(BasisAnswer.of(pointer, formula, sourceKey));
     }
@@ -117,10 +116,11 @@ public final class Explanation {
         cautions.addAll(given);
     }
 
-    public List<AssumptionAnswer> assumptions() {
-        return List.copyOf(assumptions.values());
+    public List<Resolved> assumptions() {
+        return List.copyOf(resolved.values());
     }
 
+    /** What was composed for this case; {@link AnswerBasis} adds what is the same for all. */
     public List<BasisAnswer> basis() {
         return List.copyOf(basis);
     }

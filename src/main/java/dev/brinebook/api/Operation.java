@@ -44,6 +44,11 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         this(id, path, summary, description, requestType, answerType, calculate, query, examples, List.of(), null);
     }
 
+    /** The answer to a request without violations, with the whole of its basis. */
+    public A answer(Q request) {
+        return AnswerBasis.complete(calculate.apply(request));
+    }
+
     /** The same operation, answering in other forms too. */
     public Operation<Q, A> answeringIn(List<AnswerForm<Q>> others) {
         return new Operation<>(id, path, summary, description, requestType, answerType, calculate, query, examples,

@@ -44,7 +44,19 @@ public @interface Property {
     /** The unit of {@link #min} and {@link #max} of a quantity; the unit of a plain number, in words. */
     String unit() default "";
 
-    /** The value taken when the request leaves it out, in words. */
+    /**
+     * The number taken when the request leaves it out: a constant that the calculation takes too. NaN where there is none, or where
+     * it depends on other values; then {@link #fallback} says on what.
+     */
+    double byDefault() default Double.NaN;
+
+    /** The unit of {@link #byDefault} of a quantity; {@link #unit} when empty. */
+    String defaultUnit() default "";
+
+    /** The choice taken when the request leaves it out, by its name on the wire. */
+    String defaultCode() default "";
+
+    /** The value taken when the request leaves it out, in words; behind {@link #byDefault} or {@link #defaultCode}, more about it. */
     String fallback() default "";
 
     /** An example of a plain value, as JSON. */

@@ -5,6 +5,7 @@ import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.ConcentrationUnit;
 import dev.brinebook.quantity.FlowUnit;
 import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.LengthUnit;
 import dev.brinebook.quantity.MassUnit;
 import dev.brinebook.quantity.PressureUnit;
 import dev.brinebook.quantity.Quantity;
@@ -140,7 +141,11 @@ public final class Text {
             return flow == FlowUnit.LITRE_PER_MINUTE && size >= 10 ? "1" : "0.1";
         }
         if (unit instanceof CapacityUnit capacity) {
-            return capacity == CapacityUnit.GRAIN ? "100" : capacity == CapacityUnit.GRAM ? "10" : null;
+            return capacity == CapacityUnit.GRAIN ? size < 1000 ? "10" : "100" : capacity == CapacityUnit.GRAM ? size < 100 ? "1" : "10"
+                    : null;
+        }
+        if (unit instanceof LengthUnit length) {
+            return length == LengthUnit.METRE ? "0.01" : "0.1";
         }
         if (unit instanceof PressureUnit pressure) {
             return pressure == PressureUnit.BAR ? "0.1" : "1";

@@ -86,7 +86,7 @@ final class DocumentBuilder {
 
     private static Info info() {
         return new Info().title("Brinebook").version(ModelVersion.CURRENT)
-                .summary("The authoritative calculator for household water softeners.")
+                .summary("The calculator for household water softeners.")
                 .description("From a water test, a household and the existing softener it calculates the compensated hardness, whether "
                         + "the softener is large enough, the settings, the use of salt and water and its cost, whether a metered "
                         + "controller pays, and the cautions to show. Every answer lists its assumptions, and the formula and source of "

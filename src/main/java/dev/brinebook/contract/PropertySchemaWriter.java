@@ -3,6 +3,7 @@ package dev.brinebook.contract;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.brinebook.api.DefaultValue;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -60,6 +61,7 @@ final class PropertySchemaWriter {
         }
         count(schema, property);
         schema.setDescription(sentence(property, quantity));
+        DefaultValue.of(property).asData(quantity).ifPresent(value -> schema.addExtension("x-default", value));
         if (!property.example().isEmpty()) {
             schema.setExamples(List.of(json(property.example())));
         }
@@ -98,13 +100,14 @@ final class PropertySchemaWriter {
     }
 
     /**
-     * A default is written in words and never as the keyword: generated clients would send the value of the keyword, or ask their callers
-     * for it, and it would be treated as given.
+     * A default is written in words, and as {@code x-default}, never as the keyword: generated clients would send the value of the
+     * keyword, or ask their callers for it, and it would be treated as given.
      */
     private static String sentence(Property property, boolean quantity) {
         StringBuilder text = new StringBuilder(property.value()).append(range(property, quantity));
-        if (!property.fallback().isEmpty()) {
-            text.append(" Default: ").append(property.fallback()).append('.');
+        String byDefault = DefaultValue.of(property).inWords();
+        if (!byDefault.isEmpty()) {
+            text.append(" Default: ").append(byDefault).append('.');
         }
         if (!property.optional().isEmpty()) {
             text.append(" Absent ").append(property.optional()).append('.');

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.docs;
 
+import dev.brinebook.api.DefaultValue;
 import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -95,7 +96,8 @@ final class PartTables {
         return new Row(component.getName(), type.isRecord() ? list ? "list of" : "" : word(type, list),
                 type.isRecord() ? type.getSimpleName() : "", type.isRecord() ? anchor(type) : "",
                 few ? choices : List.of(), few ? List.of() : choices, Ranges.inWords(property, list),
-                presence.apply(property) + ofKinds(component, property), property.fallback(), property.value(), property.example());
+                presence.apply(property) + ofKinds(component, property), DefaultValue.of(property).inWords(), property.value(),
+                property.example());
     }
 
     /** The kinds of its record that a property belongs to, when it does not belong to all. */

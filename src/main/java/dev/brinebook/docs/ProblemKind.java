@@ -8,7 +8,7 @@ package dev.brinebook.docs;
  * @param title it in words
  * @param status HTTP status
  * @param explanation when it comes
- * @param mend how to correct it
+ * @param fix how to correct it
  */
-public record ProblemKind(String slug, String title, int status, String explanation, String mend) {
+public record ProblemKind(String slug, String title, int status, String explanation, String fix) {
 }

@@ -37,7 +37,7 @@ record ProblemPage(ProblemKind kind, boolean ofOperations, List<Exchange> exchan
     }
 
     /** A kind of error in a request: its code, meaning, remedy, and a real message. */
-    record FaultCode(String code, String meaning, String mend, String message) {
+    record FaultCode(String code, String meaning, String fix, String message) {
     }
 
     /** The kind of problem whose answers list errors, each with a code. */

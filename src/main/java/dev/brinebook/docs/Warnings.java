@@ -7,6 +7,8 @@ import dev.brinebook.source.Source;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Assumptions and cautions in the committed answers of an operation, each once. */
 final class Warnings {
@@ -26,9 +28,15 @@ final class Warnings {
     static List<Assumed> assumed(List<Answered> examples) {
         Map<String, Assumed> assumed = new LinkedHashMap<>();
         entries(examples, "assumptions").stream().filter(entry -> entry.path("origin").asText().equals("default"))
-                .map(entry -> new Assumed(entry.path("name").asText(), entry.path("value").asText()))
+                .map(entry -> new Assumed(entry.path(entry.has("pointer") ? "pointer" : "name").asText(), inWords(entry)))
                 .forEach(each -> assumed.putIfAbsent(each.name(), each));
         return List.copyOf(assumed.values());
+    }
+
+    private static String inWords(JsonNode assumed) {
+        String used = Stream.of("value", "unit", "code").filter(assumed::has).map(part -> assumed.path(part).asText())
+                .collect(Collectors.joining(" "));
+        return Stream.of(used, assumed.path("note").asText("")).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
     }
 
     static List<Warned> cautions(List<Answered> examples) {

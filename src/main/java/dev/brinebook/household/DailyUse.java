@@ -3,7 +3,7 @@ package dev.brinebook.household;
 
 import java.time.LocalDate;
 
-/** Use of consecutive days, whether stored, as in {@link Days}, or simulated anew each time, as in {@link DrawnYear}. */
+/** Use of consecutive days, whether stored, as in {@link Days}, or simulated anew each time, as in {@link SampledYear}. */
 public interface DailyUse {
 
     LocalDate firstDate();

@@ -25,13 +25,18 @@ public final class DayVariation {
     public static final double MAX_PROBABILITY = 1 - 1e-6;
 
     /** Source: [DAIAD] CV of the day's use in homes of one person, days at home only. */
-    public static final DayVariation ONE_PERSON = new DayVariation(0.60);
+    public static final double ONE_PERSON_CV = 0.60;
     /** Source: [DAIAD] the same, two or three persons. */
-    public static final DayVariation TWO_OR_THREE_PERSONS = new DayVariation(0.42);
+    public static final double TWO_OR_THREE_PERSONS_CV = 0.42;
     /** Source: [DAIAD] the same, four persons or more. */
-    public static final DayVariation FOUR_OR_MORE_PERSONS = new DayVariation(0.38);
+    public static final double FOUR_OR_MORE_PERSONS_CV = 0.38;
     /** Source: [DAIAD] the same, where the number of persons is not known. */
-    public static final DayVariation UNKNOWN_PERSONS = new DayVariation(0.45);
+    public static final double UNKNOWN_PERSONS_CV = 0.45;
+
+    public static final DayVariation ONE_PERSON = new DayVariation(ONE_PERSON_CV);
+    public static final DayVariation TWO_OR_THREE_PERSONS = new DayVariation(TWO_OR_THREE_PERSONS_CV);
+    public static final DayVariation FOUR_OR_MORE_PERSONS = new DayVariation(FOUR_OR_MORE_PERSONS_CV);
+    public static final DayVariation UNKNOWN_PERSONS = new DayVariation(UNKNOWN_PERSONS_CV);
 
     /** Below this the iteration of the gamma distribution grows long and its normal limit is as good. */
     static final double NARROW_CV = 0.01;

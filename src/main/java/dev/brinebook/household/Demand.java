@@ -28,6 +28,8 @@ public record Demand(UseModel model, Optional<Days> measured, double peakLitresP
     /** Highest mean indoor use of a day; with the outdoor use it stays within {@link WeekdayMeans#MAX_MEAN_LITRES}. */
     public static final double MAX_DAILY_USE_LITRES = 15_000;
     public static final double MAX_OUTDOOR_USE_LITRES = 5_000;
+    /** Softened outdoor use of a day where none is given. Source: [CP-INSTALLATION] outdoor taps are left unsoftened. */
+    public static final double DEFAULT_OUTDOOR_USE_LITRES = 0;
     /** Highest use of one measured day. */
     public static final double MAX_MEASURED_DAY_LITRES = 45_000;
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 500;

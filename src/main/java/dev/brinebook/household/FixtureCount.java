@@ -20,6 +20,8 @@ import java.util.OptionalDouble;
 public record FixtureCount(Fixture fixture, int count, FixtureUse use, Known known) {
 
     public static final int MAX_COUNT = 1_000;
+    /** Fixtures of a kind whose number is not given. */
+    public static final int ASSUMED_COUNT = 1;
     public static final double MIN_FLOW_LITRES_PER_MINUTE = 0.5;
     public static final double MAX_FLOW_LITRES_PER_MINUTE = 200;
     public static final double MIN_BUSY_PROBABILITY = 0.0001;

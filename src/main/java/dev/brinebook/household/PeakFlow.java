@@ -9,13 +9,15 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 /** Peak flow of a house. */
 public final class PeakFlow {
 
-    /** Default percentile of a peak. */
+    /** Default percentile of a peak. Source: [BUCHBERGER-2017]. */
     public static final double DEFAULT_PERCENTILE = 0.99;
     /** Its percentile of the standard normal distribution, as the study prints it. */
     private static final double Z_99 = 2.326348;
     public static final double MIN_PERCENTILE = 0.90;
     public static final double MAX_PERCENTILE = 0.999;
     public static final int MAX_BATHROOMS = 12;
+    /** Bathrooms of a house of which not even the people are known. */
+    public static final int ASSUMED_BATHROOMS = 2;
     /** Flow of a shower, the unit of the assumed continuous flow, gpm. Source: [BUCHBERGER-2017]. */
     private static final double SHOWER_GPM = 2.0;
 

@@ -53,7 +53,7 @@ public final class AlternativePlan {
         /** Upper limit of the load where a simulated capacity is near zero: beyond it the bed does not last a day anyway. */
         private static final double MOST_TIMES_AS_HARD = 1e4;
 
-        public static final Circumstances AS_TOLD = new Circumstances(1, 1, 1);
+        public static final Circumstances AS_GIVEN = new Circumstances(1, 1, 1);
 
         public Circumstances {
             Guard.positive(hardness, "hardness");
@@ -63,7 +63,7 @@ public final class AlternativePlan {
 
         /** The design conditions with these factors. A lower capacity is a proportionally higher load. */
         public DesignConditions of(DesignConditions duty) {
-            return equals(AS_TOLD) ? duty : duty.with(Math.min(MOST_TIMES_AS_HARD, hardness / capacity), dailyUse);
+            return equals(AS_GIVEN) ? duty : duty.with(Math.min(MOST_TIMES_AS_HARD, hardness / capacity), dailyUse);
         }
     }
 

@@ -73,17 +73,17 @@ public final class BreakEven {
      * Deviation: T need not be whole here.
      */
     public static Place clockDays(Comparison comparison, AlternativePlan way) {
-        YearlyUse told = comparison.use(comparison.baseline(), Factors.AS_TOLD);
-        double set = Days.PER_YEAR / told.regenerationsPerYear();
-        double other = LifeCycleCost.of(comparison.expected(way, Factors.AS_TOLD), comparison.horizonYears(),
+        YearlyUse given = comparison.use(comparison.baseline(), Factors.AS_GIVEN);
+        double set = Days.PER_YEAR / given.regenerationsPerYear();
+        double other = LifeCycleCost.of(comparison.expected(way, Factors.AS_GIVEN), comparison.horizonYears(),
                 comparison.bills().prices());
-        return nearest(days -> cost(comparison, told, set / days) - other, LEAST_CLOCK_DAYS, MOST_CLOCK_DAYS, set, ACCURACY);
+        return nearest(days -> cost(comparison, given, set / days) - other, LEAST_CLOCK_DAYS, MOST_CLOCK_DAYS, set, ACCURACY);
     }
 
-    private static double cost(Comparison comparison, YearlyUse told, double share) {
-        YearlyUse use = new YearlyUse(share * told.regenerationsPerYear(), share * told.saltKilograms(),
-                share * told.waterLitres(), told.serviceVisits());
-        return LifeCycleCost.of(comparison.priced(comparison.baseline(), use, Factors.AS_TOLD), comparison.horizonYears(),
+    private static double cost(Comparison comparison, YearlyUse given, double share) {
+        YearlyUse use = new YearlyUse(share * given.regenerationsPerYear(), share * given.saltKilograms(),
+                share * given.waterLitres(), given.serviceVisits());
+        return LifeCycleCost.of(comparison.priced(comparison.baseline(), use, Factors.AS_GIVEN), comparison.horizonYears(),
                 comparison.bills().prices());
     }
 
@@ -91,9 +91,9 @@ public final class BreakEven {
      * The zero whose ratio to the start value is nearest to 1, searched outwards from there in steps, above and below in turn.
      * Both ends of the range belong to it.
      */
-    static Place nearest(DoubleUnaryOperator value, double least, double most, double told, double accuracy) {
+    static Place nearest(DoubleUnaryOperator value, double least, double most, double given, double accuracy) {
         double ratio = StrictMath.pow(most / least, 1.0 / STEPS);
-        double start = Math.max(least, Math.min(most, told));
+        double start = Math.max(least, Math.min(most, given));
         double above = start;
         double below = start;
         double atAbove = value.applyAsDouble(start);
@@ -118,7 +118,7 @@ public final class BreakEven {
                 double atNext = value.applyAsDouble(next);
                 if (atBelow * atNext <= 0) {
                     Place lower = between(value, next, atNext, below, atBelow, accuracy);
-                    return higher == null || distance(lower, told) <= distance(higher, told) ? lower : higher;
+                    return higher == null || distance(lower, given) <= distance(higher, given) ? lower : higher;
                 }
                 below = next;
                 atBelow = atNext;
@@ -130,8 +130,8 @@ public final class BreakEven {
         return Place.NONE;
     }
 
-    private static double distance(Place place, double told) {
-        return Math.abs(StrictMath.log(place.at().value() / told));
+    private static double distance(Place place, double given) {
+        return Math.abs(StrictMath.log(place.at().value() / given));
     }
 
     private static Place between(DoubleUnaryOperator value, double from, double atFrom, double to, double atTo,

@@ -52,7 +52,7 @@ public record Comparison(List<AlternativePlan> ways, int baselineIndex, DesignCo
 
     /** Settings of an alternative in the given case; none without a softener. */
     public Optional<SoftenerSettings> setup(AlternativePlan way) {
-        return way.set(duty, AlternativePlan.Circumstances.AS_TOLD, running(Factors.AS_TOLD)).map(AlternativePlan.Possible::setup);
+        return way.set(duty, AlternativePlan.Circumstances.AS_GIVEN, running(Factors.AS_GIVEN)).map(AlternativePlan.Possible::setup);
     }
 
     /** Costs of an alternative, in the long run. */
@@ -67,13 +67,13 @@ public record Comparison(List<AlternativePlan> ways, int baselineIndex, DesignCo
 
     /** An alternative against the baseline, in the given case. */
     public AgainstBaseline against(AlternativePlan way) {
-        return AgainstBaseline.of(expected(way, Factors.AS_TOLD), expected(baseline(), Factors.AS_TOLD), horizonYears(),
+        return AgainstBaseline.of(expected(way, Factors.AS_GIVEN), expected(baseline(), Factors.AS_GIVEN), horizonYears(),
                 bills.prices());
     }
 
     /** Life-cycle cost of an alternative in the given case. */
     public double lifeCycleCost(AlternativePlan way) {
-        return LifeCycleCost.of(expected(way, Factors.AS_TOLD), horizonYears(), bills.prices());
+        return LifeCycleCost.of(expected(way, Factors.AS_GIVEN), horizonYears(), bills.prices());
     }
 
     /** Net present value: life-cycle cost of the baseline less that of an alternative. */

@@ -14,7 +14,7 @@ public record Factors(Map<Input, Double> of) {
     /** Holds every factor that a break-even looks at. */
     public static final double MAX = 100;
     /** Nothing differs from the given values. */
-    public static final Factors AS_TOLD = new Factors(Map.of());
+    public static final Factors AS_GIVEN = new Factors(Map.of());
 
     public Factors {
         of = Map.copyOf(of);

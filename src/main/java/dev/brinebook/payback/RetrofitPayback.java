@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 
 /**
- * The value of a conversion, by every measure, because each hides something that the others show.
+ * The value of a retrofit, by every measure, because each hides something that the others show.
  *
  * @param investment cost less rebate, any currency
  * @param yearlySaving saving of the first year, line by line; a line, or all, may be negative
@@ -28,12 +28,12 @@ public record RetrofitPayback(double investment, YearlyCost yearlySaving, Option
     }
 
     /** All measures of one conversion. Where nothing is invested, only the saving and the net present value exist. */
-    public static RetrofitPayback of(Retrofit conversion, Prices prices) {
-        YearlyCost saving = YearlyCost.of(conversion.asFound(), prices)
-                .minus(YearlyCost.of(conversion.converted(), prices));
-        double investment = conversion.investment();
+    public static RetrofitPayback of(Retrofit retrofit, Prices prices) {
+        YearlyCost saving = YearlyCost.of(retrofit.asFound(), prices)
+                .minus(YearlyCost.of(retrofit.converted(), prices));
+        double investment = retrofit.investment();
         double discount = prices.discountSharePerYear();
-        int years = conversion.horizonYears();
+        int years = retrofit.horizonYears();
         double[] savings = CashFlows.growing(saving.total(), prices.growthSharePerYear(), years);
         double[] flows = CashFlows.of(investment, savings);
         OptionalResult ratio = SavingsToInvestment.ratio(investment, CashFlows.presentValueOfSavings(discount, savings));

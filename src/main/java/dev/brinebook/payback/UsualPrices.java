@@ -24,14 +24,26 @@ import java.util.stream.Collectors;
 public record UsualPrices(Country country, Currency currency, Prices prices, double bagKilograms, int year,
         boolean withoutFixedCharges) {
 
+    /** Source: [CP-PRICES]. */
+    public static final int US_BAG_POUNDS = 40;
     private static final UsualPrices UNITED_STATES = new UsualPrices(Country.UNITED_STATES, Currency.getInstance("USD"),
-            Prices.unitedStates2023(), 40 * Exact.POUND_KILOGRAMS, 2023, true);
+            Prices.unitedStates2023(), US_BAG_POUNDS * Exact.POUND_KILOGRAMS, 2023, true);
     private static final Map<Country, UsualPrices> OTHERS = Table.read("/prices/usual-prices.csv", ',', 7).stream()
             .map(UsualPrices::of).collect(Collectors.toMap(UsualPrices::country, Function.identity()));
 
     /** Those of a country. */
     public static UsualPrices of(Country country) {
         return country == Country.UNITED_STATES ? UNITED_STATES : OTHERS.get(country);
+    }
+
+    /** Key of the source of the price of salt. */
+    public String saltSourceKey() {
+        return country == Country.UNITED_STATES ? "CP-PRICES" : "USUAL-PRICES";
+    }
+
+    /** Key of the source of the prices of water. */
+    public String waterSourceKey() {
+        return country == Country.UNITED_STATES ? "METRO-WATER" : "USUAL-PRICES";
     }
 
     private static UsualPrices of(String[] row) {

@@ -3,6 +3,7 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import java.time.DayOfWeek;
+import java.util.OptionalInt;
 
 /**
  * A time clock that regenerates after a fixed number of nights, whatever was used.
@@ -21,6 +22,26 @@ public record ClockEveryDays(int days, int overrideDays) implements Policy {
     /** The same without an override. */
     public ClockEveryDays(int days) {
         this(days, NO_OVERRIDE);
+    }
+
+    @Override
+    public boolean byClock() {
+        return true;
+    }
+
+    @Override
+    public OptionalInt everyDays() {
+        return OptionalInt.of(days);
+    }
+
+    @Override
+    public int clockNightsAfter(DayOfWeek date) {
+        return days;
+    }
+
+    @Override
+    public double meanClockNights() {
+        return days;
     }
 
     @Override

@@ -29,6 +29,25 @@ public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) impleme
     }
 
     @Override
+    public boolean byClock() {
+        return true;
+    }
+
+    @Override
+    public int clockNightsAfter(DayOfWeek date) {
+        int nights = 1;
+        while (!weekdays.contains(date.plus(nights))) {
+            nights++;
+        }
+        return nights;
+    }
+
+    @Override
+    public double meanClockNights() {
+        return (double) DayOfWeek.values().length / weekdays.size();
+    }
+
+    @Override
     public double meterVolumeLitres() {
         return 0;
     }

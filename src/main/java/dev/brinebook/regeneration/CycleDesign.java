@@ -41,7 +41,9 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     /** In the band of 2 to 5; 10 lb/ft³ and the slow rinse then take the 60 minutes of [CP-CYCLE]. */
     public static final double ASSUMED_BRINE_BED_VOLUMES_PER_HOUR = 2.5;
     /** Refill flow controls are often half a US gallon per minute. */
-    public static final double ASSUMED_REFILL_LITRES_PER_MINUTE = Exact.US_GALLON_LITRES / 2;
+    public static final double ASSUMED_REFILL_GALLONS_PER_MINUTE = 0.5;
+    /** The same in litres. */
+    public static final double ASSUMED_REFILL_LITRES_PER_MINUTE = ASSUMED_REFILL_GALLONS_PER_MINUTE * Exact.US_GALLON_LITRES;
 
     public CycleDesign {
         Objects.requireNonNull(salt, "salt");

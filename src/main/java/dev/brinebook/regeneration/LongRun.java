@@ -223,7 +223,7 @@ public final class LongRun {
 
     /** The states in which a policy is evaluated. */
     private List<State> states(Policy policy) {
-        return policy instanceof MeteredByHistory || policy.startsAtOnce() ? ofUsualScatter : states;
+        return policy.followsWeekdays() || policy.startsAtOnce() ? ofUsualScatter : states;
     }
 
     /**

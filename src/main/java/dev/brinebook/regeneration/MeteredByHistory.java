@@ -31,6 +31,16 @@ public record MeteredByHistory(double meterVolumeLitres, Of of, double firstRese
     }
 
     @Override
+    public double callLitres() {
+        return meterVolumeLitres - firstReserveLitres;
+    }
+
+    @Override
+    public boolean followsWeekdays() {
+        return true;
+    }
+
+    @Override
     public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         double reserve = !history.knows(morrow) ? firstReserveLitres
                 : of == Of.LARGEST ? history.largestLitres(morrow) : history.meanLitres(morrow);

@@ -3,6 +3,7 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import java.time.DayOfWeek;
+import java.util.OptionalDouble;
 
 /**
  * A meter that waits for the night: it regenerates when no more than the reserve is left by its own count.
@@ -20,6 +21,21 @@ public record MeteredDelayed(double meterVolumeLitres, double reserveLitres, int
         Policy.checkedMeter(meterVolumeLitres);
         Guard.within(reserveLitres, 0, MAX_METER_LITRES, "reserveLitres");
         Policy.checkedOverride(overrideDays);
+    }
+
+    @Override
+    public double callLitres() {
+        return meterVolumeLitres - reserveLitres;
+    }
+
+    @Override
+    public OptionalDouble fixedReserveLitres() {
+        return OptionalDouble.of(reserveLitres);
+    }
+
+    @Override
+    public Policy withReserve(double litres) {
+        return new MeteredDelayed(meterVolumeLitres, litres, overrideDays);
     }
 
     @Override

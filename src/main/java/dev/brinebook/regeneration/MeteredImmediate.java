@@ -18,6 +18,11 @@ public record MeteredImmediate(double meterVolumeLitres, int overrideDays) imple
     }
 
     @Override
+    public boolean startsAtOnce() {
+        return true;
+    }
+
+    @Override
     public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return false;
     }

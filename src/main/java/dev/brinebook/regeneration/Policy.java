@@ -3,6 +3,9 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import java.time.DayOfWeek;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * When a controller regenerates. Controllers know litres and nights, never the bed: a meter set too high counts on
@@ -56,12 +59,57 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
 
     /** Whether a clock starts the regenerations, whatever was used. */
     default boolean byClock() {
-        return this instanceof ClockEveryDays || this instanceof ClockOnWeekdays;
+        return false;
+    }
+
+    /** Days between the regenerations of a clock that counts days. */
+    default OptionalInt everyDays() {
+        return OptionalInt.empty();
+    }
+
+    /** Weekdays of a clock that regenerates on chosen ones; none otherwise. */
+    default Set<DayOfWeek> weekdays() {
+        return Set.of();
+    }
+
+    /** Nights from a regeneration on the date of a weekday to the next that a clock starts, leaving the override aside; 0 without one. */
+    default int clockNightsAfter(DayOfWeek date) {
+        return 0;
+    }
+
+    /** Mean nights between the regenerations that a clock starts, leaving the override aside; 0 without one. */
+    default double meanClockNights() {
+        return 0;
+    }
+
+    /** Litres since the last regeneration at which the meter calls; a reserve that follows the weekday counts with its first one. */
+    default double callLitres() {
+        return meterVolumeLitres();
+    }
+
+    /** What is kept back each day alike, of a meter that waits for the night with a volume in reserve. */
+    default OptionalDouble fixedReserveLitres() {
+        return OptionalDouble.empty();
+    }
+
+    /** The same policy with another volume in reserve; one without such a volume stays as it is. */
+    default Policy withReserve(double litres) {
+        return this;
+    }
+
+    /** Whether it decides by the use of the same weekday before. */
+    default boolean followsWeekdays() {
+        return false;
     }
 
     /** Whether the meter starts by day, at once, when its count reaches zero. */
     default boolean startsAtOnce() {
-        return this instanceof MeteredImmediate || this instanceof TwinAlternating;
+        return false;
+    }
+
+    /** Whether another bed softens while one regenerates. */
+    default boolean softensMeanwhile() {
+        return false;
     }
 
     /** Whether drawing {@code litres} more brings the meter's count to zero. */

@@ -5,6 +5,7 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.household.MeteredDays;
 import java.time.DayOfWeek;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -49,14 +50,14 @@ public final class Replay {
     private static List<Count> starts(MeteredDays days, Policy policy) {
         double mean = days.meanLitres();
         int override = policy.overrideDays();
-        if (policy instanceof ClockOnWeekdays clock) {
-            int since = nightsSince(clock, days.firstDate().getDayOfWeek());
+        if (!policy.weekdays().isEmpty()) {
+            int since = nightsSince(policy.weekdays(), days.firstDate().getDayOfWeek());
             int nights = override == Policy.NO_OVERRIDE ? since : since % override;
             return List.of(new Count(nights * mean, nights));
         }
-        int longest = policy instanceof ClockEveryDays clock ? clock.days() : Policy.MAX_INTERVAL_DAYS;
+        int longest = policy.everyDays().orElse(Policy.MAX_INTERVAL_DAYS);
         int cycle = override == Policy.NO_OVERRIDE ? longest : Math.min(longest, override);
-        double call = Math.max(0, callLitres(policy));
+        double call = Math.max(0, policy.callLitres());
         if (policy.byClock() || override != Policy.NO_OVERRIDE && cycle * mean < call) {
             return IntStream.range(0, cycle).mapToObj(night -> new Count(night * mean, night)).toList();
         }
@@ -65,17 +66,11 @@ public final class Replay {
     }
 
     /** Nights from the last date of a clock to the first day, which may be such a date itself. */
-    private static int nightsSince(ClockOnWeekdays clock, DayOfWeek first) {
+    private static int nightsSince(Set<DayOfWeek> weekdays, DayOfWeek first) {
         int nights = 0;
-        while (!clock.weekdays().contains(first.minus(nights))) {
+        while (!weekdays.contains(first.minus(nights))) {
             nights++;
         }
         return nights;
-    }
-
-    /** Litres since the last regeneration at which a meter calls; of a reserve that follows the weekday, with its first one. */
-    private static double callLitres(Policy policy) {
-        return policy.meterVolumeLitres() - (policy instanceof MeteredDelayed meter ? meter.reserveLitres()
-                : policy instanceof MeteredByHistory meter ? meter.firstReserveLitres() : 0);
     }
 }

@@ -2,14 +2,14 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 
 /**
  * Results of a policy in many simulated years in a row: bed and controller carry over from each year to the next.
  *
- * <p>Several policies that are tried on the same {@link DrawnYears} see the same days.
+ * <p>Several policies that are tried on the same {@link SampledYears} see the same days.
  */
 public final class SimulatedYears {
 
@@ -22,7 +22,7 @@ public final class SimulatedYears {
     }
 
     /** The years of {@code drawn} under {@code policy}. */
-    public static SimulatedYears of(DrawnYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
+    public static SimulatedYears of(SampledYears drawn, double hardnessMilligramsPerLitre, Regeneration regeneration,
             Policy policy) {
         Simulation run = Simulation.counting(Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
                 regeneration, policy);

@@ -61,8 +61,8 @@ public final class Simulation {
         gramsPerLitre = hardnessMilligramsPerLitre / 1000;
         capacityGrams = regeneration.capacityGrams();
         roundingGrams = Policy.ROUNDING_SHARE * capacityGrams;
-        twin = policy instanceof TwinAlternating;
-        history = policy instanceof MeteredByHistory ? new WeekdayHistory() : null;
+        twin = policy.softensMeanwhile();
+        history = policy.followsWeekdays() ? new WeekdayHistory() : null;
         leftGrams = leftAtStartShare * capacityGrams;
         litresSinceLast = (1 - leftAtStartShare) * policy.meterVolumeLitres();
     }
@@ -138,7 +138,7 @@ public final class Simulation {
     private DayOfWeek morrow(MeteredDays days, int day, int next) {
         for (int missing = day + 1; missing < next; missing++) {
             DayOfWeek weekday = days.dateOf(missing).getDayOfWeek();
-            if (policy instanceof ClockOnWeekdays clock && clock.weekdays().contains(weekday)) {
+            if (policy.weekdays().contains(weekday)) {
                 return weekday;
             }
         }

@@ -4,8 +4,8 @@ package dev.brinebook.regeneration;
 import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYears;
 import dev.brinebook.household.Occupancy;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.regeneration.RenewalTable.Detail;
@@ -72,7 +72,7 @@ final class SteadyRun {
     private RenewalTable table;
     private final Map<Integer, MeterRates> meterRates = new HashMap<>();
     private ClockRates clockRates;
-    private final Map<Integer, DrawnYears> drawn = new HashMap<>();
+    private final Map<Integer, SampledYears> drawn = new HashMap<>();
     private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
 
     /** Cache key of simulated years. */
@@ -139,7 +139,7 @@ final class SteadyRun {
     YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
         CancellationToken.obey();
         Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre");
-        if (policy instanceof MeteredByHistory || policy.startsAtOnce() && overrideActs(policy)) {
+        if (policy.followsWeekdays() || policy.startsAtOnce() && overrideActs(policy)) {
             return simulated(policy, hardnessMilligramsPerLitre, regeneration, drawing);
         }
         double[] sums = policy.startsAtOnce() ? byDay(policy, hardnessMilligramsPerLitre, regeneration)
@@ -153,7 +153,7 @@ final class SteadyRun {
             // A bed that outlasts its meter is never exhausted; an override only makes that rarer.
             return byDay(policy, hardnessMilligramsPerLitre, regeneration)[2];
         }
-        return policy instanceof MeteredByHistory ? year(policy, hardnessMilligramsPerLitre, regeneration, drawing).hardDays()
+        return policy.followsWeekdays() ? year(policy, hardnessMilligramsPerLitre, regeneration, drawing).hardDays()
                 : hardDays(WaitingRule.of(policy, Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
                         regeneration.capacityGrams()));
     }
@@ -335,7 +335,7 @@ final class SteadyRun {
         double meter = policy.meterVolumeLitres();
         double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
         Map<Double, Double> hardShares = new HashMap<>();
-        double atOnce = policy instanceof TwinAlternating ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
+        double atOnce = policy.softensMeanwhile() ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
         for (int month = 0; month < UseModel.MONTHS; month++) {
             double factor = useFactor * model.monthFactors().get(month);
             double days = UseModel.DAYS_OF_MONTHS.get(month);
@@ -410,7 +410,7 @@ final class SteadyRun {
                     Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration, drawing);
         }
         int years = policy.startsAtOnce() ? drawing.yearsByDay() : drawing.years();
-        DrawnYears days = drawn.computeIfAbsent(years, count -> new DrawnYears(new UseModel(model.means(), model.variation(),
+        SampledYears days = drawn.computeIfAbsent(years, count -> new SampledYears(new UseModel(model.means(), model.variation(),
                 model.monthFactors(), leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS), SIMULATION_START, count,
                 SIMULATION_SEED));
         return simulated.computeIfAbsent(new Simulated(policy, hardness, regeneration, years), asked ->
@@ -426,7 +426,7 @@ final class SteadyRun {
         if (policy.startsAtOnce() && expected == 0) {
             return new double[] {1};
         }
-        if (!policy.startsAtOnce() && !(policy instanceof MeteredByHistory)) {
+        if (!policy.startsAtOnce() && !policy.followsWeekdays()) {
             WaitingRule rule = WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams());
             boolean exact = rule.timed() ? leave == 0 : rule.lasting();
             boolean counted = model.monthFactors().stream().map(month -> useFactor * month)

@@ -20,6 +20,16 @@ public record TwinAlternating(double meterVolumeLitres, int overrideDays) implem
     }
 
     @Override
+    public boolean startsAtOnce() {
+        return true;
+    }
+
+    @Override
+    public boolean softensMeanwhile() {
+        return true;
+    }
+
+    @Override
     public boolean callsTonight(double litresSinceLast, int nightsSinceLast, DayOfWeek morrow, WeekdayHistory history) {
         return false;
     }

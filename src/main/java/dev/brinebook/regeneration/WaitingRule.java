@@ -24,13 +24,13 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
     /** The rule of a policy that waits for the night; its reserve must not depend on the days before. */
     static WaitingRule of(Policy policy, double hardnessMilligramsPerLitre, double capacityGrams) {
         double bed = hardnessMilligramsPerLitre > 0 ? 1000 * capacityGrams / hardnessMilligramsPerLitre : Double.POSITIVE_INFINITY;
-        if (policy instanceof MeteredDelayed meter) {
-            return delayed(meter.meterVolumeLitres(), meter.meterVolumeLitres() - meter.reserveLitres(), bed, meter.overrideDays());
+        if (!policy.byClock()) {
+            return delayed(policy.meterVolumeLitres(), policy.callLitres(), bed, policy.overrideDays());
         }
         int[] longest = new int[WEEKDAYS];
         boolean[] byClock = new boolean[WEEKDAYS];
         for (int start = 0; start < WEEKDAYS; start++) {
-            int clock = policy instanceof ClockEveryDays every ? every.days() : nights((ClockOnWeekdays) policy, start);
+            int clock = policy.clockNightsAfter(DayOfWeek.of(start + 1));
             int override = policy.overrideDays();
             byClock[start] = override == Policy.NO_OVERRIDE || clock <= override;
             longest[start] = byClock[start] ? clock : override;
@@ -47,15 +47,6 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
         boolean[] own = new boolean[WEEKDAYS];
         Arrays.fill(own, everyNight);
         return new WaitingRule(everyNight ? Double.POSITIVE_INFINITY : callLitres, bedLitres, rounding, longest, own);
-    }
-
-    private static int nights(ClockOnWeekdays clock, int start) {
-        DayOfWeek first = DayOfWeek.of(start + 1);
-        int nights = 1;
-        while (!clock.weekdays().contains(first.plus(nights))) {
-            nights++;
-        }
-        return nights;
     }
 
     /** The same on days that use {@code factor} times as much, in litres of days that use once as much. */

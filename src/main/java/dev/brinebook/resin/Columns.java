@@ -6,7 +6,7 @@ package dev.brinebook.resin;
 public interface Columns {
 
     /** Calculates every column, without a cache. */
-    Columns WORKED_OUT = ColumnCase::result;
+    Columns CALCULATED = ColumnCase::result;
 
     /** The result of {@link ColumnCase#result}. */
     ColumnResult of(ColumnCase column);

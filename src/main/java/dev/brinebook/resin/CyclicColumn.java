@@ -28,9 +28,10 @@ public final class CyclicColumn {
 
     public static final double MIN_END_POINT_MG_PER_L = 1;
     public static final double MAX_END_POINT_MG_PER_L = 200;
-    /** One grain per US gallon, above which water is no longer called soft. Source: [NSF-ANSI-44]. */
-    public static final double DEFAULT_END_POINT_MG_PER_L =
-            Exact.GRAIN_MILLIGRAMS / Exact.US_GALLON_LITRES;
+    /** Grains per US gallon above which water is no longer called soft. Source: [NSF-ANSI-44]. */
+    public static final double DEFAULT_END_POINT_GPG = 1;
+    /** The same in mg/L. */
+    public static final double DEFAULT_END_POINT_MG_PER_L = DEFAULT_END_POINT_GPG * Exact.GRAIN_MILLIGRAMS / Exact.US_GALLON_LITRES;
     /** Feed hardness below which there is no front to wait for, in end points. */
     static final double LEAST_HARDNESS_IN_END_POINTS = 2;
 

@@ -28,8 +28,10 @@ public record Resin(double totalEquivalentsPerLitre, double voidShare, int stage
      */
     public static final int ASSUMED_STAGES = 6;
 
-    /** New gel resin. Source: [WCP-2011] and [WT-2014] for 2.0 eq/L, [CP-RESIN-BEAD] for the voids. */
-    public static final Resin STANDARD = new Resin(2.0, ResinBead.DEFAULT.voidShare(), ASSUMED_STAGES,
+    /** Exchange sites of new gel resin. Source: [WCP-2011] and [WT-2014]. */
+    public static final double STANDARD_EQUIVALENTS_PER_LITRE = 2.0;
+    /** New gel resin. */
+    public static final Resin STANDARD = new Resin(STANDARD_EQUIVALENTS_PER_LITRE, ResinBead.DEFAULT.voidShare(), ASSUMED_STAGES,
             Selectivity.GEL_8_PERCENT);
 
     public Resin {

@@ -21,8 +21,15 @@ public record ResinBead(double diameterMillimetres, double voidShare, double wet
     public static final double MIN_WET_DENSITY_KILOGRAMS_PER_CUBIC_METRE = 1150;
     public static final double MAX_WET_DENSITY_KILOGRAMS_PER_CUBIC_METRE = 1350;
 
+    /** Mean diameter of gel cation resin. Source: [CP-RESIN-BEAD]. */
+    public static final double DEFAULT_DIAMETER_MILLIMETRES = 0.62;
+    /** Voids of its settled bed. Source: [CP-RESIN-BEAD]. */
+    public static final double DEFAULT_VOID_SHARE = 0.38;
+    /** Its density. Source: [CP-RESIN-BEAD]. */
+    public static final double DEFAULT_WET_DENSITY_KILOGRAMS_PER_CUBIC_METRE = 1280;
     /** Gel cation resin. */
-    public static final ResinBead DEFAULT = new ResinBead(0.62, 0.38, 1280);
+    public static final ResinBead DEFAULT = new ResinBead(DEFAULT_DIAMETER_MILLIMETRES, DEFAULT_VOID_SHARE,
+            DEFAULT_WET_DENSITY_KILOGRAMS_PER_CUBIC_METRE);
 
     public ResinBead {
         Guard.within(diameterMillimetres, MIN_DIAMETER_MILLIMETRES, MAX_DIAMETER_MILLIMETRES, "diameterMillimetres");

@@ -52,16 +52,17 @@ public final class Sheet {
                 .execute(new Frame(language.tag(), SCREEN, PRINT, paper.style(), content));
     }
 
-    /** Numbers to four significant digits, as in sentences, and money to the cent: a person reads them. */
+    /** Numbers rounded as in sentences: a person reads them. What must not be rounded comes as a message. */
     private static String text(Object value, Language language) {
         if (value instanceof Quantity<?> quantity) {
-            return Text.of(quantity).in(language);
+            return Text.rounded(quantity).in(language);
         }
         if (value instanceof BigDecimal number) {
-            return language.number(Text.number(number.doubleValue()));
+            double size = number.abs().doubleValue();
+            return language.number(size < 100 ? Text.tenths(number.doubleValue()) : Text.whole(number.doubleValue()));
         }
         if (value instanceof Money money) {
-            return money.inWords().in(language);
+            return Text.rounded(money.value().doubleValue(), money.currency()).in(language);
         }
         if (value instanceof Localizable worded) {
             return Message.of(worded).in(language);

@@ -2,12 +2,11 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.ClockOnWeekdays;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import java.time.DayOfWeek;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** Looks at the interval of a clock. */
@@ -22,7 +21,7 @@ final class ClockReview {
     }
 
     private static int days(SetRight target) {
-        return ((ClockEveryDays) target.setup().policy()).days();
+        return target.setup().policy().everyDays().orElseThrow();
     }
 
     /**
@@ -62,25 +61,12 @@ final class ClockReview {
     /** Days between regenerations: the longest, where they are too long; of weekdays that are not, the mean. */
     private static double setDays(Policy clock, int days) {
         int longest = longestGapDays(clock);
-        return longest > days || !(clock instanceof ClockOnWeekdays onWeekdays) ? longest
-                : Math.min(longest, (double) DayOfWeek.values().length / onWeekdays.weekdays().size());
+        return longest > days ? longest : Math.min(longest, clock.meanClockNights());
     }
 
     /** Longest time between two regenerations of a clock, its override included. */
     static int longestGapDays(Policy clock) {
-        int gap = clock instanceof ClockEveryDays every ? every.days() : gapDays(((ClockOnWeekdays) clock).weekdays());
+        int gap = Arrays.stream(DayOfWeek.values()).mapToInt(clock::clockNightsAfter).max().orElseThrow();
         return clock.overrideDays() == Policy.NO_OVERRIDE ? gap : Math.min(gap, clock.overrideDays());
-    }
-
-    private static int gapDays(Set<DayOfWeek> weekdays) {
-        int longest = 0;
-        for (DayOfWeek day : weekdays) {
-            int gap = 1;
-            while (!weekdays.contains(day.plus(gap))) {
-                gap++;
-            }
-            longest = Math.max(longest, gap);
-        }
-        return longest;
     }
 }

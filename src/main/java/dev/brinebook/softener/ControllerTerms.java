@@ -62,10 +62,13 @@ public record ControllerTerms(HardnessStep hardness, CapacityUnit capacityUnit, 
         };
     }
 
+    /** Step of a volume that is counted in gallons or litres, in that unit. */
+    public static final int ASSUMED_VOLUME_STEP = 10;
+
     /** Step of a volume: ten gallons, or ten litres. */
     public static double assumedStepLitres(VolumeUnit unit) {
         return switch (unit) {
-            case US_GALLON, IMPERIAL_GALLON, LITRE -> unit.toBase(10);
+            case US_GALLON, IMPERIAL_GALLON, LITRE -> unit.toBase(ASSUMED_VOLUME_STEP);
             case CUBIC_METRE -> unit.toBase(0.01);
             case CUBIC_FOOT -> unit.toBase(1);
         };

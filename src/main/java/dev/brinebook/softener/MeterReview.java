@@ -2,9 +2,9 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.quantity.HardnessUnit;
-import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /**
@@ -73,7 +73,7 @@ record MeterReview(ExistingSoftener found, SetRight target, DesignConditions dut
         UnaryOperator<SoftenerSettings> meter = found.knows(Setting.CAPACITY) ? setup -> setup
                 : meterTimes(targetCapacityGrams() / counted);
         return Optional.of(setup -> found.knows(Setting.RESERVE) || targetReserve().isEmpty() ? meter.apply(setup)
-                : withReserve(targetReserve().get()).apply(meter.apply(setup)));
+                : withReserve(targetReserve().getAsDouble()).apply(meter.apply(setup)));
     }
 
     /** The reserve of the target, of a meter that keeps a volume back. */
@@ -81,8 +81,8 @@ record MeterReview(ExistingSoftener found, SetRight target, DesignConditions dut
         if (!found.knows(Setting.RESERVE) || !found.knows(Setting.SALT_DOSE) || targetReserve().isEmpty()) {
             return Optional.empty();
         }
-        double set = ((MeteredDelayed) found.policy()).reserveLitres();
-        double should = targetReserve().get();
+        double set = found.policy().fixedReserveLitres().getAsDouble();
+        double should = targetReserve().getAsDouble();
         if (set >= should * (1 - Slack.ROUNDING_SHARE) && set <= should * (1 + slack.reserveAboveShare())
                 + (slack == Slack.NONE ? 0 : duty.reserveStepLitres(found.policy().meterVolumeLitres()))) {
             return Optional.empty();
@@ -109,9 +109,8 @@ record MeterReview(ExistingSoftener found, SetRight target, DesignConditions dut
         return target.setup().policy().meterVolumeLitres() * duty.settingMgPerL() / 1000;
     }
 
-    private Optional<Double> targetReserve() {
-        return found.policy() instanceof MeteredDelayed && target.setup().policy() instanceof MeteredDelayed right
-                ? Optional.of(right.reserveLitres()) : Optional.empty();
+    private OptionalDouble targetReserve() {
+        return found.policy().fixedReserveLitres().isPresent() ? target.setup().policy().fixedReserveLitres() : OptionalDouble.empty();
     }
 
     private static UnaryOperator<SoftenerSettings> meterTimes(double factor) {
@@ -119,6 +118,6 @@ record MeterReview(ExistingSoftener found, SetRight target, DesignConditions dut
     }
 
     private static UnaryOperator<SoftenerSettings> withReserve(double litres) {
-        return setup -> setup.with(new MeteredDelayed(setup.policy().meterVolumeLitres(), litres, setup.policy().overrideDays()));
+        return setup -> setup.with(setup.policy().withReserve(litres));
     }
 }

@@ -34,6 +34,6 @@ public enum MeterStart {
 
     /** The start of the existing meter; a clock is replaced by a delayed meter. */
     public static MeterStart of(Policy found) {
-        return found instanceof TwinAlternating ? TWIN : found instanceof MeteredImmediate ? IMMEDIATE : DELAYED;
+        return found.softensMeanwhile() ? TWIN : found.startsAtOnce() ? IMMEDIATE : DELAYED;
     }
 }

@@ -3,7 +3,6 @@ package dev.brinebook.softener;
 
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.CycleStep;
-import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.resin.TotalCapacity;
 import java.util.ArrayList;
@@ -68,9 +67,9 @@ public record Question(Setting setting, End low, End high) {
                     : Optional.of(between(setting, leastHardness(duty), duty.settingMgPerL(), duty,
                             hardness -> meterTimes(setup, duty.settingMgPerL() / hardness)));
             case CAPACITY -> policy.byClock() ? Optional.empty() : capacity(found, duty);
-            case RESERVE -> policy instanceof MeteredDelayed delayed ? Optional.of(between(setting, 0,
-                    Math.min(policy.meterVolumeLitres(), ASSUMED_MOST_RESERVE_DAYS * duty.meanLitres()), duty, litres -> setup.with(
-                            new MeteredDelayed(policy.meterVolumeLitres(), litres, delayed.overrideDays())))) : Optional.empty();
+            case RESERVE -> policy.fixedReserveLitres().isPresent() ? Optional.of(between(setting, 0,
+                    Math.min(policy.meterVolumeLitres(), ASSUMED_MOST_RESERVE_DAYS * duty.meanLitres()), duty,
+                    litres -> setup.with(policy.withReserve(litres)))) : Optional.empty();
             default -> Optional.empty();
         };
     }

@@ -81,8 +81,10 @@ public sealed interface SaltStep {
     /** A dose of sodium chloride in the units of the United States, or as many equivalents of another salt. */
     record PoundsPerCubicFoot(double stepPoundsPerCubicFoot) implements SaltStep {
 
+        /** Step of the salt where the answer is in US units, lb/ft3. */
+        public static final double ASSUMED_STEP = DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT;
         /** The usual one. */
-        static final PoundsPerCubicFoot HALVES = new PoundsPerCubicFoot(DoseChoice.STEP_POUNDS_PER_CUBIC_FOOT);
+        static final PoundsPerCubicFoot HALVES = new PoundsPerCubicFoot(ASSUMED_STEP);
 
         public PoundsPerCubicFoot {
             Guard.positive(stepPoundsPerCubicFoot, "stepPoundsPerCubicFoot");
@@ -127,6 +129,11 @@ public sealed interface SaltStep {
         @Override
         public double gramsPerLitre(Softener softener, double celsius) {
             return 1000 * unit.toBase(step) / softener.bed().resinLitres();
+        }
+
+        /** Whether a controller with this step can be set to a mass, in the unit of the step. */
+        public boolean canBeSet(double mass) {
+            return Math.abs(mass / step - Math.rint(mass / step)) <= TOLERANCE;
         }
     }
 

@@ -42,6 +42,8 @@ public record WaterAnalysis(double hardnessMgPerL, double hardnessUncertaintyMgP
     public static final double MAX_PH = 14;
     public static final double MIN_TEMPERATURE_CELSIUS = 1;
     public static final double MAX_TEMPERATURE_CELSIUS = 35;
+    /** Uncertainty of the hardness when none is given: the test is taken as exact. */
+    public static final double ASSUMED_UNCERTAINTY_MG_PER_L = 0;
     /** Temperature when none is given: between deep ground water and a mains in winter. */
     public static final double ASSUMED_TEMPERATURE_CELSIUS = 12;
 
@@ -69,6 +71,161 @@ public record WaterAnalysis(double hardnessMgPerL, double hardnessUncertaintyMgP
         Guard.within(temperatureCelsius, MIN_TEMPERATURE_CELSIUS, MAX_TEMPERATURE_CELSIUS, "temperatureCelsius");
         Objects.requireNonNull(ironForm, "ironForm");
         Objects.requireNonNull(supply, "supply");
+    }
+
+    /** The water of a hardness test alone: nothing else was tested. */
+    public static Builder ofHardness(double hardnessMgPerL) {
+        return new Builder(hardnessMgPerL);
+    }
+
+    /** This water, to be changed. */
+    public Builder toBuilder() {
+        Builder builder = new Builder(hardnessMgPerL);
+        builder.hardnessUncertaintyMgPerL = hardnessUncertaintyMgPerL;
+        builder.ironMgPerL = ironMgPerL;
+        builder.manganeseMgPerL = manganeseMgPerL;
+        builder.sodiumMgPerL = sodiumMgPerL;
+        builder.ph = ph;
+        builder.dissolvedSolidsMgPerL = dissolvedSolidsMgPerL;
+        builder.freeChlorineMgPerL = freeChlorineMgPerL;
+        builder.hydrogenSulfideMgPerL = hydrogenSulfideMgPerL;
+        builder.turbidityNtu = turbidityNtu;
+        builder.temperatureCelsius = temperatureCelsius;
+        builder.ironForm = ironForm;
+        builder.supply = supply;
+        builder.bacteriaTested = bacteriaTested;
+        return builder;
+    }
+
+    /** Sets what else a test found; each value in the unit of its component. */
+    public static final class Builder {
+
+        private double hardnessMgPerL;
+        private double hardnessUncertaintyMgPerL = ASSUMED_UNCERTAINTY_MG_PER_L;
+        private OptionalDouble ironMgPerL = OptionalDouble.empty();
+        private OptionalDouble manganeseMgPerL = OptionalDouble.empty();
+        private OptionalDouble sodiumMgPerL = OptionalDouble.empty();
+        private OptionalDouble ph = OptionalDouble.empty();
+        private OptionalDouble dissolvedSolidsMgPerL = OptionalDouble.empty();
+        private OptionalDouble freeChlorineMgPerL = OptionalDouble.empty();
+        private OptionalDouble hydrogenSulfideMgPerL = OptionalDouble.empty();
+        private OptionalDouble turbidityNtu = OptionalDouble.empty();
+        private double temperatureCelsius = ASSUMED_TEMPERATURE_CELSIUS;
+        private IronForm ironForm = IronForm.DISSOLVED;
+        private Supply supply = Supply.PUBLIC_SUPPLY;
+        private boolean bacteriaTested;
+
+        private Builder(double hardnessMgPerL) {
+            this.hardnessMgPerL = hardnessMgPerL;
+        }
+
+        public Builder hardnessMgPerL(double value) {
+            hardnessMgPerL = value;
+            return this;
+        }
+
+        public Builder hardnessUncertaintyMgPerL(double value) {
+            hardnessUncertaintyMgPerL = value;
+            return this;
+        }
+
+        public Builder ironMgPerL(double value) {
+            return ironMgPerL(OptionalDouble.of(value));
+        }
+
+        public Builder ironMgPerL(OptionalDouble value) {
+            ironMgPerL = value;
+            return this;
+        }
+
+        public Builder manganeseMgPerL(double value) {
+            return manganeseMgPerL(OptionalDouble.of(value));
+        }
+
+        public Builder manganeseMgPerL(OptionalDouble value) {
+            manganeseMgPerL = value;
+            return this;
+        }
+
+        public Builder sodiumMgPerL(double value) {
+            return sodiumMgPerL(OptionalDouble.of(value));
+        }
+
+        public Builder sodiumMgPerL(OptionalDouble value) {
+            sodiumMgPerL = value;
+            return this;
+        }
+
+        public Builder ph(double value) {
+            return ph(OptionalDouble.of(value));
+        }
+
+        public Builder ph(OptionalDouble value) {
+            ph = value;
+            return this;
+        }
+
+        public Builder dissolvedSolidsMgPerL(double value) {
+            return dissolvedSolidsMgPerL(OptionalDouble.of(value));
+        }
+
+        public Builder dissolvedSolidsMgPerL(OptionalDouble value) {
+            dissolvedSolidsMgPerL = value;
+            return this;
+        }
+
+        public Builder freeChlorineMgPerL(double value) {
+            return freeChlorineMgPerL(OptionalDouble.of(value));
+        }
+
+        public Builder freeChlorineMgPerL(OptionalDouble value) {
+            freeChlorineMgPerL = value;
+            return this;
+        }
+
+        public Builder hydrogenSulfideMgPerL(double value) {
+            return hydrogenSulfideMgPerL(OptionalDouble.of(value));
+        }
+
+        public Builder hydrogenSulfideMgPerL(OptionalDouble value) {
+            hydrogenSulfideMgPerL = value;
+            return this;
+        }
+
+        public Builder turbidityNtu(double value) {
+            return turbidityNtu(OptionalDouble.of(value));
+        }
+
+        public Builder turbidityNtu(OptionalDouble value) {
+            turbidityNtu = value;
+            return this;
+        }
+
+        public Builder temperatureCelsius(double value) {
+            temperatureCelsius = value;
+            return this;
+        }
+
+        public Builder ironForm(IronForm value) {
+            ironForm = value;
+            return this;
+        }
+
+        public Builder supply(Supply value) {
+            supply = value;
+            return this;
+        }
+
+        public Builder bacteriaTested(boolean value) {
+            bacteriaTested = value;
+            return this;
+        }
+
+        public WaterAnalysis build() {
+            return new WaterAnalysis(hardnessMgPerL, hardnessUncertaintyMgPerL, ironMgPerL, manganeseMgPerL, sodiumMgPerL, ph,
+                    dissolvedSolidsMgPerL, freeChlorineMgPerL, hydrogenSulfideMgPerL, turbidityNtu, temperatureCelsius, ironForm, supply,
+                            bacteriaTested);
+        }
     }
 
     /**

@@ -26,7 +26,7 @@ class DiscriminatorValuesTest {
     }
 
     @SchemaDescription("A drawing whose shape may be left out.")
-    record Sketch(@Property(value = "The shape.", fallback = "dot") @Discriminator Shape shape,
+    record Sketch(@Property(value = "The shape.", defaultCode = "dot") @Discriminator Shape shape,
             @Property(value = "How long.", kinds = "line", required = true) BigDecimal length) {
     }
 

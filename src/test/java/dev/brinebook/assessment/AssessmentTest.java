@@ -68,8 +68,7 @@ class AssessmentTest {
     }
 
     private static DesignConditions duty() {
-        WaterAnalysis water = new WaterAnalysis(HardnessUnit.GPG.toBase(20), 0, OptionalDouble.of(0), NONE, NONE, NONE, NONE,
-                NONE, NONE, NONE, 12, WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        WaterAnalysis water = WaterAnalysis.ofHardness(HardnessUnit.GPG.toBase(20)).ironMgPerL(0).bacteriaTested(true).build();
         Demand demand = new Demand(WeekdayMeans.everyDay(240 * Exact.US_GALLON_LITRES), DayVariation.ofCv(0),
                 Optional.empty(), 20, 8);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
@@ -148,9 +147,9 @@ class AssessmentTest {
         for (CommissioningStep step : CommissioningStep.values()) {
             assertTrue(Message.of(step).toString().endsWith("."), step.name());
         }
-        assertTrue(Message.of(CommissioningStep.TEST_SOFTENED_WATER).toString().contains("1 gpg"));
-        assertTrue(Message.of(CommissioningStep.TEST_SOFTENED_WATER).inMetricUnits(true).toString().contains("17 mg/L"),
-                "1 gpg is 17.1 mg/L: NIST SP 811");
+        assertTrue(Message.of(CommissioningStep.TEST_SOFTENED_WATER).toString().contains("1\u00a0gpg"));
+        assertTrue(Message.of(CommissioningStep.TEST_SOFTENED_WATER).inMetricUnits(true).toString().contains("17\u00a0mg/L"),
+                "1\u00a0gpg is 17.1\u00a0mg/L: NIST SP 811");
         assertEquals(Message.of(CommissioningStep.FIT).toString(), Message.of(CommissioningStep.FIT).inMetricUnits(true).toString());
     }
 }

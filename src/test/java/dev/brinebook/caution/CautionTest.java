@@ -34,8 +34,8 @@ class CautionTest {
     /** 50 °F is 10 °C: NIST SP 811. */
     @Test
     void speaksInEitherSystem() {
-        assertTrue(Message.of(Caution.COLD_WATER).toString().contains("50 °F"));
-        assertTrue(Message.of(Caution.COLD_WATER).inMetricUnits(true).toString().contains("10 °C"));
+        assertTrue(Message.of(Caution.COLD_WATER).toString().contains("50\u00a0°F"));
+        assertTrue(Message.of(Caution.COLD_WATER).inMetricUnits(true).toString().contains("10\u00a0°C"));
     }
 
     /** A severity never comes after a lesser one, so that the rank is one list. */

@@ -13,6 +13,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import dev.brinebook.Main;
 import dev.brinebook.http.Settings;
 import dev.brinebook.http.server.BrinebookServer;
@@ -20,11 +22,13 @@ import io.restassured.RestAssured;
 import io.restassured.config.EncoderConfig;
 import io.restassured.config.RestAssuredConfig;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.yaml.snakeyaml.LoaderOptions;
 
 /** The committed files that the server's answers make; rewritten only by {@code -Dcontract.write=true}. */
 public final class Committed {
@@ -39,9 +43,20 @@ public final class Committed {
     private static final ObjectMapper JSON = JsonMapper.builder()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
+    private static final ObjectMapper YAML = YAMLMapper.builder(YAMLFactory.builder().loaderOptions(longDocuments()).build())
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
     private static final PrettyPrinter PRETTY = pretty();
 
     private Committed() {
+    }
+
+    /** The committed contract, as JSON. */
+    public static byte[] contract() {
+        try {
+            return JSON.writeValueAsBytes(YAML.readTree(CONTRACT.resolve("openapi.yaml").toFile()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static BrinebookServer server() {
@@ -86,7 +101,7 @@ public final class Committed {
         try {
             return JSON.readTree(json);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -95,18 +110,18 @@ public final class Committed {
         try {
             return JSON.writer(PRETTY).writeValueAsString(tree(json)) + "\n";
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
-    /** Asserts that the file holds the text; in write mode writes it there, and fails so that a person looks at it. */
+    /** Asserts that the file holds the text; in write mode writes what differs, and fails so that a person looks at it. */
     public static void assertHolds(Path file, String text) throws IOException {
-        if (WRITE) {
-            write(file, text);
-            fail(file + " is written, look at the diff and commit");
-        }
         String committed = Files.exists(file) ? Files.readString(file) : "";
         if (!committed.equals(text)) {
+            if (WRITE) {
+                write(file, text);
+                fail(file + " is written, look at the diff and commit");
+            }
             fail(file + " is not what the service says, from line " + firstDifference(committed, text)
                     + ": write it with -Dcontract.write=true, look at the diff and commit");
         }
@@ -128,6 +143,13 @@ public final class Committed {
         if (file.startsWith(EXAMPLES)) {
             Files.writeString(EMBEDDED.resolve(file.getFileName()), text);
         }
+    }
+
+    /** The contract with its examples is longer than what a reader of YAML expects. */
+    private static LoaderOptions longDocuments() {
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(1 << 25);
+        return options;
     }
 
     private static PrettyPrinter pretty() {

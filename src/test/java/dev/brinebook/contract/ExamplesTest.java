@@ -65,6 +65,7 @@ class ExamplesTest {
         byte[] answer = Committed.post(server, operation.path(), request);
         schemas.assertValid(operation.answerType(), answer);
         assertEquals(List.of(), Unexplained.in(Committed.tree(answer)), "numbers without a basis");
+        assertEquals(List.of(), Assumed.faults(operation, Committed.tree(answer)));
         Committed.assertHolds(file(operation, name, "response"), Committed.pretty(answer));
     }
 

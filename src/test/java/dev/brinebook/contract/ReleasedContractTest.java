@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -25,8 +28,9 @@ class ReleasedContractTest {
 
     @Test
     void breaksNothingThatWasReleased() {
-        JsonNode released = Breaks.read(Committed.CONTRACT.resolve("released.yaml"));
-        assertEquals(List.of(), new Breaks(released).in(NOW));
+        Path released = Committed.CONTRACT.resolve("released.yaml");
+        assumeTrue(Files.exists(released), "no contract was released yet");
+        assertEquals(List.of(), new Breaks(Breaks.read(released)).in(NOW));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -25,7 +24,7 @@ class ShownExamplesTest {
 
     @BeforeAll
     static void read() throws IOException {
-        byte[] contract = Files.readAllBytes(Committed.CONTRACT.resolve("openapi.json"));
+        byte[] contract = Committed.contract();
         document = Committed.tree(contract);
         schemas = new ContractSchemas(contract);
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * The dearest requests that {@code .ci/cost/run} ever found keep the budget. Processor time is compared with divisions made in the
  * same process, and a request that seems too dear is weighed again, so that the machine may do other things beside.
  */
+@Tag("processorTime")
 class CostTest {
 
     private static final Scales SCALES = new Scales();

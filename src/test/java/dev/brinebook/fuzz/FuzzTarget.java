@@ -3,10 +3,10 @@ package dev.brinebook.fuzz;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
+import dev.brinebook.contract.Committed;
 import dev.brinebook.http.server.InMemory;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -58,7 +58,7 @@ public final class FuzzTarget {
         aims = AIMS.stream().filter(aim -> arguments[0].equals("all") || wanted.contains(aim.toString())).toList();
         most = Long.parseLong(arguments[2]);
         tally = new Tally(Path.of(arguments[1]), TimeUnit.SECONDS.toNanos(Long.parseLong(arguments[4])), arguments[3].equals("stop"));
-        probe = new Probe(new InMemory(), new Promises(Files.readAllBytes(Path.of("openapi", "openapi.json"))), tally);
+        probe = new Probe(new InMemory(), new Promises(Committed.contract()), tally);
         saved = System.nanoTime();
     }
 

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
+import dev.brinebook.contract.Committed;
 import dev.brinebook.fuzz.Call.Options;
 import dev.brinebook.fuzz.FuzzTarget.Aim;
 import dev.brinebook.http.server.InMemory;
@@ -167,10 +168,6 @@ class FuzzTest {
     }
 
     private static Promises promises() {
-        try {
-            return new Promises(Files.readAllBytes(Path.of("openapi", "openapi.json")));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new Promises(Committed.contract());
     }
 }

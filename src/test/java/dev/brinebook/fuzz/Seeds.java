@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.contract.Committed;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -124,7 +125,7 @@ final class Seeds {
         Set<String> words = new TreeSet<>(List.of("null", "true", "false", "{}", "[]", "-0", "1e308", "-1e308", "1e-300", "1e400",
                 "0.1", "NaN", "Infinity", "\"\"", "[[[[[[[[", "{\"\":", "\\u0000", "\\ud800", "\uFEFF", "2199-12-31", "1900-01-01",
                 "9223372036854775807", "-9223372036854775808", "2147483648"));
-        collect(JSON.readTree(Path.of("openapi", "openapi.json").toFile()).at("/components/schemas"), words);
+        collect(JSON.readTree(Committed.contract()).at("/components/schemas"), words);
         return words.stream().filter(word -> word.length() <= LONGEST_WORD).map(Seeds::quoted).collect(Collectors.joining("\n", "", "\n"));
     }
 

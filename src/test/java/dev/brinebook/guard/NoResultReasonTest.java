@@ -16,9 +16,9 @@ class NoResultReasonTest {
     /** The exact factors of NIST SP 811. */
     @Test
     void saysTheSameInBothSystems() {
-        assertSays(NoResultReason.CAPACITY_ABOVE_TABLE, "20 lb/ft³", format("%.0f g/L", 20 * POUND_GRAMS / CUBIC_FOOT_LITRES));
-        assertSays(NoResultReason.BELOW_DESIGN_FLOWS, format("%.2f gpm", 60 * 0.2 / US_GALLON_LITRES), "0.2 L/s");
-        assertSays(NoResultReason.ABOVE_DESIGN_FLOWS, format("%,.0f gpm", 60 * 500 / US_GALLON_LITRES), "500 L/s");
+        assertSays(NoResultReason.CAPACITY_ABOVE_TABLE, "20\u00a0lb/ft³", format("%.0f\u00a0g/L", 20 * POUND_GRAMS / CUBIC_FOOT_LITRES));
+        assertSays(NoResultReason.BELOW_DESIGN_FLOWS, format("%.2f\u00a0gpm", 60 * 0.2 / US_GALLON_LITRES), "0.2\u00a0L/s");
+        assertSays(NoResultReason.ABOVE_DESIGN_FLOWS, format("%,.0f\u00a0gpm", 60 * 500 / US_GALLON_LITRES), "500\u00a0L/s");
     }
 
     @Test

@@ -255,7 +255,7 @@ class HouseholdFitTest {
             WeekdayMeans means = WeekdayMeans.ofWeek(200 + 800 * random.nextDouble(), 0.5 + random.nextDouble());
             UseModel truth = new UseModel(means, DayVariation.ofCv(cv), UseModel.EVEN_MONTHS,
                     new Occupancy.Chain(leave, comeBack));
-            DrawnYear drawn = new DrawnYear(truth, MONDAY, Days.MAX_DAYS, seed).draw(0);
+            SampledYear drawn = new SampledYear(truth, MONDAY, Days.MAX_DAYS, seed).draw(0);
             HouseholdFit fit = fit(days(MONDAY, drawn.litres()));
             String home = "seed " + seed;
             double n = fit.presence().occupiedDays();

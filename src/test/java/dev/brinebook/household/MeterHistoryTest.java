@@ -274,8 +274,8 @@ class MeterHistoryTest {
     @Test
     void saysTheMostOfADayInTheUnitsOfTheReader() {
         double gallons = Demand.MAX_MEASURED_DAY_LITRES / 3.785411784;
-        assertTrue(Message.of(Code.DAY_TOO_LARGE).toString().contains(String.format(Locale.ROOT, "%,.0f gal", gallons)));
-        assertTrue(Message.of(Code.DAY_TOO_LARGE).inMetricUnits(true).toString().contains(String.format(Locale.ROOT, "%,.0f L",
+        assertTrue(Message.of(Code.DAY_TOO_LARGE).toString().contains(String.format(Locale.ROOT, "%,.0f\u00a0gal", gallons)));
+        assertTrue(Message.of(Code.DAY_TOO_LARGE).inMetricUnits(true).toString().contains(String.format(Locale.ROOT, "%,.0f\u00a0L",
                 Demand.MAX_MEASURED_DAY_LITRES)));
     }
 }

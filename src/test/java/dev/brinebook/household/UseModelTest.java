@@ -27,7 +27,7 @@ class UseModelTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 7, 30, 365})
     void sumsOfDaysHaveTheMeanAndVarianceOfTheory(int days) {
-        DrawnYear drawn = new DrawnYear(new UseModel(WeekdayMeans.everyDay(500), CV), FIRST, days, 21);
+        SampledYear drawn = new SampledYear(new UseModel(WeekdayMeans.everyDay(500), CV), FIRST, days, 21);
         double sum = 0;
         double squares = 0;
         double fourth = 0;
@@ -49,7 +49,7 @@ class UseModelTest {
     @Test
     void theChainIsVacantAsOftenAsItsStationaryShareSays() {
         for (Chain chain : List.of(Chain.USUAL, Chain.ASSUMED_HOLIDAY_HOME)) {
-            DrawnYear drawn = new DrawnYear(new UseModel(WeekdayMeans.everyDay(500), CV, UseModel.EVEN_MONTHS, chain), FIRST,
+            SampledYear drawn = new SampledYear(new UseModel(WeekdayMeans.everyDay(500), CV, UseModel.EVEN_MONTHS, chain), FIRST,
                     365, 4);
             double[] shares = new double[2_000];
             for (int year = 0; year < shares.length; year++) {
@@ -73,7 +73,7 @@ class UseModelTest {
         WeekdayMeans means = WeekdayMeans.ofWeek(500, 1.09);
         List<Double> months = List.of(0.8, 0.8, 0.9, 1.0, 1.1, 1.3, 1.4, 1.3, 1.0, 0.9, 0.8, 0.7);
         Calendar away = new Calendar(List.of(new Spell(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 7, 14))), true);
-        DrawnYear drawn = new DrawnYear(new UseModel(means, DayVariation.ofCv(0), months, away), FIRST, 365, 4).draw(3);
+        SampledYear drawn = new SampledYear(new UseModel(means, DayVariation.ofCv(0), months, away), FIRST, 365, 4).draw(3);
         for (int day = 0; day < 365; day++) {
             LocalDate date = FIRST.plusDays(day);
             boolean absent = date.getMonthValue() == 7 && date.getDayOfMonth() <= 14;
@@ -86,7 +86,7 @@ class UseModelTest {
     @Test
     void aCalendarOfStaysIsTheOtherWayRound() {
         Calendar stays = new Calendar(List.of(new Spell(LocalDate.of(2026, 12, 24), LocalDate.of(2027, 1, 2))), false);
-        DrawnYear drawn = new DrawnYear(new UseModel(WeekdayMeans.everyDay(300), CV, UseModel.EVEN_MONTHS, stays), FIRST, 365,
+        SampledYear drawn = new SampledYear(new UseModel(WeekdayMeans.everyDay(300), CV, UseModel.EVEN_MONTHS, stays), FIRST, 365,
                 1).draw(0);
         assertEquals(8, IntStream.range(0, 365).filter(day -> drawn.useLitres(day) > 0).count());
     }
@@ -110,13 +110,13 @@ class UseModelTest {
     @Test
     void anyYearCanBeSimulatedAtAnyTime() {
         UseModel model = new UseModel(WeekdayMeans.everyDay(500), CV, UseModel.EVEN_MONTHS, Chain.USUAL);
-        Days seventh = kept(new DrawnYear(model, FIRST, 365, 9).draw(7));
-        DrawnYear again = new DrawnYear(model, FIRST, 365, 9);
+        Days seventh = kept(new SampledYear(model, FIRST, 365, 9).draw(7));
+        SampledYear again = new SampledYear(model, FIRST, 365, 9);
         again.draw(3);
         assertEquals(seventh, kept(again.draw(7)));
         assertNotEquals(seventh, kept(again.draw(8)));
-        assertNotEquals(seventh, kept(new DrawnYear(model, FIRST, 365, 10).draw(7)));
-        DrawnYears years = new DrawnYears(model, FIRST, 8, 9);
+        assertNotEquals(seventh, kept(new SampledYear(model, FIRST, 365, 10).draw(7)));
+        SampledYears years = new SampledYears(model, FIRST, 8, 9);
         DailyUse last = years.year(7);
         years.year(0);
         assertEquals(seventh, kept(last), "one that is kept stays when another is simulated");
@@ -137,7 +137,7 @@ class UseModelTest {
                 Occupancy.ALWAYS));
         assertThrows(IllegalArgumentException.class, () -> new UseModel(WeekdayMeans.everyDay(1), CV,
                 java.util.Collections.nCopies(12, -1.0), Occupancy.ALWAYS));
-        assertThrows(IllegalArgumentException.class, () -> new DrawnYear(new UseModel(WeekdayMeans.everyDay(1), CV), FIRST, 0,
+        assertThrows(IllegalArgumentException.class, () -> new SampledYear(new UseModel(WeekdayMeans.everyDay(1), CV), FIRST, 0,
                 1));
         assertTrue(Occupancy.ALWAYS.first(FIRST, null));
     }

@@ -86,7 +86,7 @@ class AnswerLanguageTest {
 
     /** The units of the answer reach what is said, too: 10 degrees Celsius are 50 degrees Fahrenheit. */
     @ParameterizedTest
-    @CsvSource({"us, en, 50 °F", "metric, en, 10 °C", "metric, de, 10 °C"})
+    @CsvSource({"us, en, 50\u00a0°F", "metric, en, 10\u00a0°C", "metric, de, 10 °C"})
     void speaksInTheUnitsOfTheAnswer(String units, String language, String told) {
         List<String> messages = Served.posting("{\"water\": {\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}, \"temperature\":"
                 + " {\"value\": 8, \"unit\": \"C\"}}, \"units\": \"" + units + "\"}").header("Accept-Language", language)

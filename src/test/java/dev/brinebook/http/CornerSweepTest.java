@@ -18,6 +18,8 @@ import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.Problem;
 import dev.brinebook.text.ForeignWords;
 import dev.brinebook.text.Language;
+import dev.brinebook.text.Summaries;
+import dev.brinebook.text.SummariesTest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -86,11 +88,16 @@ class CornerSweepTest {
 
     private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {
         Q read = reader.read(request.toString().getBytes(StandardCharsets.UTF_8), operation.requestType());
-        A answer = operation.calculate().apply(read);
+        A answer = operation.answer(read);
         List.of(Language.all().toArray(Language[]::new)).forEach(language -> writer.write(answer, language));
         JsonNode written = tree(writer.write(answer, ForeignWords.WITHOUT_LATIN));
         assertEquals(List.of(), Unexplained.in(written), () -> "numbers without a basis, of " + request);
         assertEquals(Set.of(), ForeignWords.in(written, request), () -> "texts that stay English, of " + request);
+        JsonNode summary = tree(writer.write(answer, Language.ENGLISH)).path("summary");
+        boolean inOwnSteps = request.toString().contains("Step\":"); // of a controller that no shop has
+        assertEquals(List.of(), summary.isMissingNode() || inOwnSteps ? List.of() : Summaries.faults(summary.asText(),
+                SummariesTest.given(request)),
+                () -> "summary of " + request);
         operation.forms().stream().filter(form -> form.isText() || random.nextInt(TYPESET_ONE_OF) == 0).forEach(form -> {
             byte[] bytes = form.write().apply(read, Language.ENGLISH);
             assertTrue(new String(bytes, StandardCharsets.UTF_8).endsWith(ENDS.get(form.mediaType())), form.mediaType());

@@ -37,7 +37,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +55,7 @@ class ComparisonTest {
     /** By hand: 365/4 regenerations of 8 lb and the water of the cycle, at the prices; nothing to buy. */
     @Test
     void aClockCostsWhatItsRegenerationsCost() {
-        YearlyUse use = comparison.use(clock, Factors.AS_TOLD);
+        YearlyUse use = comparison.use(clock, Factors.AS_GIVEN);
         assertEquals(91.25, use.regenerationsPerYear(), 1e-9);
         assertEquals(91.25 * 8 * Exact.POUND_KILOGRAMS, use.saltKilograms(), 1e-9);
         assertEquals(91.25 * comparison.setup(clock).orElseThrow().regeneration(12).waterLitres(), use.waterLitres(), 1e-9);
@@ -68,7 +67,7 @@ class ComparisonTest {
     /** What is fixed stays: a water twice as hard, or half the capacity, changes nothing of a meter's regenerations. */
     @Test
     void whatTheCallerFixesStays() {
-        double told = comparison.use(meter, Factors.AS_TOLD).regenerationsPerYear();
+        double told = comparison.use(meter, Factors.AS_GIVEN).regenerationsPerYear();
         assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.HARDNESS, 2.0))).regenerationsPerYear(), 1e-4 * told);
         assertEquals(told, comparison.use(meter, new Factors(Map.of(Input.CAPACITY, 0.5))).regenerationsPerYear(), 1e-4 * told);
         assertTrue(comparison.use(meter, new Factors(Map.of(Input.DAILY_USE, 2.0))).regenerationsPerYear() > 1.8 * told);
@@ -79,7 +78,7 @@ class ComparisonTest {
     void chosenSettingsAreChosenAgainForEachFactor() {
         Comparison chosen = new Comparison(List.of(clock, chosen("chosen", new Outlay(300, 0, 10))), 0, DUTY, new Bills(PRICES, 10));
         AlternativePlan way = chosen.ways().get(1);
-        double told = chosen.use(way, Factors.AS_TOLD).saltKilograms();
+        double told = chosen.use(way, Factors.AS_GIVEN).saltKilograms();
         double harder = chosen.use(way, new Factors(Map.of(Input.HARDNESS, 1.5))).saltKilograms();
         assertTrue(harder > 1.3 * told && harder < 1.9 * told, told + " kg and " + harder + " kg");
     }
@@ -110,13 +109,13 @@ class ComparisonTest {
     @Test
     void theBreakEvenOfAClockPutBackIsWorthNothing() {
         double days = BreakEven.clockDays(comparison, meter).at().value();
-        double set = comparison.use(clock, Factors.AS_TOLD).regenerationsPerYear();
-        YearlyUse one = comparison.use(clock, Factors.AS_TOLD);
+        double set = comparison.use(clock, Factors.AS_GIVEN).regenerationsPerYear();
+        YearlyUse one = comparison.use(clock, Factors.AS_GIVEN);
         double share = 365 / days / set;
         YearlyUse use = new YearlyUse(share * one.regenerationsPerYear(), share * one.saltKilograms(),
                 share * one.waterLitres(), 0);
         double clockCost = LifeCycleCost.of(new Alternative("clock", Outlay.NONE, comparison.bills().of(use)), 10, PRICES);
-        assertEquals(clockCost, LifeCycleCost.of(comparison.expected(meter, Factors.AS_TOLD), 10, PRICES), 0.02);
+        assertEquals(clockCost, LifeCycleCost.of(comparison.expected(meter, Factors.AS_GIVEN), 10, PRICES), 0.02);
     }
 
     @Test
@@ -206,7 +205,8 @@ class ComparisonTest {
     @Test
     void softeningNothingCostsNothingAndReservesGoWithTheUse() {
         AlternativePlan none = new AlternativePlan("nothing", duty -> List.of(), Outlay.NONE, 0);
-        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY, AlternativePlan.Circumstances.AS_TOLD, comparison.running(Factors.AS_TOLD)));
+        assertEquals(new YearlyUse(0, 0, 0, 0), none.use(DUTY, AlternativePlan.Circumstances.AS_GIVEN,
+                comparison.running(Factors.AS_GIVEN)));
         assertEquals(new MeteredDelayed(7000, 2400, 14), new MeteredDelayed(7000, 1200, 14).scaledTo(2));
         assertEquals(new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 600, 14),
                 new MeteredByHistory(7000, MeteredByHistory.Of.MEAN, 1200, 14).scaledTo(0.5));
@@ -256,10 +256,7 @@ class ComparisonTest {
     }
 
     private static DesignConditions duty(double cv) {
-        WaterAnalysis water = new WaterAnalysis(HardnessUnit.GPG.toBase(15), 0, OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 12,
-                WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        WaterAnalysis water = WaterAnalysis.ofHardness(HardnessUnit.GPG.toBase(15)).bacteriaTested(true).build();
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);

@@ -23,7 +23,6 @@ import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -87,10 +86,7 @@ class ConvertedYearsTest {
     }
 
     private static DesignConditions duty(double meanLitres, double cv, long seed) {
-        WaterAnalysis water = new WaterAnalysis(300, 0, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), 12, WaterAnalysis.IronForm.DISSOLVED,
-                WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        WaterAnalysis water = WaterAnalysis.ofHardness(300).bacteriaTested(true).build();
         Demand demand = new Demand(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv), Optional.empty(), 20, 8);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, seed), ServiceStandard.USUAL, 3, 0);

@@ -25,8 +25,8 @@ class RetrofitPaybackTest {
     @CsvFileSource(resources = "/payback/cross-conversion.csv", useHeadersInDisplayName = true)
     void agreesWithASpreadsheet(double growthPercent, String measure, String expected, String tolerance) {
         Prices prices = new Prices(1, 0, 0, 0, growthPercent / 100, 0.05);
-        Retrofit conversion = new Retrofit(new YearlyUse(50, 140, 0, 0), new YearlyUse(30, 50, 0, 0), 400, 50, 10);
-        Printed.assertAgrees(expected, tolerance, measure(RetrofitPayback.of(conversion, prices), measure));
+        Retrofit retrofit = new Retrofit(new YearlyUse(50, 140, 0, 0), new YearlyUse(30, 50, 0, 0), 400, 50, 10);
+        Printed.assertAgrees(expected, tolerance, measure(RetrofitPayback.of(retrofit, prices), measure));
     }
 
     @Test

@@ -49,7 +49,7 @@ class UncertainWorthTest {
     }
 
     private static YearlyUse use(AlternativePlan way) {
-        return way.use(DUTY, AlternativePlan.Circumstances.AS_TOLD, new RunningCost(0.40, 3));
+        return way.use(DUTY, AlternativePlan.Circumstances.AS_GIVEN, new RunningCost(0.40, 3));
     }
 
     /** An input swings from the tenth to the ninetieth hundredth of what it may be, 1.2816 deviations of a normal one. */
@@ -97,8 +97,7 @@ class UncertainWorthTest {
 
     private static DesignConditions duty() {
         OptionalDouble none = OptionalDouble.empty();
-        WaterAnalysis water = new WaterAnalysis(250, 0, none, none, none, none, none, none, none, none, 12,
-                WaterAnalysis.IronForm.DISSOLVED, WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        WaterAnalysis water = WaterAnalysis.ofHardness(250).bacteriaTested(true).build();
         Demand demand = new Demand(WeekdayMeans.everyDay(900), DayVariation.ofCv(0.4), Optional.empty(), 20, 8);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
                 demand.days(LocalDate.of(2026, 1, 1), 365, 1), ServiceStandard.USUAL, 3, 0);

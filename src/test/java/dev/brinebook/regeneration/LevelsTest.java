@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
@@ -86,7 +86,7 @@ class LevelsTest {
     void simulatedYearsAgreeWithTheLongRun(double level, double scatter, double correlation, boolean byClock) {
         UseModel model = HOME.with(new UseChange(level, scatter, correlation));
         Policy policy = byClock ? new ClockEveryDays(5) : new MeteredDelayed(2_100, 600, 14);
-        SimulatedYears years = SimulatedYears.of(new DrawnYears(model, LocalDate.of(2026, 1, 1), 2_000, 7), HARDNESS, BED, policy);
+        SimulatedYears years = SimulatedYears.of(new SampledYears(model, LocalDate.of(2026, 1, 1), 2_000, 7), HARDNESS, BED, policy);
         YearlyTotals expected = LongRun.of(model).year(policy, HARDNESS, BED);
         Spread hardDays = years.spread(Totals::hardDays);
         assertEquals(expected.hardDays(), hardDays.mean(), 4 * hardDays.standardError() + 0.03 * expected.hardDays());

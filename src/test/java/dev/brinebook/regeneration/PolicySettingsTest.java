@@ -11,10 +11,15 @@ import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** One setting of a policy changed, the others as they were; and what is counted of its days. */
 class PolicySettingsTest {
@@ -53,6 +58,39 @@ class PolicySettingsTest {
         assertEquals(new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 450, 14),
                 new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14).scaledTo(0.5));
         assertEquals(new MeteredImmediate(7_000, 14), new MeteredImmediate(7_000, 14).scaledTo(2));
+    }
+
+    @Test
+    void changesTheReserveAloneWhereAVolumeIsKept() {
+        assertEquals(new MeteredDelayed(7_000, 300, 14), new MeteredDelayed(7_000, 1_200, 14).withReserve(300));
+        for (Policy other : List.of(new ClockEveryDays(9, 5), new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14),
+                new MeteredImmediate(7_000, 14), new TwinAlternating(7_000, 14))) {
+            assertEquals(other, other.withReserve(300));
+            assertEquals(OptionalDouble.empty(), other.fixedReserveLitres(), other::toString);
+        }
+        assertEquals(OptionalDouble.of(1_200), new MeteredDelayed(7_000, 1_200, 14).fixedReserveLitres());
+    }
+
+    /** By the calendar: from a Thursday it is four nights to the next Monday, three from that to the next Thursday. */
+    @ParameterizedTest
+    @CsvSource({
+        "MONDAY, MONDAY, 7", "MONDAY, THURSDAY, 4", "MONDAY THURSDAY, THURSDAY, 4", "MONDAY THURSDAY, MONDAY, 3",
+        "MONDAY THURSDAY, SUNDAY, 1", "MONDAY TUESDAY, TUESDAY, 6"})
+    void countsTheNightsToTheNextDateOfAClock(String weekdays, DayOfWeek from, int nights) {
+        Policy clock = new ClockOnWeekdays(Arrays.stream(weekdays.split(" ")).map(DayOfWeek::valueOf).collect(Collectors.toSet()));
+        assertEquals(nights, clock.clockNightsAfter(from));
+        assertEquals(7.0 / clock.weekdays().size(), clock.meanClockNights());
+        assertEquals(9, new ClockEveryDays(9).clockNightsAfter(from));
+        assertEquals(9, new ClockEveryDays(9).meanClockNights());
+    }
+
+    /** The meter less what is kept back. */
+    @Test
+    void callsWhereTheReserveBegins() {
+        assertEquals(7_000, new MeteredImmediate(7_000, 14).callLitres());
+        assertEquals(7_000, new TwinAlternating(7_000, 14).callLitres());
+        assertEquals(5_800, new MeteredDelayed(7_000, 1_200, 14).callLitres());
+        assertEquals(6_100, new MeteredByHistory(7_000, MeteredByHistory.Of.MEAN, 900, 14).callLitres());
     }
 
     @Test

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.Rows;
 import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.household.DayVariation;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.LocalDate;
@@ -132,7 +132,7 @@ class SimulatedYearsTest {
         List<Policy> policies = List.of(new ClockEveryDays(4, 0), new MeteredDelayed(7000, 1600, 14),
                 new MeteredByHistory(7000, MeteredByHistory.Of.LARGEST, 1600, 14), new MeteredImmediate(7000, 14),
                 new TwinAlternating(7000, 14));
-        DrawnYears drawn = drawn(1000, 0.45, 20, 9);
+        SampledYears drawn = drawn(1000, 0.45, 20, 9);
         double litres = years(drawn, 7000, policies.get(0)).spread(Totals::throughBedLitres).mean();
         for (Policy policy : policies) {
             SimulatedYears years = years(drawn, 7000, policy);
@@ -158,7 +158,7 @@ class SimulatedYearsTest {
         assertEquals(expected, spread.mean(), 3 * spread.standardError() + 1e-9 * expected);
     }
 
-    private static SimulatedYears years(DrawnYears drawn, double meterLitres, Policy policy) {
+    private static SimulatedYears years(SampledYears drawn, double meterLitres, Policy policy) {
         return SimulatedYears.of(drawn, HARDNESS, regeneration(meterLitres), policy);
     }
 
@@ -167,7 +167,7 @@ class SimulatedYearsTest {
         return new Regeneration(meterLitres * HARDNESS / 1000, 5000, 250, 90);
     }
 
-    private static DrawnYears drawn(double meanLitres, double cv, int years, long seed) {
-        return new DrawnYears(new UseModel(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv)), FIRST, years, seed);
+    private static SampledYears drawn(double meanLitres, double cv, int years, long seed) {
+        return new SampledYears(new UseModel(WeekdayMeans.everyDay(meanLitres), DayVariation.ofCv(cv)), FIRST, years, seed);
     }
 }

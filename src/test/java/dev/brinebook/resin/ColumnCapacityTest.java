@@ -74,7 +74,7 @@ class ColumnCapacityTest {
     void theHighestEndPointIsHeldWhenARoundingPutsItHigher() {
         double above = CyclicColumn.MAX_END_POINT_MG_PER_L * (1 + Guard.ROUNDING / 2);
         ColumnCapacity column = new ColumnCapacity(Resin.STANDARD, water(1000, 1), Direction.CO_CURRENT,
-                ResinEfficiency.WORKING, above, Columns.WORKED_OUT);
+                ResinEfficiency.WORKING, above, Columns.CALCULATED);
         assertTrue(column.holdsEndPoint(SALT, dose(10)));
         assertEquals(above, column.cycle(SALT, dose(10)).orElseThrow().endLeakageMgPerL(), 0.01);
     }
@@ -139,12 +139,12 @@ class ColumnCapacityTest {
     }
 
     private static ColumnCapacity with(Resin resin, Direction direction) {
-        return new ColumnCapacity(resin, water(300, 1), direction, 0.74, 17.118, Columns.WORKED_OUT);
+        return new ColumnCapacity(resin, water(300, 1), direction, 0.74, 17.118, Columns.CALCULATED);
     }
 
     private static ColumnCapacity column(double hardnessMgPerL, double sodiumMeqPerL, double efficiency) {
         return new ColumnCapacity(Resin.STANDARD, water(hardnessMgPerL, sodiumMeqPerL), Direction.CO_CURRENT, efficiency,
-                CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Columns.WORKED_OUT);
+                CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Columns.CALCULATED);
     }
 
     private static FeedWater water(double hardnessMgPerL, double sodiumMeqPerL) {

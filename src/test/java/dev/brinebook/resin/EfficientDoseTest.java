@@ -85,7 +85,7 @@ class EfficientDoseTest {
     private static ColumnCapacity column(double hardnessMgPerL, double sodiumMeqPerL) {
         double hardness = hardnessMgPerL / FeedWater.MG_PER_EQUIVALENT;
         return new ColumnCapacity(Resin.STANDARD, new FeedWater(hardness * 2 / 3, hardness / 3, sodiumMeqPerL / 1000, 0),
-                Direction.CO_CURRENT, ResinEfficiency.WORKING, CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Columns.WORKED_OUT);
+                Direction.CO_CURRENT, ResinEfficiency.WORKING, CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Columns.CALCULATED);
     }
 
     private static double efficiency(double grainsPerPound) {

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.brinebook.Rows;
 import dev.brinebook.water.WaterAnalysis;
-import dev.brinebook.water.WaterAnalysis.IronForm;
-import dev.brinebook.water.WaterAnalysis.Supply;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,8 +48,8 @@ class FeedWaterTest {
 
     private static WaterAnalysis analysis(double hardnessMgPerL, Double sodiumMgPerL, Double dissolvedSolidsMgPerL) {
         OptionalDouble none = OptionalDouble.empty();
-        return new WaterAnalysis(hardnessMgPerL, 0, none, none, optional(sodiumMgPerL), none,
-                optional(dissolvedSolidsMgPerL), none, none, none, 12, IronForm.DISSOLVED, Supply.PUBLIC_SUPPLY, false);
+        return WaterAnalysis.ofHardness(hardnessMgPerL).sodiumMgPerL(optional(sodiumMgPerL))
+                .dissolvedSolidsMgPerL(optional(dissolvedSolidsMgPerL)).build();
     }
 
     private static OptionalDouble optional(Double value) {

@@ -123,7 +123,7 @@ class WornTableTest {
     private static ColumnCapacity column(double sitesLeft) {
         double hardness = 300 / FeedWater.MG_PER_EQUIVALENT;
         return new ColumnCapacity(Resin.STANDARD.withSitesLeft(sitesLeft), new FeedWater(hardness * 2 / 3, hardness / 3, 0.001, 0),
-                Direction.CO_CURRENT, ResinEfficiency.WORKING, CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Columns.WORKED_OUT);
+                Direction.CO_CURRENT, ResinEfficiency.WORKING, CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Columns.CALCULATED);
     }
 
     private static double dose(double poundsPerCubicFoot) {

@@ -110,7 +110,7 @@ class BedFindingTest {
     @Test
     void sharesTheSentencesOfTheCycle() {
         assertEquals(Message.of(CycleFinding.BACKWASH_TOO_WEAK).toString(), Message.of(BACKWASH_TOO_WEAK).toString());
-        assertTrue(Message.of(BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61 cm"), "24 in: NIST SP 811");
+        assertTrue(Message.of(BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61\u00a0cm"), "24\u00a0in: NIST SP 811");
     }
 
     @Test

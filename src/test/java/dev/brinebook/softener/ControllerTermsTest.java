@@ -128,10 +128,7 @@ class ControllerTermsTest {
 
     private static DesignConditions duty(double mgPerL, double uncertainMgPerL, double gallonsPerDay, ControllerTerms terms) {
         WaterAnalysis plain = Softeners.water(HardnessUnit.GPG.fromBase(mgPerL), 0, 300);
-        WaterAnalysis water = new WaterAnalysis(mgPerL, uncertainMgPerL, plain.ironMgPerL(), plain.manganeseMgPerL(),
-                plain.sodiumMgPerL(), plain.ph(), plain.dissolvedSolidsMgPerL(), plain.hydrogenSulfideMgPerL(),
-                plain.freeChlorineMgPerL(), plain.turbidityNtu(), plain.temperatureCelsius(), plain.ironForm(), plain.supply(),
-                plain.bacteriaTested());
+        WaterAnalysis water = plain.toBuilder().hardnessMgPerL(mgPerL).hardnessUncertaintyMgPerL(uncertainMgPerL).build();
         DesignConditions duty = Softeners.duty(water, gallonsPerDay, 0.4);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), duty.demand(), duty.days(), duty.longRun(),
                 duty.standard(), terms, duty.minimumIntervalDays(), 0);

@@ -20,7 +20,7 @@ class MaintenanceTaskTest {
 
     private static WaterAnalysis water(Supply supply, boolean tested, OptionalDouble iron, IronForm form) {
         OptionalDouble none = OptionalDouble.empty();
-        return new WaterAnalysis(300, 0, iron, none, none, none, none, none, none, none, 12, form, supply, tested);
+        return WaterAnalysis.ofHardness(300).ironMgPerL(iron).ironForm(form).supply(supply).bacteriaTested(tested).build();
     }
 
     private static WaterAnalysis of(Supply supply, boolean tested) {

@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SizingTest {
 
-    private static final String TANKS = "/softener/published-standard-tanks.csv";
+    private static final String TANKS = "/softener/practice-standard-tanks.csv";
     private static final RunningCost COST = new RunningCost(0.45, 2.9);
 
     @ParameterizedTest
@@ -53,7 +53,7 @@ class SizingTest {
         assertEquals(7_500, CapacityUnit.GRAIN.fromBase(fit.dailyLoadGrams()), 1e-6, "WQP, Sizing Softeners, 2009");
         assertEquals(4.27, fit.fullChargeDays().value(), 0.005, "WQP, Sizing Softeners, 2009");
         assertEquals(2_000, SaltEfficiencyUnit.GRAIN_PER_POUND.fromBase(fit.dosed().saltEfficiencyGramsPerGram()), 1e-6,
-                "30,000 gr for 15 lb: common practice; WQP prints 2,133 for 32,000 gr of the same 15 lb");
+                "30,000 gr for 15\u00a0lb: common practice; WQP prints 2,133 for 32,000 gr of the same 15\u00a0lb");
         assertTrue(fit.fits(), fit.shortcomings().toString());
     }
 
@@ -70,7 +70,8 @@ class SizingTest {
         assertFalse(fit.fits());
         assertNull(fit.continuous().binding(), "no limit of the bed");
         assertNotNull(Fit.of(fit.dosed(), duty, false, Fit.Ratings.UNKNOWN).continuous().binding());
-        assertTrue(Message.of(Shortcoming.BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61 cm"), "24 in: NIST SP 811");
+        assertTrue(Message.of(Shortcoming.BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61\u00a0cm"),
+                "24\u00a0in: NIST SP 811");
         Softener full = Softeners.cubicFeet(1, 9, 30);
         assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Ratings.UNKNOWN).shortcomings()
                 .contains(Shortcoming.NO_ROOM_FOR_BACKWASH));
@@ -89,7 +90,7 @@ class SizingTest {
     void choosesTheCheapestDoseThatServes() {
         DesignConditions duty = Softeners.duty(20, 0, 240, 0.4);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
-        assertEquals(19, choice.options().size(), "6 to 15 lb/ft3 by halves");
+        assertEquals(19, choice.options().size(), "6 to 15\u00a0lb/ft3 by halves");
         for (DoseChoice.Option option : choice.options()) {
             assertTrue(option.year().hardDays() <= 1 && choice.best().costPerYear() <= option.costPerYear());
         }
@@ -121,7 +122,7 @@ class SizingTest {
         DesignConditions duty = Softeners.duty(Softeners.water(20, 0, 800), 200, 0.4);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(8, choice.options().get(0).dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
-                "trade association booklet: lowest doses do not hold above 750 mg/L");
+                "trade association booklet: lowest doses do not hold above 750\u00a0mg/L");
     }
 
     @Test
@@ -174,7 +175,7 @@ class SizingTest {
         assertEquals(22_100 / 21.0, settings.meterLitres() / Exact.US_GALLON_LITRES, 1e-9);
         assertEquals(14, settings.overrideDays());
         assertEquals(8, MeterSettings.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 120, 12),
-                Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "14 days times 0.3 mg/L over 0.5 mg/L, whole days");
+                Softeners.duty(20, 0.5, 240, 0.4)).overrideDays(), "14 days times 0.3\u00a0mg/L over 0.5\u00a0mg/L, whole days");
         assertEquals(100, CapacityUnit.GRAIN.fromBase(ControllerTerms.US.capacityDownGrams(0.1)), 1e-9);
         for (int hundreds = 1; hundreds < 1_000; hundreds++) {
             assertEquals(100 * hundreds, CapacityUnit.GRAIN.fromBase(ControllerTerms.US.capacityDownGrams(
@@ -195,7 +196,7 @@ class SizingTest {
                 .largerThanNeeded(), "48,000 gr for 1,000 gr a day");
         DesignConditions slow = Softeners.duty(20, 0, 500, 0.4);
         assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(4, 16, 65), 130, 12), slow, true, Fit.Ratings.UNKNOWN)
-                .largerThanNeeded(), "8 L/min are 0.5 gpm/ft3, below the 1 gpm/ft3 of Davis T8-2");
+                .largerThanNeeded(), "8\u00a0L/min are 0.5\u00a0gpm/ft3, below the 1\u00a0gpm/ft3 of Davis T8-2");
         assertFalse(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 130, 12), Softeners.duty(20, 0, 240, 0.4),
                 true, Fit.Ratings.UNKNOWN).largerThanNeeded());
     }

@@ -23,7 +23,6 @@ import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.WaterAnalysis;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Invented softeners and duties to test with. */
 final class Softeners {
@@ -48,7 +47,7 @@ final class Softeners {
         FeedWater water = new FeedWater(0.004, 0.002, sodiumMeqPerL / 1000, 0);
         Softener plain = cubicFeet(1, 9, 48);
         return new Softener(plain.bed(), plain.tankHeightMetres(), plain.salt(), new ColumnCapacity(Resin.STANDARD, water,
-                Direction.CO_CURRENT, ResinEfficiency.WORKING, 17.118, Columns.WORKED_OUT), plain.flows());
+                Direction.CO_CURRENT, ResinEfficiency.WORKING, 17.118, Columns.CALCULATED), plain.flows());
     }
 
     /** A duty with other limits. */
@@ -64,10 +63,8 @@ final class Softeners {
     }
 
     static WaterAnalysis water(double gpg, double ironMgPerL, double solidsMgPerL) {
-        return new WaterAnalysis(HardnessUnit.GPG.toBase(gpg), 0, OptionalDouble.of(ironMgPerL), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(solidsMgPerL), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), 12, WaterAnalysis.IronForm.DISSOLVED,
-                WaterAnalysis.Supply.PUBLIC_SUPPLY, true);
+        return WaterAnalysis.ofHardness(HardnessUnit.GPG.toBase(gpg)).ironMgPerL(ironMgPerL).dissolvedSolidsMgPerL(solidsMgPerL)
+                .bacteriaTested(true).build();
     }
 
     static DesignConditions duty(double gpg, double ironMgPerL, double gallonsPerDay, double cv) {

@@ -15,9 +15,9 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 class StandardTankTest {
 
-    private static final String NAMEPLATES = "/softener/published-nameplates.csv";
+    private static final String NAMEPLATES = "/softener/practice-nameplates.csv";
     private static final String BETWEEN = "/softener/worked-nameplates.csv";
-    private static final String STANDARD = "/softener/published-standard-tanks.csv";
+    private static final String STANDARD = "/softener/practice-standard-tanks.csv";
     private static final String OTHER = "/softener/worked-tank-resin.csv";
 
     @ParameterizedTest

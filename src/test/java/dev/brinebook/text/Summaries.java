@@ -16,18 +16,20 @@ public final class Summaries {
     private static final int MOST_WORDS_OF_FIRST_SENTENCE = 20;
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.?!])\\s+(?=[\\p{Lu}\"])");
     /** A number with more than two decimals, or five digits or more that are not rounded. */
-    private static final Pattern TOO_EXACT = Pattern.compile("(?<![\\w.,])\\d[\\d,]*\\.\\d{4,}|(?<![\\w.,])\\d{2,3}\\.\\d{2,}");
+    private static final Pattern TOO_EXACT = Pattern.compile("(?<![\\w.,])(?!0\\.0+[1-9](?!\\d))\\d[\\d,]*\\.\\d{4,}"
+            + "|(?<![\\w.,])\\d{2,3}\\.\\d{2,}");
     private static final Pattern MONEY_WITHOUT_CURRENCY = Pattern.compile("(?:costs?|saves?) \\d[\\d,.]*+(?!\\u00a0)");
     private static final Pattern WIRE_NAME = wireNames();
 
     private Summaries() {
     }
 
-    /** What is wrong with an English summary; names that the request gave are left out of it first. */
+    /** What is wrong with an English summary; names and numbers that the request gave are left out of it first. */
     public static List<String> faults(String summary, Set<String> given) {
         String said = summary;
         for (String name : given) {
-            said = said.replace(name, "A name");
+            boolean number = Character.isDigit(name.charAt(0));
+            said = number ? said.replaceAll("(?<![\\w.,])" + Pattern.quote(name) + "(?![.,]?\\d)", "1") : said.replace(name, "A name");
         }
         List<String> faults = new ArrayList<>();
         String first = SENTENCE_END.split(said)[0];

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,12 +15,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every committed summary can be read to a customer; {@code CornerSweepTest} asks the same of random requests. */
-class SummariesTest {
+public class SummariesTest {
 
     private static final Path EXAMPLES = Path.of("openapi/examples");
 
@@ -41,12 +43,19 @@ class SummariesTest {
         assertEquals(List.of(), faults);
     }
 
-    /** Names that a request gives to what it compares. */
+    /** Names that a request gives to what it compares, and numbers, which are repeated as they came. */
     public static Set<String> given(JsonNode request) {
         Set<String> given = new TreeSet<>((one, other) -> one.length() == other.length() ? one.compareTo(other)
                 : other.length() - one.length());
         Stream.of("name", "sku").flatMap(key -> request.findValuesAsText(key).stream()).filter(name -> !name.isBlank()).forEach(given::add);
+        numbers(request).filter(number -> number.scale() > 1).flatMap(number -> Stream.of(number, number.movePointRight(2)))
+                .forEach(number -> given.add(Language.ENGLISH.number(number)));
         return given;
+    }
+
+    private static Stream<BigDecimal> numbers(JsonNode request) {
+        return request.isNumber() ? Stream.of(request.decimalValue())
+                : StreamSupport.stream(request.spliterator(), false).flatMap(SummariesTest::numbers);
     }
 
     @ParameterizedTest

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.text;
 
+import com.sun.source.tree.AnnotationTree;
+import com.sun.source.tree.AssignmentTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
@@ -13,6 +15,7 @@ import com.sun.source.util.TreeScanner;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import dev.brinebook.api.Basis;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -112,6 +115,17 @@ final class TextIds {
         Calls(Set<String> found, List<String> unknown) {
             this.found = found;
             this.unknown = unknown;
+        }
+
+        /** The formula of an entry of the basis; one without is as given. */
+        @Override
+        public Void visitAnnotation(AnnotationTree tree, Void nothing) {
+            if (tree.getAnnotationType().toString().equals("Basis")) {
+                found.add(tree.getArguments().stream().map(AssignmentTree.class::cast)
+                        .filter(each -> each.getVariable().toString().equals("formula"))
+                        .map(each -> ((LiteralTree) each.getExpression()).getValue().toString()).findFirst().orElse(Basis.AS_GIVEN));
+            }
+            return super.visitAnnotation(tree, nothing);
         }
 
         @Override

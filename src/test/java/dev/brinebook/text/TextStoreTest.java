@@ -14,6 +14,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -253,5 +254,16 @@ class TextStoreTest {
     void noTextForPeopleHoldsANameOfTheWire(Language language) {
         assertEquals(List.of(), language.texts().entrySet().stream().filter(entry -> !OF_ITSELF.matcher(entry.getKey()).matches())
                 .filter(entry -> WIRE_NAMES.matcher(words(entry.getValue())).find()).map(Object::toString).toList());
+    }
+
+    /** The device has another name in Latin America. Source: common practice. */
+    @Test
+    void namesTheDeviceAsLatinAmericaDoes() {
+        Language latinAmerica = Language.of("es-AR");
+        Set<String> ofSpain = latinAmerica.texts().entrySet().stream()
+                .filter(text -> text.getValue().toLowerCase(Locale.ROOT).contains("descalcificador")).map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(Set.of(), ofSpain);
+        assertTrue(Language.of("es").texts().values().stream().anyMatch(text -> text.contains("descalcificador")), "it is used");
     }
 }

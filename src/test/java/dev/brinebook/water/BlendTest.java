@@ -10,7 +10,6 @@ import dev.brinebook.Printed;
 import dev.brinebook.Rows;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.water.WaterAnalysis.IronForm;
-import dev.brinebook.water.WaterAnalysis.Supply;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
@@ -101,8 +100,6 @@ class BlendTest {
     }
 
     private static WaterAnalysis water(double hardness, double iron, IronForm form) {
-        return new WaterAnalysis(hardness, 0, OptionalDouble.of(iron), OptionalDouble.empty(), OptionalDouble.of(5),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), 12, form, Supply.PUBLIC_SUPPLY, false);
+        return WaterAnalysis.ofHardness(hardness).ironMgPerL(iron).sodiumMgPerL(5).ironForm(form).build();
     }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 class CompensatedHardnessTest {
 
-    private static final String SETS = "/water/published-compensation.csv";
+    private static final String SETS = "/water/worked-compensation.csv";
 
     private static final HardnessStep GPG = HardnessStep.of(HardnessUnit.GPG);
     private static final Map<String, CompensationFactors> FACTORS = Map.of(

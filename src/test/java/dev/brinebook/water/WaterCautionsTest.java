@@ -20,10 +20,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WaterCautionsTest {
 
     static WaterAnalysis water(String field, double value) {
-        return new WaterAnalysis(200, 0, of(field, "iron", value, 0), of(field, "manganese", value, 0),
-                of(field, "sodium", value, 5), of(field, "ph", value, 7), of(field, "solids", value, 300),
-                of(field, "chlorine", value, 0), of(field, "sulfide", value, 0), of(field, "turbidity", value, 0),
-                field.equals("temperature") ? value : 15, IronForm.DISSOLVED, Supply.PUBLIC_SUPPLY, false);
+        return WaterAnalysis.ofHardness(200).ironMgPerL(of(field, "iron", value, 0)).manganeseMgPerL(of(field, "manganese", value,
+                0)).sodiumMgPerL(of(field, "sodium", value, 5)).ph(of(field, "ph", value, 7)).dissolvedSolidsMgPerL(of(field, "solids",
+                        value, 300)).freeChlorineMgPerL(of(field, "chlorine", value, 0)).hydrogenSulfideMgPerL(of(field, "sulfide", value,
+                                0)).turbidityNtu(of(field, "turbidity", value, 0)).temperatureCelsius(field.equals("temperature") ? value
+                                        : 15).build();
     }
 
     private static OptionalDouble of(String field, String name, double value, double otherwise) {
@@ -67,8 +68,8 @@ class WaterCautionsTest {
     @CsvSource({"0.5, DISSOLVED, 0.6, true", "0.5, COLLOIDAL, 0.6, false", "0.5, DISSOLVED, 0.1, false", "0.1, DISSOLVED, 0.6, false"})
     void questionsDissolvedIronBesideFreeChlorine(double iron, IronForm form, double chlorine, boolean questioned) {
         OptionalDouble none = OptionalDouble.empty();
-        WaterAnalysis water = new WaterAnalysis(200, 0, OptionalDouble.of(iron), none, none, none, none, OptionalDouble.of(chlorine),
-                none, none, 15, form, Supply.PUBLIC_SUPPLY, false);
+        WaterAnalysis water = WaterAnalysis.ofHardness(200).ironMgPerL(iron).freeChlorineMgPerL(chlorine).temperatureCelsius(15)
+                .ironForm(form).build();
         assertEquals(questioned, WaterCautions.of(water).contains(Caution.CHLORINE_BESIDE_IRON));
     }
 
@@ -88,8 +89,8 @@ class WaterCautionsTest {
     @EnumSource(value = IronForm.class, names = "DISSOLVED", mode = EnumSource.Mode.EXCLUDE)
     void countsNoIronThatIsNoIonAndHasItTreatedFirst(IronForm form) {
         OptionalDouble none = OptionalDouble.empty();
-        WaterAnalysis water = new WaterAnalysis(200, 0, OptionalDouble.of(3), OptionalDouble.of(1), none, none, none, none, none, none,
-                12, form, Supply.PRIVATE_WELL, true);
+        WaterAnalysis water = WaterAnalysis.ofHardness(200).ironMgPerL(3).manganeseMgPerL(1).ironForm(form)
+                .supply(Supply.PRIVATE_WELL).bacteriaTested(true).build();
         CompensatedHardness hardness = water.compensated(CompensationFactors.STANDARD);
         assertEquals(0, hardness.ironLineMgPerL());
         assertEquals(200 + 1.8218, hardness.realMgPerL(), 1e-3, "manganese alone, 100.086 / 54.938: CIAAW");
@@ -99,18 +100,14 @@ class WaterCautionsTest {
 
     @Test
     void countsIronAndManganeseTogether() {
-        WaterAnalysis both = new WaterAnalysis(200, 0, OptionalDouble.of(0.6), OptionalDouble.of(0.5),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), 12, IronForm.DISSOLVED, Supply.PUBLIC_SUPPLY, false);
+        WaterAnalysis both = WaterAnalysis.ofHardness(200).ironMgPerL(0.6).manganeseMgPerL(0.5).build();
         assertEquals(1.1, both.ironAndManganeseMgPerL(), 1e-12);
         assertTrue(WaterCautions.of(both).contains(Caution.IRON_BEFORE_RESIN), "above 1 together: Illinois 35 IAC 604.805");
     }
 
     @Test
     void warnsOfAnUntestedWellAndOfIronThatIsNoIon() {
-        WaterAnalysis well = new WaterAnalysis(200, 0, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), 12, IronForm.BACTERIAL, Supply.PRIVATE_WELL, false);
+        WaterAnalysis well = WaterAnalysis.ofHardness(200).ironForm(IronForm.BACTERIAL).supply(Supply.PRIVATE_WELL).build();
         assertEquals(Set.of(Caution.IRON_NOT_TESTED, Caution.IRON_NOT_DISSOLVED, Caution.WELL_WITHOUT_BACTERIA_TEST),
                 WaterCautions.of(well));
         assertEquals(200, well.compensated(CompensationFactors.STANDARD).totalMgPerL());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.cycle;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -19,11 +19,14 @@ import java.util.List;
 
 @SchemaDescription("Backwash flow at this site, and the bed expansion it gives.")
 public record BackwashLift(
+        @Basis(formula = "formula.common.smallestDrainLineFlow", source = "CP-CYCLE")
         @Property("Smallest of the drain line flow control, the maximum flow of the drain and the maximum flow of "
                 + "the supply.") FlowQuantity flow,
         @Property(value = "Which of the three limits the flow.", example = "\"flowControl\"") BackwashRule rule,
+        @Basis(formula = "formula.regeneration.velocityBeads062", source = "RICHARDSON-ZAKI")
         @Property(value = "Bed expansion at the water's temperature, in percent of the settled depth.",
                 optional = "when the flow carries the resin out of the tank", min = 0, unit = "%", example = "55") BigDecimal liftPercent,
+        @Basis(formula = "formula.regeneration.halfBedDepthUsual", source = "CP-CYCLE")
         @Property(value = "Target bed expansion.", min = 0, unit = "%", example = "50") BigDecimal targetPercent,
         @Property(value = "Whether the expansion is too small to clean all of the bed.", example = "false") Boolean weak,
         @Property(value = "The same in words, with the remedy if the expansion is too small.",
@@ -44,11 +47,5 @@ public record BackwashLift(
                 : Message.of("backwashLift.flowLiftsBedTarget", Text.number(lift.doubleValue()), target);
         return new BackwashLift(gets, flow.rule(), lift, target, weak, Message.sentences(weak
                 ? List.of(got, lifts, Message.of("backwashLift.finesIronStayBed"), flow.toRaise().cure()) : List.of(got, lifts)));
-    }
-
-    static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer + "/flow", Message.of("formula.common.smallestDrainLineFlow"), "CP-CYCLE");
-        explanation.because(pointer + "/liftPercent", Message.of("formula.regeneration.velocityBeads062"), "RICHARDSON-ZAKI");
-        explanation.because(pointer + "/targetPercent", Message.of("formula.regeneration.halfBedDepthUsual"), "CP-CYCLE");
     }
 }

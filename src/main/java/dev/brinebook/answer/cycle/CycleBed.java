@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.cycle;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -17,11 +18,14 @@ import java.math.BigDecimal;
 
 @SchemaDescription("The resin in its tank, and the freeboard.")
 public record CycleBed(
+        @Basis
         @Property("Volume of the settled resin.") VolumeQuantity resinVolume,
         @Property("Depth of the settled resin.") LengthQuantity depth,
         @Property(value = "Whether the depth is at least the guide minimum of 24 inches.", example = "true")
         Boolean depthWithinGuide,
+        @Basis(formula = "formula.regeneration.areaCircleTankDiameter", source = "CP-HYDRAULICS")
         @Property("Cross-section of the tank.") AreaQuantity area,
+        @Basis(formula = "formula.regeneration.tankHeightBedDepth", source = "CP-HYDRAULICS")
         @Property(value = "Freeboard, as a share of the depth of the settled resin.", min = 0, example = "0.85")
         BigDecimal freeboardShare,
         @Property(value = "Whether the freeboard is at least the guide minimum of 0.5.", example = "true")
@@ -36,12 +40,9 @@ public record CycleBed(
                 backwash.hasGuideFreeboard(), !backwash.losesResin());
     }
 
-    /** Says why the numbers of the bed are what they are. */
+    /** Says why the bed is as deep as it is. */
     public static void explain(AnswerUnits units, Explanation explanation) {
-        explanation.given("/bed/resinVolume");
         explanation.because("/bed/depth", Message.of("formula.regeneration.resinVolumeCrossSection",
                 Text.of(units.length(ResinBed.GUIDE_MIN_DEPTH_METRES))), "CP-HYDRAULICS");
-        explanation.because("/bed/area", Message.of("formula.regeneration.areaCircleTankDiameter"), "CP-HYDRAULICS");
-        explanation.because("/bed/freeboardShare", Message.of("formula.regeneration.tankHeightBedDepth"), "CP-HYDRAULICS");
     }
 }

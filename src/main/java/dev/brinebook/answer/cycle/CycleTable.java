@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.cycle;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -16,12 +17,17 @@ import java.util.List;
 @SchemaDescription("A regeneration step by step, with its time and water, for the installer to set.")
 public record CycleTable(
         @Property("The steps, in order.") List<CycleStepLine> steps,
+        @Basis(formula = "formula.regeneration.sumMinutesSteps", source = "CP-CYCLE")
         @Property(value = "Unrounded minutes of all steps.", example = "82.4", unit = "minutes") BigDecimal totalMinutes,
+        @Basis(formula = "formula.regeneration.sumWholeMinutesSteps", source = "CP-CYCLE")
         @Property(value = "Minutes of all steps in whole minutes.", min = 1, example = "84", unit = "minutes")
         Integer totalWholeMinutes,
+        @Basis(formula = "formula.regeneration.sumWaterSteps3", source = "CP-CYCLE")
         @Property("Water taken from the supply, including the refill, for the unrounded minutes.")
         VolumeQuantity water,
+        @Basis(formula = "formula.regeneration.waterEveryStepWhole", source = "CP-CYCLE")
         @Property("The same for whole minutes.") VolumeQuantity waterInWholeMinutes,
+        @Basis(formula = "formula.regeneration.sumWaterStepsSend", source = "CP-CYCLE")
         @Property("Water and brine to the drain, for the unrounded minutes.") VolumeQuantity drain,
         @Property("Backwash flow at this site, and the bed expansion it gives.") BackwashLift backwash) {
 
@@ -33,31 +39,12 @@ public record CycleTable(
                 units.volume(cycle.drainLitres()), BackwashLift.of(cycle, units));
     }
 
-    /** Says why the numbers of the table are what they are, for a cycle that was worked out and not found. */
+    /** Says what the minutes of the first two steps come from, of a cycle that was worked out and not found. */
     public static void explain(String pointer, Explanation explanation) {
         explanation.because(pointer + "/steps/0/minutes", Message.of("formula.regeneration.of8MinutesLowEnd"), "CP-CYCLE");
         explanation.because(pointer + "/steps/1/minutes", Message.of("formula.regeneration.dilutedBrineOneBed"), "UFC-3-240-13FN");
-        explanation.because(pointer + "/steps/*/minutes", Message.of("formula.regeneration.secondBackwashLikeFirst"), "CP-CYCLE");
-        explanation.because(pointer + "/steps/*/wholeMinutes", Message.of("formula.regeneration.minutesRoundedUp"), "CP-CYCLE");
-        explanation.because(pointer + "/steps/*/tenthMinutes", Message.of("formula.regeneration.minutesNearestTenth"), "CP-CYCLE");
-        explanation.because(pointer + "/steps/*/flow", Message.of("formula.regeneration.givenValveOrDrain"), "CP-CYCLE");
-        BackwashLift.explain(pointer + "/backwash", explanation);
         for (String bound : List.of("guideMinMinutes", "guideMaxMinutes")) {
-            explanation.because(pointer + "/steps/1/" + bound, Message.of("formula.regeneration.of3060MinutesBrine"),
-                    "DAVIS");
-            explanation.because(pointer + "/steps/*/" + bound, Message.of("formula.regeneration.of810MinutesBackwash"), "CP-CYCLE");
+            explanation.because(pointer + "/steps/1/" + bound, Message.of("formula.regeneration.of3060MinutesBrine"), "DAVIS");
         }
-        explainWater(pointer, explanation);
-    }
-
-    private static void explainWater(String pointer, Explanation explanation) {
-        explanation.because(pointer + "/steps/*/waterTaken", Message.of("formula.regeneration.flowMinutesOrDuring"), "CP-CYCLE");
-        explanation.because(pointer + "/steps/*/waterToDrain", Message.of("formula.regeneration.flowMinutesIncludingBrine"), "CP-CYCLE");
-        explanation.because(pointer + "/totalMinutes", Message.of("formula.regeneration.sumMinutesSteps"), "CP-CYCLE");
-        explanation.because(pointer + "/totalWholeMinutes", Message.of("formula.regeneration.sumWholeMinutesSteps"), "CP-CYCLE");
-        explanation.because(pointer + "/water", Message.of("formula.regeneration.sumWaterSteps3"), "CP-CYCLE");
-        explanation.because(pointer + "/waterInWholeMinutes", Message.of("formula.regeneration.waterEveryStepWhole"),
-                "CP-CYCLE");
-        explanation.because(pointer + "/drain", Message.of("formula.regeneration.sumWaterStepsSend"), "CP-CYCLE");
     }
 }

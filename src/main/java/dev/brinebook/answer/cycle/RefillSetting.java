@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.cycle;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -22,11 +23,15 @@ import java.util.List;
 @SchemaDescription("The brine refill, by water. Its minutes set the salt of the next regeneration.")
 public record RefillSetting(
         @Property("Water that dissolves the salt of one regeneration.") VolumeQuantity water,
+        @Basis(formula = "formula.regeneration.givenValveOrUsual", source = "CP-CYCLE")
         @Property("Flow of the refill.") FlowQuantity flow,
+        @Basis(formula = "formula.regeneration.waterRefillFlow", source = "CP-CYCLE")
         @Property(value = "Unrounded minutes.", example = "6.69", unit = "minutes") BigDecimal minutes,
+        @Basis(formula = "formula.regeneration.minutesNearestTenth", source = "CP-CYCLE")
         @Property(value = "Minutes to set, if the controller takes tenths.", example = "6.7", unit = "minutes")
         BigDecimal tenthMinutes,
         @Property("Salt dissolved with these minutes.") MassQuantity saltInTenthMinutes,
+        @Basis(formula = "formula.regeneration.minutesRoundedUp", source = "CP-CYCLE")
         @Property(value = "Minutes to set, if the controller takes whole minutes only.", min = 1, example = "7", unit = "minutes")
         Integer wholeMinutes,
         @Property("Salt dissolved with these minutes.") MassQuantity saltInWholeMinutes,
@@ -65,13 +70,9 @@ public record RefillSetting(
         return Message.of("refillSetting.eachUsGallonWater", water, brine, tooMuchPercent).inMetricUnits(units == AnswerUnits.METRIC);
     }
 
-    /** Says why the numbers of the refill at {@code pointer} are what they are. */
+    /** Says what the numbers of the refill at {@code pointer} that depend on the salt come from. */
     public static void explain(String pointer, Salt salt, Explanation explanation) {
         explanation.because(pointer + "/water", Message.of("formula.regeneration.saltSaltLitreWater"), Brine.sourceKey(salt));
-        explanation.because(pointer + "/flow", Message.of("formula.regeneration.givenValveOrUsual"), "CP-CYCLE");
-        explanation.because(pointer + "/minutes", Message.of("formula.regeneration.waterRefillFlow"), "CP-CYCLE");
-        explanation.because(pointer + "/tenthMinutes", Message.of("formula.regeneration.minutesNearestTenth"), "CP-CYCLE");
-        explanation.because(pointer + "/wholeMinutes", Message.of("formula.regeneration.minutesRoundedUp"), "CP-CYCLE");
         for (String rounded : List.of("saltInTenthMinutes", "saltInWholeMinutes")) {
             explanation.because(pointer + "/" + rounded, Message.of("formula.regeneration.thoseMinutesFlowSalt"), Brine.sourceKey(salt));
         }

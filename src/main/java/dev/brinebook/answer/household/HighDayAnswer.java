@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.household;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -12,7 +13,9 @@ import java.time.LocalDate;
         + "times the median.")
 public record HighDayAnswer(
         @Property(value = "Date.", example = "\"2026-05-02\"") LocalDate date,
+        @Basis(formula = "formula.household.daysAboveFourTimes", source = "DAIAD")
         @Property("Measured use.") VolumeQuantity use,
+        @Basis(formula = "formula.household.use4Median", source = "DAIAD")
         @Property("Use above that limit, left out of the expected use.") VolumeQuantity above) {
 
     /** The day in the units of the answer. */

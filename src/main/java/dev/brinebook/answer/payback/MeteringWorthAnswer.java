@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.payback;
 
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -52,18 +51,14 @@ public record MeteringWorthAnswer(
         }
     }
 
-    /** The worth of metering a softener, its basis below {@code pointer}. */
+    /** The worth of metering a softener. */
     public static MeteringWorthAnswer of(DoseChoice.Option meter, DesignConditions duty, RunningCost cost, Currency currency,
-            AnswerUnits units,
-            String pointer, Explanation explanation) {
-        return of(MeteringWorth.of(meter, duty, cost), duty, currency, units, pointer, explanation);
+            AnswerUnits units) {
+        return of(MeteringWorth.of(meter, duty, cost), duty, currency, units);
     }
 
     /** The same where it was worked out already. */
-    public static MeteringWorthAnswer of(MeteringWorth worth, DesignConditions duty, Currency currency, AnswerUnits units, String pointer,
-            Explanation explanation) {
-        explanation.because(pointer, Message.of("formula.softener.clockMeterSameBed"), "FELLER");
-        explanation.because(pointer, Message.of("formula.softener.evidenceMeteredHomes24"), "DAIAD");
+    public static MeteringWorthAnswer of(MeteringWorth worth, DesignConditions duty, Currency currency, AnswerUnits units) {
         double seasonal = worth.saltSavedShare(worth.everySeason());
         double once = worth.saltSavedShare(worth.once());
         return new MeteringWorthAnswer(sentence(worth, duty, seasonal, once), Rounding.answer(100 * seasonal), Rounding.answer(100 * once),

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.regeneration;
 
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -19,8 +18,8 @@ public record HardDaysRange(
         BigDecimal yearsWithoutPercent,
         @Property(value = "Hard days per year if the use of this home stays at its level. The expected hard days also allow "
                 + "for changes.", min = 0, max = 366, unit = "days a year", example = "0.4") BigDecimal ifHomeStaysTheSame,
-        @Property(value = "Both in one line.", example = "\"Hard days a year: 0.4 if this home stays as it is, 1 if it changes as homes "
-                + "do.\"")
+        @Property(value = "Both in one line.", example = "\"Hard days a year: 0.4 with steady use, 1 with the usual changes in "
+                + "use.\"")
         Message sentence) {
 
     /** The range in the units of the answer. */
@@ -28,12 +27,6 @@ public record HardDaysRange(
         BigDecimal stays = Rounding.toThousandth(days.perYearIfItStays());
         return new HardDaysRange(days.percentile5(), days.percentile95(), Rounding.answer(100 * days.yearsWithoutShare()), stays,
                 Message.of("hardDaysRange.hardDaysYearIf",
-                        Text.number(stays.doubleValue()), Text.number(Rounding.toThousandth(days.perYear()).doubleValue())));
-    }
-
-    /** Says below {@code pointer} where the range comes from. */
-    public static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer, Message.of("formula.softener.probabilityEachNumberHard"), "FELLER");
-        explanation.because(pointer, Message.of("formula.softener.oneLevelUseEach"), "DAIAD");
+                        Text.hardDays(stays.doubleValue()), Text.hardDays(days.perYear())));
     }
 }

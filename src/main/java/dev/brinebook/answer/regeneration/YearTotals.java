@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.regeneration;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -18,6 +19,8 @@ public record YearTotals(
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Expected hard days: days on which the bed is exhausted and hard water passes.", min = 0, unit = "days",
                 example = "0.8") BigDecimal hardDays,
+        @Basis(formula = "formula.softener.probabilityEachNumberHard", source = "FELLER")
+        @Basis(formula = "formula.softener.oneLevelUseEach", source = "DAIAD")
         @Property("Range of hard days in single years.") HardDaysRange hardDaysRange,
         @Property(value = "Share of the water that is hard because the bed is exhausted.", min = 0, max = 100, unit = "%",
                 example = "0.12") BigDecimal hardWaterPercent,

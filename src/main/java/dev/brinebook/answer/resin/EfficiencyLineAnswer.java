@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.resin;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -14,6 +15,7 @@ import java.util.List;
 @SchemaDescription("A published efficiency limit, and whether the softener meets it.")
 public record EfficiencyLineAnswer(
         @Property(value = "Name of the limit.", example = "\"california2002\"") String line,
+        @Basis(formula = "formula.softener.lineCaliforniaLawClock", source = "CA-HSC-116785")
         @Property("Whether it is met, not met, or not applicable to this control type. Whether the law requires it depends on the place "
                 + "and on the installation date. californiaClock applies to appliances installed before 1980 in the areas that the law "
                 + "names.")
@@ -28,8 +30,6 @@ public record EfficiencyLineAnswer(
             Explanation explanation) {
         verdicts.stream().map(verdict -> verdict.line().sourceKey()).distinct().forEach(key ->
                 explanation.because(pointer, Message.of("formula.softener.calculatedEfficiencyComparedPublished"), key));
-        explanation.because(pointer, Message.of("formula.softener.lineCaliforniaLawClock"),
-                "CA-HSC-116785");
         return verdicts.stream().map(verdict -> new EfficiencyLineAnswer(verdict.line().code(), verdict.standing(),
                 units.saltEfficiency(verdict.line().minSaltEfficiencyGramsPerGram()),
                 verdict.line().maxWaterLitresPerKilogram().isPresent()

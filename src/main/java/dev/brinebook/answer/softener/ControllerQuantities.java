@@ -75,7 +75,8 @@ public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
     /** A salt dose as it is set: as a dose, as salt of a regeneration, or as minutes of refill. */
     public Message saltInWords(double gramsPerLitre, Softener softener) {
         if (duty.controller().saltStep() instanceof SaltStep.Mass mass) {
-            return inWords(inUnit(softener.saltGrams(gramsPerLitre), mass.unit()));
+            MassQuantity salt = inUnit(softener.saltGrams(gramsPerLitre), mass.unit());
+            return mass.canBeSet(salt.value().doubleValue()) ? inWords(salt) : Text.rounded(salt);
         }
         if (duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill) {
             return Message.of("controllerQuantities.minutes", Rounding.answer(refill.stepMinutes()

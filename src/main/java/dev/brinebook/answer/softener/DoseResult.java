@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -24,16 +25,20 @@ import java.util.Optional;
 public record DoseResult(
         @Property("Salt dose.") SaltDoseQuantity saltDose,
         @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
+        @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Basis(formula = "formula.softener.smallestReserveStepsController", source = "FELLER")
         @Property("Smallest reserve that meets the service standard. The whole meter volume if none does.")
         VolumeQuantity reserve,
         @Property("Mean days between regenerations.") OptionalResultAnswer intervalDays,
         @Property("Salt per year.") MassQuantity saltPerYear,
         @Property("Regeneration water per year.") VolumeQuantity waterPerYear,
+        @Basis(formula = "formula.softener.saltWaterYearTheir", source = "CP-PRICES")
         @Property("Cost of salt and regeneration water per year.") Money costPerYear,
         @Property(value = "Expected hard days per year.", min = 0, unit = "days a year", example = "1")
         BigDecimal hardDaysPerYear,
         @Property(value = "Whether it meets the service standard.", example = "true") Boolean keepsServiceStandard,
+        @Basis(formula = "formula.softener.hardnessStagesLetThrough", source = "HELFFERICH")
         @Property(value = "Mean hardness of the softened water.",
                 optional = "when the capacity method is table, which does not give it") HardnessQuantity meanLeakage,
         @Property(value = "Whether the softened water stays below the end point of hardness. Always assumed with the capacity table.",
@@ -50,11 +55,6 @@ public record DoseResult(
                 units.volume(year.waterLitres()), Money.of(option.costPerYear(), currency), Rounding.toThousandth(year.hardDays()),
                 option.settings().keepsStandard(),
                 cycle.map(one -> units.hardness(one.meanLeakageMgPerL())).orElse(null), option.holdsEndPoint());
-    }
-
-    /** Whether the leakage of a dose is known: by the column alone. */
-    static boolean tellsLeakage(DoseChoice.Option option) {
-        return cycle(option).isPresent();
     }
 
     private static Optional<Settled> cycle(DoseChoice.Option option) {

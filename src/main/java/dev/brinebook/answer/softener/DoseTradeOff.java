@@ -2,6 +2,7 @@
 package dev.brinebook.answer.softener;
 
 import dev.brinebook.answer.regeneration.HardDaysRange;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
@@ -27,22 +28,32 @@ import java.util.List;
 public record DoseTradeOff(
         @Property("Chosen dose. With its reserve, it is the cheapest in the long run that meets the limits.")
         SaltDoseQuantity chosen,
+        @Basis(formula = "formula.softener.expectedRegenerationsCostSalt", source = "CP-PRICES")
         @Property("Cost of salt and regeneration water per year at this dose.") Money costPerYear,
+        @Basis(formula = "formula.softener.regenerationsHardDaysLong", source = "FELLER")
         @Property("Mean days between regenerations at this dose.") OptionalResultAnswer intervalDays,
+        @Basis(formula = "formula.softener.regenerationsHardDaysLong", source = "FELLER")
         @Property(value = "Expected hard days per year at this dose.", min = 0, unit = "days a year", example = "0.8")
         BigDecimal expectedHardDaysPerYear,
+        @Basis(formula = "formula.softener.probabilityEachNumberHard", source = "FELLER")
+        @Basis(formula = "formula.softener.oneLevelUseEach", source = "DAIAD")
         @Property("Range of hard days in single years.") HardDaysRange hardDaysRange,
+        @Basis(formula = "formula.softener.regenerationsHardDaysLong", source = "FELLER")
         @Property(value = "Expected hard days per year with more use and less capacity, by the test of the service standard.",
                 min = 0, unit = "days a year", example = "2.6") BigDecimal stressedHardDaysPerYear,
         @Property("Limits that the chosen dose does not meet. Empty when it meets all.")
         List<DoseChoice.Limit> unmetLimits,
+        @Basis(formula = "formula.softener.costWithin2Least", source = "CP-PRICES")
         @Property("Settings with nearly the same cost.") EqualCostBand band,
+        @Basis(formula = "formula.softener.leastCostLimitLeast", source = "CP-PRICES")
         @Property("Cost of each limit that changes the result.") List<LimitPrice> limitPrices,
+        @Basis(formula = "formula.softener.sameChoiceLargerBed", source = "CP-TANKS")
         @Property("Remedies that would meet the service standard, if no setting does. Empty if one does.")
         List<ServiceRemedyAnswer> remedies,
         @Property(value = "Limit that excludes a cheaper dose.", optional = "when no dose meets the end point, the "
                 + "service standard and the salt efficiency") DoseChoice.Bound boundBy,
         @Property(value = "The same in words.", example = "\"A lower dose is not recommended for this water.\"") Message why,
+        @Basis(formula = "formula.softener.expectedMeteredYearEach", source = "FELLER")
         @Property("Doses compared: every other dose from the lowest recommended for this water to the "
                 + "highest, and the chosen dose. In whole pounds per cubic foot, or about that in the "
                 + "controller's steps of salt.") List<DoseResult> doses) {
@@ -67,27 +78,13 @@ public record DoseTradeOff(
     }
 
     private static void explain(DoseChoice choice, boolean inPounds, AnswerUnits units, String pointer, Explanation explanation) {
-        explanation.because(pointer, Message.of("formula.softener.regenerationsHardDaysLong"), "FELLER");
         explanation.because(pointer + "/chosen", inPounds ? Message.of("formula.softener.everyHalfPoundPer")
                 : Message.of("formula.softener.dosesControllersSaltSteps"), "CP-PRICES");
-        explanation.because(pointer + "/costPerYear", Message.of("formula.softener.expectedRegenerationsCostSalt"), "CP-PRICES");
-        explanation.because(pointer + "/band", Message.of("formula.softener.costWithin2Least"), "CP-PRICES");
-        explanation.because(pointer + "/limitPrices", Message.of("formula.softener.leastCostLimitLeast"),
-                "CP-PRICES");
-        explanation.because(pointer + "/remedies", Message.of("formula.softener.sameChoiceLargerBed"), "CP-TANKS");
-        HardDaysRange.explain(pointer + "/hardDaysRange", explanation);
         String each = pointer + "/doses/*";
-        explanation.because(pointer + "/doses", Message.of("formula.softener.expectedMeteredYearEach"), "FELLER");
         explanation.because(each + "/saltDose", inPounds ? Message.of("formula.softener.stepsLowestDoseRecommended", Text.of(units.saltDose(
                 SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(1)))) : Message.of("formula.softener.everySecondDoseTried"), "CP-WORKING-TABLE");
         explanation.because(each + "/capacity", Message.of("formula.softener.capacitySoftenerDose"),
                 choice.best().dosed().softener().capacity().sourceKey());
-        explanation.because(each + "/saltEfficiency", Message.of("formula.common.capacitySaltPerRegeneration"), "WQP-2009");
-        explanation.because(each + "/reserve", Message.of("formula.softener.smallestReserveStepsController"), "FELLER");
-        explanation.because(each + "/costPerYear", Message.of("formula.softener.saltWaterYearTheir"), "CP-PRICES");
-        if (choice.shown().stream().anyMatch(DoseResult::tellsLeakage)) {
-            explanation.because(each + "/meanLeakage", Message.of("formula.softener.hardnessStagesLetThrough"), "HELFFERICH");
-        }
     }
 
     private static Message whyNone(DoseChoice choice, DesignConditions duty, AnswerUnits units) {

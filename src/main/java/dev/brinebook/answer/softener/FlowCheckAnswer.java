@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -21,8 +22,11 @@ public record FlowCheckAnswer(
         @Property("Maximum flow of the bed.") FlowQuantity limit,
         @Property(value = "Origin of the limit.", optional = "when it is the maker's rating") ServiceFlow.Limit binding,
         @Property(value = "Whether the flow is within the limit.", example = "true") Boolean withinLimit,
+        @Basis(formula = "formula.common.flowCrossSectionTank", source = "LIN")
         @Property("Velocity over the cross-section of the tank.") SurfaceFlowQuantity surfaceFlow,
+        @Basis(formula = "formula.softener.flowResinVolume", source = "DAVIS")
         @Property("Flow per volume of resin.") BedFlowQuantity bedFlow,
+        @Basis(formula = "formula.softener.ergunsEquationCleanBed", source = "ERGUN-1952")
         @Property("Pressure drop in a clean bed at this flow.") PressureQuantity pressureDrop) {
 
     /** The check in the units of the answer. */
@@ -46,11 +50,6 @@ public record FlowCheckAnswer(
                     "NSF-ANSI-44");
         }
         explainFlows(pointer + "/continuousFlow/flow", pointer + "/peakFlow/flow", explanation);
-        for (String check : List.of(pointer + "/continuousFlow", pointer + "/peakFlow")) {
-            explanation.because(check + "/surfaceFlow", Message.of("formula.common.flowCrossSectionTank"), "LIN");
-            explanation.because(check + "/bedFlow", Message.of("formula.softener.flowResinVolume"), "DAVIS");
-            explanation.because(check + "/pressureDrop", Message.of("formula.softener.ergunsEquationCleanBed"), "ERGUN-1952");
-        }
     }
 
     /** Records where the flows of a household come from. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
@@ -18,6 +19,7 @@ public record ReadinessCheck(
         Message whenNotMet,
         @Property(value = "Whether the price of meeting it is given. Without a price, the first cost of converting does not include it.",
                 optional = "unless it is not met", example = "true") Boolean priced,
+        @Basis
         @Property(value = "Cost of meeting it, included in the first cost of converting.",
                 optional = "unless it is not met and a price is given") Money price) {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
@@ -33,12 +33,16 @@ public record SettingFinding(
         @Property(value = "Value to set instead.", example = "\"27 gpg\"") Message shouldBe,
         @Property(value = "Why.", example = "\"The hardness set leaves out iron, manganese and the uncertainty of the "
                 + "test.\"") Message why,
+        @Basis(formula = "formula.softener.yearEarlierFindingsCorrected", source = "DAIAD")
         @Property("Salt wasted per year, after the preceding findings. Negative when the better setting uses "
                 + "more. If several findings have the same step, the first holds their combined effect.") MassQuantity saltPerYear,
+        @Basis(formula = "formula.softener.yearEarlierFindingsCorrected", source = "DAIAD")
         @Property("Regeneration water wasted per year, after the preceding findings. Negative when the better setting uses more.")
         VolumeQuantity waterPerYear,
+        @Basis(formula = "formula.softener.yearEarlierFindingsCorrected", source = "DAIAD")
         @Property(value = "Hard days per year caused by it, after the preceding findings. Negative when the better setting has "
                 + "more.", unit = "days a year", example = "12") BigDecimal hardDaysPerYear,
+        @Basis(formula = "formula.softener.yearEarlierFindingsCorrected", source = "DAIAD")
         @Property("Hard water per year caused by it, after the preceding findings, including that during regenerations.")
         VolumeQuantity hardWaterPerYear) {
 
@@ -53,12 +57,11 @@ public record SettingFinding(
                 Rounding.toThousandth(difference.hardDays()), units.volume(difference.hardLitres()));
     }
 
-    /** Explains below {@code pointer} why each of the settings is to be changed, and where the differences come from. */
+    /** Explains below {@code pointer} why each of the settings is to be changed. */
     public static void explain(List<Finding> findings, AnswerUnits units, String pointer, Explanation explanation) {
-        findings.stream().map(Finding::code).distinct().forEach(code -> explanation.because(pointer, Message.of("pattern.colon",
-                WireNames.of(code), units.saying(code)), code.sourceKey()));
-        if (!findings.isEmpty()) {
-            explanation.because(pointer + "/*", Message.of("formula.softener.yearEarlierFindingsCorrected"), "DAIAD");
+        for (int i = 0; i < findings.size(); i++) {
+            Finding.Code code = findings.get(i).code();
+            explanation.because(pointer + "/" + i, units.saying(code), code.sourceKey());
         }
     }
 
@@ -71,7 +74,7 @@ public record SettingFinding(
             case MINUTES -> Message.of("settingFinding.minutes", Text.number(value));
             case DAYS -> value == 0 ? Message.of("settingFinding.off") : Message.of("settingFinding.days", Text.number(value));
             case VOLUME -> Text.of(set.volume(value));
-            case FLOW -> Text.of(set.units().flow(value));
+            case FLOW -> Text.rounded(set.units().flow(value));
             case HOUR -> Message.of("pattern.value", LocalTime.of((int) value, 0));
         };
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -10,14 +10,15 @@ import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Setting;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.text.Message;
-import java.util.List;
 
 @SchemaDescription("A setting that was not given but affects the result. No finding judges it.")
 public record SettingQuestion(
         @Property("The setting.") Setting setting,
         @Property(value = "Instruction what to read off.", example = "\"Read off the day override.\"") Message question,
         @Property(value = "Reason why it matters.", example = "\"It starts a regeneration regardless of use.\"") Message why,
+        @Basis(formula = "formula.softener.yearBothEndsPlausible", source = "DAIAD")
         @Property("A year at the lower end of the plausible range.") PlausibleSetting low,
+        @Basis(formula = "formula.softener.yearBothEndsPlausible", source = "DAIAD")
         @Property("A year at the upper end of the plausible range.") PlausibleSetting high) {
 
     /** The question in the units of the answer. */
@@ -25,13 +26,6 @@ public record SettingQuestion(
         return new SettingQuestion(question.setting(), readOff(question.setting()), why(question.setting()),
                 PlausibleSetting.of(question.setting(), question.low(), softener, duty, units),
                 PlausibleSetting.of(question.setting(), question.high(), softener, duty, units));
-    }
-
-    /** Explains below {@code pointer} where the ranges come from. */
-    public static void explain(List<Question> questions, String pointer, Explanation explanation) {
-        if (!questions.isEmpty()) {
-            explanation.because(pointer, Message.of("formula.softener.yearBothEndsPlausible"), "DAIAD");
-        }
     }
 
     private static Message readOff(Setting setting) {

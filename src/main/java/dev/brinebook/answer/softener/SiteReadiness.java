@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.softener;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.request.softener.ReadinessPricesRequest;
 import dev.brinebook.request.softener.SiteRequest;
@@ -45,13 +45,8 @@ public record SiteReadiness(List<ReadinessCheck> checks, Readiness.Cost cost) {
     }
 
     private static void assume(Condition condition, Money price, Explanation explanation) {
-        explanation.assume("site.prices." + ReadinessPricesRequest.name(condition), price == null
-                ? Message.of("assumed.softener.pricedSoFirstCost") : price.inWords(),
-                price == null ? Origin.DEFAULT : Origin.CALLER);
-    }
-
-    /** Says where the prices of {@code pointer} come from. */
-    public static void explain(String pointer, Explanation explanation) {
-        explanation.given(pointer + "/*/price");
+        String place = "/site/prices/" + ReadinessPricesRequest.name(condition);
+        explanation.assume(price != null ? Resolved.of(place, price.value(), price.unit())
+                : Resolved.inWords(place, Message.of("assumed.softener.pricedSoFirstCost")).byDefault("OWN-ASSUMPTION"));
     }
 }

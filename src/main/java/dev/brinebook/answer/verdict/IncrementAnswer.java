@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -23,6 +24,7 @@ public record IncrementAnswer(
                 optional = "when the price is not given") Money netPresentValue,
         @Property(value = "Simple payback in years: extra price divided by the saving in the first year.",
                 optional = "when the price is not given") OptionalResultAnswer simplePaybackYears,
+        @Basis(formula = "formula.verdict.normalDistributionSavingMean", source = "ABRAMOWITZ-STEGUN")
         @Property(value = "Probability that it pays over the horizon, given the uncertainty of the water use and the hardness.", min = 0,
                 max = 100, unit = "%", optional = "when the price is not given", example = "87") BigDecimal paysPercent) {
 

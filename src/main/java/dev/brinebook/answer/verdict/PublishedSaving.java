@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.text.Message;
@@ -18,8 +17,7 @@ public record PublishedSaving(
     private static final int FROM_PERCENT = 25;
     private static final int TO_PERCENT = 50;
 
-    static PublishedSaving of(String pointer, Explanation explanation) {
-        explanation.because(pointer, Message.of("formula.verdict.publishedFiguresMeteredControls"), "WT-2014-DEMAND");
+    static PublishedSaving of() {
         return new PublishedSaving(FROM_PERCENT, TO_PERCENT, Message.of("publishedSaving.publishedFiguresLessSalt",
                 FROM_PERCENT, TO_PERCENT));
     }

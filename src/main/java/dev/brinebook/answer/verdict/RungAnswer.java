@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -27,6 +28,7 @@ public record RungAnswer(
                 example = "\"S-150\"") String goods,
         @Property(value = "Whether it can be taken and meets the service standard and the end point of hardness.", example = "true")
         Boolean serves,
+        @Basis(formula = "formula.verdict.trial336ChildrenEczema", source = "SWET-2011")
         @Property(value = "Consequences beyond the figures.", optional = "unless it is not to soften",
                 example = "\"Without softening, 20 gpg of hardness stays in the water.\"") Message note,
         @Property("Obstacles: why it cannot be taken or does not meet the standard.") List<Obstacle> obstacles,
@@ -43,6 +45,7 @@ public record RungAnswer(
                 optional = "when it cannot be taken", example = "0.2") BigDecimal hardWaterPercent,
         @Property(value = "Cost of salt and regeneration water per year, at today's prices.", optional = "when it cannot be taken")
         Money costPerYear,
+        @Basis(formula = "formula.common.costPricesConditionsMet", source = "NIST-HB135")
         @Property(value = "First cost, including the prices of unmet conditions, less any rebate.",
                 optional = "when no price is given") Money firstCost,
         @Property(value = "Unmet conditions without a price, not included in the first cost.",

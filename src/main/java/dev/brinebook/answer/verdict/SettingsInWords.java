@@ -3,8 +3,6 @@ package dev.brinebook.answer.verdict;
 
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
-import dev.brinebook.regeneration.ClockEveryDays;
-import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.text.Message;
@@ -19,15 +17,15 @@ final class SettingsInWords {
     static Message of(SoftenerSettings setup, AnswerUnits units) {
         Message salt = salt(setup, units);
         Policy policy = setup.policy();
-        if (policy instanceof ClockEveryDays clock) {
-            return Message.of("settings.everyDaysSaltPer", clock.days(), salt);
+        if (policy.everyDays().isPresent()) {
+            return Message.of("settings.everyDaysSaltPer", policy.everyDays().getAsInt(), salt);
         }
         if (policy.byClock()) {
             return Message.of("settings.setWeekdaysSaltPer", salt);
         }
         Message meter = Text.rounded(units.volume(policy.meterVolumeLitres()));
-        return policy instanceof MeteredDelayed delayed
-                ? Message.of("settings.betweenRegenerationsReserveSalt", meter, reserve(delayed, units), salt)
+        return policy.fixedReserveLitres().isPresent()
+                ? Message.of("settings.betweenRegenerationsReserveSalt", meter, reserve(policy, units), salt)
                 : Message.of("settings.betweenRegenerationsSaltPer", meter, salt);
     }
 
@@ -36,13 +34,12 @@ final class SettingsInWords {
         Message salt = salt(setup, units);
         Policy policy = setup.policy();
         if (policy.byClock()) {
-            boolean everyDays = policy instanceof ClockEveryDays;
-            return Message.of("verdict.setClockEveryDays", everyDays ? "clock" : "weekdays",
-                    everyDays ? ((ClockEveryDays) policy).days() : 0, salt, "", "");
+            return Message.of("verdict.setClockEveryDays", policy.everyDays().isPresent() ? "clock" : "weekdays",
+                    policy.everyDays().orElse(0), salt, "", "");
         }
         Message meter = Text.rounded(units.volume(policy.meterVolumeLitres()));
-        return policy instanceof MeteredDelayed delayed
-                ? Message.of("verdict.setClockEveryDays", "delayed", 0, salt, meter, reserve(delayed, units))
+        return policy.fixedReserveLitres().isPresent()
+                ? Message.of("verdict.setClockEveryDays", "delayed", 0, salt, meter, reserve(policy, units))
                 : Message.of("verdict.setClockEveryDays", "meter", 0, salt, meter, "");
     }
 
@@ -50,7 +47,7 @@ final class SettingsInWords {
         return Text.rounded(units.mass(setup.softener().saltGrams(setup.saltDoseGramsPerLitre()) / 1000));
     }
 
-    private static Message reserve(MeteredDelayed policy, AnswerUnits units) {
-        return Text.rounded(units.volume(Math.min(policy.reserveLitres(), policy.meterVolumeLitres())));
+    private static Message reserve(Policy policy, AnswerUnits units) {
+        return Text.rounded(units.volume(Math.min(policy.fixedReserveLitres().getAsDouble(), policy.meterVolumeLitres())));
     }
 }

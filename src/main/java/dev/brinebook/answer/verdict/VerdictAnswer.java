@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -31,24 +32,21 @@ public record VerdictAnswer(
         @Property(value = "Confidence in the verdict.", example = "\"high\"") Verdict.Confidence confidence,
         @Property(value = "What would change the verdict.", example = "[\"Converting pays if it costs less than 310 USD.\"]")
         List<Message> wouldChange,
+        @Basis(formula = "formula.verdict.eachStepLongRun", source = "NIST-HB135")
         @Property("All steps, from the smallest to the largest change.") List<RungAnswer> ladder,
+        @Basis(formula = "formula.verdict.calculatedLikeStepsCompared", source = "NIST-HB135")
         @Property(value = "Further improvements and products that were compared, each with the same step below.")
         List<RungAnswer> others,
+        @Basis(formula = "formula.verdict.publishedFiguresMeteredControls", source = "WT-2014-DEMAND")
         @Property(value = "Published savings of conversions from a clock to a meter.", optional = "unless converting is possible")
         PublishedSaving published) {
 
-    /** The verdict of a ladder, its basis below {@code pointer}. */
+    /** The verdict of a ladder; what it says of treating first has its sources below {@code pointer}. */
     public static VerdictAnswer of(Ladder ladder, DesignConditions duty, RunningCost cost, Currency currency, AnswerUnits units,
             String pointer,
             Explanation explanation) {
-        explanation.because(pointer + "/ladder", Message.of("formula.verdict.eachStepLongRun"), "NIST-HB135");
-        explanation.because(pointer + "/others", Message.of("formula.verdict.calculatedLikeStepsCompared"), "NIST-HB135");
-        explanation.because(pointer + "/ladder/*/firstCost", Message.of("formula.common.costPricesConditionsMet"), "NIST-HB135");
-        explanation.because(pointer + "/ladder/*/overBelow/paysPercent", Message.of("formula.verdict.normalDistributionSavingMean"),
-                "ABRAMOWITZ-STEGUN");
         ladder.treatments().forEach(treatment -> explanation.because(pointer + "/sentence", units.saying(treatment),
                 treatment.sourceKey()));
-        explanation.because(pointer + "/ladder/0/note", Message.of("formula.verdict.trial336ChildrenEczema"), "SWET-2011");
         VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, units);
         Rung.What what = ladder.rung(ladder.verdict().step()).what();
         return new VerdictAnswer(ladder.verdict().step(), what.improvement().orElse(null), what.goods().orElse(null),
@@ -56,6 +54,6 @@ public record VerdictAnswer(
                 words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung,
                         rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, units)).toList(),
                 ladder.others().stream().map(rung -> RungAnswer.of(rung, null, currency, units)).toList(),
-                ladder.rung(Step.CONVERT).option().isPresent() ? PublishedSaving.of(pointer + "/published", explanation) : null);
+                ladder.rung(Step.CONVERT).option().isPresent() ? PublishedSaving.of() : null);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.water;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -18,19 +19,24 @@ import java.util.stream.Stream;
 
 @SchemaDescription("Compensated hardness, line by line.")
 public record HardnessLines(
+        @Basis(formula = "formula.water.hardnessGivenOr2", source = "SM2340B")
         @Property("Tested hardness, from calcium and magnesium.") HardnessQuantity tested,
         @Property("Hardness added for iron, by the factor set.") HardnessQuantity iron,
+        @Basis(formula = "formula.water.factorManganese", source = "CP-IRON-FACTORS")
         @Property("Hardness added for manganese, by the factor set.") HardnessQuantity manganese,
+        @Basis(formula = "formula.water.testedHardnessLinesIron", source = "CP-IRON-FACTORS")
         @Property("Compensated hardness: the exact sum, to set on a meter.") HardnessQuantity compensated,
+        @Basis(formula = "formula.water.testedHardness1792", source = "CIAAW")
         @Property("Hardness with iron and manganese at their chemical equivalents only. It determines bed exhaustion and the sodium "
                 + "added.")
         HardnessQuantity real,
         @Property("Hardness to set on the controller, in its unit and step: the sum plus the uncertainty of the test, rounded up.")
         HardnessQuantity controllerSetting,
+        @Basis(formula = "formula.water.sameRoundedUpWhole", source = "DIN38409-6")
         @Property("The same for controllers set in whole German or French degrees, if the controller uses another unit.")
         List<HardnessQuantity> otherControllerSettings) {
 
-    /** The lines in the units of the answer, with their basis recorded below {@code pointer}. */
+    /** The lines in the units of the answer, with the basis that depends on the units recorded below {@code pointer}. */
     public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, HardnessStep step, AnswerUnits units,
             String pointer, Explanation explanation) {
         explain(step, units, pointer, explanation);
@@ -43,19 +49,12 @@ public record HardnessLines(
     }
 
     private static void explain(HardnessStep step, AnswerUnits units, String pointer, Explanation explanation) {
-        explanation.because(pointer + "/tested", Message.of("formula.water.hardnessGivenOr2"), "SM2340B");
         explanation.because(pointer + "/iron", Message.of("formula.water.factorDissolvedIronMargin",
                 Text.of(units.hardness(CompensationFactors.STOICHIOMETRIC.ironMgPerMg()))), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/manganese", Message.of("formula.water.factorManganese"), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/compensated", Message.of("formula.water.testedHardnessLinesIron"),
-                "CP-IRON-FACTORS");
-        explanation.because(pointer + "/real", Message.of("formula.water.testedHardness1792"), "CIAAW");
         explanation.because(pointer + "/controllerSetting", step.equals(HardnessStep.of(HardnessUnit.GPG))
                 ? Message.of("formula.water.sumUncertaintyTestRounded")
                 : Message.of("formula.water.sumUncertaintyTestRoundedUp",
                         Text.measure(Rounding.answer(step.size()), step.unit().symbol())), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/otherControllerSettings", Message.of("formula.water.sameRoundedUpWhole"),
-                "DIN38409-6");
     }
 
     private static HardnessQuantity setting(CompensatedHardness sum, HardnessStep step, double uncertaintyMgPerL) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.water;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -9,27 +9,23 @@ import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.quantity.MassUnit;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.text.Message;
 import dev.brinebook.water.AddedSalt;
 import dev.brinebook.water.SoftenedWater;
 
 @SchemaDescription("Sodium or potassium added by softening.")
 public record SoftenedWaterAnswer(
+        @Basis(formula = "formula.water.of04594MgSodium", source = "CIAAW")
         @Property("Sodium added by softening. 0 with potassium chloride.") ConcentrationQuantity addedSodium,
+        @Basis(formula = "formula.water.of07813MgPotassium", source = "CIAAW")
         @Property("Potassium added by softening. 0 with sodium chloride.") ConcentrationQuantity addedPotassium,
+        @Basis(formula = "formula.water.sodiumRawWaterSodium", source = "CIAAW")
         @Property(value = "Total sodium: that of the raw water plus the sodium added.", optional = "when the raw sodium is unknown")
         ConcentrationQuantity totalSodium,
+        @Basis(formula = "formula.water.sodiumAddedQuarterLitre", source = "CIAAW")
         @Property("Sodium added to a glass of 250 mL.") MassQuantity addedSodiumPerGlass) {
 
-    /** The water in the units of the answer, with its basis recorded below {@code pointer}. */
-    public static SoftenedWaterAnswer of(SoftenedWater water, AnswerUnits units, String pointer, Explanation explanation) {
-        explanation.because(pointer + "/addedSodium", Message.of("formula.water.of04594MgSodium"), "CIAAW");
-        explanation.because(pointer + "/addedPotassium", Message.of("formula.water.of07813MgPotassium"), "CIAAW");
-        if (water.rawSodiumMgPerL().isPresent()) {
-            explanation.because(pointer + "/totalSodium", Message.of("formula.water.sodiumRawWaterSodium"), "CIAAW");
-        }
-        explanation.because(pointer + "/addedSodiumPerGlass", Message.of("formula.water.sodiumAddedQuarterLitre"),
-                "CIAAW");
+    /** The water in the units of the answer. */
+    public static SoftenedWaterAnswer of(SoftenedWater water, AnswerUnits units) {
         return new SoftenedWaterAnswer(units.concentration(water.addedSodiumMgPerL()),
                 units.concentration(water.addedPotassiumMgPerL()),
                 water.rawSodiumMgPerL().isPresent() ? units.concentration(water.totalSodiumMgPerL()) : null,

@@ -82,6 +82,11 @@ public enum AnswerUnits {
         return asked == null ? US : asked;
     }
 
+    /** Those that an explanation is in. */
+    public static AnswerUnits of(Explanation explanation) {
+        return explanation.isMetric() ? METRIC : US;
+    }
+
     /** An explanation that says everything in these units. */
     public Explanation explanation() {
         return new Explanation(this::saying, this == METRIC);

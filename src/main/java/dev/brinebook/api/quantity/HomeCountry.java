@@ -28,6 +28,6 @@ public final class HomeCountry {
 
     /** The country asked for or assumed, for a request without a household; recorded in {@code explanation}. */
     public static Country of(Country asked, Explanation explanation) {
-        return explanation.orDefault("country", asked, Country.UNITED_STATES);
+        return explanation.resolve("/country", asked, Country.UNITED_STATES, "OWN-ASSUMPTION");
     }
 }

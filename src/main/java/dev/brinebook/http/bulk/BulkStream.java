@@ -85,7 +85,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
     private static boolean waits(BoundedLines lines) {
         try {
             return lines.waits();
-        } catch (IOException toldByTheRead) {
+        } catch (IOException reportedByTheRead) {
             return true;
         }
     }
@@ -98,7 +98,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             byte[] answer = limiter.callInBulk(caller, HeapPlan.ofJson(line.bytes().length), () -> Deadline.calculate(() -> {
                 Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
                 Deadline.enter(Deadline.Part.CALCULATING);
-                A result = Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+                A result = Objects.requireNonNull(operation.answer(request), "the calculation gave no answer");
                 Deadline.enter(Deadline.Part.WRITING);
                 return writer.write(result, language);
             }));

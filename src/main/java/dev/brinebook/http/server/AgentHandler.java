@@ -104,7 +104,7 @@ final class AgentHandler {
         try {
             Q request = reader.read(arguments, operation.requestType());
             Deadline.enter(Deadline.Part.CALCULATING);
-            A answer = Objects.requireNonNull(operation.calculate().apply(request), "the calculation gave no answer");
+            A answer = Objects.requireNonNull(operation.answer(request), "the calculation gave no answer");
             Deadline.enter(Deadline.Part.WRITING);
             return writer.write(answer, language);
         } catch (Error e) {

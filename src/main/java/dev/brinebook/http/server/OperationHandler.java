@@ -82,7 +82,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
             Q request = reader.read(body, operation.requestType());
             Deadline.enter(Deadline.Part.CALCULATING);
             return form.isPresent() ? form.get().write().apply(request, language)
-                    : json(operation.calculate().apply(request), language);
+                    : json(operation.answer(request), language);
         };
     }
 
@@ -92,7 +92,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
             S set = reader.read(settings.body(query), form.settingsType());
             String text = JsonReader.decode(body);
             Deadline.enter(Deadline.Part.CALCULATING);
-            return json(form.calculate().apply(text, set), language);
+            return json(form.answer(text, set), language);
         };
     }
 

@@ -40,6 +40,6 @@ final class WarmUp {
 
     private <Q extends Record, A extends Record> void run(Operation<Q, A> operation) {
         String example = operation.exampleFile(operation.examples().get(0), "request");
-        writer.write(operation.calculate().apply(reader.read(Resources.example(example), operation.requestType())), Language.ENGLISH);
+        writer.write(operation.answer(reader.read(Resources.example(example), operation.requestType())), Language.ENGLISH);
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -39,20 +38,16 @@ public record AdviceRangeAnswer(
 
     /** By the hardness test; null where it is taken as exact. */
     static AdviceRangeAnswer ofTest(Assessment assessment, Terms terms, Prices prices, Currency currency,
-            AnswerUnits units, Explanation explanation) {
-        return AdviceRange.ofTest(assessment, prices).map(range -> {
-            explanation.because("/testUncertainty", Message.of("formula.assessment.wholeChoiceRepeatedBoth"), "CP-PRICES");
-            return of(range, Message.of("adviceRange.testWaterAgainBefore"), terms, currency, units);
-        }).orElse(null);
+            AnswerUnits units) {
+        return AdviceRange.ofTest(assessment, prices)
+                .map(range -> of(range, Message.of("adviceRange.testWaterAgainBefore"), terms, currency, units)).orElse(null);
     }
 
     /** By a use that is uncertain by a {@code share} of its mean; null where it is taken as exact. */
     static AdviceRangeAnswer ofUse(Assessment assessment, double share, Terms terms, Prices prices,
-            Currency currency, AnswerUnits units, Explanation explanation) {
-        return AdviceRange.ofUse(assessment, share, prices).map(range -> {
-            explanation.because("/useUncertainty", Message.of("formula.assessment.wholeChoiceRepeatedBothEnds"), "CP-PRICES");
-            return of(range, Message.of("adviceRange.readWaterMeterBefore"), terms, currency, units);
-        }).orElse(null);
+            Currency currency, AnswerUnits units) {
+        return AdviceRange.ofUse(assessment, share, prices)
+                .map(range -> of(range, Message.of("adviceRange.readWaterMeterBefore"), terms, currency, units)).orElse(null);
     }
 
     private static AdviceRangeAnswer of(AdviceRange range, Message advice, Terms terms, Currency currency,

@@ -28,7 +28,7 @@ import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.request.prices.LocalPrices;
-import dev.brinebook.request.softener.ConversionRequest;
+import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.Salt;
@@ -93,9 +93,9 @@ public final class Assess {
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.ownSewage(duty.water().supply()), explanation);
-        ExistingSoftener found = request.softener().found(given, explanation);
+        ExistingSoftener found = request.softener().resolved().found(given, explanation);
         SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
-        Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
+        Terms terms = RetrofitRequest.terms(request.retrofit(), readiness.cost(), prices, request, given);
         Assessment assessment = Assessment.of(found, duty, terms);
         warn(assessment, site, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict",
@@ -114,13 +114,13 @@ public final class Assess {
     private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,
             LocalPrices priced, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
         DesignConditions duty = assessment.duty();
-        SaltStore store = request.softener().saltStore(priced.bagKilograms(explanation), explanation);
+        SaltStore store = request.softener().resolved().saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
         Salt salt = softener.salt();
         DoseChoice.Option set = toSet(assessment);
         Cycle cycle = set.dosed().cycle();
         explain(assessment, salt, units, explanation);
-        ConversionWorth worth = assessment.found().policy().byClock() ? ConversionWorth.of(assessment, request.conversion(),
+        RetrofitWorth worth = assessment.found().policy().byClock() ? RetrofitWorth.of(assessment, request.retrofit(),
                 readiness.cost(), prices, priced.currency(), units, explanation) : null;
         RecommendedSettings settings = RecommendedSettings.of(set, assessment.choice(), duty, units, explanation);
         return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
@@ -130,9 +130,9 @@ public final class Assess {
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units), readiness, steps(units),
                 YearComparison.of(assessment, store, units, explanation), worth,
-                AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units, explanation),
-                AdviceRangeAnswer.ofUse(assessment, request.household().useUncertaintyShare(duty.demand(), explanation),
-                        terms, prices, priced.currency(), units, explanation),
+                AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units),
+                AdviceRangeAnswer.ofUse(assessment, request.household().resolved().useUncertaintyShare(duty.demand(), explanation),
+                        terms, prices, priced.currency(), units),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
     }
@@ -146,15 +146,15 @@ public final class Assess {
 
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
             List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
-            SiteReadiness readiness, List<Message> commissioning, YearComparison year, ConversionWorth conversion,
+            SiteReadiness readiness, List<Message> commissioning, YearComparison year, RetrofitWorth retrofit,
             AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units,
             Explanation explanation) {
         DesignConditions duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
-                duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units, explanation),
+                duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units),
                 FitAnswer.of(assessment.fit(), units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
-                readiness.checks(), commissioning, year, conversion, testUncertainty,
-                useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units, "/softenedWater", explanation),
+                readiness.checks(), commissioning, year, retrofit, testUncertainty,
+                useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -167,7 +167,6 @@ public final class Assess {
         explanation.because("/readiness", Message.of("formula.assessment.siteObservationsDrainCompared", units == AnswerUnits.METRIC
                 ? Message.of("pattern.value", new Measure(Text.number(Readiness.MAX_VELOCITY_METRES_PER_SECOND), "m/s"))
                 : Message.of("pattern.value", new Measure(BigDecimal.valueOf(8), "ft/s"))), "CP-INSTALLATION");
-        SiteReadiness.explain("/readiness", explanation);
         explanation.cautions(assessment.softened().cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS);
         explanation.cautions(Caution.OF_INSTALLATION);
@@ -184,10 +183,8 @@ public final class Assess {
 
     private static void explain(Assessment assessment, Salt salt, AnswerUnits units, Explanation explanation) {
         SettingFinding.explain(assessment.findings(), units, "/findings", explanation);
-        SettingQuestion.explain(assessment.questions(), "/questions", explanation);
         CycleTable.explain("/cycle", explanation);
         RefillSetting.explain("/refill", salt, explanation);
-        explanation.because("/commissioning", Message.of("formula.assessment.commissioningPracticeControllers"), "CP-INSTALLATION");
     }
 
     private static List<Message> steps(AnswerUnits units) {

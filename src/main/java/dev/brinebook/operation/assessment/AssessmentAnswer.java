@@ -10,10 +10,11 @@ import dev.brinebook.answer.softener.SettingQuestion;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
 import dev.brinebook.answer.water.SoftenedWaterAnswer;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.text.Message;
 import java.util.List;
@@ -36,15 +37,18 @@ public record AssessmentAnswer(
         @Property(value = "The steps of the regeneration to set.", optional = "when the water must be treated first")
         CycleTable cycle,
         @Property(value = "The brine refill to set, by water.", optional = "when the water must be treated first") RefillSetting refill,
-        @Property("Conditions of the conversion, and their state.") List<ReadinessCheck> readiness,
+        @Property("Conditions of the retrofit, and their state.") List<ReadinessCheck> readiness,
+        @Basis(formula = "formula.assessment.commissioningPracticeControllers", source = "CP-INSTALLATION")
         @Property(value = "Commissioning steps, in order.",
                 example = "[\"Run a tap and check that the meter counts.\"]") List<Message> commissioning,
         @Property(value = "Expected results of a year now, and of one with a meter.",
                 optional = "when the water must be treated first") YearComparison year,
         @Property(value = "Benefit of converting.", optional = "when the controller is metered already, or the water must be treated"
-                + " first") ConversionWorth conversion,
+                + " first") RetrofitWorth retrofit,
+        @Basis(formula = "formula.assessment.wholeChoiceRepeatedBoth", source = "CP-PRICES")
         @Property(value = "Effect of the uncertainty of the hardness test.",
                 optional = "when the test is taken as exact, or the water must be treated first") AdviceRangeAnswer testUncertainty,
+        @Basis(formula = "formula.assessment.wholeChoiceRepeatedBothEnds", source = "CP-PRICES")
         @Property(value = "Effect of the uncertainty of the water use.",
                 optional = "when the use is taken as exact, or the water must be treated first") AdviceRangeAnswer useUncertainty,
         @Property(value = "Saving from reading the water meter.", optional = "when the use is measured, every day has the mean "
@@ -52,7 +56,7 @@ public record AssessmentAnswer(
         ReadingsWorth readings,
         @Property("Sodium or potassium added by softening.") SoftenedWaterAnswer softenedWater,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -10,8 +10,8 @@ import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.prices.PricesRequest;
 import dev.brinebook.request.softener.CaseRequest;
-import dev.brinebook.request.softener.ConversionRequest;
 import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.water.WaterRequest;
@@ -22,7 +22,7 @@ public record AssessmentRequest(
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The existing softener and its controller.", required = true) SoftenerRequest softener,
         @Property(value = "Cost of converting it to a metered controller.",
-                fallback = "unknown: the answer has the saving, but no payback") ConversionRequest conversion,
+                fallback = "unknown: the answer has the saving, but no payback") RetrofitRequest retrofit,
         @Property(value = "Conditions seen at the site.", fallback = "none: every condition is to check on site")
         SiteRequest site,
         @Property("Prices of salt, water and service.") PricesRequest prices,
@@ -30,12 +30,13 @@ public record AssessmentRequest(
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
                 + "it.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+                max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
+                        example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {
         CaseRequest.requireControl(softener, at);
-        ConversionRequest.checkCurrency(conversion, prices, household, at);
-        SiteRequest.checkPrices(site, conversion, prices, household, at);
+        RetrofitRequest.checkCurrency(retrofit, prices, household, at);
+        SiteRequest.checkPrices(site, retrofit, prices, household, at);
     }
 }

@@ -3,6 +3,7 @@ package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.verdict.RungAnswer;
 import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.caution.Reader;
 import dev.brinebook.sheet.PageSize;
@@ -12,6 +13,7 @@ import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
+import dev.brinebook.verdict.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +25,8 @@ import java.util.stream.Stream;
  * The answer on two pages, one for the customer and one for the installer. Every number is one of the answer, with its pointer.
  */
 record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, List<Row> ladder, List<Row> water, boolean fits,
-        List<Row> changes, boolean untreated, List<Row> questions, List<Row> settings, List<Row> steps, List<Check> before,
+        List<Row> changes, boolean untreated, List<Row> questions, SheetWords settingsTitle, List<Row> settings, List<Row> steps,
+                List<Check> before,
         List<SheetWords> readings, List<Caution> cautions, List<Caution> alsoForCustomer, List<Caution> alsoForInstaller) {
 
     static final String HTML = "text/html";
@@ -60,7 +63,7 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
 
     private static AssessmentSheet of(AssessmentAnswer answer) {
         return new AssessmentSheet(SheetWords.all(), answer, ladder(answer), water(answer), answer.fit().fits(), changes(answer),
-                answer.settings() == null, questions(answer), settings(answer), steps(answer),
+                answer.settings() == null, questions(answer), settingsTitle(answer), settings(answer), steps(answer),
                 answer.readiness().stream().map(Check::of).toList(),
                 toRead(),
                 answer.cautions().stream().filter(CautionAnswer::inFront).map(Caution::of).toList(),
@@ -119,17 +122,24 @@ record AssessmentSheet(Map<String, SheetWords> say, AssessmentAnswer answer, Lis
         }).toList();
     }
 
+    /** The settings are those of a meter; a clock that only has to be set right gets them if it is converted. */
+    private static SheetWords settingsTitle(AssessmentAnswer answer) {
+        boolean staysClock = answer.retrofit() != null && answer.verdict().step() == Step.SET_RIGHT;
+        return staysClock ? SheetWords.SETTINGS_IF_CONVERTED : SheetWords.SETTINGS;
+    }
+
     private static List<Row> settings(AssessmentAnswer answer) {
         if (answer.settings() == null) {
             return List.of();
         }
         RecommendedSettings set = answer.settings();
-        Stream<Row> rows = Stream.of(setting(Message.of("assessmentSheet.hardness"), "hardness", set.hardness(), set),
-                setting(Message.of("assessmentSheet.capacity"), "capacity", set.capacity(), set),
-                setting(Message.of("assessmentSheet.waterBetweenRegenerations"), "meterVolume", set.meterVolume(), set),
-                setting(Message.of("assessmentSheet.reserveIncludedAbove"), "reserve", set.reserve(), set),
-                setting(Message.of("assessmentSheet.saltDose"), "saltDose", set.saltDose(), set),
-                setting(Message.of("assessmentSheet.saltPerRegeneration"), "saltPerRegeneration", set.saltPerRegeneration(), set),
+        Stream<Row> rows = Stream.of(setting(Message.of("assessmentSheet.hardness"), "hardness", Text.exact(set.hardness()), set),
+                setting(Message.of("assessmentSheet.capacity"), "capacity", Text.exact(set.capacity()), set),
+                setting(Message.of("assessmentSheet.waterBetweenRegenerations"), "meterVolume", Text.of(set.meterVolume()), set),
+                setting(Message.of("assessmentSheet.reserveIncludedAbove"), "reserve", Text.exact(set.reserve()), set),
+                setting(Message.of("assessmentSheet.saltDose"), "saltDose", Text.of(set.saltDose()), set),
+                setting(Message.of("assessmentSheet.saltPerRegeneration"), "saltPerRegeneration", Text.of(set.saltPerRegeneration()),
+                        set),
                 setting(Message.of("assessmentSheet.dayOverrideDays"), "dayOverride", set.dayOverride(), set),
                 setting(Message.of("assessmentSheet.hourRegeneration"), "regenerationHour", set.regenerationHour(), set),
                 setting(Message.of("assessmentSheet.brineRefillMinutes"), "refillMinutes", set.refillMinutes(), set));

@@ -4,6 +4,7 @@ package dev.brinebook.operation.assessment;
 import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.resin.EfficiencyLineAnswer;
 import dev.brinebook.answer.softener.FlowCheckAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -30,24 +31,37 @@ public record FitAnswer(
         @Property(value = "Whether the softener is large enough.", example = "true") Boolean fits,
         @Property("Reasons why it does not fit, as stable codes. Empty when it fits.") List<Fit.Shortcoming> shortcomings,
         @Property(value = "The same in words.", example = "[]") List<Message> reasons,
+        @Basis
         @Property("Resin volume.") VolumeQuantity resinVolume,
+        @Basis(formula = "formula.softener.resinVolumeCrossSection", source = "CP-TANKS")
         @Property("Depth of the bed.") LengthQuantity bedDepth,
+        @Basis(formula = "formula.softener.tankHeightBedDepth", source = "CP-HYDRAULICS")
         @Property(value = "Freeboard, as a share of the bed depth.", min = 0, example = "0.64") BigDecimal freeboardShare,
+        @Basis(formula = "formula.softener.refillWaterSaltLitre", source = "SALT-INSTITUTE")
         @Property("Present salt dose.") SaltDoseQuantity saltDose,
+        @Basis(formula = "formula.common.saltDoseResinVolume", source = "WQP-2009")
         @Property("Salt per regeneration.") MassQuantity saltPerRegeneration,
+        @Basis(formula = "formula.common.sumFlowMinutesOver", source = "CP-CYCLE")
         @Property("Water per regeneration.") VolumeQuantity waterPerRegeneration,
         @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
+        @Basis(formula = "formula.softener.hardnessStagesLetThroughStart", source = "HELFFERICH")
         @Property(value = "Hardness leakage at the start of a service run.",
                 optional = "when the capacity method is table, which does not give it") HardnessQuantity startLeakage,
+        @Basis(formula = "formula.softener.hardnessStagesLetThrough", source = "HELFFERICH")
+        @Basis(formula = "formula.softener.plugFlowBrineRinse", source = "PHREEQC")
         @Property(value = "Mean hardness of the softened water of a service run.",
                 optional = "when the capacity method is table, which does not give it") HardnessQuantity meanLeakage,
+        @Basis(formula = "formula.common.of365ExpectedRegenerationsYear", source = "FELLER")
         @Property(value = "Expected mean days between regenerations, as set.", optional = "when it never regenerates",
                 example = "4.1", unit = "days") BigDecimal daysBetweenRegenerations,
+        @Basis(formula = "formula.softener.capacityHardnessLoadPer", source = "WQP-2009")
         @Property(value = "Days of mean use per full capacity.", optional = "when no water is used", example = "5.2",
                 unit = "days") BigDecimal fullChargeDays,
         @Property("Continuous flow compared with the limit of the bed.") FlowCheckAnswer continuousFlow,
         @Property("Peak flow compared with the limit of the bed.") FlowCheckAnswer peakFlow,
+        @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Basis(formula = "formula.common.waterPerRegenerationCapacity", source = "CP-CYCLE")
         @Property("Regeneration water per capacity restored.") WaterPerCapacityQuantity waterPerCapacity,
         @Property("Comparison with the published efficiency limits.") List<EfficiencyLineAnswer> efficiencyLines) {
 
@@ -56,7 +70,8 @@ public record FitAnswer(
         DosedSoftener dosed = fit.dosed();
         Optional<ColumnResult.Settled> cycle = dosed.softener().capacity().cycle(dosed.softener().salt(),
                 dosed.saltDoseGramsPerLitre());
-        explain(dosed, cycle.isPresent(), units, pointer, explanation);
+        CapacityBasis.explain(pointer + "/capacity", dosed.softener().capacity(), units, explanation);
+        FlowCheckAnswer.explain(pointer, units, explanation);
         return new FitAnswer(fit.fits(), fit.shortcomings(),
                 fit.shortcomings().stream().map(units::saying).toList(),
                 units.resinVolume(dosed.softener().bed().resinLitres()), units.length(dosed.softener().bed().depthMetres()),
@@ -71,26 +86,5 @@ public record FitAnswer(
                 units.saltEfficiency(dosed.saltEfficiencyGramsPerGram()),
                 units.waterPerCapacity(dosed.cycle().waterLitresPerKilogram(dosed.capacityGrams())),
                 EfficiencyLineAnswer.of(fit.lines(), units, pointer + "/efficiencyLines", explanation));
-    }
-
-    private static void explain(DosedSoftener dosed, boolean byColumn, AnswerUnits units, String pointer,
-            Explanation explanation) {
-        CapacityBasis.explain(pointer + "/capacity", dosed.softener().capacity(), units, explanation);
-        CapacityBasis.explainFoundDose(pointer + "/saltDose", explanation);
-        explanation.given(pointer + "/resinVolume");
-        explanation.because(pointer + "/bedDepth", Message.of("formula.softener.resinVolumeCrossSection"), "CP-TANKS");
-        explanation.because(pointer + "/freeboardShare", Message.of("formula.softener.tankHeightBedDepth"), "CP-HYDRAULICS");
-        explanation.because(pointer + "/saltPerRegeneration", Message.of("formula.common.saltDoseResinVolume"), "WQP-2009");
-        explanation.because(pointer + "/daysBetweenRegenerations", Message.of("formula.common.of365ExpectedRegenerationsYear"), "FELLER");
-        explanation.because(pointer + "/fullChargeDays", Message.of("formula.softener.capacityHardnessLoadPer"), "WQP-2009");
-        FlowCheckAnswer.explain(pointer, units, explanation);
-        explanation.because(pointer + "/saltEfficiency", Message.of("formula.common.capacitySaltPerRegeneration"), "WQP-2009");
-        explanation.because(pointer + "/waterPerRegeneration", Message.of("formula.common.sumFlowMinutesOver"), "CP-CYCLE");
-        explanation.because(pointer + "/waterPerCapacity", Message.of("formula.common.waterPerRegenerationCapacity"), "CP-CYCLE");
-        if (byColumn) {
-            explanation.because(pointer + "/startLeakage", Message.of("formula.softener.hardnessStagesLetThroughStart"), "HELFFERICH");
-            explanation.because(pointer + "/meanLeakage", Message.of("formula.softener.hardnessStagesLetThrough"), "HELFFERICH");
-            CapacityBasis.explainScheme(pointer + "/meanLeakage", explanation);
-        }
     }
 }

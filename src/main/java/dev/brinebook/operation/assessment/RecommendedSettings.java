@@ -2,6 +2,7 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.softener.ControllerQuantities;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -33,11 +34,14 @@ public record RecommendedSettings(
         @Property("Water between regenerations: capacity divided by hardness.") VolumeQuantity meterVolume,
         @Property("Reserve: the part of the meter volume kept for the day after the meter decides to "
                 + "regenerate.") VolumeQuantity reserve,
+        @Basis(formula = "recommendedSettings.reserveWaterBetweenRegenerations", source = "FELLER")
         @Property(value = "The reserve as a share of the meter volume.", unit = "%", example = "15",
                 optional = "when preferences.controller.reservePercentStep is not given") BigDecimal reservePercent,
+        @Basis(formula = "recommendedSettings.reserveMeanUsePer", source = "FELLER")
         @Property(value = "The reserve in days of mean use.", unit = "days", example = "1.5",
                 optional = "when preferences.controller.reserveDaysStep is not given, or nothing is used") BigDecimal reserveDays,
         @Property("Salt dose.") SaltDoseQuantity saltDose,
+        @Basis(formula = "recommendedSettings.saltDoseResinVolume", source = "WQP-2009")
         @Property("Salt per regeneration, in steps of the controller if it takes salt by mass.") MassQuantity saltPerRegeneration,
         @Property(value = "Day override: days after which it regenerates regardless of use.", unit = "days", example = "14")
         Integer dayOverride,
@@ -74,16 +78,16 @@ public record RecommendedSettings(
                         settings.policy(), duty.loadMgPerL(), option.dosed().regeneration())),
                         Text.number(duty.standard().stressedHardDaysPerYear())), "FELLER");
         if (set.reservePercent(reserveLitres, settings.meterLitres()).isPresent()) {
-            add(reasons, explanation, "reservePercent", Message.of("recommendedSettings.reserveWaterBetweenRegenerations"), "FELLER");
+            reasons.add(new SettingReason("reservePercent", Message.of("recommendedSettings.reserveWaterBetweenRegenerations")));
         }
         if (set.reserveDays(reserveLitres).isPresent()) {
-            add(reasons, explanation, "reserveDays", Message.of("recommendedSettings.reserveMeanUsePer"), "FELLER");
+            reasons.add(new SettingReason("reserveDays", Message.of("recommendedSettings.reserveMeanUsePer")));
         }
         add(reasons, explanation, "saltDose", choice.bound(duty).map(bound -> bound == DoseChoice.Bound.COST
                 ? Message.of("recommendedSettings.reserveDoseCostsLeast")
                 : Message.sentences(Message.of("recommendedSettings.reserveDoseCostsLeastThose"), units.saying(bound)))
                 .orElseGet(() -> Message.of("recommendedSettings.noDoseMeetsAll")), "TRADE-EFFICIENT");
-        add(reasons, explanation, "saltPerRegeneration", Message.of("recommendedSettings.saltDoseResinVolume"), "WQP-2009");
+        reasons.add(new SettingReason("saltPerRegeneration", Message.of("recommendedSettings.saltDoseResinVolume")));
         add(reasons, explanation, "dayOverride", duty.iron()
                 ? Message.of("recommendedSettings.regenerateLeastEveryDays",
                         settings.overrideDays(), Policy.DEFAULT_OVERRIDE_DAYS, Text.number(WaterCautions.IRON_STAINS_MG_PER_L))

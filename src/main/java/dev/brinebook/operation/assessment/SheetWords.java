@@ -37,6 +37,7 @@ enum SheetWords implements Localizable {
     OTHER_CAUTIONS,
     PLAIN_CAUTION,
     SETTINGS,
+    SETTINGS_IF_CONVERTED,
     SETTING,
     REASON,
     STEPS,

@@ -2,6 +2,7 @@
 package dev.brinebook.operation.cycle;
 
 import dev.brinebook.answer.cycle.CycleBed;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -22,17 +23,24 @@ import java.math.BigDecimal;
 
 @SchemaDescription("The backwash: the flow needed in this water, and the effect of the actual flow on the bed.")
 public record CycleBackwash(
+        @Basis
         @Property("Temperature of the backwash water.") TemperatureQuantity waterTemperature,
+        @Basis(formula = "formula.regeneration.fallingVelocityBead0", source = "RICHARDSON-ZAKI")
+        @Basis(formula = "formula.common.dragFallingBead", source = "BARATI-2014")
         @Property("Upflow velocity that expands the bed by 50 %.") SurfaceFlowQuantity targetVelocity,
+        @Basis(formula = "formula.common.targetVelocityCrossSection", source = "RICHARDSON-ZAKI")
         @Property("Flow at that velocity.") FlowQuantity targetFlow,
         @Property("Actual flow: the drain line flow control given, or the next half gallon per minute at or above the target, limited "
                 + "by drain and supply.")
         FlowQuantity flow,
+        @Basis(formula = "formula.common.flowCrossSectionTank", source = "CP-CYCLE")
         @Property("Velocity of the actual flow.") SurfaceFlowQuantity velocity,
+        @Basis(formula = "formula.common.formulaTargetVelocitySolved", source = "RICHARDSON-ZAKI")
         @Property(value = "Bed expansion, as a share of the settled depth.",
                 optional = "when the flow carries the resin out of the tank", min = 0, example = "0.55") BigDecimal expansionShare,
         @Property(value = "Whether the velocity is in the published range of 12 to 20 m/h. The range applies to ordinary "
                 + "temperatures. The expansion decides.", example = "true") Boolean velocityWithinBand,
+        @Basis(formula = "formula.common.velocityLiftedBedHigh", source = "RICHARDSON-ZAKI")
         @Property("Flow that lifts the resin to the top of the tank, or to three times its depth if the tank "
                 + "is taller. The drain line flow control must pass less.") FlowQuantity mostFlow) {
 
@@ -47,18 +55,8 @@ public record CycleBackwash(
     }
 
     static void explain(AnswerUnits units, Explanation explanation) {
-        explanation.given("/backwash/waterTemperature");
-        explanation.because("/backwash/targetVelocity", Message.of("formula.regeneration.fallingVelocityBead0"), "RICHARDSON-ZAKI");
-        explanation.because("/backwash/targetVelocity", Message.of("formula.common.dragFallingBead"), "BARATI-2014");
-        explanation.because("/backwash/targetFlow", Message.of("formula.common.targetVelocityCrossSection"),
-                "RICHARDSON-ZAKI");
         explanation.because("/backwash/flow", Message.of("formula.regeneration.givenDrainLineFlow",
                 Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE))), "CP-CYCLE");
-        explanation.because("/backwash/velocity", Message.of("formula.common.flowCrossSectionTank"), "CP-CYCLE");
-        explanation.because("/backwash/expansionShare", Message.of("formula.common.formulaTargetVelocitySolved"),
-                "RICHARDSON-ZAKI");
-        explanation.because("/backwash/mostFlow", Message.of("formula.common.velocityLiftedBedHigh"),
-                "RICHARDSON-ZAKI");
         explanation.because("/backwash/velocityWithinBand", band(BackwashGuide.TEXTBOOK, units),
                 BackwashGuide.TEXTBOOK.sourceKey());
         explanation.because("/backwash/velocityWithinBand", Message.of("formula.common.requiredPublicPlants",

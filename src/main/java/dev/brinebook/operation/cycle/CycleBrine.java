@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
@@ -17,6 +17,7 @@ import dev.brinebook.regeneration.Brine;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.Injector;
+import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
@@ -24,8 +25,11 @@ import java.math.BigDecimal;
 @SchemaDescription("The brine: the amount drawn from the tank and its flow through the bed.")
 public record CycleBrine(
         @Property(value = "The salt.", example = "\"sodiumChloride\"") Salt salt,
+        @Basis
         @Property("Salt dose.") SaltDoseQuantity saltDose,
+        @Basis(formula = "formula.common.saltDoseResinVolume", source = "WQP-2009")
         @Property("Salt per regeneration.") MassQuantity saltPerRegeneration,
+        @Basis
         @Property("Temperature of the brine tank.") TemperatureQuantity tankTemperature,
         @Property(value = "Strength of the saturated brine in the tank, by weight.", min = 0, max = 100, example = "26.4",
                 unit = "%") BigDecimal saturatedPercent,
@@ -35,10 +39,13 @@ public record CycleBrine(
         @Property("Volume of diluted brine after the injector.") VolumeQuantity dilutedVolume,
         @Property("Flow of saturated brine that the injector draws from the tank.") FlowQuantity suction,
         @Property("Flow of water that the injector adds.") VolumeQuantity motiveWater,
+        @Basis(formula = "formula.regeneration.saturatedBrineSuctionEquals", source = "CP-CYCLE")
         @Property(value = "Minutes of brine draw: contact time of the brine with the resin.", example = "36",
                 unit = "minutes") BigDecimal contactMinutes,
+        @Basis(formula = "formula.regeneration.oneBedVolumeBrine", source = "UFC-3-240-13FN")
         @Property(value = "Minutes of the slow rinse.", example = "24", unit = "minutes")
         BigDecimal slowRinseMinutes,
+        @Basis(formula = "formula.regeneration.brineFlowResinVolume", source = "CP-CYCLE")
         @Property(value = "Flow of brine and slow rinse, in bed volumes an hour. 2 to 5 are usual.", min = 0,
                 example = "2.5") BigDecimal bedVolumesPerHour) {
 
@@ -54,30 +61,29 @@ public record CycleBrine(
                 Rounding.answer(brine.bedVolumesPerHour()));
     }
 
-    static void explain(CycleDesign design, Explanation explanation) {
+    static void explain(CycleDesign design, Cycle.BrineDraw brine, Explanation explanation) {
         Salt salt = design.salt();
-        explanation.given("/brine/saltDose", "/brine/tankTemperature");
-        explanation.because("/brine/saltPerRegeneration", Message.of("formula.common.saltDoseResinVolume"), "WQP-2009");
         explanation.because("/brine/saturatedPercent", Message.of("formula.regeneration.saturationTemperatureBrineTank"),
                 Brine.sourceKey(salt));
         explanation.because("/brine/saturatedVolume", Message.of("formula.regeneration.saltSaltLitreSaturated"),
                 densitySource(salt));
         if (isStrengthKnown(design)) {
-            explainKnownStrength(design, explanation);
+            explainKnownStrength(design, brine, explanation);
         } else {
             explainAssumedStrength(salt, explanation);
         }
-        explanation.because("/brine/contactMinutes", Message.of("formula.regeneration.saturatedBrineSuctionEquals"), "CP-CYCLE");
-        explanation.because("/brine/slowRinseMinutes", Message.of("formula.regeneration.oneBedVolumeBrine"), "UFC-3-240-13FN");
-        explanation.because("/brine/bedVolumesPerHour", Message.of("formula.regeneration.brineFlowResinVolume"), "CP-CYCLE");
-        explanation.assume("usualBrineStrength", Message.of("assumed.regeneration.weight",
-                Text.number(100 * Injector.ASSUMED_MIN_DILUTED_SALT_SHARE),
-                Text.number(100 * Injector.ASSUMED_MAX_DILUTED_SALT_SHARE)), Origin.DEFAULT);
+        explanation.assume(usual("minUsualBrineStrength", Injector.ASSUMED_MIN_DILUTED_SALT_SHARE));
+        explanation.assume(usual("maxUsualBrineStrength", Injector.ASSUMED_MAX_DILUTED_SALT_SHARE));
     }
 
-    private static void explainKnownStrength(CycleDesign design, Explanation explanation) {
+    private static Resolved usual(String name, double saltShare) {
+        return Resolved.of(name, 100 * saltShare, "%").byDefault("OWN-ASSUMPTION").noting(Message.of("assumed.regeneration.byWeight"));
+    }
+
+    private static void explainKnownStrength(CycleDesign design, Cycle.BrineDraw brine, Explanation explanation) {
         Salt salt = design.salt();
-        explanation.assume("brine.dilutedPercent", Message.of("assumed.regeneration.injectorFlows"), Origin.DERIVED);
+        explanation.assume(Resolved.of("brineStrength", 100 * brine.dilutedSaltShare(), "%").estimated(Brine.sourceKey(salt))
+                .noting(Message.of("assumed.regeneration.injectorFlows")));
         explanation.because("/brine/dilutedPercent", Message.of("formula.regeneration.saltBrineTankWeight"), Brine.sourceKey(salt));
         explanation.because("/brine/dilutedVolume", Message.of("formula.regeneration.brineFlowMinutesBrine"),
                 densitySource(salt));
@@ -91,7 +97,8 @@ public record CycleBrine(
     }
 
     private static void explainAssumedStrength(Salt salt, Explanation explanation) {
-        explanation.assume("brine.dilutedPercent", Message.of("assumed.regeneration.of10Weight"), Origin.DEFAULT);
+        explanation.assume(Resolved.of("brineStrength", 100 * Brining.DILUTED_SALT_SHARE, "%").byDefault("CP-CYCLE")
+                .noting(Message.of("assumed.regeneration.byWeight")));
         explanation.because("/brine/dilutedPercent", Message.of("formula.regeneration.about10"), "CP-CYCLE");
         explanation.because("/brine/dilutedVolume", Message.of("formula.regeneration.salt10WeightDensity"),
                 densitySource(salt));

@@ -5,10 +5,11 @@ import dev.brinebook.answer.cycle.CycleBed;
 import dev.brinebook.answer.cycle.CycleTable;
 import dev.brinebook.answer.cycle.RefillSetting;
 import dev.brinebook.answer.resin.EfficiencyLineAnswer;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
@@ -28,14 +29,16 @@ public record CycleDesignAnswer(
         @Property("Problems and unusual values of the cycle on this hardware. Empty when there are none.")
         List<CycleFindingLine> findings,
         @Property("Capacity restored at this salt dose.") CapacityQuantity capacity,
+        @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Basis(formula = "formula.common.waterPerRegenerationCapacity", source = "DOE-BASC")
         @Property("Regeneration water per capacity.") WaterPerCapacityQuantity waterPerCapacity,
         @Property("Regeneration water per resin volume, and its rinses.") CycleWater waterByResin,
         @Property("Published efficiency limits, compared by salt and water alone. The control "
                 + "type and the interval are assumed to meet the limit.") List<EfficiencyLineAnswer> efficiency,
         @Property(value = "Salt and water per year.", optional = "when regenerationsPerYear is not given") CycleYear year,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

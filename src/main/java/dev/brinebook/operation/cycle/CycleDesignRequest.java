@@ -18,7 +18,7 @@ public record CycleDesignRequest(
         @Property(value = "The softener: resin, tank, salt, dose and flows of the valve. "
                 + "Control, minutes and stock of salt are not needed here.", required = true) SoftenerRequest softener,
         @Property(value = "Lowest water temperature in use.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
-                max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", fallback = "12 C")
+                max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", byDefault = WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)
         TemperatureQuantity waterTemperature,
         @Property(value = "Temperature in the brine tank. It determines the salt dissolved by the refill.",
                 min = Brine.MIN_TEMPERATURE_CELSIUS, max = Brine.MAX_TEMPERATURE_CELSIUS, unit = "C",
@@ -29,7 +29,7 @@ public record CycleDesignRequest(
                 max = CycleDesignRequest.MAX_REGENERATIONS_PER_YEAR, example = "80", fallback = "none: no totals per year")
         BigDecimal regenerationsPerYear,
         @Property("Preferences. Only the capacity table is used.") PreferencesRequest preferences,
-        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = HomeCountry.DESCRIPTION, defaultCode = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 
     /** More than five a day is no softener that works. */

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -21,10 +21,13 @@ public record CycleFindingLine(
         Message message,
         @Property(value = "The step with unusual minutes.", optional = "when it is not about minutes",
                 example = "\"fastRinse\"") CycleStep.Kind step,
+        @Basis(formula = "formula.regeneration.minutesStepUsualMinutes", source = "CP-CYCLE")
         @Property(value = "Its unrounded minutes.", optional = "when it is not about minutes", example = "3.2",
                 unit = "minutes") BigDecimal minutes,
+        @Basis(formula = "formula.regeneration.minutesStepUsualMinutes", source = "CP-CYCLE")
         @Property(value = "Lower end of the usual minutes.", optional = "when it is not about minutes", example = "4",
                 unit = "minutes") BigDecimal guideMinMinutes,
+        @Basis(formula = "formula.regeneration.minutesStepUsualMinutes", source = "CP-CYCLE")
         @Property(value = "Upper end of the usual minutes.", optional = "when it is not about minutes", example = "10",
                 unit = "minutes") BigDecimal guideMaxMinutes) {
 
@@ -38,10 +41,5 @@ public record CycleFindingLine(
         CycleStep.Guide guide = step.kind().guide().orElseThrow();
         return new CycleFindingLine(finding, units.saying(finding), step.kind(), Rounding.answer(step.minutes()),
                 Rounding.answer(guide.minMinutes()), Rounding.answer(guide.maxMinutes()));
-    }
-
-    static void explain(Explanation explanation) {
-        explanation.because("/findings/*", Message.of("formula.regeneration.minutesStepUsualMinutes"),
-                "CP-CYCLE");
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.cycle;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -18,10 +19,13 @@ import java.math.BigDecimal;
 
 @SchemaDescription("Regeneration water per resin volume.")
 public record CycleWater(
+        @Basis(formula = "formula.regeneration.minutesAfterBrineBrine", source = "UFC-3-240-13FN")
         @Property("The slow rinse, which displaces the brine.") RinseLine slowRinse,
+        @Basis(formula = "formula.regeneration.minutesFlowPlantsUse", source = "UFC-3-240-13FN")
         @Property("The fast rinse, which clears the last of it.") RinseLine fastRinse,
         @Property("Regeneration water per cubic foot (per litre in metric units) of resin.")
         VolumeQuantity perVolumeOfResin,
+        @Basis(formula = "formula.regeneration.waterPerRegenerationResinVolume", source = "CP-CYCLE")
         @Property(value = "The same in bed volumes.", min = 0, example = "8.66") BigDecimal bedVolumes,
         @Property(value = "Whether it is in the usual household range of 25 to 65 gal per cubic "
                 + "foot of resin (3.3 to 8.7 bed volumes).", example = "true") Boolean withinUsual,
@@ -38,14 +42,9 @@ public record CycleWater(
     }
 
     static void explain(AnswerUnits units, Explanation explanation) {
-        explanation.because("/waterByResin/slowRinse", Message.of("formula.regeneration.minutesAfterBrineBrine"), "UFC-3-240-13FN");
-        explanation.because("/waterByResin/fastRinse", Message.of("formula.regeneration.minutesFlowPlantsUse"),
-                "UFC-3-240-13FN");
         explanation.because("/waterByResin/perVolumeOfResin", Message.of("formula.regeneration.waterPerRegenerationResin",
                 Text.span(perVolumeOfResin(WaterGuide.MIN_BED_VOLUMES, units),
                 perVolumeOfResin(WaterGuide.MAX_BED_VOLUMES, units))), "CP-CYCLE");
-        explanation.because("/waterByResin/bedVolumes", Message.of("formula.regeneration.waterPerRegenerationResinVolume"),
-                "CP-CYCLE");
         explanation.because("/waterByResin/belowPlants", Message.of("formula.regeneration.sameVolumeResin",
                 Text.of(perVolumeOfResin(WaterGuide.PLANT_BED_VOLUMES, units))), "AWWA-ASCE");
     }

@@ -6,20 +6,20 @@ import dev.brinebook.answer.cycle.CycleTable;
 import dev.brinebook.answer.cycle.RefillSetting;
 import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.resin.EfficiencyLineAnswer;
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.regeneration.BackwashFlow;
+import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFinding;
-import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.regeneration.CycleStep.Kind;
+import dev.brinebook.request.softener.CycleFlowAssumptions;
 import dev.brinebook.request.softener.PreferencesRequest;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.Brining;
@@ -34,7 +34,6 @@ import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** Minutes, flows and water of a regeneration. */
 public final class DesignCycle {
@@ -49,6 +48,10 @@ public final class DesignCycle {
             CycleDesignRequest.class, CycleDesignAnswer.class, DesignCycle::answer, List.of(),
             List.of("well-family", "apartment", "apartment-potassium"));
 
+    private static final String OWN = "OWN-ASSUMPTION";
+    private static final String CYCLE = "CP-CYCLE";
+    private static final String BED_VOLUMES = "bedVolumes";
+
     private DesignCycle() {
     }
 
@@ -57,9 +60,9 @@ public final class DesignCycle {
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
         CapacityModel table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation)
-                .withSitesLeft(request.softener().sitesLeftInUnknownWater(explanation));
-        Softener softener = request.softener().toDomain(table, explanation);
-        double dose = request.softener().doseGramsPerLitre(explanation);
+                .withSitesLeft(request.softener().resolved().sitesLeftInUnknownWater(explanation));
+        Softener softener = request.softener().resolved().toDomain(table, explanation);
+        double dose = request.softener().resolved().doseGramsPerLitre(explanation);
         CycleDesign design = design(request, softener, dose, units, explanation);
         Cycle cycle = design.cycle();
         DosedSoftener dosed = new DosedSoftener(softener, dose, cycle);
@@ -67,13 +70,10 @@ public final class DesignCycle {
                 cycle.step(Kind.BACKWASH).flowLitresPerMinute(), design.waterTemperatureCelsius());
         CycleTable steps = CycleTable.of(cycle, units);
         double waterLitresPerKilogram = cycle.waterLitresPerKilogram(dosed.capacityGrams());
-        explain(request, design, explanation, table, units);
+        explain(request, design, cycle, explanation, table, units);
         List<EfficiencyLineAnswer> efficiency = EfficiencyLineAnswer.of(verdicts(dosed, waterLitresPerKilogram), units,
                 "/efficiency", explanation);
         List<CycleFinding> findings = CycleFinding.of(cycle, backwash);
-        if (findings.stream().anyMatch(finding -> finding.step().isPresent())) {
-            CycleFindingLine.explain(explanation);
-        }
         return new CycleDesignAnswer(summary(steps, dosed, units), steps, CycleBed.of(softener.bed(), backwash, units),
                 CycleBackwash.of(softener.bed(), cycle, backwash, design.waterTemperatureCelsius(), units),
                 CycleBrine.of(design, cycle, units),
@@ -87,14 +87,14 @@ public final class DesignCycle {
 
     private static CycleDesign design(CycleDesignRequest request, Softener softener, double doseGramsPerLitre,
             AnswerUnits units, Explanation explanation) {
-        double water = explanation.orDefault("waterTemperature", request.waterTemperature(),
-                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
-                Text.of(units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
-        double brineTank = explanation.orDefault("brineTankTemperature", request.brineTankTemperature(), water,
-                Message.of("assumed.regeneration.temperatureWater", Text.of(units.temperature(water))));
+        double water = explanation.resolve(request.waterTemperature(), WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
+                Resolved.of("/waterTemperature", units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)).byDefault(OWN));
+        double brineTank = explanation.resolve(request.brineTankTemperature(), water,
+                Resolved.of("/brineTankTemperature", units.temperature(water)).estimated(OWN)
+                        .noting(Message.of("assumed.regeneration.temperatureWater")));
         boolean secondBackwash = Boolean.TRUE.equals(request.secondBackwash());
-        explanation.assume("secondBackwash", Message.verbatim(String.valueOf(secondBackwash)),
-                request.secondBackwash() == null ? Origin.DEFAULT : Origin.CALLER);
+        Resolved second = Resolved.ofCode("/secondBackwash", String.valueOf(secondBackwash));
+        explanation.assume(request.secondBackwash() == null ? second.byDefault(OWN) : second);
         return softener.cycleDesign(doseGramsPerLitre, water, brineTank, secondBackwash);
     }
 
@@ -114,59 +114,31 @@ public final class DesignCycle {
                 Text.rounded(units.capacity(dosed.capacityGrams())), minutes);
     }
 
-    private static void explain(CycleDesignRequest request, CycleDesign design, Explanation explanation,
+    private static void explain(CycleDesignRequest request, CycleDesign design, Cycle cycle, Explanation explanation,
             CapacityModel table, AnswerUnits units) {
-        assumeFlows(design.flows(), units, explanation);
+        CycleFlowAssumptions.record(request.softener().flows(), design, cycle, explanation);
         assumeGuides(explanation);
         if (request.softener().minutes() != null) {
-            explanation.assume("softener.minutes", Message.of("assumed.regeneration.usedMinutesCalculated"), Origin.DERIVED);
+            explanation.assume(Resolved.inWords("/softener/minutes", Message.of("assumed.regeneration.usedMinutesCalculated"))
+                    .estimated(CYCLE));
         }
         CycleTable.explain("/cycle", explanation);
         CycleBackwash.explain(units, explanation);
         CycleWater.explain(units, explanation);
-        CycleBrine.explain(design, explanation);
+        CycleBrine.explain(design, cycle.brine(), explanation);
         RefillSetting.explain("/refill", design.salt(), explanation);
         CapacityBasis.explain("/capacity", table, units, explanation);
-        explanation.because("/saltEfficiency", Message.of("formula.common.capacitySaltPerRegeneration"), "WQP-2009");
-        explanation.because("/waterPerCapacity", Message.of("formula.common.waterPerRegenerationCapacity"), "DOE-BASC");
-        if (request.regenerationsPerYear() != null) {
-            CycleYear.explain(explanation);
-        }
         cautions(design, explanation);
     }
 
     private static void assumeGuides(Explanation explanation) {
-        explanation.assume("fastRinse", Message.of("assumed.regeneration.bedVolumes",
-                Text.number(Brining.ASSUMED_FAST_RINSE_BED_VOLUMES)), Origin.DEFAULT);
-        explanation.assume("slowRinse", Message.of("assumed.regeneration.bedVolumes2",
-                Text.number(Brining.SLOW_RINSE_BED_VOLUMES)), Origin.DEFAULT);
-        explanation.assume("weakExpansion", Message.of("assumed.common.belowBedDepth",
-                Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
-        explanation.assume("usualBrineFlow", Message.of("assumed.regeneration.bedVolumesPerHour",
-                Text.number(CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR),
-                Text.number(CycleFinding.ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR)), Origin.DEFAULT);
-    }
-
-    private static void assumeFlows(CycleFlows flows, AnswerUnits units, Explanation explanation) {
-        assumeFlow("drain", flows.drainLitresPerMinute(), Message.of("assumed.regeneration.nextStepLiftsBed",
-                Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE))), units, explanation);
-        assumeFlow("brineDraw", flows.brineLitresPerMinute(), flows.brineSuctionLitresPerMinute().isPresent()
-                ? Message.of("assumed.regeneration.flowDilutesSuction10")
-                : Message.of("assumed.regeneration.bedVolumesPerHour2", Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR)),
-                units, explanation);
-        assumeFlow("brineSuction", flows.brineSuctionLitresPerMinute(), Message.of("assumed.regeneration.flowMakes10Brine"), units,
-                explanation);
-        assumeFlow("fastRinse", flows.fastRinseLitresPerMinute(), Message.of("assumed.regeneration.sameBackwashFlow"), units, explanation);
-        assumeFlow("refill", flows.refillLitresPerMinute(),
-                Text.of(units.flow(CycleDesign.ASSUMED_REFILL_LITRES_PER_MINUTE)), units, explanation);
-        assumeFlow("supply", flows.supplyLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"), units, explanation);
-        assumeFlow("drainLine", flows.drainLineLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"), units, explanation);
-    }
-
-    private static void assumeFlow(String name, OptionalDouble given, Message fallback, AnswerUnits units,
-            Explanation explanation) {
-        explanation.assume("softener.flows." + name, given.isPresent() ? Text.of(units.flow(given.getAsDouble())) : fallback,
-                given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
+        explanation.assume(Resolved.of("fastRinse", Brining.ASSUMED_FAST_RINSE_BED_VOLUMES, BED_VOLUMES).byDefault(OWN));
+        explanation.assume(Resolved.of("slowRinse", Brining.SLOW_RINSE_BED_VOLUMES, BED_VOLUMES).byDefault("UFC-3-240-13FN"));
+        explanation.assume(Resolved.of("weakExpansion", 100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE, "%").byDefault(OWN)
+                .noting(Message.of("assumed.common.belowBedDepth")));
+        String perHour = BedFlowUnit.BED_VOLUMES_PER_HOUR.symbol();
+        explanation.assume(Resolved.of("minUsualBrineFlow", CycleFinding.ASSUMED_MIN_BRINE_BED_VOLUMES_PER_HOUR, perHour).byDefault(OWN));
+        explanation.assume(Resolved.of("maxUsualBrineFlow", CycleFinding.ASSUMED_MAX_BRINE_BED_VOLUMES_PER_HOUR, perHour).byDefault(OWN));
     }
 
     private static void cautions(CycleDesign design, Explanation explanation) {

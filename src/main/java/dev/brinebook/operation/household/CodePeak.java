@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -9,12 +9,13 @@ import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.DemandCurve;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
 @SchemaDescription("Peak flow by the plumbing code: fixture units and a demand curve. Used to size pipes.")
 public record CodePeak(
+        @Basis(formula = "formula.household.demandTableE1033", source = "IPC-E103")
         @Property("The flow.") PeakFigure peak,
+        @Basis(formula = "formula.household.sumFixtureUnitsTable", source = "IPC-E103")
         @Property(value = "Total water supply fixture units.", optional = "when a fixture has none in its place of use",
                 min = 0, example = "11.4") BigDecimal fixtureUnits,
         @Property("Demand curve used.") DemandCurve demandCurve) {
@@ -23,10 +24,5 @@ public record CodePeak(
         OptionalResult sum = estimate.schedule().fixtureUnits();
         return new CodePeak(PeakFigure.of(estimate.codeLitresPerMinute(), units),
                 sum.exists() ? Rounding.answer(sum.value()) : null, estimate.curve());
-    }
-
-    static void explain(Explanation explanation) {
-        explanation.because("/code/fixtureUnits", Message.of("formula.household.sumFixtureUnitsTable"), "IPC-E103");
-        explanation.because("/code/peak", Message.of("formula.household.demandTableE1033"), "IPC-E103");
     }
 }

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.BuildingType;
+import dev.brinebook.household.DemandCurve;
 import dev.brinebook.household.FixtureSchedule;
-import dev.brinebook.household.PeakFlow;
 import dev.brinebook.household.PeakFlowEstimate;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.household.FixtureLine;
@@ -53,12 +53,14 @@ public final class EstimatePeakFlow {
     }
 
     private static PeakFlowEstimate estimate(PeakFlowRequest request, Explanation explanation) {
-        FixtureSchedule schedule = FixtureLine.schedule("fixtures", request.fixtures(), explanation);
-        double percent = explanation.orDefault("percentile", request.percentile(), 100 * PeakFlow.DEFAULT_PERCENTILE,
-                number -> Message.of("pattern.percent", number));
-        return new PeakFlowEstimate(schedule,
-                explanation.orDefault("demandCurve", request.demandCurve(), schedule.curve()),
-                explanation.orDefault("buildingType", request.buildingType(), BuildingType.DWELLING), percent / 100);
+        FixtureSchedule schedule = FixtureLine.schedule("/fixtures", request.fixtures(), explanation);
+        double percent = explanation.resolve(request.percentile(), PeakFlowRequest.DEFAULT_PERCENTILE, Resolved.of("/percentile",
+                PeakFlowRequest.DEFAULT_PERCENTILE, "%").byDefault("BUCHBERGER-2017"));
+        DemandCurve curve = request.demandCurve() == null ? schedule.curve() : request.demandCurve();
+        Resolved used = Resolved.of("/demandCurve", curve);
+        explanation.assume(request.demandCurve() == null ? used.estimated("IPC-E103") : used);
+        return new PeakFlowEstimate(schedule, curve,
+                explanation.resolve("/buildingType", request.buildingType(), BuildingType.DWELLING, "OWN-ASSUMPTION"), percent / 100);
     }
 
     private static Message advice(PeakForSizing sizing) {
@@ -69,15 +71,11 @@ public final class EstimatePeakFlow {
     }
 
     private static void explain(Explanation explanation) {
-        explanation.assume("independence", Message.of("assumed.household.eachFixtureRunsIndependently"), Origin.DEFAULT);
-        explanation.assume("bathroomGroup", Message.of("assumed.household.flowsShowerLavatoryWater"), Origin.DEFAULT);
-        explanation.given("/percentile");
-        FixtureLine.explain(explanation);
-        PeakForSizing.explain(explanation);
+        explanation.assume(Resolved.inWords("fixturesAreIndependent", Message.of("assumed.household.eachFixtureRunsIndependently"))
+                .byDefault("BUCHBERGER-2017"));
+        explanation.assume(Resolved.inWords("bathroomGroup", Message.of("assumed.household.flowsShowerLavatoryWater"))
+                .byDefault("IPC-E103"));
         ExactPeak.explain(explanation);
-        FittedPeak.explain(explanation);
-        CodePeak.explain(explanation);
-        DesignPeak.explain(explanation);
         explanation.caution(Caution.LOCAL_CODE_DECIDES, Caution.PIPES_BY_CODE);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -13,8 +14,10 @@ import java.util.Optional;
 
 @SchemaDescription("Peak flow by the same statistics without a fit: from every combination of fixtures and its probability.")
 public record ExactPeak(
+        @Basis(formula = "formula.household.percentileDistributionSumAll", source = "BUCHBERGER-2017")
         @Property("Percentile of the flow in the moments with any flow.")
         PeakFigure peak,
+        @Basis(formula = "formula.household.percentileSameDistributionWithout", source = "BUCHBERGER-2017")
         @Property(value = "The same for all moments of the busy hour, including those without flow.",
                 optional = ExactPeak.NO_DISTRIBUTION) FlowQuantity ofAllMoments,
         @Property(value = "Step of flow in the calculation. The error of the peak is at most half a step per running fixture.",
@@ -31,9 +34,6 @@ public record ExactPeak(
     }
 
     static void explain(Explanation explanation) {
-        explanation.because("/exact/peak", Message.of("formula.household.percentileDistributionSumAll"), "BUCHBERGER-2017");
-        explanation.because("/exact/ofAllMoments", Message.of("formula.household.percentileSameDistributionWithout"),
-                "BUCHBERGER-2017");
         explanation.because("/exact/step", explanation.inUnits(Message.of("exactPeak.one005Gpm")), "BUCHBERGER-2017");
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -11,11 +12,17 @@ import java.util.List;
 
 @SchemaDescription("Period covered by the readings, and the repairs made to them.")
 public record MeterCoverage(
+        @Basis(formula = "formula.household.numberRowsReceived", source = "REQUEST")
         @Property(value = "Readings received.", min = 1, example = "366") Integer readings,
+        @Basis(formula = "meter.numberRowsKindWhere", source = "CP-METER-READING")
         @Property(value = "Rows skipped.", min = 0, example = "2") Integer rowsSkipped,
+        @Basis(formula = "meter.numberRowsKindWhere", source = "CP-METER-READING")
         @Property(value = "Rows repaired.", min = 0, example = "1") Integer rowsRepaired,
+        @Basis(formula = "meter.numberRowsKindWhere", source = "CP-METER-READING")
         @Property(value = "Rows before which the use is unknown.", min = 0, example = "0") Integer rowsUseLost,
+        @Basis(formula = "formula.household.datesFirstWholeDay", source = "CP-METER-READING")
         @Property(value = "Days from the first to the last whole day.", min = 1, unit = "days", example = "365") Integer days,
+        @Basis(formula = "meter.datesBetweenFirstLast", source = "CP-METER-READING")
         @Property(value = "Missing days among them.", min = 0, unit = "days", example = "5") Integer missingDays,
         @Property("The missing periods.") List<MeterGapAnswer> gaps,
         @Property("Rows that were repaired, skipped or left without use, by position. At most 200.") List<MeterRow> rows,

@@ -14,6 +14,6 @@ public record MeterFileRequest(
         @Property(value = "Number of residents. They make the forecast more certain, most of all with few days, and the use is "
                 + "compared with the usual use of as many people.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
         @Property(value = "Country, for the usual use per person. No effect unless people are given.",
-                fallback = "unitedStates", example = "\"germany\"") Country country,
+                defaultCode = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 }

@@ -2,10 +2,11 @@
 package dev.brinebook.operation.household;
 
 import dev.brinebook.answer.household.HighDayAnswer;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.household.SeriesRequest;
@@ -25,9 +26,12 @@ public record MeterReadingsAnswer(
                 + "the days since the last change of level.",
                 optional = "when the mean of a weekday is above 15,000 L or a day above 45,000 L")
         HouseholdRequest forecast,
+        @Basis(formula = "formula.household.driftMedianSlopesAll", source = "THEIL-SEN")
+        @Basis(formula = "formula.household.flowNeverStopsSmallest", source = "CP-NIGHT-FLOW")
+        @Basis(formula = "formula.household.levelsBeforeAfterMean", source = "PETTITT-1979")
         @Property("Findings to check.") List<MeterFinding> findings,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

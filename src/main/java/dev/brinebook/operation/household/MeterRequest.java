@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Meter;
@@ -23,7 +22,7 @@ import java.util.OptionalDouble;
 public record MeterRequest(
         @Property(value = "The unit of the readings.", required = true, example = "\"gal\"") VolumeUnit unit,
         @Property(value = "Time zone of the meter, by its IANA name. Times without offset are local "
-                + "times there, and days begin at its midnight.", maxItems = 60, fallback = "UTC",
+                + "times there, and days begin at its midnight.", maxItems = 60, defaultCode = MeterRequest.UTC,
                 example = "\"America/Chicago\"") String timeZone,
         @Property(value = "Value at which the register rolls over to 0, in its unit, such as 100000 for five digits.",
                 min = 0, aboveMin = true, max = Meter.MAX_READING, example = "100000",
@@ -33,7 +32,9 @@ public record MeterRequest(
                 example = "60", fallback = "the most frequent time between readings") Integer intervalMinutes)
         implements Checked {
 
-    private static final String UTC = "UTC";
+    static final String UTC = "UTC";
+    private static final String TIME_ZONE = "/meter/timeZone";
+    private static final String ROLLOVER_AT = "/meter/rolloverAt";
 
     @Override
     public void check(Violations at) {
@@ -53,13 +54,11 @@ public record MeterRequest(
     }
 
     Meter toDomain(Kind kind, Explanation explanation) {
-        explanation.assume("meter.timeZone", Message.verbatim(timeZone == null ? UTC : timeZone),
-                timeZone == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume(timeZone == null ? Resolved.ofCode(TIME_ZONE, UTC).byDefault("OWN-ASSUMPTION")
+                : Resolved.ofCode(TIME_ZONE, timeZone));
         if (kind == Kind.REGISTER) {
-            explanation.assume("meter.rolloverAt", rolloverAt == null
-                    ? Message.of("assumed.household.nextPowerTenLeast")
-                    : Text.measure(Text.number(rolloverAt.doubleValue()), unit.symbol()),
-                    rolloverAt == null ? Origin.DEFAULT : Origin.CALLER);
+            explanation.assume(rolloverAt == null ? Resolved.inWords(ROLLOVER_AT, Message.of("assumed.household.nextPowerTenLeast"))
+                    .byDefault("CP-METER-READING") : Resolved.of(ROLLOVER_AT, rolloverAt, unit.symbol()));
         }
         return new Meter(kind, ZoneId.of(timeZone == null ? UTC : timeZone), unit.definition().factor(),
                 rolloverAt == null ? OptionalDouble.empty() : OptionalDouble.of(rolloverAt.doubleValue()),

@@ -45,8 +45,8 @@ final class PeakDifferences {
         }
         double share = fitted.value() / exact.value() - 1;
         Message distance = Math.abs(share) < ASSUMED_SAME_SHARE ? Message.of("peakDifferences.fitAgreesExactFlow")
-                : share < 0 ? Message.of("peakDifferences.fitBelowExactFlow", Text.number(-100 * share))
-                        : Message.of("peakDifferences.fitAboveExactFlow", Text.number(100 * share));
+                : share < 0 ? Message.of("peakDifferences.fitBelowExactFlow", Text.whole(-100 * share))
+                        : Message.of("peakDifferences.fitAboveExactFlow", Text.whole(100 * share));
         return Optional.of(Message.sentences(List.of(distance, Message.of("peakDifferences.fitSmoothCurveReal"))));
     }
 

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.request.household.FixtureLine;
 import dev.brinebook.text.Message;
@@ -20,12 +21,13 @@ public record PeakFlowAnswer(
         @Property("By the normal fit.") FittedPeak fitted,
         @Property("By the plumbing code.") CodePeak code,
         @Property("By the German standard.") DesignPeak design,
+        @Basis
         @Property(value = "Percentile of the exact and the fitted flow.", unit = "%", min = 0, example = "99")
         BigDecimal percentile,
         @Property("Reasons why the methods differ, in a sentence or two each.") List<Message> differences,
         @Property("The fixtures, with the values used for one of each kind.") List<FixtureLine> fixtures,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

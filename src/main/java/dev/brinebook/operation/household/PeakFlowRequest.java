@@ -21,14 +21,15 @@ public record PeakFlowRequest(
         @Property(value = "Demand curve of the plumbing code.", fallback = "flushometer if any closet or urinal has a flushometer "
                 + "valve, which in a small building draws more than all other fixtures; else flushTank")
         DemandCurve demandCurve,
-        @Property(value = "Building type, for the German standard.", fallback = "dwelling")
+        @Property(value = "Building type, for the German standard.", defaultCode = "dwelling")
         BuildingType buildingType,
         @Property(value = "Percent of the moments with any flow in which the peak is not exceeded. For the exact and the "
                 + "fitted method.", min = PeakFlowRequest.MIN_PERCENTILE, max = PeakFlowRequest.MAX_PERCENTILE,
-                unit = "%", example = "99", fallback = "99 %") BigDecimal percentile,
-        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+                unit = "%", example = "99", byDefault = PeakFlowRequest.DEFAULT_PERCENTILE) BigDecimal percentile,
+        @Property(value = HomeCountry.DESCRIPTION, defaultCode = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 
+    static final double DEFAULT_PERCENTILE = 100 * PeakFlow.DEFAULT_PERCENTILE;
     static final double MIN_PERCENTILE = 100 * PeakFlow.MIN_PERCENTILE;
     static final double MAX_PERCENTILE = 100 * PeakFlow.MAX_PERCENTILE;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -13,9 +13,13 @@ import java.util.Optional;
 
 @SchemaDescription("Flows to size a softener for. sizeSoftener uses the same flows for these fixtures.")
 public record PeakForSizing(
+        @Basis(formula = "formula.household.exactPercentileOrAbove", source = "BUCHBERGER-2017")
         @Property(value = "Peak flow.", optional = FittedPeak.UNMEASURED) FlowQuantity peakFlow,
         @Property(value = "Method used for the peak flow.", optional = FittedPeak.UNMEASURED) SizingFlow.Method method,
+        @Basis(formula = "formula.household.everySecondShowerLeast", source = "CP-HYDRAULICS")
+        @Basis(formula = "formula.household.leastMeanBusyHour", source = "BUCHBERGER-2017")
         @Property(value = "Continuous flow.", optional = FittedPeak.UNMEASURED) FlowQuantity continuousFlow,
+        @Basis(formula = "formula.household.demandCurveGivesTwo", source = "CP-DEMAND-CURVE")
         @Property(value = "Reason for these flows.", example = "\"There are few enough fixtures to count every combination, so "
                 + "nothing is fitted.\"") Message why) {
 
@@ -33,13 +37,5 @@ public record PeakForSizing(
             case MODIFIED_WISTORT -> Message.of("peakForSizing.thereTooManyFixtures");
             case CONTINUOUS_FLOW -> Message.of("peakForSizing.continuousFlowMoreThan");
         };
-    }
-
-    static void explain(Explanation explanation) {
-        explanation.because("/sizing/peakFlow", Message.of("formula.household.exactPercentileOrAbove"), "BUCHBERGER-2017");
-        explanation.because("/sizing/continuousFlow", Message.of("formula.household.everySecondShowerLeast"), "CP-HYDRAULICS");
-        explanation.because("/sizing/continuousFlow", Message.of("formula.household.leastMeanBusyHour"), "BUCHBERGER-2017");
-        explanation.because("/sizing/why", Message.of("formula.household.demandCurveGivesTwo"),
-                "CP-DEMAND-CURVE");
     }
 }

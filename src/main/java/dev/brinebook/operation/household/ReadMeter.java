@@ -2,13 +2,13 @@
 package dev.brinebook.operation.household;
 
 import dev.brinebook.answer.household.HighDayAnswer;
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violations;
@@ -49,7 +49,7 @@ import java.util.stream.Stream;
 public final class ReadMeter {
 
     /** Rows listed with the refusal of all rows. */
-    private static final int ROWS_TOLD = 20;
+    private static final int MAX_ROWS_REPORTED = 20;
 
     private static final BodyForm<MeterFileRequest, MeterReadingsAnswer> CSV = new BodyForm<>("text/csv",
             "Readings as CSV (RFC 4180) in UTF-8 without byte order mark: the header at,reading for a register or at,volume for "
@@ -59,8 +59,8 @@ public final class ReadMeter {
             MeterFileRequest.class, List.of(
             QueryParameter.text("unit", "/meter/unit", "The unit of the readings: one of "
                     + String.join(", ", WireNames.all(VolumeUnit.class)) + ".", true, "gal"),
-            QueryParameter.text("timeZone", "/meter/timeZone", "Time zone of the meter, by its IANA name. UTC by default.",
-                    false, "America/Chicago"),
+            QueryParameter.text("timeZone", "/meter/timeZone", "Time zone of the meter, by its IANA name. " + MeterRequest.UTC
+                    + " by default.", false, "America/Chicago"),
             QueryParameter.number("rolloverAt", "/meter/rolloverAt", null, "Value at which the register rolls over to 0.",
                     false, "100000"),
             QueryParameter.number("intervalMinutes", "/meter/intervalMinutes", null, "Length of the interval of a volume.",
@@ -106,7 +106,7 @@ public final class ReadMeter {
         MeteredDays days = history.days().orElseThrow();
         UseEstimate estimate = UseEstimate.of(days);
         Country country = asked.people() == null ? Country.UNITED_STATES
-                : explanation.orDefault("country", asked.country(), Country.UNITED_STATES);
+                : HomeCountry.of(asked.country(), explanation);
         MeterBasis.explain(explanation, kind, asked.people(), country);
         MeteredDays like = estimate.latest(days);
         HouseholdFit fit = HouseholdFit.of(like, asked.people() == null ? OptionalDouble.empty()
@@ -131,11 +131,11 @@ public final class ReadMeter {
     private static MeterHistory history(ReadRows rows, Meter meter, Explanation explanation) {
         MeterHistory history = MeterHistory.of(rows.readings(), meter);
         if (meter.kind() == Kind.VOLUME) {
-            explanation.assume("meter.intervalMinutes", Message.of("assumed.household.minutes",
-                    history.usualStep().toMinutes()), meter.interval().isPresent() ? Origin.CALLER : Origin.DERIVED);
+            Resolved interval = Resolved.of("/meter/intervalMinutes", history.usualStep().toMinutes(), "minutes");
+            explanation.assume(meter.interval().isPresent() ? interval : interval.estimated("CP-METER-READING"));
         }
-        explanation.assume("coverage.longestBetweenReadings", Message.of("assumed.household.hoursDaysTouchedLonger",
-                history.longestBetweenReadings().toHours()), Origin.DERIVED);
+        explanation.assume(Resolved.of("longestBetweenReadings", history.longestBetweenReadings().toHours(), "hours")
+                .estimated("OWN-ASSUMPTION").noting(Message.of("assumed.household.hoursDaysTouchedLonger")));
         return history;
     }
 
@@ -148,24 +148,25 @@ public final class ReadMeter {
                 ? Message.of("readMeter.wholeDaysSpanDays", history.spanDays(), Days.MAX_DAYS)
                 : Message.of("readMeter.noWholeDayReadings", rows.readings().size(),
                         rows.count());
-        throw new InvalidRequest(Stream.concat(Stream.of(why), notes.stream().limit(ROWS_TOLD)
-                .map(note -> rows.told(note, units)))
+        throw new InvalidRequest(Stream.concat(Stream.of(why), notes.stream().limit(MAX_ROWS_REPORTED)
+                .map(note -> rows.message(note, units)))
                 .map(message -> new Violation(rows.place(), Violation.Code.IMPOSSIBLE, message)).toList());
     }
 
     private static HouseholdRequest forecast(MeteredDays like, HouseholdFit fit, Integer people, AnswerUnits units,
             Explanation explanation) {
-        explanation.assume("forecast.from", Message.of("assumed.household.days", like.firstDate()), Origin.DERIVED);
-        explanation.assume("forecast.weeklyUse", Message.of("assumed.household.allMeteredWaterTreated"),
-                Origin.DEFAULT);
+        explanation.assume(Resolved.ofCode("estimatedFrom", like.firstDate().toString()).estimated("PETTITT-1979")
+                .noting(Message.of("assumed.household.days")));
+        explanation.assume(Resolved.inWords("meteredWaterIsIndoors", Message.of("assumed.household.allMeteredWaterTreated"))
+                .byDefault("OWN-ASSUMPTION"));
         UseModel model = fit.model();
         if (Arrays.stream(like.known()).mapToDouble(like::litres).max().orElse(0) > Demand.MAX_MEASURED_DAY_LITRES
                 || model.means().busiestLitres() > Demand.MAX_DAILY_USE_LITRES) {
             return null;
         }
         if (fit.cv() > DayVariation.MAX_CV) {
-            explanation.assume("forecast.dayToDayVariation", Message.of("household.limitedHighestValueUsed",
-                    Text.number(fit.cv()), Text.number(DayVariation.MAX_CV)), Origin.DERIVED);
+            explanation.assume(Resolved.of("forecastDayToDayVariation", DayVariation.MAX_CV, null).estimated("DAIAD")
+                    .noting(Message.of("household.limitedHighestValueUsed", Text.number(fit.cv()))));
         }
         UseChange change = model.change();
         return new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())

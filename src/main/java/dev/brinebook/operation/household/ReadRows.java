@@ -21,7 +21,7 @@ record ReadRows(String place, List<MeterReading> readings, List<RowNote> unread)
     }
 
     /** A row by its position, and its error. */
-    Message told(RowNote note, AnswerUnits units) {
+    Message message(RowNote note, AnswerUnits units) {
         return place.isEmpty() ? Message.of("readRows.line", note.row(), units.saying(note.code()))
                 : Message.of("readRows.reading", note.row(), units.saying(note.code()));
     }

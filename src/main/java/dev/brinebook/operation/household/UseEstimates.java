@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -14,29 +15,43 @@ import java.util.List;
 
 @SchemaDescription("Estimates for the household from the days. Each is the most likely value.")
 public record UseEstimates(
+        @Basis(formula = "formula.household.sumKnownDaysTheir", source = "CP-METER-READING")
         @Property("Mean use of all known days.") VolumeQuantity mean,
+        @Basis(formula = "formula.household.meanEachWeekdayMost", source = "CHOI-WETTE")
         @Property("Mean use of a week of days with somebody at home.") VolumeQuantity occupiedMean,
+        @Basis(formula = "formula.household.meanEachWeekdayMean", source = "CHOI-WETTE")
         @Property(value = "Use on each weekday, divided by that mean, Monday first.", optional = "when a weekday has fewer than four "
                 + "readings", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
+        @Basis(formula = "formula.household.meanFactorsSaturdaySunday", source = "CHOI-WETTE")
         @Property(value = "Use on a weekend day, divided by use on a weekday.", optional = "when weekdayFactors is absent, or when "
                 + "the weekdays have no use", min = 0, example = "1.1") BigDecimal weekendRatio,
+        @Basis(formula = "meter.daysLessThan10", source = "DAIAD")
         @Property(value = "Vacant days: less than 10 L, or, divided by the mean of the weekday, "
                 + "less than 10 % of the median. Weekdays that are always idle are not counted.", min = 0, unit = "days", example = "12")
         Integer emptyDays,
+        @Basis(formula = "meter.daysLessThan10", source = "DAIAD")
         @Property(value = "Share of vacant days among the counted days.", min = 0, max = 1, example = "0.033") BigDecimal emptyShare,
+        @Basis(formula = "meter.numberTimesDayOne", source = "ANDERSON-GOODMAN")
         @Property("Probability that a vacant day follows an occupied one.") OptionalResultAnswer leaveProbability,
+        @Basis(formula = "meter.numberTimesDayOne", source = "ANDERSON-GOODMAN")
         @Property("Probability that an occupied day follows a vacant one.") OptionalResultAnswer returnProbability,
+        @Basis(formula = "formula.household.lnPsiLnMean", source = "CHOI-WETTE")
         @Property("Shape of the gamma distribution of the occupied days, each divided by the mean of its weekday.")
         OptionalResultAnswer gammaShape,
+        @Basis(formula = "formula.household.of1ShapeGammaBest", source = "DAIAD")
         @Property(value = "Scatter of those days: standard deviation divided by mean, which is 1 divided by the square root of the "
                 + "shape.",
                 min = 0, example = "0.42") BigDecimal dayToDayVariation,
+        @Basis(formula = "formula.household.informationShapeNumberDays", source = "CHOI-WETTE")
         @Property(value = "Standard error of the scatter.", optional = "when the days do not differ", min = 0, example = "0.016")
         BigDecimal dayToDayVariationError,
+        @Basis(formula = "formula.household.andersonDarlingStatisticCompared", source = "STEPHENS-1986")
         @Property(value = "Goodness of fit of the gamma distribution.", optional = "for fewer than 20 occupied days, or "
                 + "days that do not differ") UseFitAnswer fit,
+        @Basis(formula = "formula.household.largestRankSumP", source = "PETTITT-1979")
         @Property(value = "Probability that a change of level this large occurs by chance.", optional = "for fewer than 28 occupied days",
                 min = 0, max = 1, example = "0.31") BigDecimal changeProbability,
+        @Basis(formula = "formula.household.pairsDaysRisePairs", source = "MANN-KENDALL")
         @Property(value = "Probability that a rise or fall this steady occurs by chance.", optional = "for fewer than 28 occupied days",
                 min = 0, max = 1, example = "0.25") BigDecimal driftProbability) {
 

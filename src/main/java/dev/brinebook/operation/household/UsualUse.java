@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -12,8 +13,10 @@ import java.math.BigDecimal;
 
 @SchemaDescription("The household compared with usual values.")
 public record UsualUse(
+        @Basis(formula = "formula.household.meanDaysSomebodyHomeNumber", source = "CHOI-WETTE")
         @Property("Mean use per person and occupied day.") VolumeQuantity perPerson,
         @Property("Usual indoor use.") VolumeQuantity usualPerPerson,
+        @Basis(formula = "formula.household.scatterMeasuredHomesSame", source = "DAIAD")
         @Property(value = "Usual day-to-day scatter for this number of people.", min = 0, example = "0.42")
         BigDecimal usualDayToDayVariation) {
 

@@ -20,7 +20,6 @@ import dev.brinebook.payback.LifeCycleCost;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
@@ -44,15 +43,15 @@ final class AlternativeLines {
             UncertainWorthAnswer uncertain, Integer people, Currency currency, AnswerUnits units, Explanation explanation) {
         AlternativePlan way = comparison.ways().get(index);
         Prices prices = comparison.bills().prices();
-        Alternative alternative = comparison.expected(way, Factors.AS_TOLD);
+        Alternative alternative = comparison.expected(way, Factors.AS_GIVEN);
         double cost = comparison.lifeCycleCost(way);
         boolean isBaseline = index == comparison.baselineIndex();
         AgainstBaseline worth = isBaseline ? null : comparison.against(way);
-        YearlyUse use = comparison.use(way, Factors.AS_TOLD);
+        YearlyUse use = comparison.use(way, Factors.AS_GIVEN);
         SoftenerSettings setup = comparison.setup(way).orElse(null);
         return new AlternativeAnswer(way.name(), kind,
                 setup == null ? null : units.saltDose(setup.saltDoseGramsPerLitre()),
-                setup != null && setup.policy() instanceof ClockEveryDays clock ? clock.days() : null,
+                setup != null && setup.policy().everyDays().isPresent() ? setup.policy().everyDays().getAsInt() : null,
                 setup == null || setup.policy().byClock() ? null : units.volume(setup.policy().meterVolumeLitres()),
                 YearlyUseAnswer.of(use, setup == null ? null : setup.year(comparison.duty()), units),
                 MoneyLines.of(alternative.yearly(), currency), Money.of(cost, currency),
@@ -136,7 +135,7 @@ final class AlternativeLines {
     private static Message always(Comparison comparison, AlternativePlan way, BreakEvenAnswer.Of of, Message low, Message high,
             Message here) {
         boolean runsHard = comparison.setup(way).map(setup -> setup.policy().byClock()).orElse(true);
-        Message verdict = comparison.expectedNetPresentValue(way, Factors.AS_TOLD) > 0
+        Message verdict = comparison.expectedNetPresentValue(way, Factors.AS_GIVEN) > 0
                 ? Message.of("alternative.optionPaysEveryCompensated", WireNames.of(of), low, high, here)
                 : Message.of("alternative.optionDoesPayAny", WireNames.of(of), low, high, here);
         return runsHard ? Message.sentences(verdict, Message.of("alternative.damageHardWaterPriced")) : verdict;

@@ -28,10 +28,10 @@ public record AlternativeRequest(
         @Property(value = "Price today, parts and labour.", fallback = "0") Money cost,
         @Property(value = "Rebate on the cost, at most equal to it.", fallback = "0") Money rebate,
         @Property(value = "Service life in years. The remaining life at the end of the horizon has a residual value.",
-                min = 1, max = Outlay.MAX_LIFE_YEARS, unit = "years", fallback = "15", example = "15") Integer lifeYears,
+                min = 1, max = Outlay.MAX_LIFE_YEARS, unit = "years", byDefault = ASSUMED_LIFE_YEARS, example = "15") Integer lifeYears,
         @Property(value = "Loan, if it is not paid immediately.", fallback = "paid immediately") FinancingRequest financing,
-        @Property(value = "Paid service visits per year.", min = 0, max = AlternativePlan.MAX_VISITS_PER_YEAR, fallback = "0",
-                example = "1")
+        @Property(value = "Paid service visits per year.", min = 0, max = AlternativePlan.MAX_VISITS_PER_YEAR,
+                byDefault = AnnualUseRequest.ASSUMED_VISITS_PER_YEAR, example = "1")
         BigDecimal serviceVisitsPerYear) implements Checked {
 
     /** A valve or a softener; the trade counts on 10 to 15 years. */
@@ -69,6 +69,6 @@ public record AlternativeRequest(
     }
 
     double visits() {
-        return serviceVisitsPerYear == null ? 0 : serviceVisitsPerYear.doubleValue();
+        return serviceVisitsPerYear == null ? AnnualUseRequest.ASSUMED_VISITS_PER_YEAR : serviceVisitsPerYear.doubleValue();
     }
 }

@@ -36,7 +36,7 @@ public record AlternativesRequest(
         @Property(value = "Name of the alternative that the others are compared with.", fallback = "the first",
                 minItems = 1, maxItems = 64, example = "\"as it is\"") String baseline,
         @Property(value = "Horizon in years.", min = Retrofit.MIN_HORIZON_YEARS, max = Retrofit.MAX_HORIZON_YEARS,
-                unit = "years", fallback = "10", example = "10") Integer horizonYears,
+                unit = "years", byDefault = Retrofit.ASSUMED_HORIZON_YEARS, example = "10") Integer horizonYears,
         @Property("Prices of salt, water and visits, their growth and the discount rate.") PricesRequest prices,
         @Property(value = "Water tariff in blocks of annual use, instead of prices.water. The water of the softener is added "
                 + "to that of the household.", minItems = 1, maxItems = WaterTariff.MAX_BLOCKS, fallback = "one price")
@@ -50,7 +50,7 @@ public record AlternativesRequest(
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Seed of the simulation of uncertain inputs. Nothing else depends on it.", min = 0,
                 max = PreferencesRequest.MAX_SEED,
-                fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+                byDefault = PreferencesRequest.DEFAULT_SEED, example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

@@ -2,14 +2,14 @@
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
-import dev.brinebook.answer.payback.PaybackFigures;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.api.quantity.Money;
@@ -45,6 +45,7 @@ import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Which option pays, for whom, and with which probability. */
@@ -71,12 +72,12 @@ public final class CompareAlternatives {
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
         Prices prices = priced.toDomain(ownWell, ownWell, explanation);
-        int horizon = (int) explanation.orDefault("horizonYears", request.horizonYears(), Retrofit.ASSUMED_HORIZON_YEARS,
-                years -> Message.of("assumed.payback.years", years));
+        int horizon = (int) explanation.resolve(request.horizonYears(),
+                Resolved.of("/horizonYears", Retrofit.ASSUMED_HORIZON_YEARS, "years").byDefault("OWN-ASSUMPTION"));
         Bills bills = bills(request, priced, prices, duty, horizon, explanation);
         RunningCost running = new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
-        ExistingSoftener found = request.softener().found(given, explanation);
+        ExistingSoftener found = request.softener().resolved().found(given, explanation);
         Ladder ladder = Ladder.of(found, duty, terms(request, given, prices, horizon));
         AlternativePlans ways = new AlternativePlans(request, given, running, found.setup());
         List<AlternativePlan> all = request.alternatives().stream().map(ways::of).toList();
@@ -97,8 +98,7 @@ public final class CompareAlternatives {
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
                         "/hardness", explanation),
                 units.volume(duty.meanLitres()), comparison.baseline().name(), cheapest, horizon, answers,
-                ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, priced.currency(), units, "/meterOverClockSetRight",
-                        explanation)).orElse(null),
+                ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, priced.currency(), units)).orElse(null),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -139,9 +139,9 @@ public final class CompareAlternatives {
 
     private static Bills bills(AlternativesRequest request, LocalPrices priced, Prices prices, DesignConditions duty, int horizon,
             Explanation explanation) {
-        explanation.assume("bagsPerTrip", request.bagsPerTrip() == null ? Message.of("assumed.payback.saltPricedWeight")
-                : Message.of("assumed.payback.wholeBagsTime", request.bagsPerTrip()),
-                request.bagsPerTrip() == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.assume(request.bagsPerTrip() == null
+                ? Resolved.inWords("/bagsPerTrip", Message.of("assumed.payback.saltPricedWeight")).byDefault("OWN-ASSUMPTION")
+                : Resolved.of("/bagsPerTrip", request.bagsPerTrip(), null));
         Bills.Bags bags = request.bagsPerTrip() == null ? null
                 : new Bills.Bags(priced.bagKilograms(explanation), request.bagsPerTrip());
         return new Bills(prices, tariff(request.waterBlocks(), prices.waterPerCubicMetre()),
@@ -162,14 +162,13 @@ public final class CompareAlternatives {
             return null;
         }
         List<UncertainInputRequest> inputs = asked.inputs() == null ? UncertaintyRequest.ASSUMED : asked.inputs();
-        explanation.assume("uncertainty.inputs", asked.inputs() == null
-                ? Message.of("assumed.payback.pricesNormal15Hardness")
-                : Message.of("assumed.payback.inputsGiven", inputs.size()),
-                asked.inputs() == null ? Origin.DEFAULT : Origin.CALLER);
-        int draws = (int) explanation.orDefault("uncertainty.draws", asked.draws(), UncertaintyRequest.DEFAULT_DRAWS,
-                draw -> Message.of("pattern.value", draw));
-        double within = explanation.orDefault("uncertainty.paybackYears", asked.paybackYears(),
-                UncertaintyRequest.ASSUMED_PAYBACK_YEARS, years -> Message.of("assumed.payback.years", years));
+        Resolved named = Resolved.ofCode("/uncertainty/inputs", inputs.stream().map(one -> WireNames.of(one.input()))
+                .collect(Collectors.joining(", ")));
+        explanation.assume(asked.inputs() == null ? named.byDefault("OWN-ASSUMPTION").noting(UncertaintyRequest.ASSUMED_IN_WORDS) : named);
+        int draws = (int) explanation.resolve(asked.draws(),
+                Resolved.of("/uncertainty/draws", UncertaintyRequest.DEFAULT_DRAWS, null).byDefault("OWN-ASSUMPTION"));
+        double within = explanation.resolve(asked.paybackYears(), Resolved.of("/uncertainty/paybackYears",
+                UncertaintyRequest.ASSUMED_PAYBACK_YEARS, "years").byDefault("OWN-ASSUMPTION"));
         double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
         Currency currency = LocalPrices.of(request.prices(), request.household()).currency();
         return UncertainWorthAnswer.of(UncertainWorth.of(comparison, way,
@@ -200,33 +199,8 @@ public final class CompareAlternatives {
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS,
                 Caution.EFFICIENCY_NOT_CERTIFIED);
         explanation.cautions(WaterCautions.ofDischarge(given.duty().water().supply()));
-        explanation.assume("noSoftening", Message.of("assumed.payback.pricedEffectHardWater"), Origin.DEFAULT);
-        explanation.assume("hardDays", Message.of("assumed.payback.pricedEitherIfOption"), Origin.DEFAULT);
-        explanation.given("/dailyUse", "/horizonYears");
-        explanation.because("/alternatives/*/saltDose", Message.of("formula.payback.existingSaltDoseOr"),
-                "CP-PRICES");
-        explanation.because("/alternatives/*/clockDays", Message.of("formula.payback.existingIntervalOrLongest"), "FELLER");
-        explanation.because("/alternatives/*/meterVolume", Message.of("formula.payback.capacityRestoredSaltDose"), "WQP-2009");
-        explanation.because("/alternatives/*/year", Message.of("payback.expectedRegenerationsYearSalt"), "FELLER");
-        explanation.because("/alternatives/*/lifeCycleCost", Message.of("formula.payback.firstCostRebateReplacements"), "NIST-HB135");
-        explanation.because("/alternatives/*/annualEquivalent", Message.of("formula.payback.lifeCycleCostD"), "NIST-HB135");
-        explanation.because("/alternatives/*/bills", Message.of("formula.payback.expectedYearSaltWater"), "DAIAD");
-        explanation.because("/alternatives/*/worth/netPresentValue", Message.of("formula.payback.lifeCycleCostBaseline"),
-                "NIST-HB135");
-        explanation.because("/alternatives/*/worth/investment", Message.of("formula.payback.firstCostRebateFirst"),
-                "CFR-436");
-        explanation.because("/alternatives/*/worth/firstYearSaving", Message.of("formula.payback.billsBaselineBillsOption"),
-                "NIST-HB135");
-        explanation.because("/alternatives/*/worth/discountedPaybackYears", Message.of("formula.payback.yearsUntilDiscountedFlows"),
-                "NIST-HB135");
-        PaybackFigures.explainReturns("/alternatives/*/worth", explanation);
-        explanation.because("/alternatives/*/worth/savingsToInvestmentRatio",
-                Message.of("formula.payback.billsSavedInvestmentReplacements"), "CFR-436");
-        explanation.because("/alternatives/*/uncertain", Message.of("formula.payback.oneValueEveryInput"), "MCKAY-1979");
-        explanation.because("/alternatives/*/uncertain/drivers/*/rankCorrelation",
-                Message.of("formula.payback.rankCorrelationOverSimulated"),
-                "SPEARMAN-1904");
-        explanation.because("/alternatives/*/breakEven", Message.of("formula.payback.netPresentValueExpected"), "NIST-HB135");
-        explanation.because("/alternatives/*/discharge", Message.of("formula.payback.chlorideAtomicWeightsWaste"), "CIAAW");
+        explanation.assume(Resolved.inWords("noSoftening", Message.of("assumed.payback.pricedEffectHardWater"))
+                .byDefault("OWN-ASSUMPTION"));
+        explanation.assume(Resolved.inWords("hardDays", Message.of("assumed.payback.pricedEitherIfOption")).byDefault("OWN-ASSUMPTION"));
     }
 }

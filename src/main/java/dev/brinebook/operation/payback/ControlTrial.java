@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
-import dev.brinebook.api.Text;
+import dev.brinebook.api.Resolved;
+import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.regeneration.CycleStep;
@@ -33,8 +33,9 @@ public final class ControlTrial {
      */
     public static ConvertedYears of(SoftenerSettings asFound, DesignConditions duty, ControlRequest metered, SaltDoseQuantity saltDose,
             Explanation explanation) {
-        explanation.assume("meteredSaltDose", saltDose == null ? Message.of("assumed.payback.existingSaltDose") : Text.of(saltDose),
-                saltDose == null ? Origin.DEFAULT : Origin.CALLER);
+        SaltDoseQuantity existing = AnswerUnits.of(explanation).saltDose(asFound.saltDoseGramsPerLitre());
+        explanation.assume(saltDose == null ? Resolved.of("/meteredSaltDose", existing).byDefault("REQUEST")
+                .noting(Message.of("assumed.payback.existingSaltDose")) : Resolved.of("/meteredSaltDose", saltDose));
         if (saltDose == null) {
             return ConvertedYears.of(asFound, meter(metered, asFound, duty, explanation), duty);
         }
@@ -45,15 +46,11 @@ public final class ControlTrial {
         return ConvertedYears.of(asFound, atOldDose, converted, duty);
     }
 
-    /** The control in the domain; its defaults are recorded under the name in the request. */
+    /** The control in the domain. */
     private static Policy meter(ControlRequest control, SoftenerSettings setup, DesignConditions duty, Explanation explanation) {
-        Explanation own = explanation.another();
         DosedSoftener dosed = DosedSoftener.designed(setup.softener(), setup.countedDoseGramsPerLitre(),
                 duty.water().temperatureCelsius());
-        Policy policy = control.toPolicy(dosed, duty, own);
-        own.assumptions().forEach(taken -> explanation.assume(taken.name().replaceFirst("^control\\.", "metered."),
-                taken.value(), taken.origin()));
-        return policy;
+        return control.toPolicy("/metered", dosed, duty, explanation);
     }
 
     /** The minutes of the old refill would dissolve the old dose, so the refill follows from the new one. */

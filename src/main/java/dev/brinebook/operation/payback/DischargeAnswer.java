@@ -48,6 +48,6 @@ public record DischargeAnswer(
 
     private static SaltDischarge discharge(Comparison comparison, AlternativePlan way) {
         Salt salt = comparison.setup(way).map(setup -> setup.softener().salt()).orElse(Salt.SODIUM_CHLORIDE);
-        return SaltDischarge.of(comparison.use(way, Factors.AS_TOLD), salt);
+        return SaltDischarge.of(comparison.use(way, Factors.AS_GIVEN), salt);
     }
 }

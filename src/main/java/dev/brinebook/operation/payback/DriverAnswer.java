@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
@@ -17,6 +18,7 @@ public record DriverAnswer(
         @Property(value = "Factor at the 90 % quantile.", min = 0, example = "1.19") BigDecimal highFactor,
         @Property("Net present value at the low factor, in the long run.") Money worthAtLow,
         @Property("Net present value at the high factor.") Money worthAtHigh,
+        @Basis(formula = "formula.payback.rankCorrelationOverSimulated", source = "SPEARMAN-1904")
         @Property(value = "Rank correlation of the input with the net present value over the simulated cases.", min = -1, max = 1,
                 example = "0.42") BigDecimal rankCorrelation) {
 

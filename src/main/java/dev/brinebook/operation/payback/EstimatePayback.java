@@ -11,14 +11,14 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.operation.payback.ConversionPaybackAnswer.Comparison;
+import dev.brinebook.operation.payback.RetrofitPaybackAnswer.Comparison;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.RetrofitPayback;
 import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.prices.PricesRequest;
-import dev.brinebook.request.softener.ConversionRequest;
+import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
@@ -38,14 +38,14 @@ import java.util.List;
  */
 public final class EstimatePayback {
 
-    public static final Operation<ConversionPaybackRequest, ConversionPaybackAnswer> OPERATION = new Operation<>(
-            "estimatePayback", "/v1/conversion-payback", "Estimate the payback of a metered control",
+    public static final Operation<RetrofitPaybackRequest, RetrofitPaybackAnswer> OPERATION = new Operation<>(
+            "estimatePayback", "/v1/retrofit-payback", "Estimate the payback of a metered control",
             "Choose this to find what converting a softener from a clock to a meter saves in salt, water and money, and after how many "
                     + "years it pays back. Give the use of a year before and after, or the softener and household. In that case both "
                     + "controls are compared for the same household in the long run. It gives simple and discounted payback, net "
                     + "present value, rates of return and the cash flow by year. If nothing is saved there is no payback, and the "
                     + "answer gives the reason. For more than two options, loans or uncertain inputs choose compareAlternatives.",
-            ConversionPaybackRequest.class, ConversionPaybackAnswer.class, EstimatePayback::answer, List.of(),
+            RetrofitPaybackRequest.class, RetrofitPaybackAnswer.class, EstimatePayback::answer, List.of(),
             List.of("well-family", "apartment", "holiday-cabin"));
 
     /** The consumption of both sides, and its explanation. */
@@ -58,7 +58,7 @@ public final class EstimatePayback {
     private EstimatePayback() {
     }
 
-    private static ConversionPaybackAnswer answer(ConversionPaybackRequest request) {
+    private static RetrofitPaybackAnswer answer(RetrofitPaybackRequest request) {
         AnswerUnits units = HomeCountry.units(request.units(),
                 request.household() == null ? null : request.household().country());
         Explanation explanation = units.explanation();
@@ -68,12 +68,11 @@ public final class EstimatePayback {
         Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
                 : given(request, units, explanation);
         RetrofitPayback payback = RetrofitPayback.of(
-                request.conversion().toDomain(sides.asFound(), sides.converted(), sides.readiness().cost(), explanation), prices);
-        PaybackFigures figures = PaybackFigures.of(payback, prices, currency, "/payback", explanation);
-        tellEvidence(explanation);
+                request.retrofit().toDomain(sides.asFound(), sides.converted(), sides.readiness().cost(), explanation), prices);
+        PaybackFigures figures = PaybackFigures.of(payback, prices, currency);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES, Caution.SETTINGS_BEFORE_PARTS);
         cautionOfDischarge(request, explanation);
-        return new ConversionPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
+        return new RetrofitPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
                 : Message.sentences(List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
                 sides.comparedBy(), sides.asFoundAnswer(), sides.convertedAnswer(),
                 YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
@@ -81,9 +80,9 @@ public final class EstimatePayback {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static Sides given(ConversionPaybackRequest request, AnswerUnits units, Explanation explanation) {
-        YearlyUse asFound = request.asFound().toDomain("asFound", explanation);
-        YearlyUse converted = request.converted().toDomain("converted", explanation);
+    private static Sides given(RetrofitPaybackRequest request, AnswerUnits units, Explanation explanation) {
+        YearlyUse asFound = request.asFound().toDomain("/asFound", explanation);
+        YearlyUse converted = request.converted().toDomain("/converted", explanation);
         boolean counted = request.asFound().regenerationsPerYear() != null
                 && request.converted().regenerationsPerYear() != null;
         explanation.given("/asFound", "/converted");
@@ -94,11 +93,11 @@ public final class EstimatePayback {
                 Comparison.ANNUAL_AVERAGES, null, null, null, SiteReadiness.NOT_ASKED);
     }
 
-    private static Sides tried(ConversionPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
+    private static Sides tried(RetrofitPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
             Explanation explanation) {
         SoftenerCase given = SoftenerCase.of(request, explanation);
         DesignConditions duty = given.duty();
-        ExistingSoftener asFound = request.softener().found(given, explanation);
+        ExistingSoftener asFound = request.softener().resolved().found(given, explanation);
         SoftenerSettings found = asFound.setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
         Message how = Message.of("payback.expectedRegenerationsYearSalt");
@@ -111,33 +110,27 @@ public final class EstimatePayback {
             explanation.caution(Caution.RUNS_HARD);
         }
         SiteReadiness readiness = SiteReadiness.of(request.site(), request.softener(), asFound, duty, explanation);
-        SiteReadiness.explain("/readiness", explanation);
-        Terms terms = ConversionRequest.terms(request.conversion(), readiness.cost(), prices, request, given);
+        Terms terms = RetrofitRequest.terms(request.retrofit(), readiness.cost(), prices, request, given);
         Ladder ladder = Ladder.of(asFound, duty, terms);
-        MeteringWorthAnswer overClock = ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, currency, units,
-                "/overClockSetRight", explanation)).orElse(null);
+        MeteringWorthAnswer overClock = ladder.worth().map(worth -> MeteringWorthAnswer.of(worth, duty, currency, units))
+                .orElse(null);
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, terms.running(), currency, units, "/verdict", explanation);
         return new Sides(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()),
                 YearlyUseAnswer.tried(years.asFound(), units), YearlyUseAnswer.tried(years.converted(), units), true,
                 Comparison.WHOLE_DAYS, request.meteredSaltDose() == null ? null
-                        : SavingByChange.of(years, prices, currency, units, "/savingByChange", explanation), overClock, verdict, readiness);
+                        : SavingByChange.of(years, prices, currency, units), overClock, verdict, readiness);
     }
 
-    private static void tellEvidence(Explanation explanation) {
-        explanation.because("/difference", Message.of("formula.payback.fieldEvidenceOneDistrict"), "WCP-2016");
-        explanation.because("/payback", Message.of("formula.payback.fieldEvidenceAfterTwo"), "EEG-31");
-    }
-
-    private static boolean ownWell(ConversionPaybackRequest request) {
+    private static boolean ownWell(RetrofitPaybackRequest request) {
         return request.water() != null && request.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
     }
 
-    private static boolean ownSewage(ConversionPaybackRequest request) {
+    private static boolean ownSewage(RetrofitPaybackRequest request) {
         return request.water() == null ? ownWell(request) : SiteRequest.orUnseen(request.site()).ownSewage(request.water().supply());
     }
 
     /** A sewer price shows where the brine goes: 0 means a septic system, more a sewer. Without a price the supply decides, if known. */
-    private static void cautionOfDischarge(ConversionPaybackRequest request, Explanation explanation) {
+    private static void cautionOfDischarge(RetrofitPaybackRequest request, Explanation explanation) {
         PricesRequest prices = request.prices();
         if (request.site() != null && request.site().wasteWater() != null) {
             explanation.cautions(request.site().wasteWaterCautions(request.water().supply()));

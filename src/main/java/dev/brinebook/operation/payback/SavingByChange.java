@@ -2,13 +2,11 @@
 package dev.brinebook.operation.payback;
 
 import dev.brinebook.answer.payback.MoneyLines;
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
-import dev.brinebook.text.Message;
 import java.util.Currency;
 
 @SchemaDescription("Parts of the saving in the first year: from the metered control and from the changed dose. The control is counted "
@@ -18,10 +16,8 @@ public record SavingByChange(
         @Property("Saved by the changed dose, with the metered control in place.") MoneyLines byDose,
         @Property("A year with the metered control at the present dose.") YearlyUseAnswer metered) {
 
-    /** The parts in {@code currency}, with their basis recorded below {@code pointer}. */
-    public static SavingByChange of(ConvertedYears years, Prices prices, Currency currency, AnswerUnits units,
-            String pointer, Explanation explanation) {
-        explanation.because(pointer, Message.of("formula.payback.anotherExpectedYearMetered"), "DAIAD");
+    /** The parts in {@code currency}. */
+    public static SavingByChange of(ConvertedYears years, Prices prices, Currency currency, AnswerUnits units) {
         return new SavingByChange(MoneyLines.of(years.savedByMetering(prices), currency),
                 MoneyLines.of(years.savedByDose(prices), currency), YearlyUseAnswer.tried(years.metered(), units));
     }

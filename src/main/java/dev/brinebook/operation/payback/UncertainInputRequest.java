@@ -21,11 +21,14 @@ public record UncertainInputRequest(
         @Property(value = "Minimum of the factor.", kinds = {"range", "triangular"}, required = true, min = 0, max = Factors.MAX,
                 example = "0.8") BigDecimal least,
         @Property(value = "Most likely value of the factor.", kinds = "triangular", min = 0, max = Factors.MAX, example = "1",
-                fallback = "1") BigDecimal likeliest,
+                byDefault = DEFAULT_LIKELIEST) BigDecimal likeliest,
         @Property(value = "Maximum of the factor.", kinds = {"range", "triangular"}, required = true, min = 0, max = Factors.MAX,
                 example = "1.5") BigDecimal most,
         @Property(value = "Standard deviation divided by the mean. The median is 1.", kinds = {"normal", "lognormal"},
                 required = true, min = 0, max = 2, example = "0.2") BigDecimal variation) implements Checked {
+
+    /** The value as given. */
+    private static final int DEFAULT_LIKELIEST = 1;
 
     /** The shapes. */
     public enum Shape {
@@ -35,7 +38,7 @@ public record UncertainInputRequest(
     @Override
     public void check(Violations at) {
         if (least != null && most != null && !at.here()) {
-            BigDecimal middle = likeliest == null ? BigDecimal.ONE : likeliest;
+            BigDecimal middle = likeliest == null ? BigDecimal.valueOf(DEFAULT_LIKELIEST) : likeliest;
             if (least.compareTo(most) > 0) {
                 at.add("most", Code.INCONSISTENT, Message.of("problem.payback.mustLeastLeast"));
             } else if (shape == Shape.TRIANGULAR && (middle.compareTo(least) < 0 || middle.compareTo(most) > 0)) {
@@ -48,7 +51,7 @@ public record UncertainInputRequest(
         return switch (shape) {
             case RANGE -> new Uncertain.Range(least.doubleValue(), most.doubleValue());
             case TRIANGULAR -> new Uncertain.Triangular(least.doubleValue(),
-                    likeliest == null ? 1 : likeliest.doubleValue(), most.doubleValue());
+                    likeliest == null ? DEFAULT_LIKELIEST : likeliest.doubleValue(), most.doubleValue());
             case NORMAL -> new Uncertain.Normal(1, variation.doubleValue());
             case LOGNORMAL -> new Uncertain.Lognormal(1, variation.doubleValue());
         };

@@ -17,25 +17,35 @@ import java.util.Set;
 
 @SchemaDescription("Uncertain inputs, and the number of cases to simulate.")
 public record UncertaintyRequest(
-        @Property(value = "The inputs.", maxItems = 10, fallback = "salt, water and sewer prices normal by 15 %, hardness and"
-                + " daily use by 10 %, first cost triangular from 0.9 to 1.25") List<UncertainInputRequest> inputs,
+        @Property(value = "The inputs.", maxItems = 10, fallback = "salt, water and sewer prices normal by "
+                + PRICE_PERCENT + " %, hardness and daily use by " + USE_PERCENT + " %, first cost triangular from " + LEAST_COST + " to "
+                + MOST_COST) List<UncertainInputRequest> inputs,
         @Property(value = "Maximum number of simulated cases.",
-                min = FEWEST_DRAWS, max = Sample.MAX_DRAWS, fallback = "1000", example = "2000")
+                min = FEWEST_DRAWS, max = Sample.MAX_DRAWS, byDefault = DEFAULT_DRAWS, example = "2000")
         Integer draws,
         @Property(value = "Standard error of the mean net present value at which the simulation stops.",
                 fallback = "none: all cases are simulated") Money enoughStandardError,
-        @Property(value = "Years within which it should pay back.", min = 0, max = 40, unit = "years", fallback = "5",
+        @Property(value = "Years within which it should pay back.", min = 0, max = 40, unit = "years", byDefault = ASSUMED_PAYBACK_YEARS,
                 example = "3") BigDecimal paybackYears) implements Checked {
 
     static final int FEWEST_DRAWS = 1_000;
     static final int DEFAULT_DRAWS = FEWEST_DRAWS;
     static final double ASSUMED_PAYBACK_YEARS = 5;
 
+    private static final int PRICE_PERCENT = 15;
+    private static final int USE_PERCENT = 10;
+    private static final String LEAST_COST = "0.9";
+    private static final String MOST_COST = "1.25";
+
     /** Uncertain inputs of an ordinary case, without a source. */
-    static final List<UncertainInputRequest> ASSUMED = List.of(normal(Input.SALT_PRICE, "0.15"),
-            normal(Input.WATER_PRICE, "0.15"), normal(Input.SEWER_PRICE, "0.15"), normal(Input.HARDNESS, "0.10"),
-            normal(Input.DAILY_USE, "0.10"), new UncertainInputRequest(Input.FIRST_COST,
-                    UncertainInputRequest.Shape.TRIANGULAR, new BigDecimal("0.9"), null, new BigDecimal("1.25"), null));
+    static final List<UncertainInputRequest> ASSUMED = List.of(normal(Input.SALT_PRICE, PRICE_PERCENT),
+            normal(Input.WATER_PRICE, PRICE_PERCENT), normal(Input.SEWER_PRICE, PRICE_PERCENT), normal(Input.HARDNESS, USE_PERCENT),
+            normal(Input.DAILY_USE, USE_PERCENT), new UncertainInputRequest(Input.FIRST_COST,
+                    UncertainInputRequest.Shape.TRIANGULAR, new BigDecimal(LEAST_COST), null, new BigDecimal(MOST_COST), null));
+
+    /** Their factors. */
+    static final Message ASSUMED_IN_WORDS = Message.of("assumed.payback.pricesNormalHardness", PRICE_PERCENT, USE_PERCENT,
+            new BigDecimal(LEAST_COST), new BigDecimal(MOST_COST));
 
     @Override
     public void check(Violations at) {
@@ -51,8 +61,8 @@ public record UncertaintyRequest(
         }
     }
 
-    private static UncertainInputRequest normal(Input input, String variation) {
+    private static UncertainInputRequest normal(Input input, int percent) {
         return new UncertainInputRequest(input, UncertainInputRequest.Shape.NORMAL, null, null, null,
-                new BigDecimal(variation));
+                BigDecimal.valueOf(percent, 2));
     }
 }

@@ -27,7 +27,8 @@ public record BacktestRequest(
         PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "No effect: nothing is simulated. Accepted so that the same case can be sent to every operation.",
-                min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+                min = 0, max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
+                example = "1") Long seed) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

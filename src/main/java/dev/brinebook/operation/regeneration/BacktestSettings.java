@@ -17,7 +17,6 @@ import dev.brinebook.household.HighDays;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.SoftenedShare;
 import dev.brinebook.quantity.Rounding;
-import dev.brinebook.regeneration.MeteredByHistory;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.Replay;
@@ -101,7 +100,7 @@ public final class BacktestSettings {
         SoftenerCase given = SoftenerCase.of(request, explanation);
         DesignConditions duty = given.duty();
         MeteredDays days = softened(request);
-        SoftenerSettings setup = request.softener().found(given, explanation).setup();
+        SoftenerSettings setup = request.softener().resolved().found(given, explanation).setup();
         Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
         List<HighDay> exceptional = HighDays.of(days).days();
         BacktestFigures found = found(days, duty, regeneration, setup.policy());
@@ -190,19 +189,12 @@ public final class BacktestSettings {
     }
 
     private static void explain(SoftenerCase given, Policy policy, AnswerUnits units, Explanation explanation) {
-        explanation.given("/days", "/missingDays");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/dailyUse", Message.of("formula.regeneration.meanMeasuredDaysSoftened"), "REQUEST");
-        explanation.because("/expectedDailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
-                "REU-2016");
         explanation.because("/onTheseDays", Message.of("formula.regeneration.measuredDaysOrderEach", Replay.METER_STARTS), "DAIAD");
-        if (policy instanceof MeteredByHistory) {
+        if (policy.followsWeekdays()) {
             explanation.because("/onTheseDays", ReserveResult.SAME_WEEKDAY, "CP-CYCLE");
             explanation.because("/predicted", ReserveResult.SAME_WEEKDAY, "CP-CYCLE");
         }
-        explanation.because("/predicted", Message.of("formula.regeneration.longRunResultExpected"), "FELLER");
-        explanation.because("/usualHardDays", Message.of("formula.regeneration.of595PointsPoisson"),
-                "ABRAMOWITZ-STEGUN");
         explanation.because("/exceptionalDays", Message.of("formula.regeneration.moreThanTimesMedian",
                 Text.number(HighDays.CAP_OVER_MEDIAN)), "DAIAD");
         explanation.because("/hardDaysWithoutThem", Message.of("formula.regeneration.sameRunExceptionalDays",

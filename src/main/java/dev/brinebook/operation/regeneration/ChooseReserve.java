@@ -9,6 +9,7 @@ import dev.brinebook.answer.water.HardnessLines;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
@@ -27,6 +28,7 @@ import dev.brinebook.request.softener.ReserveRequest.Rule;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.text.Joint;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
@@ -46,11 +48,11 @@ public final class ChooseReserve {
             List.of("well-family", "apartment"));
 
     private static final List<ReserveRequest> USUAL_RULES = List.of(
-            new ReserveRequest(Rule.SHARE, null, new BigDecimal("0.2"), null),
+            new ReserveRequest(Rule.SHARE, null, new BigDecimal(ReserveChoiceRequest.USUAL_SHARE), null),
             new ReserveRequest(Rule.MEAN_DAY, null, null, null),
             new ReserveRequest(Rule.RULE_OF_THUMB, null, null, null),
-            new ReserveRequest(Rule.DAY_PERCENTILE, null, null, new BigDecimal("0.90")),
-            new ReserveRequest(Rule.DAY_PERCENTILE, null, null, new BigDecimal("0.99")),
+            new ReserveRequest(Rule.DAY_PERCENTILE, null, null, new BigDecimal(ReserveChoiceRequest.USUAL_PROBABILITY)),
+            new ReserveRequest(Rule.DAY_PERCENTILE, null, null, new BigDecimal(ReserveChoiceRequest.HIGH_PROBABILITY)),
             new ReserveRequest(Rule.SAME_WEEKDAY_LARGEST, null, null, null),
             new ReserveRequest(Rule.SAME_WEEKDAY_MEAN, null, null, null));
 
@@ -65,9 +67,10 @@ public final class ChooseReserve {
         Explanation explanation = units.explanation();
         SoftenerCase given = SoftenerCase.of(request, explanation);
         DesignConditions duty = given.duty();
-        Policy meter = meter(request).toPolicy(given.found(), duty, explanation);
-        Regeneration regeneration = request.softener().setup(given, meter, 0)
-                .regeneration(duty.water().temperatureCelsius());
+        Policy meter = meter(request, explanation).toPolicy(ControlRequest.OF_SOFTENER, given.found(), duty, explanation);
+        SoftenerSettings setup = request.softener().resolved().setup(given, meter, 0);
+        request.softener().resolved().recordFlows(setup, duty, explanation);
+        Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
         List<ReserveResult> rules = new ArrayList<>();
         for (ReserveRequest rule : request.rules() == null ? USUAL_RULES : request.rules()) {
             Policy policy = rule.toPolicy(meter.meterVolumeLitres(), duty, meter.overrideDays());
@@ -75,28 +78,31 @@ public final class ChooseReserve {
         }
         OptionalResult litres = MeterSettings.smallestReserve(meter, regeneration, duty, 0);
         SmallestReserveAnswer smallest = smallest(litres, regeneration, meter, duty, units);
-        explain(given, smallest, units, explanation);
+        explain(given, units, explanation);
         return new ReserveAnswer(explanation.behindStops(summary(smallest, litres.exists()
                 ? new ControllerQuantities(duty, units).reserveInWords(litres.value(), meter.meterVolumeLitres()) : null, rules, units)),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
                         "/hardness", explanation),
                 units.volume(duty.meanLitres()), units.capacity(regeneration.capacityGrams()),
                 units.volume(meter.meterVolumeLitres()), smallest, litres.exists() ? learning(duty.year(
-                delayed(meter, litres.value()), regeneration), regeneration, meter, duty, units, explanation) : null, rules,
+                delayed(meter, litres.value()), regeneration), regeneration, meter, duty, units) : null, rules,
                 explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     /** The existing delayed meter, or one set by the water and the bed. */
-    private static ControlRequest meter(ReserveChoiceRequest request) {
+    private static ControlRequest meter(ReserveChoiceRequest request, Explanation explanation) {
         ControlRequest control = request.softener().control();
-        return control != null ? control
-                : new ControlRequest(ControlRequest.Kind.METERED_DELAYED, null, null, null, null, null, null, null);
+        if (control != null) {
+            return control;
+        }
+        explanation.assume(Resolved.of(ControlRequest.OF_SOFTENER + "/kind", ControlRequest.Kind.METERED_DELAYED)
+                .byDefault("OWN-ASSUMPTION"));
+        return new ControlRequest(ControlRequest.Kind.METERED_DELAYED, null, null, null, null, null, null, null);
     }
 
     private static LearningReserve learning(YearlyTotals fixed, Regeneration regeneration, Policy meter, DesignConditions duty,
-            AnswerUnits units,
-            Explanation explanation) {
+            AnswerUnits units) {
         OptionalResult litres = SmallestReserve.thatFollowsUse(duty.longRun(), duty.loadMgPerL(), regeneration, meter,
                 duty.standard(), duty.reserveStepLitres(meter.meterVolumeLitres()));
         if (!litres.exists()) {
@@ -104,7 +110,6 @@ public final class ChooseReserve {
         }
         YearlyTotals year = duty.longRun().yearOfReserveThatFollowsUse(delayed(meter, litres.value()),
                 duty.loadMgPerL(), regeneration);
-        explanation.because("/learning", Message.of("formula.regeneration.sameSearchReserveMultiplied"), "DAIAD");
         return new LearningReserve(units.volume(litres.value()), PolicyTotals.of(year, units), Message.sentences(List.of(
                 Message.of("chooseReserve.reserveFollowsUseLast"),
                 learningSaves(year, fixed))));
@@ -150,37 +155,17 @@ public final class ChooseReserve {
 
     private static Message hardDays(ReserveResult tried, AnswerUnits units) {
         Message rule = tried.rule() == Rule.DAY_PERCENTILE
-                ? Message.of("chooseReserve.percentileDailyUse", Text.number(100 * tried.probability().doubleValue()))
+                ? Message.of("chooseReserve.percentileDailyUse", Text.tenths(100 * tried.probability().doubleValue()))
                 : units.saying(tried.rule());
         BigDecimal mean = Text.hardDays(tried.year().hardDays().doubleValue());
         return tried.reserve() == null ? Message.of("chooseReserve.valueWithoutReserve", rule, mean)
                 : Message.of("chooseReserve.days", rule, Text.rounded(tried.reserve()), mean);
     }
 
-    private static void explain(SoftenerCase given, SmallestReserveAnswer smallest, AnswerUnits units,
-            Explanation explanation) {
+    private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.caution(Caution.EFFICIENCY_NOT_CERTIFIED, Caution.LOCAL_CODE_DECIDES);
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/dailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
-                "REU-2016");
-        explanation.because("/meterVolume", Message.of("formula.regeneration.capacitySettingHardnessSetting"), "WQP-2009");
-        explanation.given("/smallest/hardDaysPerYear", "/rules/*/probability");
-        if (smallest.reserve() != null) {
-            explanation.because("/smallest/reserve", Message.of("formula.regeneration.smallestNumberStepsHard"), "FELLER");
-            explanation.because("/smallest/shareOfMeterPercent", Message.of("formula.regeneration.reserveMeterVolume"), "WQP-2009");
-            explanation.because("/smallest/dayBelowProbability", Message.of("formula.common.gammaDistributionUseDay"), "DAIAD");
-            explanation.because("/smallest/year", expected(), "FELLER");
-            HardDaysRange.explain("/smallest/hardDaysRange", explanation);
-        }
-        explanation.because("/rules/*/reserve", ReserveResult.BY_ITS_RULE, "DAIAD");
-        explanation.because("/rules/*/year", expected(), "FELLER");
         explanation.because("/rules/*/year", ReserveResult.SAME_WEEKDAY, "DAIAD");
-        HardDaysRange.explain("/rules/*/hardDaysRange", explanation);
-        explanation.because("/rules/*/hardDaysPercent", Message.of("formula.regeneration.expectedHardDays365"), "FELLER");
-    }
-
-    private static Message expected() {
-        return Message.of("chooseReserve.longRunHouseholdsDays");
     }
 }

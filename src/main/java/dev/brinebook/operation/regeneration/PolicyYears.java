@@ -1,20 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.regeneration;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.regeneration.Totals;
-import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
 @SchemaDescription("Results of a policy in many simulated years of 365 days. All policies have the same years.")
 public record PolicyYears(
-        @Property(value = "Years simulated.", min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, example = "500")
+        @Basis
+        @Property(value = "Years simulated.", min = SimulatedYears.MIN_YEARS, max = SampledYears.MAX_YEARS, example = "500")
         Integer years,
         @Property("Regenerations per year.") YearSpread regenerations,
         @Property("Salt per year.") MassSpread salt,
@@ -36,13 +36,5 @@ public record PolicyYears(
                 VolumeSpread.of(years.spread(Totals::bypassedLitres), units),
                 CapacitySpread.of(years.spread(Totals::unusedGrams), units),
                 Rounding.answer(100 * years.yearsWithHardDaysShare()));
-    }
-
-    static void explain(String pointer, Explanation explanation) {
-        explanation.given(pointer + "/years");
-        explanation.because(pointer, Message.of("formula.regeneration.simulatedYearsEachOwn"), "DAIAD");
-        explanation.because(pointer, Message.of("formula.regeneration.randomNumbersPhilox4"),
-                "PHILOX");
-        explanation.because(pointer, Message.of("formula.regeneration.percentilesInterpolatedBetweenNeighbouring"), "HYNDMAN-FAN");
     }
 }

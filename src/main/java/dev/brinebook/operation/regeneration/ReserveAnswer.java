@@ -2,10 +2,11 @@
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
@@ -16,15 +17,18 @@ import java.util.List;
 public record ReserveAnswer(
         @Property(value = "Summary in one sentence, to quote.", example = "\"Keep 220 gal in reserve.\"") Message summary,
         @Property("Compensated hardness.") HardnessLines hardness,
+        @Basis(formula = "formula.common.indoorUseSoftenedShare", source = "REU-2016")
         @Property("Mean softened use per day with somebody at home.") VolumeQuantity dailyUse,
         @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
+        @Basis(formula = "formula.regeneration.capacitySettingHardnessSetting", source = "WQP-2009")
         @Property("Meter volume: softened water between regenerations.") VolumeQuantity meterVolume,
         @Property("Smallest sufficient reserve.") SmallestReserveAnswer smallest,
+        @Basis(formula = "formula.regeneration.sameSearchReserveMultiplied", source = "DAIAD")
         @Property(value = "A reserve that follows the level of use, if the controller supports it.", optional = "when "
                 + "no reserve is sufficient") LearningReserve learning,
         @Property("The rules, in the order of the request.") List<ReserveResult> rules,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

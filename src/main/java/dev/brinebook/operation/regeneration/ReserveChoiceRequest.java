@@ -24,13 +24,21 @@ public record ReserveChoiceRequest(
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softener. If its control is a delayed meter, its hardness, "
                 + "capacity and day override are used.", required = true) SoftenerRequest softener,
-        @Property(value = "Rules to compare.", minItems = 1, maxItems = 12, fallback = "a share of 20 % of the "
-                + "meter volume, a mean day, the rule of thumb, the 0.90 and 0.99 quantiles of daily use, "
-                + "and the largest and the mean of the same weekday in the last four weeks") List<ReserveRequest> rules,
+        @Property(value = "Rules to compare.", minItems = 1, maxItems = 12, fallback = "a share of "
+                + ReserveChoiceRequest.USUAL_SHARE + " of the meter volume, a mean day, the rule of thumb, the "
+                + ReserveChoiceRequest.USUAL_PROBABILITY + " and " + ReserveChoiceRequest.HIGH_PROBABILITY
+                + " quantiles of daily use, and the largest and the mean of the same weekday in the last four weeks")
+        List<ReserveRequest> rules,
         @Property("Preferences: the service standard, the step of the reserve and the capacity table.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "No effect: nothing is simulated. Accepted so that the same case can be sent to every operation.",
-                min = 0, max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+                min = 0, max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
+                example = "1") Long seed) implements CaseRequest, Checked {
+
+    /** The usual reserve as a share of the meter volume. */
+    static final String USUAL_SHARE = "0.2";
+    static final String USUAL_PROBABILITY = "0.90";
+    static final String HIGH_PROBABILITY = "0.99";
 
     @Override
     public void check(Violations at) {

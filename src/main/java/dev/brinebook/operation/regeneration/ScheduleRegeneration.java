@@ -2,7 +2,6 @@
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
-import dev.brinebook.answer.regeneration.HardDaysRange;
 import dev.brinebook.answer.regeneration.PolicyTotals;
 import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.water.HardnessLines;
@@ -14,7 +13,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.caution.Caution;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SimulatedYears;
@@ -78,15 +77,14 @@ public final class ScheduleRegeneration {
         DesignConditions duty = foreseen.given().duty();
         List<SimulationResult> outcomes = foreseen.tried().stream().map(ScheduleResults.Tried::outcome).toList();
         foreseen.refuseTooManyYears();
-        DrawnYears simulated = foreseen.years().isEmpty() ? null : new DrawnYears(duty.demand().model(), foreseen.firstDate(),
+        SampledYears simulated = foreseen.years().isEmpty() ? null : new SampledYears(duty.demand().model(), foreseen.firstDate(),
                 foreseen.years().getAsInt(), foreseen.seed());
         List<PolicyAnswer> policies = new ArrayList<>();
         List<PolicyComparison> comparisons = new ArrayList<>();
         for (ScheduleResults.Tried tried : foreseen.tried()) {
             PolicyYears years = simulated == null ? null : PolicyYears.of(SimulatedYears.of(simulated,
                     duty.loadMgPerL(), tried.outcome().trial().regeneration(), tried.outcome().policy()), units);
-            policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units,
-                    "/policies/" + policies.size(), explanation));
+            policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units));
             if (policies.size() > 1) {
                 comparisons.add(PolicyComparison.of(tried.name(), expected(duty, tried.outcome()), policies.get(0).name(),
                         expected(duty, outcomes.get(0)), units));
@@ -95,9 +93,6 @@ public final class ScheduleRegeneration {
         Regeneration regeneration = outcomes.get(0).trial().regeneration();
         warn(foreseen.given(), outcomes, explanation);
         explain(foreseen.given(), units, explanation);
-        if (simulated != null) {
-            PolicyYears.explain("/policies/*/years", explanation);
-        }
         return new ScheduleAnswer(explanation.behindStops(summary(policies, comparisons)), duty.days().firstDate(),
                 duty.days().size(),
                 HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(), duty.controller().hardness(), units,
@@ -116,7 +111,7 @@ public final class ScheduleRegeneration {
         Prices prices = foreseen.prices().toDomain(ownWell, ownWell, explanation);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
         return MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
-                foreseen.prices().currency(), units, "/meterOverClockSetRight", explanation);
+                foreseen.prices().currency(), units);
     }
 
     private static YearlyTotals expected(DesignConditions duty, SimulationResult outcome) {
@@ -156,23 +151,7 @@ public final class ScheduleRegeneration {
     }
 
     private static void explain(SoftenerCase given, AnswerUnits units, Explanation explanation) {
-        explanation.given("/days", "/policies/*/everyDays", "/policies/*/dayOverride", "/policies/*/regenerationHour");
-        explanation.because("/dailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
-                "REU-2016");
-        explanation.because("/dailyLoad", Message.of("formula.common.meanSoftenedUseHardness"), "WQP-2009");
         CapacityBasis.explain("/capacity", given.found().softener().capacity(), units, explanation);
-        explanation.because("/saltPerRegeneration", Message.of("formula.common.saltDoseResinVolume"), "WQP-2009");
-        explanation.because("/waterPerRegeneration", Message.of("formula.common.sumFlowMinutesOver"), "CP-CYCLE");
-        explanation.because("/policies/*/totals", Message.of("formula.regeneration.wholeDaysEachUse"), "CP-CYCLE");
-        explanation.because("/policies/*/meterVolume", Message.of("formula.regeneration.capacitySettingHardnessSetting"), "WQP-2009");
-        explanation.because("/policies/*/reserve", ReserveResult.BY_ITS_RULE, "DAIAD");
-        explanation.because("/policies/*/meanIntervalDays", Message.of("formula.common.of365ExpectedRegenerationsYear"), "FELLER");
-        explanation.because("/policies/*/nextRegeneration", Message.of("formula.regeneration.decisionControllerNightAfter"), "CP-CYCLE");
-        explanation.because("/policies/*/leftAtEnd", Message.of("formula.regeneration.amountLeftStartAmount"), "CP-CYCLE");
-        explanation.because("/policies/*/perYear", Message.of("scheduleRegeneration.longRunHouseholdsDays"), "FELLER");
         explanation.because("/policies/*/perYear", ReserveResult.SAME_WEEKDAY, "DAIAD");
-        HardDaysRange.explain("/policies/*/hardDaysRange", explanation);
-        explanation.because("/policies/*/events", Message.of("formula.regeneration.measuredDaysOrExample"), "DAIAD");
-        explanation.because("/comparisons", Message.of("formula.regeneration.policyFirstPolicyBoth"), "FELLER");
     }
 }

@@ -9,7 +9,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.DrawnYears;
+import dev.brinebook.household.SampledYears;
 import dev.brinebook.regeneration.SimulatedYears;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.prices.LocalPrices;
@@ -32,19 +32,23 @@ public record ScheduleRequest(
         @Property(value = "Regeneration policies to compare on the same days. The others are compared with the first.",
                 minItems = 1, maxItems = 8, fallback = "the control of the softener") List<PolicyRequest> policies,
         @Property(value = "Number of days, from preferences.startDate. Omit it with a dailySeries, which has its own days.", min = 1,
-                max = Days.MAX_DAYS, unit = "days", fallback = "365", example = "365")
+                max = Days.MAX_DAYS, unit = "days", byDefault = Days.PER_YEAR, example = "365")
         Integer days,
         @Property(value = "Number of years to simulate as well, for the same household, to show each policy in good and bad years. The "
                 + "maximum is lower with many policies, or with policies that regenerate very often.",
-                min = SimulatedYears.MIN_YEARS, max = DrawnYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
-        @Property(value = "Share of the capacity left at the start.", min = 0, max = 1, fallback = "1",
-                example = "1") BigDecimal chargeLeftShare,
+                min = SimulatedYears.MIN_YEARS, max = SampledYears.MAX_YEARS, fallback = "none", example = "200") Integer years,
+        @Property(value = "Share of the capacity left at the start.", min = 0, max = 1,
+                byDefault = ScheduleRequest.ASSUMED_CHARGE_LEFT_SHARE, example = "1") BigDecimal chargeLeftShare,
         @Property("Prices of salt and water, and the size of a bag of salt.") PricesRequest prices,
         @Property("Preferences: the start date and the capacity table.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
                 + "it.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+                max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
+                example = "1") Long seed) implements CaseRequest, Checked {
+
+    /** A freshly regenerated bed at the start. No source is at hand. */
+    static final double ASSUMED_CHARGE_LEFT_SHARE = 1;
 
     @Override
     public void check(Violations at) {

@@ -3,6 +3,7 @@ package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.household.Days;
@@ -22,10 +23,9 @@ import dev.brinebook.request.softener.PreferencesRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.MaintenanceTask;
-import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.text.Message;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,19 +64,19 @@ record ScheduleResults(SoftenerCase given, List<Tried> tried, LocalPrices prices
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
         DesignConditions duty = given.duty();
-        double left = explanation.orDefault("chargeLeftShare", request.chargeLeftShare(), 1,
-                share -> Message.of("pattern.value", share));
+        double left = explanation.resolve(request.chargeLeftShare(), ScheduleRequest.ASSUMED_CHARGE_LEFT_SHARE,
+                Resolved.of("/chargeLeftShare", ScheduleRequest.ASSUMED_CHARGE_LEFT_SHARE, null).byDefault("OWN-ASSUMPTION"));
         LocalPrices prices = LocalPrices.of(request.prices(), request.household());
-        SaltStore store = request.softener().saltStore(
+        SaltStore store = request.softener().resolved().saltStore(
                 prices.bagKilograms(explanation), explanation);
         List<Tried> tried = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
-            Explanation own = units.explanation();
-            Policy policy = asked.control().toPolicy(given.found(), duty, own);
-            int hour = hour(asked.control(), own);
-            Regeneration regeneration = request.softener().setup(given, policy, hour)
-                    .regeneration(duty.water().temperatureCelsius());
-            copyAssumptions(own, "policies/" + tried.size() + "/", explanation);
+            String pointer = request.policies() == null ? ControlRequest.OF_SOFTENER : "/policies/" + tried.size() + "/control";
+            Policy policy = asked.control().toPolicy(pointer, given.found(), duty, explanation);
+            int hour = asked.control().hour(pointer, explanation);
+            SoftenerSettings setup = request.softener().resolved().setup(given, policy, hour);
+            request.softener().resolved().recordFlows(setup, duty, explanation);
+            Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
             tried.add(new Tried(asked.title(), hour, Simulation.simulate(
                     new SimulationInput(duty.days(), duty.loadMgPerL(), regeneration, left), policy)));
         }
@@ -124,18 +124,9 @@ record ScheduleResults(SoftenerCase given, List<Tried> tried, LocalPrices prices
         }
     }
 
-    /** The assumptions of each policy are recorded below its own place in the list. */
-    private static void copyAssumptions(Explanation own, String place, Explanation explanation) {
-        own.assumptions().forEach(taken -> explanation.assume(place + taken.name(), taken.value(), taken.origin()));
-    }
-
     private static int days(ScheduleRequest request, Demand demand, Explanation explanation) {
-        return (int) explanation.orDefault("days", request.days(), demand.measured().map(Days::size).orElse(Days.PER_YEAR),
-                count -> Message.of("pattern.value", count));
-    }
-
-    private static int hour(ControlRequest control, Explanation explanation) {
-        return (int) explanation.orDefault("control.regenerationHour", control.regenerationHour(),
-                MeterSettings.REGENERATION_HOUR, hour -> Message.of("pattern.value", LocalTime.of(hour.intValue(), 0)));
+        Resolved days = demand.measured().map(measured -> Resolved.of("/days", measured.size(), "days").estimated("REQUEST"))
+                .orElse(Resolved.of("/days", Days.PER_YEAR, "days").byDefault("OWN-ASSUMPTION"));
+        return (int) explanation.resolve(request.days(), days);
     }
 }

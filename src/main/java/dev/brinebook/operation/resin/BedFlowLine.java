@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -25,15 +26,20 @@ import java.util.List;
 public record BedFlowLine(
         @Property(value = "Origin of the flow: the flow given, or a guide: 6 and 8 gpm per square foot of tank; 1 and 5 gpm, "
                 + "and 10 gpm for peak flow, per cubic foot of resin.", example = "\"guideHighVelocity\"") BedFlowOrigin origin,
+        @Basis(formula = "formula.resin.givenFlowOrFlow", source = "CP-HYDRAULICS")
         @Property("The flow.") FlowQuantity flow,
         @Property("Velocity over the empty cross-section of the tank.") SurfaceFlowQuantity surfaceFlow,
         @Property("The flow per volume of resin.") BedFlowQuantity bedFlow,
         @Property(value = "The same in bed volumes an hour.", min = 0, example = "40.1") BigDecimal bedVolumesPerHour,
+        @Basis(formula = "formula.resin.resinVolumeFlowEquals", source = "DAVIS")
         @Property(value = "Empty-bed contact time: volume of the settled resin divided by the flow.", min = 0, example = "1.5",
                 unit = "minutes") BigDecimal emptyBedContactMinutes,
+        @Basis(formula = "formula.resin.voidsCleanBedTime", source = "CP-RESIN-BEAD")
         @Property(value = "Contact time in the voids: void volume of the clean bed divided by the flow.", min = 0,
                 example = "0.57", unit = "minutes") BigDecimal voidContactMinutes,
+        @Basis(formula = "formula.resin.depth150Viscosity1", source = "ERGUN-1952")
         @Property("Pressure drop in the clean bed. Valve and distributors add to it.") PressureQuantity pressureDrop,
+        @Basis(formula = "formula.resin.sameFormulaMeanDiameter", source = "ERGUN-1952")
         @Property("Pressure drop in the bed with crushed beads.") PressureQuantity crushedPressureDrop) {
 
     /** The flows given, then those of the guides. */
@@ -56,8 +62,6 @@ public record BedFlowLine(
     }
 
     static void explain(AnswerUnits units, Explanation explanation) {
-        explanation.because("/pressureDrops/*/flow", Message.of("formula.resin.givenFlowOrFlow"),
-                "CP-HYDRAULICS");
         explanation.because("/pressureDrops/*/surfaceFlow", Message.of("formula.resin.flowCrossSectionTank",
                 Text.span(units.surfaceFlow(ServiceFlow.GUIDE_LOW_VELOCITY_METRES_PER_HOUR),
                 units.surfaceFlow(ServiceFlow.GUIDE_HIGH_VELOCITY_METRES_PER_HOUR))), "LIN");
@@ -68,10 +72,5 @@ public record BedFlowLine(
             explanation.because("/pressureDrops/*/" + perResin, Message.of("formula.resin.peakFlow",
                     Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR))), "CP-HYDRAULICS");
         }
-        explanation.because("/pressureDrops/*/emptyBedContactMinutes", Message.of("formula.resin.resinVolumeFlowEquals"), "DAVIS");
-        explanation.because("/pressureDrops/*/voidContactMinutes", Message.of("formula.resin.voidsCleanBedTime"),
-                "CP-RESIN-BEAD");
-        explanation.because("/pressureDrops/*/pressureDrop", Message.of("formula.resin.depth150Viscosity1"), "ERGUN-1952");
-        explanation.because("/pressureDrops/*/crushedPressureDrop", Message.of("formula.resin.sameFormulaMeanDiameter"), "ERGUN-1952");
     }
 }

@@ -2,10 +2,10 @@
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.cycle.CycleBed;
-import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.text.Message;
 import java.util.List;
@@ -27,7 +27,7 @@ public record BedHydraulicsAnswer(
         @Property("Problems of the bed with the flows required. Empty when there are none.")
         List<BedFindingLine> findings,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

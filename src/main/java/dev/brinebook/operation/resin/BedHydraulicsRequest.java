@@ -14,6 +14,7 @@ import dev.brinebook.household.Country;
 import dev.brinebook.regeneration.CycleFlows;
 import dev.brinebook.request.softener.FlowsRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
+import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.Packing;
 import dev.brinebook.softener.BedDuty;
 import dev.brinebook.text.Message;
@@ -26,25 +27,28 @@ public record BedHydraulicsRequest(
                 + "Nothing else is needed here.", required = true) SoftenerRequest softener,
         @Property(value = "Temperature of the water. The coldest water has the highest pressure drop and lifts the bed most. "
                 + "The warmest needs the strongest backwash.", min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS,
-                max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", fallback = "12 C")
+                max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C", byDefault = WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)
         TemperatureQuantity waterTemperature,
         @Property("The resin bead, if it is not the usual one.") BeadRequest bead,
         @Property(value = "Share of crushed beads, by volume, in the second pressure drop.", min = 0,
-                max = BedHydraulicsRequest.MAX_CRUSHED_PERCENT, unit = "%", example = "20", fallback = "20 %")
+                max = BedHydraulicsRequest.MAX_CRUSHED_PERCENT, unit = "%", example = "20",
+                byDefault = BedHydraulicsRequest.ASSUMED_CRUSHED_PERCENT)
         BigDecimal crushedPercent,
         @Property(value = "Target bed expansion, in percent of the bed depth.",
                 min = BedHydraulicsRequest.MIN_TARGET_PERCENT, max = BedHydraulicsRequest.MAX_TARGET_PERCENT, unit = "%",
-                example = "50", fallback = "50 %") BigDecimal targetExpansionPercent,
+                example = "50", byDefault = BedHydraulicsRequest.DEFAULT_TARGET_PERCENT) BigDecimal targetExpansionPercent,
         @Property(value = "Continuous flow, to compare with the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
                 max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the "
                 + "flows of the guides are calculated") FlowQuantity serviceFlow,
         @Property(value = "Peak flow, to compare with the limits.", min = CycleFlows.MIN_FLOW_LITRES_PER_MINUTE,
                 max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min", fallback = "none: only the flows "
                 + "of the guides are calculated") FlowQuantity peakFlow,
-        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = HomeCountry.DESCRIPTION, defaultCode = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
 
+    static final double ASSUMED_CRUSHED_PERCENT = 100 * Packing.ASSUMED_CRUSHED_SHARE;
+    static final double DEFAULT_TARGET_PERCENT = 100 * Backwash.TARGET_EXPANSION_SHARE;
     static final double MAX_CRUSHED_PERCENT = 100 * Packing.MAX_CRUSHED_SHARE;
     static final double MIN_TARGET_PERCENT = 100 * BedDuty.MIN_TARGET_EXPANSION_SHARE;
     static final double MAX_TARGET_PERCENT = 100 * BedDuty.MAX_TARGET_EXPANSION_SHARE;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -13,8 +14,10 @@ import java.util.List;
 
 @SchemaDescription("Maximum flow of the bed, and the limit that sets it.")
 public record BedLimit(
+        @Basis(formula = "formula.resin.smallestLimits", source = "CP-HYDRAULICS")
         @Property("Maximum flow with a clean bed.") FlowQuantity flow,
         @Property(value = "Limit that sets it.", example = "\"surfaceVelocity\"") ServiceFlow.Limit binding,
+        @Basis(formula = "formula.resin.sameLimitsPressureDrop", source = "ERGUN-1952")
         @Property("Maximum flow with crushed beads.") FlowQuantity crushedFlow,
         @Property(value = "Limit that sets the flow with crushed beads.", example = "\"pressureDrop\"") ServiceFlow.Limit crushedBinding,
         @Property("All limits, by their flow with a clean bed, lowest first.") List<BedBound> bounds) {
@@ -38,10 +41,5 @@ public record BedLimit(
         explanation.because("/peaks/bounds", Message.of("formula.resin.resinVolume",
                 Text.of(units.bedFlow(ServiceFlow.GUIDE_PEAK_BED_VOLUMES_PER_HOUR))), "CP-HYDRAULICS");
         explanation.because("/peaks/bounds", ofPressure, "NSF-ANSI-44");
-        for (String part : List.of("/lasting", "/peaks")) {
-            explanation.because(part + "/flow", Message.of("formula.resin.smallestLimits"), "CP-HYDRAULICS");
-            explanation.because(part + "/crushedFlow", Message.of("formula.resin.sameLimitsPressureDrop"),
-                    "ERGUN-1952");
-        }
     }
 }

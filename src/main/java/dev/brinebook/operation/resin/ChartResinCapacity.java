@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.request.softener.CapacityMethod;
 import dev.brinebook.request.softener.PreferencesRequest;
 import dev.brinebook.request.softener.ResinState;
 import dev.brinebook.resin.Brining;
@@ -23,8 +25,10 @@ import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Capacity at each salt dose: by the tables, and by the column in the water given. */
 public final class ChartResinCapacity {
@@ -38,6 +42,8 @@ public final class ChartResinCapacity {
             ResinCapacityRequest.class, ResinCapacityAnswer.class, ChartResinCapacity::answer, List.of(),
             List.of("well-family", "apartment", "brackish"));
 
+    private static final String OWN = "OWN-ASSUMPTION";
+
     private ChartResinCapacity() {
     }
 
@@ -46,13 +52,13 @@ public final class ChartResinCapacity {
         Explanation explanation = units.explanation();
         HomeCountry.of(request.country(), explanation);
         WaterAnalysis water = request.water().toDomain(explanation);
-        Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
+        Salt salt = explanation.resolve("/salt", request.salt(), Salt.SODIUM_CHLORIDE, OWN);
         List<Double> doses = request.dosesGramsPerLitre(explanation);
         ColumnResinRequest resin = ColumnResinRequest.orNew(request.resin());
         Resin fresh = resin.whenNew(explanation);
         double sitesLeft = resin.sitesLeft(water, explanation);
         ResinState state = new ResinState(fresh.withSitesLeft(sitesLeft),
-                explanation.orDefault("brineDirection", request.brineDirection(), Brining.Direction.CO_CURRENT));
+                explanation.resolve("/brineDirection", request.brineDirection(), Brining.Direction.CO_CURRENT, "CP-WORKING-TABLE"));
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         Optional<ColumnCapacity> column = column(request, preferences, water, state, explanation);
         explain(water, salt, state.resin(), units, explanation);
@@ -65,7 +71,7 @@ public final class ChartResinCapacity {
                 .toList();
         List<EfficiencyLineReach> lines = EfficiencyLineReach.all(salt, sitesLeft, column, units);
         return new ResinCapacityAnswer(explanation.behindStops(CapacitySentences.of(points, charted, lines)),
-                ChartedWater.of(PreferencesRequest.feed(request.water(), water), units, explanation),
+                ChartedWater.of(PreferencesRequest.feed(request.water(), water), units),
                 units.bedCapacity(TotalCapacity.gramsPerLitre(state.resin().totalEquivalentsPerLitre())), charted, points,
                 lines, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -95,7 +101,6 @@ public final class ChartResinCapacity {
         assumeReach(salt, explanation);
         explanation.because("/totalCapacity", Message.of("formula.resin.eqLExchangeSites",
                 Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");
-        explanation.given("/points/*/saltDose");
         explanation.because("/points/*/stoichiometricCapacity", Message.of("formula.resin.oneEquivalentHardnessOne",
                 Text.of(units.saltEfficiency(Salt.SODIUM_CHLORIDE.ceilingGramsPerGram())),
                 Text.of(units.saltEfficiency(Salt.POTASSIUM_CHLORIDE.ceilingGramsPerGram()))), "WT-2014");
@@ -103,13 +108,15 @@ public final class ChartResinCapacity {
 
     /** What the tables and the column ignore. */
     private static void assumeReach(Salt salt, Explanation explanation) {
-        explanation.assume("preferences.capacityMethod", Message.of("assumed.resin.usedCapacityTableEquilibrium"),
-                Origin.DERIVED);
-        explanation.assume("tables", Message.of("assumed.resin.gelResin19"), Origin.DEFAULT);
-        explanation.assume("ironAndManganese", Message.of("assumed.resin.includedWhicheverHardnessCompensation"), Origin.DEFAULT);
+        String both = Arrays.stream(CapacityMethod.values()).map(WireNames::of).collect(Collectors.joining(", "));
+        explanation.assume(Resolved.ofCode("capacityMethods", both).byDefault(OWN)
+                .noting(Message.of("assumed.resin.usedCapacityTableEquilibrium")));
+        explanation.assume(Resolved.inWords("tables", Message.of("assumed.resin.gelResin19")).byDefault("CP-WORKING-TABLE"));
+        explanation.assume(Resolved.inWords("ironAndManganese", Message.of("assumed.resin.includedWhicheverHardnessCompensation"))
+                .byDefault(OWN));
         if (salt == Salt.POTASSIUM_CHLORIDE) {
-            explanation.assume("potassiumChloride", Message.of("assumed.resin.capacityTablesTreatSodium"),
-                    Origin.DEFAULT);
+            explanation.assume(Resolved.inWords("potassiumChloride", Message.of("assumed.resin.capacityTablesTreatSodium"))
+                    .byDefault("CIAAW"));
         }
     }
 }

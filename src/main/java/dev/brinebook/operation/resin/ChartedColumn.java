@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -23,6 +24,7 @@ public record ChartedColumn(
         @Property(value = "Efficiency of a real bed, as a share of the column's capacity.", optional = "when the water is too soft",
                 min = 0, max = 1,
                 example = "0.79") BigDecimal resinEfficiency,
+        @Basis(formula = "formula.resin.lowestDoseAfterFirst", source = "HELFFERICH")
         @Property(value = "Lowest dose of the tables that keeps the end point.",
                 optional = "when the water is too soft") SaltDoseFigure leastSaltDose,
         @Property(value = "Stable code of the reason why there is no column.", optional = "when there is one") NoResultReason reason,
@@ -44,7 +46,6 @@ public record ChartedColumn(
                     Text.number(ResinEfficiency.WORKING), Text.of(units.hardness(300))), "CP-WORKING-TABLE");
             explanation.because("/column/resinEfficiency", Message.of("formula.resin.tableWithin2Water",
                     Text.number(ResinEfficiency.NEW_RESIN), Text.of(units.hardness(500))), "RESIN-DATA-SHEET");
-            explanation.because("/column/leastSaltDose", Message.of("formula.resin.lowestDoseAfterFirst"), "HELFFERICH");
         }
     }
 }

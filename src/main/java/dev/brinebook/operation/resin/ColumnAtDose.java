@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.answer.resin.CapacityBasis;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -24,13 +24,17 @@ import java.util.Optional;
 @SchemaDescription("Results of the column at a salt dose in this water. Has `reason` and `why` instead, if the dose does not keep the "
         + "end point.")
 public record ColumnAtDose(
+        @Basis(formula = "formula.common.selectivityResinCalciumMagnesium", source = "BONNER-SMITH")
+        @Basis(formula = "formula.softener.plugFlowBrineRinse", source = "PHREEQC")
         @Property(value = "Capacity per volume of resin.", optional = ColumnAtDose.NONE) BedCapacityQuantity capacity,
+        @Basis(formula = "formula.resin.capacitySaltDose", source = "WQP-2009")
         @Property(value = "Hardness removed per salt used.", optional = ColumnAtDose.NONE)
         SaltEfficiencyQuantity saltEfficiency,
         @Property(value = "Names of the limits whose salt efficiency is met.", optional = ColumnAtDose.NONE,
                 example = "[\"productStandard\"]") List<String> linesReached,
         @Property(value = "Hardness of the first softened water.", optional = ColumnAtDose.NONE)
         HardnessQuantity startLeakage,
+        @Basis(formula = "formula.softener.plugFlowBrineRinse", source = "PHREEQC")
         @Property(value = "Mean hardness of the softened water.", optional = ColumnAtDose.NONE)
         HardnessQuantity meanLeakage,
         @Property(value = "Hardness of the last softened water, which is the end point.", optional = ColumnAtDose.NONE)
@@ -39,6 +43,7 @@ public record ColumnAtDose(
                 optional = ColumnAtDose.NONE, min = 0, example = "192.4") BigDecimal serviceBedVolumes,
         @Property(value = "Equivalents of hardness removed, in percent of those of the salt.", optional = ColumnAtDose.NONE,
                 min = 0, max = 100, unit = "%", example = "50.1") BigDecimal saltUsedPercent,
+        @Basis(formula = "formula.resin.eitherDoseLeavesEnough", source = "HELFFERICH")
         @Property(value = "Stable code of the reason why the dose does not work in this water.", optional = "when capacity is present")
         NoResultReason reason,
         @Property(value = "The reason as a sentence.", optional = "when capacity is present", example = "\"At this salt "
@@ -69,10 +74,6 @@ public record ColumnAtDose(
         BigDecimal efficiency = Text.number(column.get().efficiency());
         explanation.because("/points/*/column/capacity", Message.of("formula.resin.hardnessEquilibriumStagesRemove", stages,
                 efficiency), "HELFFERICH");
-        explanation.because("/points/*/column/capacity", Message.of("formula.common.selectivityResinCalciumMagnesium"), "BONNER-SMITH");
-        CapacityBasis.explainScheme("/points/*/column/capacity", explanation);
-        CapacityBasis.explainScheme("/points/*/column/meanLeakage", explanation);
-        explanation.because("/points/*/column/saltEfficiency", Message.of("formula.resin.capacitySaltDose"), "WQP-2009");
         for (String leakage : List.of("startLeakage", "meanLeakage", "endLeakage")) {
             explanation.because("/points/*/column/" + leakage, Message.of("formula.resin.leakageEquilibriumStagesAlone", stages),
                     "HELFFERICH");
@@ -81,6 +82,5 @@ public record ColumnAtDose(
                 "HELFFERICH");
         explanation.because("/points/*/column/saltUsedPercent", Message.of("formula.resin.capacityGCaco3Each",
                 Text.number(salt.ceilingGramsPerGram())), "CIAAW");
-        explanation.because("/points/*/column/reason", Message.of("formula.resin.eitherDoseLeavesEnough"), "HELFFERICH");
     }
 }

@@ -2,18 +2,18 @@
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.cycle.CycleBed;
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.regeneration.BackwashFlow;
-import dev.brinebook.request.softener.SoftenerRequest;
-import dev.brinebook.resin.Backwash;
+import dev.brinebook.request.softener.FlowsRequest;
+import dev.brinebook.request.softener.ResolvedSoftener;
 import dev.brinebook.resin.BackwashEffect;
 import dev.brinebook.resin.Packing;
 import dev.brinebook.resin.ResinBed;
@@ -24,7 +24,6 @@ import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** What water does in a bed. */
@@ -39,6 +38,8 @@ public final class ComputeBedHydraulics {
             BedHydraulicsRequest.class, BedHydraulicsAnswer.class, ComputeBedHydraulics::answer, List.of(),
             List.of("well-family", "apartment"));
 
+    private static final String OWN = "OWN-ASSUMPTION";
+
     private ComputeBedHydraulics() {
     }
 
@@ -47,13 +48,14 @@ public final class ComputeBedHydraulics {
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
         BedHydraulics hydraulics = hydraulics(request, units, explanation);
-        BedDuty duty = duty(request, units, explanation);
+        BedDuty duty = duty(request, explanation);
+        assumeFlows(request, hydraulics.chosenFlow(duty), units, explanation);
         BedLimit lasting = BedLimit.of(hydraulics.cleanContinuousBounds(), hydraulics.crushedContinuousBounds(), units);
         BedLimit peaks = BedLimit.of(hydraulics.cleanPeakBounds(), hydraulics.crushedPeakBounds(), units);
         BedBackwash backwash = BedBackwash.of(hydraulics, duty, units);
         BackwashFlow flow = hydraulics.backwashFlow(duty);
         CycleBed bed = CycleBed.of(hydraulics.bed(), hydraulics.backwash(flow.litresPerMinute()), units);
-        explain(hydraulics, duty, units, explanation);
+        explain(hydraulics, units, explanation);
         List<BedFindingLine> findings = BedFinding.of(hydraulics, duty).stream()
                 .map(finding -> BedFindingLine.of(finding, flow, units)).toList();
         Message summary = Message.sentences(Stream.concat(Stream.of(summary(hydraulics, lasting, peaks, units),
@@ -66,41 +68,40 @@ public final class ComputeBedHydraulics {
     }
 
     private static BedHydraulics hydraulics(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
-        SoftenerRequest softener = request.softener();
+        ResolvedSoftener softener = request.softener().resolved();
         ResinBed bed = softener.bed(BeadRequest.toDomain(request.bead(), explanation), explanation);
         double height = softener.tankHeightMetres(explanation);
-        double celsius = explanation.orDefault("waterTemperature", request.waterTemperature(),
-                WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
-                Text.of(units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
-        double crushedPercent = explanation.orDefault("crushedPercent", request.crushedPercent(),
-                100 * Packing.ASSUMED_CRUSHED_SHARE, percent -> Message.of("pattern.percent", percent));
+        double celsius = explanation.resolve(request.waterTemperature(), WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
+                Resolved.of("/waterTemperature", units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)).byDefault(OWN));
+        double crushedPercent = explanation.resolve(request.crushedPercent(), BedHydraulicsRequest.ASSUMED_CRUSHED_PERCENT,
+                Resolved.of("/crushedPercent", BedHydraulicsRequest.ASSUMED_CRUSHED_PERCENT, "%").byDefault(OWN));
         return new BedHydraulics(bed, height, celsius, crushedPercent / 100);
     }
 
-    private static BedDuty duty(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
-        double targetPercent = explanation.orDefault("targetExpansionPercent", request.targetExpansionPercent(),
-                100 * Backwash.TARGET_EXPANSION_SHARE, percent -> Message.of("pattern.percent", percent));
-        BedDuty duty = new BedDuty(targetPercent / 100, request.softener().cycleFlows(), base(request.serviceFlow()),
-                base(request.peakFlow()));
-        assumeFlow("softener.flows.drain", duty.flows().drainLitresPerMinute(), Message.of("assumed.resin.drainFlowChoose"), units,
-                explanation);
-        assumeFlow("softener.flows.supply", duty.flows().supplyLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"), units,
-                explanation);
-        assumeFlow("softener.flows.drainLine", duty.flows().drainLineLitresPerMinute(), Message.of("assumed.common.unknownTakenNoLimit"),
-                units, explanation);
-        assumeFlow("serviceFlow", duty.serviceLitresPerMinute(), Message.of("assumed.resin.none"), units, explanation);
-        assumeFlow("peakFlow", duty.peakLitresPerMinute(), Message.of("assumed.resin.none"), units, explanation);
-        return duty;
+    private static BedDuty duty(BedHydraulicsRequest request, Explanation explanation) {
+        double targetPercent = explanation.resolve(request.targetExpansionPercent(), BedHydraulicsRequest.DEFAULT_TARGET_PERCENT,
+                Resolved.of("/targetExpansionPercent", BedHydraulicsRequest.DEFAULT_TARGET_PERCENT, "%").byDefault("CP-CYCLE"));
+        return new BedDuty(targetPercent / 100, request.softener().resolved().cycleFlows(), FlowsRequest.base(request.serviceFlow()),
+                FlowsRequest.base(request.peakFlow()));
     }
 
-    private static OptionalDouble base(FlowQuantity given) {
-        return given == null ? OptionalDouble.empty() : OptionalDouble.of(given.inBase());
+    /** The flows that are given, and what is taken for the others. */
+    private static void assumeFlows(BedHydraulicsRequest request, BackwashFlow chosen, AnswerUnits units, Explanation explanation) {
+        FlowsRequest flows = request.softener().flows();
+        assumeFlow(flows == null ? null : flows.drain(), Resolved.of("/softener/flows/drain", units.flow(chosen.litresPerMinute()))
+                .estimated("CP-CYCLE").noting(Message.of("assumed.resin.drainFlowChoose")), explanation);
+        Message noLimit = Message.of("assumed.common.unknownTakenNoLimit");
+        assumeFlow(flows == null ? null : flows.supply(),
+                Resolved.inWords("/softener/flows/supply", noLimit).byDefault("CP-CYCLE"), explanation);
+        assumeFlow(flows == null ? null : flows.drainLine(),
+                Resolved.inWords("/softener/flows/drainLine", noLimit).byDefault("CP-CYCLE"), explanation);
+        Message none = Message.of("assumed.resin.none");
+        assumeFlow(request.serviceFlow(), Resolved.inWords("/serviceFlow", none).byDefault("REQUEST"), explanation);
+        assumeFlow(request.peakFlow(), Resolved.inWords("/peakFlow", none).byDefault("REQUEST"), explanation);
     }
 
-    private static void assumeFlow(String name, OptionalDouble given, Message fallback, AnswerUnits units,
-            Explanation explanation) {
-        explanation.assume(name, given.isPresent() ? Text.of(units.flow(given.getAsDouble())) : fallback,
-                given.isPresent() ? Origin.CALLER : Origin.DEFAULT);
+    private static void assumeFlow(FlowQuantity given, Resolved otherwise, Explanation explanation) {
+        explanation.assume(given == null ? otherwise : Resolved.of(otherwise.place(), given));
     }
 
     private static Message summary(BedHydraulics hydraulics, BedLimit lasting, BedLimit peaks,
@@ -112,7 +113,7 @@ public final class ComputeBedHydraulics {
         Message loses = Message.of("computeBedHydraulics.pressureDropCleanBeads",
                 Text.rounded(lasting.flow()), Text.rounded(units.pressure(hydraulics.cleanDropPascals(limit) / 1000)),
                 Text.rounded(units.pressure(hydraulics.crushedDropPascals(limit) / 1000)),
-                Text.number(100 * hydraulics.crushedShare()));
+                Text.whole(100 * hydraulics.crushedShare()));
         return Message.sentences(List.of(takes, loses));
     }
 
@@ -143,27 +144,27 @@ public final class ComputeBedHydraulics {
                         flow, Text.whole(drain.expansionPercent().doubleValue()));
     }
 
-    private static void explain(BedHydraulics hydraulics, BedDuty duty, AnswerUnits units, Explanation explanation) {
-        explanation.assume("fragmentDiameter", Message.of("assumed.resin.diameterBead",
-                Text.number(100 * Packing.ASSUMED_FRAGMENT_DIAMETER_SHARE)), Origin.DEFAULT);
-        explanation.assume("crushedVoidLoss", Message.of("assumed.resin.bedCrushedBeadsOr",
-                Text.number(100 * Packing.ASSUMED_VOID_LOSS_SHARE), Text.number(100 * Packing.ASSUMED_CRUSHED_SHARE)),
-                Origin.DEFAULT);
-        explanation.assume("weakExpansion", Message.of("assumed.common.belowBedDepth",
-                Text.number(100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE)), Origin.DEFAULT);
-        explanation.assume("drainFlowStep", Text.of(units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE)),
-                Origin.DEFAULT);
-        explanation.assume("softener", Message.of("assumed.resin.onlyResinTankDrain"),
-                Origin.DERIVED);
+    private static void explain(BedHydraulics hydraulics, AnswerUnits units, Explanation explanation) {
+        assumeMethod(units, explanation);
         CycleBed.explain(units, explanation);
-        BedBeads.explain(explanation);
-        BedWater.explain(explanation);
         BedFlowLine.explain(units, explanation);
         BedLimit.explain(units, explanation);
-        BedBackwash.explain(duty, units, explanation);
+        BedBackwash.explain(units, explanation);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
         if (hydraulics.temperatureCelsius() < WaterCautions.COLD_CELSIUS) {
             explanation.caution(Caution.COLD_WATER);
         }
+    }
+
+    /** What no property of the request sets. */
+    private static void assumeMethod(AnswerUnits units, Explanation explanation) {
+        explanation.assume(Resolved.of("fragmentDiameter", 100 * Packing.ASSUMED_FRAGMENT_DIAMETER_SHARE, "%").byDefault(OWN)
+                .noting(Message.of("assumed.resin.diameterBead")));
+        explanation.assume(Resolved.of("crushedVoidLoss", 100 * Packing.ASSUMED_VOID_LOSS_SHARE, "%").byDefault(OWN)
+                .noting(Message.of("assumed.resin.bedCrushedBeadsOr", Text.number(BedHydraulicsRequest.ASSUMED_CRUSHED_PERCENT))));
+        explanation.assume(Resolved.of("weakExpansion", 100 * BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE, "%").byDefault(OWN)
+                .noting(Message.of("assumed.common.belowBedDepth")));
+        explanation.assume(Resolved.of("drainFlowStep", units.flow(BackwashFlow.ASSUMED_STEP_LITRES_PER_MINUTE)).byDefault(OWN));
+        explanation.assume(Resolved.inWords("/softener", Message.of("assumed.resin.onlyResinTankDrain")));
     }
 }

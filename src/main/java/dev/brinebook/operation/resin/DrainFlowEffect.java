@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -10,13 +10,14 @@ import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.SurfaceFlowQuantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.BackwashEffect;
-import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
 @SchemaDescription("A drain line flow control, and the effect of its flow on the bed.")
 public record DrainFlowEffect(
         @Property("Flow.") FlowQuantity flow,
+        @Basis(formula = "formula.common.flowCrossSectionTank", source = "CP-CYCLE")
         @Property("Velocity over the empty cross-section of the tank.") SurfaceFlowQuantity velocity,
+        @Basis(formula = "formula.common.formulaTargetVelocitySolved", source = "RICHARDSON-ZAKI")
         @Property(value = "Bed expansion, as a share of the settled depth.",
                 optional = "when the flow carries the resin out of the tank", min = 0, example = "0.59") BigDecimal expansionShare,
         @Property(value = "Whether the expanded bed stays in the tank.", example = "true") Boolean staysInTank,
@@ -33,11 +34,5 @@ public record DrainFlowEffect(
     /** How far it lifts the bed, in percent of the settled depth, for a sentence. */
     BigDecimal expansionPercent() {
         return Text.number(100 * expansionShare.doubleValue());
-    }
-
-    static void explain(String pointer, Explanation explanation) {
-        explanation.because(pointer + "/velocity", Message.of("formula.common.flowCrossSectionTank"), "CP-CYCLE");
-        explanation.because(pointer + "/expansionShare", Message.of("formula.common.formulaTargetVelocitySolved"),
-                "RICHARDSON-ZAKI");
     }
 }

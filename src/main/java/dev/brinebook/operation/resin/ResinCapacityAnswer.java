@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
-import dev.brinebook.api.AssumptionAnswer;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.BedCapacityQuantity;
 import dev.brinebook.text.Message;
@@ -21,7 +21,7 @@ public record ResinCapacityAnswer(
         @Property("Each dose, in the order of the request.") List<CapacityPoint> points,
         @Property("Each published limit, by its salt efficiency alone.") List<EfficiencyLineReach> efficiencyLines,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

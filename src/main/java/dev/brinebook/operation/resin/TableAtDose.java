@@ -2,6 +2,7 @@
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.resin.CapacityBasis;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -22,6 +23,7 @@ import java.util.List;
 @SchemaDescription("Results of a capacity table at a salt dose, in the ordinary water of the table.")
 public record TableAtDose(
         @Property("Capacity per volume of resin.") BedCapacityQuantity capacity,
+        @Basis(formula = "formula.resin.capacitySaltDose", source = "WQP-2009")
         @Property("Hardness removed per salt used.") SaltEfficiencyQuantity saltEfficiency,
         @Property(value = "Names of the limits whose salt efficiency is met.", example = "[\"productStandard\"]")
         List<String> linesReached,
@@ -59,7 +61,6 @@ public record TableAtDose(
             if (sitesLeft < 1) {
                 CapacityBasis.explainWear(pointer + "/capacity", sitesLeft, explanation);
             }
-            explanation.because(pointer + "/saltEfficiency", Message.of("formula.resin.capacitySaltDose"), "WQP-2009");
         }
     }
 }

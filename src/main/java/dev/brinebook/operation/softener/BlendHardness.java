@@ -5,11 +5,11 @@ import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.water.HardnessClasses;
 import dev.brinebook.answer.water.HardnessLines;
 import dev.brinebook.answer.water.SoftenedWaterAnswer;
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.OptionalResultAnswer;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
@@ -58,22 +58,22 @@ public final class BlendHardness {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         WaterAnalysis raw = request.water().toDomain(explanation);
-        double leakage = explanation.orDefault("leakageHardness", request.leakageHardness(),
-                Blend.DEFAULT_LEAKAGE_MG_PER_L, explanation.inUnits(Message.verbatim("0 gpg"), Message.verbatim("0 mg/L")));
+        double leakage = explanation.resolve(request.leakageHardness(), Blend.DEFAULT_LEAKAGE_MG_PER_L,
+                Resolved.of("/leakageHardness", units.hardness(Blend.DEFAULT_LEAKAGE_MG_PER_L)).byDefault("DAVIS-CORNWELL"));
         Blend blend = new Blend(raw.hardnessMgPerL(), request.residualHardness().inBase(), leakage);
         Dosed dosed = request.softener() == null ? null : dosed(request, raw, explanation);
-        Salt salt = dosed == null ? explanation.orDefault("softener.salt", null, Salt.SODIUM_CHLORIDE) : dosed.salt();
+        Salt salt = dosed == null ? explanation.resolve("/softener/salt", null, Salt.SODIUM_CHLORIDE, "OWN-ASSUMPTION") : dosed.salt();
         BlendedWater water = new BlendedWater(raw, raw.compensated(request.water().factors(explanation)), blend,
                 salt == Salt.POTASSIUM_CHLORIDE);
-        double litres = request.household().toDomain(explanation).meanLitres();
+        double litres = request.household().resolved().toDomain(explanation).meanLitres();
         ControllerTerms controller = PreferencesRequest.orNone(request.preferences()).controllerTerms(
                 request.softener() == null ? null : request.softener().control(), request.household().country(), units, explanation);
         explain(water, dosed, units, explanation);
         request.water().questionUnit(explanation);
         SofteningDemand without = effort(litres * water.fullLoadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
-                water.fullySoftened(), units, "/withoutBypass/water", explanation), units);
+                water.fullySoftened(), units), units);
         SofteningDemand with = effort(litres * water.loadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
-                water.softened(), units, "/withBypass/water", explanation), units);
+                water.softened(), units), units);
         return new BlendingAnswer(explanation.behindStops(summary(request, water, litres, with, without, units)),
                 HardnessLines.of(water.hardness(), raw.hardnessUncertaintyMgPerL(), controller.hardness(), units, "/hardness",
                         explanation),
@@ -86,9 +86,9 @@ public final class BlendHardness {
 
     private static Dosed dosed(BlendingRequest request, WaterAnalysis raw, Explanation explanation) {
         CapacityModel capacity = PreferencesRequest.orNone(request.preferences()).capacity(request.water(), raw,
-                request.softener().resinState(raw, explanation), explanation);
-        Softener softener = request.softener().toDomain(capacity, explanation);
-        double dose = request.softener().doseGramsPerLitre(explanation);
+                request.softener().resolved().resinState(raw, explanation), explanation);
+        Softener softener = request.softener().resolved().toDomain(capacity, explanation);
+        double dose = request.softener().resolved().doseGramsPerLitre(explanation);
         SoftenerCase.requireCapacity(softener, dose, "/softener/saltDose");
         return new Dosed(softener.salt(), softener.capacityGrams(dose), softener.saltGrams(dose), capacity);
     }
@@ -143,29 +143,14 @@ public final class BlendHardness {
         explanation.cautions(WaterCautions.of(water.raw()));
         explanation.cautions(water.cautions());
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
-        explanation.assume("dayOverride", Message.of("assumed.softener.includedDaysBetweenRegenerations"), Origin.DEFAULT);
-        explanation.assume("mixing", Message.of("assumed.softener.bypassKeepsShareEvery"), Origin.DEFAULT);
-        explanation.assume("ironAndManganese", Message.of("assumed.softener.resinRemovesDissolvedIron"), Origin.DEFAULT);
-        explanation.given("/residualHardness");
-        explanation.because("/bypassPercent", Message.of("formula.softener.hardnessAfterBlendingLeakage"),
-                "DAVIS-CORNWELL");
-        explanation.because("/dailyUse", Message.of("formula.softener.indoorUseHomeSoftened"), "REU-2016");
-        explanation.because("/waterThroughBypass", Message.of("formula.softener.meanUseBypassShare"), "DAVIS-CORNWELL");
-        explanation.because("/waterThroughResin", Message.of("formula.softener.meanUseWaterThrough"), "DAVIS-CORNWELL");
-        explanation.because("/residualClasses", Message.of("formula.softener.threeScalesDisagree"), "USGS-HARDNESS");
-        explanation.because("/ironLeft", Message.of("formula.softener.ironBypassShareOr"), "CP-RESIN-CARE");
-        explanation.because("/manganeseLeft", Message.of("formula.softener.manganeseBypassShare"), "CP-RESIN-CARE");
-        explanation.because("/withoutBypass/dailyLoad", Message.of("formula.softener.meanUseHardnessLeakage"),
-                "WQP-2009");
-        explanation.because("/withBypass/dailyLoad", Message.of("formula.softener.sameFormulaWaterThrough"),
-                "DAVIS-CORNWELL");
+        explanation.assume(Resolved.inWords("dayOverride", Message.of("assumed.softener.includedDaysBetweenRegenerations"))
+                .byDefault("OWN-ASSUMPTION"));
+        explanation.assume(Resolved.inWords("mixing", Message.of("assumed.softener.bypassKeepsShareEvery")).byDefault("DAVIS-CORNWELL"));
+        explanation.assume(Resolved.inWords("ironAndManganese", Message.of("assumed.softener.resinRemovesDissolvedIron"))
+                .byDefault("CP-RESIN-CARE"));
         if (dosed != null) {
-            for (String side : List.of("/withoutBypass", "/withBypass")) {
-                String days = side + "/daysBetweenRegenerations";
-                explanation.because(days, Message.of("formula.softener.capacityHardnessLoadPer"), "WQP-2009");
-                CapacityBasis.explain(days, dosed.capacity(), units, explanation);
-                explanation.because(side + "/saltPerYear", Message.of("formula.softener.of365DaysBetweenRegenerations"), "WQP-2009");
-            }
+            CapacityBasis.explain("/withoutBypass/daysBetweenRegenerations", dosed.capacity(), units, explanation);
+            CapacityBasis.explain("/withBypass/daysBetweenRegenerations", dosed.capacity(), units, explanation);
         }
     }
 }

@@ -31,7 +31,7 @@ public record BlendingRequest(
         @Property("The existing softener, to calculate how long its capacity lasts. Its control, minutes and "
                 + "flows are not needed here.") SoftenerRequest softener,
         @Property(value = "Hardness leakage of the softener.", min = 0, max = Hardness.MAX_MG_PER_L, unit = "mg/L",
-                fallback = "0 gpg") HardnessQuantity leakageHardness,
+                byDefault = Blend.DEFAULT_LEAKAGE_MG_PER_L) HardnessQuantity leakageHardness,
         @Property("Preferences. Only the capacity table is used.") PreferencesRequest preferences,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {

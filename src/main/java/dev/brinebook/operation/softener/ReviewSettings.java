@@ -19,7 +19,7 @@ import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.prices.LocalPrices;
-import dev.brinebook.request.softener.ConversionRequest;
+import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.CapacityModel;
@@ -65,10 +65,10 @@ public final class ReviewSettings {
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, explanation);
         DesignConditions duty = given.duty();
-        ExistingSoftener found = request.softener().found(given, explanation);
+        ExistingSoftener found = request.softener().resolved().found(given, explanation);
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
-        Terms terms = ConversionRequest.terms(request.conversion(), SiteReadiness.of(request.site(), request.softener(), found, duty,
+        Terms terms = RetrofitRequest.terms(request.retrofit(), SiteReadiness.of(request.site(), request.softener(), found, duty,
                 explanation).cost(), priced.toDomain(ownWell, SiteRequest.orUnseen(request.site()).ownSewage(duty.water().supply()),
                 explanation), request, given);
         Ladder ladder = Ladder.of(found, duty, terms);
@@ -80,7 +80,6 @@ public final class ReviewSettings {
                 given.found().softener(), duty, units)).toList();
         explain(given, review.asFound(), units, explanation);
         SettingFinding.explain(review.findings(), units, "/findings", explanation);
-        SettingQuestion.explain(questions, "/questions", explanation);
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, terms.running(), priced.currency(), units, "/verdict", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(untreated ? verdict.sentence()
                 : summary(review, questions, found, duty, units)), verdict, findings,
@@ -143,14 +142,11 @@ public final class ReviewSettings {
         if (year.totals().hardDays() > 0) {
             explanation.caution(Caution.RUNS_HARD);
         }
-        explanation.because("/dailyLoad", Message.of("formula.common.meanSoftenedUseHardness"), "WQP-2009");
-        CapacityBasis.explainFoundDose("/saltDose", explanation);
         CapacityModel capacity = given.found().softener().capacity();
         CapacityBasis.explain("/capacity", capacity, units, explanation);
         explanation.because("/capacity", Message.of("formula.softener.doseOutsideSodiumChloride",
                 Text.number(units.saltDose(CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE).value().doubleValue()),
                 Text.of(units.saltDose(CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE))), capacity.sourceKey());
-        explanation.because("/setRight", Message.of("formula.softener.sameYearAllFindings"), "DAIAD");
         explanation.because("/asFound", Message.of("formula.softener.yearHouseholdsDaysDecided",
                 duty.days().size()), "DAIAD");
     }

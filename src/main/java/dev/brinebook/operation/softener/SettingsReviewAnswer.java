@@ -6,10 +6,11 @@ import dev.brinebook.answer.softener.SettingFinding;
 import dev.brinebook.answer.softener.SettingQuestion;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
@@ -24,14 +25,17 @@ public record SettingsReviewAnswer(
                 + "that protect the bed, then those that stop hard water, then those that save.") List<SettingFinding> findings,
         @Property("Settings that were not given but affect the result.") List<SettingQuestion> questions,
         @Property("Compensated hardness.") HardnessLines hardness,
+        @Basis(formula = "formula.common.meanSoftenedUseHardness", source = "WQP-2009")
         @Property("Hardness load on the resin per mean day.") CapacityQuantity dailyLoad,
+        @Basis(formula = "formula.softener.refillWaterSaltLitre", source = "SALT-INSTITUTE")
         @Property("Actual salt per regeneration, from the refill if known.") SaltDoseQuantity saltDose,
         @Property("Capacity that this salt restores.") CapacityQuantity capacity,
         @Property("A year with the present settings.") YearTotals asFound,
+        @Basis(formula = "formula.softener.sameYearAllFindings", source = "DAIAD")
         @Property("A year with all findings corrected. The year with the present settings less this year is the "
                 + "sum over the findings.") YearTotals setRight,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -5,10 +5,10 @@ import dev.brinebook.answer.softener.DoseTradeOff;
 import dev.brinebook.answer.softener.FlowCheckAnswer;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
@@ -73,10 +73,10 @@ public final class SizeSoftener {
         explanation.caution(HomeCountry.airGap(request.household().country()));
         DesignConditions duty = duty(request, explanation);
         LocalPrices prices = LocalPrices.of(request.prices(), request.household());
-        Salt salt = explanation.orDefault("salt", request.salt(), Salt.SODIUM_CHLORIDE);
+        Salt salt = explanation.resolve("/salt", request.salt(), Salt.SODIUM_CHLORIDE, "OWN-ASSUMPTION");
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
-        explanation.assume("saltDose", dose.isPresent() ? Text.of(request.saltDose())
-                : Message.of("assumed.softener.eachCandidateOneCheapest"), dose.isPresent() ? Origin.CALLER : Origin.DERIVED);
+        explanation.assume(dose.isPresent() ? Resolved.of("/saltDose", request.saltDose())
+                : Resolved.inWords("/saltDose", Message.of("assumed.softener.eachCandidateOneCheapest")).estimated("TRADE-EFFICIENT"));
         boolean ownWell = duty.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
         Terms terms = new Terms(prices.toDomain(ownWell, ownWell, explanation), Terms.ASSUMED_HORIZON_YEARS, Map.of());
         RunningCost cost = terms.running();
@@ -113,7 +113,7 @@ public final class SizeSoftener {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
                 HomeCountry.units(request.units(), request.household().country()), explanation);
-        return preferences.duty(water, hardness, request.household().toDomain(explanation), Days.PER_YEAR, request.seed(),
+        return preferences.duty(water, hardness, request.household().resolved().toDomain(explanation), Days.PER_YEAR, request.seed(),
                 controller.with(controller.saltStep().forAnyBed()),
                 explanation);
     }
@@ -127,7 +127,7 @@ public final class SizeSoftener {
                         tank.heightMetres(), salt, capacity.apply(ResinState.NEW), CycleFlows.UNKNOWN),
                         Fit.Ratings.UNKNOWN, OptionalDouble.empty())).toList()
                 : request.candidates().stream().map(candidate -> new Candidate(candidate.sku(),
-                        candidate.asSoftener(salt).toDomain(capacity.apply(candidate.resinState()), new Explanation()),
+                        candidate.asSoftener(salt).resolved().toDomain(capacity.apply(candidate.resinState()), new Explanation()),
                         candidate.ratings(), candidate.price() == null ? OptionalDouble.empty()
                                 : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
         double highest = salt.fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
@@ -157,9 +157,6 @@ public final class SizeSoftener {
     }
 
     private static void explain(SizingRequest request, List<Ranked> ranked, Currency currency, AnswerUnits units, Explanation explanation) {
-        explanation.because("/dailyUse", Message.of("formula.common.indoorUseSoftenedShare"),
-                "REU-2016");
-        explanation.because("/dailyLoad", Message.of("formula.common.meanSoftenedUseHardness"), "WQP-2009");
         SizedSoftener.explain(request, ranked, currency, units, explanation);
         FlowCheckAnswer.explain("/candidates/*", units, explanation);
         if (request.candidates() != null) {

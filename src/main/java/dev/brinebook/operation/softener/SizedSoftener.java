@@ -3,6 +3,7 @@ package dev.brinebook.operation.softener;
 
 import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.softener.FlowCheckAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -37,19 +38,27 @@ public record SizedSoftener(
         @Property("Inner diameter of the tank.") LengthQuantity tankDiameter,
         @Property("Salt dose used.") SaltDoseQuantity saltDose,
         @Property("Capacity restored per regeneration at that dose.") CapacityQuantity capacity,
+        @Basis(formula = "formula.common.of365ExpectedRegenerationsYear", source = "FELLER")
         @Property(value = "Expected mean days between regenerations.", optional = "when it never regenerates", example = "4.1",
                 unit = "days") BigDecimal daysBetweenRegenerations,
+        @Basis(formula = "formula.softener.capacityHardnessLoadPer", source = "WQP-2009")
         @Property(value = "Days of mean use per full capacity.", optional = "when no water is used", example = "5.2",
                 unit = "days") BigDecimal fullChargeDays,
+        @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
+        @Basis
         @Property(value = "Certified salt efficiency rating, as given.", optional = "when none was given")
         SaltEfficiencyQuantity certifiedEfficiency,
         @Property("Continuous flow compared with the limit of the bed.") FlowCheckAnswer continuousFlow,
         @Property("Peak flow compared with the limit of the bed.") FlowCheckAnswer peakFlow,
+        @Basis(formula = "formula.softener.expectedRegenerationsMeteredYear", source = "DAIAD")
         @Property("Salt per year, with a meter.") MassQuantity saltPerYear,
+        @Basis(formula = "formula.softener.expectedRegenerationsMeteredYearWater", source = "CP-CYCLE")
         @Property("Regeneration water per year, with a meter.") VolumeQuantity waterPerYear,
+        @Basis(formula = "formula.softener.expectedDaysBedExhausted", source = "DAIAD")
         @Property(value = "Hard days per year, with a meter.", min = 0, unit = "days a year", example = "1")
         BigDecimal hardDaysPerYear,
+        @Basis(formula = "formula.softener.saltWaterYearTheir", source = "CP-PRICES")
         @Property("Cost of salt and regeneration water per year.") Money runningCostPerYear,
         @Property(value = "The same plus the purchase price spread over 15 years.", optional = "when its price is unknown")
         Money costPerYear) {
@@ -88,14 +97,6 @@ public record SizedSoftener(
                                 : "CP-RESIN-PRICE");
         explainBed(request, units, explanation);
         CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);
-        explanation.because(EACH + "/daysBetweenRegenerations", Message.of("formula.common.of365ExpectedRegenerationsYear"), "FELLER");
-        explanation.because(EACH + "/fullChargeDays", Message.of("formula.softener.capacityHardnessLoadPer"), "WQP-2009");
-        explanation.because(EACH + "/saltEfficiency", Message.of("formula.common.capacitySaltPerRegeneration"), "WQP-2009");
-        explanation.because(EACH + "/saltPerYear", Message.of("formula.softener.expectedRegenerationsMeteredYear"), "DAIAD");
-        explanation.because(EACH + "/waterPerYear", Message.of("formula.softener.expectedRegenerationsMeteredYearWater"), "CP-CYCLE");
-        explanation.because(EACH + "/hardDaysPerYear", Message.of("formula.softener.expectedDaysBedExhausted"), "DAIAD");
-        explanation.because(EACH + "/runningCostPerYear", Message.of("formula.softener.saltWaterYearTheir"),
-                "CP-PRICES");
         if (ranked.stream().anyMatch(one -> one.candidate().price().isPresent())) {
             explanation.because(EACH + "/costPerYear", Message.of("formula.softener.runningCostPriceYears",
                     Text.number(Sizing.ASSUMED_LIFE_YEARS)), "CP-PRICES");
@@ -110,10 +111,6 @@ public record SizedSoftener(
         } else {
             explanation.because(EACH + "/resinVolume", Message.of("formula.softener.givenOrResinVolume"), "CP-NAMEPLATE");
             explanation.because(EACH + "/tankDiameter", Message.of("formula.softener.givenOrSmallestStandard"), "CP-TANKS");
-        }
-        if (request.candidates() != null
-                && request.candidates().stream().anyMatch(one -> one.certifiedEfficiency() != null)) {
-            explanation.given(EACH + "/certifiedEfficiency");
         }
         if (request.saltDose() == null) {
             explanation.because(EACH + "/saltDose", Message.of("formula.softener.saltDoseReserveLeast"), "TRADE-EFFICIENT");

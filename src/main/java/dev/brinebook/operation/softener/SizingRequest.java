@@ -27,7 +27,7 @@ public record SizingRequest(
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softeners to choose from.", minItems = 1, maxItems = SizingRequest.MAX_CANDIDATES,
                 fallback = "the standard sizes of the trade") List<CandidateRequest> candidates,
-        @Property(value = "The salt.", fallback = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
+        @Property(value = "The salt.", defaultCode = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
         @Property(value = "Salt dose for every candidate.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
                 max = CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE, unit = "g/L",
                 fallback = "the cheapest dose for each candidate") SaltDoseQuantity saltDose,
@@ -37,7 +37,8 @@ public record SizingRequest(
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
                 + "it.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements Checked {
+                max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
+                example = "1") Long seed) implements Checked {
 
     /** Dose and reserve are chosen for each, which takes some milliseconds. */
     static final int MAX_CANDIDATES = 250;

@@ -6,13 +6,13 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.quantity.HardnessUnit;
-import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.water.FactorSet;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
@@ -45,6 +45,7 @@ public final class CompensateHardness {
 
     /** A number below it would be shown as none. */
     private static final double LEAST_TENTH = 0.05;
+    private static final String HARDNESS_STEP = "/hardnessStep";
 
     private CompensateHardness() {
     }
@@ -56,7 +57,6 @@ public final class CompensateHardness {
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness sum = water.compensated(request.water().factors(explanation));
         explanation.cautions(WaterCautions.of(water));
-        explanation.because("/bySet", Message.of("formula.water.sameSumUnderEach"), "CP-IRON-FACTORS");
         HardnessLines lines = HardnessLines.of(sum, water.hardnessUncertaintyMgPerL(), step(request, units, explanation), units,
                 "/hardness", explanation);
         List<FactorSetTotal> bySet = Arrays.stream(FactorSet.values()).filter(set -> set != FactorSet.OWN)
@@ -69,7 +69,8 @@ public final class CompensateHardness {
     private static HardnessStep step(CompensatedHardnessRequest request, AnswerUnits units, Explanation explanation) {
         HardnessStep usual = HardnessStep.of(units == AnswerUnits.METRIC ? HardnessUnit.GERMAN_DEGREE : HardnessUnit.GPG);
         HardnessQuantity given = request.hardnessStep();
-        explanation.orDefault("hardnessStep", given, 0, Text.measure(Rounding.answer(usual.size()), usual.unit().symbol()));
+        explanation.assume(given == null ? Resolved.of(HARDNESS_STEP, usual.size(), usual.unit().symbol()).byDefault("OWN-ASSUMPTION")
+                : Resolved.of(HARDNESS_STEP, given));
         return given == null ? usual : new HardnessStep(given.unit(), given.value().doubleValue());
     }
 

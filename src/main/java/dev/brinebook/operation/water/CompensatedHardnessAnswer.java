@@ -2,10 +2,11 @@
 package dev.brinebook.operation.water;
 
 import dev.brinebook.answer.water.HardnessLines;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.text.Message;
 import java.util.List;
@@ -14,9 +15,10 @@ import java.util.List;
 public record CompensatedHardnessAnswer(
         @Property(value = "Summary in one sentence, to quote.", example = "\"Set 34 gpg.\"") Message summary,
         @Property("The sum, line by line.") HardnessLines hardness,
+        @Basis(formula = "formula.water.sameSumUnderEach", source = "CP-IRON-FACTORS")
         @Property("Compensated hardness of the same water by each named factor set.") List<FactorSetTotal> bySet,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

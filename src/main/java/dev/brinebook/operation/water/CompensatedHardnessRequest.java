@@ -14,6 +14,6 @@ public record CompensatedHardnessRequest(
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "Step of the hardness setting on the controller, in the unit of the setting.", min = 0, aboveMin = true,
                 max = 200, unit = "mg/L", fallback = "1 gpg, and in metric answers 1 dH") HardnessQuantity hardnessStep,
-        @Property(value = HomeCountry.DESCRIPTION, fallback = "unitedStates", example = "\"germany\"") Country country,
+        @Property(value = HomeCountry.DESCRIPTION, defaultCode = "unitedStates", example = "\"germany\"") Country country,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units) {
 }

@@ -38,9 +38,6 @@ public final class ConvertHardness {
         if (request.hardness() == null) {
             explanation.because("/inEveryUnit", Message.of("formula.water.of2497Calcium4"), "SM2340B");
         }
-        explanation.because("/inEveryUnit", Message.of("formula.water.grainsGallonsTheirExact"), "NIST-SP811");
-        explanation.because("/inEveryUnit", Message.of("formula.water.of10MgLCao"), "DIN38409-6");
-        explanation.because("/inEveryUnit", Message.of("formula.water.mmolLMolarMass"), "CIAAW");
         explanation.because("/classes/usgs", Message.of("formula.water.upperEnds60120"), "USGS-HARDNESS");
         explanation.because("/classes/german", Message.of("formula.water.of1525"), "WRMG");
         explanation.because("/classes/trade", Message.of("formula.water.upperEnds13"), "CP-HARDNESS-CLASSES");

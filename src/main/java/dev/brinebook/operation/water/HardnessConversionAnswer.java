@@ -2,10 +2,11 @@
 package dev.brinebook.operation.water;
 
 import dev.brinebook.answer.water.HardnessClasses;
-import dev.brinebook.api.AssumptionAnswer;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.text.Message;
@@ -15,10 +16,13 @@ import java.util.List;
 public record HardnessConversionAnswer(
         @Property(value = "Summary in one sentence, to quote.", example = "\"18.5 gpg is 317 mg/L (17.7 °dH): very "
                 + "hard water.\"") Message summary,
+        @Basis(formula = "formula.water.grainsGallonsTheirExact", source = "NIST-SP811")
+        @Basis(formula = "formula.water.of10MgLCao", source = "DIN38409-6")
+        @Basis(formula = "formula.water.mmolLMolarMass", source = "CIAAW")
         @Property("The hardness in every supported unit.") List<HardnessQuantity> inEveryUnit,
         @Property("Class of the hardness.") HardnessClasses classes,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<AssumptionAnswer> assumptions,
+        @Property("Values that were assumed.") List<Resolved> assumptions,
         @Property("Formula and source of each number.") List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -10,6 +10,7 @@ import dev.brinebook.household.FixtureCount;
 import dev.brinebook.household.FixtureUse;
 import dev.brinebook.quantity.Quantity;
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 @SchemaDescription("Fixtures of one kind. An omitted value comes from the tables, if they have it. Not every kind has every value.")
@@ -17,8 +18,9 @@ public record FixtureRequest(
         @Property(value = "Kind of fixture. A bathroom group is a shower or tub, a lavatory and a water closet. It has fewer "
                 + "fixture units than the three listed singly.", required = true,
                 example = "\"shower\"") @Discriminator(others = "single") Fixture kind,
-        @Property(value = "Number of fixtures.", min = 1, max = FixtureCount.MAX_COUNT, example = "2", fallback = "1") Integer count,
-        @Property(value = "Place of use: a home, or open to anyone.", fallback = "private") FixtureUse use,
+        @Property(value = "Number of fixtures.", min = 1, max = FixtureCount.MAX_COUNT, example = "2",
+                byDefault = FixtureCount.ASSUMED_COUNT) Integer count,
+        @Property(value = "Place of use: a home, or open to anyone.", defaultCode = "private") FixtureUse use,
         @Property(value = "Flow of one fixture while it runs. A bathroom group has none, so list its fixtures singly.",
                 exceptKinds = {"bathroomGroup", "bathroomGroupFlushometer"},
                 min = FixtureCount.MIN_FLOW_LITRES_PER_MINUTE, max = FixtureCount.MAX_FLOW_LITRES_PER_MINUTE, unit = "L/min",
@@ -40,15 +42,26 @@ public record FixtureRequest(
 
     /** The fixtures, with the values of the tables for what is left out. */
     FixtureCount toDomain() {
-        return new FixtureCount(kind, count == null ? 1 : count, use == null ? FixtureUse.PRIVATE : use,
+        return new FixtureCount(kind, count == null ? FixtureCount.ASSUMED_COUNT : count, use == null ? FixtureUse.PRIVATE : use,
                 new FixtureCount.Known(base(flow, 1), number(busyProbability), number(fixtureUnits),
                         base(designFlow, 1 / 60.0)));
     }
 
-    /** Whether any value of the table replaces an omitted one. */
-    boolean leavesOut() {
-        return count == null || use == null || flow == null || busyProbability == null || fixtureUnits == null
-                || designFlow == null;
+    /**
+     * Key of the source of the first value that replaces an omitted one: [BUCHBERGER-2017] flow and probability, [IPC-E103] fixture
+     * units, [DIN-1988-300] design flow. Empty when everything is given.
+     */
+    Optional<String> sourceOfOmitted() {
+        if (flow == null || busyProbability == null) {
+            return Optional.of("BUCHBERGER-2017");
+        }
+        if (fixtureUnits == null) {
+            return Optional.of("IPC-E103");
+        }
+        if (designFlow == null) {
+            return Optional.of("DIN-1988-300");
+        }
+        return count == null || use == null ? Optional.of("OWN-ASSUMPTION") : Optional.empty();
     }
 
     private static OptionalDouble base(Quantity<?> given, double factor) {

@@ -2,6 +2,7 @@
 package dev.brinebook.request.household;
 
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -27,21 +28,24 @@ import java.util.Optional;
  */
 record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinute) {
 
+    private static final String BATHROOMS = "/household/bathrooms";
+
     static HouseholdFlows of(HouseholdRequest household, Explanation explanation) {
         return household.fixtures() == null ? ofBathrooms(household, explanation) : ofFixtures(household, explanation);
     }
 
     private static HouseholdFlows ofBathrooms(HouseholdRequest household, Explanation explanation) {
-        int bathrooms = (int) explanation.orDefault("household.bathrooms", household.bathrooms(),
-                household.people() == null ? 2 : PeakFlow.assumedBathrooms(household.people()),
-                rooms -> Message.of("pattern.value", rooms));
+        Resolved assumed = household.people() == null
+                ? Resolved.of(BATHROOMS, PeakFlow.ASSUMED_BATHROOMS, null).byDefault("OWN-ASSUMPTION")
+                : Resolved.of(BATHROOMS, PeakFlow.assumedBathrooms(household.people()), null).estimated("OWN-ASSUMPTION");
+        int bathrooms = (int) explanation.resolve(household.bathrooms(), assumed);
         return of(household, PeakFlow.percentile99LitresPerMinute(PeakFlow.assumedFixtures(bathrooms)),
                 PeakFlow.assumedContinuousLitresPerMinute(bathrooms), explanation);
     }
 
     /** A flow that is given needs no estimate, so fixtures without an estimate are allowed with both flows. */
     private static HouseholdFlows ofFixtures(HouseholdRequest household, Explanation explanation) {
-        FixtureSchedule schedule = FixtureLine.schedule("household.fixtures", household.fixtures(), explanation);
+        FixtureSchedule schedule = FixtureLine.schedule("/household/fixtures", household.fixtures(), explanation);
         Optional<SizingFlow> sizing = SizingFlow.of(schedule, PeakFlow.DEFAULT_PERCENTILE);
         return of(household, sizing.map(SizingFlow::peakLitresPerMinute).orElse(0.0),
                 sizing.map(SizingFlow::continuousLitresPerMinute).orElse(0.0), explanation);
@@ -49,15 +53,14 @@ record HouseholdFlows(double peakLitresPerMinute, double continuousLitresPerMinu
 
     private static HouseholdFlows of(HouseholdRequest household, double peakEstimate, double lastingEstimate,
             Explanation explanation) {
-        double lasting = flow("household.continuousFlow", household.continuousFlow(), lastingEstimate, explanation);
-        return new HouseholdFlows(flow("household.peakFlow", household.peakFlow(), Math.max(lasting, peakEstimate),
+        double lasting = flow("/household/continuousFlow", household.continuousFlow(), lastingEstimate, explanation);
+        return new HouseholdFlows(flow("/household/peakFlow", household.peakFlow(), Math.max(lasting, peakEstimate),
                 explanation), lasting);
     }
 
-    private static double flow(String name, FlowQuantity given, double estimate, Explanation explanation) {
-        return explanation.orDefault(name, given, estimate,
-                Message.of("assumed.household.estimatedFixtures", explanation.inBothUnits(
-                        AnswerUnits.US.flow(estimate), AnswerUnits.METRIC.flow(estimate))));
+    private static double flow(String pointer, FlowQuantity given, double estimate, Explanation explanation) {
+        return explanation.resolve(given, estimate, Resolved.of(pointer, AnswerUnits.of(explanation).flow(estimate))
+                .estimated("BUCHBERGER-2017").noting(Message.of("assumed.household.estimatedFixtures")));
     }
 
     /** A flow in the units of both systems, for an error, where the units of the answer are not known. */

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
@@ -26,8 +27,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+/** Days of use. An answer that holds one made it from readings: its {@link Basis} is of those. */
 @SchemaDescription("Use measured day by day. List a day that was not measured in missing. Do not write it as 0.")
 public record SeriesRequest(
+        @Basis(formula = "formula.household.daysMidnightMidnightLocal", source = "IANA-TZ")
         @Property(value = "Date of the first value.", required = true, example = "\"2026-01-01\"") LocalDate firstDate,
         @Property(value = "The unit of the values.", required = true, example = "\"L\"") VolumeUnit unit,
         @Property(value = "Indoor use of each measured day, in order. At most three years, and at most 45,000 L a day.", required = true,
@@ -75,8 +78,8 @@ public record SeriesRequest(
     /** The days in litres; missing ones are stated. */
     MeteredDays toDays(Explanation explanation) {
         if (missing != null && !missing.isEmpty()) {
-            explanation.assume("household.dailySeries.missing", Message.of("assumed.household.daysMissingEachReplaced", missing.size(),
-                    size()), Origin.DERIVED);
+            explanation.assume(Resolved.of("/household/dailySeries/missing", missing.size(), "days").estimated("OWN-ASSUMPTION")
+                    .noting(Message.of("assumed.household.daysMissingEachReplaced", size())));
         }
         return days();
     }

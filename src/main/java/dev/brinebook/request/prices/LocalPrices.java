@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.prices;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
-import dev.brinebook.api.Text;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.Money;
 import dev.brinebook.household.Country;
 import dev.brinebook.payback.NominalDiscount;
 import dev.brinebook.payback.Prices;
@@ -14,7 +14,6 @@ import dev.brinebook.payback.UsualPrices;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.text.Message;
-import java.math.BigDecimal;
 import java.util.Currency;
 
 /**
@@ -25,6 +24,7 @@ import java.util.Currency;
  */
 public record LocalPrices(PricesRequest given, UsualPrices usual) {
 
+    private static final String PERCENT_A_YEAR = "%/year";
     private static final Message OWN_WELL = Message.of("localPrices.of0PrivateWellWithout");
     private static final Message OWN_SEWAGE = Message.of("localPrices.of0PrivateSepticSystem");
 
@@ -58,9 +58,9 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
 
     /** Salt in a bag, with its default recorded in {@code explanation}. */
     public double bagKilograms(Explanation explanation) {
-        return explanation.orDefault("prices.saltBag.mass", given.saltBag() == null ? null : given.saltBag().mass(), usual.bagKilograms(),
-                explanation.inUnits(Text.of(AnswerUnits.US.mass(usual.bagKilograms())),
-                        Text.of(AnswerUnits.METRIC.mass(usual.bagKilograms()))));
+        return explanation.resolve(given.saltBag() == null ? null : given.saltBag().mass(), usual.bagKilograms(),
+                Resolved.of("/prices/saltBag/mass", AnswerUnits.of(explanation).mass(usual.bagKilograms()))
+                        .byCountry(usual.saltSourceKey()));
     }
 
     /**
@@ -74,56 +74,52 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
         Prices prices = usual.prices();
         double salt = given.saltBag() == null ? prices.saltPerKilogram()
                 : given.saltBag().price().value().doubleValue() / given.saltBag().mass().inBase();
-        note("prices.saltBag", salt, "kg", given.saltBag() == null, explanation);
-        double waterPrice = perCubicMetre("prices.water", given.water(), ownWell ? OWN_WELL : null, prices.waterPerCubicMetre(),
+        assume("/prices/saltBag", salt, "kg", given.saltBag() == null, usual.saltSourceKey(), explanation);
+        double waterPrice = perCubicMetre("/prices/water", given.water(), ownWell ? OWN_WELL : null, prices.waterPerCubicMetre(),
                 explanation);
-        double sewerPrice = perCubicMetre("prices.sewer", given.sewer(), ownSewage ? OWN_SEWAGE : null, prices.sewerPerCubicMetre(),
+        double sewerPrice = perCubicMetre("/prices/sewer", given.sewer(), ownSewage ? OWN_SEWAGE : null, prices.sewerPerCubicMetre(),
                 explanation);
-        double visit = given.serviceVisit() == null ? prices.perServiceVisit() : given.serviceVisit().value().doubleValue();
-        explanation.assume("prices.serviceVisit", given.serviceVisit() == null ? Message.of("assumed.prices.perVisitAssumed",
-                money(visit)) : Message.of("assumed.prices.perVisit", money(visit)),
-                given.serviceVisit() == null ? Origin.DEFAULT : Origin.CALLER);
-        explanation.assume("prices.priceYear", priceYearInWords(), given.priceYear() == null ? Origin.DEFAULT : Origin.CALLER);
-        double growth = explanation.orDefault("prices.growthPercentPerYear", given.growthPercentPerYear(),
-                100 * prices.growthSharePerYear(), percent -> Message.of("localPrices.year", percent));
-        double discount = explanation.orDefault("prices.discountPercentPerYear", given.discountPercentPerYear(),
-                100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, this::discountInWords);
+        Money visitPrice = given.serviceVisit();
+        double visit = explanation.resolve(visitPrice == null ? null : visitPrice.value(), prices.perServiceVisit(),
+                Resolved.of("/prices/serviceVisit", prices.perServiceVisit(), currency().getCurrencyCode()).byDefault("OWN-ASSUMPTION"));
+        explanation.assume(priceYear());
+        double growth = explanation.resolve(given.growthPercentPerYear(), 100 * prices.growthSharePerYear(), Resolved.of(
+                "/prices/growthPercentPerYear", 100 * prices.growthSharePerYear(), PERCENT_A_YEAR).byDefault("METRO-WATER"));
+        double discount = explanation.resolve(given.discountPercentPerYear(), 100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, Resolved.of(
+                "/prices/discountPercentPerYear", 100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, PERCENT_A_YEAR).byDefault("CFR-436")
+                .noting(Message.of("localPrices.year3Real2")));
         return new Prices(salt, waterPrice, sewerPrice, visit, growth / 100, discount / 100);
     }
 
-    private Message priceYearInWords() {
+    private Resolved priceYear() {
+        String pointer = "/prices/priceYear";
         if (given.priceYear() == null) {
-            return Message.of("localPrices.pricesGivenYearYour", year(usual.year()));
+            return Resolved.of(pointer, usual.year(), null).byCountry(usual.waterSourceKey())
+                    .noting(Message.of("localPrices.pricesGivenYearYour"));
         }
-        return given.given().size() < 3 ? Message.of("localPrices.pricesGiven", year(given.priceYear()), year(usual.year()))
-                : Message.of("pattern.value", year(given.priceYear()));
-    }
-
-    private Message discountInWords(BigDecimal percent) {
-        return given.discountPercentPerYear() == null ? Message.of("localPrices.year3Real2", percent)
-                : Message.of("localPrices.year", percent);
+        Resolved year = Resolved.of(pointer, given.priceYear(), null);
+        return given.given().size() < 3 ? year.noting(Message.of("localPrices.pricesGiven", year(usual.year()))) : year;
     }
 
     /** The price given, else none for the reason {@code whyNone}, where there is one, else {@code usually}. */
-    private double perCubicMetre(String name, WaterPrice price, Message whyNone, double usually, Explanation explanation) {
+    private double perCubicMetre(String pointer, WaterPrice price, Message whyNone, double usually, Explanation explanation) {
         if (price == null && whyNone != null) {
-            explanation.assume(name, whyNone, Origin.DERIVED);
+            explanation.assume(Resolved.of(pointer, 0, per("m3")).estimated("OWN-ASSUMPTION").noting(whyNone));
             return 0;
         }
         double perCubicMetre = price == null ? usually : price.perCubicMetre();
-        note(name, perCubicMetre, "m3", price == null, explanation);
+        assume(pointer, perCubicMetre, "m3", price == null, usual.waterSourceKey(), explanation);
         if (price == null && usual.withoutFixedCharges()) {
-            double gallons = 1000 * Prices.ASSUMED_1000_US_GALLONS_PER_MONTH;
-            BigDecimal fixed = Text.number(100 * Prices.ASSUMED_FIXED_SHARE_OF_BILL);
-            explanation.assume(name + ".fixedShare", Message.of("localPrices.billFixedSavedRest", fixed, explanation.inUnits(
-                    Text.measure(Text.number(gallons), VolumeUnit.US_GALLON.symbol()),
-                    Text.of(AnswerUnits.METRIC.volume(VolumeUnit.US_GALLON.toBase(gallons))))), Origin.DEFAULT);
+            explanation.assume(Resolved.of("fixedShareOfBill", 100 * Prices.ASSUMED_FIXED_SHARE_OF_BILL, "%").byDefault("RATE-SURVEY")
+                    .noting(Message.of("localPrices.billFixedSavedRest")));
+            explanation.assume(Resolved.of("billedWaterPerMonth", AnswerUnits.of(explanation).volume(VolumeUnit.US_GALLON.toBase(
+                    1000 * Prices.ASSUMED_1000_US_GALLONS_PER_MONTH))).byDefault("OWN-ASSUMPTION"));
         }
         return perCubicMetre;
     }
 
-    private Message money(double amount) {
-        return Text.measure(Text.number(amount), currency().getCurrencyCode());
+    private String per(String unit) {
+        return currency().getCurrencyCode() + "/" + unit;
     }
 
     /** A year, in which thousands are not set apart. */
@@ -131,10 +127,9 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
         return Integer.toString(year);
     }
 
-    private void note(String name, double price, String per, boolean isDefault, Explanation explanation) {
-        explanation.assume(name, isDefault ? Message.of("assumed.prices.perUsualPricePrice", money(price), per,
-                Message.of(usual.country()), year(usual.year()))
-                : Message.of("assumed.prices.per", money(price), per),
-                isDefault ? Origin.DEFAULT : Origin.CALLER);
+    private void assume(String pointer, double price, String per, boolean isUsual, String sourceKey, Explanation explanation) {
+        Resolved resolved = Resolved.of(pointer, price, per(per));
+        explanation.assume(isUsual ? resolved.byCountry(sourceKey).noting(Message.of("assumed.prices.perUsualPricePrice",
+                Message.of(usual.country()), year(usual.year()))) : resolved);
     }
 }

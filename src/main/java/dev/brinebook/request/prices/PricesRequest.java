@@ -8,7 +8,9 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
+import dev.brinebook.payback.NominalDiscount;
 import dev.brinebook.payback.Prices;
+import dev.brinebook.payback.UsualPrices;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -17,24 +19,27 @@ import java.util.Map;
 @SchemaDescription("Prices of salt, water and service, all in one currency. Missing prices default to the usual prices of the "
         + "household's country. With another currency, give salt, water and sewer.")
 public record PricesRequest(
-        @Property(value = "Price of salt, per bag.", fallback = "8.16 USD for 40 lb, which is 0.45 USD/kg; elsewhere the usual"
-                + " price of the country") SaltBag saltBag,
+        @Property(value = "Price of salt, per bag.", fallback = Prices.SALT_USD_PER_KILOGRAM + " USD/kg, in bags of "
+                + UsualPrices.US_BAG_POUNDS + " lb; elsewhere the usual price of the country") SaltBag saltBag,
         @Property(value = "Price of each additional volume of water. Leave out fixed charges, which are not saved.",
                 fallback = "2.90 USD per 1,000 gal; elsewhere the usual price of the country; 0 for a private well") WaterPrice water,
         @Property(value = "Price of each additional volume of waste water.",
                 fallback = "4.17 USD per 1,000 gal; elsewhere the usual price of the country; 0 with a septic system, "
                 + "which is assumed for a private well unless the request says otherwise") WaterPrice sewer,
-        @Property(value = "Price of a service visit.", fallback = "100 in the currency; visits cost only if the request gives their number")
+        @Property(value = "Price of a service visit.", fallback = (int) Prices.ASSUMED_USD_PER_SERVICE_VISIT
+                + " in the currency; visits cost only if the request gives their number")
         Money serviceVisit,
         @Property(value = "Year of the prices. Prices are not converted between years, so give all for the same year.", min = 1990,
                 max = 2100, fallback = "the year of the usual prices", example = "2026")
         Integer priceYear,
         @Property(value = "Nominal growth of all prices.", min = 100 * Prices.MIN_GROWTH_SHARE_PER_YEAR,
-                max = 100 * Prices.MAX_GROWTH_SHARE_PER_YEAR, unit = "percent a year", fallback = "4", example = "4")
+                max = 100 * Prices.MAX_GROWTH_SHARE_PER_YEAR, unit = "percent a year",
+                byDefault = 100 * Prices.GROWTH_SHARE_PER_YEAR, example = "4")
         BigDecimal growthPercentPerYear,
         @Property(value = "Nominal discount rate. Do not use a real rate, because the growth is nominal.",
                 min = 100 * Prices.MIN_DISCOUNT_SHARE_PER_YEAR, max = 100 * Prices.MAX_DISCOUNT_SHARE_PER_YEAR,
-                unit = "percent a year", fallback = "5.575", example = "5.575") BigDecimal discountPercentPerYear)
+                unit = "percent a year", byDefault = 100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR,
+                example = "5.575") BigDecimal discountPercentPerYear)
         implements Checked {
 
     static final PricesRequest NONE = new PricesRequest(null, null, null, null, null, null, null);

@@ -38,7 +38,7 @@ public record CandidateRequest(
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
                 fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
         @Property(value = "Direction of the brine through the bed. Used when the capacity method is column.",
-                fallback = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
+                defaultCode = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
         @Property(value = "Purchase price.", fallback = "unknown: if any price is unknown, all are ranked by the usual price of "
                 + "their resin") Money price,
         @Property(value = "Continuous flow rated by its maker.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
@@ -74,7 +74,7 @@ public record CandidateRequest(
      * @throws dev.brinebook.api.InvalidRequest when its size can be worked out for no dose
      */
     public Sizing.Candidate asGoods(double cost, CaseRequest request, SoftenerCase given) {
-        Softener softener = asSoftener(given.found().softener().salt()).toDomain(PreferencesRequest.orNone(request.preferences())
+        Softener softener = asSoftener(given.found().softener().salt()).resolved().toDomain(PreferencesRequest.orNone(request.preferences())
                 .capacity(request.water(), given.duty().water(), resinState(), new Explanation()), new Explanation())
                 .inPlaceOf(given.found().softener());
         SoftenerCase.requireDoses(softener, "/water");

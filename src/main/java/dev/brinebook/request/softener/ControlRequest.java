@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
+import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.ClockEveryDays;
@@ -26,6 +25,7 @@ import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.Setting;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.Hardness;
+import dev.brinebook.water.WaterCautions;
 import java.time.DayOfWeek;
 import java.util.EnumSet;
 import java.util.List;
@@ -52,11 +52,15 @@ public record ControlRequest(
         ReserveRequest reserve,
         @Property(value = "Day override: days after which it regenerates regardless of use. 0 means never.", min = 0,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
-                fallback = "0 for a clock; 14 for a meter, or fewer, down to 3, if iron and manganese together exceed 0.3 mg/L")
+                fallback = Policy.NO_OVERRIDE + " for a clock; " + Policy.DEFAULT_OVERRIDE_DAYS + " for a meter, or fewer, down to "
+                + MeterSettings.SHORTEST_OVERRIDE_DAYS + ", if iron and manganese together exceed "
+                + WaterCautions.IRON_STAINS_MG_PER_L + " mg/L")
         Integer dayOverride,
-        @Property(value = "Hour of regeneration.", min = 0, max = 23, example = "2", fallback = "2")
+        @Property(value = "Hour of regeneration.", min = 0, max = 23, example = "2", byDefault = MeterSettings.REGENERATION_HOUR)
         Integer regenerationHour) implements Checked {
 
+    /** Where the request has the control of its softener. */
+    public static final String OF_SOFTENER = "/softener/control";
     /** A thousand kilograins: above every household bed. */
     static final double MAX_CAPACITY_GRAMS = 100_000;
 
@@ -79,28 +83,40 @@ public record ControlRequest(
     /**
      * The policy in the domain.
      *
+     * @param pointer where the request has this control
      * @param dosed the softener at the dose it gets
      * @param duty the demand on it
      */
-    public Policy toPolicy(DosedSoftener dosed, DesignConditions duty, Explanation explanation) {
-        int override = dayOverride != null ? dayOverride : defaultOverride(duty);
-        explanation.assume("control.dayOverride", override == 0 ? Message.of("assumed.softener.none")
-                : Message.of("assumed.softener.days", override), dayOverride == null ? Origin.DEFAULT : Origin.CALLER);
+    public Policy toPolicy(String pointer, DosedSoftener dosed, DesignConditions duty, Explanation explanation) {
+        int override = dayOverride(pointer + "/dayOverride", duty, explanation);
         if (kind == Kind.CLOCK) {
             return everyDays != null ? new ClockEveryDays(everyDays, override)
                     : new ClockOnWeekdays(EnumSet.copyOf(weekdays), override);
         }
-        double meterLitres = meterLitres(dosed, duty, explanation);
+        double meterLitres = meterLitres(pointer, dosed, duty, explanation);
         if (kind == Kind.METERED_IMMEDIATE) {
             return new MeteredImmediate(meterLitres, override);
         }
         if (kind == Kind.TWIN_ALTERNATING) {
             return new TwinAlternating(meterLitres, override);
         }
-        explanation.assume("control.reserve", reserve == null ? Message.of("assumed.softener.smallestReserveMeetsService")
-                : Message.verbatim(WireNames.of(reserve.rule())), reserve == null ? Origin.DEFAULT : Origin.CALLER);
-        return reserve == null ? MeterSettings.delayed(meterLitres, override, dosed.regeneration(), duty)
-                : reserve.toPolicy(meterLitres, duty, override);
+        if (reserve == null) {
+            explanation.assume(Resolved.inWords(pointer + "/reserve", Message.of("assumed.softener.smallestReserveMeetsService"))
+                    .byDefault("OWN-ASSUMPTION"));
+            return MeterSettings.delayed(meterLitres, override, dosed.regeneration(), duty);
+        }
+        explanation.assume(Resolved.of(pointer + "/reserve/rule", reserve.rule()));
+        if (reserve.rule() == ReserveRequest.Rule.DAY_PERCENTILE) {
+            explanation.resolve(reserve.probability(), Resolved.of(pointer + "/reserve/probability", ReserveRequest.ASSUMED_PROBABILITY,
+                    null).byDefault("OWN-ASSUMPTION"));
+        }
+        return reserve.toPolicy(meterLitres, duty, override);
+    }
+
+    /** The hour of regeneration, with its default recorded; {@code pointer} is where the request has this control. */
+    public int hour(String pointer, Explanation explanation) {
+        return (int) explanation.resolve(regenerationHour,
+                Resolved.of(pointer + "/regenerationHour", MeterSettings.REGENERATION_HOUR, null).byDefault("CP-CYCLE"));
     }
 
     /** Settings of the control that were not given. */
@@ -127,19 +143,24 @@ public record ControlRequest(
         return unread;
     }
 
-    /** Default day override of a control. [CP-CYCLE]. */
-    private int defaultOverride(DesignConditions duty) {
-        return kind == Kind.CLOCK ? Policy.NO_OVERRIDE : MeterSettings.overrideDays(duty);
+    /** Default day override of a control: [CP-CYCLE], and with iron fewer days [WT-2010]. */
+    private int dayOverride(String pointer, DesignConditions duty, Explanation explanation) {
+        int usual = kind == Kind.CLOCK ? Policy.NO_OVERRIDE : MeterSettings.overrideDays(duty);
+        Resolved otherwise = Resolved.of(pointer, usual, "days");
+        return (int) explanation.resolve(dayOverride, usual, kind != Kind.CLOCK && usual < Policy.DEFAULT_OVERRIDE_DAYS
+                ? otherwise.estimated("WT-2010") : otherwise.byDefault("CP-CYCLE"));
     }
 
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */
-    private double meterLitres(DosedSoftener dosed, DesignConditions duty, Explanation explanation) {
+    private double meterLitres(String pointer, DosedSoftener dosed, DesignConditions duty, Explanation explanation) {
         HardnessUnit unit = duty.controller().hardness().unit();
-        double hardness = explanation.orDefault("control.hardnessSetting", hardnessSetting,
-                duty.settingMgPerL(), Message.of("assumed.softener.compensatedHardnessPlusUncertainty",
-                        Text.measure(Rounding.answer(unit.fromBase(duty.settingMgPerL())), unit.symbol())));
-        double capacity = explanation.orDefault("control.capacitySetting", capacitySetting, dosed.capacityGrams(),
-                Message.of("assumed.softener.capacitySaltDose"));
+        double hardness = explanation.resolve(hardnessSetting, duty.settingMgPerL(), Resolved.of(pointer + "/hardnessSetting",
+                Rounding.answer(unit.fromBase(duty.settingMgPerL())), unit.symbol()).estimated("CP-IRON-FACTORS")
+                .noting(Message.of("assumed.softener.compensatedHardnessPlusUncertainty")));
+        CapacityUnit capacityUnit = duty.controller().capacityUnit();
+        double capacity = explanation.resolve(capacitySetting, dosed.capacityGrams(), Resolved.of(pointer + "/capacitySetting",
+                Rounding.answer(capacityUnit.fromBase(dosed.capacityGrams())), capacityUnit.symbol())
+                .estimated(dosed.softener().capacity().sourceKey()).noting(Message.of("assumed.softener.capacitySaltDose")));
         return Policy.nearestMeterLitres(1000 * capacity / hardness);
     }
 }

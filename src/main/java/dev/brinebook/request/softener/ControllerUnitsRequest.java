@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -18,6 +17,7 @@ import dev.brinebook.household.Country;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.MassUnit;
+import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.softener.ControllerTerms;
@@ -40,7 +40,8 @@ public record ControllerUnitsRequest(
         CapacityQuantity capacityStep,
         @Property(value = "Step of the salt per regeneration. Give this, or refillMinutesStep.",
                 min = SaltStep.MIN_MASS_GRAMS / 1000, max = SaltStep.MAX_MASS_GRAMS / 1000, unit = "kg",
-                fallback = "0.5 lb/ft3, and in metric answers 0.1 kg; sizeSoftener, which has no controller yet, "
+                fallback = SaltStep.PoundsPerCubicFoot.ASSUMED_STEP + " lb/ft3, and in metric answers "
+                + ControllerUnitsRequest.ASSUMED_SALT_STEP_KILOGRAMS + " kg; sizeSoftener, which has no controller yet, "
                 + "tries doses per litre of resin") MassQuantity saltStep,
         @Property(value = "Step of the brine refill, if its minutes set the salt.", min = SaltStep.MIN_MINUTES,
                 max = SaltStep.MAX_MINUTES, unit = "minutes", fallback = "saltStep", example = "0.1") BigDecimal refillMinutesStep,
@@ -53,9 +54,9 @@ public record ControllerUnitsRequest(
         implements Checked {
 
     static final ControllerUnitsRequest NONE = new ControllerUnitsRequest(null, null, null, null, null, null);
-    private static final String NAME = "preferences.controller.";
+    private static final String POINTER = "/preferences/controller/";
     /** Step of the salt where the answer is metric. Common practice, no source is at hand. */
-    private static final SaltStep.Mass ASSUMED_SALT_STEP = new SaltStep.Mass(MassUnit.KILOGRAM, 0.1);
+    static final double ASSUMED_SALT_STEP_KILOGRAMS = 0.1;
 
     @Override
     public void check(Violations at) {
@@ -81,8 +82,8 @@ public record ControllerUnitsRequest(
         HardnessStep hardness = hardnessStep == null ? HardnessStep.of(unit)
                 : new HardnessStep(unit, hardnessStep.value().doubleValue());
         double capacitySize = capacityStep != null ? capacityStep.value().doubleValue() : ControllerTerms.assumedStep(capacity);
-        explanation.orDefault(NAME + "hardnessStep", hardnessStep, 0, Text.measure(Text.number(hardness.size()), unit.symbol()));
-        explanation.orDefault(NAME + "capacityStep", capacityStep, 0, Text.measure(Text.number(capacitySize), capacity.symbol()));
+        assumeStep("hardnessStep", hardnessStep, hardness.size(), unit.symbol(), explanation);
+        assumeStep("capacityStep", capacityStep, capacitySize, capacity.symbol(), explanation);
         VolumeUnit volume = volumeStep != null ? volumeStep.unit() : units == AnswerUnits.METRIC ? VolumeUnit.LITRE
                 : VolumeUnit.US_GALLON;
         return new ControllerTerms(hardness, capacity, capacitySize, salt(units, explanation), volume,
@@ -115,28 +116,36 @@ public record ControllerUnitsRequest(
 
     private SaltStep salt(AnswerUnits units, Explanation explanation) {
         if (refillMinutesStep != null) {
-            explanation.assume(NAME + "refillMinutesStep", Message.of("assumed.softener.minutes", refillMinutesStep),
-                    Origin.CALLER);
+            explanation.assume(Resolved.of(POINTER + "refillMinutesStep", refillMinutesStep, "minutes"));
             return new SaltStep.RefillMinutes(refillMinutesStep.doubleValue());
         }
-        SaltStep usual = units == AnswerUnits.METRIC ? ASSUMED_SALT_STEP : ControllerTerms.US.saltStep();
-        Message usualText = units == AnswerUnits.METRIC ? Text.measure(Text.number(ASSUMED_SALT_STEP.step()),
-                ASSUMED_SALT_STEP.unit().symbol()) : Text.measure(new BigDecimal("0.5"), SaltDoseUnit.POUND_PER_CUBIC_FOOT.symbol());
-        explanation.orDefault(NAME + "saltStep", saltStep, 0, usualText);
-        return saltStep == null ? usual : new SaltStep.Mass(saltStep.unit(), saltStep.value().doubleValue());
+        if (units == AnswerUnits.METRIC || saltStep != null) {
+            assumeStep("saltStep", saltStep, ASSUMED_SALT_STEP_KILOGRAMS, MassUnit.KILOGRAM.symbol(), explanation);
+        } else { // a request gives a mass: this step depends on the resin
+            explanation.assume(Resolved.of("saltDoseStep", SaltStep.PoundsPerCubicFoot.ASSUMED_STEP,
+                    SaltDoseUnit.POUND_PER_CUBIC_FOOT.symbol()).byDefault("OWN-ASSUMPTION"));
+        }
+        return saltStep != null ? new SaltStep.Mass(saltStep.unit(), saltStep.value().doubleValue())
+                : units == AnswerUnits.METRIC ? new SaltStep.Mass(MassUnit.KILOGRAM, ASSUMED_SALT_STEP_KILOGRAMS)
+                : ControllerTerms.US.saltStep();
     }
 
     private ReserveStep reserve(VolumeQuantity volumeStep, VolumeUnit volume, Explanation explanation) {
         if (reservePercentStep != null) {
-            explanation.assume(NAME + "reservePercentStep", Message.of("pattern.percent", reservePercentStep), Origin.CALLER);
+            explanation.assume(Resolved.of(POINTER + "reservePercentStep", reservePercentStep, "%"));
             return new ReserveStep.Percent(reservePercentStep.doubleValue());
         }
         if (reserveDaysStep != null) {
-            explanation.assume(NAME + "reserveDaysStep", Message.of("assumed.softener.days2", reserveDaysStep), Origin.CALLER);
+            explanation.assume(Resolved.of(POINTER + "reserveDaysStep", reserveDaysStep, "days"));
             return new ReserveStep.MeanDays(reserveDaysStep.doubleValue());
         }
         double usual = ControllerTerms.assumedStepLitres(volume);
-        return new ReserveStep.Volume(explanation.orDefault("preferences.reserveStep", volumeStep, usual,
-                Text.measure(Text.number(volume.fromBase(usual)), volume.symbol())));
+        return new ReserveStep.Volume(explanation.resolve(volumeStep, usual, Resolved.of("/preferences/reserveStep",
+                volume.fromBase(usual), volume.symbol()).byDefault("OWN-ASSUMPTION")));
+    }
+
+    private static void assumeStep(String name, Quantity<?> given, double usual, String unit, Explanation explanation) {
+        explanation.assume(given != null ? Resolved.of(POINTER + name, given)
+                : Resolved.of(POINTER + name, usual, unit).byDefault("OWN-ASSUMPTION"));
     }
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -36,34 +36,40 @@ import java.time.LocalDate;
 public record PreferencesRequest(
         @Property(value = "First day of the example year, where the answer has dates. Nothing else depends on it. The default is never "
                 + "today, so that equal requests get equal answers.",
-                fallback = "2026-01-01", example = "\"2026-01-01\"") LocalDate startDate,
+                defaultCode = PreferencesRequest.ASSUMED_START_DATE, example = "\"2026-01-01\"") LocalDate startDate,
         @Property(value = "Capacity table to use: working for resin in use, newResin for resin as delivered.",
-                fallback = "working", example = "\"working\"") CapacityTable capacityTable,
+                defaultCode = "working", example = "\"working\"") CapacityTable capacityTable,
         @Property(value = "Capacity method: table assumes the ordinary water of the capacity table, column uses the water given.",
                 fallback = "column if sodium or dissolved solids of the water are given, or the brine is counter-current; else "
                 + "table", example = "\"column\"") CapacityMethod capacityMethod,
         @Property(value = "Efficiency of a real bed, as a share of the column's capacity.", min = ResinEfficiency.MIN_EFFICIENCY,
-                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.79", fallback = "0.79 with the working "
-                + "table, 0.9 with the table of new resin. With these the column reproduces the table in "
+                max = ResinEfficiency.MAX_EFFICIENCY, example = "0.79", fallback = ResinEfficiency.WORKING + " with the working "
+                + "table, " + ResinEfficiency.NEW_RESIN + " with the table of new resin. With these the column reproduces the table in "
                 + "the water of the table") BigDecimal resinEfficiency,
         @Property(value = "Hardness of the softened water at which the column treats the bed as exhausted.",
                 min = CyclicColumn.MIN_END_POINT_MG_PER_L, max = CyclicColumn.MAX_END_POINT_MG_PER_L, unit = "mg/L",
-                fallback = "1 gpg") HardnessQuantity endPoint,
+                byDefault = CyclicColumn.DEFAULT_END_POINT_GPG, defaultUnit = "gpg") HardnessQuantity endPoint,
         @Property(value = "Minimum salt efficiency of a recommended dose.", min = 0, max = 5_900,
-                unit = "gr/lb", fallback = "none") SaltEfficiencyQuantity minimumSaltEfficiency,
+                unit = "gr/lb", byDefault = PreferencesRequest.NO_MINIMUM_EFFICIENCY) SaltEfficiencyQuantity minimumSaltEfficiency,
         @Property(value = "How rarely hard water may pass because the bed is exhausted. Settings are the cheapest that meet it.",
-                fallback = "at most 1 day a year, and 3 with 10 % more use and 5 % less capacity")
+                fallback = "at most " + (int) ServiceStandard.ASSUMED_HARD_DAYS + " day a year, and "
+                + (int) ServiceStandard.ASSUMED_STRESSED_HARD_DAYS + " with " + ServiceStandard.ASSUMED_STRESSED_USE
+                + " times the use and " + ServiceStandard.ASSUMED_STRESSED_CAPACITY + " times the capacity")
         ServiceStandardRequest serviceStandard,
         @Property(value = "Step of the reserve setting. The reserve is rounded up to it.",
                 min = SmallestReserve.MIN_STEP_LITRES, max = SmallestReserve.MAX_STEP_LITRES, unit = "L",
-                fallback = "10 gal, and in metric answers 10 L") VolumeQuantity reserveStep,
+                fallback = ControllerTerms.ASSUMED_VOLUME_STEP + " gal, and in metric answers "
+                + ControllerTerms.ASSUMED_VOLUME_STEP + " L") VolumeQuantity reserveStep,
         @Property("Units and steps of the controller's settings.") ControllerUnitsRequest controller,
         @Property(value = "Target for the fewest days between regenerations. The lowest cost still "
                 + "decides. The answer also gives the extra cost of meeting this target.", min = 1, max = 30, unit = "days",
-                fallback = "3", example = "3") BigDecimal minimumIntervalDays) {
+                byDefault = PreferencesRequest.DEFAULT_MINIMUM_INTERVAL_DAYS, example = "3") BigDecimal minimumIntervalDays) {
 
     /** The first day of a year when the caller names none. */
-    public static final LocalDate ASSUMED_START = LocalDate.of(2026, 1, 1);
+    static final String ASSUMED_START_DATE = "2026-01-01";
+    public static final LocalDate ASSUMED_START = LocalDate.parse(ASSUMED_START_DATE);
+    /** Every salt efficiency reaches it. */
+    static final double NO_MINIMUM_EFFICIENCY = 0;
     /** Source: [MMSD] at least 3 days between regenerations. */
     static final double DEFAULT_MINIMUM_INTERVAL_DAYS = 3;
 
@@ -73,6 +79,7 @@ public record PreferencesRequest(
     /** Seed of the order of days, when none is given. */
     public static final long DEFAULT_SEED = 1;
 
+    private static final String CAPACITY_METHOD = "/preferences/capacityMethod";
     private static final PreferencesRequest NONE = new PreferencesRequest(null, null, null, null, null, null, null, null, null, null);
 
     /** {@code given}, or a request without preferences. */
@@ -86,14 +93,14 @@ public record PreferencesRequest(
     }
 
     public LocalDate start(Explanation explanation) {
-        LocalDate start = startDate == null ? ASSUMED_START : startDate;
-        explanation.assume("preferences.startDate", Message.verbatim(start.toString()), startDate == null
-                ? Origin.DEFAULT : Origin.CALLER);
-        return start;
+        explanation.assume(startDate == null
+                ? Resolved.ofCode("/preferences/startDate", ASSUMED_START_DATE).byDefault("OWN-ASSUMPTION")
+                : Resolved.ofCode("/preferences/startDate", startDate.toString()));
+        return startDate == null ? ASSUMED_START : startDate;
     }
 
     public CapacityTable table(Explanation explanation) {
-        return explanation.orDefault("preferences.capacityTable", capacityTable, CapacityTable.WORKING);
+        return explanation.resolve("/preferences/capacityTable", capacityTable, CapacityTable.WORKING, "CP-WORKING-TABLE");
     }
 
     /**
@@ -103,10 +110,11 @@ public record PreferencesRequest(
      */
     public CapacityTable tableOnly(Explanation explanation) {
         if (capacityMethod == CapacityMethod.COLUMN) {
-            throw InvalidRequest.impossible("/preferences/capacityMethod", Message.of("problem.softener.mustTableColumnNeeds"));
+            throw InvalidRequest.impossible(CAPACITY_METHOD, Message.of("problem.softener.mustTableColumnNeeds"));
         }
-        explanation.assume("preferences.capacityMethod", Message.of("assumed.softener.capacityTableBecauseNo"), capacityMethod == null
-                ? Origin.DEFAULT : Origin.CALLER);
+        Resolved method = Resolved.of(CAPACITY_METHOD, CapacityMethod.TABLE);
+        explanation.assume(capacityMethod != null ? method
+                : method.byDefault("OWN-ASSUMPTION").noting(Message.of("assumed.softener.capacityTableBecauseNo")));
         return table(explanation);
     }
 
@@ -118,26 +126,30 @@ public record PreferencesRequest(
     public CapacityModel capacity(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
         CapacityTable table = table(explanation);
         CapacityMethod method = method(analysis, feed(water, analysis), endPointMgPerL(), state.direction(), explanation);
-        return method == CapacityMethod.TABLE ? table.withSitesLeft(state.sitesLeft()) : column(water, analysis, state, explanation);
+        if (method == CapacityMethod.TABLE) {
+            return table.withSitesLeft(state.sitesLeft());
+        }
+        explanation.assume(Resolved.of("columnStages", state.resin().stages(), null).byDefault("OWN-ASSUMPTION"));
+        return column(water, analysis, state, explanation);
     }
 
-    /** Capacity by the column of a resin, in a water that is hard enough for its end point. */
+    /** Capacity by the column of a resin with known stages, in a water that is hard enough for its end point. */
     public ColumnCapacity column(WaterRequest water, WaterAnalysis analysis, ResinState state, Explanation explanation) {
         CapacityTable table = table(explanation);
         FeedWater feed = feed(water, analysis);
         double end = endPointMgPerL(explanation);
-        ColumnAssumptions.tell(water, analysis, feed, state.resin(), explanation);
-        double efficiency = explanation.orDefault("preferences.resinEfficiency", resinEfficiency,
-                table == CapacityTable.NEW_RESIN ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING,
-                number -> Message.of("pattern.value", number));
+        ColumnAssumptions.assume(water, analysis, feed, explanation);
+        boolean asNew = table == CapacityTable.NEW_RESIN;
+        double efficiency = explanation.resolve(resinEfficiency, Resolved.of("/preferences/resinEfficiency",
+                asNew ? ResinEfficiency.NEW_RESIN : ResinEfficiency.WORKING, null)
+                .byDefault(asNew ? "RESIN-DATA-SHEET" : "CP-WORKING-TABLE"));
         return new ColumnCapacity(state.resin(), feed, state.direction(), efficiency, end, BedCapacityCache.COLUMNS);
     }
 
     /** Hardness at which the column counts a bed as exhausted, with its default recorded in {@code explanation}. */
     public double endPointMgPerL(Explanation explanation) {
-        return explanation.orDefault("preferences.endPoint", endPoint, endPointMgPerL(), explanation.inBothUnits(
-                AnswerUnits.US.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L),
-                AnswerUnits.METRIC.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L)));
+        return explanation.resolve(endPoint, CyclicColumn.DEFAULT_END_POINT_MG_PER_L, Resolved.of("/preferences/endPoint",
+                AnswerUnits.of(explanation).hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L)).byDefault("NSF-ANSI-44"));
     }
 
     private double endPointMgPerL() {
@@ -155,21 +167,22 @@ public record PreferencesRequest(
             Explanation explanation) {
         boolean hardEnough = ColumnCapacity.isFor(feed, endMgPerL);
         if (capacityMethod == CapacityMethod.COLUMN && !hardEnough) {
-            throw InvalidRequest.impossible(endPoint == null ? "/preferences/capacityMethod" : "/preferences/endPoint",
+            throw InvalidRequest.impossible(endPoint == null ? CAPACITY_METHOD : "/preferences/endPoint",
                     Message.of("problem.softener.columnNeedsWaterLeast", Text.number(endMgPerL),
                             Text.number(feed.hardnessMgPerL())));
         }
         if (capacityMethod != null) {
-            return explanation.orDefault("preferences.capacityMethod", capacityMethod, capacityMethod);
+            explanation.assume(Resolved.of(CAPACITY_METHOD, capacityMethod));
+            return capacityMethod;
         }
         boolean known = water.sodiumMgPerL().isPresent() || water.dissolvedSolidsMgPerL().isPresent()
                 || direction == Brining.Direction.COUNTER_CURRENT;
         CapacityMethod method = known && hardEnough ? CapacityMethod.COLUMN : CapacityMethod.TABLE;
-        explanation.assume("preferences.capacityMethod", method == CapacityMethod.COLUMN
-                ? Message.of("assumed.softener.equilibriumColumnBecauseSodium")
-                : known ? Message.of("assumed.softener.capacityTableBecauseWater")
-                        : Message.of("assumed.softener.capacityTableBecauseNeither"),
-                method == CapacityMethod.COLUMN ? Origin.DERIVED : Origin.DEFAULT);
+        Resolved chosen = Resolved.of(CAPACITY_METHOD, method);
+        explanation.assume(method == CapacityMethod.COLUMN
+                ? chosen.estimated("OWN-ASSUMPTION").noting(Message.of("assumed.softener.equilibriumColumnBecauseSodium"))
+                : chosen.byDefault("OWN-ASSUMPTION").noting(known ? Message.of("assumed.softener.capacityTableBecauseWater")
+                        : Message.of("assumed.softener.capacityTableBecauseNeither")));
         return method;
     }
 
@@ -185,8 +198,8 @@ public record PreferencesRequest(
     }
 
     public double minimumIntervalDays(Explanation explanation) {
-        return explanation.orDefault("preferences.minimumIntervalDays", minimumIntervalDays,
-                DEFAULT_MINIMUM_INTERVAL_DAYS, days -> Message.of("assumed.softener.days3", days));
+        return explanation.resolve(minimumIntervalDays,
+                Resolved.of("/preferences/minimumIntervalDays", DEFAULT_MINIMUM_INTERVAL_DAYS, "days").byDefault("MMSD"));
     }
 
     /**
@@ -197,10 +210,10 @@ public record PreferencesRequest(
      */
     public DesignConditions duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
             ControllerTerms terms, Explanation explanation) {
-        explanation.assume("seed", Message.verbatim(String.valueOf(seed(seed))), seed == null ? Origin.DEFAULT : Origin.CALLER);
+        explanation.resolve(seed, Resolved.of("/seed", DEFAULT_SEED, null).byDefault("OWN-ASSUMPTION"));
         return new DesignConditions(water, hardness, demand, demand.days(start(explanation), days, seed(seed)), LongRun.of(demand.model()),
                 standard(explanation), terms, minimumIntervalDays(explanation),
-                explanation.orDefault("preferences.minimumSaltEfficiency", minimumSaltEfficiency, 0,
-                        Message.of("assumed.softener.none2")));
+                explanation.resolve(minimumSaltEfficiency, NO_MINIMUM_EFFICIENCY, Resolved.of("/preferences/minimumSaltEfficiency",
+                        AnswerUnits.of(explanation).saltEfficiency(NO_MINIMUM_EFFICIENCY)).byDefault("OWN-ASSUMPTION")));
     }
 }

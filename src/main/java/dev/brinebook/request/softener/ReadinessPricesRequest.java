@@ -10,7 +10,7 @@ import dev.brinebook.softener.Readiness.Condition;
 import java.util.EnumMap;
 import java.util.Map;
 
-@SchemaDescription("Cost of meeting each unmet condition of the conversion, parts and labour, in the currency of the prices.")
+@SchemaDescription("Cost of meeting each unmet condition of the retrofit, parts and labour, in the currency of the prices.")
 public record ReadinessPricesRequest(
         @Property(value = "Replacing the brine tank or its line.", fallback = "not priced") Money brineTankAndLine,
         @Property(value = "A drain line large enough for the backwash, with an air gap.", fallback = "not priced") Money drain,
@@ -43,7 +43,7 @@ public record ReadinessPricesRequest(
 
     @Override
     public void check(Violations at) {
-        given().forEach((condition, price) -> ConversionRequest.checkAmount(price, name(condition), at));
+        given().forEach((condition, price) -> RetrofitRequest.checkAmount(price, name(condition), at));
     }
 
     /** The field that prices a condition. */

@@ -26,7 +26,7 @@ public record ReserveRequest(
                 max = Reserve.MAX_SHARE, example = "0.2") BigDecimal share,
         @Property(value = "Probability that the use of a day stays below the reserve.", kinds = "dayPercentile",
                 min = Reserve.MIN_PROBABILITY, max = Reserve.MAX_PROBABILITY, example = "0.90",
-                fallback = "0.90") BigDecimal probability) {
+                byDefault = ReserveRequest.ASSUMED_PROBABILITY) BigDecimal probability) {
 
     /**
      * Probability that a reserve covers the next day, when none is given: 9 days of 10. The rule alone says nothing of hard

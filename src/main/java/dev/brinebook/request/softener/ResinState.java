@@ -22,6 +22,12 @@ public record ResinState(Resin resin, Brining.Direction direction) {
     static final double ASSUMED_PUBLIC_SUPPLY_LOSS_SHARE =
             (ResinEfficiency.LOW_YEARLY_LOSS_SHARE + ResinEfficiency.HIGH_YEARLY_LOSS_SHARE) / 2;
 
+    /** What {@link #assumedYearlyLossShare} gives, in percent, in words. */
+    static final String ASSUMED_YEARLY_LOSS = (int) SoftenerRequest.MIN_YEARLY_LOSS_PERCENT
+            + " with a private well or without free chlorine, " + (int) SoftenerRequest.MAX_YEARLY_LOSS_PERCENT + " at "
+            + (int) WaterCautions.CHLORINE_HARMS_MG_PER_L + " mg/L of free chlorine or more, in proportion between; "
+            + (int) (100 * ASSUMED_PUBLIC_SUPPLY_LOSS_SHARE) + " with a public supply whose chlorine was not tested";
+
     /** Share of the sites of new resin that is left, for a table, which is of new resin's sites. */
     public double sitesLeft() {
         return Math.min(1, resin.totalEquivalentsPerLitre() / Resin.STANDARD.totalEquivalentsPerLitre());

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
@@ -42,12 +42,13 @@ public record ResinTestRequest(
                 : BedCapacityUnit.EQUIVALENT_PER_LITRE.fromBase(totalCapacity.inBase()) / newEquivalentsPerLitre);
     }
 
-    /** The same, recorded in {@code explanation} under {@code name}. */
-    public double sitesLeft(String name, double newEquivalentsPerLitre, Explanation explanation) {
+    /** The same, recorded in {@code explanation}; {@code pointer} is where the request has the test. */
+    public double sitesLeft(String pointer, double newEquivalentsPerLitre, Explanation explanation) {
         double left = sitesLeft(newEquivalentsPerLitre);
-        explanation.assume(name, Message.of("assumed.softener.resinTestLeavesExchange", totalCapacity == null
-                ? Message.of("pattern.percent", Text.number(percentOfNew.doubleValue()))
-                        : Text.of(totalCapacity), Text.number(100 * left), Text.number(newEquivalentsPerLitre)), Origin.CALLER);
+        Resolved found = totalCapacity == null ? Resolved.of(pointer + "/percentOfNew", percentOfNew, "%")
+                : Resolved.of(pointer + "/totalCapacity", totalCapacity);
+        explanation.assume(found.noting(Message.of("assumed.softener.resinTestLeavesExchange", Text.number(100 * left),
+                Text.number(newEquivalentsPerLitre))));
         return left;
     }
 }

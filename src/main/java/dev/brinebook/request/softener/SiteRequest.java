@@ -92,15 +92,15 @@ public record SiteRequest(
      * Reports prices of conditions that cannot be added to those of the conversion. {@code at} is the request that holds the site,
      * the conversion and the prices, each of which may be null.
      */
-    public static void checkPrices(SiteRequest site, ConversionRequest conversion, PricesRequest prices, HouseholdRequest household,
+    public static void checkPrices(SiteRequest site, RetrofitRequest retrofit, PricesRequest prices, HouseholdRequest household,
             Violations at) {
-        if (site == null || at.at("site").here() || at.at("prices").here() || at.at("conversion").here()) {
+        if (site == null || at.at("site").here() || at.at("prices").here() || at.at("retrofit").here()) {
             return;
         }
         String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
-        double sum = conversion != null && ConversionRequest.complete(conversion.cost()) ? conversion.cost().value().doubleValue() : 0;
+        double sum = retrofit != null && RetrofitRequest.complete(retrofit.cost()) ? retrofit.cost().value().doubleValue() : 0;
         for (Map.Entry<Condition, Money> price : site.givenPrices().entrySet()) {
-            if (ConversionRequest.complete(price.getValue())) {
+            if (RetrofitRequest.complete(price.getValue())) {
                 sum += price.getValue().value().doubleValue();
                 if (!price.getValue().unit().equals(currency)) {
                     at.at("site").at("prices").add(ReadinessPricesRequest.name(price.getKey()), Code.INCONSISTENT,

@@ -55,11 +55,11 @@ public record SoftenerCase(DesignConditions duty, DosedSoftener found) {
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         requireHardness(hardness);
-        Demand demand = request.household().toDomain(explanation);
-        Softener softener = request.softener().toDomain(preferences.capacity(request.water(), water,
-                request.softener().resinState(water, explanation), explanation), explanation)
+        Demand demand = request.household().resolved().toDomain(explanation);
+        Softener softener = request.softener().resolved().toDomain(preferences.capacity(request.water(), water,
+                request.softener().resolved().resinState(water, explanation), explanation), explanation)
                 .onDrain(SiteRequest.orUnseen(request.site()).drainLitresPerMinute());
-        double dose = request.softener().doseGramsPerLitre(explanation);
+        double dose = request.softener().resolved().doseGramsPerLitre(explanation);
         requireCapacity(softener, dose, "/softener/saltDose");
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
                 .withMinutes(minutes(request.softener().minutes()));

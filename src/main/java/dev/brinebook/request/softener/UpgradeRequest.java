@@ -33,7 +33,7 @@ public record UpgradeRequest(
 
     @Override
     public void check(Violations at) {
-        ConversionRequest.checkAmount(cost, "cost", at);
+        RetrofitRequest.checkAmount(cost, "cost", at);
         if (kind == Kind.REPLACEMENT && softener == null && !at.at("softener").here()) {
             at.add("softener", Code.MISSING, Message.of("upgrade.missingSoftenerReplacementCalculated"));
         } else if (kind != null && kind != Kind.REPLACEMENT && softener != null) {

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.WireNames;
-import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
 import java.math.BigDecimal;
 
@@ -25,8 +23,8 @@ public record CompensationRequest(
 
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
-        explanation.assume("water.compensation.set", Message.of("pattern.colon", WireNames.of(used),
-                explanation.saying(used)), set == null ? Origin.DEFAULT : Origin.CALLER);
+        Resolved named = Resolved.of("/water/compensation/set", used).noting(explanation.saying(used));
+        explanation.assume(set == null ? named.byDefault("CP-IRON-FACTORS") : named);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())
                 : used.factors();

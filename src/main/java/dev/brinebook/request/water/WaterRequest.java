@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
-import dev.brinebook.api.AssumptionAnswer.Origin;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
@@ -35,12 +35,13 @@ public record WaterRequest(
         @Property(value = "Magnesium. Give it with calcium, instead of hardness.", min = 0,
                 max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity magnesium,
         @Property(value = "Uncertainty of the hardness test. A drop test resolves 1 gpg.", min = 0,
-                max = WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L, unit = "mg/L", fallback = "0 gpg")
+                max = WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L, unit = "mg/L",
+                byDefault = WaterAnalysis.ASSUMED_UNCERTAINTY_MG_PER_L)
         HardnessQuantity hardnessUncertainty,
         @Property(value = "Iron, in the form given by ironForm.", min = 0, max = WaterAnalysis.MAX_IRON_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: none is included, and a caution says so") ConcentrationQuantity iron,
         @Property(value = "Form of the iron. A softener removes only dissolved iron. The other forms add no "
-                + "hardness and must be treated first.", fallback = "dissolved",
+                + "hardness and must be treated first.", defaultCode = "dissolved",
                 example = "\"dissolved\"") IronForm ironForm,
         @Property(value = "Manganese.", min = 0, max = WaterAnalysis.MAX_MANGANESE_MG_PER_L, unit = "mg/L",
                 fallback = "not tested: none is included") ConcentrationQuantity manganese,
@@ -60,17 +61,13 @@ public record WaterRequest(
                 fallback = "not tested") BigDecimal turbidityNtu,
         @Property(value = "Lowest water temperature in use. Cold water is more viscous and needs a gentler backwash.",
                 min = WaterAnalysis.MIN_TEMPERATURE_CELSIUS, max = WaterAnalysis.MAX_TEMPERATURE_CELSIUS, unit = "C",
-                fallback = "12 C or 53.6 F") TemperatureQuantity temperature,
-        @Property(value = "Source of the water.", fallback = "publicSupply", example = "\"privateWell\"")
+                byDefault = WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS) TemperatureQuantity temperature,
+        @Property(value = "Source of the water.", defaultCode = "publicSupply", example = "\"privateWell\"")
         Supply supply,
         @Property(value = "Whether a bacteria test of the water was made and passed.", fallback = "false",
                 example = "false") Boolean bacteriaTested,
         @Property(value = "Factors that convert iron and manganese to hardness.", fallback = "the standard set")
         CompensationRequest compensation) implements Checked, HardnessSource {
-
-    private static final Message DEFAULT_CELSIUS = Text.of(AnswerUnits.METRIC.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS));
-    private static final Message DEFAULT_TEMPERATURE = Message.of("pattern.or", DEFAULT_CELSIUS,
-            Text.of(AnswerUnits.US.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)));
 
     @Override
     public void check(Violations at) {
@@ -92,23 +89,25 @@ public record WaterRequest(
 
     /** The analysis in SI, with every default recorded in {@code explanation}. */
     public WaterAnalysis toDomain(Explanation explanation) {
-        noteUntested("water.iron", iron, explanation);
+        AnswerUnits units = AnswerUnits.of(explanation);
+        noteUntested("/water/iron", iron, explanation);
         if (hardness != null && hardness.unit() != HardnessUnit.MG_PER_L && WaterCautions.isMaybeMgPerL(hardnessMgPerL())) {
             explanation.caution(Caution.HARDNESS_MAYBE_MG_PER_L);
         }
-        noteUntested("water.manganese", manganese, explanation);
+        noteUntested("/water/manganese", manganese, explanation);
         if (bacteriaTested == null) {
-            explanation.assume("water.bacteriaTested", Message.verbatim("false"), Origin.DEFAULT);
+            explanation.assume(Resolved.ofCode("/water/bacteriaTested", "false").byDefault("OWN-ASSUMPTION"));
         }
         return new WaterAnalysis(hardnessMgPerL(),
-                explanation.orDefault("water.hardnessUncertainty", hardnessUncertainty, 0, Message.of("pattern.spaced", 0,
-                        explanation.inUnits(Message.verbatim("gpg"), Message.verbatim("mg/L")))),
+                explanation.resolve(hardnessUncertainty, WaterAnalysis.ASSUMED_UNCERTAINTY_MG_PER_L,
+                        Resolved.of("/water/hardnessUncertainty", units.hardness(WaterAnalysis.ASSUMED_UNCERTAINTY_MG_PER_L))
+                                .byDefault("OWN-ASSUMPTION")),
                 base(iron), base(manganese), base(sodium), plain(ph), base(dissolvedSolids), base(freeChlorine),
                 base(hydrogenSulfide), plain(turbidityNtu),
-                explanation.orDefault("water.temperature", temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
-                        explanation.inUnits(DEFAULT_TEMPERATURE, DEFAULT_CELSIUS)),
-                explanation.orDefault("water.ironForm", ironForm, IronForm.DISSOLVED),
-                explanation.orDefault("water.supply", supply, Supply.PUBLIC_SUPPLY),
+                explanation.resolve(temperature, WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS, Resolved.of("/water/temperature",
+                        units.temperature(WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS)).byDefault("OWN-ASSUMPTION")),
+                explanation.resolve("/water/ironForm", ironForm, IronForm.DISSOLVED, "OWN-ASSUMPTION"),
+                explanation.resolve("/water/supply", supply, Supply.PUBLIC_SUPPLY, "OWN-ASSUMPTION"),
                 Boolean.TRUE.equals(bacteriaTested));
     }
 
@@ -124,9 +123,10 @@ public record WaterRequest(
         return (compensation == null ? CompensationRequest.DEFAULT : compensation).toDomain(explanation);
     }
 
-    private static void noteUntested(String name, Quantity<?> given, Explanation explanation) {
+    private static void noteUntested(String pointer, Quantity<?> given, Explanation explanation) {
         if (given == null) {
-            explanation.assume(name, Message.of("assumed.water.testedTakenNone"), Origin.DEFAULT);
+            explanation.assume(Resolved.of(pointer, AnswerUnits.of(explanation).concentration(0)).byDefault("OWN-ASSUMPTION")
+                    .noting(Message.of("assumed.water.testedTakenNone")));
         }
     }
 

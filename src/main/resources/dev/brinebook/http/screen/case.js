@@ -8,7 +8,7 @@ export const INVENTED = {
   household: { people: 5 },
   softener: { resinVolume: { value: 1.5, unit: 'ft3' }, tankDiameter: { value: 10, unit: 'in' }, tankHeight: { value: 54, unit: 'in' },
     saltDose: { value: 15, unit: 'lb/ft3' }, control: { kind: 'clock', everyDays: 3 } },
-  conversion: { cost: { value: 420, unit: 'USD' } },
+  retrofit: { cost: { value: 420, unit: 'USD' } },
   units: 'us',
 };
 

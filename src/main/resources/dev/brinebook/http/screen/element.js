@@ -164,7 +164,7 @@
         } else { elsewhere.push(make('li', {}, message)); }
       }
       if (errors.length || detail) {
-        this.#say(make('p', { class: 'fault' }, first ? this.#words.mend : detail ?? ''), make('ul', {}, ...elsewhere));
+        this.#say(make('p', { class: 'fault' }, first ? this.#words.fix : detail ?? ''), make('ul', {}, ...elsewhere));
         first?.focus();
       }
     }

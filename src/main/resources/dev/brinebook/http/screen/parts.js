@@ -49,7 +49,7 @@ export const FIELDS = {
     ['control', '/softener/control/kind', null, ['clock', 'meteredDelayed', 'meteredImmediate', 'twinAlternating']],
     ['everyDays', '/softener/control/everyDays']],
   saves: [
-    ['cost', '/conversion/cost', MONEY], ['bagPrice', '/prices/saltBag/price', MONEY], ['bagMass', '/prices/saltBag/mass', ['lb', 'kg']],
+    ['cost', '/retrofit/cost', MONEY], ['bagPrice', '/prices/saltBag/price', MONEY], ['bagMass', '/prices/saltBag/mass', ['lb', 'kg']],
     ['waterPrice', '/prices/water/price', MONEY], ['waterPer', '/prices/water/per', ['gal', 'm3', 'L']],
     ['sewerPrice', '/prices/sewer/price', MONEY], ['sewerPer', '/prices/sewer/per', ['gal', 'm3', 'L']]],
 };

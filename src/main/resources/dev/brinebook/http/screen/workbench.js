@@ -57,7 +57,7 @@ function read(input, pointer, units) {
 /** The case into the fields, but not into the one that is typed in. */
 function show(except) {
   const units = given.units ?? 'us';
-  const currency = at(given, '/conversion/cost/unit') ?? (units === 'metric' ? 'EUR' : 'USD');
+  const currency = at(given, '/retrofit/cost/unit') ?? (units === 'metric' ? 'EUR' : 'USD');
   const usual = units === 'metric' ? [...METRIC, currency] : [currency];
   for (const input of document.querySelectorAll('[data-pointer]')) {
     if (input === except) { continue; }
@@ -113,11 +113,11 @@ function trouble(errors, fault) {
   const again = make('button', { type: 'button', id: 'again' }, label('again'));
   again.addEventListener('click', calculate);
   $('trouble').replaceChildren(...(fault.away ? [make('p', {}, label('away')), again]
-    : [make('p', {}, errors.length ? label('mend') : fault.message), make('ul', {}, ...elsewhere)]));
+    : [make('p', {}, errors.length ? label('fix') : fault.message), make('ul', {}, ...elsewhere)]));
 }
 
 function write(answer) {
-  const { hardness, demand, fit, settings, year, conversion } = answer;
+  const { hardness, demand, fit, settings, year, retrofit } = answer;
   fill($('summary'), answer.summary);
   const from = index => `/verdict/ladder/${index}`;
   fill($('ladder'), table(label('ladder'), ['step', 'hardDays', 'perYear', 'costNow', 'overBelow'].map(label), answer.verdict.ladder
@@ -140,10 +140,10 @@ function write(answer) {
   fill($('out-set'), !settings ? make('p', {}, answer.verdict.action) : make('dl', { class: 'settings' }, ...['hardness', 'capacity', 'meterVolume', 'reserve', 'saltDose', 'saltPerRegeneration',
     'dayOverride', 'regenerationHour', 'refillMinutes'].filter(name => settings[name] !== undefined).map(name => make('div', {}, make('dt', {}, label(name === 'hardness' ? 'hardnessToSet' : name)),
     make('dd', {}, make('strong', {}, shown(settings[name], `/settings/${name}`)), make('span', { class: 'reason' }, why.get(name) ?? ''))))));
-  const payback = conversion?.payback;
+  const payback = retrofit?.payback;
   fill($('out-saves'), facts([['saltSaved', year?.saltSaved, '/year/saltSaved'], ['waterSaved', year?.waterSaved, '/year/waterSaved'],
-    ['saving', conversion?.firstYearSaving?.total, '/conversion/firstYearSaving/total'],
-    ['payback', payback?.simplePaybackYears?.value, '/conversion/payback/simplePaybackYears/value']]),
+    ['saving', retrofit?.firstYearSaving?.total, '/retrofit/firstYearSaving/total'],
+    ['payback', payback?.simplePaybackYears?.value, '/retrofit/payback/simplePaybackYears/value']]),
   payback?.simplePaybackYears?.why ? make('p', {}, payback.simplePaybackYears.why) : '');
   fill($('why').querySelector('ul'), ...answer.basis.map(each => make('li', {}, make('code', {}, each.pointer), ` ${each.formula}. `, make('cite', {}, each.source))));
 }
@@ -151,22 +151,22 @@ function write(answer) {
 async function drawCharts(answer, signal) {
   const { water, household, softener, prices, preferences, units, seed } = given;
   const shared = { water, household, softener, prices, preferences, units, seed };
-  const cost = given.conversion?.cost;
+  const cost = given.retrofit?.cost;
   const optional = promise => promise.catch(fault => { if (fault instanceof Refused) { return null; } throw fault; });
   const [doses, schedule, worth] = await Promise.all([
     optional(ask('/v1/resin-capacity', { water, salt: softener.salt, units }, signal, language)),
     optional(ask('/v1/regeneration-schedule', { ...shared, days: household.dailySeries ? undefined : EIGHT_WEEKS, policies: [
       { name: label('asFound'), control: softener.control }, { name: label('meteredDelayed'), control: { kind: 'meteredDelayed' } },
       { name: label('meteredImmediate'), control: { kind: 'meteredImmediate' } }] }, signal, language)),
-    cost ? optional(ask('/v1/alternatives', { ...shared, uncertainty: {}, horizonYears: given.conversion.horizonYears,
-      alternatives: [{ name: label('now'), kind: 'asFound' }, { name: label('after'), kind: 'metered', cost, rebate: given.conversion.rebate }] }, signal, language)) : null,
+    cost ? optional(ask('/v1/alternatives', { ...shared, uncertainty: {}, horizonYears: given.retrofit.horizonYears,
+      alternatives: [{ name: label('now'), kind: 'asFound' }, { name: label('after'), kind: 'metered', cost, rebate: given.retrofit.rebate }] }, signal, language)) : null,
   ]);
   $('c-year').hidden = !answer.year;
   if (answer.year) { charts.year($('c-year'), answer.year); }
   $('c-doses').hidden = !answer.settings;
   if (doses && answer.settings) { charts.doses($('c-doses'), doses, answer.settings.saltDose); }
   if (schedule) { charts.charge($('c-charge'), schedule); }
-  const flows = answer.conversion?.payback?.cashFlows;
+  const flows = answer.retrofit?.payback?.cashFlows;
   $('c-money').hidden = !flows;
   if (flows) { charts.money($('c-money'), flows, worth?.alternatives[1].uncertain?.paybackYears); }
 }

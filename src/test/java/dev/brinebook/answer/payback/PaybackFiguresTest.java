@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.guard.OptionalResult;
@@ -81,6 +80,6 @@ class PaybackFiguresTest {
     }
 
     private static PaybackFigures figures(RetrofitPayback payback) {
-        return PaybackFigures.of(payback, UNIT, EURO, "/payback", new Explanation());
+        return PaybackFigures.of(payback, UNIT, EURO);
     }
 }

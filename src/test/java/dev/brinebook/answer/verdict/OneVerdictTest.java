@@ -11,8 +11,8 @@ import dev.brinebook.operation.assessment.AssessmentAnswer;
 import dev.brinebook.operation.assessment.AssessmentRequest;
 import dev.brinebook.operation.payback.AlternativesRequest;
 import dev.brinebook.operation.payback.CompareAlternatives;
-import dev.brinebook.operation.payback.ConversionPaybackRequest;
 import dev.brinebook.operation.payback.EstimatePayback;
+import dev.brinebook.operation.payback.RetrofitPaybackRequest;
 import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SettingsReviewRequest;
 import dev.brinebook.operation.softener.SizeSoftener;
@@ -67,28 +67,28 @@ class OneVerdictTest {
                     .replace('\'', '"');
         }
 
-        String conversion() {
-            return ",'conversion':{'cost':{'value':" + cost + ",'unit':'USD'},'upgrades':[" + (secondTank == 0 ? ""
+        String retrofit() {
+            return ",'retrofit':{'cost':{'value':" + cost + ",'unit':'USD'},'upgrades':[" + (secondTank == 0 ? ""
                     : "{'kind':'secondTank','cost':{'value':" + secondTank + ",'unit':'USD'}}") + (secondTank * replacement == 0 ? "" : ",")
                     + (replacement == 0 ? "" : "{'kind':'replacement','cost':{'value':" + replacement + ",'unit':'USD'},'softener':"
                             + GOODS + "}") + "]}";
         }
 
         AssessmentAnswer assessed() {
-            return Assess.OPERATION.calculate().apply(TestServer.read(with(conversion()), AssessmentRequest.class));
+            return Assess.OPERATION.answer(TestServer.read(with(retrofit()), AssessmentRequest.class));
         }
 
         VerdictAnswer byReview() {
-            return ReviewSettings.OPERATION.calculate().apply(TestServer.read(with(conversion()), SettingsReviewRequest.class)).verdict();
+            return ReviewSettings.OPERATION.answer(TestServer.read(with(retrofit()), SettingsReviewRequest.class)).verdict();
         }
 
         VerdictAnswer byPayback() {
-            return EstimatePayback.OPERATION.calculate().apply(TestServer.read(with(conversion() + ",'metered':{'kind':'meteredDelayed'}"),
-                    ConversionPaybackRequest.class)).verdict();
+            return EstimatePayback.OPERATION.answer(TestServer.read(with(retrofit() + ",'metered':{'kind':'meteredDelayed'}"),
+                    RetrofitPaybackRequest.class)).verdict();
         }
 
         VerdictAnswer byAlternatives() {
-            return CompareAlternatives.OPERATION.calculate().apply(TestServer.read(with(",'horizonYears':10,'alternatives':["
+            return CompareAlternatives.OPERATION.answer(TestServer.read(with(",'horizonYears':10,'alternatives':["
                     + "{'name':'now','kind':'asFound'},{'name':'meter','kind':'metered','cost':{'value':" + cost
                     + ",'unit':'USD'}}" + (secondTank == 0 ? "" : ",{'name':'two','kind':'twinBeds','cost':{'value':" + secondTank
                     + ",'unit':'USD'}}") + (replacement == 0 ? "" : ",{'name':'new','kind':'replacement','cost':{'value':" + replacement
@@ -170,7 +170,7 @@ class OneVerdictTest {
                 "{'resinVolume':{'value':1,'unit':'ft3'},'control':{" + control + "}}", 400);
         assertEquals(step, asked.byReview().step());
         String sizing = asked.with("").replaceAll(",\"softener\":.*", "}");
-        assertEquals(step, SizeSoftener.OPERATION.calculate().apply(TestServer.read(sizing, SizingRequest.class)).verdict().step());
+        assertEquals(step, SizeSoftener.OPERATION.answer(TestServer.read(sizing, SizingRequest.class)).verdict().step());
     }
 
     /** A softener that is metered already is not converted, and a pair of beds keeps nothing back and gets no second tank. */
@@ -180,7 +180,7 @@ class OneVerdictTest {
                 "{'resinVolume':{'value':1,'unit':'ft3'},'saltDose':{'value':8,'unit':'lb/ft3'},'control':"
                 + "{'kind':'twinAlternating'}}", 400);
         AssessmentAnswer answer = twin.assessed();
-        assertNull(answer.conversion());
+        assertNull(answer.retrofit());
         assertEquals(0, answer.settings().reserve().value().doubleValue());
         assertEquals(List.of("METERED_ALREADY"), names(answer.verdict(), Step.CONVERT));
         assertEquals(List.of("TWIN_ALREADY"), answer.verdict().others().stream().filter(rung -> rung.improvement()

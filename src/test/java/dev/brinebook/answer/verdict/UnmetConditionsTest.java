@@ -27,7 +27,7 @@ class UnmetConditionsTest {
             "softener": {"resinVolume": {"value": 1.5, "unit": "ft3"}, "tankDiameter": {"value": 10, "unit": "in"},
               "tankHeight": {"value": 54, "unit": "in"}, "control": {"kind": "clock", "everyDays": 2}}""";
     private static final String CONVERSION = """
-            , "conversion": {"cost": {"value": 420, "unit": "USD"}, "rebate": {"value": 50, "unit": "USD"}}""";
+            , "retrofit": {"cost": {"value": 420, "unit": "USD"}, "rebate": {"value": 50, "unit": "USD"}}""";
     private static final String METERED = ", \"metered\": {\"kind\": \"meteredDelayed\"}";
 
     private static String request(String site, String more) {
@@ -63,15 +63,15 @@ class UnmetConditionsTest {
             """)
     void theFirstCostHoldsThemInEveryOperation(String site, double firstCost, String lacks) {
         JsonNode assessed = answer("/v1/assessment", request(site, ""));
-        JsonNode paid = answer("/v1/conversion-payback", request(site, METERED));
+        JsonNode paid = answer("/v1/retrofit-payback", request(site, METERED));
         JsonNode reviewed = answer("/v1/settings-review", request(site, ""));
         for (JsonNode answer : List.of(assessed, paid, reviewed)) {
             assertEquals(firstCost, convert(answer).at("/firstCost/value").doubleValue(), 1e-9);
             assertEquals(lacks, convert(answer).at("/firstCostLacks/0").asText());
             assertEquals(convert(assessed), convert(answer));
-            assertEquals(!lacks.isEmpty(), answer.at("/verdict").toString().contains("The price does not yet include: " + lacks + "."));
+            assertEquals(!lacks.isEmpty(), answer.at("/verdict").toString().contains("Not included in the price: " + lacks + "."));
         }
-        assertEquals(firstCost, assessed.at("/conversion/payback/investment/value").doubleValue(), 1e-9);
+        assertEquals(firstCost, assessed.at("/retrofit/payback/investment/value").doubleValue(), 1e-9);
         assertEquals(firstCost, paid.at("/payback/investment/value").doubleValue(), 1e-9);
         assertEquals(assessed.at("/readiness"), paid.at("/readiness"));
     }
@@ -85,7 +85,7 @@ class UnmetConditionsTest {
         assertEquals("surgeProtection", answer.at("/readiness/5/condition").asText());
         assertTrue(answer.at("/readiness/5/price").isMissingNode() && !answer.at("/readiness/5/priced").booleanValue());
         assertTrue(answer.at("/readiness/0/priced").isMissingNode(), "nobody looked");
-        assertTrue(answer.at("/assumptions").toString().contains("site.prices.surgeProtection"));
+        assertTrue(answer.at("/assumptions").toString().contains("/site/prices/surgeProtection"));
     }
 
     /** The cycle is for the drain as it is, and the condition for the backwash that the bed wants. */
@@ -108,13 +108,13 @@ class UnmetConditionsTest {
             """)
     void refusesWhatCannotBeAdded(String site, String pointer) {
         TestServer.post("/v1/assessment", request(site, "")).statusCode(422).body("errors.pointer", contains(pointer));
-        TestServer.post("/v1/conversion-payback", request(site, METERED)).statusCode(422).body("errors.pointer", contains(pointer));
+        TestServer.post("/v1/retrofit-payback", request(site, METERED)).statusCode(422).body("errors.pointer", contains(pointer));
     }
 
     @Test
     void aSiteHasNoPlaceBesideYearsThatAreGiven() {
         String use = "{\"saltPerYear\": {\"value\": 9, \"unit\": \"lb\"}, \"waterPerYear\": {\"value\": 9, \"unit\": \"gal\"}}";
-        TestServer.post("/v1/conversion-payback", "{\"asFound\": " + use + ", \"converted\": " + use + CONVERSION
+        TestServer.post("/v1/retrofit-payback", "{\"asFound\": " + use + ", \"converted\": " + use + CONVERSION
                 + ", \"site\": {\"bypass\": false}}").statusCode(422).body("errors.pointer", contains("/site"));
     }
 }

@@ -51,8 +51,8 @@ class BulkTableTest {
         List<CSVRecord> answers = table(post(CONVERT, rows, "text/csv").asString());
         assertEquals(List.of("3", "5", "6", "7"), answers.stream().map(row -> row.get("line")).toList());
         assertEquals(List.of("200", "200", "422", "200"), answers.stream().map(row -> row.get("status")).toList());
-        assertTrue(answers.get(0).get("summary").startsWith("18.5 gpg"));
-        assertTrue(answers.get(3).get("summary").startsWith("10 gpg"));
+        assertTrue(answers.get(0).get("summary").startsWith("18.5\u00a0gpg"));
+        assertTrue(answers.get(3).get("summary").startsWith("10\u00a0gpg"));
         assertEquals("/problems/invalid-request", answers.get(2).get("problem.type"));
     }
 
@@ -117,7 +117,7 @@ class BulkTableTest {
         List<CSVRecord> answers = table(post(CONVERT, HEADER + "1,gpg\n" + row.strip() + "\n2,gpg\n", "text/csv").asString());
         assertEquals(List.of("200", Integer.toString(status), "200"), answers.stream().map(one -> one.get("status")).toList());
         assertTrue(answers.get(1).get("problem.detail").contains(detail), answers.get(1).toString());
-        assertTrue(answers.get(2).get("summary").startsWith("2 gpg"));
+        assertTrue(answers.get(2).get("summary").startsWith("2\u00a0gpg"));
     }
 
     @Test

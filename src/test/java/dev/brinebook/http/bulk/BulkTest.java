@@ -34,7 +34,7 @@ class BulkTest {
         assertEquals(List.of(200, 422, 400, 200), answers.stream().map(answer -> answer.path("status").asInt()).toList());
         assertEquals("/hardness/value", answers.get(1).at("/problem/errors/0/pointer").asText());
         assertEquals("/problems/malformed-body", answers.get(2).at("/problem/type").asText());
-        assertTrue(answers.get(0).at("/answer/summary").asText().startsWith("18.5 gpg"));
+        assertTrue(answers.get(0).at("/answer/summary").asText().startsWith("18.5\u00a0gpg"));
     }
 
     /** What a line is answered is what a single call is. */

@@ -27,6 +27,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * What a body of faults costs: processor time in proportion to its length, whatever the faults are. Four times as many may
  * take up to eight times as long, so that no noise fails a linear reader; a quadratic one takes sixteen times as long.
  */
+@Tag("processorTime")
 class FaultFloodTest {
 
     private static final int FEW = 3_000;

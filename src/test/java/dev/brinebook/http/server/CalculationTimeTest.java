@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * The requests that take longest of all that are allowed, each a third of a second to a second of processor time, end when
  * their time is over: RFC 9110, section 15.6.4 (503). What ends is ended for good: the processors have nothing left to do.
  */
+@Tag("processorTime")
 @Timeout(60)
 class CalculationTimeTest {
 

@@ -73,7 +73,7 @@ class EqualQuestionsTest {
         for (int i = 0; i < HOMES; i++) {
             ObjectNode home = home(random);
             String where = "seed 1, home " + i + ": " + home;
-            JsonNode assessed = answer("/v1/assessment", with(home, "conversion", "{\"cost\": {\"value\": 400, \"unit\": \"USD\"}}"));
+            JsonNode assessed = answer("/v1/assessment", with(home, "retrofit", "{\"cost\": {\"value\": 400, \"unit\": \"USD\"}}"));
             JsonNode found = assessed.at("/year/asFound");
             same(found, answer("/v1/settings-review", home).at("/asFound"), where);
             same(found, answer("/v1/regeneration-schedule", with(home, "policies", "[{\"name\": \"as found\", \"control\": "
@@ -84,7 +84,7 @@ class EqualQuestionsTest {
             same(found, compared.at("/0/year"), where);
             same(assessed.at("/year/metered"), compared.at("/1/year"), where);
             if (home.at("/softener/control/kind").asText().equals("clock")) {
-                assertEquals(assessed.at("/conversion/firstYearSaving/total/value").doubleValue(),
+                assertEquals(assessed.at("/retrofit/firstYearSaving/total/value").doubleValue(),
                         compared.findValue("firstYearSaving").at("/total/value").doubleValue(), 0.01, where);
             }
         }

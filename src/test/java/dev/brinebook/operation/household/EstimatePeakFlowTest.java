@@ -40,8 +40,9 @@ class EstimatePeakFlowTest {
                 .body("code.fixtureUnits", closeTo(2 * 1.4 + 3 * 0.7 + 2 * 2.2 + 3 * 1.4, 1e-9))
                 .body("percentile", equalTo(99))
                 .body("differences", hasSize(4))
-                .body("differences[2]", startsWith("The fit is 11.23 % below the exact flow"))
-                .body("assumptions.name", hasItems("fixtures.0", "percentile", "demandCurve", "buildingType"))
+                .body("differences[2]", startsWith("The approximation is 11\u00a0% below the exact flow"))
+                .body("assumptions.pointer", hasItems("/fixtures/0", "/percentile", "/demandCurve", "/buildingType"))
+                .body("assumptions.name", hasItems("fixturesAreIndependent", "bathroomGroup"))
                 .body("cautions.code", hasItems("localCodeDecides", "pipesByCode"))
                 .body("summary", startsWith("Size the softener for a peak flow of 5.7\u00a0gpm and a continuous flow of 2\u00a0gpm."));
     }
@@ -51,9 +52,10 @@ class EstimatePeakFlowTest {
     void saysThatAMethodHasNoFigureForALoneLavatory() {
         post("{\"fixtures\": [{\"kind\": \"lavatory\"}]}").statusCode(200)
                 .body("summary", equalTo("Size the softener for a peak flow of 1.5\u00a0gpm and a continuous flow of 1.5\u00a0gpm."
-                        + " The plumbing code, which is for pipes, gives no value. The exact statistics give 1.5\u00a0gpm and their fit"
+                        + " The plumbing code, which is for pipes, "
+                        + "gives no value. The exact statistics give 1.5\u00a0gpm and their approximation"
                         + " 1.5\u00a0gpm. The German standard gives no value."))
-                .body("differences[2]", startsWith("The fit agrees with the exact flow"));
+                .body("differences[2]", startsWith("The approximation agrees with the exact flow"));
     }
 
     /** DIN 1988-300 begins at 0.2 L/s; by NIST SP 811 that is 0.2 * 60 / 3.785411784 = 3.17 gpm. */
@@ -61,8 +63,8 @@ class EstimatePeakFlowTest {
     void saysWhyThereIsNoFigureInTheUnitsOfTheAnswer() {
         String lavatory = """
                 {"fixtures": [{"kind": "lavatory", "designFlow": {"value": 0.14, "unit": "L/s"}}], "units": "%s"}""";
-        post(lavatory.formatted("us")).body("design.peak.why", containsString("less than 3.17 gpm"));
-        post(lavatory.formatted("metric")).body("design.peak.why", containsString("less than 0.2 L/s"));
+        post(lavatory.formatted("us")).body("design.peak.why", containsString("less than 3.17\u00a0gpm"));
+        post(lavatory.formatted("metric")).body("design.peak.why", containsString("less than 0.2\u00a0L/s"));
     }
 
     /** International Plumbing Code: 11.4 fixture units are 15.64 gpm. DIN 1988-300: 1.14 L/s are 0.5773 L/s in a dwelling. */
@@ -104,7 +106,7 @@ class EstimatePeakFlowTest {
                 .body("exact.peak.reason", equalTo("tooManyFixtures"))
                 .body("design.peak.reason", equalTo("aboveDesignFlows"))
                 .body("sizing.method", equalTo("modifiedWistort"))
-                .body("differences[2]", startsWith("With this number of fixtures, only the fit"));
+                .body("differences[2]", startsWith("With this number of fixtures, only the approximation"));
     }
 
     @ParameterizedTest(name = "{1} {2}")

@@ -47,13 +47,13 @@ class ForecastTest {
 
     private static MeterReadingsAnswer read(double[] litres, Integer people, AnswerUnits units) {
         MeterRequest meter = new MeterRequest(VolumeUnit.LITRE, null, null, 1440);
-        return ReadMeter.OPERATION.calculate().apply(new MeterReadingsRequest(meter, Kind.VOLUME, IntStream.range(0, litres.length)
+        return ReadMeter.OPERATION.answer(new MeterReadingsRequest(meter, Kind.VOLUME, IntStream.range(0, litres.length)
                 .mapToObj(i -> new MeterReadingRequest(MONDAY.plusDays(i).toString(), BigDecimal.valueOf(litres[i]))).toList(), people,
                 null, units));
     }
 
     private static UseModel model(HouseholdRequest household) {
-        return household.toDomain(new Explanation()).model();
+        return household.resolved().toDomain(new Explanation()).model();
     }
 
     private static void assertNear(double expected, double value, String what) {
@@ -63,7 +63,7 @@ class ForecastTest {
     private static void assertSame(MeterReadingsAnswer answer, Integer people, String home) {
         HouseholdRequest series = new HouseholdRequest(people, null, null, null, null, answer.days(), null, null, null, null,
                 null, null, null, null, List.of(Branch.TOILETS), null, null, null, null, null);
-        Demand demand = series.toDomain(new Explanation());
+        Demand demand = series.resolved().toDomain(new Explanation());
         UseModel expected = demand.model();
         HouseholdRequest f = answer.forecast();
         UseModel sent = model(new HouseholdRequest(f.people(), null, null, null, f.weeklyUse(), null, f.dayToDayVariation(),
@@ -78,7 +78,7 @@ class ForecastTest {
         assertNear(expected.change().dayCorrelation(), sent.change().dayCorrelation(), home);
         assertEquals(expected.occupancy() == Occupancy.ALWAYS, sent.occupancy() == Occupancy.ALWAYS, home);
         assertNear(expected.occupiedShare(), sent.occupiedShare(), home);
-        assertNear(series.useUncertaintyShare(demand, new Explanation()), f.useUncertainty().doubleValue(), home);
+        assertNear(series.resolved().useUncertaintyShare(demand, new Explanation()), f.useUncertainty().doubleValue(), home);
     }
 
     @ParameterizedTest(name = "{0} days, people {1}, {2}")

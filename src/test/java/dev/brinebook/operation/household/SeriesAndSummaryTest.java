@@ -3,6 +3,7 @@ package dev.brinebook.operation.household;
 
 import static dev.brinebook.http.Near.near;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -52,7 +53,7 @@ class SeriesAndSummaryTest {
                 {"water": {"hardness": {"value": %.1f, "unit": "dH"}}, "household": %s,
                  "softener": {"resinVolume": {"value": 28, "unit": "L"}, "saltDose": {"value": 160, "unit": "g/L"},
                   "control": {"kind": "clock", "everyDays": %d}},
-                 "conversion": {"cost": {"value": 300, "unit": "USD"}},
+                 "retrofit": {"cost": {"value": 300, "unit": "USD"}},
                  "preferences": {"startDate": "%s"}, "units": "metric"}""", hardness, household, everyDays, MONDAY))
                 .statusCode(200).extract().jsonPath();
     }
@@ -69,7 +70,7 @@ class SeriesAndSummaryTest {
         double[] week = {1000, 1000, 1000, 1000, 1000, 0, 0};
         double summed = assess(weekly(week), 18, 2).getDouble("settings.reserve.value");
         assertEquals(summed, assess(series(repeated(week)), 18, 2).getDouble("settings.reserve.value"));
-        assertTrue(summed < 1000 + 10 * 3.785411784, summed + " L in steps of 10 gal");
+        assertTrue(summed < 1000 + 10 * 3.785411784, summed + " L in steps of 10\u00a0gal");
     }
 
     /** A year of weeks without scatter is the same days either way, so every figure agrees to its last digit. */
@@ -114,8 +115,8 @@ class SeriesAndSummaryTest {
             double litres = measured.getDouble("policies[0]." + setting + ".value");
             assertEquals(litres, expected.getDouble("policies[0]." + setting + ".value"), 1e-4 * litres, setting);
         }
-        assertEquals(read.getDouble("forecast.dayToDayVariation"), Double.parseDouble(measured.getString(
-                "assumptions.find { it.name == 'household.dayToDayVariation' }.value").split(",")[0]), 5e-4);
+        assertEquals(read.getDouble("forecast.dayToDayVariation"), measured.getDouble(
+                "assumptions.find { it.pointer == '/household/dayToDayVariation' }.value"), 5e-4);
     }
 
     private static JsonPath schedule(String household) {
@@ -133,7 +134,8 @@ class SeriesAndSummaryTest {
                 + series(days).replaceFirst("\\{", "{\"outdoorUse\": {\"value\": 100, \"unit\": \"L\"}, ")
                 + ", \"softener\": {\"resinVolume\": {\"value\": 60, \"unit\": \"L\"}, \"control\": {\"kind\": \"meteredDelayed\","
                 + " \"reserve\": {\"rule\": \"dayPercentile\"}}}, \"units\": \"metric\"}").statusCode(200)
-                .body("policies[0].reserve.value", near(500, 1e-6, "400 in the house and 100 in the garden, no scatter"))
-                .body("assumptions.find { it.name == 'household.occupancy' }.value", containsString("85.71 %"));
+                .body("policies[0].reserve.value", near(500, 1e-6, "400\u00a0in the house and 100\u00a0in the garden, no scatter"))
+                .body("assumptions.find { it.pointer == '/household/occupancy/pattern' }.code", equalTo("chain"))
+                .body("assumptions.find { it.pointer == '/household/occupancy/pattern' }.note", containsString("85.71\u00a0%"));
     }
 }

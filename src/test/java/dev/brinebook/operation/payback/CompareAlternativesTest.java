@@ -16,6 +16,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.http.TestServer;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class CompareAlternativesTest {
@@ -35,7 +37,8 @@ class CompareAlternativesTest {
                 .body("alternatives[2].breakEven.of", hasItem("clockInterval"))
                 .body("alternatives[2].uncertain.drivers", hasSize(6)).body("alternatives[5].saltDose", nullValue())
                 .body("alternatives[5].discharge.salt.value", exactly(0))
-                .body("alternatives[0].discharge.chloride.value", near(2725.78 * 35.45 / 58.44, 1, "CIAAW 2021: the chloride in 2,726 lb"))
+                .body("alternatives[0].discharge.chloride.value", near(2725.78 * 35.45 / 58.44, 1,
+                        "CIAAW 2021: the chloride in 2,726\u00a0lb"))
                 .body("alternatives[0].discharge.saltSaved", nullValue())
                 .body("assumptions.name", hasItem("hardDays")).body("cautions.code", hasItem("settingsBeforeParts"));
         compare(WELL.replaceFirst("\"people\": 5", "\"people\": 1")).statusCode(200)
@@ -79,6 +82,28 @@ class CompareAlternativesTest {
         double bought = Math.ceil(10 * kilograms / 50) * 50 / 10;
         assertEquals(bought * 12.50 / 25, bags.getDouble("alternatives[0].bills.salt.value"), 0.01);
         assertTrue(bought >= kilograms);
+    }
+
+    @Test
+    void reportsTheValuesThatItUsed() {
+        JsonPath well = compare(WELL).statusCode(200).extract().jsonPath();
+        JsonPath apartment = compare(APARTMENT).statusCode(200).extract().jsonPath();
+        assertUsed(well, "/horizonYears", "value: 10, unit: years, origin: caller");
+        assertUsed(apartment, "/horizonYears", "value: 10, unit: years, origin: default, source: OWN-ASSUMPTION");
+        assertUsed(apartment, "/bagsPerTrip", "value: 2, origin: caller");
+        assertUsed(apartment, "/uncertainty/inputs", "code: saltPrice, dailyUse, firstCost, origin: caller");
+        assertUsed(well, "/uncertainty/inputs", "code: saltPrice, waterPrice, sewerPrice, hardness, dailyUse, firstCost, origin: default, "
+                + "source: OWN-ASSUMPTION, note: prices normal by 15\u00a0%, hardness and daily use by 10\u00a0%, "
+                        + "first cost triangular from 0.9 to "
+                + "1.25");
+        assertUsed(apartment, "/uncertainty/draws", "value: 2000, origin: caller");
+        assertUsed(apartment, "/uncertainty/paybackYears", "value: 5, unit: years, origin: default, source: OWN-ASSUMPTION");
+    }
+
+    private static void assertUsed(JsonPath answer, String pointer, String expected) {
+        Map<String, Object> used = answer.getMap("assumptions.find { it.pointer == '" + pointer + "' }");
+        assertEquals("pointer: " + pointer + ", " + expected, used.entrySet().stream()
+                .map(entry -> entry.getKey() + ": " + entry.getValue()).collect(Collectors.joining(", ")));
     }
 
     @Test

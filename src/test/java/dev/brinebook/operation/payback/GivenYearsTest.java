@@ -182,7 +182,7 @@ class GivenYearsTest {
                   "regenerationsPerYear": 91.25},
                 "converted": {"saltPerYear": {"value": %.9f, "unit": "lb"}, "waterPerYear": {"value": %.9f, "unit": "gal"},
                   "regenerationsPerYear": %.9f},
-                "conversion": {"cost": {"value": 350, "unit": "USD"}},
+                "retrofit": {"cost": {"value": 350, "unit": "USD"}},
                 "prices": {"saltBag": {"price": {"value": 7.2, "unit": "USD"}, "mass": {"value": 40, "unit": "lb"}},
                   "water": {"price": {"value": 5.88, "unit": "USD"}, "per": {"value": 1000, "unit": "gal"}},
                   "sewer": {"price": {"value": 8.12, "unit": "USD"}, "per": {"value": 1000, "unit": "gal"}}}}
@@ -198,7 +198,7 @@ class GivenYearsTest {
         return """
                 {"asFound": {"saltPerYear": {"value": #before, "unit": "kg"}, "waterPerYear": {"value": 0, "unit": "L"}},
                 "converted": {"saltPerYear": {"value": #after, "unit": "kg"}, "waterPerYear": {"value": 0, "unit": "L"}},
-                "conversion": {"cost": {"value": #cost, "unit": "#cur"}, "rebate": {"value": #rebate, "unit": "#cur"}},
+                "retrofit": {"cost": {"value": #cost, "unit": "#cur"}, "rebate": {"value": #rebate, "unit": "#cur"}},
                 "prices": {"saltBag": {"price": {"value": 25, "unit": "#cur"}, "mass": {"value": 25, "unit": "kg"}},
                   "water": {"price": {"value": 1, "unit": "#cur"}, "per": {"value": 1, "unit": "m3"}},
                   "sewer": {"price": {"value": 0, "unit": "#cur"}, "per": {"value": 1, "unit": "m3"}}},

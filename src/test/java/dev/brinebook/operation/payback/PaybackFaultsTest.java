@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Faults that only the parts together show, each at its pointer. */
 class PaybackFaultsTest {
 
-    private static final String COST = "\"conversion\": {\"cost\": {\"value\": 350, \"unit\": \"USD\"}}";
+    private static final String COST = "\"retrofit\": {\"cost\": {\"value\": 350, \"unit\": \"USD\"}}";
     private static final String USE = "{\"saltPerYear\": {\"value\": 9, \"unit\": \"lb\"},"
             + " \"waterPerYear\": {\"value\": 9, \"unit\": \"gal\"}}";
     private static final String YEARS = "\"asFound\": " + USE + ", \"converted\": " + USE;
@@ -21,7 +21,7 @@ class PaybackFaultsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             {#cost}                                              | /asFound:missing
-            {#years}                                             | /conversion:missing
+            {#years}                                             | /retrofit:missing
             {"asFound": #use, #cost}                             | /converted:missing
             {"converted": #use, #cost}                           | /asFound:missing
             {#years, "water": {"hardness": {"value": 20, "unit": "gpg"}}, #cost} | /water:inconsistent
@@ -50,22 +50,22 @@ class PaybackFaultsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {"cost": {"value": 350, "unit": "EUR"}}                           | /conversion/cost:inconsistent
-            {"cost": {"value": 350, "unit": "XQX"}}                           | /conversion/cost/unit:unknownValue
-            {"cost": {"value": -1, "unit": "USD"}}                            | /conversion/cost:outOfRange
-            {"cost": {"value": 1e10, "unit": "USD"}}                          | /conversion/cost:outOfRange
-            {"cost": {"value": 1e-200, "unit": "USD"}}                        | /conversion/cost:outOfRange
-            {"cost": {"value": 9.00001, "unit": "USD"}}                       | /conversion/cost:outOfRange
-            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": 10, "unit": "USD"}} | /conversion/rebate:inconsistent
-            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": 1, "unit": "EUR"}} | /conversion/rebate:inconsistent
-            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": -1, "unit": "USD"}} | /conversion/rebate:outOfRange
-            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"unit": "USD"}}  | /conversion/rebate/value:missing
-            {"rebate": {"value": 1, "unit": "USD"}}                           | /conversion/cost:missing
-            {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 0}          | /conversion/horizonYears:outOfRange
-            {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 41}         | /conversion/horizonYears:outOfRange
+            {"cost": {"value": 350, "unit": "EUR"}}                           | /retrofit/cost:inconsistent
+            {"cost": {"value": 350, "unit": "XQX"}}                           | /retrofit/cost/unit:unknownValue
+            {"cost": {"value": -1, "unit": "USD"}}                            | /retrofit/cost:outOfRange
+            {"cost": {"value": 1e10, "unit": "USD"}}                          | /retrofit/cost:outOfRange
+            {"cost": {"value": 1e-200, "unit": "USD"}}                        | /retrofit/cost:outOfRange
+            {"cost": {"value": 9.00001, "unit": "USD"}}                       | /retrofit/cost:outOfRange
+            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": 10, "unit": "USD"}} | /retrofit/rebate:inconsistent
+            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": 1, "unit": "EUR"}} | /retrofit/rebate:inconsistent
+            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": -1, "unit": "USD"}} | /retrofit/rebate:outOfRange
+            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"unit": "USD"}}  | /retrofit/rebate/value:missing
+            {"rebate": {"value": 1, "unit": "USD"}}                           | /retrofit/cost:missing
+            {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 0}          | /retrofit/horizonYears:outOfRange
+            {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 41}         | /retrofit/horizonYears:outOfRange
             """)
-    void reportsFaultsOfTheCost(String conversion, String faults) {
-        assertFaults("{" + YEARS + ", \"conversion\": " + conversion + "}", faults);
+    void reportsFaultsOfTheCost(String retrofit, String faults) {
+        assertFaults("{" + YEARS + ", \"retrofit\": " + retrofit + "}", faults);
     }
 
     @ParameterizedTest

@@ -21,7 +21,7 @@ class TriedControlsTest {
               "control": {"kind": "clock", "everyDays": 4}},
             "metered": {"kind": "meteredDelayed", "dayOverride": 0, "capacitySetting": {"value": 1500, "unit": "g"},
               "hardnessSetting": {"value": 500, "unit": "mg/L"}, "reserve": {"rule": "meanDay"}},
-            "conversion": {"cost": {"value": 300, "unit": "EUR"}},
+            "retrofit": {"cost": {"value": 300, "unit": "EUR"}},
             "prices": {"saltBag": {"price": {"value": 12.5, "unit": "EUR"}, "mass": {"value": 25, "unit": "kg"}},
               "water": {"price": {"value": 2, "unit": "EUR"}, "per": {"value": 1, "unit": "m3"}},
               "sewer": {"price": {"value": 3, "unit": "EUR"}, "per": {"value": 1, "unit": "m3"}}},
@@ -51,8 +51,8 @@ class TriedControlsTest {
     /** Source: arithmetic, 91.25 runs of the clock and 40 of the meter; 120 g/L in 30 L are 3.6 kg a run, 1.2 less. */
     @Test
     void reportsTheSavingByMeteringAlone() {
-        JsonPath answer = Paybacks.answer(STEADY.replace("\"conversion\"",
-                "\"meteredSaltDose\": {\"value\": 120, \"unit\": \"g/L\"}, \"conversion\"")
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"retrofit\"",
+                "\"meteredSaltDose\": {\"value\": 120, \"unit\": \"g/L\"}, \"retrofit\"")
                 .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", "\"capacitySetting\": {\"value\": 1200,"
                         + " \"unit\": \"g\"},"));
         double meteringAlone = answer.getDouble("savingByChange.metered.regenerations");
@@ -70,8 +70,8 @@ class TriedControlsTest {
 
     @Test
     void putsNothingToADoseThatStays() {
-        JsonPath answer = Paybacks.answer(STEADY.replace("\"conversion\"",
-                "\"meteredSaltDose\": {\"value\": 160, \"unit\": \"g/L\"}, \"conversion\"")
+        JsonPath answer = Paybacks.answer(STEADY.replace("\"retrofit\"",
+                "\"meteredSaltDose\": {\"value\": 160, \"unit\": \"g/L\"}, \"retrofit\"")
                 .replace("\"capacitySetting\": {\"value\": 1500, \"unit\": \"g\"},", ""));
         assertEquals(new BigDecimal("0.00"), decimal(answer, "savingByChange.byDose.total.value"));
         assertEquals(answer.getString("savingByChange.metered"), answer.getString("converted"));
@@ -92,12 +92,13 @@ class TriedControlsTest {
         JsonPath answer = Paybacks.answer(STEADY.replace("\"dayOverride\": 0, ", "").replace(
                 ", \"reserve\": {\"rule\": \"meanDay\"}", "").replace("\"units\"",
                 "\"preferences\": {\"serviceStandard\": {\"hardDaysPerYear\": 2}}, \"units\""));
-        assertEquals("14 days", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.value"));
-        assertEquals("default", answer.getString("assumptions.find {it.name == 'metered.dayOverride'}.origin"));
-        assertEquals("none", answer.getString("assumptions.find {it.name == 'control.dayOverride'}.value"));
+        assertEquals(14, answer.getInt("assumptions.find {it.pointer == '/metered/dayOverride'}.value"));
+        assertEquals("default", answer.getString("assumptions.find {it.pointer == '/metered/dayOverride'}.origin"));
+        assertEquals(0, answer.getInt("assumptions.find {it.pointer == '/softener/control/dayOverride'}.value"));
         assertEquals("the smallest reserve that meets the service standard",
-                answer.getString("assumptions.find {it.name == 'metered.reserve'}.value"));
-        assertEquals("the existing salt dose", answer.getString("assumptions.find {it.name == 'meteredSaltDose'}.value"));
+                answer.getString("assumptions.find {it.pointer == '/metered/reserve'}.note"));
+        assertEquals(160, answer.getInt("assumptions.find {it.pointer == '/meteredSaltDose'}.value"));
+        assertEquals("the existing salt dose", answer.getString("assumptions.find {it.pointer == '/meteredSaltDose'}.note"));
     }
 
     /** A reserve that holds for fewer days is smaller, so the meter regenerates less often. */
@@ -121,7 +122,7 @@ class TriedControlsTest {
                 "\"dailySeries\": {\"firstDate\": \"2026-03-02\", \"unit\": \"L\", \"values\":"
                         + " [300, 300, 300, 300, 300, 300, 300, 300, 300, 300]}"));
         assertEquals(91.25, answer.getDouble("asFound.regenerations"));
-        assertTrue(answer.getString("assumptions.find {it.name == 'household.dayToDayVariation'}.value").contains("10 days"));
+        assertTrue(answer.getString("assumptions.find {it.pointer == '/household/dayToDayVariation'}.note").contains("10 days"));
     }
 
     @Test

@@ -138,7 +138,7 @@ class BacktestSettingsTest {
         String days = "\"values\": [" + repeated("300", 56) + "], \"missing\": [\"2026-03-10\", \"2026-03-11\", \"2026-03-20\"]";
         TestServer.post(PATH, request(STEADY, CLOCK_OF_7, days)).statusCode(200).body("days", equalTo(56))
                 .body("missingDays", equalTo(3)).body("onTheseDays.regenerations", near(8, 1e-9, "56 days over 7"))
-                .body("assumptions.name", not(hasItem("household.dailySeries.missing")));
+                .body("assumptions.pointer", not(hasItem("/household/dailySeries/missing")));
     }
 
     @Test
@@ -193,7 +193,7 @@ class BacktestSettingsTest {
     void speaksTheLanguageOfTheCaller() {
         BacktestRequest request = TestServer.read(request(STEADY, CLOCK_OF_7, "\"values\": [" + repeated("450", 70) + "]"),
                 BacktestRequest.class);
-        String german = BacktestSettings.OPERATION.calculate().apply(request).summary().in(Language.of("de"));
+        String german = BacktestSettings.OPERATION.answer(request).summary().in(Language.of("de"));
         assertTrue(german.startsWith("An Ihren 70 Tagen hätte es mit diesen Einstellungen "), german);
         assertTrue(german.endsWith("Sie haben im Mittel 450\u00a0L am Tag verbraucht statt der erwarteten 300\u00a0L. Wählen Sie die"
                 + " Einstellungen für diesen Verbrauch neu."), german);

@@ -79,7 +79,8 @@ class ScheduleCalendarTest {
                 .body("policies[0].salt.bag.value", near(40, 1e-3, "the default bag"))
                 .body("policies[0].salt.leftAtEnd.value", near(204, 1e-3, "212 - 8"))
                 .body("policies[0].salt.leastBrineTankCapacity", nullValue())
-                .body("assumptions.find {it.name == 'prices.saltBag.mass'}.value", equalTo("40\u00a0lb"));
+                .body("assumptions.find {it.pointer == '/prices/saltBag/mass'}.value", exactly(40))
+                .body("assumptions.find {it.pointer == '/prices/saltBag/mass'}.unit", equalTo("lb"));
     }
 
     /** A bag of 40 lb beside the 8 lb of a regeneration needs 48 lb. */
@@ -135,8 +136,8 @@ class ScheduleCalendarTest {
                 "days": 5, "policies": [{"name": "a", "control": {"kind": "clock", "everyDays": 4}},
                   {"name": "b", "control": {"kind": "clock", "everyDays": 4, "regenerationHour": 23}}]""").statusCode(200)
                 .body("policies.regenerationHour", contains(2, 23))
-                .body("assumptions.find {it.name == 'policies/0/control.regenerationHour'}.origin", equalTo("default"))
-                .body("assumptions.find {it.name == 'policies/1/control.regenerationHour'}.origin", equalTo("caller"))
+                .body("assumptions.find {it.pointer == '/policies/0/control/regenerationHour'}.origin", equalTo("default"))
+                .body("assumptions.find {it.pointer == '/policies/1/control/regenerationHour'}.origin", equalTo("caller"))
                 .body("summary", endsWith("b, compared with a: the same amount of salt a year and the same number of hard days."));
     }
 

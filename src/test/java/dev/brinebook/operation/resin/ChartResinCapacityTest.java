@@ -126,6 +126,9 @@ class ChartResinCapacityTest {
                 .body("points[17].stoichiometricCapacity.value", near(43.737, 0.001, "the sites are the same"))
                 .body("points[17].workingTable.capacity.value", near(32.8125, 1e-3, "30 * 35/32, WQP 2009"))
                 .body("cautions.code", hasItem("potassiumKidneyHeart")).body("assumptions.name", hasItem("potassiumChloride"))
+                .body("assumptions.find { it.pointer == '/saltDoses' }.code", startsWith("3.82"))
+                .body("assumptions.find { it.pointer == '/saltDoses' }.note",
+                        equalTo("the equivalents of the usual doses of sodium chloride"))
                 .extract().jsonPath();
         int compared = 0;
         for (int i = 0; i < 18; i++) {
@@ -172,9 +175,14 @@ class ChartResinCapacityTest {
                 .body("points[0].column.serviceBedVolumes", greaterThan(50.0))
                 .body("water.calciumPercent", near(66.6667, 1e-4, "2:1"))
                 .body("water.sodium.value", equalTo(22.99))
-                .body("assumptions.find { it.name == 'column.stages' }.value", equalTo("20"))
-                .body("assumptions.find { it.name == 'column.stages' }.origin", equalTo("caller"))
-                .body("assumptions.name", hasItems("resin.yearlyCapacityLossPercent", "preferences.capacityMethod", "tables"));
+                .body("assumptions.find { it.pointer == '/resin/stages' }.value", equalTo(20))
+                .body("assumptions.find { it.pointer == '/resin/stages' }.origin", equalTo("caller"))
+                .body("assumptions.find { it.pointer == '/resin/totalCapacity' }.unit", equalTo("eq/L"))
+                .body("assumptions.find { it.pointer == '/resin/totalCapacity' }.source", equalTo("WCP-2011"))
+                .body("assumptions.find { it.pointer == '/resin/yearlyCapacityLossPercent' }.value", equalTo(3))
+                .body("assumptions.find { it.pointer == '/saltDoses' }.code", equalTo("96 g/L"))
+                .body("assumptions.find { it.name == 'capacityMethods' }.code", equalTo("table, column"))
+                .body("assumptions.name", hasItem("tables"));
         chart(300, 22.99, request.formatted("\"totalCapacity\": {\"value\": 1.9, \"unit\": \"eq/L\"}"))
                 .body("totalCapacity.value", near(1.9 * 50.043, 0.001, "CIAAW"));
     }

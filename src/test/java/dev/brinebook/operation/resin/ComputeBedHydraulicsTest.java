@@ -124,7 +124,7 @@ class ComputeBedHydraulicsTest {
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},
                   "tankHeight": {"value": 48, "unit": "in"}, "flows": {"drain": {"value": 9, "unit": "gpm"}}},
                  "waterTemperature": {"value": 40, "unit": "F"}}""").statusCode(200)
-                .body("summary", containsString("The fitted drain line flow control of 9\u00a0gpm lifts the bed by 423 %,"
+                .body("summary", containsString("The fitted drain line flow control of 9\u00a0gpm lifts the bed by 423\u00a0%,"
                         + " more than the tank has room for. The backwash lifts the bed higher than the tank has room"));
         post("""
                 {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 9, "unit": "in"},

@@ -25,9 +25,27 @@ class HouseholdFixturesTest {
         size(TEN).statusCode(200)
                 .body("candidates[0].peakFlow.flow.value", closeTo(5.7, 1e-5))
                 .body("candidates[0].continuousFlow.flow.value", equalTo(2))
-                .body("assumptions.find { it.name == 'household.peakFlow' }.value", startsWith("5.7\u00a0gpm or 21.58\u00a0L/min"))
-                .body("assumptions.find { it.name == 'household.fixtures.0' }.origin", equalTo("default"))
-                .body("assumptions.name.findAll { it == 'household.bathrooms' }.size()", equalTo(0));
+                .body("assumptions.find { it.pointer == '/household/peakFlow' }.value", closeTo(5.7, 1e-5))
+                .body("assumptions.find { it.pointer == '/household/peakFlow' }.unit", equalTo("gpm"))
+                .body("assumptions.pointer.findAll { it == '/household/bathrooms' }.size()", equalTo(0));
+    }
+
+    /** A kind by its name, what is used of it in words, and the source of the first value that was left out. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {
+        "{\"kind\": \"shower\", \"count\": 2} | shower | default | BUCHBERGER-2017 | 2 fixtures, in a home: 2\u00a0gpm, probability of use "
+            + "0.045, 1.4 fixture units, design flow 4.755\u00a0gpm",
+        "{\"kind\": \"bathroomGroup\"} | bathroomGroup | default | BUCHBERGER-2017 | 1 fixture, in a home: shower 2\u00a0gpm, probability of "
+            + "use 0.045, lavatory 1.5\u00a0gpm",
+        "{\"kind\": \"shower\", \"count\": 1, \"use\": \"private\", \"flow\": {\"value\": 2, \"unit\": \"gpm\"}, \"busyProbability\": 0.1,"
+            + " \"designFlow\": {\"value\": 3, \"unit\": \"gpm\"}} | shower | default | IPC-E103 | 1 fixture, in a home",
+        "{\"kind\": \"shower\", \"count\": 1, \"use\": \"private\", \"flow\": {\"value\": 2, \"unit\": \"gpm\"}, \"busyProbability\": 0.1,"
+            + " \"fixtureUnits\": 1, \"designFlow\": {\"value\": 3, \"unit\": \"gpm\"}} | shower | caller | | 1 fixture, in a home"})
+    void namesEachKindWithWhatIsUsedOfIt(String fixture, String code, String origin, String source, String note) {
+        String assumed = "assumptions.find { it.pointer == '/household/fixtures/0' }.";
+        size("\"fixtures\": [" + fixture + "]").statusCode(200).body(assumed + "code", equalTo(code))
+                .body(assumed + "origin", equalTo(origin)).body(assumed + "source", equalTo(source))
+                .body(assumed + "note", startsWith(note));
     }
 
     @Test

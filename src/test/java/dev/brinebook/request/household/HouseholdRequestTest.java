@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The ways of telling a household, over HTTP. */
 class HouseholdRequestTest {
 
+    private static final String ASSUMED = "assumptions.find { it.pointer == '%s' }.%s";
     private static final String BODY = """
             {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": %s, "units": "metric",
              "candidates": [{"sku": "x", "resinVolume": {"value": 40, "unit": "L"}}]}""";
@@ -33,9 +34,9 @@ class HouseholdRequestTest {
         "{\"dailyUse\": {\"value\": 300, \"unit\": \"L\"}, \"outdoorUse\": {\"value\": 50, \"unit\": \"L\"}} | 350 | sum",
         "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0.1, 0.3]}} | 203.957 | 400 L on a Thursday and a Friday, (0.988 + 0.969) / 0.997857 usual days",
         "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [100, 300, 200],"
-            + " \"missing\": [\"2026-01-02\"]}} | 195.466 | a gap is no day without use: 600 L / (0.988 + 1.035 + 1.040) x 0.997857",
+            + " \"missing\": [\"2026-01-02\"]}} | 195.466 | a gap is no day without use: 600\u00a0L / (0.988 + 1.035 + 1.040) x 0.997857",
         "{\"people\": 2, \"country\": \"germany\", \"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0]}}"
-            + " | 242 | nobody there: 2 people x 121 L, BDEW 2023"})
+            + " | 242 | nobody there: 2 people x 121\u00a0L, BDEW 2023"})
     void isReadFromEveryForm(String household, double expectedLitres, String source) {
         TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
                 .body("dailyUse.value", near(expectedLitres, 0.4, source));
@@ -47,9 +48,12 @@ class HouseholdRequestTest {
         TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
                 + " \"unit\": \"L\", \"values\": [100, 300, 300, 300, 300, 300, 300, 500],"
                 + " \"missing\": [\"2026-01-02\"]}}")).statusCode(200)
-                .body("dailyUse.value", near((100 + 6 * 300 + 500) / 8.0, 3, "mean of the days that are known, weekdays alike but for 4 %"))
-                .body("assumptions.find { it.name == 'household.dailySeries.missing' }.value",
-                        equalTo("1 of 9 days missing, each replaced by the mean of its weekday"));
+                .body("dailyUse.value", near((100 + 6 * 300 + 500) / 8.0, 3,
+                        "mean of the days that are known, weekdays alike but for 4\u00a0%"))
+                .body(ASSUMED.formatted("/household/dailySeries/missing", "value"), equalTo(1))
+                .body(ASSUMED.formatted("/household/dailySeries/missing", "unit"), equalTo("days"))
+                .body(ASSUMED.formatted("/household/dailySeries/missing", "note"),
+                        equalTo("missing of 9 days, each replaced by the mean of its weekday"));
     }
 
     /** A month of even weeks and two days of 6,000 L: the assumptions name both, with what the days and the people count. */
@@ -60,16 +64,19 @@ class HouseholdRequestTest {
         String household = "{\"people\": 2, \"usePerPerson\": {\"value\": 150, \"unit\": \"L\"}, %s \"dailySeries\": {\"firstDate\":"
                 + " \"2026-01-05\", \"unit\": \"L\", \"values\": [" + values + "]}}";
         TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted(""))).statusCode(200)
-                .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.value", equalTo("leaks or fillings, limited"
-                        + " to four times the median day: January 14, 2026: 6,000\u00a0L; January 25, 2026: 6,000\u00a0L"))
-                .body("assumptions.find { it.name == 'household.dailySeries.highDays' }.origin", equalTo("derived"))
-                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString(" from the days (weight 73.17 %)"))
-                .body("assumptions.find { it.name == 'household.dailyUse' }.value", containsString("300\u00a0L from the number of people"))
-                .body("assumptions.find { it.name == 'household.levelSpread' }.value", containsString("from 28 days with somebody at home"))
-                .body("assumptions.find { it.name == 'household.scatterSpread' }.value", startsWith("0.1912, from 28 days"));
+                .body("assumptions.find { it.name == 'highDays' }.code", equalTo("2026-01-14, 2026-01-25"))
+                .body("assumptions.find { it.name == 'highDays' }.origin", equalTo("estimated"))
+                .body("assumptions.find { it.name == 'estimatedFrom' }.code", equalTo("2026-01-05"))
+                .body(ASSUMED.formatted("/household/dailyUse", "unit"), equalTo("L"))
+                .body(ASSUMED.formatted("/household/dailyUse", "note"), containsString(" from the days (weight 73.17\u00a0%)"))
+                .body(ASSUMED.formatted("/household/dailyUse", "note"), containsString("300\u00a0L from the number of people"))
+                .body(ASSUMED.formatted("/household/usePerPerson", "origin"), equalTo("caller"))
+                .body(ASSUMED.formatted("/household/levelSpread", "note"), equalTo("from 28 days with somebody at home"))
+                .body(ASSUMED.formatted("/household/scatterSpread", "value"), near(0.1912, 5e-5, "as the note of its days"))
+                .body(ASSUMED.formatted("/household/scatterSpread", "note"), startsWith("from 28 days"));
         TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted("\"levelSpread\": 0,"))).statusCode(200)
-                .body("assumptions.find { it.name == 'household.levelSpread' }.origin", equalTo("caller"))
-                .body("assumptions.find { it.name == 'household.scatterSpread' }.value", equalTo("0"));
+                .body(ASSUMED.formatted("/household/levelSpread", "origin"), equalTo("caller"))
+                .body(ASSUMED.formatted("/household/scatterSpread", "value"), equalTo(0));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -95,8 +102,32 @@ class HouseholdRequestTest {
     @Test
     void statesDefaultsInTheUnitsOfTheAnswer() {
         TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"bathrooms\": 1}")).statusCode(200)
-                .body("assumptions.find { it.name == 'household.continuousFlow' }.value", startsWith("7.571\u00a0L/min"))
-                .body("assumptions.find { it.name == 'water.temperature' }.value", equalTo("12\u00a0°C"));
+                .body(ASSUMED.formatted("/household/continuousFlow", "value"), near(2 * 3.785411784, 1e-5, "one shower of 2\u00a0gpm"))
+                .body(ASSUMED.formatted("/household/continuousFlow", "unit"), equalTo("L/min"))
+                .body(ASSUMED.formatted("/household/continuousFlow", "origin"), equalTo("estimated"))
+                .body(ASSUMED.formatted("/water/temperature", "value"), equalTo(12))
+                .body(ASSUMED.formatted("/water/temperature", "unit"), equalTo("C"));
+    }
+
+    /** What a household comes to when it says nothing else, each with its value, its origin and its source. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', value = {
+        "/household/usePerPerson | 121 | L | country | BDEW",
+        "/household/outdoorUse | 0 | L | default | CP-INSTALLATION",
+        "/household/bathrooms | 1 | | estimated | OWN-ASSUMPTION",
+        "/household/dayToDayVariation | 0.42 | | default | DAIAD",
+        "/household/weekendRatio | 1.09 | | default | DAIAD",
+        "/household/levelSpread | 0.377 | | default | DAIAD",
+        "/household/scatterSpread | 0.237 | | default | DAIAD",
+        "/household/dayCorrelation | 0.12 | | default | DAIAD",
+        "/water/hardnessUncertainty | 0 | mg/L | default | OWN-ASSUMPTION",
+        "/water/iron | 0 | mg/L | default | OWN-ASSUMPTION"})
+    void saysWhereADefaultComesFrom(String pointer, double value, String unit, String origin, String source) {
+        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"country\": \"germany\"}")).statusCode(200)
+                .body(ASSUMED.formatted(pointer, "value"), near(value, 0, source))
+                .body(ASSUMED.formatted(pointer, "unit"), equalTo(unit))
+                .body(ASSUMED.formatted(pointer, "origin"), equalTo(origin))
+                .body(ASSUMED.formatted(pointer, "source"), equalTo(source));
     }
 
     @ParameterizedTest(name = "{1} {2}")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
+import static dev.brinebook.http.Near.exactly;
 import static dev.brinebook.http.Near.near;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
@@ -36,7 +37,7 @@ class ResinWearTest {
     @ParameterizedTest(name = "{0}: {1} gr")
     @CsvSource(delimiter = '|', value = {
         "''                                                                          | 40500 | 27 * 1.5",
-        ", 'resinAgeYears': 15                                                       | 22803 | 0.95^15 of 20 lb/ft3, UFC 3-240-13FN",
+        ", 'resinAgeYears': 15                                                       | 22803 | 0.95^15 of 20\u00a0lb/ft3, UFC 3-240-13FN",
         ", 'resinTest': {'percentOfNew': 66.66667}                                   | 30000 | 2/3 of 15 lb/ft3",
         ", 'resinTest': {'percentOfNew': 50}                                         | 24609 | half of 20 lb/ft3",
         ", 'resinTest': {'totalCapacity': {'value': 1, 'unit': 'eq/L'}}              | 24609 | 1 of 2 eq/L",
@@ -58,21 +59,24 @@ class ResinWearTest {
     @Test
     void statesItsAssumptions() {
         blend("", FIFTEEN_YEARS).statusCode(200)
-                .body("assumptions.find { it.name == 'softener.resinAgeYears' }.value", equalTo("15 years, which leave 46.33 % of the"
+                .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.value", exactly(15))
+                .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.unit", equalTo("years"))
+                .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.note", equalTo("which leaves 46.33\u00a0% of the"
                         + " exchange sites (a laboratory test of the resin would measure it)"))
-                .body("basis.formula.join('; ')", containsString("with 46.33 % of the exchange sites left"));
+                .body("basis.formula.join('; ')", containsString("with 46.33\u00a0% of the exchange sites left"));
         blend("", ", 'resinTest': {'totalCapacity': {'value': 1.4, 'unit': 'eq/L'}}" + FIFTEEN_YEARS).statusCode(200)
-                .body("assumptions.find { it.name == 'softener.resinTest' }.value",
-                        equalTo("1.4\u00a0eq/L in the resin test, which leaves 70 % of"
-                        + " the exchange sites of new resin at 2 eq/L (age and chlorine are not used)"))
-                .body("assumptions.find { it.name == 'softener.resinTest' }.origin", equalTo("caller"));
+                .body("assumptions.find { it.pointer == '/softener/resinTest/totalCapacity' }.value", exactly(1.4))
+                .body("assumptions.find { it.pointer == '/softener/resinTest/totalCapacity' }.note",
+                        equalTo("which leaves 70\u00a0% of"
+                        + " the exchange sites of new resin at 2\u00a0eq/L (age and chlorine are not used)"))
+                .body("assumptions.find { it.pointer == '/softener/resinTest/totalCapacity' }.origin", equalTo("caller"));
     }
 
     @Test
     void aCycleKnowsTheWearWithoutAWaterTest() {
         TestServer.post("/v1/regeneration-cycle", ("{'softener': {'resinVolume': {'value': 1.5, 'unit': 'ft3'}, 'saltDose': {'value':"
                 + " 10, 'unit': 'lb/ft3'}, 'resinTest': {'percentOfNew': 50}}}").replace('\'', '"')).statusCode(200)
-                .body("capacity.value", near(24_609, 1, "half of 20 lb/ft3, 35 * 30 / 32 kgr/ft3"));
+                .body("capacity.value", near(24_609, 1, "half of 20\u00a0lb/ft3, 35 * 30 / 32 kgr/ft3"));
     }
 
     @ParameterizedTest

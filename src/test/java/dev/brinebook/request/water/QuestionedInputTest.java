@@ -37,7 +37,7 @@ class QuestionedInputTest {
         ValidatableResponse answer = compensate(hardness(value, unit)).statusCode(200);
         answer.body("cautions.code", asked ? hasItem("hardnessMaybeMgPerL") : not(hasItem("hardnessMaybeMgPerL")));
         if (asked) {
-            answer.body("summary", startsWith("Check first: The hardness is above 60 gpg"))
+            answer.body("summary", startsWith("Check first: The hardness is above 60\u00a0gpg"))
                     .body("cautions.find { it.code == 'hardnessMaybeMgPerL' }.inFront", equalTo(true))
                     .body("cautions.find { it.code == 'hardnessMaybeMgPerL' }.reader", equalTo("installer"));
         }

@@ -13,8 +13,8 @@ import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.prices.PricesRequest;
 import dev.brinebook.request.softener.CaseRequest;
 import dev.brinebook.request.softener.ControlRequest;
-import dev.brinebook.request.softener.ConversionRequest;
 import dev.brinebook.request.softener.PreferencesRequest;
+import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.request.softener.SaltDoseRange;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
@@ -27,7 +27,7 @@ import java.util.Map;
 
 @SchemaDescription("A conversion and its data: either the use of a year before and after (asFound, converted), or a softener whose "
         + "existing and metered controls are compared in the long run (water, household, softener, metered).")
-public record ConversionPaybackRequest(
+public record RetrofitPaybackRequest(
         @Property("A year now. Give this and converted, or water, household, softener and metered.") AnnualUseRequest asFound,
         @Property("A year after converting, for the same people and water.") AnnualUseRequest converted,
         @Property("The water test.") WaterRequest water,
@@ -37,7 +37,7 @@ public record ConversionPaybackRequest(
         @Property(value = "Salt dose after converting, within the range of softener.saltDose.", min = 0, aboveMin = true,
                 max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L",
                 fallback = "the present dose, so that only the control changes") SaltDoseQuantity meteredSaltDose,
-        @Property(value = "Cost of the conversion.", required = true) ConversionRequest conversion,
+        @Property(value = "Cost of the conversion.", required = true) RetrofitRequest retrofit,
         @Property(value = "Conditions seen on site, if the softener is given.",
                 fallback = "none: every condition is to check on site") SiteRequest site,
         @Property("Prices of salt, water and visits, their growth and the discount rate.") PricesRequest prices,
@@ -46,7 +46,8 @@ public record ConversionPaybackRequest(
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
                 + "it.", min = 0,
-                max = PreferencesRequest.MAX_SEED, fallback = "1", example = "1") Long seed) implements CaseRequest, Checked {
+                max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
+                        example = "1") Long seed) implements CaseRequest, Checked {
 
     private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");
 
@@ -73,8 +74,8 @@ public record ConversionPaybackRequest(
             at.add("asFound", Code.MISSING, Message.of("conversionPayback.missingAsfoundGiveConverted",
                     String.join(", ", TO_TRY)));
         }
-        ConversionRequest.checkCurrency(conversion, prices, household, at);
-        SiteRequest.checkPrices(site, conversion, prices, household, at);
+        RetrofitRequest.checkCurrency(retrofit, prices, household, at);
+        SiteRequest.checkPrices(site, retrofit, prices, household, at);
     }
 
     /** Whether two controls are to be tried, rather than two years' use compared. */

@@ -18,7 +18,7 @@ import java.time.LocalDate;
  *
  * <p>Not thread-safe. Otherwise ten thousand years would be ten thousand arrays.
  */
-public final class DrawnYear implements DailyUse {
+public final class SampledYear implements DailyUse {
 
     /** Share of a day's shape that it can have in common with the next. */
     private static final double MOST_SHARED = 0.5;
@@ -36,7 +36,7 @@ public final class DrawnYear implements DailyUse {
      * @param size days of each, 1 to {@link Days#MAX_DAYS}
      * @param seed the seed of all of them
      */
-    public DrawnYear(UseModel model, LocalDate firstDate, int size, long seed) {
+    public SampledYear(UseModel model, LocalDate firstDate, int size, long seed) {
         this.model = model;
         this.firstDate = firstDate;
         this.seed = seed;
@@ -51,7 +51,7 @@ public final class DrawnYear implements DailyUse {
     }
 
     /** Simulates the year with this number, from 0 on; it replaces the one before. */
-    public DrawnYear draw(long number) {
+    public SampledYear draw(long number) {
         RandomStream stream = new RandomStream(seed, number);
         UseChange change = model.change();
         double level = logNormal(change.levelSpread(), stream) * StrictMath.exp(-change.levelSpread() * change.levelSpread() / 2);

@@ -8,13 +8,13 @@ import java.time.LocalDate;
  * Many years of a {@link UseModel}, each simulated when first needed and then kept: everything compared on them sees the same
  * days, and drawing takes longer than trying.
  *
- * <p>Not thread-safe. A year takes 3 kB. A year that is needed once need not be kept: see {@link DrawnYear}.
+ * <p>Not thread-safe. A year takes 3 kB. A year that is needed once need not be kept: see {@link SampledYear}.
  */
-public final class DrawnYears {
+public final class SampledYears {
 
     public static final int MAX_YEARS = 2_000;
 
-    private final DrawnYear drawn;
+    private final SampledYear drawn;
     private final Kept[] years;
 
     /**
@@ -23,8 +23,8 @@ public final class DrawnYears {
      * @param count how many, 1 to {@value #MAX_YEARS}
      * @param seed the seed of all of them
      */
-    public DrawnYears(UseModel model, LocalDate firstDate, int count, long seed) {
-        drawn = new DrawnYear(model, firstDate, Days.PER_YEAR, seed);
+    public SampledYears(UseModel model, LocalDate firstDate, int count, long seed) {
+        drawn = new SampledYear(model, firstDate, Days.PER_YEAR, seed);
         years = new Kept[Guard.within(count, 1, MAX_YEARS, "number of years")];
     }
 

@@ -4,6 +4,7 @@ package dev.brinebook.request.softener;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
@@ -30,15 +31,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-@SchemaDescription("Cost of the conversion, in the currency of the prices, and the years of savings to consider.")
-public record ConversionRequest(
+@SchemaDescription("Cost of the retrofit, in the currency of the prices, and the years of savings to consider.")
+public record RetrofitRequest(
         @Property(value = "Price of converting, parts and labour.", required = true) Money cost,
         @Property(value = "Rebate on the cost, at most equal to it.", fallback = "none") Money rebate,
         @Property(value = "Years of savings to consider.", min = Retrofit.MIN_HORIZON_YEARS,
-                max = Retrofit.MAX_HORIZON_YEARS, unit = "years", fallback = "10", example = "10")
+                max = Retrofit.MAX_HORIZON_YEARS, unit = "years", byDefault = Retrofit.ASSUMED_HORIZON_YEARS, example = "10")
         Integer horizonYears,
         @Property(value = "Other improvements with their cost. Those not listed are calculated without a cost, and are not "
-                + "recommended if the softener can do the job without them.", maxItems = ConversionRequest.MAX_UPGRADES, fallback = "none")
+                + "recommended if the softener can do the job without them.", maxItems = RetrofitRequest.MAX_UPGRADES, fallback = "none")
         List<UpgradeRequest> upgrades) implements Checked {
 
     static final int MAX_UPGRADES = 8;
@@ -74,18 +75,18 @@ public record ConversionRequest(
     }
 
     /** Reports a cost that the prices cannot be set against. {@code at} is the request that holds both parts. */
-    public static void checkCurrency(ConversionRequest conversion, PricesRequest prices, HouseholdRequest household, Violations at) {
+    public static void checkCurrency(RetrofitRequest retrofit, PricesRequest prices, HouseholdRequest household, Violations at) {
         LocalPrices.check(prices, household, at);
-        if (conversion == null || !complete(conversion.cost) || at.at("conversion").here() || at.at("prices").here()) {
+        if (retrofit == null || !complete(retrofit.cost) || at.at("retrofit").here() || at.at("prices").here()) {
             return;
         }
         String currency = LocalPrices.of(prices, household).currency().getCurrencyCode();
-        if (!conversion.cost.unit().equals(currency)) {
-            at.at("conversion").add("cost", Code.INCONSISTENT, Message.of("problem.common.mustCurrencyPricesPrices", currency));
+        if (!retrofit.cost.unit().equals(currency)) {
+            at.at("retrofit").add("cost", Code.INCONSISTENT, Message.of("problem.common.mustCurrencyPricesPrices", currency));
         }
-        for (int i = 0; conversion.upgrades != null && i < conversion.upgrades.size(); i++) {
-            UpgradeRequest upgrade = conversion.upgrades.get(i);
-            Violations there = at.at("conversion").at("upgrades").at(i);
+        for (int i = 0; retrofit.upgrades != null && i < retrofit.upgrades.size(); i++) {
+            UpgradeRequest upgrade = retrofit.upgrades.get(i);
+            Violations there = at.at("retrofit").at("upgrades").at(i);
             if (upgrade != null && complete(upgrade.cost()) && !there.at("cost").here() && !upgrade.cost().unit().equals(currency)) {
                 there.add("cost", Code.INCONSISTENT, Message.of("problem.common.mustCurrencyPricesPrices", currency));
             }
@@ -94,11 +95,11 @@ public record ConversionRequest(
 
     /** The conversion in the domain, with the cost of its conditions and every default recorded in {@code explanation}. */
     public Retrofit toDomain(YearlyUse asFound, YearlyUse converted, Readiness.Cost unmet, Explanation explanation) {
-        explanation.orDefault("conversion.cost", cost.value(), 0, amount -> Text.measure(amount, cost.unit()));
-        double rebated = explanation.orDefault("conversion.rebate", rebate == null ? null : rebate.value(), 0,
-                amount -> Text.measure(amount, cost.unit()));
-        int years = (int) explanation.orDefault("conversion.horizonYears", horizonYears, Retrofit.ASSUMED_HORIZON_YEARS,
-                count -> Message.of("assumed.softener.years", count));
+        explanation.assume(Resolved.of("/retrofit/cost", cost.value(), cost.unit()));
+        double rebated = explanation.resolve(rebate == null ? null : rebate.value(),
+                Resolved.of("/retrofit/rebate", 0, cost.unit()).byDefault("OWN-ASSUMPTION"));
+        int years = (int) explanation.resolve(horizonYears,
+                Resolved.of("/retrofit/horizonYears", Retrofit.ASSUMED_HORIZON_YEARS, "years").byDefault("OWN-ASSUMPTION"));
         return new Retrofit(asFound, converted, cost.value().doubleValue() + unmet.priced(), rebated, years);
     }
 
@@ -110,15 +111,15 @@ public record ConversionRequest(
      * @param request the case
      * @param given the same, worked out
      */
-    public static Terms terms(ConversionRequest conversion, Readiness.Cost unmet, Prices prices, CaseRequest request,
+    public static Terms terms(RetrofitRequest retrofit, Readiness.Cost unmet, Prices prices, CaseRequest request,
             SoftenerCase given) {
-        if (conversion == null) {
+        if (retrofit == null) {
             return new Terms(prices, Retrofit.ASSUMED_HORIZON_YEARS, Map.of(), Map.of(), List.of(), unmet.unpriced());
         }
-        int years = conversion.yearsOrAssumed();
+        int years = retrofit.yearsOrAssumed();
         Map<Improvement, Outlay> improvements = new EnumMap<>(Improvement.class);
         List<Sizing.Candidate> goods = new ArrayList<>();
-        for (UpgradeRequest upgrade : conversion.upgrades == null ? List.<UpgradeRequest>of() : conversion.upgrades) {
+        for (UpgradeRequest upgrade : retrofit.upgrades == null ? List.<UpgradeRequest>of() : retrofit.upgrades) {
             double upgradeCost = upgrade.cost().value().doubleValue() + unmet.priced();
             if (upgrade.kind() == UpgradeRequest.Kind.REPLACEMENT) {
                 goods.add(upgrade.softener().asGoods(upgradeCost, request, given));
@@ -126,7 +127,7 @@ public record ConversionRequest(
                 improvements.putIfAbsent(upgrade.kind().improvement(), Terms.paidOnce(upgradeCost, 0, years));
             }
         }
-        return new Terms(prices, years, Map.of(Step.CONVERT, Terms.paidOnce(conversion.netCost(unmet), 0, years)), improvements, goods,
+        return new Terms(prices, years, Map.of(Step.CONVERT, Terms.paidOnce(retrofit.netCost(unmet), 0, years)), improvements, goods,
                 unmet.unpriced());
     }
 
