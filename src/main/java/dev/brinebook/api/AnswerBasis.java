@@ -60,8 +60,8 @@ final class AnswerBasis {
         for (int i = 0; i < values.length; i++) {
             if (values[i] != null) {
                 String place = pointer + "/" + shape.names().get(i);
-                for (Basis basis : shape.basis().get(i)) {
-                    to.add(BasisAnswer.of(place, Message.of(basis.formula()), basis.source()));
+                for (BasisAnswer entry : shape.basis().get(i)) {
+                    to.add(entry.at(place));
                 }
                 collect(values[i], place, to);
             }
@@ -72,12 +72,13 @@ final class AnswerBasis {
      * A record type.
      *
      * @param names of its components
-     * @param basis of each component
+     * @param basis entries of each component, not yet at a pointer
      * @param readers of each component
      * @param maker its canonical constructor, of an array of their values
      * @param hasBasis whether it, or a part that it may hold, has an entry
      */
-    private record Shape(List<String> names, List<List<Basis>> basis, List<MethodHandle> readers, MethodHandle maker, boolean hasBasis) {
+    private record Shape(List<String> names, List<List<BasisAnswer>> basis, List<MethodHandle> readers, MethodHandle maker,
+            boolean hasBasis) {
 
         static Shape of(Class<?> type) {
             RecordComponent[] components = type.getRecordComponents();
@@ -89,12 +90,17 @@ final class AnswerBasis {
                     readers.add(lookup.unreflect(component.getAccessor()));
                 }
                 return new Shape(Arrays.stream(components).map(RecordComponent::getName).toList(), Arrays.stream(components)
-                        .map(component -> List.of(component.getAnnotationsByType(Basis.class))).toList(), readers,
+                        .map(Shape::entries).toList(), readers,
                         lookup.unreflectConstructor(type.getDeclaredConstructor(types)).asSpreader(Object[].class, types.length),
                         hasBasis(type, new LinkedHashSet<>()));
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException(type + " cannot be read", e);
             }
+        }
+
+        private static List<BasisAnswer> entries(RecordComponent component) {
+            return Arrays.stream(component.getAnnotationsByType(Basis.class))
+                    .map(basis -> BasisAnswer.of("", Message.of(basis.formula()), basis.source())).toList();
         }
 
         private static boolean hasBasis(Type type, Set<Type> seen) {

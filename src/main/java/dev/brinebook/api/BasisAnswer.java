@@ -20,6 +20,11 @@ public record BasisAnswer(
         return new BasisAnswer(pointer, formula, cite(sourceKey), Sources.get(sourceKey).kind());
     }
 
+    /** The same entry for a pointer. */
+    BasisAnswer at(String place) {
+        return new BasisAnswer(place, formula, source, kind);
+    }
+
     static String cite(String sourceKey) {
         return Sources.get(sourceKey).cited();
     }
