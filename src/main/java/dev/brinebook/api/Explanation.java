@@ -41,11 +41,6 @@ public final class Explanation {
         this.metric = metric;
     }
 
-    /** An empty one in the same units. */
-    public Explanation another() {
-        return new Explanation(saying, metric);
-    }
-
     /** What {@code worded} says, in the units of the answer. */
     public Message saying(Localizable worded) {
         return saying.apply(worded);
@@ -54,11 +49,6 @@ public final class Explanation {
     /** The message for the units of the answer, where its text names units of its own. */
     public Message inUnits(Message message) {
         return message.inMetricUnits(metric);
-    }
-
-    /** The one of two messages that names the units of the answer. */
-    public Message inUnits(Message us, Message metricUnits) {
-        return metric ? metricUnits : us;
     }
 
     /** Records what an input came to; the first record of a place stays. */

@@ -87,12 +87,6 @@ public record Resolved(
         return new Resolved(pointer, name, value, unit, code, origin, source, said);
     }
 
-    /** The same of another part of the request. */
-    public Resolved movedTo(String place) {
-        Resolved moved = at(place, value, unit, code);
-        return new Resolved(moved.pointer, moved.name, value, unit, code, origin, source, note);
-    }
-
     /** The pointer, or the name where there is none. */
     public String place() {
         return pointer == null ? name : pointer;

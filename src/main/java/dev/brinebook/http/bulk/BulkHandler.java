@@ -86,7 +86,7 @@ public final class BulkHandler {
         try {
             stream(context, operation, taken, given, caller, slot);
         } catch (IOException notRead) {
-            RequestId.tell(LOG.atInfo(), context).log(slot.isTaken() ? "the slot of the stream was given to another caller"
+            RequestId.addTo(LOG.atInfo(), context).log(slot.isTaken() ? "the stream gave its slot to another caller"
                     : "the answers could not be sent");
             connection.cut();
         } finally {

@@ -28,8 +28,8 @@ public final class RequestId {
         return context.attribute(ATTRIBUTE);
     }
 
-    /** Says in a line of the log which request it is about. */
-    public static LoggingEventBuilder tell(LoggingEventBuilder line, Context context) {
+    /** Adds the ids of the request to a line of the log. */
+    public static LoggingEventBuilder addTo(LoggingEventBuilder line, Context context) {
         return line.addKeyValue(ATTRIBUTE, of(context)).addKeyValue(TraceParent.ATTRIBUTE, TraceParent.idOf(context));
     }
 

@@ -240,7 +240,7 @@ public final class BrinebookServer implements AutoCloseable {
             problems.answer(context, type, type.explanation());
         });
         routes.exception(Exception.class, (fault, context) -> {
-            RequestId.tell(LOG.atError(), context).setCause(fault).log("failed");
+            RequestId.addTo(LOG.atError(), context).setCause(fault).log("failed");
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
         });
     }
