@@ -266,4 +266,16 @@ class TextStoreTest {
         assertEquals(Set.of(), ofSpain);
         assertTrue(Language.of("es").texts().values().stream().anyMatch(text -> text.contains("descalcificador")), "it is used");
     }
+
+    /** A number and its unit stay on one line. Source: SI Brochure, 9th edition, 5.4.3; a no-break space by common practice. */
+    @Test
+    void keepsUnitsBesideTheirNumbers() {
+        Pattern parted = Pattern.compile("[\\d}] (?:%|°F|°C|gal|lb|mg/L|gpg|gpm|kPa|psi|eq/L|L/min)(?!\\w)");
+        for (Language language : Language.all()) {
+            Set<String> found = language.texts().entrySet().stream().filter(text -> parted.matcher(text.getValue()).find())
+                    .map(Map.Entry::getKey).collect(Collectors.toCollection(TreeSet::new));
+            assertEquals(Set.of(), found, language.tag());
+        }
+        assertTrue(parted.matcher("{0} %").find(), "it finds one");
+    }
 }
