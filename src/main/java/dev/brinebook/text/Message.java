@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * Something said to a person, not yet in any language: the id of a text and the values of its slots.
@@ -20,6 +21,8 @@ public final class Message {
 
     /** The id of a text that holds its first value and nothing else. */
     private static final String VERBATIM = "";
+
+    private static final Pattern QUOTATION_MARKS = Pattern.compile("[\"\\u00ab\\u00bb\\u2018-\\u201f\\u2039\\u203a\\u300c-\\u300f\\uff02]");
 
     private final String id;
     private final List<Object> values;
@@ -49,6 +52,19 @@ public final class Message {
     /** A text that is the same in every language, such as a name that the caller gave. */
     public static Message verbatim(String text) {
         return new Message(VERBATIM, List.of(text), false);
+    }
+
+    /**
+     * A name that a caller gave, for a sentence: in the quotation marks of the language, so that nobody takes it for a word of ours.
+     * Quotation marks within it become apostrophes: it cannot end the quotation.
+     */
+    public static Message named(String name) {
+        return Message.of("name.quoted", QUOTATION_MARKS.matcher(name).replaceAll("\u2019"));
+    }
+
+    /** The same for a sentence: a text that is the same in every language as a name, any other message as it is. */
+    public Message quoted() {
+        return id.equals(VERBATIM) ? named((String) values.get(0)) : this;
     }
 
     /** Sentences one after the other. */

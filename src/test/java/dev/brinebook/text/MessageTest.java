@@ -31,6 +31,14 @@ class MessageTest {
     }
 
     @Test
+    void quotesNames() {
+        assertEquals("\u201cA-1\u201d", Message.named("A-1").in(Language.ENGLISH));
+        assertEquals("\u201ca\u2019b\u2019c\u2019\u201d", Message.named("a\"b\u201dc\u00bb").in(Language.ENGLISH));
+        assertEquals("\u201cA-1\u201d", Message.verbatim("A-1").quoted().in(Language.ENGLISH));
+        assertEquals("Now", Message.of("policy.now").quoted().in(Language.ENGLISH));
+    }
+
+    @Test
     void choosesByCountCodeAndUnits() {
         assertEquals("1 day of sun", Message.of("rain", 1, "sun").in(OTHER));
         assertEquals("1,5 days of sun", Message.of("rain", new BigDecimal("1.5"), "sun").in(OTHER));

@@ -116,8 +116,8 @@ final class VerdictInWords {
         };
     }
 
-    private String goods() {
-        return taken().what().goods().orElse("");
+    private Message goods() {
+        return taken().what().goods().map(Message::named).orElse(Message.verbatim(""));
     }
 
     private Message larger(Message need) {

@@ -21,6 +21,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -30,6 +31,9 @@ final class StrictScalars {
     /** Largest exponent read; far beyond any quantity, and a double still holds it. */
     private static final int MAX_EXPONENT = 300;
     private static final int LONGEST_ECHO = 40;
+    /** General categories Cc, Cf, Cs, Zl and Zp of the Unicode Standard, section 4.5. */
+    private static final Set<Byte> INVISIBLE = Set.of(Character.CONTROL, Character.FORMAT, Character.SURROGATE,
+            Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR);
 
     /** Digits that every long can hold. */
     private static final int LONGEST_LONG = 18;
@@ -124,12 +128,17 @@ final class StrictScalars {
             return FaultCollector.wrongType(context, Message.of("problem.http.mustTextGiven", FaultCollector.name(parser)), parser);
         }
         String text = parser.getText();
-        if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || c >= 0xD800 && c <= 0xDFFF)) {
+        if (text.codePoints().anyMatch(StrictScalars::isInvisible)) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
                     Message.of("problem.http.mustPlainTextWithout")));
             return null;
         }
         return text;
+    }
+
+    /** What a reader does not see, or sees elsewhere: control, format and direction characters, separators of lines, half characters. */
+    private static boolean isInvisible(int character) {
+        return INVISIBLE.contains((byte) Character.getType(character));
     }
 
     private static LocalDate date(JsonParser parser, DeserializationContext context) throws IOException {

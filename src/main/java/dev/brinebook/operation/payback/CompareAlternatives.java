@@ -180,17 +180,18 @@ public final class CompareAlternatives {
         int years = comparison.horizonYears();
         AlternativeAnswer best = answers.stream().filter(one -> one.name().equals(cheapest)).findFirst().orElseThrow();
         if (best.worth() == null) {
-            return Message.of("compareAlternatives.overYearsCostsLeast", years, cheapest);
+            return Message.of("compareAlternatives.overYearsCostsLeast", years, Message.named(cheapest));
         }
         Money less = best.worth().netPresentValue();
-        Message least = Message.of("compareAlternatives.overYearsCostsLeastLess", years, cheapest,
-                Text.rounded(less.value().doubleValue(), less.currency()), comparison.baseline().name());
+        Message least = Message.of("compareAlternatives.overYearsCostsLeastLess", years, Message.named(cheapest),
+                Text.rounded(less.value().doubleValue(), less.currency()), Message.named(comparison.baseline().name()));
         if (best.uncertain() == null) {
             return least;
         }
         double percent = best.uncertain().worthwhilePercent().doubleValue();
         BigDecimal of20 = Text.whole(percent < 100 && percent > 0 ? Math.min(19, Math.max(1, percent / 5)) : percent / 5);
-        return Message.sentences(Stream.concat(Stream.of(least, Message.of("compareAlternatives.pays20SimulatedCases", cheapest, of20)),
+        return Message.sentences(Stream.concat(Stream.of(least,
+                Message.of("compareAlternatives.pays20SimulatedCases", of20, Message.named(cheapest))),
                 best.uncertain().drivers().stream().limit(1).map(driver -> Message.of(driver.input()))).toList());
     }
 

@@ -52,7 +52,7 @@ record CalendarEvents(String household, Message policy, List<Event> events, Opti
         foreseen.saltPlan(first).ifPresent(plan -> purchases(plan, foreseen, events));
         foreseen.upkeep().forEach(due -> events.add(upkeep(due)));
         events.sort(Comparator.comparing(Event::date));
-        List<Message> others = foreseen.tried().stream().skip(1).map(ScheduleResults.Tried::name).toList();
+        List<Message> others = foreseen.tried().stream().skip(1).map(policy -> policy.name().quoted()).toList();
         return new CalendarEvents(household(foreseen), first.name(), events,
                 others.isEmpty() ? Optional.empty()
                         : Optional.of(Message.of("calendarEvents.thesePoliciesCalendarTheir", Message.joined(Joint.SEMICOLON, others))));

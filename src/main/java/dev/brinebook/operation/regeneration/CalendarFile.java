@@ -80,7 +80,7 @@ final class CalendarFile {
         CalendarFile file = new CalendarFile(planned, foreseen.firstDate(), language);
         planned.events().forEach(file::add);
         List<Property> about = List.of(new ProdId("-//Brinebook//Regeneration schedule " + ModelVersion.CURRENT + "//EN"),
-                ImmutableVersion.VERSION_2_0, new Name(Message.of("calendarFile.waterSoftener", planned.policy()).in(language)),
+                ImmutableVersion.VERSION_2_0, new Name(Message.of("calendarFile.waterSoftener", planned.policy().quoted()).in(language)),
                 new Description(description(planned, answer).in(language)));
         return written(new Calendar(new PropertyList(about), new ComponentList<>(file.events)));
     }

@@ -121,14 +121,14 @@ public final class ScheduleRegeneration {
     private static Message summary(List<PolicyAnswer> policies, List<PolicyComparison> comparisons) {
         PolicyAnswer first = policies.get(0);
         PolicyTotals year = first.perYear();
-        Message alone = Message.of("scheduleRegeneration.regenerationsYearSaltWater", first.name(),
+        Message alone = Message.of("scheduleRegeneration.regenerationsYearSaltWater", atHead(first.name()),
                 Text.whole(year.regenerations().doubleValue()), Text.rounded(year.salt()), Text.rounded(year.water()),
                 Text.hardDays(year.hardDays().doubleValue()));
         if (comparisons.isEmpty()) {
             return alone;
         }
         PolicyComparison least = Collections.min(comparisons, Comparator.comparing(one -> one.salt().value()));
-        return Message.sentences(alone, compared(least, first.name(), comparisons.size() == 1));
+        return Message.sentences(alone, compared(least, first.name().quoted(), comparisons.size() == 1));
     }
 
     private static Message compared(PolicyComparison least, Message first, boolean only) {
@@ -136,8 +136,15 @@ public final class ScheduleRegeneration {
         Message salt = Text.rounded(new MassQuantity(least.salt().value().abs(), least.salt().unit()));
         String saltCode = List.of("less", "same", "more").get(1 + least.salt().value().signum());
         String daysCode = days.signum() == 0 ? "same" : least.hardDays().signum() < 0 ? "fewer" : "more";
-        return only ? Message.of("scheduleRegeneration.comparedLessSaltYear", least.name(), saltCode, salt, daysCode, days, first)
-                : Message.of("scheduleRegeneration.usesLeastSaltOther", least.name(), saltCode, salt, daysCode, days, first);
+        Message name = atHead(least.name());
+        return only ? Message.of("scheduleRegeneration.comparedLessSaltYear", name, saltCode, salt, daysCode, days, first)
+                : Message.of("scheduleRegeneration.usesLeastSaltOther", name, saltCode, salt, daysCode, days, first);
+    }
+
+    /** A name for the head of a sentence, where no name of a caller stands alone. */
+    private static Message atHead(Message name) {
+        Message quoted = name.quoted();
+        return quoted == name ? name : Message.of("policy.named", quoted);
     }
 
     private static void warn(SoftenerCase given, List<SimulationResult> outcomes, Explanation explanation) {

@@ -24,15 +24,20 @@ final class CandidateChoice {
     /** Why none fits. */
     static Message whyNone(List<Ranked> ranked, AnswerUnits units) {
         Ranked nearest = ranked.get(0);
-        return Message.sentences(Stream.concat(Stream.of(Message.of("choice.noneSoftenersFitsClosest", nearest.candidate().name())),
+        return Message.sentences(Stream.concat(Stream.of(Message.of("choice.noneSoftenersFitsClosest", name(nearest))),
                 nearest.fit().shortcomings().stream().map(units::saying)).toList());
     }
 
     private static Message fits(Ranked best, AnswerUnits units) {
-        String name = best.candidate().name();
+        Message name = name(best);
         return best.fit().intervalDays().exists() ? Message.of("choice.softenerFitsAboutDays", name,
                 Text.days(best.fit().intervalDays().value()), Text.rounded(units.mass(best.option().year().saltGrams() / 1000)))
                 : Message.of("choice.softenerFitsNoWater", name);
+    }
+
+    /** The size of a standard tank, or the name that the caller gave. */
+    private static Message name(Ranked one) {
+        return Message.named(one.candidate().name());
     }
 
     private static Message against(List<Ranked> ranked, Currency currency, AnswerUnits units) {
@@ -41,12 +46,12 @@ final class CandidateChoice {
         }
         Ranked best = ranked.get(0);
         Ranked next = ranked.get(1);
-        String name = next.candidate().name();
+        Message name = name(next);
         if (!next.fit().fits()) {
             return Message.sentences(Message.of("choice.softenerDoesFit", name), units.saying(next.fit().shortcomings().get(0)));
         }
         return ranked.stream().allMatch(one -> one.candidate().price().isPresent())
-                ? Message.of("choice.priceSoftenerCostsYear", best.candidate().name(), Text.rounded(best.costPerYear(), currency), name,
+                ? Message.of("choice.priceSoftenerCostsYear", name(best), Text.rounded(best.costPerYear(), currency), name,
                         Text.rounded(next.costPerYear(), currency))
                 : Message.of("choice.overYearsSaltWater", Text.number(Sizing.ASSUMED_LIFE_YEARS), name);
     }

@@ -65,8 +65,8 @@ class FieldFaultTest {
             {"flag": 0}                              | /flag           | wrongType    | Must be true or false. Given: a number.
             {"flag": "true"}                         | /flag           | wrongType    | Must be true or false. Given: a text.
             {"text": 5}                              | /text           | wrongType    | Must be a text. Given: a number.
-            {"text": "a\\u0000b"}                    | /text           | unknownValue | Must be plain text without control characters.
-            {"text": "a\\ud800b"}                    | /text           | unknownValue | Must be plain text without control characters.
+            {"text": "a\\u0000b"}                    | /text           | unknownValue | Must be plain text, without control, format and direction characters.
+            {"text": "a\\ud800b"}                    | /text           | unknownValue | Must be plain text, without control, format and direction characters.
             {"text": ""}                             | /text           | wrongCount   | Must have from 1 to 8 characters. Given: 0.
             {"text": "far too long"}                 | /text           | wrongCount   | Must have from 1 to 8 characters. Given: 12.
             {"date": "2026-02-30"}                   | /date           | unknownValue | Must be a date from 1900 to 2199, such as 2026-03-01.
