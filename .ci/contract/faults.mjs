@@ -33,7 +33,7 @@ const spectral = {
   'brinebook-request-closed': document => { delete schemas(document).WaterRequest.additionalProperties; },
   'brinebook-request-bounded': document => { delete schemas(document).PricesRequest.properties.priceYear.maximum; },
   'brinebook-answer-explains-itself': document => {
-    schemas(document).SizingAnswer.required = schemas(document).SizingAnswer.required.filter(name => name !== 'basis');
+    delete schemas(document).SizingAnswer.properties.basis;
   },
   'brinebook-errors-are-problems': document => {
     document.components.responses.Failed.content = {'text/plain': {schema: {type: 'string'}}};

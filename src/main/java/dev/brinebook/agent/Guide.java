@@ -44,9 +44,10 @@ public final class Guide {
                   is safe to repeat, and the same request always gives the same answer.
                 - A quantity is an object such as `{"value": 18.5, "unit": "gpg"}`, in a request and in an answer, which can be
                   sent back. `units` ("us" or "metric") chooses the units of the answer.
-                - Omitted values get documented defaults. Every answer has `summary` (a sentence to quote),
-                  `cautions` (show them all), `assumptions` (every value used, given or a default), `basis` (formula and
-                  source of each number) and `modelVersion`.
+                - Omitted values get documented defaults. Every answer has `summary` (a sentence to quote), `cautions` (show them
+                  all) and `modelVersion`; with `?detail=full` also `assumptions` (every value used, given or a default) and `basis`
+                  (formula and source of each number). `?detail=numbers` leaves out texts, `?fields=settings.reserve` all else.
+                - To explain a number: POST `/v1/explanation/{operation}?pointer=/settings/reserve` with the request of the operation.
                 - Errors are problem documents (RFC 9457). `errors` lists all errors at once, each with a JSON pointer, a message
                   and the allowed values. Correct them all before sending again.
                 - Readings of a water meter: `readMeter` returns a `forecast` to send as `household` to every other operation.

@@ -12,17 +12,18 @@ public record BasisAnswer(
                 example = "\"/total\"") String pointer,
         @Property(value = "The formula, in words.", example = "\"hardness plus 4 gpg for each mg/L of iron\"")
         Message formula,
+        @Property(value = "Key of its source in the register of sources.", example = "\"NSDWR\"") String key,
         @Property(value = "The publication or practice it comes from.", example = "\"40 CFR 143.3 (2023)\"")
         String source,
         @Property("Reliability of the source.") Source.Kind kind) {
 
     static BasisAnswer of(String pointer, Message formula, String sourceKey) {
-        return new BasisAnswer(pointer, formula, cite(sourceKey), Sources.get(sourceKey).kind());
+        return new BasisAnswer(pointer, formula, sourceKey, cite(sourceKey), Sources.get(sourceKey).kind());
     }
 
     /** The same entry for a pointer. */
     BasisAnswer at(String place) {
-        return new BasisAnswer(place, formula, source, kind);
+        return new BasisAnswer(place, formula, key, source, kind);
     }
 
     static String cite(String sourceKey) {

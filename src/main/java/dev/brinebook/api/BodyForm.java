@@ -24,8 +24,9 @@ public record BodyForm<S extends Record, A extends Record>(String mediaType, Str
         query = List.copyOf(query);
     }
 
-    /** The answer to a text with settings without violations, with the whole of its basis. */
-    public A answer(String text, S settings) {
-        return AnswerBasis.complete(calculate.apply(text, settings));
+    /** The answer to a text with settings without violations, with the whole of its basis where the parts have it. */
+    public A answer(String text, S settings, AnswerParts parts) {
+        A answer = calculate.apply(text, settings);
+        return parts.hasBasis() ? AnswerBasis.complete(answer) : answer;
     }
 }

@@ -46,7 +46,13 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
 
     /** The answer to a request without violations, with the whole of its basis. */
     public A answer(Q request) {
-        return AnswerBasis.complete(calculate.apply(request));
+        return answer(request, AnswerParts.ALL);
+    }
+
+    /** The answer to a request without violations, with the whole of its basis where the parts have it. */
+    public A answer(Q request, AnswerParts parts) {
+        A answer = calculate.apply(request);
+        return parts.hasBasis() ? AnswerBasis.complete(answer) : answer;
     }
 
     /** The same operation, answering in other forms too. */
@@ -71,7 +77,7 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         return textForm == null ? List.of(JSON) : List.of(JSON, textForm.mediaType());
     }
 
-    /** Name of the committed file of an example: {@code part} is request or response. */
+    /** Name of the committed file of an example: {@code part} is request, response, or explained: the answer with assumptions and basis alone. */
     public String exampleFile(String name, String part) {
         return id + "." + name + "." + part + ".json";
     }

@@ -109,7 +109,7 @@ final class BulkPaths {
                 .toList();
     }
 
-    private static Parameter calculator(List<String> ids, String example) {
+    static Parameter calculator(List<String> ids, String example) {
         Schema<Object> schema = DocumentBuilder.text();
         schema.setEnum(ids.stream().map(Object.class::cast).toList());
         return new Parameter().in("path").name("calculator").required(true).description("Operation ID.")

@@ -19,6 +19,9 @@ public final class Contract {
     /** Where a table to fill in for that is got. */
     public static final String TEMPLATE_PATH = BULK_PATH + "/template";
 
+    /** Where single results of any of the operations are explained. */
+    public static final String EXPLANATION_PATH = "/v1/explanation/{calculator}";
+
     private final byte[] yaml;
     private final byte[] json;
 
@@ -31,6 +34,11 @@ public final class Contract {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Where results of an operation are explained. */
+    public static String explanationPath(Operation<?, ?> operation) {
+        return EXPLANATION_PATH.replace("{calculator}", operation.id());
     }
 
     public byte[] yaml() {

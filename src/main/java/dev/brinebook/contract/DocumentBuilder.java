@@ -4,6 +4,7 @@ package dev.brinebook.contract;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.CsvColumnsAnswer;
+import dev.brinebook.api.ExplanationAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.Components;
@@ -60,6 +61,8 @@ final class DocumentBuilder {
         schemas.addAnswer(CsvColumnsAnswer.class);
         paths.addPathItem(Contract.BULK_PATH, bulk.stream());
         paths.addPathItem(Contract.TEMPLATE_PATH, bulk.template());
+        schemas.addAnswer(ExplanationAnswer.class);
+        paths.addPathItem(Contract.EXPLANATION_PATH, ExplanationPath.item(operations, examples));
         for (PageRoute page : pages) {
             if (page.answerType() != null) {
                 schemas.addAnswer(page.answerType());
@@ -68,6 +71,7 @@ final class DocumentBuilder {
         }
         Components components = new Components().schemas(schemas.build());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
+        QueryParameters.ofParts().forEach(each -> components.addParameters(each.getName(), each));
         components.addSecuritySchemes(KEY, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer")
                 .description("Required only if the service uses keys. Its operator issues them."));
         OpenAPI document = new OpenAPI(SpecVersion.V31).openapi("3.1.0").info(info()).paths(paths).components(components);
@@ -89,8 +93,8 @@ final class DocumentBuilder {
                 .summary("The calculator for household water softeners.")
                 .description("From a water test, a household and the existing softener it calculates the compensated hardness, whether "
                         + "the softener is large enough, the settings, the use of salt and water and its cost, whether a metered "
-                        + "controller pays, and the cautions to show. Every answer lists its assumptions, and the formula and source of "
-                        + "each number. A quantity always has its unit. A quantity of an answer can be sent back in a request. Agents "
+                        + "controller pays, and the cautions to show. With detail=full an answer lists its assumptions, and the "
+                        + "formula and source of each number. A quantity always has its unit. A quantity of an answer can be sent back in a request. Agents "
                         + "find every operation as a tool at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
                         + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
                         + "examples are invented. Local codes and licensed practice take precedence over these figures.")
@@ -112,6 +116,7 @@ final class DocumentBuilder {
         if (operation.textForm() != null) {
             addText(operation.textForm(), content, post);
         }
+        QueryParameters.partsByReference().forEach(post::addParametersItem);
         return post;
     }
 
@@ -135,6 +140,7 @@ final class DocumentBuilder {
                 + " This is the short form for links. The POST form accepts more properties.")
                 .responses(responses(operation, ErrorResponses.OF_GET).addApiResponse("304", notModified()));
         operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
+        QueryParameters.partsByReference().forEach(get::addParametersItem);
         return get;
     }
 

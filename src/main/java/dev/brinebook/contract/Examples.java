@@ -41,7 +41,7 @@ public final class Examples {
         return new Example().summary("The first entries.").value(tree(new String(answer, StandardCharsets.UTF_8)));
     }
 
-    /** The committed request or answer in its file: {@code part} is request or response. */
+    /** The committed request or answer in its file: {@code part} is request, response or explained. */
     public static String text(Operation<?, ?> operation, String name, String part) {
         return text(operation.exampleFile(name, part));
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
@@ -20,7 +21,40 @@ import java.util.Set;
 /** Parameters of a query, with the descriptions of the record that they are read into. */
 final class QueryParameters {
 
+    /** In every text about an answer in part. */
+    private static final String IN_PART = " Cautions of severity stop and warning, and modelVersion, are in every answer. An answer in "
+            + "part has the same schema, with properties absent, required ones too. For answers in application/json only.";
+
     private QueryParameters() {
+    }
+
+    /** The parameters that choose among the parts of an answer, the same for every operation. */
+    static List<Parameter> ofParts() {
+        Schema<Object> detail = DocumentBuilder.text();
+        detail.setEnum(List.copyOf(WireNames.all(AnswerParts.Detail.class)));
+        detail.addExtension("x-default", WireNames.of(AnswerParts.Detail.STANDARD));
+        Schema<Object> fields = new JsonSchema();
+        fields.setTypes(Set.of("array"));
+        fields.items(DocumentBuilder.text()).minItems(1).maxItems(AnswerParts.MAX_FIELDS);
+        return List.of(new Parameter().in("query").name(AnswerParts.DETAIL).required(false).schema(detail)
+                .example(WireNames.of(AnswerParts.Detail.NUMBERS)).description("Detail of the answer. numbers: numbers and codes "
+                        + "without texts: no summary, verdict, assumptions, basis or cautions of severity info. standard: everything but "
+                        + "assumptions and basis. full: everything. The numbers are the same. Default: standard." + IN_PART),
+                new Parameter().in("query").name(AnswerParts.FIELDS).required(false).schema(fields)
+                        .style(Parameter.StyleEnum.FORM).explode(false).example(List.of("summary"))
+                        .description("The only properties wanted of the answer: names as in its schema, joined by dots, such as "
+                                + "settings.reserve or findings.code. A name selects everything below it, and in a list the same of "
+                                + "every element. A property that the detail leaves out is given when it is named. Default: all of the "
+                                + "detail." + IN_PART));
+    }
+
+    /** References to them. */
+    static List<Parameter> partsByReference() {
+        return List.of(reference(AnswerParts.DETAIL), reference(AnswerParts.FIELDS));
+    }
+
+    private static Parameter reference(String name) {
+        return new Parameter().$ref("#/components/parameters/" + name);
     }
 
     /** {@code query}, one of {@code all} that make a {@code request}. */

@@ -4,6 +4,7 @@ package dev.brinebook.docs;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Examples;
 import java.util.List;
@@ -36,12 +37,18 @@ final class AnsweredExamples {
     }
 
     static List<Answered> of(Operation<?, ?> operation) {
-        return operation.examples().stream().map(name -> new Answered(name, read(operation, name))).toList();
+        return operation.examples().stream().map(name -> new Answered(name, whole(operation, name))).toList();
     }
 
-    private static JsonNode read(Operation<?, ?> operation, String name) {
+    /** The answer with its assumptions and basis, which are in a file of their own. */
+    private static JsonNode whole(Operation<?, ?> operation, String name) {
+        ObjectNode answer = read(operation, name, "response");
+        return answer.setAll(read(operation, name, "explained").retain("assumptions", "basis"));
+    }
+
+    private static ObjectNode read(Operation<?, ?> operation, String name, String part) {
         try {
-            return JSON.readTree(Examples.text(operation, name, "response"));
+            return (ObjectNode) JSON.readTree(Examples.text(operation, name, part));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("example " + name + " of " + operation.id(), e);
         }

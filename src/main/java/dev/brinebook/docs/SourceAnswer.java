@@ -15,6 +15,8 @@ public record SourceAnswer(
         @Property(value = "Full title.",
                 example = "\"40 CFR 143.3, national secondary drinking water regulations\"") String citation,
         @Property(value = "Year or edition, or undated.", example = "\"2023\"") String edition,
+        @Property(value = "A page or DOI of the work.", optional = "when none is known for certain",
+                example = "\"https://www.ecfr.gov/current/title-40/part-143\"") String url,
         @Property("Reliability of the source.") Source.Kind kind,
         @Property(value = "Data and formulas taken from it.",
                 example = "\"iron 0.3, manganese 0.05, dissolved solids 500 mg/L, pH 6.5 to 8.5\"") String takes,

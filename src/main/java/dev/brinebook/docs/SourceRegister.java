@@ -46,7 +46,7 @@ final class SourceRegister {
         List<SourceUsageAnswer> restsOn = bySource.getOrDefault(source, Map.of()).entrySet().stream()
                 .map(entry -> new SourceUsageAnswer(entry.getKey(), List.copyOf(entry.getValue().results()),
                         List.copyOf(entry.getValue().cautions()))).toList();
-        return new SourceAnswer(source.key(), source.cited(), source.citation(), source.edition(), source.kind(),
-                source.takes(), restsOn);
+        return new SourceAnswer(source.key(), source.cited(), source.citation(), source.edition(), source.url(),
+                source.kind(), source.takes(), restsOn);
     }
 }

@@ -8,11 +8,11 @@ import java.util.List;
 record SourcesPage(List<Cited> sources) {
 
     /** A source, with its kind as answers name it. */
-    record Cited(String key, String kind, String cited, String takes, List<SourceUsageAnswer> restsOn) {
+    record Cited(String key, String kind, String cited, String url, String takes, List<SourceUsageAnswer> restsOn) {
     }
 
     static SourcesPage of(SourcesAnswer register) {
         return new SourcesPage(register.sources().stream().map(source -> new Cited(source.key(), WireNames.of(source.kind()),
-                source.cited(), source.takes(), source.restsOn())).toList());
+                source.cited(), source.url() == null ? "" : source.url(), source.takes(), source.restsOn())).toList());
     }
 }

@@ -8,9 +8,10 @@ package dev.brinebook.source;
  * @param kind how far it can be trusted
  * @param citation what it is, in words
  * @param edition year or edition, or {@code undated}
+ * @param url page or DOI of the work, null where none is known
  * @param takes what Brinebook takes from it
  */
-public record Source(String key, Kind kind, String citation, String edition, String takes) {
+public record Source(String key, Kind kind, String citation, String edition, String url, String takes) {
 
     /** How far a source can be trusted. */
     public enum Kind {

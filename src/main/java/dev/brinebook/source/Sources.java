@@ -34,9 +34,9 @@ public final class Sources {
 
     static Map<String, Source> read(String register) {
         Map<String, Source> sources = new LinkedHashMap<>();
-        for (String[] row : Table.read(register, '|', 5)) {
+        for (String[] row : Table.read(register, '|', 6)) {
             String constant = row[1].replaceAll("([A-Z])", "_$1").toUpperCase(Locale.ROOT);
-            Source source = new Source(row[0], Source.Kind.valueOf(constant), row[2], row[3], row[4]);
+            Source source = new Source(row[0], Source.Kind.valueOf(constant), row[2], row[3], row[4].isEmpty() ? null : row[4], row[5]);
             if (sources.put(source.key(), source) != null) {
                 throw new IllegalStateException("two sources have the key " + source.key());
             }

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Something said to a person, not yet in any language: the id of a text and the values of its slots.
@@ -106,6 +107,19 @@ public final class Message {
         StringBuilder text = new StringBuilder();
         render(language, text);
         return text.toString();
+    }
+
+    /** The numbers in its slots and in those of its parts, in their order; a number without a unit has none. */
+    public List<Measure> numbers() {
+        return values.stream().flatMap(Message::numbers).toList();
+    }
+
+    private static Stream<Measure> numbers(Object value) {
+        if (value instanceof Message message) {
+            return message.numbers().stream();
+        }
+        return value instanceof Measure measure ? Stream.of(measure)
+                : value instanceof Number number ? Stream.of(new Measure(decimal(number), null)) : Stream.empty();
     }
 
     private void render(Language language, StringBuilder to) {

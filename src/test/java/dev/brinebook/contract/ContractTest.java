@@ -139,8 +139,9 @@ class ContractTest {
             });
         });
         document.findValues("parameters").forEach(parameters -> parameters.forEach(parameter -> {
-            if (parameter.path("description").asText().isBlank() || !parameter.has("example")) {
-                bare.add("parameter " + parameter.path("name"));
+            JsonNode described = parameter.has("$ref") ? document.at(parameter.path("$ref").asText().substring(1)) : parameter;
+            if (described.path("description").asText().isBlank() || !described.has("example")) {
+                bare.add("parameter " + parameter);
             }
         }));
         assertEquals(List.of(), bare);
@@ -259,18 +260,26 @@ class ContractTest {
     private static void writeExamples() throws IOException {
         for (Operation<?, ?> operation : Main.OPERATIONS) { // the server reads every answer when it starts
             for (String name : operation.examples()) {
-                Path answer = Committed.EXAMPLES.resolve(operation.exampleFile(name, "response"));
-                if (Files.notExists(answer)) {
-                    Committed.write(answer, "{}");
+                for (String part : ExamplesTest.ANSWERS.keySet()) {
+                    Path answer = Committed.EXAMPLES.resolve(operation.exampleFile(name, part));
+                    if (Files.notExists(answer)) {
+                        Committed.write(answer, "{}");
+                    }
                 }
             }
         }
+        if (Files.notExists(Committed.EXAMPLES.resolve(ExplanationPath.EXAMPLE_FILE))) {
+            Committed.write(Committed.EXAMPLES.resolve(ExplanationPath.EXAMPLE_FILE), "{}");
+        }
         try (BrinebookServer answering = Committed.server()) {
+            Committed.write(Committed.EXAMPLES.resolve(ExplanationPath.EXAMPLE_FILE), ExamplesTest.explanation(answering));
             for (Operation<?, ?> operation : Main.OPERATIONS) {
                 for (String name : operation.examples()) {
                     byte[] request = Files.readAllBytes(Committed.EXAMPLES.resolve(operation.exampleFile(name, "request")));
-                    Committed.write(Committed.EXAMPLES.resolve(operation.exampleFile(name, "response")),
-                            Committed.pretty(Committed.post(answering, operation.path(), request)));
+                    for (Map.Entry<String, String> part : ExamplesTest.ANSWERS.entrySet()) {
+                        Committed.write(Committed.EXAMPLES.resolve(operation.exampleFile(name, part.getKey())),
+                                Committed.pretty(Committed.post(answering, operation.path() + part.getValue(), request)));
+                    }
                 }
                 for (AnswerForm<?> form : operation.forms().stream().filter(AnswerForm::isText).toList()) {
                     byte[] request = Files.readAllBytes(Committed.EXAMPLES.resolve(

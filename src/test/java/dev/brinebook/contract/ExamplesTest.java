@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.CsvColumnsAnswer;
+import dev.brinebook.api.ExplanationAnswer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.server.BrinebookServer;
 import java.io.IOException;
@@ -36,6 +37,8 @@ class ExamplesTest {
 
     /** Media types of a stream, and how the names of their files end. */
     static final Map<String, String> BULK_FORMS = Map.of(BulkPaths.NDJSON, "ndjson", BulkPaths.CSV, "csv");
+    /** Parts of the committed files of an example, and the query that is answered by each. */
+    static final Map<String, String> ANSWERS = Map.of("response", "", "explained", "?fields=assumptions,basis");
     static final Map<String, String> TEMPLATE_FORMS = Map.of(BulkPaths.CSV, "csv", "application/json", "json");
 
     private static BrinebookServer server;
@@ -62,11 +65,15 @@ class ExamplesTest {
     void theServiceGivesTheCommittedAnswers(String id, String name, Operation<?, ?> operation) throws IOException {
         byte[] request = Files.readAllBytes(file(operation, name, "request"));
         schemas.assertValid(operation.requestType(), request);
-        byte[] answer = Committed.post(server, operation.path(), request);
-        schemas.assertValid(operation.answerType(), answer);
-        assertEquals(List.of(), Unexplained.in(Committed.tree(answer)), "numbers without a basis");
-        assertEquals(List.of(), Assumed.faults(operation, Committed.tree(answer)));
-        Committed.assertHolds(file(operation, name, "response"), Committed.pretty(answer));
+        byte[] whole = Committed.post(server, operation.path() + "?detail=full", request);
+        schemas.assertValid(operation.answerType(), whole);
+        assertEquals(List.of(), Unexplained.in(Committed.tree(whole)), "numbers without a basis");
+        assertEquals(List.of(), Assumed.faults(operation, Committed.tree(whole)));
+        schemas.assertValid(operation.answerType(), Committed.post(server, operation.path(), request));
+        for (Map.Entry<String, String> part : ANSWERS.entrySet()) {
+            Committed.assertHolds(file(operation, name, part.getKey()),
+                    Committed.pretty(Committed.post(server, operation.path() + part.getValue(), request)));
+        }
     }
 
     static Stream<Arguments> forms() {
@@ -115,6 +122,20 @@ class ExamplesTest {
                 .getBytes(StandardCharsets.UTF_8));
     }
 
+    @Test
+    void theExplanationIsAnsweredAsItIsCommitted() throws IOException {
+        String answer = explanation(server);
+        schemas.assertValid(ExplanationAnswer.class, answer.getBytes(StandardCharsets.UTF_8));
+        Committed.assertHolds(Committed.EXAMPLES.resolve(ExplanationPath.EXAMPLE_FILE), answer);
+    }
+
+    static String explanation(BrinebookServer answering) throws IOException {
+        byte[] request = Files.readAllBytes(Committed.EXAMPLES.resolve(ExplanationPath.EXAMPLE_CALCULATOR + "."
+                + ExplanationPath.EXAMPLE + ".request.json"));
+        String query = ExplanationPath.EXAMPLE_POINTERS.stream().map(pointer -> "pointer=" + pointer).collect(Collectors.joining("&"));
+        return Committed.pretty(Committed.post(answering, "/v1/explanation/" + ExplanationPath.EXAMPLE_CALCULATOR + "?" + query, request));
+    }
+
     static Stream<Operation<?, ?>> operations() {
         return Main.OPERATIONS.stream();
     }
@@ -145,13 +166,15 @@ class ExamplesTest {
     @Test
     void noFileIsLeftOver() throws IOException {
         Set<String> wanted = Main.OPERATIONS.stream().flatMap(operation -> operation.examples().stream().flatMap(
-                name -> Stream.of(operation.exampleFile(name, "request"), operation.exampleFile(name, "response"))))
+                name -> Stream.of(operation.exampleFile(name, "request"), operation.exampleFile(name, "response"),
+                        operation.exampleFile(name, "explained"))))
                 .collect(Collectors.toCollection(TreeSet::new));
         Main.OPERATIONS.forEach(operation -> operation.forms().stream().filter(AnswerForm::isText)
                 .forEach(form -> wanted.add(operation.exampleFile(form))));
         BULK_FORMS.values().forEach(extension -> wanted.addAll(List.of(BulkPaths.exampleFile("request", extension),
                 BulkPaths.exampleFile("response", extension))));
         TEMPLATE_FORMS.values().forEach(extension -> wanted.add(BulkPaths.templateFile(extension)));
+        wanted.add(ExplanationPath.EXAMPLE_FILE);
         try (Stream<Path> files = Files.list(Committed.EXAMPLES)) {
             assertEquals(wanted, files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)));
         }

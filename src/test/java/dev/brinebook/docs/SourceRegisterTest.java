@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -34,8 +35,8 @@ class SourceRegisterTest {
         assertEquals(List.copyOf(Sources.all().keySet()), register.sources().stream().map(SourceAnswer::key).toList());
         for (SourceAnswer answer : register.sources()) {
             Source source = Sources.get(answer.key());
-            assertEquals(List.of(source.citation(), source.edition(), source.kind(), source.takes()),
-                    List.of(answer.citation(), answer.edition(), answer.kind(), answer.takes()));
+            assertEquals(List.of(source.citation(), source.edition(), Optional.ofNullable(source.url()), source.kind(), source.takes()),
+                    List.of(answer.citation(), answer.edition(), Optional.ofNullable(answer.url()), answer.kind(), answer.takes()));
         }
     }
 
@@ -43,7 +44,7 @@ class SourceRegisterTest {
     void listsWhatRestsOnEverySourceThatAnExampleCites() throws IOException {
         Set<String> cited = new TreeSet<>();
         try (Stream<Path> files = Files.list(Path.of("openapi", "examples"))) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".response.json")).toList()) {
+            for (Path file : files.filter(each -> each.toString().matches(".*\\.(response|explained)\\.json")).toList()) {
                 String operation = file.getFileName().toString().split("\\.")[0];
                 JsonNode answer = new ObjectMapper().readTree(file.toFile());
                 for (JsonNode entry : answer.path("basis")) {

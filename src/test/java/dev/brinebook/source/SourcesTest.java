@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class SourcesTest {
@@ -36,6 +37,20 @@ class SourcesTest {
         assertEquals("DIN 38409-6, hardness of a water (1986)", Sources.get("DIN38409-6").cited());
     }
 
+    /** A DOI as its registry writes it (ISO 26324: prefix 10, registrant, suffix), or a page by https without a session in it. */
+    @Test
+    void addressesOfWorksHaveTheirForm() {
+        List<String> urls = Sources.all().values().stream().map(Source::url).filter(Objects::nonNull).toList();
+        List<String> dois = urls.stream().filter(url -> url.startsWith("https://doi.org/")).toList();
+        assertEquals(List.of(), dois.stream().filter(url -> !url.matches("https://doi\\.org/10\\.\\d{4,9}/[-._;()/:A-Za-z0-9]+")).toList());
+        assertEquals(List.of(), urls.stream().filter(url -> !url.matches("https://[-a-z0-9.]+\\.[a-z]{2,}/[-._~/?&=%A-Za-z0-9]*")).toList());
+        assertEquals(35, urls.size(), "a new one is counted here");
+        assertEquals(22, dois.size());
+        List<Source.Kind> without = List.of(Source.Kind.COMMON_PRACTICE, Source.Kind.COMPUTED, Source.Kind.GIVEN);
+        assertEquals(List.of(), Sources.all().values().stream().filter(source -> without.contains(source.kind()) && source.url() != null)
+                .map(Source::key).toList(), "no work to point at");
+    }
+
     @Test
     void leavesOutCommentsAndBlankLinesOfATable() throws IOException {
         String table = "# source\n\nkey\n \n one\n# more\ntwo # three\n";
@@ -52,7 +67,7 @@ class SourcesTest {
 
     @Test
     void refusesATableWithoutRowsAndADuplicateKey() {
-        assertThrows(IllegalStateException.class, () -> Table.read("/source/no-rows.csv", '|', 5));
+        assertThrows(IllegalStateException.class, () -> Table.read("/source/no-rows.csv", '|', 6));
         var refusal = assertThrows(IllegalStateException.class, () -> Sources.read("/source/key-twice.csv"));
         assertEquals("two sources have the key A-1", refusal.getMessage());
     }

@@ -3,7 +3,9 @@ package dev.brinebook.http.exchange;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
@@ -18,10 +20,13 @@ import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Turns the query of a GET form into the body that the POST form takes, strictly. */
 public final class QueryReader {
@@ -30,16 +35,41 @@ public final class QueryReader {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d{1,2})?");
 
     private static final int LONGEST = JsonReader.MAX_NAME_LENGTH;
+    private static final int LONGEST_LIST = LONGEST * AnswerParts.MAX_FIELDS;
 
     /** What the decoder puts in place of bytes that are no UTF-8. */
     private static final char REPLACEMENT = '\uFFFD';
 
     private static final QueryReader NOTHING = new QueryReader(List.of());
+    /** Parameters that choose among the parts of an answer; none of them belongs to a request body. */
+    private static final List<String> PARTS = List.of(AnswerParts.DETAIL, AnswerParts.FIELDS);
 
     private final List<QueryParameter> parameters;
 
     public QueryReader(List<QueryParameter> parameters) {
         this.parameters = parameters;
+    }
+
+    /**
+     * What a query says.
+     *
+     * @param body the request body
+     * @param parts the parts of the answer that are wanted
+     */
+    public record Query(byte[] body, AnswerParts parts) {
+    }
+
+    /**
+     * What {@code query} says, where it may choose among the parts of {@code answer} too.
+     *
+     * @throws ProblemException when the query is not properly encoded
+     * @throws InvalidRequest when a parameter is unknown, repeated, missing or wrong
+     */
+    public Query read(String query, Class<? extends Record> answer) {
+        Violations violations = new Violations();
+        Map<String, String> given = split(query, PARTS, violations);
+        AnswerParts parts = AnswerParts.parse(given.get(AnswerParts.DETAIL), given.get(AnswerParts.FIELDS), answer, violations);
+        return new Query(body(given, violations), parts);
     }
 
     /** Whether there is nothing in the query, where nothing may be; answers with its errors where there is. */
@@ -54,6 +84,20 @@ public final class QueryReader {
     }
 
     /**
+     * Refuses to choose among the parts of an answer that has none.
+     *
+     * @throws InvalidRequest when the query does
+     */
+    public void refuseParts(String query) {
+        Violations violations = new Violations();
+        split(query, PARTS, violations).keySet().stream().filter(PARTS::contains).forEach(name -> violations.add(name, Code.INCONSISTENT,
+                Message.of("queryReader.partsOfJsonOnly", name, Operation.JSON)));
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+    }
+
+    /**
      * The request body for {@code query}.
      *
      * @throws ProblemException when the query is not properly encoded
@@ -61,7 +105,10 @@ public final class QueryReader {
      */
     public byte[] body(String query) {
         Violations violations = new Violations();
-        Map<String, String> given = split(query == null ? "" : query, violations);
+        return body(split(query, List.of(), violations), violations);
+    }
+
+    private byte[] body(Map<String, String> given, Violations violations) {
         ObjectNode body = JsonNodeFactory.instance.objectNode();
         for (QueryParameter parameter : parameters) {
             String text = given.get(parameter.name());
@@ -86,8 +133,12 @@ public final class QueryReader {
         return parameters.stream().anyMatch(QueryParameter::isWhole);
     }
 
-    /** The parameter that a violation of the body belongs to, or null. */
+    /** The parameter that a violation of the query, or of the body that it makes, belongs to, or null. */
     public String parameterOf(Violation violation) {
+        Optional<String> part = PARTS.stream().filter(name -> (violation.pointer() + "/").startsWith("/" + name + "/")).findFirst();
+        if (part.isPresent()) {
+            return part.get();
+        }
         if (isWhole()) {
             return parameters.get(0).name();
         }
@@ -97,16 +148,45 @@ public final class QueryReader {
                         ? violation.pointer().substring(1).replace("~1", "/").replace("~0", "~") : null);
     }
 
-    private Map<String, String> split(String query, Violations violations) {
+    /**
+     * The values of the only parameter that a query may hold, and must hold once to {@code most} times.
+     *
+     * @throws ProblemException when the query is not properly encoded
+     * @throws InvalidRequest when another parameter is given, or this one too seldom or too often
+     */
+    public static List<String> values(String query, String name, int most) {
+        Violations violations = new Violations();
+        List<String> values = new ArrayList<>();
+        for (String pair : query == null ? new String[0] : query.split("&")) {
+            int equals = pair.indexOf('=');
+            String given = NOTHING.decode(equals < 0 ? pair : pair.substring(0, equals), LONGEST);
+            if (given.equals(name)) {
+                values.add(NOTHING.decode(equals < 0 ? "" : pair.substring(equals + 1), LONGEST));
+            } else if (!pair.isEmpty()) {
+                Violations place = violations.at(given);
+                place.add(FaultCollector.unknown(place.pointer(), WireNames.nearest(given, List.of(name)).orElse(null), name));
+            }
+        }
+        if (values.isEmpty() || values.size() > most) {
+            violations.add(name, Code.WRONG_COUNT, Message.of("queryReader.times", name, most, values.size()));
+        }
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+        return values;
+    }
+
+    /** Names and values of a query, each known among the parameters or {@code others}. */
+    private Map<String, String> split(String query, List<String> others, Violations violations) {
         Map<String, String> given = new LinkedHashMap<>();
-        List<String> known = parameters.stream().map(QueryParameter::name).toList();
-        for (String pair : query.split("&")) {
+        List<String> known = Stream.concat(parameters.stream().map(QueryParameter::name), others.stream()).toList();
+        for (String pair : query == null ? new String[0] : query.split("&")) {
             if (pair.isEmpty()) {
                 continue;
             }
             int equals = pair.indexOf('=');
-            String name = decode(equals < 0 ? pair : pair.substring(0, equals));
-            String value = decode(equals < 0 ? "" : pair.substring(equals + 1));
+            String name = decode(equals < 0 ? pair : pair.substring(0, equals), LONGEST);
+            String value = decode(equals < 0 ? "" : pair.substring(equals + 1), others.contains(name) ? LONGEST_LIST : LONGEST);
             if (!known.contains(name)) {
                 String nearest = WireNames.nearest(name, known).orElse(null);
                 Violations place = violations.at(name);
@@ -135,20 +215,21 @@ public final class QueryReader {
         }
     }
 
-    private String decode(String text) {
+    private String decode(String text, int longest) {
         if (BROKEN.matcher(text).find()) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
                     Message.of("queryReader.queryPercentEncodedCorrectly"));
         }
         String decoded = URLDecoder.decode(text, StandardCharsets.UTF_8);
-        if (decoded.indexOf(REPLACEMENT) >= 0 || !isWhole() && decoded.length() > LONGEST) {
+        if (decoded.indexOf(REPLACEMENT) >= 0 || !isWhole() && decoded.length() > longest) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
-                    Message.of("queryReader.queryUtf8Or", LONGEST));
+                    Message.of("queryReader.queryUtf8Or", longest));
         }
         return decoded;
     }
 
     private String pointer(String name) {
-        return parameters.stream().filter(parameter -> parameter.name().equals(name)).findFirst().orElseThrow().pointer();
+        return parameters.stream().filter(parameter -> parameter.name().equals(name)).findFirst()
+                .map(QueryParameter::pointer).orElse("/" + name);
     }
 }

@@ -13,7 +13,10 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.FilterProvider;
+import com.fasterxml.jackson.databind.ser.impl.SimpleFilterProvider;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
@@ -26,6 +29,8 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class JsonWriter {
 
     private static final String LANGUAGE = "language";
+    private static final FilterProvider UNFILTERED = new SimpleFilterProvider().setFailOnUnknownId(false);
+    private static final FilterProvider FILTERED = new SimpleFilterProvider().addFilter(PartFilter.ID, new PartFilter());
 
     private final ObjectMapper mapper;
     private final Map<Language, ObjectWriter> writers = new ConcurrentHashMap<>();
@@ -42,6 +47,8 @@ public final class JsonWriter {
                 .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_NULL,
                         JsonInclude.Include.NON_NULL))
                 .addModule(module)
+                .addMixIn(Record.class, PartFilter.Filtered.class)
+                .filterProvider(UNFILTERED)
                 .build();
     }
 
@@ -54,6 +61,19 @@ public final class JsonWriter {
     public byte[] write(Object answer, Language language) {
         try {
             return writers.computeIfAbsent(language, this::writer).writeValueAsBytes(answer);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the answer cannot be written", e);
+        }
+    }
+
+    /** The parts of an answer that are wanted, with its texts in the language of the reader. */
+    public byte[] write(Object answer, Language language, AnswerParts parts) {
+        if (parts.isAll()) {
+            return write(answer, language);
+        }
+        try {
+            return writers.computeIfAbsent(language, this::writer).with(FILTERED)
+                    .withAttribute(PartFilter.ID, new PartFilter.Place(parts.wanted())).writeValueAsBytes(answer);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the answer cannot be written", e);
         }

@@ -46,6 +46,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler.Singleton;
 import org.eclipse.jetty.server.Request;
@@ -97,7 +98,7 @@ public final class BrinebookServer implements AutoCloseable {
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
         this.operations = List.copyOf(operations);
-        this.calculated = operations.stream().map(Operation::path).collect(Collectors.toUnmodifiableSet());
+        this.calculated = operations.stream().flatMap(each -> Stream.of(each.path(), Contract.explanationPath(each))).collect(Collectors.toUnmodifiableSet());
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 
@@ -187,6 +188,8 @@ public final class BrinebookServer implements AutoCloseable {
         BulkHandler bulk = new BulkHandler(operations, reader, writer, problems, limiter, metrics, longestPause);
         add(config.routes, HandlerType.POST, Contract.BULK_PATH, bulk::post);
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
+        add(config.routes, HandlerType.POST, Contract.EXPLANATION_PATH,
+                new ExplanationHandler(bulk::operation, reader, writer, problems, limiter)::post);
         AgentHandler agents = new AgentHandler(operations, reader, writer, problems, limiter, settings);
         config.routes.before(ToolServer.PATH, agents::admit);
         add(config.routes, HandlerType.POST, ToolServer.PATH, agents::post);

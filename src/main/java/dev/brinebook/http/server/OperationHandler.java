@@ -2,6 +2,7 @@
 package dev.brinebook.http.server;
 
 import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
@@ -48,57 +49,71 @@ final class OperationHandler<Q extends Record, A extends Record> {
         BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
                 : operation.textForm();
         String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
-        if (text == null && !QueryReader.isEmpty(context, problems)) {
+        Language language = AnswerLanguage.of(context);
+        QueryReader asking = new QueryReader(text == null ? List.of() : text.query());
+        QueryReader.Query asked;
+        try {
+            asked = read(asking, context, answerType);
+        } catch (InvalidRequest invalid) {
+            problems.answer(context, invalid.violations(), asking::parameterOf);
             return;
         }
-        Language language = AnswerLanguage.of(context);
-        QueryReader settings = text == null ? null : new QueryReader(text.query());
         try {
             byte[] body = RequestBody.read(context);
-            Supplier<byte[]> calculation = text == null ? ofJson(body, answerType, language)
-                    : ofText(text, settings, context.queryString(), body, language);
+            Supplier<byte[]> calculation = text == null ? ofJson(body, asked.parts(), answerType, language)
+                    : ofText(text, asked, body, language);
             context.header("Cache-Control", "no-store");
             answer(context, answerType, body.length, calculation);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), violation -> text == null || violation.pointer().isEmpty() ? null
-                    : settings.parameterOf(violation));
+                    : asking.parameterOf(violation));
         }
     }
 
     void get(Context context) {
         String answerType = chooseForm(context, operation.answerMediaTypes());
         try {
-            byte[] body = query.body(context.queryString());
-            answer(context, answerType, body.length, ofJson(body, answerType, AnswerLanguage.of(context)));
+            QueryReader.Query asked = read(query, context, answerType);
+            answer(context, answerType, asked.body().length,
+                    ofJson(asked.body(), asked.parts(), answerType, AnswerLanguage.of(context)));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
     }
 
-    private Supplier<byte[]> ofJson(byte[] body, String answerType, Language language) {
+    /** What the query says; only an answer in JSON has parts to choose among. */
+    private QueryReader.Query read(QueryReader asking, Context context, String answerType) {
+        QueryReader.Query asked = asking.read(context.queryString(), operation.answerType());
+        if (!answerType.equals(Operation.JSON)) {
+            asking.refuseParts(context.queryString());
+        }
+        return asked;
+    }
+
+    private Supplier<byte[]> ofJson(byte[] body, AnswerParts parts, String answerType, Language language) {
         Optional<AnswerForm<Q>> form = form(answerType);
         return () -> {
             Q request = reader.read(body, operation.requestType());
             Deadline.enter(Deadline.Part.CALCULATING);
             return form.isPresent() ? form.get().write().apply(request, language)
-                    : json(operation.answer(request), language);
+                    : json(operation.answer(request, parts), parts, language);
         };
     }
 
-    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader settings, String query,
-            byte[] body, Language language) {
+    private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader.Query asked, byte[] body,
+            Language language) {
         return () -> {
-            S set = reader.read(settings.body(query), form.settingsType());
+            S set = reader.read(asked.body(), form.settingsType());
             String text = JsonReader.decode(body);
             Deadline.enter(Deadline.Part.CALCULATING);
-            return json(form.answer(text, set), language);
+            return json(form.answer(text, set, asked.parts()), asked.parts(), language);
         };
     }
 
-    private byte[] json(A answer, Language language) {
+    private byte[] json(A answer, AnswerParts parts, Language language) {
         Deadline.enter(Deadline.Part.WRITING);
-        return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"), language);
+        return writer.write(Objects.requireNonNull(answer, "the calculation gave no answer"), language, parts);
     }
 
     /** Informs caches, for a problem too, when the caller chooses the form (RFC 9110, section 12.5.5). */

@@ -10,6 +10,7 @@ import dev.brinebook.answer.softener.SettingQuestion;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
 import dev.brinebook.answer.water.SoftenedWaterAnswer;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -56,7 +57,7 @@ public record AssessmentAnswer(
         ReadingsWorth readings,
         @Property("Sodium or potassium added by softening.") SoftenedWaterAnswer softenedWater,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

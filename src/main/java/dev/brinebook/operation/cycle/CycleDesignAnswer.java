@@ -5,6 +5,7 @@ import dev.brinebook.answer.cycle.CycleBed;
 import dev.brinebook.answer.cycle.CycleTable;
 import dev.brinebook.answer.cycle.RefillSetting;
 import dev.brinebook.answer.resin.EfficiencyLineAnswer;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -38,7 +39,7 @@ public record CycleDesignAnswer(
                 + "type and the interval are assumed to meet the limit.") List<EfficiencyLineAnswer> efficiency,
         @Property(value = "Salt and water per year.", optional = "when regenerationsPerYear is not given") CycleYear year,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -16,12 +16,14 @@ final class MeterBasis {
     private MeterBasis() {
     }
 
-    static void explain(Explanation explanation, Kind kind, Integer people, Country country) {
+    static void explain(Explanation explanation, Kind kind, boolean rowsOmitted, Integer people, Country country) {
         assume(explanation);
         explanation.because("/days", kind == Kind.REGISTER ? Message.of("formula.household.differenceTwoReadingsSplit")
                 : Message.of("formula.household.volumesIntervalsSplitMidnight"), "CP-METER-READING");
-        explanation.because("/coverage/rowsOmitted", Message.of("formula.household.suchRowsAfterFirst", MeterCoverage.MAX_ROWS),
-                "CP-METER-READING");
+        if (rowsOmitted) {
+            explanation.because("/coverage/rowsOmitted", Message.of("formula.household.suchRowsAfterFirst", MeterCoverage.MAX_ROWS),
+                    "CP-METER-READING");
+        }
         explanation.because("/forecast/weeklyUse", people == null ? Message.of("formula.household.meanDaysSomebodyHome")
                 : Message.of("formula.household.mWeekdayFactorLn"), "DAIAD");
         explanation.because("/forecast/levelSpread", people == null ? Message.of("formula.household.vDistanceMeanN")

@@ -2,6 +2,7 @@
 package dev.brinebook.operation.household;
 
 import dev.brinebook.answer.household.HighDayAnswer;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -31,7 +32,7 @@ public record MeterReadingsAnswer(
         @Basis(formula = "formula.household.levelsBeforeAfterMean", source = "PETTITT-1979")
         @Property("Findings to check.") List<MeterFinding> findings,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.household;
 
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -27,7 +28,7 @@ public record PeakFlowAnswer(
         @Property("Reasons why the methods differ, in a sentence or two each.") List<Message> differences,
         @Property("The fixtures, with the values used for one of each kind.") List<FixtureLine> fixtures,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

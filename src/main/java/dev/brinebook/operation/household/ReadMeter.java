@@ -107,7 +107,7 @@ public final class ReadMeter {
         UseEstimate estimate = UseEstimate.of(days);
         Country country = asked.people() == null ? Country.UNITED_STATES
                 : HomeCountry.of(asked.country(), explanation);
-        MeterBasis.explain(explanation, kind, asked.people(), country);
+        MeterBasis.explain(explanation, kind, notes.size() > MeterCoverage.MAX_ROWS, asked.people(), country);
         MeteredDays like = estimate.latest(days);
         HouseholdFit fit = HouseholdFit.of(like, asked.people() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(asked.people() * country.usePerPersonLitres()));

@@ -5,6 +5,7 @@ import dev.brinebook.answer.payback.MeteringWorthAnswer;
 import dev.brinebook.answer.payback.PaybackFigures;
 import dev.brinebook.answer.softener.ReadinessCheck;
 import dev.brinebook.answer.verdict.VerdictAnswer;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -38,8 +39,8 @@ public record RetrofitPaybackAnswer(
         @Property(value = "Conditions of the retrofit, and their state.", optional = "when the use before and after is given")
         List<ReadinessCheck> readiness,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 
     /** Where the use of both sides comes from. */

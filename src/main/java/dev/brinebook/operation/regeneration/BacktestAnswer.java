@@ -4,6 +4,7 @@ package dev.brinebook.operation.regeneration;
 import dev.brinebook.answer.household.HighDayAnswer;
 import dev.brinebook.answer.regeneration.PolicyTotals;
 import dev.brinebook.answer.water.HardnessLines;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -46,7 +47,7 @@ public record BacktestAnswer(
                 + "median day.", min = 0, unit = "days", example = "0.4")
         BigDecimal hardDaysWithoutThem,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

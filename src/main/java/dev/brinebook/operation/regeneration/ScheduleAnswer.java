@@ -3,6 +3,7 @@ package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.answer.payback.MeteringWorthAnswer;
 import dev.brinebook.answer.water.HardnessLines;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -40,7 +41,7 @@ public record ScheduleAnswer(
         @Property("Saving of a meter over a clock with correct settings, on this softener, as a range, at the usual prices.")
         MeteringWorthAnswer meterOverClockSetRight,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

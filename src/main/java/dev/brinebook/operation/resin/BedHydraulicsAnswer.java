@@ -2,6 +2,7 @@
 package dev.brinebook.operation.resin;
 
 import dev.brinebook.answer.cycle.CycleBed;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
@@ -27,7 +28,7 @@ public record BedHydraulicsAnswer(
         @Property("Problems of the bed with the flows required. Empty when there are none.")
         List<BedFindingLine> findings,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }

@@ -126,7 +126,7 @@
       try {
         let request;
         try { request = this.#request(); } catch { this.#say(make('p', { class: 'fault' }, this.#words.goods)); console.error('brinebook-advice: the list of candidates is not JSON'); return; }
-        const response = await fetch(new URL('/v1/softener-sizing', this.getAttribute('service') || HOME), {
+        const response = await fetch(new URL('/v1/softener-sizing?detail=full', this.getAttribute('service') || HOME), {
           method: 'POST', signal: running.signal, credentials: 'omit', body: JSON.stringify(request),
           headers: { 'Content-Type': 'application/json', 'Accept-Language': this.#language },
         });

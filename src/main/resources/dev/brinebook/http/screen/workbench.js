@@ -83,7 +83,7 @@ async function calculate() {
   document.body.setAttribute('aria-busy', 'true');
   try {
     const asked = given;
-    const answer = await ask('/v1/assessment', asked, mine.signal, language);
+    const answer = await ask('/v1/assessment?detail=full', asked, mine.signal, language);
     trouble([]);
     write(answer);
     $('sheet').href = toSheet(asked);

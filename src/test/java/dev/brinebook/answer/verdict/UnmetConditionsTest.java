@@ -37,7 +37,7 @@ class UnmetConditionsTest {
 
     private static JsonNode answer(String path, String request) {
         try {
-            return JSON.readTree(TestServer.post(path, request).statusCode(200).extract().asString());
+            return JSON.readTree(TestServer.post(path + "?detail=full", request).statusCode(200).extract().asString());
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

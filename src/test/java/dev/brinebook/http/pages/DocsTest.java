@@ -147,7 +147,7 @@ class DocsTest {
         String calculation = page.select("table.formulas").text();
         Set<String> cited = new HashSet<>(page.select("table.formulas a").eachText());
         for (String example : operation.examples()) {
-            for (JsonNode entry : JSON.readTree(Examples.text(operation, example, "response")).path("basis")) {
+            for (JsonNode entry : JSON.readTree(Examples.text(operation, example, "explained")).path("basis")) {
                 String words = entry.path("formula").asText().replace('\u00a0', ' ').replaceAll("\\d+(?:[.,]\\d+)*", "#");
                 assertTrue(calculation.replaceAll("\\d+(?:[.,]\\d+)*", "#").contains(words), words);
                 assertTrue(cited.contains(entry.path("source").asText()));

@@ -28,7 +28,7 @@ class AssessTest {
     private static final String WELL = TestServer.example("assess.well-family");
 
     private static ValidatableResponse assess(String body) {
-        return TestServer.post("/v1/assessment", body);
+        return TestServer.post("/v1/assessment?detail=full", body);
     }
 
     @Test
@@ -55,7 +55,7 @@ class AssessTest {
 
     @Test
     void speaksInTheUnitsOfTheAnswer() {
-        TestServer.post("/v1/assessment", TestServer.example("assess.apartment")).statusCode(200)
+        TestServer.post("/v1/assessment?detail=full", TestServer.example("assess.apartment")).statusCode(200)
                 .body("fit.reasons", hasItem("The bed is less than 61\u00a0cm deep."))
                 .body("commissioning", hasItem(containsString("below 17\u00a0mg/L")))
                 .body("basis.formula", not(hasItem(containsString("gpm")))).body("basis.formula", not(hasItem(containsString("psi"))));

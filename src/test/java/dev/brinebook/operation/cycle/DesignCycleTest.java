@@ -185,6 +185,6 @@ class DesignCycleTest {
     }
 
     private static ValidatableResponse post(String body) {
-        return TestServer.post("/v1/regeneration-cycle", body);
+        return TestServer.post("/v1/regeneration-cycle?detail=full", body);
     }
 }

@@ -126,6 +126,6 @@ class EstimatePeakFlowTest {
     }
 
     private static ValidatableResponse post(String body) {
-        return TestServer.post("/v1/peak-flow", body);
+        return TestServer.post("/v1/peak-flow?detail=full", body);
     }
 }

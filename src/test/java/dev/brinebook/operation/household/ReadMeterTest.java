@@ -144,7 +144,7 @@ class ReadMeterTest {
             ZonedDateTime at = NEW_YEAR.plusHours(i);
             return at.toLocalDateTime() + at.getOffset().toString() + "," + hours[i];
         }).collect(Collectors.joining("\n", "at,volume\n", "\n"));
-        JsonPath answer = read(csv, "?unit=L&timeZone=Europe/Berlin&units=metric");
+        JsonPath answer = read(csv, "?unit=L&timeZone=Europe/Berlin&units=metric&detail=full");
         assertEquals(List.of(), answer.getList("coverage.rows"));
         TreeMap<LocalDate, Integer> truth = daily(hours);
         daysOf(answer).forEach((date, litres) -> assertEquals(truth.get(date), litres, 1e-9, date.toString()));
@@ -176,7 +176,7 @@ class ReadMeterTest {
         String series = "{\"dailySeries\": {\"firstDate\": \"" + answer.getString("days.firstDate") + "\", \"unit\": \"L\","
                 + " \"values\": " + answer.getList("days.values") + ", \"missing\": "
                 + missing(answer).stream().map(date -> "\"" + date + "\"").toList() + "}}";
-        TestServer.post("/v1/softener-sizing", water + series + "}").statusCode(200)
+        TestServer.post("/v1/softener-sizing?detail=full", water + series + "}").statusCode(200)
                 .body("assumptions.pointer", hasItem("/household/dailySeries/missing"));
     }
 
@@ -215,7 +215,7 @@ class ReadMeterTest {
     void aChangeOfLevelIsAFindingAndTheForecastFollowsIt() {
         Random random = new Random(3);
         double[] noise = random.doubles(120, -40, 40).toArray();
-        TestServer.post(PATH, json("volume", "", volumes(120, i -> (i < 70 ? 250 : 400) + noise[i]))).statusCode(200)
+        TestServer.post(PATH + "?detail=full", json("volume", "", volumes(120, i -> (i < 70 ? 250 : 400) + noise[i]))).statusCode(200)
                 .body("findings.code", equalTo(List.of("levelChanged")))
                 .body("findings[0].firstDate", equalTo("2025-03-17"))
                 .body("findings[0].perDay.value", near(400, 12, "made so"))
@@ -264,7 +264,7 @@ class ReadMeterTest {
                 .body("estimates.gammaShape.reason", equalTo("nobodyThere")).body("forecast.weeklyUse[6].value", near(0, 0, "dry"));
         JsonPath much = TestServer.post(PATH, json("volume", "", volumes(40, i -> 44_000))).statusCode(200).extract().jsonPath();
         assertFalse(much.getMap("").containsKey("forecast"), "15,000 L a day are the most that a household takes");
-        TestServer.post(PATH, json("volume", "", volumes(700, i -> i % 10 == 0 ? 9_000 : 100))).statusCode(200)
+        TestServer.post(PATH + "?detail=full", json("volume", "", volumes(700, i -> i % 10 == 0 ? 9_000 : 100))).statusCode(200)
                 .body("forecast.dayToDayVariation", near(1.5, 0, "held to the highest that is taken"))
                 .body("assumptions.find { it.name == 'forecastDayToDayVariation' }.value", near(1.5, 0, "as in the forecast"));
         TestServer.post(PATH, json("volume", "", volumes(364, i -> i % 7 < 5 ? 0 : 600))).statusCode(200)

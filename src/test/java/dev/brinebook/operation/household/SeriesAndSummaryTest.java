@@ -49,7 +49,7 @@ class SeriesAndSummaryTest {
     }
 
     private static JsonPath assess(String household, double hardness, int everyDays) {
-        return TestServer.post("/v1/assessment", String.format(Locale.ROOT, """
+        return TestServer.post("/v1/assessment?detail=full", String.format(Locale.ROOT, """
                 {"water": {"hardness": {"value": %.1f, "unit": "dH"}}, "household": %s,
                  "softener": {"resinVolume": {"value": 28, "unit": "L"}, "saltDose": {"value": 160, "unit": "g/L"},
                   "control": {"kind": "clock", "everyDays": %d}},
@@ -104,7 +104,7 @@ class SeriesAndSummaryTest {
     @MethodSource("seeds")
     void aYearAndItsForecastGetTheSameReserve(int seed) throws JsonProcessingException {
         double[] days = home(new Random(seed));
-        JsonPath read = TestServer.post("/v1/meter-readings", "{\"meter\": {\"unit\": \"L\"}, \"kind\": \"volume\","
+        JsonPath read = TestServer.post("/v1/meter-readings?detail=full", "{\"meter\": {\"unit\": \"L\"}, \"kind\": \"volume\","
                 + " \"readings\": [" + IntStream.range(0, days.length).mapToObj(i -> "{\"at\": \"" + MONDAY.plusDays(i)
                 + "\", \"value\": " + days[i] + "}").collect(Collectors.joining(",")) + "], \"units\": \"metric\"}")
                 .statusCode(200).extract().jsonPath();
@@ -120,7 +120,7 @@ class SeriesAndSummaryTest {
     }
 
     private static JsonPath schedule(String household) {
-        return TestServer.post("/v1/regeneration-schedule", "{\"water\": {\"hardness\": {\"value\": 17, \"unit\": \"dH\"}},"
+        return TestServer.post("/v1/regeneration-schedule?detail=full", "{\"water\": {\"hardness\": {\"value\": 17, \"unit\": \"dH\"}},"
                 + " \"household\": " + household + ", \"softener\": {\"resinVolume\": {\"value\": 60, \"unit\": \"L\"}, \"saltDose\":"
                 + " {\"value\": 100, \"unit\": \"g/L\"}}, \"policies\": [{\"name\": \"night\", \"control\": {\"kind\":"
                 + " \"meteredDelayed\"}}], \"units\": \"metric\"}").statusCode(200).extract().jsonPath();
@@ -130,7 +130,8 @@ class SeriesAndSummaryTest {
     @Test
     void outdoorUseIsNoPresence() {
         double[] days = IntStream.range(0, 350).mapToDouble(i -> i % 35 < 5 ? 0 : 400).toArray();
-        TestServer.post("/v1/regeneration-schedule", "{\"water\": {\"hardness\": {\"value\": 17, \"unit\": \"dH\"}}, \"household\": "
+        TestServer.post("/v1/regeneration-schedule?detail=full", "{\"water\": {\"hardness\": {\"value\": 17, \"unit\": \"dH\"}},"
+                + " \"household\": "
                 + series(days).replaceFirst("\\{", "{\"outdoorUse\": {\"value\": 100, \"unit\": \"L\"}, ")
                 + ", \"softener\": {\"resinVolume\": {\"value\": 60, \"unit\": \"L\"}, \"control\": {\"kind\": \"meteredDelayed\","
                 + " \"reserve\": {\"rule\": \"dayPercentile\"}}}, \"units\": \"metric\"}").statusCode(200)

@@ -126,6 +126,6 @@ class CompareAlternativesTest {
     }
 
     private static ValidatableResponse compare(String request) {
-        return TestServer.post("/v1/alternatives", request);
+        return TestServer.post("/v1/alternatives?detail=full", request);
     }
 }

@@ -13,7 +13,7 @@ final class Paybacks {
     }
 
     static Response post(String body) {
-        return TestServer.post("/v1/retrofit-payback", body, NumberReturnType.BIG_DECIMAL);
+        return TestServer.post("/v1/retrofit-payback?detail=full", body, NumberReturnType.BIG_DECIMAL);
     }
 
     /** The answer to a request that has one. */

@@ -136,7 +136,7 @@ class BacktestSettingsTest {
     @Test
     void leavesMissingDaysOut() {
         String days = "\"values\": [" + repeated("300", 56) + "], \"missing\": [\"2026-03-10\", \"2026-03-11\", \"2026-03-20\"]";
-        TestServer.post(PATH, request(STEADY, CLOCK_OF_7, days)).statusCode(200).body("days", equalTo(56))
+        TestServer.post(PATH + "?detail=full", request(STEADY, CLOCK_OF_7, days)).statusCode(200).body("days", equalTo(56))
                 .body("missingDays", equalTo(3)).body("onTheseDays.regenerations", near(8, 1e-9, "56 days over 7"))
                 .body("assumptions.pointer", not(hasItem("/household/dailySeries/missing")));
     }

@@ -81,6 +81,6 @@ class ChooseReserveTest {
     }
 
     private static ValidatableResponse choose(String request) {
-        return TestServer.post("/v1/reserve-choice", request);
+        return TestServer.post("/v1/reserve-choice?detail=full", request);
     }
 }

@@ -24,7 +24,7 @@ class ScheduleCalendarTest {
 
     /** The constant household with {@code more} of the softener and {@code rest} of the request. */
     private static ValidatableResponse schedule(String more, String rest) {
-        return TestServer.post("/v1/regeneration-schedule", """
+        return TestServer.post("/v1/regeneration-schedule?detail=full", """
                 {"water": {"hardness": {"value": 30, "unit": "gpg"}},
                  "household": {"dailyUse": {"value": 100, "unit": "gal"}, "dayToDayVariation": 0},
                  "softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 8, "unit": "lb/ft3"}%s},
@@ -123,7 +123,7 @@ class ScheduleCalendarTest {
     }
 
     private static double reserveGallons(double probability) {
-        return TestServer.post("/v1/regeneration-schedule", """
+        return TestServer.post("/v1/regeneration-schedule?detail=full", """
                 {"water": {"hardness": {"value": 30, "unit": "gpg"}}, "household": {"dailyUse": {"value": 100, "unit": "gal"}},
                  "softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "control": {"kind": "meteredDelayed",
                  "reserve": {"rule": "dayPercentile", "probability": %s}}}}""".formatted(probability)).statusCode(200)

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChartResinCapacityTest {
 
     private static ValidatableResponse chart(double hardnessMgPerL, double sodiumMgPerL, String more) {
-        return TestServer.post("/v1/resin-capacity", """
+        return TestServer.post("/v1/resin-capacity?detail=full", """
                 {"water": {"hardness": {"value": %s, "unit": "mg/L"}, "iron": {"value": 0, "unit": "mg/L"},
                  "sodium": {"value": %s, "unit": "mg/L"}}%s}""".formatted(hardnessMgPerL, sodiumMgPerL, more));
     }
@@ -215,6 +215,6 @@ class ChartResinCapacityTest {
         chart(300, 22.99, ", \"resin\": {\"stages\": 41, \"ageYears\": 26, \"totalCapacity\": {\"value\": 0.7, \"unit\":"
                 + " \"eq/L\"}}").statusCode(422).body("errors.pointer", contains("/resin/ageYears", "/resin/stages",
                         "/resin/totalCapacity/value"));
-        TestServer.post("/v1/resin-capacity", "{}").statusCode(422).body("errors.pointer", contains("/water"));
+        TestServer.post("/v1/resin-capacity?detail=full", "{}").statusCode(422).body("errors.pointer", contains("/water"));
     }
 }

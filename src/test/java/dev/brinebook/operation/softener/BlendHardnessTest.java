@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class BlendHardnessTest {
 
     private static ValidatableResponse blend(String body) {
-        return TestServer.post("/v1/hardness-blending", body);
+        return TestServer.post("/v1/hardness-blending?detail=full", body);
     }
 
     @Test

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReviewSettingsTest {
 
     private static ValidatableResponse review(String body) {
-        return TestServer.post("/v1/settings-review", body);
+        return TestServer.post("/v1/settings-review?detail=full", body);
     }
 
     @Test

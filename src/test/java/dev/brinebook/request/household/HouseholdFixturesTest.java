@@ -76,7 +76,7 @@ class HouseholdFixturesTest {
     }
 
     private static ValidatableResponse size(String told) {
-        return TestServer.post("/v1/softener-sizing", """
+        return TestServer.post("/v1/softener-sizing?detail=full", """
                 {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 4, %s},
                  "candidates": [{"sku": "x", "resinVolume": {"value": 1.5, "unit": "ft3"}}]}""".formatted(told));
     }

@@ -38,14 +38,14 @@ class HouseholdRequestTest {
         "{\"people\": 2, \"country\": \"germany\", \"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"m3\", \"values\": [0]}}"
             + " | 242 | nobody there: 2 people x 121\u00a0L, BDEW 2023"})
     void isReadFromEveryForm(String household, double expectedLitres, String source) {
-        TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(200)
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted(household)).statusCode(200)
                 .body("dailyUse.value", near(expectedLitres, 0.4, source));
     }
 
     /** Thursday 100, Friday missing, then a week of 300, whose Friday replaces the one that is missing. */
     @Test
     void aGapTakesTheMeanOfItsWeekdayAndSaysSo() {
-        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
                 + " \"unit\": \"L\", \"values\": [100, 300, 300, 300, 300, 300, 300, 500],"
                 + " \"missing\": [\"2026-01-02\"]}}")).statusCode(200)
                 .body("dailyUse.value", near((100 + 6 * 300 + 500) / 8.0, 3,
@@ -63,7 +63,7 @@ class HouseholdRequestTest {
                 .collect(Collectors.joining(", "));
         String household = "{\"people\": 2, \"usePerPerson\": {\"value\": 150, \"unit\": \"L\"}, %s \"dailySeries\": {\"firstDate\":"
                 + " \"2026-01-05\", \"unit\": \"L\", \"values\": [" + values + "]}}";
-        TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted(""))).statusCode(200)
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted(household.formatted(""))).statusCode(200)
                 .body("assumptions.find { it.name == 'highDays' }.code", equalTo("2026-01-14, 2026-01-25"))
                 .body("assumptions.find { it.name == 'highDays' }.origin", equalTo("estimated"))
                 .body("assumptions.find { it.name == 'estimatedFrom' }.code", equalTo("2026-01-05"))
@@ -74,7 +74,7 @@ class HouseholdRequestTest {
                 .body(ASSUMED.formatted("/household/levelSpread", "note"), equalTo("from 28 days with somebody at home"))
                 .body(ASSUMED.formatted("/household/scatterSpread", "value"), near(0.1912, 5e-5, "as the note of its days"))
                 .body(ASSUMED.formatted("/household/scatterSpread", "note"), startsWith("from 28 days"));
-        TestServer.post("/v1/softener-sizing", BODY.formatted(household.formatted("\"levelSpread\": 0,"))).statusCode(200)
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted(household.formatted("\"levelSpread\": 0,"))).statusCode(200)
                 .body(ASSUMED.formatted("/household/levelSpread", "origin"), equalTo("caller"))
                 .body(ASSUMED.formatted("/household/scatterSpread", "value"), equalTo(0));
     }
@@ -83,7 +83,7 @@ class HouseholdRequestTest {
     @CsvSource(delimiter = '|', value = {"\"2026-01-03\" | from January 1, 2026 to January 2, 2026", "\"2025-12-31\" | from",
         "\"2026-01-02\", \"2026-01-02\" | ascending", "\"2026-01-03\", \"2026-01-02\" | ascending"})
     void refusesMissingDaysOutsideTheSeries(String missing, String told) {
-        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted("{\"dailySeries\": {\"firstDate\": \"2026-01-01\","
                 + " \"unit\": \"L\", \"values\": [1], \"missing\": [" + missing + "]}}")).statusCode(422)
                 .body("errors[0].pointer", equalTo("/household/dailySeries/missing"))
                 .body("errors[0].code", equalTo("inconsistent")).body("errors[0].message", containsString(told));
@@ -93,7 +93,7 @@ class HouseholdRequestTest {
     @ParameterizedTest(name = "{0} bathrooms")
     @ValueSource(ints = {1, 2, 3, 4, 5, 8, 12})
     void shortPeaksAreNeverBelowTheLastingFlow(int bathrooms) {
-        JsonPath answer = TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"bathrooms\": " + bathrooms
+        JsonPath answer = TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted("{\"people\": 2, \"bathrooms\": " + bathrooms
                 + "}")).statusCode(200).extract().jsonPath();
         assertTrue(answer.getDouble("candidates[0].peakFlow.flow.value")
                 >= answer.getDouble("candidates[0].continuousFlow.flow.value"));
@@ -101,7 +101,7 @@ class HouseholdRequestTest {
 
     @Test
     void statesDefaultsInTheUnitsOfTheAnswer() {
-        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"bathrooms\": 1}")).statusCode(200)
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted("{\"people\": 2, \"bathrooms\": 1}")).statusCode(200)
                 .body(ASSUMED.formatted("/household/continuousFlow", "value"), near(2 * 3.785411784, 1e-5, "one shower of 2\u00a0gpm"))
                 .body(ASSUMED.formatted("/household/continuousFlow", "unit"), equalTo("L/min"))
                 .body(ASSUMED.formatted("/household/continuousFlow", "origin"), equalTo("estimated"))
@@ -123,7 +123,7 @@ class HouseholdRequestTest {
         "/water/hardnessUncertainty | 0 | mg/L | default | OWN-ASSUMPTION",
         "/water/iron | 0 | mg/L | default | OWN-ASSUMPTION"})
     void saysWhereADefaultComesFrom(String pointer, double value, String unit, String origin, String source) {
-        TestServer.post("/v1/softener-sizing", BODY.formatted("{\"people\": 2, \"country\": \"germany\"}")).statusCode(200)
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted("{\"people\": 2, \"country\": \"germany\"}")).statusCode(200)
                 .body(ASSUMED.formatted(pointer, "value"), near(value, 0, source))
                 .body(ASSUMED.formatted(pointer, "unit"), equalTo(unit))
                 .body(ASSUMED.formatted(pointer, "origin"), equalTo(origin))
@@ -149,7 +149,7 @@ class HouseholdRequestTest {
         "{\"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\", \"values\": [1, null]}}"
             + " | /household/dailySeries/values/1 | nullValue"})
     void refusesInvalidHouseholds(String household, String pointer, String code) {
-        TestServer.post("/v1/softener-sizing", BODY.formatted(household)).statusCode(422)
+        TestServer.post("/v1/softener-sizing?detail=full", BODY.formatted(household)).statusCode(422)
                 .body("errors[0].pointer", equalTo(pointer)).body("errors[0].code", equalTo(code))
                 .body("errors[0].message", containsString(" "));
     }

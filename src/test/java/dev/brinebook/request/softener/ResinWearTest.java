@@ -22,7 +22,8 @@ class ResinWearTest {
     private static final String FIFTEEN_YEARS = ", 'resinAgeYears': 15";
 
     private static ValidatableResponse blend(String water, String softener) {
-        return TestServer.post("/v1/hardness-blending", ("{'water': {'hardness': {'value': 300, 'unit': 'mg/L'}, 'freeChlorine':"
+        return TestServer.post("/v1/hardness-blending?detail=full",
+                ("{'water': {'hardness': {'value': 300, 'unit': 'mg/L'}, 'freeChlorine':"
                 + " {'value': 1, 'unit': 'mg/L'}" + water + "}, 'residualHardness': {'value': 5, 'unit': 'mg/L'}, 'household':"
                 + " {'people': 4}, 'softener': {'resinVolume': {'value': 1.5, 'unit': 'ft3'}, 'saltDose': {'value': 10, 'unit':"
                 + " 'lb/ft3'}" + softener + "}}").replace('\'', '"'));

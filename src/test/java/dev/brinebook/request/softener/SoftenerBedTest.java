@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SoftenerBedTest {
 
     private static ValidatableResponse bed(String softener) {
-        return TestServer.post("/v1/bed-hydraulics", "{\"softener\": {" + softener.replace('\'', '"') + "}}");
+        return TestServer.post("/v1/bed-hydraulics?detail=full", "{\"softener\": {" + softener.replace('\'', '"') + "}}");
     }
 
     /** Common practice: nameplates and standard tanks with the resin that they go with. */

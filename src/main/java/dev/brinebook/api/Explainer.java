@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.api;
+
+import dev.brinebook.api.ExplanationAnswer.Explained;
+import dev.brinebook.api.ExplanationAnswer.ExplainedFormula;
+import dev.brinebook.api.ExplanationAnswer.FormulaNumber;
+import dev.brinebook.api.ExplanationAnswer.FormulaSource;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.caution.Severity;
+import dev.brinebook.text.Message;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Explains single results of an answer from its basis and its assumptions. */
+public final class Explainer {
+
+    /** The parameter that names a result, by a JSON pointer into the answer. */
+    public static final String POINTER = "pointer";
+    /** Results explained in one call at most. */
+    public static final int MAX_POINTERS = 5;
+
+    private static final String EVERY = "*";
+    private static final int MOST_NAMES = 40;
+
+    private final Record answer;
+    private final List<BasisAnswer> basis;
+    private final List<Resolved> assumptions;
+
+    private Explainer(Record answer) {
+        this.answer = answer;
+        this.basis = list("basis", BasisAnswer.class);
+        this.assumptions = list("assumptions", Resolved.class);
+    }
+
+    /**
+     * The explanation of what an operation answers to {@code request}, a request without violations.
+     *
+     * @param pointers JSON pointers into the answer; {@code *} stands for every element of a list
+     * @throws InvalidRequest when the answer has nothing at one of them
+     */
+    public static <Q extends Record> ExplanationAnswer explain(Operation<Q, ?> operation, Q request, List<String> pointers) {
+        return new Explainer(operation.answer(request)).of(operation.id(), pointers);
+    }
+
+    private ExplanationAnswer of(String calculator, List<String> pointers) {
+        Violations violations = new Violations();
+        List<Explained> explained = IntStream.range(0, pointers.size())
+                .mapToObj(i -> explained(pointers.get(i), violations.at(POINTER).at(i))).toList();
+        if (!violations.isEmpty()) {
+            throw new InvalidRequest(violations.sorted());
+        }
+        Set<Resolved> known = explained.stream().flatMap(each -> each.assumptions().stream()).collect(Collectors.toSet());
+        List<Resolved> others = assumptions.stream().filter(one -> one.origin() != Resolved.Origin.CALLER && !known.contains(one)).toList();
+        return new ExplanationAnswer(calculator, explained, others, list("cautions", CautionAnswer.class).stream()
+                .filter(caution -> caution.severity() != Severity.INFO).toList(), ModelVersion.CURRENT);
+    }
+
+    private Explained explained(String pointer, Violations at) {
+        List<String> path = pointer.startsWith("/") ? Arrays.asList(pointer.substring(1).split("/", -1)) : List.of(pointer);
+        List<Object> places = List.of(answer);
+        for (int i = 0; i < path.size(); i++) {
+            String name = path.get(i);
+            List<Object> next = places.stream().flatMap(place -> below(place, name)).toList();
+            if (next.isEmpty() || !pointer.startsWith("/")) {
+                at.add(nothing(path.subList(0, i), name, places, at.pointer()));
+                return null;
+            }
+            places = next;
+        }
+        List<ExplainedFormula> formulas = basis.stream().filter(entry -> meets(entry, path)).map(Explainer::formula).toList();
+        return new Explained(pointer, path.contains(EVERY) ? null : plain(places.get(0)), formulas, related(formulas));
+    }
+
+    /** What is at {@code name} in an object or list. */
+    private static Stream<Object> below(Object place, String name) {
+        if (place instanceof List<?> list) {
+            return name.equals(EVERY) ? list.stream().map(Object.class::cast)
+                    : IntStream.range(0, list.size()).filter(i -> Integer.toString(i).equals(name)).mapToObj(list::get);
+        }
+        return components(place).filter(component -> component.name().equals(name))
+                .map(component -> component.of((Record) place)).filter(value -> value != null);
+    }
+
+    private static Stream<Plan.Component> components(Object place) {
+        return place instanceof Record part && AnswerPart.isObject(part.getClass()) ? Plan.of(part.getClass()).components().stream()
+                : Stream.empty();
+    }
+
+    private static Violation nothing(List<String> above, String name, List<Object> places, String pointer) {
+        Set<String> known = new LinkedHashSet<>();
+        places.forEach(place -> {
+            if (place instanceof List<?> list) {
+                IntStream.range(0, list.size()).limit(MOST_NAMES).forEach(i -> known.add(Integer.toString(i)));
+            } else {
+                components(place).filter(component -> component.of((Record) place) != null).forEach(component ->
+                        known.add(component.name()));
+            }
+        });
+        boolean named = places.stream().noneMatch(List.class::isInstance);
+        String start = above.isEmpty() ? "/" : "/" + String.join("/", above) + "/";
+        Optional<String> nearest = !named ? Optional.empty() : WireNames.nearest(name, List.copyOf(known)).map(one -> start + one);
+        if (nearest.isPresent()) {
+            return new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.didYouMean", nearest.get()), null, nearest.get(), null);
+        }
+        String there = String.join(", ", known.stream().limit(MOST_NAMES).map(one -> start + one).toList());
+        return known.isEmpty() ? new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.nothing"))
+                : new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.known", there), Message.verbatim(there), null, null);
+    }
+
+    /** Whether the entry is of the place, of a part that holds it, or of what it holds. */
+    private static boolean meets(BasisAnswer entry, List<String> path) {
+        String[] names = entry.pointer().substring(1).split("/");
+        return IntStream.range(0, Math.min(names.length, path.size())).allMatch(i -> names[i].equals(path.get(i))
+                || names[i].equals(EVERY) || path.get(i).equals(EVERY));
+    }
+
+    private static ExplainedFormula formula(BasisAnswer entry) {
+        return new ExplainedFormula(entry.pointer(), entry.formula(), entry.formula().numbers().stream()
+                .map(number -> new FormulaNumber(number.value(), number.unit())).toList(), FormulaSource.of(entry.key()));
+    }
+
+    private List<Resolved> related(List<ExplainedFormula> formulas) {
+        return assumptions.stream().filter(one -> formulas.stream().anyMatch(formula -> formula.source().key().equals(one.source())
+                || formula.numbers().stream().anyMatch(number -> isSame(number, one)))).toList();
+    }
+
+    private static boolean isSame(FormulaNumber number, Resolved assumed) {
+        return number.unit() != null && number.unit().equals(assumed.unit()) && assumed.value() != null
+                && number.value().compareTo(assumed.value()) == 0;
+    }
+
+    /** A number, quantity, code or text; null for what has parts of its own. */
+    private static Object plain(Object value) {
+        boolean amount = components(value).map(Plan.Component::name).toList().equals(List.of("value", "unit"));
+        return amount || !(value instanceof List) && components(value).findAny().isEmpty() ? value : null;
+    }
+
+    private <T> List<T> list(String name, Class<T> type) {
+        return below(answer, name).flatMap(list -> ((List<?>) list).stream()).map(type::cast).toList();
+    }
+}

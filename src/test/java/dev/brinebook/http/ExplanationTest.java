@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.http;
+
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.brinebook.Main;
+import dev.brinebook.api.Explainer;
+import dev.brinebook.api.Operation;
+import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.source.Sources;
+import dev.brinebook.text.Language;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Single results explained, held to the whole answer of the operation. */
+class ExplanationTest {
+
+    private static final JsonMapper JSON = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).build();
+    private static final String PATH = "/v1/explanation/";
+
+    private static JsonNode explained(String calculator, String example, String... pointers) throws JsonProcessingException {
+        return JSON.readTree(TestServer.post(PATH + calculator + "?pointer=" + String.join("&pointer=", pointers),
+                TestServer.example(calculator + "." + example)).statusCode(200).extract().asString());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            assess         | well-family | /settings/reserve          | FELLER          | 0.97 of at most 1           | 0.97 1 2.23 3
+            assess         | well-family | /settings/meterVolume      | WQP-2009        | 29,700 grains ÷ 28          | 29700 28
+            assess         | well-family | /settings/dayOverride      | WT-2010         | at least every 3 days       | 3 14 0.3
+            assess         | well-family | /hardness/compensated      | CP-IRON-FACTORS | tested hardness + the lines | ``
+            assess         | apartment   | /settings/hardness/value   | CP-IRON-FACTORS | ``                          | *
+            convertHardness | us         | /inEveryUnit/1             | NIST-SP811      | ``                          | ``
+            sizeSoftener   | well-family | /candidates/0/daysBetweenRegenerations | FELLER | expected regenerations   | *
+            """)
+    void theFormulaHasItsNumbersAndItsSource(String calculator, String example, String pointer, String key, String words, String numbers)
+            throws JsonProcessingException {
+        JsonNode one = explained(calculator, example, pointer).at("/explanations/0");
+        assertEquals(pointer, one.path("pointer").asText());
+        JsonNode whole = JSON.readTree(TestServer.post(operation(calculator).path(), TestServer.example(calculator + "." + example))
+                .extract().asString());
+        assertEquals(whole.at(pointer), one.path("value"), "as in the answer");
+        JsonNode formula = one.path("formulas").get(0);
+        assertTrue(one.path("formulas").findValuesAsText("key").contains(key), one.toString());
+        assertTrue(formula.path("formula").asText().replace('\u00a0', ' ').contains(words), formula.toString());
+        if (!numbers.equals("*")) {
+            assertEquals(numbers, String.join(" ", formula.path("numbers").findValuesAsText("value")));
+        }
+        assertEquals(Sources.get(formula.at("/source/key").asText()).cited(), formula.at("/source/title").asText());
+    }
+
+    private static Operation<?, ?> operation(String id) {
+        return Main.OPERATIONS.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aResultComesWithWhatTheCalculationTook() throws JsonProcessingException {
+        JsonNode answer = explained("assess", "well-family", "/hardness/compensated", "/settings/reserve");
+        assertEquals("[\"/water/compensation/set\"]", JSON.valueToTree(answer.at("/explanations/0/assumptions")
+                .findValuesAsText("pointer")).toString(), "the same source");
+        List<String> others = answer.path("otherAssumptions").findValuesAsText("pointer");
+        assertTrue(others.size() > 10 && !others.contains("/water/compensation/set"), others.toString());
+        assertFalse(answer.path("otherAssumptions").findValuesAsText("origin").contains("caller"));
+        assertFalse(answer.path("cautions").isEmpty());
+        assertFalse(answer.path("cautions").findValuesAsText("severity").contains("info"));
+    }
+
+    @Test
+    void aPartExplainsAllThatItHolds() throws JsonProcessingException {
+        JsonNode one = explained("assess", "well-family", "/settings").at("/explanations/0");
+        assertFalse(one.has("value"));
+        assertTrue(one.path("formulas").findValuesAsText("pointer").containsAll(List.of("/settings/hardness", "/settings/reserve",
+                "/settings/regenerationHour")));
+        JsonNode every = explained("assess", "well-family", "/tradeOff/doses/*/reserve").at("/explanations/0");
+        assertFalse(every.has("value"));
+        assertTrue(every.path("formulas").findValuesAsText("pointer").contains("/tradeOff/doses/*/reserve"));
+        assertEquals(every.path("formulas"), explained("assess", "well-family", "/tradeOff/doses/3/reserve")
+                .at("/explanations/0/formulas"), "every element has the formulas of each");
+    }
+
+    static Stream<Arguments> examples() {
+        return Main.OPERATIONS.stream().flatMap(operation -> operation.examples().stream()
+                .map(name -> Arguments.of(operation.id(), name, operation)));
+    }
+
+    /** Without the way over HTTP, and with all pointers of an answer at once, which no caller may send. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("examples")
+    <Q extends Record> void everyPointerOfEveryBasisIsExplained(String id, String name, Operation<Q, ?> operation) throws IOException {
+        JsonWriter writer = new JsonWriter();
+        Q request = new JsonReader().read(TestServer.example(id + "." + name).getBytes(StandardCharsets.UTF_8), operation.requestType());
+        JsonNode basis = JSON.readTree(writer.write(operation.answer(request), Language.ENGLISH)).path("basis");
+        Set<String> pointers = new LinkedHashSet<>(basis.findValuesAsText("pointer"));
+        JsonNode explanations = JSON.readTree(writer.write(Explainer.explain(operation, request, List.copyOf(pointers)), Language.ENGLISH))
+                .path("explanations");
+        List<String> lost = new ArrayList<>();
+        int at = 0;
+        for (String pointer : pointers) {
+            List<String> formulas = new ArrayList<>();
+            explanations.get(at++).path("formulas").forEach(each -> formulas.add(each.path("pointer").asText() + each.path("formula")));
+            basis.forEach(entry -> lost.addAll(!entry.path("pointer").asText().equals(pointer)
+                    || formulas.contains(pointer + entry.path("formula")) ? List.of() : List.of(entry.toString())));
+        }
+        assertEquals(List.of(), lost);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            pointer=/settings/reserv           | /pointer/0 | pointer | unknownValue | /settings/reserve
+            pointer=/summary&pointer=/sumary   | /pointer/1 | pointer | unknownValue | /summary
+            pointer=settings                   | /pointer/0 | pointer | unknownValue | /settings
+            pointer=/settings/reserve/value/x  | /pointer/0 | pointer | unknownValue | ``
+            pointer=/cycle/steps/17            | /pointer/0 | pointer | unknownValue | ``
+            pointer=/cycle/steps/01            | /pointer/0 | pointer | unknownValue | ``
+            pointer=                           | /pointer/0 | pointer | unknownValue | ``
+            pointer=/                          | /pointer/0 | pointer | unknownValue | ``
+            pointer=/a&pointer=/b&pointer=/c&pointer=/d&pointer=/e&pointer=/f | /pointer | pointer | wrongCount | ``
+            pointer=/summary&points=/a         | /points    | points  | unknownField | pointer
+            """)
+    void refusesWhatTheAnswerHasNot(String query, String pointer, String parameter, String code, String didYouMean) {
+        Served.posting(TestServer.example("assess.well-family")).post(PATH + "assess?" + query).then().statusCode(422)
+                .body("errors.pointer", contains(pointer)).body("errors[0].parameter", equalTo(parameter))
+                .body("errors[0].code", equalTo(code)).body("errors[0].didYouMean", equalTo(didYouMean.isEmpty() ? null : didYouMean));
+    }
+
+    @Test
+    void requestsAreHeldToTheirOperation() {
+        Served.posting("{\"pointer\": 1}").post(PATH + "convertHardness?pointer=/classes").then().statusCode(422)
+                .body("errors.pointer", contains("/pointer")).body("errors[0].parameter", equalTo(null));
+        Served.posting("{").post(PATH + "convertHardness?pointer=/classes").then().statusCode(400);
+        Served.posting("{}").post(PATH + "convert?pointer=/classes").then().statusCode(404).body("detail", containsString("convertHardness"));
+        Served.given().get(PATH + "convertHardness?pointer=/classes").then().statusCode(405).header("Allow", "OPTIONS, POST");
+        Served.posting(Served.SMALLEST).accept("text/html").post(PATH + "convertHardness?pointer=/classes").then().statusCode(406);
+        Served.posting(Served.SMALLEST).header("Accept-Language", "de").post(PATH + "convertHardness?pointer=/classes").then()
+                .statusCode(200).header("Content-Language", "de").header("Cache-Control", "no-store")
+                .body("explanations[0].formulas[0].source.url", containsString("https://"));
+    }
+
+    @Test
+    void namesWhatThereIsWhereNothingIsNear() {
+        Served.posting(Served.SMALLEST).post(PATH + "convertHardness?pointer=/classes/zzzzzzzzz").then().statusCode(422)
+                .body("errors[0].allowed", equalTo("/classes/usgs, /classes/german, /classes/trade"));
+    }
+}
