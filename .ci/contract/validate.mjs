@@ -1,6 +1,7 @@
 // Holds a contract, YAML or JSON, to the official JSON Schema of OpenAPI 3.1, its schemas to JSON Schema 2020-12 with the
 // words of OpenAPI, and its examples to its schemas. Use: node validate.mjs FILE
 import {readFileSync} from 'node:fs';
+import {dirname} from 'node:path';
 import {Validator} from '@seriousme/openapi-schema-validator';
 import Ajv from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
@@ -18,7 +19,8 @@ if (!whole.valid) {
 
 // Strict: a word that neither JSON Schema nor OpenAPI knows is a fault, as is one that its type makes void.
 const ajv = addFormats.default(new Ajv.default({strict: true, allErrors: true}));
-ajv.addVocabulary(['discriminator', 'xml', 'externalDocs', 'x-default']); // a default that generated clients do not send
+ajv.addVocabulary(['discriminator', 'xml', 'externalDocs', 'x-default', // a default that generated clients do not send
+  'x-range', 'x-unit', 'x-alternatives', 'x-precision']);
 for (const word of ['openapi', 'info', 'servers', 'security', 'tags', 'paths', 'components']) {
   ajv.addKeyword(word);
 }
@@ -37,7 +39,8 @@ function visit(node, pointer) {
     return;
   }
   if (node.schema !== undefined) {
-    const values = Object.values(node.examples ?? {}).map(example => example.value);
+    const values = Object.values(node.examples ?? {}).map(example => example.externalValue === undefined ? example.value
+      : read(example.externalValue));
     check(`${pointer}/schema`, node.example === undefined ? values : [...values, node.example]);
   } else if (Array.isArray(node.examples)) {
     check(pointer, node.examples);
@@ -47,6 +50,12 @@ function visit(node, pointer) {
       visit(value, `${pointer}/${encodeURIComponent(name.replaceAll('~', '~0').replaceAll('/', '~1'))}`);
     }
   }
+}
+
+/** An example by reference, relative to the contract: JSON, or the text itself. */
+function read(reference) {
+  const text = readFileSync(`${dirname(file)}/${reference}`, 'utf8');
+  return reference.endsWith('.json') ? JSON.parse(text) : text;
 }
 
 function check(pointer, values) {

@@ -83,6 +83,11 @@ public record AnswerParts(Detail detail, List<String> fields, AnswerPart wanted)
         return new AnswerParts(wanted, names, picked(names, given));
     }
 
+    /** The parts of {@code answer} that a request without parameters gets. */
+    public static AnswerParts standard(Class<? extends Record> answer) {
+        return new AnswerParts(Detail.STANDARD, List.of(), BY_DETAIL.get(answer).get(Detail.STANDARD));
+    }
+
     /** Whether nothing is left out. */
     public boolean isAll() {
         return wanted == AnswerPart.WHOLE;
@@ -128,8 +133,8 @@ public record AnswerParts(Detail detail, List<String> fields, AnswerPart wanted)
         if (known.contains(given)) {
             return Detail.values()[known.indexOf(given)];
         }
-        Message allowed = Message.verbatim(String.join(", ", known));
-        at.add(new Violation(at.pointer(), Code.UNKNOWN_VALUE, Message.of("problem.http.mustOne", allowed), allowed,
+        at.add(new Violation(at.pointer(), Code.UNKNOWN_VALUE, Message.of("problem.http.mustOne", String.join(", ", known)),
+                Violation.names(known),
                 WireNames.nearest(given, known).orElse(null), harmless(given)));
         return Detail.STANDARD;
     }

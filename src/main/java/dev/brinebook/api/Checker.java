@@ -9,6 +9,7 @@ import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
@@ -28,6 +29,9 @@ public final class Checker {
     public static void check(Record request, Violations at) {
         Plan plan = PLANS.computeIfAbsent(request.getClass(), Plan::of);
         String kind = plan.kind(request, at);
+        if (kind != null) {
+            at.replaceUnknown(plan.namesOf(kind));
+        }
         for (Plan.Component component : plan.components()) {
             Object value = component.of(request);
             Violations place = at.at(component.name());
@@ -41,6 +45,7 @@ public final class Checker {
                 checkMissing(component, plan.kinds(), kind, place);
             }
         }
+        plan.alternativesOf(kind).forEach(rule -> rule.check(name -> plan.has(name, request) || at.at(name).here(), at));
         if (request instanceof Checked checked) {
             checked.check(at);
         }
@@ -59,9 +64,9 @@ public final class Checker {
         if (!component.type().isEnum()) {
             return new Violation(pointer, Code.MISSING, Message.of("checker.missing", component.name()));
         }
-        Message allowed = Message.verbatim(String.join(", ", WireNames.all(component.type())));
-        return new Violation(pointer, Code.MISSING, Message.of("checker.missingMustOne", component.name(), allowed), allowed, null,
-                null);
+        List<String> names = WireNames.all(component.type());
+        return new Violation(pointer, Code.MISSING, Message.of("checker.missingMustOne", component.name(), String.join(", ", names)),
+                Violation.names(names), null, null);
     }
 
     private static void checkValue(Object value, Property property, Violations at) {
@@ -70,6 +75,8 @@ public final class Checker {
         }
         if (value instanceof Quantity<?> quantity) {
             checkQuantity(quantity, property, at);
+        } else if (value instanceof Amount amount) {
+            checkAmount(amount, property, at);
         } else if (value instanceof Number number) {
             checkNumber(number, property, at);
         } else if (value instanceof CharSequence text) {
@@ -98,6 +105,14 @@ public final class Checker {
         check(quantity.value(), own::toBase, own::fromBase, range, own.symbol(), at.at("value"));
     }
 
+    private static void checkAmount(Amount amount, Property property, Violations at) {
+        if (amount.value() != null && amount.unit() != null) {
+            check(amount.value(), DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(),
+                    new Range(property.min(), property.max(), property.aboveMin()), at.at("unit").here() ? "" : amount.unit(),
+                    at.at("value"));
+        }
+    }
+
     private static void checkNumber(Number number, Property property, Violations at) {
         Range range = new Range(property.min(), property.max(), property.aboveMin());
         if (number instanceof BigDecimal decimal) {
@@ -116,8 +131,8 @@ public final class Checker {
 
     private static void report(BigDecimal value, Message allowed, String unit, Violations at) {
         String received = echo(value);
-        at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("checker.outOfRange", allowed, received(value, unit)), allowed,
-                null, received));
+        at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("checker.outOfRange", allowed, received(value, unit)),
+                List.of(allowed), null, received));
     }
 
     /** What came, with its unit, unless it is too long to be said again. */
@@ -136,8 +151,8 @@ public final class Checker {
             Message allowed = property.minItems() == property.maxItems()
                     ? Message.of("checker.count", property.minItems(), what)
                     : Message.of("checker.characters2", property.minItems(), property.maxItems(), what);
-            at.add(new Violation(at.pointer(), Code.WRONG_COUNT, Message.of("problem.api.mustGiven2", allowed, count), allowed,
-                    null, null));
+            at.add(new Violation(at.pointer(), Code.WRONG_COUNT, Message.of("problem.api.mustGiven2", allowed, count),
+                    List.of(allowed), null, null));
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import dev.brinebook.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -30,12 +31,13 @@ public record DefaultValue(BigDecimal number, String unit, String code, String w
         return Stream.of(amount, words).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
     }
 
-    /** As data: a number, a quantity or a name; empty where it depends on other values. */
-    public Optional<Object> asData(boolean isQuantity) {
+    /** As data of the type of its property: a number, a quantity, a name, true or false; empty where it depends on other values. */
+    public Optional<Object> asData(Class<?> type) {
         if (number == null) {
-            return code.isEmpty() ? Optional.empty() : Optional.of(code);
+            return code.isEmpty() ? Optional.empty() : Optional.of(type == Boolean.class ? Boolean.valueOf(code)
+                    : type.isRecord() ? Map.of(DiscriminatorValues.of(type).property(), code) : code);
         }
-        if (!isQuantity) {
+        if (!Quantity.class.isAssignableFrom(type)) {
             return Optional.of(number);
         }
         Map<String, Object> quantity = new LinkedHashMap<>();

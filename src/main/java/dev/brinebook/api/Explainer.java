@@ -109,9 +109,10 @@ public final class Explainer {
         if (nearest.isPresent()) {
             return new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.didYouMean", nearest.get()), null, nearest.get(), null);
         }
-        String there = String.join(", ", known.stream().limit(MOST_NAMES).map(one -> start + one).toList());
+        List<String> there = known.stream().limit(MOST_NAMES).map(one -> start + one).toList();
         return known.isEmpty() ? new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.nothing"))
-                : new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.known", there), Message.verbatim(there), null, null);
+                : new Violation(pointer, Code.UNKNOWN_VALUE, Message.of("explainer.known", String.join(", ", there)),
+                        Violation.names(there), null, null);
     }
 
     /** Whether the entry is of the place, of a part that holds it, or of what it holds. */

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** What a type of request record says of itself, read once. */
-record Plan(List<Component> components, DiscriminatorValues kinds) {
+record Plan(List<Component> components, DiscriminatorValues kinds, List<AlternativeRule> alternatives) {
 
     record Component(String name, RecordComponent component, Property property) {
 
@@ -33,7 +33,28 @@ record Plan(List<Component> components, DiscriminatorValues kinds) {
             component.getAccessor().setAccessible(true);
             return new Component(component.getName(), component, property);
         }).toList();
-        return new Plan(components, DiscriminatorValues.of(type));
+        return new Plan(components, DiscriminatorValues.of(type), AlternativeRule.of(type));
+    }
+
+    /** Whether a record has the component of that name. */
+    boolean has(String name, Record owner) {
+        return named(name).of(owner) != null;
+    }
+
+    /** The properties that a record of {@code kind} has. */
+    List<String> namesOf(String kind) {
+        return components.stream().filter(one -> DiscriminatorValues.belongs(one.property(), kind)).map(Component::name).toList();
+    }
+
+    /** The rules about properties that belong to {@code kind}, which is null where a record has none or has not said it. */
+    List<AlternativeRule> alternativesOf(String kind) {
+        return alternatives.isEmpty() ? alternatives : alternatives.stream().filter(rule -> rule.alternatives().stream().flatMap(List::stream).map(name -> named(name).property())
+                .allMatch(property -> kind == null ? !DiscriminatorValues.depends(property) : DiscriminatorValues.belongs(property, kind)))
+                .toList();
+    }
+
+    private Component named(String name) {
+        return components.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     }
 
     /** The kind of a record; null where it has none, or where its discriminator is missing or wrong. */
@@ -41,8 +62,7 @@ record Plan(List<Component> components, DiscriminatorValues kinds) {
         if (kinds.isEmpty() || at.at(kinds.property()).here()) {
             return null;
         }
-        Object kind = components.stream().filter(one -> one.name().equals(kinds.property())).findFirst().orElseThrow()
-                .of(owner);
+        Object kind = named(kinds.property()).of(owner);
         return kind == null ? kinds.fallback() : WireNames.of((Enum<?>) kind);
     }
 }

@@ -61,6 +61,19 @@ public final class Violations {
         byPointer.remove(pointer());
     }
 
+    /** Says of unknown properties of this object which there are, now that its kind is known. */
+    void replaceUnknown(List<String> known) {
+        if (byPointer.isEmpty()) {
+            return;
+        }
+        String base = pointer() + '/';
+        below(pointer()).replaceAll((pointer, violation) -> {
+            String name = pointer.substring(base.length());
+            return violation.code() != Code.UNKNOWN_FIELD || name.indexOf('/') >= 0 ? violation
+                    : Violation.unknownField(pointer, name.replace("~1", "/").replace("~0", "~"), known);
+        });
+    }
+
     /** An error at this place. */
     public void add(Code code, Message message) {
         add(new Violation(pointer(), code, message));

@@ -6,7 +6,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** How the constants of enums are written on the wire: units by their symbol, all others in camelCase. */
 public final class WireNames {
@@ -18,6 +21,20 @@ public final class WireNames {
                     : camelCase(((Enum<?>) constant).name())).toList();
         }
     };
+
+    /** Letters from which a name may be the beginning of another. */
+    private static final int SHORTEST_BEGINNING = 4;
+
+    /** What callers write instead, in small letters. */
+    private static final Map<String, List<String>> SYNONYMS = Map.ofEntries(
+            Map.entry("grain", List.of("gpg", "gr")), Map.entry("grains", List.of("gpg", "gr")),
+            Map.entry("ppm", List.of("mg/L")), Map.entry("degrees", List.of("dH")), Map.entry("degree", List.of("dH")),
+            Map.entry("cuft", List.of("ft3")), Map.entry("cu ft", List.of("ft3")), Map.entry("cubic feet", List.of("ft3")),
+            Map.entry("gallons", List.of("gal")), Map.entry("liters", List.of("L")), Map.entry("litres", List.of("L")),
+            Map.entry("lbs", List.of("lb")), Map.entry("pounds", List.of("lb")),
+            Map.entry("meter", List.of("meteredDelayed")), Map.entry("metered", List.of("meteredDelayed")),
+            Map.entry("timer", List.of("clock")), Map.entry("clock timer", List.of("clock")),
+            Map.entry("nacl", List.of("sodiumChloride")), Map.entry("kcl", List.of("potassiumChloride")));
 
     private WireNames() {
     }
@@ -31,8 +48,23 @@ public final class WireNames {
         return NAMES.get(enumeration);
     }
 
-    /** The name of {@code known} nearest to {@code name}, if any is near. */
+    /**
+     * The name of {@code known} that {@code name} may mean, if any: another word of the trade for it, the nearest by its letters, or the
+     * only one that goes on as it begins. It is suggested, never taken.
+     */
     public static Optional<String> nearest(String name, List<String> known) {
+        return Stream.<Supplier<Optional<String>>>of(
+                () -> SYNONYMS.getOrDefault(name.toLowerCase(Locale.ROOT).strip(), List.of()).stream().filter(known::contains).findFirst(),
+                () -> nearestByLetters(name, known), () -> onlyBeginning(name, known)).map(Supplier::get).flatMap(Optional::stream).findFirst();
+    }
+
+    private static Optional<String> onlyBeginning(String name, List<String> known) {
+        List<String> longer = known.stream().filter(candidate -> name.length() >= SHORTEST_BEGINNING && candidate.regionMatches(true, 0,
+                name, 0, name.length())).toList();
+        return longer.size() == 1 ? Optional.of(longer.get(0)) : Optional.empty();
+    }
+
+    private static Optional<String> nearestByLetters(String name, List<String> known) {
         int furthest = Math.max(1, name.length() / 3);
         return known.stream().filter(candidate -> Math.abs(name.length() - candidate.length()) <= furthest)
                 .filter(candidate -> distance(name, candidate) <= furthest)

@@ -14,6 +14,7 @@ import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Every operation again, as a stream of lines or rows. */
@@ -48,11 +49,9 @@ final class BulkPaths {
             + FormulaGuard.DESCRIPTION;
 
     private final List<Operation<?, ?>> operations;
-    private final Examples examples;
 
-    BulkPaths(List<Operation<?, ?>> operations, Examples examples) {
+    BulkPaths(List<Operation<?, ?>> operations) {
         this.operations = operations;
-        this.examples = examples;
     }
 
     /** Name of the committed file of an example stream: {@code part} is request or response. */
@@ -66,7 +65,8 @@ final class BulkPaths {
 
     PathItem stream() {
         Content in = new Content().addMediaType(NDJSON, text(LINES_IN, "request", "ndjson"))
-                .addMediaType(CSV, text(ROWS_IN + flat().stream().collect(Collectors.joining(", ")) + ".", "request", "csv"));
+                .addMediaType(CSV, text(ROWS_IN + flat().stream().collect(Collectors.joining(", ")) + ".", "request",
+                        "csv"));
         Content out = new Content().addMediaType(NDJSON, text(LINES_OUT, "response", "ndjson"))
                 .addMediaType(CSV, text(ROWS_OUT, "response", "csv"));
         var post = new io.swagger.v3.oas.models.Operation().operationId(ID)
@@ -79,7 +79,7 @@ final class BulkPaths {
                 .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())
                 .requestBody(new RequestBody().required(true).description("The requests.").content(in))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200",
-                        new ApiResponse().description("The answers.").content(out)), ErrorResponses.OF_BULK));
+                        DocumentBuilder.calculated(new ApiResponse().description("The answers.").content(out), List.of())), ErrorResponses.OF_BULK));
         return new PathItem().post(post.addParametersItem(calculator(operations.stream().map(Operation::id).toList(),
                 EXAMPLE_CALCULATOR)));
     }
@@ -87,19 +87,19 @@ final class BulkPaths {
     PathItem template() {
         MediaType table = DocumentBuilder.text("All columns of a table of requests of the operation, then a row for each example that "
                 + "fits in a table. Send them back unchanged, or replace them with your own rows.")
-                .addExamples(TEMPLATE_EXAMPLE, examples.readText(templateFile("csv"), TEMPLATE_EXAMPLE));
+                .addExamples(TEMPLATE_EXAMPLE, Examples.of(templateFile("csv"), TEMPLATE_EXAMPLE));
         MediaType list = new MediaType().schema(DocumentBuilder.reference(CsvColumnsAnswer.class))
-                .addExamples(TEMPLATE_EXAMPLE, examples.readJson(templateFile("json"), TEMPLATE_EXAMPLE));
+                .addExamples(TEMPLATE_EXAMPLE, Examples.of(templateFile("json"), TEMPLATE_EXAMPLE));
         var get = new io.swagger.v3.oas.models.Operation().operationId(TEMPLATE_ID)
                 .summary("Get a table template for many requests")
                 .description("Choose this before sending a table to " + Contract.BULK_PATH + ": text/csv is a table with all columns "
                         + "and the examples, application/json describes each column. For one case choose the operation itself, such as "
                         + "convertHardness, which takes JSON.")
                 .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())
-                .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
-                        .description("The template.").content(new Content()
+                .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", DocumentBuilder.calculated(
+                        new ApiResponse().description("The template.").content(new Content()
                                 // Clients made from the contract take the first of two for their type.
-                                .addMediaType(Operation.JSON, list).addMediaType(CSV, table))), ErrorResponses.OF_TEMPLATE));
+                                .addMediaType(Operation.JSON, list).addMediaType(CSV, table)), List.of())), ErrorResponses.OF_TEMPLATE));
         return new PathItem().get(get.addParametersItem(calculator(flat(), TEMPLATE_EXAMPLE)));
     }
 
@@ -116,7 +116,14 @@ final class BulkPaths {
                 .schema(schema).example(example);
     }
 
-    private MediaType text(String description, String part, String extension) {
-        return DocumentBuilder.text(description).addExamples(EXAMPLE, examples.readText(exampleFile(part, extension), EXAMPLE));
+    private static MediaType text(String description, String part, String extension) {
+        return DocumentBuilder.text(description).addExamples(EXAMPLE, Examples.of(exampleFile(part, extension), EXAMPLE));
+    }
+
+    /** Names of the files of examples of streams and templates, with their media types. */
+    static Map<String, String> exampleFiles() {
+        return Map.of(exampleFile("request", "ndjson"), NDJSON, exampleFile("response", "ndjson"), NDJSON,
+                exampleFile("request", "csv"), CSV, exampleFile("response", "csv"), CSV,
+                templateFile("csv"), CSV, templateFile("json"), Operation.JSON);
     }
 }

@@ -10,7 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** The OpenAPI document, built from the same list of operations that the server routes. */
+/** Makes the OpenAPI document from the same list of operations that the server routes. The build keeps it in {@code openapi/}. */
 public final class Contract {
 
     /** Where any of the operations is answered line by line. */
@@ -25,12 +25,12 @@ public final class Contract {
     private final byte[] yaml;
     private final byte[] json;
 
-    /** Builds the document; this takes some hundred milliseconds. */
+    /** Builds the document; this takes seconds, so that what is served is the file that {@link ContractFiles} reads. */
     public Contract(List<Operation<?, ?>> operations, List<PageRoute> pages, Class<?> problem) {
         OpenAPI document = new DocumentBuilder(operations, pages, problem).build();
         try {
             this.yaml = Yaml31.pretty().writeValueAsString(document).getBytes(StandardCharsets.UTF_8);
-            this.json = Json31.pretty().writeValueAsString(document).getBytes(StandardCharsets.UTF_8);
+            this.json = (Json31.mapper().writeValueAsString(document) + "\n").getBytes(StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -45,6 +45,7 @@ public final class Contract {
         return yaml.clone();
     }
 
+    /** The same document, without indent. */
     public byte[] json() {
         return json.clone();
     }

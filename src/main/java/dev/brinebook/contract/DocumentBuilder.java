@@ -27,6 +27,7 @@ import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -34,7 +35,10 @@ import java.util.Set;
 final class DocumentBuilder {
 
     static final String CALCULATION = "calculation";
+    private static final String NOT_MODIFIED = "NotModified";
     private static final String KEY = "key";
+    /** Values of a path that are listed at its parameter; more are those that the document refers to elsewhere. */
+    private static final int LONGEST_LIST = 50;
     private static final String SERVICE = "service";
 
     private final List<Operation<?, ?>> operations;
@@ -54,24 +58,25 @@ final class DocumentBuilder {
         Paths paths = new Paths();
         for (Operation<?, ?> operation : operations) {
             schemas.addRequest(operation.requestType());
-            schemas.addAnswer(operation.answerType());
+            schemas.addCalculated(operation.answerType());
             paths.addPathItem(operation.path(), item(operation));
         }
-        BulkPaths bulk = new BulkPaths(operations, examples);
+        BulkPaths bulk = new BulkPaths(operations);
         schemas.addAnswer(CsvColumnsAnswer.class);
         paths.addPathItem(Contract.BULK_PATH, bulk.stream());
         paths.addPathItem(Contract.TEMPLATE_PATH, bulk.template());
         schemas.addAnswer(ExplanationAnswer.class);
-        paths.addPathItem(Contract.EXPLANATION_PATH, ExplanationPath.item(operations, examples));
+        paths.addPathItem(Contract.EXPLANATION_PATH, ExplanationPath.item(operations));
         for (PageRoute page : pages) {
             if (page.answerType() != null) {
                 schemas.addAnswer(page.answerType());
             }
             paths.addPathItem(page.path(), item(page));
         }
-        Components components = new Components().schemas(schemas.build());
+        Components components = new Components().schemas(schemas.build()).headers(ResponseHeaders.components());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
         QueryParameters.ofParts().forEach(each -> components.addParameters(each.getName(), each));
+        components.addResponses(NOT_MODIFIED, notModified());
         components.addSecuritySchemes(KEY, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer")
                 .description("Required only if the service uses keys. Its operator issues them."));
         OpenAPI document = new OpenAPI(SpecVersion.V31).openapi("3.1.0").info(info()).paths(paths).components(components);
@@ -94,10 +99,13 @@ final class DocumentBuilder {
                 .description("From a water test, a household and the existing softener it calculates the compensated hardness, whether "
                         + "the softener is large enough, the settings, the use of salt and water and its cost, whether a metered "
                         + "controller pays, and the cautions to show. With detail=full an answer lists its assumptions, and the "
-                        + "formula and source of each number. A quantity always has its unit. A quantity of an answer can be sent back in a request. Agents "
+                        + "formula and source of each number. A quantity always has its unit. A quantity of an answer can be sent "
+                        + "back in a request. Agents "
                         + "find every operation as a tool at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
                         + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
-                        + "examples are invented. Local codes and licensed practice take precedence over these figures.")
+                        + "examples are invented. Local codes and licensed practice take precedence over these figures. Every response "
+                        + "has the headers Link, to this document and the documentation, X-Content-Type-Options: nosniff and Referrer-Policy: "
+                        + "no-referrer.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
 
@@ -108,11 +116,11 @@ final class DocumentBuilder {
 
     private io.swagger.v3.oas.models.Operation post(Operation<?, ?> operation) {
         MediaType body = new MediaType().schema(reference(operation.requestType()));
-        operation.examples().forEach(name -> body.addExamples(name, examples.read(operation, name, "request")));
+        operation.examples().forEach(name -> body.addExamples(name, Examples.of(operation.exampleFile(name, "request"), name)));
         Content content = new Content().addMediaType("application/json", body);
         var post = described(operation, operation.id(), operation.description())
                 .requestBody(new RequestBody().required(true).description("The request.").content(content))
-                .responses(responses(operation, ErrorResponses.OF_POST));
+                .responses(responses(operation, ErrorResponses.OF_POST, List.of()));
         if (operation.textForm() != null) {
             addText(operation.textForm(), content, post);
         }
@@ -136,9 +144,10 @@ final class DocumentBuilder {
     }
 
     private io.swagger.v3.oas.models.Operation get(Operation<?, ?> operation) {
-        var get = described(operation, operation.id() + "ByQuery", operation.description()
-                + " This is the short form for links. The POST form accepts more properties.")
-                .responses(responses(operation, ErrorResponses.OF_GET).addApiResponse("304", notModified()));
+        var get = described(operation, operation.id() + "ByQuery", "Choose this for a link or a cell of a spreadsheet: the short form of "
+                + operation.id() + ", with the same answer. The POST form says what it answers, and takes more properties.")
+                .responses(responses(operation, ErrorResponses.OF_GET, List.of(ResponseHeaders.ETAG))
+                        .addApiResponse("304", referenceTo(NOT_MODIFIED)));
         operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
         QueryParameters.partsByReference().forEach(get::addParametersItem);
         return get;
@@ -150,20 +159,31 @@ final class DocumentBuilder {
                 .tags(List.of(CALCULATION)).security(keyWhereAsked());
     }
 
-    private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors) {
+    private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors, List<String> headers) {
         MediaType answer = new MediaType().schema(reference(operation.answerType()));
-        operation.examples().forEach(name -> answer.addExamples(name, examples.read(operation, name, "response")));
+        operation.examples().forEach(name -> answer.addExamples(name, Examples.of(operation.exampleFile(name, "response"), name)));
         Content content = new Content().addMediaType(Operation.JSON, answer);
         operation.forms().forEach(form -> content.addMediaType(form.mediaType(), form(operation, form)));
         ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
                 : "The answer, in the format that Accept prefers. JSON by default.");
-        return addErrors(new ApiResponses().addApiResponse("200", response.content(content)), errors);
+        List<String> further = new ArrayList<>(headers);
+        if (operation.forms().stream().anyMatch(form -> form.contentPolicy() != null)) {
+            further.add(ResponseHeaders.POLICY);
+        }
+        return addErrors(new ApiResponses().addApiResponse("200", calculated(response.content(content), further)), errors);
+    }
+
+    /** An answer in the language of its caller, which keys and rates concern. */
+    static ApiResponse calculated(ApiResponse response, List<String> headers) {
+        ResponseHeaders.on(response, ResponseHeaders.ALWAYS);
+        ResponseHeaders.on(response, List.of(ResponseHeaders.LANGUAGE));
+        return ResponseHeaders.on(ResponseHeaders.on(response, ResponseHeaders.RATE), headers);
     }
 
     private MediaType form(Operation<?, ?> operation, AnswerForm<?> form) {
         MediaType shown = text(form.description());
         if (form.isText()) {
-            return shown.addExamples(form.example(), examples.read(operation, form));
+            return shown.addExamples(form.example(), Examples.of(operation.exampleFile(form), form.example()));
         }
         shown.getSchema().setFormat("binary");
         return shown;
@@ -175,34 +195,29 @@ final class DocumentBuilder {
         return new MediaType().schema(text.description(description));
     }
 
+    private static ApiResponse referenceTo(String response) {
+        return new ApiResponse().$ref("#/components/responses/" + response);
+    }
+
     static ApiResponses addErrors(ApiResponses responses, List<ErrorResponses> errors) {
         errors.forEach(error -> responses.addApiResponse(Integer.toString(error.status()),
-                new ApiResponse().$ref("#/components/responses/" + error.name())));
+                referenceTo(error.name())));
         return responses;
     }
 
     private PathItem item(PageRoute page) {
-        MediaType answer = new MediaType();
-        if (page.answerType() != null) {
-            answer.schema(reference(page.answerType()));
-        } else {
-            Schema<Object> any = new JsonSchema();
-            any.setTypes(Set.of(page.mediaType().equals(Operation.JSON) ? "object" : "string"));
-            answer.schema(any);
-        }
-        if (page.example() != null) {
-            answer.addExamples("excerpt", examples.excerpt(page.example().get()));
-        }
         var get = new io.swagger.v3.oas.models.Operation().operationId(page.id()).summary(page.summary())
-                .description(page.description()).tags(List.of(SERVICE)).responses(responses(page, answer));
+                .description(page.description()).tags(List.of(SERVICE)).responses(responses(page));
         if (guarded(page)) {
             get.security(keyWhereAsked());
         }
         if (page.parameter() != null) {
             Schema<Object> schema = text();
-            schema.setEnum(List.copyOf(page.values()));
+            boolean listed = page.values().size() <= LONGEST_LIST;
+            schema.setEnum(listed ? List.copyOf(page.values()) : null);
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
-                    .description("Part of the path, as listed.").schema(schema).example(page.values().get(0)));
+                    .description(listed ? "Part of the path, as listed."
+                            : "Name of a file, as an example of this document refers to it.").schema(schema).example(page.values().get(0)));
         }
         return new PathItem().get(get);
     }
@@ -211,23 +226,52 @@ final class DocumentBuilder {
         return page.path().startsWith("/v1/");
     }
 
-    private static ApiResponses responses(PageRoute page, MediaType answer) {
-        Content content = new Content().addMediaType(page.mediaType(), answer);
-        ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
-                .description(page.summary() + ".").content(content)),
+    private MediaType answer(PageRoute page, String mediaType) {
+        if (!mediaType.equals(Operation.JSON)) {
+            return text(page.summary() + ".");
+        }
+        Schema<Object> any = new JsonSchema();
+        any.setTypes(Set.of("object"));
+        MediaType answer = new MediaType().schema(page.answerType() == null ? any : reference(page.answerType()));
+        if (page.example() != null) {
+            answer.addExamples("excerpt", examples.excerpt(page.example().get()));
+        }
+        return answer;
+    }
+
+    private ApiResponses responses(PageRoute page) {
+        Content content = new Content();
+        page.mediaTypes().forEach(type -> content.addMediaType(type, answer(page, type)));
+        ApiResponse shown = ResponseHeaders.on(new ApiResponse().description(page.summary() + ".").content(content), headers(page));
+        ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", shown),
                 guarded(page) ? ErrorResponses.OF_GUARDED_PAGE : ErrorResponses.OF_PAGE);
         if (page.cached()) {
-            responses.addApiResponse("304", notModified());
+            responses.addApiResponse("304", referenceTo(NOT_MODIFIED));
         }
         if (page.whenStopping() != null) {
-            responses.addApiResponse("503", ErrorResponses.comeBack(new ApiResponse().description(page.whenStopping())
-                    .content(content)));
+            responses.addApiResponse("503", ResponseHeaders.on(ResponseHeaders.on(new ApiResponse()
+                    .description(page.whenStopping()).content(content), headers(page)), List.of(ResponseHeaders.RETRY_AFTER)));
         }
         return responses;
     }
 
+    private static List<String> headers(PageRoute page) {
+        List<String> headers = new ArrayList<>(ResponseHeaders.ALWAYS);
+        if (page.cached()) {
+            headers.add(ResponseHeaders.ETAG);
+        }
+        if (guarded(page)) {
+            headers.addAll(ResponseHeaders.RATE);
+        }
+        if (page.mediaTypes().contains("text/html")) {
+            headers.add(ResponseHeaders.POLICY);
+        }
+        return headers;
+    }
+
     private static ApiResponse notModified() {
-        return new ApiResponse().description("The answer with the ETag in If-None-Match is still current.");
+        ApiResponse response = new ApiResponse().description("The answer with the ETag in If-None-Match is still current.");
+        return ResponseHeaders.on(calculated(response, List.of(ResponseHeaders.ETAG)), List.of(ResponseHeaders.POLICY));
     }
 
     static Schema<Object> reference(Class<?> type) {

@@ -5,14 +5,13 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.text.Message;
 import io.swagger.v3.oas.models.examples.Example;
-import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /**
  * An error that answers can have, as the contract names it.
@@ -85,15 +84,20 @@ public record ErrorResponses(String name, int status, String description, String
         document.addExamples(type, new Example().summary(title()).value(example()));
         ApiResponse response = new ApiResponse().description(description)
                 .content(new Content().addMediaType("application/problem+json", document));
-        return this == UNAVAILABLE || this == TOO_MANY ? comeBack(response) : response;
+        return ResponseHeaders.on(response, headers());
     }
 
-    /** The same response, which also says when to try again. */
-    static ApiResponse comeBack(ApiResponse response) {
-        Schema<Object> whole = new JsonSchema();
-        whole.setTypes(Set.of("integer"));
-        return response.addHeaderObject("Retry-After",
-                new Header().description("Seconds to wait before trying again.").schema(whole));
+    private List<String> headers() {
+        List<String> headers = new ArrayList<>(ResponseHeaders.ALWAYS);
+        headers.add(ResponseHeaders.LANGUAGE);
+        headers.addAll(ResponseHeaders.RATE);
+        switch (status) {
+            case 401 -> headers.add("WWW-Authenticate");
+            case 415 -> headers.add("Accept-Post");
+            case 429, 503 -> headers.add(ResponseHeaders.RETRY_AFTER);
+            default -> { }
+        }
+        return headers;
     }
 
     /** The title that the service gives to problems of this type. */
@@ -108,12 +112,12 @@ public record ErrorResponses(String name, int status, String description, String
 
     private ObjectNode example() {
         ObjectNode problem = JsonNodeFactory.instance.objectNode().put("type", "/problems/" + type).put("title", title())
-                .put("status", status).put("detail", detail).put("instance", "/v1/hardness-conversion")
+                .put("status", status).put("detail", detail).put("instance", "/v1/hardness-conversion#b1946ac92492d234")
                 .put("requestId", "b1946ac92492d234");
         if (this == INVALID) {
             problem.putArray("errors").addObject().put("pointer", "/hardness/value").put("code", "outOfRange")
-                    .put("message", "Must be from 0 to 584.178\u00a0gpg. Given: -4\u00a0gpg.").put("allowed", "from 0 to 584.178\u00a0gpg")
-                    .put("received", "-4");
+                    .put("message", "Must be from 0 to 584.178\u00a0gpg. Given: -4\u00a0gpg.").put("received", "-4")
+                    .putArray("allowed").add("from 0 to 584.178\u00a0gpg");
         }
         return problem;
     }

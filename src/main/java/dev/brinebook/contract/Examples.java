@@ -10,30 +10,40 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import io.swagger.v3.oas.models.examples.Example;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Reads the committed examples, which the tests send and get back exactly. */
 public final class Examples {
 
+    /** Where they are, beside the contract. */
+    public static final String FOLDER = "examples";
+    static final String BY_REFERENCE = "externalValue";
+
     private final ObjectMapper json = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
 
-    Example read(Operation<?, ?> operation, String name, String part) {
-        return readJson(operation.exampleFile(name, part), name);
+    /** By reference to its file. */
+    static Example of(String file, String name) {
+        return invented(name).externalValue(FOLDER + "/" + file);
     }
 
-    Example read(Operation<?, ?> operation, AnswerForm<?> form) {
-        return readText(operation.exampleFile(form), form.example());
-    }
-
-    Example readJson(String file, String name) {
-        return invented(name).value(tree(text(file)));
-    }
-
-    Example readText(String file, String name) {
-        return invented(name).value(text(file));
+    /** Names of all files of examples, with their media types. */
+    public static Map<String, String> files(List<Operation<?, ?>> operations) {
+        Map<String, String> files = new TreeMap<>();
+        for (Operation<?, ?> operation : operations) {
+            for (String name : operation.examples()) {
+                List.of("request", "response").forEach(part -> files.put(operation.exampleFile(name, part), Operation.JSON));
+            }
+            operation.forms().stream().filter(AnswerForm::isText)
+                    .forEach(form -> files.put(operation.exampleFile(form), form.mediaType()));
+        }
+        files.put(ExplanationPath.EXAMPLE_FILE, Operation.JSON);
+        files.putAll(BulkPaths.exampleFiles());
+        return files;
     }
 
     /** A real answer, cut short. */
@@ -52,11 +62,7 @@ public final class Examples {
     }
 
     private static String text(String file) {
-        try (InputStream stream = open(file)) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new String(ContractFiles.example(file), StandardCharsets.UTF_8);
     }
 
     private JsonNode tree(String text) {
@@ -69,13 +75,5 @@ public final class Examples {
 
     private static Example invented(String name) {
         return new Example().summary("Invented: " + name.replace('-', ' '));
-    }
-
-    private static InputStream open(String file) {
-        InputStream stream = Examples.class.getResourceAsStream("/openapi/examples/" + file);
-        if (stream == null) {
-            throw new IllegalStateException("no example " + file);
-        }
-        return stream;
     }
 }

@@ -29,14 +29,14 @@ final class ExplanationPath {
     private ExplanationPath() {
     }
 
-    static PathItem item(List<Operation<?, ?>> operations, Examples examples) {
+    static PathItem item(List<Operation<?, ?>> operations) {
         Schema<Object> request = new JsonSchema();
         request.setTypes(Set.of("object"));
         request.setDescription("The request of the operation, as its schema has it.");
         MediaType body = new MediaType().schema(request).addExamples(EXAMPLE,
-                examples.readJson(EXAMPLE_CALCULATOR + "." + EXAMPLE + ".request.json", EXAMPLE));
+                Examples.of(EXAMPLE_CALCULATOR + "." + EXAMPLE + ".request.json", EXAMPLE));
         MediaType answer = new MediaType().schema(DocumentBuilder.reference(ExplanationAnswer.class))
-                .addExamples(EXAMPLE, examples.readJson(EXAMPLE_FILE, EXAMPLE));
+                .addExamples(EXAMPLE, Examples.of(EXAMPLE_FILE, EXAMPLE));
         var post = new io.swagger.v3.oas.models.Operation().operationId(ID).summary("Explain single results of an answer")
                 .description("Choose this to say why a number is what it is: send the request of an operation again and point at one "
                         + "to " + Explainer.MAX_POINTERS + " results of its answer. For each it returns the value, the formulas in words "

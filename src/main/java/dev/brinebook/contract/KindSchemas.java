@@ -80,6 +80,7 @@ final class KindSchemas {
                 : " With any " + kinds.property() + " listed here."));
         schema.setProperties(properties);
         schema.setRequired(required.isEmpty() ? null : required);
+        PropertySchemaWriter.addAlternatives(schema, type);
         schema.setAdditionalProperties(whole.getAdditionalProperties());
         return schema;
     }
@@ -88,9 +89,8 @@ final class KindSchemas {
         Schema<?> all = whole.getProperties().get(kinds.property());
         JsonSchema one = new JsonSchema();
         one.setTypes(all.getTypes());
-        one.setDescription(all.getDescription());
+        one.setDescription(names.size() == 1 ? "The kind of these properties: " + names.get(0) + "." : all.getDescription());
         one.setEnum(names.stream().map(Object.class::cast).toList());
-        one.setExamples(List.of(names.get(0)));
         return one;
     }
 }

@@ -26,7 +26,7 @@ public final class OperationSchemas {
         Schemas records = new Schemas();
         operations.forEach(operation -> {
             records.addRequest(operation.requestType());
-            records.addAnswer(operation.answerType());
+            records.addCalculated(operation.answerType());
         });
         records.build().forEach((name, schema) -> schemas.put(name, json.valueToTree(schema)));
         schemas.values().forEach(OperationSchemas::leaveTheContract);

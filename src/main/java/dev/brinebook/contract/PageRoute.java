@@ -3,6 +3,7 @@ package dev.brinebook.contract;
 
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * A route beside the operations: health, version, the contract itself, pages.
@@ -11,7 +12,7 @@ import java.util.function.Supplier;
  * @param path path, with parameters in braces
  * @param summary one line
  * @param description what it answers
- * @param mediaType media type of the answer
+ * @param mediaTypes media types of the answer, the one of no preference first
  * @param answerType record of a JSON answer, or null
  * @param example an example of a JSON answer, or null
  * @param parameter name of the parameter in the path, or null
@@ -19,31 +20,38 @@ import java.util.function.Supplier;
  * @param cached whether it may be kept and asked for again by its ETag
  * @param whenStopping what the same answer says with 503 when the service stops, or null where it says a problem
  */
-public record PageRoute(String id, String path, String summary, String description, String mediaType,
+public record PageRoute(String id, String path, String summary, String description, List<String> mediaTypes,
         Class<? extends Record> answerType, Supplier<byte[]> example, String parameter, List<String> values, boolean cached,
         String whenStopping) {
 
     public PageRoute {
+        mediaTypes = List.copyOf(mediaTypes);
         values = List.copyOf(values);
     }
 
     /** A route that answers a text, and may be kept. */
     public PageRoute(String id, String path, String summary, String description, String mediaType) {
-        this(id, path, summary, description, mediaType, null, null, null, List.of(), true, null);
+        this(id, path, summary, description, List.of(mediaType), null, null, null, List.of(), true, null);
     }
 
     /** The same route, answering a record, of which {@code shown} gives an example or is null. */
     public PageRoute answering(Class<? extends Record> type, Supplier<byte[]> shown) {
-        return new PageRoute(id, path, summary, description, mediaType, type, shown, parameter, values, cached, whenStopping);
+        return new PageRoute(id, path, summary, description, mediaTypes, type, shown, parameter, values, cached, whenStopping);
     }
 
     /** The same route, with a parameter in its path. */
     public PageRoute choosing(String name, List<String> among) {
-        return new PageRoute(id, path, summary, description, mediaType, answerType, example, name, among, cached, whenStopping);
+        return new PageRoute(id, path, summary, description, mediaTypes, answerType, example, name, among, cached, whenStopping);
+    }
+
+    /** The same route, answering in other media types too. */
+    public PageRoute also(List<String> others) {
+        return new PageRoute(id, path, summary, description, Stream.concat(mediaTypes.stream(), others.stream()).distinct().toList(),
+                answerType, example, parameter, values, cached, whenStopping);
     }
 
     /** The same route, whose answer is never kept; {@code stopping} as above. */
     public PageRoute neverKept(String stopping) {
-        return new PageRoute(id, path, summary, description, mediaType, answerType, example, parameter, values, false, stopping);
+        return new PageRoute(id, path, summary, description, mediaTypes, answerType, example, parameter, values, false, stopping);
     }
 }

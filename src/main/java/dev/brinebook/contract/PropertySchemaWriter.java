@@ -3,18 +3,22 @@ package dev.brinebook.contract;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.brinebook.api.AlternativeRule;
 import dev.brinebook.api.DefaultValue;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.quantity.Quantity;
 import io.swagger.v3.oas.models.media.Schema;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /** Writes what {@link Property} says of each component into the schema of its record. */
 final class PropertySchemaWriter {
@@ -43,8 +47,19 @@ final class PropertySchemaWriter {
         schema.setProperties(properties);
         schema.setRequired(required.isEmpty() ? null : required);
         schema.setDescription(type.getAnnotation(SchemaDescription.class).value());
+        addAlternatives(schema, type);
         if (inRequests) {
             schema.setAdditionalProperties(Boolean.FALSE);
+        }
+    }
+
+    /** The rules of the record that are about properties of this schema. */
+    static void addAlternatives(Schema<?> schema, Class<?> type) {
+        List<Map<String, Object>> rules = AlternativeRule.of(type).stream().filter(rule -> rule.concerns(schema.getProperties().keySet()))
+                .map(rule -> Map.of("required", rule.required(), rule.several() ? "anyOf" : "oneOf", (Object) rule.alternatives()))
+                .map(rule -> (Map<String, Object>) new TreeMap<>(rule).descendingMap()).toList();
+        if (!rules.isEmpty()) {
+            schema.addExtension("x-alternatives", rules);
         }
     }
 
@@ -54,20 +69,51 @@ final class PropertySchemaWriter {
     }
 
     private static void describe(Schema<Object> schema, RecordComponent component, Property property) {
-        boolean quantity = Quantity.class.isAssignableFrom(component.getType())
-                || component.getGenericType().getTypeName().contains("Quantity>");
-        if (!quantity) {
-            bound(schema.getItems() == null ? schema : schema.getItems(), property);
+        Class<?> type = element(component);
+        boolean quantity = Quantity.class.isAssignableFrom(type);
+        Schema<?> one = schema.getItems() == null ? schema : schema.getItems();
+        if (type.isRecord()) {
+            range(property).ifPresent(range -> one.addExtension("x-range", range));
+        } else {
+            bound(one, property);
         }
         count(schema, property);
         schema.setDescription(sentence(property, quantity));
-        DefaultValue.of(property).asData(quantity).ifPresent(value -> schema.addExtension("x-default", value));
-        if (!property.example().isEmpty()) {
+        DefaultValue.of(property).asData(type).ifPresent(value -> schema.addExtension("x-default", value));
+        // One of a closed list, and true or false, are their own examples.
+        if (!property.example().isEmpty() && type != Boolean.class && !type.isEnum()) {
             schema.setExamples(List.of(json(property.example())));
         }
     }
 
+    /** What a component holds; of a list, what each element is. */
+    private static Class<?> element(RecordComponent component) {
+        return component.getGenericType() instanceof ParameterizedType list && list.getActualTypeArguments()[0] instanceof Class<?> each
+                ? each : component.getType();
+    }
+
+    /** The range of a number with a unit, as data; without the unit, it is that of whatever unit the number has. */
+    private static Optional<Map<String, Object>> range(Property property) {
+        Map<String, Object> range = new LinkedHashMap<>();
+        if (property.min() != Double.NEGATIVE_INFINITY) {
+            range.put(property.aboveMin() ? "exclusiveMinimum" : "minimum", plain(property.min()));
+        }
+        if (property.max() != Double.POSITIVE_INFINITY) {
+            range.put("maximum", plain(property.max()));
+        }
+        if (range.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!property.unit().isEmpty()) {
+            range.put("unit", property.unit());
+        }
+        return Optional.of(range);
+    }
+
     static void bound(Schema<?> schema, Property property) {
+        if (!property.unit().isEmpty()) {
+            schema.addExtension("x-unit", property.unit());
+        }
         if (property.min() != Double.NEGATIVE_INFINITY) {
             BigDecimal min = plain(property.min());
             if (property.aboveMin()) {
@@ -100,7 +146,7 @@ final class PropertySchemaWriter {
     }
 
     /**
-     * A default is written in words, and as {@code x-default}, never as the keyword: generated clients would send the value of the
+     * A default is written in words, and as {@code x-default} where it does not depend on other values, never as the keyword: generated clients would send the value of the
      * keyword, or ask their callers for it, and it would be treated as given.
      */
     private static String sentence(Property property, boolean quantity) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.type.TypeFactory;
 import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Message;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverter;
@@ -26,11 +27,22 @@ final class Schemas {
 
     private final Map<String, Class<?>> inRequests = new TreeMap<>();
     private final Map<String, Class<?>> records = new TreeMap<>();
+    /** How every number of an answer is rounded; of an amount of money, to the minor unit of its currency (ISO 4217). */
+    private static final Map<String, Object> PRECISION = new TreeMap<>(Map.of("significantDigits", Rounding.SIGNIFICANT_DIGITS,
+            "money", "minorUnit"));
+
+    private final Set<Class<?>> answers = new LinkedHashSet<>();
     private final Set<Class<?>> roots = new LinkedHashSet<>();
     private final ModelConverters converters = new ModelConverters(true);
 
     Schemas() {
         converters.addConverter(new WireTexts());
+    }
+
+    /** An answer that is calculated, every number of which is rounded once. */
+    void addCalculated(Class<?> type) {
+        answers.add(type);
+        addAnswer(type);
     }
 
     void addRequest(Class<?> type) {
@@ -50,6 +62,7 @@ final class Schemas {
         roots.forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
         schemas.keySet().retainAll(records.keySet());
         records.forEach((name, type) -> PropertySchemaWriter.apply(schemas.get(name), type, inRequests.containsKey(name)));
+        answers.forEach(type -> schemas.get(type.getSimpleName()).addExtension("x-precision", PRECISION));
         records.forEach((name, type) -> {
             DiscriminatorValues kinds = DiscriminatorValues.of(type);
             if (!kinds.isEmpty()) {

@@ -65,6 +65,17 @@ public final class Docs {
                 sources().modelVersion());
     }
 
+    /** Every kind of quantity, with its units. */
+    public UnitsAnswer units() {
+        return UnitRegister.of(operations);
+    }
+
+    /** The first kinds, as an example of them all. */
+    public UnitsAnswer someUnits() {
+        UnitsAnswer all = units();
+        return new UnitsAnswer(all.kinds().subList(0, 2), all.modelVersion());
+    }
+
     /** Every kind of problem. */
     public byte[] problems() {
         return page("problems", () -> Templates.page("Problems", List.of(START), "problems", new ProblemIndex(problems)));

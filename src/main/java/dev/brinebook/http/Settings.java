@@ -23,10 +23,11 @@ import java.util.regex.Pattern;
  * @param ratePerMinute requests a minute that each caller may send; 0 for any number
  * @param apiKeysFile file with the names and hashed keys of callers; empty to answer all
  * @param calculationMilliseconds time limit of a calculation, from its start
+ * @param publicUrl scheme and authority that callers know the service by; empty where it is not known
  */
 public record Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds,
         Set<String> corsOrigins, int requestSeconds, int maxConnections, int ratePerMinute,
-        String apiKeysFile, int calculationMilliseconds) {
+        String apiKeysFile, int calculationMilliseconds, String publicUrl) {
 
     public static final int FEWEST_CONNECTIONS = 10;
     private static final Pattern ORIGIN = Pattern.compile("https?://[A-Za-z0-9.-]+(:\\d{1,5})?");
@@ -36,6 +37,13 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
             Set<String> corsOrigins) {
         this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, 10, 2_000, 0, "",
                 10_000);
+    }
+
+    /** With no address of its own. */
+    public Settings(int port, int metricsPort, String host, int maxBodyBytes, int stopSeconds, int drainSeconds, Set<String> corsOrigins,
+            int requestSeconds, int maxConnections, int ratePerMinute, String apiKeysFile, int calculationMilliseconds) {
+        this(port, metricsPort, host, maxBodyBytes, stopSeconds, drainSeconds, corsOrigins, requestSeconds, maxConnections, ratePerMinute,
+                apiKeysFile, calculationMilliseconds, "");
     }
 
     private enum Variable {
@@ -50,7 +58,8 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
         MAX_CONNECTIONS("2000", FEWEST_CONNECTIONS, 100_000, "maximum number of connections to the port of the service"),
         RATE_LIMIT_PER_MINUTE("0", 0, 1_000_000, "requests a minute for each caller, by key or address; 0 for no limit"),
         API_KEYS_FILE("", "file of name:sha256 lines; only callers with such a key get answers; none by default"),
-        CALCULATION_MILLISECONDS("10000", 10, 600_000, "time limit of one calculation, milliseconds");
+        CALCULATION_MILLISECONDS("10000", 10, 600_000, "time limit of one calculation, milliseconds"),
+        PUBLIC_URL("", "address that callers know the service by, such as https://api.example.org; makes the types of problems absolute");
 
         private final String fallback;
         private final int min;
@@ -102,12 +111,15 @@ public record Settings(int port, int metricsPort, String host, int maxBodyBytes,
                 origins.isEmpty() ? Set.of() : Set.of(origins.split("\\s*,\\s*")),
                 Variable.REQUEST_SECONDS.number(environment, faults), Variable.MAX_CONNECTIONS.number(environment, faults),
                 Variable.RATE_LIMIT_PER_MINUTE.number(environment, faults), Variable.API_KEYS_FILE.text(environment),
-                Variable.CALCULATION_MILLISECONDS.number(environment, faults));
+                Variable.CALCULATION_MILLISECONDS.number(environment, faults), Variable.PUBLIC_URL.text(environment));
         if (settings.port == settings.metricsPort && settings.port != 0) {
             faults.add("METRICS_PORT must differ from PORT, both are " + settings.port);
         }
         settings.corsOrigins.stream().filter(origin -> !ORIGIN.matcher(origin).matches()).sorted()
                 .forEach(origin -> faults.add("CORS_ORIGINS must hold origins such as https://example.org, has " + origin));
+        if (!settings.publicUrl.isEmpty() && !ORIGIN.matcher(settings.publicUrl).matches()) {
+            faults.add("PUBLIC_URL must be an address such as https://api.example.org, was " + settings.publicUrl);
+        }
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(String.join("; ", faults));
         }

@@ -3,15 +3,26 @@ const follow = () => document.documentElement.classList.toggle('dark-mode', dark
 dark.addEventListener('change', follow);
 follow();
 
-// The examples of answers are most of the contract, and here the real answers are shown: without them it opens faster.
-fetch('/openapi.json').then(response => response.json()).then(contract => {
+// The contract names its examples by reference, which the viewer does not follow: it gets the requests, and shows the real answers.
+const fillIn = async media => {
+  for (const example of Object.values(media.examples ?? {})) {
+    const file = await fetch('/' + example.externalValue);
+    example.value = await (file.headers.get('Content-Type').includes('json') ? file.json() : file.text());
+    delete example.externalValue;
+  }
+};
+
+const start = async () => {
+  const contract = await (await fetch('/openapi.json')).json();
+  const requests = [];
   for (const path of Object.values(contract.paths)) {
     for (const operation of Object.values(path)) {
-      for (const media of Object.values(operation.responses['200']?.content ?? {})) {
-        delete media.examples;
-      }
+      Object.values(operation.responses['200']?.content ?? {}).forEach(media => delete media.examples);
+      requests.push(...Object.values(operation.requestBody?.content ?? {}).filter(media => Object.values(media.examples ?? {})
+        .some(example => example.externalValue)));
     }
   }
+  await Promise.all(requests.map(fillIn));
   SwaggerUIBundle({
     spec: contract,
     dom_id: '#contract',
@@ -21,4 +32,6 @@ fetch('/openapi.json').then(response => response.json()).then(contract => {
     defaultModelsExpandDepth: -1,
     docExpansion: 'list'
   });
-});
+};
+
+start();

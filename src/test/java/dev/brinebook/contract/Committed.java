@@ -37,8 +37,8 @@ public final class Committed {
     static final Path EXAMPLES = CONTRACT.resolve("examples");
     static final boolean WRITE = Boolean.getBoolean("contract.write");
 
-    /** Where the build puts the examples that the contract embeds. */
-    private static final Path EMBEDDED = Path.of("target", "classes", "openapi", "examples");
+    /** Where the build puts what is served. */
+    private static final Path PACKAGED = Path.of("target", "classes");
 
     private static final ObjectMapper JSON = JsonMapper.builder()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
@@ -140,8 +140,8 @@ public final class Committed {
 
     static void write(Path file, String text) throws IOException {
         Files.writeString(file, text);
-        if (file.startsWith(EXAMPLES)) {
-            Files.writeString(EMBEDDED.resolve(file.getFileName()), text);
+        if (file.startsWith(CONTRACT)) {
+            Files.writeString(PACKAGED.resolve(file), text);
         }
     }
 

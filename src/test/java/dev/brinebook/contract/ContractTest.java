@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,6 +14,8 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.http.server.BrinebookServer;
+import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,9 +28,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The contract file: what is committed is what is served, and it leaves nothing undescribed (OpenAPI 3.1.0). */
 class ContractTest {
@@ -34,7 +42,11 @@ class ContractTest {
     /** How {@code PropertySchemaWriter} states the unit of a plain number. */
     private static final Pattern TOLD_UNIT = Pattern.compile("\\. In [^.]+\\.");
 
+    /** Bytes as JSON without indent: 400 KB. */
+    private static final int LONGEST = 400 * 1024;
+
     private static BrinebookServer server;
+    private static Contract made;
     private static JsonNode document;
 
     @BeforeAll
@@ -43,7 +55,8 @@ class ContractTest {
             writeExamples();
         }
         server = Committed.server();
-        document = Committed.tree(Committed.get(server, "/openapi.json"));
+        made = server.contract();
+        document = Committed.tree(made.json());
     }
 
     @AfterAll
@@ -51,17 +64,61 @@ class ContractTest {
         server.close();
     }
 
-    @Test
-    void theCommittedContractIsServed() throws IOException {
-        byte[] served = Committed.get(server, "/openapi.yaml");
-        Path file = Committed.CONTRACT.resolve("openapi.yaml");
-        Committed.assertHolds(file, new String(served, StandardCharsets.UTF_8));
-        assertArrayEquals(Files.readAllBytes(file), served);
+    /** What is served is a file of the jar: made by the same records and routes that the running service has. */
+    @ParameterizedTest
+    @ValueSource(strings = {"openapi.yaml", "openapi.json"})
+    void theCommittedContractIsMadeOfWhatIsRoutedAndServed(String name) throws IOException {
+        byte[] now = name.endsWith("yaml") ? made.yaml() : made.json();
+        Path file = Committed.CONTRACT.resolve(name);
+        Committed.assertHolds(file, new String(now, StandardCharsets.UTF_8));
+        assertArrayEquals(now, Committed.get(server, "/" + name));
     }
 
     @Test
-    void theSameIsServedAsJson() {
-        assertTrue(document.equals(Committed.tree(Committed.contract())), "the JSON served is another contract than openapi.yaml");
+    void bothFormsAreTheSameContract() {
+        assertTrue(document.equals(Committed.tree(Committed.contract())), "openapi.json is another contract than openapi.yaml");
+    }
+
+    /** A model or a viewer reads all of it before anything else. */
+    @Test
+    void isShort() {
+        assertTrue(made.json().length <= LONGEST, made.json().length + " bytes");
+    }
+
+    /** Relative references resolve against the address of the document (OpenAPI 3.1.0, "Relative References in URLs"). */
+    @Test
+    void everyExampleByReferenceIsAFileBesideTheContractAndServed() throws IOException {
+        Set<String> references = new TreeSet<>(document.findValuesAsText("externalValue"));
+        Map<String, String> files = Examples.files(Main.OPERATIONS);
+        for (String reference : references) {
+            byte[] committed = Files.readAllBytes(Committed.CONTRACT.resolve(reference));
+            Response response = RestAssured.given().port(server.port()).get("/" + reference);
+            response.then().statusCode(200).header("Content-Type", startsWith(files.get(reference.substring("examples/".length()))))
+                    .header("ETag", notNullValue());
+            assertArrayEquals(committed, response.asByteArray(), reference);
+        }
+        assertTrue(references.size() > 50, "it saw some");
+        RestAssured.given().port(server.port()).get("/examples/openapi.yaml").then().statusCode(404);
+    }
+
+    static Stream<String> operations() {
+        return Main.OPERATIONS.stream().map(Operation::id);
+    }
+
+    /** Complete in itself, and nothing but what the operation needs. */
+    @ParameterizedTest
+    @MethodSource("operations")
+    void oneOperationHasAContractOfItsOwn(String id) {
+        JsonNode own = Committed.tree(Committed.get(server, "/openapi/" + id + ".json"));
+        assertEquals(1, own.path("paths").size());
+        assertEquals(id, own.path("paths").elements().next().at("/post/operationId").asText());
+        Set<String> references = new TreeSet<>(own.findValuesAsText("$ref"));
+        references.forEach(reference -> assertEquals(document.at(reference.substring(1)), own.at(reference.substring(1)), reference));
+        own.path("components").properties().stream().filter(kind -> !kind.getKey().equals("securitySchemes")).forEach(kind ->
+                kind.getValue().fieldNames().forEachRemaining(name -> assertTrue(references.contains("#/components/" + kind.getKey() + "/"
+                        + name), name)));
+        own.findValuesAsText("externalValue").forEach(example -> assertTrue(Files.exists(Committed.CONTRACT.resolve(
+                example.substring("../".length()))), example));
     }
 
     @Test
@@ -95,7 +152,7 @@ class ContractTest {
                 assertTrue(shown.at("/schema/description").asText().length() > 100);
                 assertTrue(operation.examples().contains(form.example()));
                 assertEquals(form.isText() ? "" : "binary", shown.at("/schema/format").asText());
-                assertEquals(form.isText(), shown.path("examples").path(form.example()).path("value").isTextual());
+                assertEquals(form.isText(), shown.path("examples").path(form.example()).path("externalValue").isTextual());
                 forms++;
             }
         }
@@ -116,7 +173,7 @@ class ContractTest {
         for (String reference : references) {
             assertFalse(document.at(reference.substring(1)).isMissingNode(), reference);
         }
-        for (String part : List.of("schemas", "responses")) {
+        for (String part : List.of("schemas", "responses", "headers")) {
             Set<String> used = references.stream().filter(reference -> reference.startsWith("#/components/" + part + "/"))
                     .map(reference -> reference.substring(reference.lastIndexOf('/') + 1))
                     .collect(Collectors.toCollection(TreeSet::new));
@@ -229,10 +286,14 @@ class ContractTest {
 
     @Test
     void showsEveryErrorByAProblemThatTheServiceKnows() {
-        ContractSchemas schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
+        ContractSchemas schemas = new ContractSchemas(made.json());
         JsonNode responses = document.at("/components/responses");
-        assertEquals(13, responses.size());
+        assertEquals(14, responses.size());
         for (JsonNode response : responses) {
+            if (response.path("description").asText().contains("If-None-Match")) {
+                assertFalse(response.has("content"), "304 has no content (RFC 9110, section 15.4.5)");
+                continue;
+            }
             JsonNode examples = response.at("/content/application~1problem+json/examples");
             assertEquals(1, examples.size(), response.toString());
             JsonNode problem = examples.elements().next().path("value");

@@ -47,7 +47,7 @@ class ExamplesTest {
     @BeforeAll
     static void start() {
         server = Committed.server();
-        schemas = new ContractSchemas(Committed.get(server, "/openapi.json"));
+        schemas = new ContractSchemas(server.contract().json());
     }
 
     @AfterAll

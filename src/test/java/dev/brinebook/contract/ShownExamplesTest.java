@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -59,7 +62,8 @@ class ShownExamplesTest {
     /** What holds a schema and examples, as a media type, a header or a parameter does. */
     private void walk(JsonNode node, String pointer) {
         if (node.has("schema")) {
-            node.path("examples").forEach(example -> check(pointer + "/schema", example.path("value")));
+            node.path("examples").forEach(example -> check(pointer + "/schema", example.has("value") ? example.path("value")
+                    : read(example.path("externalValue").asText())));
             if (node.has("example")) {
                 check(pointer + "/schema", node.path("example"));
             }
@@ -69,6 +73,16 @@ class ShownExamplesTest {
                 + child.getKey().replace("~", "~0").replace("/", "~1")));
         for (int i = 0; node.isArray() && i < node.size(); i++) {
             walk(node.get(i), pointer + "/" + i);
+        }
+    }
+
+    /** What an example refers to, relative to the contract. */
+    private static JsonNode read(String reference) {
+        try {
+            byte[] file = Files.readAllBytes(Committed.CONTRACT.resolve(reference));
+            return reference.endsWith(".json") ? Committed.tree(file) : TextNode.valueOf(new String(file, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api.quantity;
 
+import dev.brinebook.api.Amount;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -16,7 +17,7 @@ import java.util.Currency;
 public record Money(
         @Property(value = "The amount, a decimal.", required = true, example = "7.5") BigDecimal value,
         @Property(value = "ISO 4217 code of the currency.", required = true, minItems = 3, maxItems = 3,
-                example = "\"USD\"") String unit) implements Checked {
+                example = "\"USD\"") String unit) implements Amount, Checked {
 
     /** {@code amount} rounded to the minor unit of its currency. */
     public static Money of(double amount, Currency currency) {

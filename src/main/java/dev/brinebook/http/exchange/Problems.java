@@ -21,9 +21,17 @@ public final class Problems {
     public static final String RETRY_AFTER_SECONDS = "2";
 
     private final JsonWriter writer;
+    private final String publicUrl;
 
-    public Problems(JsonWriter writer) {
+    /**
+     * Writes problems.
+     *
+     * @param publicUrl scheme and authority that callers know the service by, or empty; then types are relative references, which
+     *     resolve against the address of the request (RFC 9457, section 3.1.1), and no caller's Host is repeated
+     */
+    public Problems(JsonWriter writer, String publicUrl) {
         this.writer = writer;
+        this.publicUrl = publicUrl;
     }
 
     public void answer(Context context, ProblemType type, Message detail) {
@@ -51,13 +59,18 @@ public final class Problems {
                 : Message.of("problems.requestLeastErrorsThem",
                         violations.size(), faults.size());
         ProblemType type = ProblemType.INVALID_REQUEST;
-        return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, faults,
+        return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId), requestId, faults,
                 omitted == 0 ? null : omitted), language);
     }
 
     public byte[] document(ProblemType type, Message detail, String path, String requestId, Language language) {
-        return writer.write(new Problem(type.path(), type.title(), type.status(), detail, path, requestId, null, null),
+        return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId), requestId, null, null),
                 language);
+    }
+
+    /** Of each request another (RFC 9457, section 3.1.5); what ids may hold may stand in a fragment. */
+    private String instance(String path, String requestId) {
+        return path == null ? null : publicUrl + path + "#" + requestId;
     }
 
     private static void send(Context context, ProblemType type, byte[] document) {

@@ -10,8 +10,6 @@ import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.api.WireNames;
-import dev.brinebook.http.json.FaultCollector;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
@@ -164,7 +162,7 @@ public final class QueryReader {
                 values.add(NOTHING.decode(equals < 0 ? "" : pair.substring(equals + 1), LONGEST));
             } else if (!pair.isEmpty()) {
                 Violations place = violations.at(given);
-                place.add(FaultCollector.unknown(place.pointer(), WireNames.nearest(given, List.of(name)).orElse(null), name));
+                place.add(Violation.unknownField(place.pointer(), given, List.of(name)));
             }
         }
         if (values.isEmpty() || values.size() > most) {
@@ -188,9 +186,9 @@ public final class QueryReader {
             String name = decode(equals < 0 ? pair : pair.substring(0, equals), LONGEST);
             String value = decode(equals < 0 ? "" : pair.substring(equals + 1), others.contains(name) ? LONGEST_LIST : LONGEST);
             if (!known.contains(name)) {
-                String nearest = WireNames.nearest(name, known).orElse(null);
                 Violations place = violations.at(name);
-                place.add(FaultCollector.unknown(place.pointer(), nearest, String.join(", ", known)));
+                place.add(known.isEmpty() ? new Violation(place.pointer(), Code.UNKNOWN_FIELD,
+                        Message.of("faultCollector.unknownFieldQueryMust")) : Violation.unknownField(place.pointer(), name, known));
             } else if (given.put(name, value) != null) {
                 violations.add(new Violation(pointer(name), Code.INCONSISTENT, Message.of("problem.http.givenMoreThanOnce", name)));
             }

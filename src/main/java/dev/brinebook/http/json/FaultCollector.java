@@ -12,7 +12,6 @@ import com.fasterxml.jackson.databind.deser.ValueInstantiator;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
@@ -27,11 +26,10 @@ public final class FaultCollector extends DeserializationProblemHandler {
             JsonDeserializer<?> deserializer, Object beanOrClass, String name) throws IOException {
         Class<?> type = beanOrClass instanceof Class<?> c ? c : beanOrClass.getClass();
         List<String> known = Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName).toList();
-        String nearest = WireNames.nearest(name, known).orElse(null);
         String owner = owner(context.getParser()).pathAsPointer().toString();
         Violations place = violations(context).at(owner, name);
         place.forgetBelow();
-        place.add(unknown(place.pointer(), nearest, String.join(", ", known)));
+        place.add(Violation.unknownField(place.pointer(), name, known));
         parser.skipChildren();
         return true;
     }
@@ -60,18 +58,6 @@ public final class FaultCollector extends DeserializationProblemHandler {
     public Object handleMissingInstantiator(DeserializationContext context, Class<?> target,
             ValueInstantiator instantiator, JsonParser parser, String message) throws IOException {
         return wrongType(context, Message.of("problem.http.mustObjectGiven", name(parser)), parser);
-    }
-
-    /** A name that is not known, with the nearest that is, or all of them. */
-    public static Violation unknown(String pointer, String nearest, String known) {
-        if (known.isEmpty()) {
-            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("faultCollector.unknownFieldQueryMust"));
-        }
-        return nearest == null
-                ? new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("faultCollector.unknownFieldKnownFields", known),
-                        Message.verbatim(known), null, null)
-                : new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("faultCollector.unknownFieldDidYou", nearest),
-                        null, nearest, null);
     }
 
     /** Reports the current value of the parser, skips it, and returns nothing in its place. */

@@ -192,9 +192,8 @@ final class StrictScalars {
             E constant = byName.get(parser.getText());
             if (constant == null) {
                 String received = parser.getText();
-                Message allowed = Message.verbatim(String.join(", ", names));
                 FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                        Message.of("problem.http.mustOne", allowed), allowed, WireNames.nearest(received, names).orElse(null),
+                        Message.of("problem.http.mustOne", String.join(", ", names)), Violation.names(names), WireNames.nearest(received, names).orElse(null),
                         harmless(received) ? received : null));
             }
             return constant;

@@ -6,7 +6,10 @@ import dev.brinebook.contract.PageRoute;
 import dev.brinebook.docs.Docs;
 import dev.brinebook.docs.ProblemKind;
 import dev.brinebook.docs.SourcesAnswer;
+import dev.brinebook.docs.UnitsAnswer;
 import dev.brinebook.http.Resources;
+import dev.brinebook.http.exchange.Acceptance;
+import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.ProblemException;
@@ -37,8 +40,14 @@ final class DocRoutes {
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
 
-    DocRoutes(List<Operation<?, ?>> operations, JsonWriter writer) {
-        Docs docs = new Docs(operations, Arrays.stream(ProblemType.values()).map(type -> new ProblemKind(type.slug(),
+    private final JsonWriter writer;
+    private final String publicUrl;
+    private final Docs docs;
+
+    DocRoutes(List<Operation<?, ?>> operations, JsonWriter writer, String publicUrl) {
+        this.writer = writer;
+        this.publicUrl = publicUrl;
+        this.docs = new Docs(operations, Arrays.stream(ProblemType.values()).map(type -> new ProblemKind(type.slug(),
                 type.title().toString(), type.status(), type.explanation().toString(), type.remedy().toString())).toList());
         page("readDocs", "/docs", "Where to start", "A page for people with a first call for each kind of caller, and "
                 + "links to all other pages. Language models choose readLlmsText.", docs::entry);
@@ -56,14 +65,37 @@ final class DocRoutes {
                 docs::sourcesPage);
         page("readProblems", "/problems", "Every kind of problem", "A page for people that lists all kinds of problems "
                 + "by status, and explains each error code of a request.", docs::problems);
-        page("readProblem", "/problems/{kind}", "What a problem means", "A page for people about one type of problem, whose "
-                + "path is the type of the problem document: its meaning, an example, and how to correct it.", "kind",
-                Arrays.stream(ProblemType.values()).map(ProblemType::slug).toList(), docs::problem);
+        routes.put(new PageRoute("readProblem", "/problems/{kind}", "What a problem means", "A page about one type of problem, whose "
+                + "address is the type of the problem document: its meaning, and how to correct it. With an example as HTML, for people; "
+                + "in short as JSON, for programs.", HTML).also(List.of(JSON))
+                .choosing("kind", Arrays.stream(ProblemType.values()).map(ProblemType::slug).toList())
+                .answering(ProblemTypeAnswer.class, null), this::problem);
         routes.put(new PageRoute("readSources", "/v1/sources", "The register of sources, with the results based on each",
                 "Choose this to find the sources of a number: every source with its edition, its reliability, what is taken from "
                 + "it, and the results and cautions of each operation based on it.", JSON)
                 .answering(SourcesAnswer.class, () -> writer.write(docs.someSources())),
                 context -> Cached.mark(context.contentType(JSON).result(writer.write(docs.sources()))));
+        routes.put(new PageRoute("readUnits", "/v1/units", "Every kind of quantity with its units", "Choose this to convert or to offer "
+                + "units: every kind of quantity with the units that requests may use, the exact factor of each to the base unit of its "
+                + "kind, its UCUM code and its name. To convert one hardness choose convertHardness.", JSON)
+                .answering(UnitsAnswer.class, () -> writer.write(docs.someUnits())),
+                context -> Cached.mark(context.contentType(JSON).result(writer.write(docs.units()))));
+    }
+
+    private void problem(Context context) {
+        String slug = context.pathParam("kind");
+        ProblemType type = Arrays.stream(ProblemType.values()).filter(each -> each.slug().equals(slug)).findFirst()
+                .orElseThrow(DocRoutes::nothing);
+        context.res().addHeader("Vary", "Accept");
+        if (Acceptance.choose(context, List.of(HTML, JSON)).equals(JSON)) {
+            Cached.mark(context.contentType(JSON).result(writer.write(ProblemTypeAnswer.of(type, publicUrl), AnswerLanguage.of(context))));
+        } else {
+            send(context, PAGE_POLICY, docs.problem(slug).orElseThrow(DocRoutes::nothing));
+        }
+    }
+
+    private static ProblemException nothing() {
+        return new ProblemException(ProblemType.NOT_FOUND, Message.of("docRoutes.noPageName"));
     }
 
     /** Routes with their texts in the contract. */
@@ -79,8 +111,7 @@ final class DocRoutes {
     private void page(String id, String path, String summary, String description, String parameter, List<String> values,
             Function<String, Optional<byte[]>> content) {
         routes.put(new PageRoute(id, path, summary, description, HTML).choosing(parameter, values),
-                context -> send(context, PAGE_POLICY, content.apply(context.pathParam(parameter)).orElseThrow(
-                        () -> new ProblemException(ProblemType.NOT_FOUND, Message.of("docRoutes.noPageName")))));
+                context -> send(context, PAGE_POLICY, content.apply(context.pathParam(parameter)).orElseThrow(DocRoutes::nothing)));
     }
 
     private static void send(Context context, String policy, byte[] page) {

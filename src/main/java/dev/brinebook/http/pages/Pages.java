@@ -3,7 +3,6 @@ package dev.brinebook.http.pages;
 
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
-import dev.brinebook.contract.Contract;
 import dev.brinebook.contract.PageRoute;
 import dev.brinebook.http.Resources;
 import dev.brinebook.http.exchange.Cached;
@@ -25,15 +24,10 @@ public final class Pages {
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
 
-    public Pages(List<Operation<?, ?>> operations, JsonWriter writer, Supplier<Contract> contract, BooleanSupplier ready,
-            String llmsText) {
-        json("readContractAsYaml", "/openapi.yaml", "The contract as YAML", "This document as YAML, with every operation, its "
-                + "schemas and examples. Choose it to read, or to generate a client. Programs that take JSON choose "
-                + "readContractAsJson.", "application/yaml", null, context -> context.result(contract.get().yaml()), true);
-        json("readContractAsJson", "/openapi.json", "The contract as JSON", "This document as JSON, with the same content as "
-                + "readContractAsYaml. Choose it for programs that look for an operation.",
-                JSON, null, context -> context.result(contract.get().json()), true);
-        routes.putAll(new DocRoutes(operations, writer).routes());
+    public Pages(List<Operation<?, ?>> operations, JsonWriter writer, BooleanSupplier ready, String llmsText,
+            String publicUrl) {
+        routes.putAll(new ContractRoutes(operations).routes());
+        routes.putAll(new DocRoutes(operations, writer, publicUrl).routes());
         routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models", "The purpose of the "
                 + "service, its operations with links into this document, the structure of requests, answers and errors, and the "
                 + "address of the tools for agents. Choose it before the whole contract.", TEXT),

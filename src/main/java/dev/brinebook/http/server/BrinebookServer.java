@@ -62,7 +62,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final Settings settings;
     private final JsonReader reader = new JsonReader();
     private final JsonWriter writer = new JsonWriter();
-    private final Problems problems = new Problems(writer);
+    private final Problems problems;
     private final RequestMetrics metrics = new RequestMetrics();
     private final RequestLog log = new RequestLog(metrics);
     private final HeapPlan plan;
@@ -77,7 +77,6 @@ public final class BrinebookServer implements AutoCloseable {
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
-    private Contract contract;
 
     /**
      * The service, not yet started.
@@ -90,13 +89,14 @@ public final class BrinebookServer implements AutoCloseable {
 
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
         this.settings = settings;
+        this.problems = new Problems(writer, settings.publicUrl());
         this.plan = HeapPlan.of(settings, Runtime.getRuntime().maxMemory());
         this.heads = new SlowHeaderGuard(settings.requestSeconds(), metrics, problems);
         this.listeners = new ServerConnectors(settings, plan, metrics, heads);
         this.callers = new AccessPolicy(settings, metrics);
         this.limiter = new ConcurrencyLimiter(metrics, settings.calculationMilliseconds(), plan.calculatingBytes());
         this.cors = new Cors(settings.corsOrigins());
-        this.pages = new Pages(operations, writer, () -> contract(operations), () -> ready, Guide.llmsText(operations));
+        this.pages = new Pages(operations, writer, () -> ready, Guide.llmsText(operations), settings.publicUrl());
         this.operations = List.copyOf(operations);
         this.calculated = operations.stream().flatMap(each -> Stream.of(each.path(), Contract.explanationPath(each))).collect(Collectors.toUnmodifiableSet());
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
@@ -161,11 +161,9 @@ public final class BrinebookServer implements AutoCloseable {
         metrics.close();
     }
 
-    private synchronized Contract contract(List<Operation<?, ?>> operations) {
-        if (contract == null) {
-            contract = new Contract(operations, pages.documented(), Problem.class);
-        }
-        return contract;
+    /** The contract of what is routed, made anew; served is the file that the build keeps of it. */
+    public Contract contract() {
+        return new Contract(operations, pages.documented(), Problem.class);
     }
 
     private void configure(JavalinConfig config, List<Operation<?, ?>> operations, Duration longestPause) {

@@ -23,7 +23,7 @@ public record CycleDesignRequest(
         @Property(value = "Temperature in the brine tank. It determines the salt dissolved by the refill.",
                 min = Brine.MIN_TEMPERATURE_CELSIUS, max = Brine.MAX_TEMPERATURE_CELSIUS, unit = "C",
                 fallback = "that of the water") TemperatureQuantity brineTankTemperature,
-        @Property(value = "Whether a second backwash follows the brine.", fallback = "false", example = "false")
+        @Property(value = "Whether a second backwash follows the brine.", defaultCode = "false", example = "false")
         Boolean secondBackwash,
         @Property(value = "Regenerations per year, for the salt and water per year.", min = 0,
                 max = CycleDesignRequest.MAX_REGENERATIONS_PER_YEAR, example = "80", fallback = "none: no totals per year")

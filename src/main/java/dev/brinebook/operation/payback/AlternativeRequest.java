@@ -5,7 +5,6 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
@@ -25,8 +24,8 @@ public record AlternativeRequest(
                 + "service; or no softening.", required = true, example = "\"metered\"") @Discriminator Kind kind,
         @Property(value = "The new softener. For twinBeds, each of the two tanks.", kinds = {"replacement", "twinBeds"},
                 fallback = "tanks like the existing one") CandidateRequest softener,
-        @Property(value = "Price today, parts and labour.", fallback = "0") Money cost,
-        @Property(value = "Rebate on the cost, at most equal to it.", fallback = "0") Money rebate,
+        @Property(value = "Price today, parts and labour.", min = 0, max = Retrofit.MAX_COST, fallback = "none") Money cost,
+        @Property(value = "Rebate on the cost, at most equal to it.", min = 0, max = Retrofit.MAX_COST, fallback = "none") Money rebate,
         @Property(value = "Service life in years. The remaining life at the end of the horizon has a residual value.",
                 min = 1, max = Outlay.MAX_LIFE_YEARS, unit = "years", byDefault = ASSUMED_LIFE_YEARS, example = "15") Integer lifeYears,
         @Property(value = "Loan, if it is not paid immediately.", fallback = "paid immediately") FinancingRequest financing,
@@ -44,18 +43,9 @@ public record AlternativeRequest(
 
     @Override
     public void check(Violations at) {
-        checkAmount(cost, "cost", at);
-        checkAmount(rebate, "rebate", at);
         if (rebate != null && rebate.value() != null && !at.at("rebate").here() && !at.at("cost").here()
                 && (cost == null || cost.value() == null || rebate.value().compareTo(cost.value()) > 0)) {
             at.add("rebate", Code.INCONSISTENT, Message.of("problem.common.mustMostCost"));
-        }
-    }
-
-    private static void checkAmount(Money amount, String name, Violations at) {
-        if (amount != null && amount.value() != null && !at.at(name).here()
-                && !(amount.value().signum() >= 0 && amount.value().doubleValue() <= Retrofit.MAX_COST)) {
-            at.add(name, Code.OUT_OF_RANGE, Message.of("problem.common.must0", Text.number(Retrofit.MAX_COST)));
         }
     }
 

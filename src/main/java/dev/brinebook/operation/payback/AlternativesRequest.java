@@ -4,7 +4,6 @@ package dev.brinebook.operation.payback;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -107,11 +106,6 @@ public record AlternativesRequest(
             before = whole ? block.upTo().inBase() : before;
             Money price = block.price() == null ? null : block.price().price();
             requireCurrency(price, currency, "price", at.at(name).at(i));
-            if (price != null && price.value() != null && !(price.value().signum() >= 0
-                    && price.value().doubleValue() <= PricesRequest.MAX_AMOUNT)) {
-                at.at(name).at(i).add("price", Code.OUT_OF_RANGE, Message.of("problem.common.must0",
-                        Text.number(PricesRequest.MAX_AMOUNT)));
-            }
         }
     }
 }

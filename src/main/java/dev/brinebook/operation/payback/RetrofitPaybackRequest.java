@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.payback;
 
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -21,12 +22,10 @@ import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.text.Message;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 @SchemaDescription("A conversion and its data: either the use of a year before and after (asFound, converted), or a softener whose "
         + "existing and metered controls are compared in the long run (water, household, softener, metered).")
+@Alternatives(value = {"asFound + converted", "water + household + softener + metered"}, required = true)
 public record RetrofitPaybackRequest(
         @Property("A year now. Give this and converted, or water, household, softener and metered.") AnnualUseRequest asFound,
         @Property("A year after converting, for the same people and water.") AnnualUseRequest converted,
@@ -49,30 +48,13 @@ public record RetrofitPaybackRequest(
                 max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
                         example = "1") Long seed) implements CaseRequest, Checked {
 
-    private static final List<String> TO_TRY = List.of("water", "household", "softener", "metered");
-
     @Override
     public void check(Violations at) {
-        Map<String, Object> figures = new LinkedHashMap<>();
-        figures.put("asFound", asFound);
-        figures.put("converted", converted);
-        Map<String, Object> parts = new LinkedHashMap<>();
-        parts.put("water", water);
-        parts.put("household", household);
-        parts.put("softener", softener);
-        parts.put("metered", metered);
-        boolean anyFigures = any(figures, at);
-        if (anyFigures) {
-            parts.put("meteredSaltDose", meteredSaltDose);
-            parts.put("site", site);
-            refuse(parts, at);
-            require(figures, Message.of("problem.payback.giveYearsUseBoth"), at);
-        } else if (any(parts, at) || meteredSaltDose != null) {
-            require(parts, Message.of("problem.payback.requiredTogether", String.join(", ", TO_TRY)), at);
+        if (isTrial()) {
             checkTrial(at);
         } else {
-            at.add("asFound", Code.MISSING, Message.of("conversionPayback.missingAsfoundGiveConverted",
-                    String.join(", ", TO_TRY)));
+            refuse("meteredSaltDose", meteredSaltDose, at);
+            refuse("site", site, at);
         }
         RetrofitRequest.checkCurrency(retrofit, prices, household, at);
         SiteRequest.checkPrices(site, retrofit, prices, household, at);
@@ -94,24 +76,9 @@ public record RetrofitPaybackRequest(
         }
     }
 
-    /** Whether any is there, be it faulty. */
-    private static boolean any(Map<String, Object> parts, Violations at) {
-        return parts.entrySet().stream().anyMatch(part -> part.getValue() != null || at.at(part.getKey()).here());
-    }
-
-    private static void require(Map<String, Object> parts, Message because, Violations at) {
-        parts.forEach((name, part) -> {
-            if (part == null && !at.at(name).here()) {
-                at.add(name, Code.MISSING, Message.of("conversionPayback.missing", name, because));
-            }
-        });
-    }
-
-    private static void refuse(Map<String, Object> parts, Violations at) {
-        parts.forEach((name, part) -> {
-            if (part != null && !at.at(name).here()) {
-                at.add(name, Code.INCONSISTENT, Message.of("problem.payback.omitWhenAsfoundConverted"));
-            }
-        });
+    private static void refuse(String name, Object part, Violations at) {
+        if (part != null && !at.at(name).here()) {
+            at.add(name, Code.INCONSISTENT, Message.of("problem.payback.omitWhenAsfoundConverted"));
+        }
     }
 }

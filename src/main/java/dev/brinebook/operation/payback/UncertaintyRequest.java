@@ -8,6 +8,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.Input;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.randomness.Sample;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
@@ -24,7 +25,7 @@ public record UncertaintyRequest(
                 min = FEWEST_DRAWS, max = Sample.MAX_DRAWS, byDefault = DEFAULT_DRAWS, example = "2000")
         Integer draws,
         @Property(value = "Standard error of the mean net present value at which the simulation stops.",
-                fallback = "none: all cases are simulated") Money enoughStandardError,
+                min = 0, max = Retrofit.MAX_COST, fallback = "none: all cases are simulated") Money enoughStandardError,
         @Property(value = "Years within which it should pay back.", min = 0, max = 40, unit = "years", byDefault = ASSUMED_PAYBACK_YEARS,
                 example = "3") BigDecimal paybackYears) implements Checked {
 
@@ -55,9 +56,6 @@ public record UncertaintyRequest(
             if (one != null && one.input() != null && !before.add(one.input())) {
                 at.at("inputs").at(i).add("input", Code.INCONSISTENT, Message.of("problem.payback.mustNamedTwice"));
             }
-        }
-        if (enoughStandardError != null && enoughStandardError.value() != null && enoughStandardError.value().signum() < 0) {
-            at.add("enoughStandardError", Code.OUT_OF_RANGE, Message.of("problem.common.mustLeast0"));
         }
     }
 

@@ -20,6 +20,7 @@ import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.Blend;
 import dev.brinebook.water.Hardness;
+import java.util.List;
 
 @SchemaDescription("A water to blend to a chosen hardness, with a bypass around the softener.")
 public record BlendingRequest(
@@ -52,7 +53,7 @@ public record BlendingRequest(
             Message range = Message.of("blending.leastBelow", Text.number(unit.fromBase(leakageMgPerL())),
                     Text.number(unit.fromBase(raw)), unit.symbol());
             at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE,
-                    Message.of("problem.softener.mustHardnessLeakageSoftener", range), range, null,
+                    Message.of("problem.softener.mustHardnessLeakageSoftener", range), List.of(range), null,
                     Text.of(residualHardness).toString()));
         }
     }

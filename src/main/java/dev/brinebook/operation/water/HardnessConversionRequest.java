@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.water;
 
-import dev.brinebook.api.Checked;
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.request.water.HardnessSource;
 import dev.brinebook.water.Hardness;
 
 @SchemaDescription("A hardness to convert to every unit.")
+@Alternatives(value = {"hardness", "calcium + magnesium"}, required = true)
 public record HardnessConversionRequest(
         @Property(value = "The hardness. Give this, or calcium and magnesium.", min = 0, max = Hardness.MAX_MG_PER_L,
                 unit = "mg/L") HardnessQuantity hardness,
@@ -18,10 +18,5 @@ public record HardnessConversionRequest(
                 max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity calcium,
         @Property(value = "Magnesium. Give it with calcium, instead of hardness.", min = 0,
                 max = Hardness.MAX_ION_MG_PER_L, unit = "mg/L") ConcentrationQuantity magnesium)
-        implements Checked, HardnessSource {
-
-    @Override
-    public void check(Violations at) {
-        checkHardness(at);
-    }
+        implements HardnessSource {
 }

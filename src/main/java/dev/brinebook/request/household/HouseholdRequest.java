@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.household;
 
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -22,13 +23,13 @@ import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
 
 /** The people and their water use. An answer that holds one forecasts it: its {@link Basis} is that of a forecast. */
 @SchemaDescription("The people and their water use. Give people, or a measured use as dailyUse, weeklyUse or dailySeries. You can give "
         + "people as well as a measured use. With a dailySeries they make the expected use more certain, most of all when the series is "
         + "short.")
+@Alternatives({"dailyUse", "weeklyUse", "dailySeries"})
+@Alternatives(value = {"people", "dailyUse", "weeklyUse", "dailySeries"}, required = true, several = true)
 public record HouseholdRequest(
         @Basis
         @Property(value = "Number of residents.", min = 1, max = Demand.MAX_PEOPLE, example = "4") Integer people,
@@ -107,12 +108,6 @@ public record HouseholdRequest(
 
     @Override
     public void check(Violations at) {
-        long measured = Stream.of(dailyUse, weeklyUse, dailySeries).filter(Objects::nonNull).count();
-        if (measured > 1) {
-            at.add("dailyUse", Code.INCONSISTENT, Message.of("household.giveOnlyOneDailyuse"));
-        } else if (measured == 0 && people == null && !at.here()) {
-            at.add("people", Code.MISSING, Message.of("household.missingPeopleGiveOr"));
-        }
         boolean byPeople = people != null && dailyUse == null && weeklyUse == null;
         if (usePerPerson != null && !byPeople) {
             at.add("usePerPerson", Code.INCONSISTENT, Message.of("problem.household.omitUnlessPeopleGiven"));

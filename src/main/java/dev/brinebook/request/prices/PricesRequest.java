@@ -54,9 +54,6 @@ public record PricesRequest(
             if (!money.unit().equals(first)) {
                 at.add(pointer, Code.INCONSISTENT, Message.of("problem.prices.mustLikeOtherPrices", first));
             }
-            if (money.value() != null && !(money.value().signum() >= 0 && money.value().doubleValue() <= MAX_AMOUNT)) {
-                at.add(pointer, Code.OUT_OF_RANGE, Message.of("problem.common.must0", Text.number(MAX_AMOUNT)));
-            }
         });
     }
 

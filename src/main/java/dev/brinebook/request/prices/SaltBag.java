@@ -9,7 +9,7 @@ import dev.brinebook.regeneration.SaltStore;
 
 @SchemaDescription("A bag of salt, as sold.")
 public record SaltBag(
-        @Property(value = "Price of a bag.", required = true) Money price,
+        @Property(value = "Price of a bag.", required = true, min = 0, max = PricesRequest.MAX_AMOUNT) Money price,
         @Property(value = "Mass of salt in a bag.", required = true, min = SaltStore.MIN_BAG_KILOGRAMS,
                 max = SaltStore.MAX_BAG_KILOGRAMS, unit = "kg") MassQuantity mass) {
 }

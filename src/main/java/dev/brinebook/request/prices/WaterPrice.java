@@ -8,7 +8,7 @@ import dev.brinebook.api.quantity.VolumeQuantity;
 
 @SchemaDescription("Price of a volume of water, as on the bill.")
 public record WaterPrice(
-        @Property(value = "The price.", required = true) Money price,
+        @Property(value = "The price.", required = true, min = 0, max = PricesRequest.MAX_AMOUNT) Money price,
         @Property(value = "The volume for this price.", required = true, min = 1, max = 1_000_000, unit = "L")
         VolumeQuantity per) {
 

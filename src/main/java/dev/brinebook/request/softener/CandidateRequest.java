@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
@@ -13,6 +14,7 @@ import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
@@ -23,6 +25,7 @@ import dev.brinebook.text.Message;
 import java.util.OptionalDouble;
 
 @SchemaDescription("A softener to choose from. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
+@Alternatives(value = {"resinVolume", "nameplateCapacity", "tankDiameter + tankHeight"}, required = true, several = true)
 public record CandidateRequest(
         @Property(value = "Your name for it.", required = true, minItems = 1, maxItems = 64,
                 example = "\"S-150\"") String sku,
@@ -39,7 +42,7 @@ public record CandidateRequest(
                 fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
         @Property(value = "Direction of the brine through the bed. Used when the capacity method is column.",
                 defaultCode = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
-        @Property(value = "Purchase price.", fallback = "unknown: if any price is unknown, all are ranked by the usual price of "
+        @Property(value = "Purchase price.", min = 0, max = Retrofit.MAX_COST, fallback = "unknown: if any price is unknown, all are ranked by the usual price of "
                 + "their resin") Money price,
         @Property(value = "Continuous flow rated by its maker.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown: only the guides for resin beds apply") FlowQuantity continuousFlowRating,
@@ -51,9 +54,6 @@ public record CandidateRequest(
     @Override
     public void check(Violations at) {
         asSoftener(null).check(at);
-        if (price != null && price.value() != null && price.value().signum() < 0) {
-            at.add("price", Code.OUT_OF_RANGE, Message.of("problem.common.mustLeast0"));
-        }
     }
 
     /** The same softener as an existing one, regenerated with {@code salt}. */

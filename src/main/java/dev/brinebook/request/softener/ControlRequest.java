@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.Checked;
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Violation.Code;
-import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.quantity.CapacityUnit;
@@ -32,6 +30,7 @@ import java.util.List;
 import java.util.Set;
 
 @SchemaDescription("Control type that starts the regenerations, and its settings.")
+@Alternatives(value = {"everyDays", "weekdays"}, required = true)
 public record ControlRequest(
         @Property(value = "The kind of control: a clock that starts by days regardless of use, a meter that starts at the set hour, a "
                 + "meter that starts immediately, or alternating twin tanks, one of which is always in service.",
@@ -57,7 +56,7 @@ public record ControlRequest(
                 + WaterCautions.IRON_STAINS_MG_PER_L + " mg/L")
         Integer dayOverride,
         @Property(value = "Hour of regeneration.", min = 0, max = 23, example = "2", byDefault = MeterSettings.REGENERATION_HOUR)
-        Integer regenerationHour) implements Checked {
+        Integer regenerationHour) {
 
     /** Where the request has the control of its softener. */
     public static final String OF_SOFTENER = "/softener/control";
@@ -67,17 +66,6 @@ public record ControlRequest(
     /** What starts a regeneration. */
     public enum Kind {
         CLOCK, METERED_DELAYED, METERED_IMMEDIATE, TWIN_ALTERNATING
-    }
-
-    @Override
-    public void check(Violations at) {
-        if (kind == Kind.CLOCK) {
-            if (everyDays != null && weekdays != null) {
-                at.add("everyDays", Code.INCONSISTENT, Message.of("problem.softener.omitWhenWeekdaysGiven"));
-            } else if (everyDays == null && weekdays == null && !at.here()) {
-                at.add("everyDays", Code.MISSING, Message.of("control.missingEverydaysOrWeekdays"));
-            }
-        }
     }
 
     /**

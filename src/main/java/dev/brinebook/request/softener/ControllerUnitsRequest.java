@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.Checked;
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Violation.Code;
-import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.HardnessQuantity;
@@ -23,12 +21,13 @@ import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.ReserveStep;
 import dev.brinebook.softener.SaltStep;
-import dev.brinebook.text.Message;
 import dev.brinebook.water.HardnessStep;
 import java.math.BigDecimal;
 
 @SchemaDescription("Units and steps of the controller's settings. Recommended settings use them and are rounded in the safe direction: "
         + "hardness, salt and reserve up, capacity down.")
+@Alternatives({"refillMinutesStep", "saltStep"})
+@Alternatives({"reserveDaysStep", "reservePercentStep"})
 public record ControllerUnitsRequest(
         @Property(value = "Step of the hardness setting.", min = ControllerTerms.MIN_HARDNESS_STEP_MG_PER_L,
                 max = ControllerTerms.MAX_HARDNESS_STEP_MG_PER_L, unit = "mg/L", fallback = "a usual step of the unit of"
@@ -51,22 +50,12 @@ public record ControllerUnitsRequest(
                 unit = "%", fallback = "a volume", example = "5") BigDecimal reservePercentStep,
         @Property(value = "Step of the reserve, if it is set in days of mean use.", min = ReserveStep.MIN_DAYS,
                 max = ReserveStep.MAX_DAYS, unit = "days", fallback = "a volume", example = "1") BigDecimal reserveDaysStep)
-        implements Checked {
+        {
 
     static final ControllerUnitsRequest NONE = new ControllerUnitsRequest(null, null, null, null, null, null);
     private static final String POINTER = "/preferences/controller/";
     /** Step of the salt where the answer is metric. Common practice, no source is at hand. */
     static final double ASSUMED_SALT_STEP_KILOGRAMS = 0.1;
-
-    @Override
-    public void check(Violations at) {
-        if (saltStep != null && refillMinutesStep != null) {
-            at.add("saltStep", Code.INCONSISTENT, Message.of("problem.softener.omitWhenRefillminutesstepGiven"));
-        }
-        if (reservePercentStep != null && reserveDaysStep != null) {
-            at.add("reservePercentStep", Code.INCONSISTENT, Message.of("problem.softener.omitWhenReservedaysstepGiven"));
-        }
-    }
 
     /**
      * The terms in the domain, with every default recorded in {@code explanation}.

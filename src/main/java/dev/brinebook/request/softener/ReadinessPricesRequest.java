@@ -6,20 +6,29 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.softener.Readiness.Condition;
 import java.util.EnumMap;
 import java.util.Map;
 
 @SchemaDescription("Cost of meeting each unmet condition of the retrofit, parts and labour, in the currency of the prices.")
 public record ReadinessPricesRequest(
-        @Property(value = "Replacing the brine tank or its line.", fallback = "not priced") Money brineTankAndLine,
-        @Property(value = "A drain line large enough for the backwash, with an air gap.", fallback = "not priced") Money drain,
-        @Property(value = "A valve with a larger bore.", fallback = "not priced") Money valveBore,
-        @Property(value = "Piping changes to make room for the meter.", fallback = "not priced") Money placeForMeter,
-        @Property(value = "An outlet within reach, installed by an electrician.", fallback = "not priced") Money powerWithinReach,
-        @Property(value = "A surge protector.", fallback = "not priced") Money surgeProtection,
-        @Property(value = "A bypass.", fallback = "not priced") Money bypass,
-        @Property(value = "New or cleaned resin.", fallback = "not priced") Money resin) implements Checked {
+        @Property(value = "Replacing the brine tank or its line.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money brineTankAndLine,
+        @Property(value = "A drain line large enough for the backwash, with an air gap.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money drain,
+        @Property(value = "A valve with a larger bore.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money valveBore,
+        @Property(value = "Piping changes to make room for the meter.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money placeForMeter,
+        @Property(value = "An outlet within reach, installed by an electrician.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money powerWithinReach,
+        @Property(value = "A surge protector.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money surgeProtection,
+        @Property(value = "A bypass.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money bypass,
+        @Property(value = "New or cleaned resin.", min = 0, max = Retrofit.MAX_COST,
+                fallback = "not priced") Money resin) implements Checked {
 
     /** The prices that are given, each by its condition. */
     Map<Condition, Money> given() {

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
-import dev.brinebook.api.Checked;
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.Violation.Code;
-import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.BedCapacityQuantity;
 import dev.brinebook.quantity.BedCapacityUnit;
 import dev.brinebook.resin.Resin;
@@ -16,25 +14,17 @@ import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
 @SchemaDescription("Laboratory test of the resin. Give its total capacity, or its percentage of new resin.")
+@Alternatives(value = {"totalCapacity", "percentOfNew"}, required = true)
 public record ResinTestRequest(
         @Property(value = "Remaining total capacity. Give this, or percentOfNew.", min = Resin.MIN_TOTAL_EQUIVALENTS_PER_LITRE,
                 max = Resin.MAX_TOTAL_EQUIVALENTS_PER_LITRE, unit = "eq/L") BedCapacityQuantity totalCapacity,
         @Property(value = "Remaining total capacity, as a percentage of new resin. Above 100 is treated as new.",
                 min = ResinTestRequest.MIN_PERCENT, max = ResinTestRequest.MAX_PERCENT, unit = "%", example = "72")
-        BigDecimal percentOfNew) implements Checked {
+        BigDecimal percentOfNew) {
 
     static final double MIN_PERCENT = 10;
     /** New resin varies, and so do tests. */
     static final double MAX_PERCENT = 120;
-
-    @Override
-    public void check(Violations at) {
-        if (totalCapacity != null && percentOfNew != null) {
-            at.add("percentOfNew", Code.INCONSISTENT, Message.of("problem.softener.omitWhenTotalcapacityGiven"));
-        } else if (totalCapacity == null && percentOfNew == null && !at.here()) {
-            at.add("totalCapacity", Code.MISSING, Message.of("resinTest.missingTotalcapacityOrPercentofnew"));
-        }
-    }
 
     /** Share of the sites of new resin that the test found, 1 at most. */
     public double sitesLeft(double newEquivalentsPerLitre) {

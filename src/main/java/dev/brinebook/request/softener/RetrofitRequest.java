@@ -6,7 +6,6 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
@@ -23,7 +22,6 @@ import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -33,8 +31,8 @@ import java.util.Set;
 
 @SchemaDescription("Cost of the retrofit, in the currency of the prices, and the years of savings to consider.")
 public record RetrofitRequest(
-        @Property(value = "Price of converting, parts and labour.", required = true) Money cost,
-        @Property(value = "Rebate on the cost, at most equal to it.", fallback = "none") Money rebate,
+        @Property(value = "Price of converting, parts and labour.", required = true, min = 0, max = Retrofit.MAX_COST) Money cost,
+        @Property(value = "Rebate on the cost, at most equal to it.", min = 0, max = Retrofit.MAX_COST, fallback = "none") Money rebate,
         @Property(value = "Years of savings to consider.", min = Retrofit.MIN_HORIZON_YEARS,
                 max = Retrofit.MAX_HORIZON_YEARS, unit = "years", byDefault = Retrofit.ASSUMED_HORIZON_YEARS, example = "10")
         Integer horizonYears,
@@ -141,15 +139,12 @@ public record RetrofitRequest(
         return cost.value().doubleValue() + unmet.priced() - (rebate == null ? 0 : rebate.value().doubleValue());
     }
 
-    /** Reports an amount that no price can be. {@code at} is what holds it. */
+    /** Reports an amount of finer parts than any currency has. {@code at} is what holds it. */
     public static void checkAmount(Money amount, String name, Violations at) {
         if (amount == null || amount.value() == null || at.at(name).here()) {
             return;
         }
-        BigDecimal value = amount.value();
-        if (!(value.signum() >= 0 && value.doubleValue() <= Retrofit.MAX_COST)) {
-            at.add(name, Code.OUT_OF_RANGE, Message.of("problem.common.must0", Text.number(Retrofit.MAX_COST)));
-        } else if (value.stripTrailingZeros().scale() > MOST_DECIMALS) {
+        if (amount.value().stripTrailingZeros().scale() > MOST_DECIMALS) {
             at.add(name, Code.OUT_OF_RANGE, Message.of("problem.softener.mustMostDecimals", MOST_DECIMALS));
         }
     }

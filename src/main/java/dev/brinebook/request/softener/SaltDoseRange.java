@@ -11,6 +11,7 @@ import dev.brinebook.quantity.Quantity;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.text.Message;
+import java.util.List;
 
 /** Checks salt doses against the range of the capacity tables for their salt, and reports the range in the unit of the request. */
 public final class SaltDoseRange {
@@ -31,7 +32,7 @@ public final class SaltDoseRange {
         at.at("value").withdraw();
         Message allowed = Checker.allowed(dose.unit(), min, max);
         at.add(new Violation(at.pointer(), Code.OUT_OF_RANGE, Message.of("problem.softener.mustSaltGiven", allowed,
-                received(dose)), allowed, null, Checker.echo(dose.value())));
+                received(dose)), List.of(allowed), null, Checker.echo(dose.value())));
     }
 
     /** A quantity as it came. */

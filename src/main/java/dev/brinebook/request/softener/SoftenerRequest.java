@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.softener;
 
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Checker;
 import dev.brinebook.api.Property;
@@ -26,8 +27,11 @@ import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
+import java.util.List;
 
 @SchemaDescription("The existing softener. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
+@Alternatives(value = {"resinVolume", "nameplateCapacity", "tankDiameter + tankHeight"}, required = true, several = true)
+@Alternatives({"saltPerRegeneration", "saltDose"})
 public record SoftenerRequest(
         @Property(value = "Resin volume. It takes precedence over the name plate and the tank size.", min = ResinBed.MIN_RESIN_LITRES,
                 max = Softener.MAX_RESIN_LITRES, unit = "L") VolumeQuantity resinVolume,
@@ -81,12 +85,6 @@ public record SoftenerRequest(
 
     @Override
     public void check(Violations at) {
-        if (resinVolume == null && nameplateCapacity == null && !knowsTank() && !at.here()) {
-            at.add("resinVolume", Code.MISSING, Message.of("softener.missingResinvolumeGiveNameplatecapacity"));
-        }
-        if (saltDose != null && saltPerRegeneration != null) {
-            at.add("saltDose", Code.INCONSISTENT, Message.of("problem.softener.omitWhenSaltperregenerationGiven"));
-        }
         if (saltOnHand != null && saltOnHand.value() != null && saltOnHand.unit() != null && !at.at("saltOnHand").here()
                 && brineTank() < saltOnHand.inBase()) {
             at.add("saltOnHand", Code.INCONSISTENT, Message.of("problem.softener.mustMostBrinetankcapacity"));
@@ -129,7 +127,7 @@ public record SoftenerRequest(
             Violations place = at.at("saltPerRegeneration");
             place.add(new Violation(place.pointer(), Code.OUT_OF_RANGE,
                     Message.of("problem.softener.mustSaltAmountResin", allowed,
-                            SaltDoseRange.received(saltPerRegeneration)), allowed, null,
+                            SaltDoseRange.received(saltPerRegeneration)), List.of(allowed), null,
                     Checker.echo(saltPerRegeneration.value())));
         }
     }

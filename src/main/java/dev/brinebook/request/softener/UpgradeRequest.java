@@ -7,6 +7,7 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.Money;
+import dev.brinebook.payback.Retrofit;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Improvement;
 import java.util.Arrays;
@@ -17,7 +18,7 @@ public record UpgradeRequest(
                 + "resin; draw the brine counter-current to service; or replace the softener.", required = true, example = "\"secondTank\"")
         UpgradeRequest.Kind kind,
         @Property(value = "Cost, parts and labour, less any rebate. Include the metered controller, if there is none yet.",
-                required = true) Money cost,
+                required = true, min = 0, max = Retrofit.MAX_COST) Money cost,
         @Property(value = "The new softener. Required with replacement, and allowed only there. Its cost is the field cost, "
                 + "not the price in this object.", fallback = "none") CandidateRequest softener) implements Checked {
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
+import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
@@ -27,6 +28,7 @@ import java.math.BigDecimal;
 import java.util.OptionalDouble;
 
 @SchemaDescription("A water test. Omit values that were not tested. No value is taken as zero without a note in the answer.")
+@Alternatives(value = {"hardness", "calcium + magnesium"}, required = true)
 public record WaterRequest(
         @Property(value = "Tested hardness, from calcium and magnesium. Give this, or calcium and magnesium.", min = 0,
                 max = Hardness.MAX_MG_PER_L, unit = "mg/L") HardnessQuantity hardness,
@@ -64,14 +66,13 @@ public record WaterRequest(
                 byDefault = WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS) TemperatureQuantity temperature,
         @Property(value = "Source of the water.", defaultCode = "publicSupply", example = "\"privateWell\"")
         Supply supply,
-        @Property(value = "Whether a bacteria test of the water was made and passed.", fallback = "false",
+        @Property(value = "Whether a bacteria test of the water was made and passed.", defaultCode = "false",
                 example = "false") Boolean bacteriaTested,
         @Property(value = "Factors that convert iron and manganese to hardness.", fallback = "the standard set")
         CompensationRequest compensation) implements Checked, HardnessSource {
 
     @Override
     public void check(Violations at) {
-        checkHardness(at);
         if (dissolvedSolids != null && !at.here()) {
             double least = WaterCautions.leastSolidsMgPerL(hardnessMgPerL(), base(sodium).orElse(0));
             if (dissolvedSolids.inBase() < least) {

@@ -29,7 +29,7 @@ class PaybackFaultsTest {
             {#years, "meteredSaltDose": {"value": 6, "unit": "lb/ft3"}, #cost} | /meteredSaltDose:inconsistent
             {"asFound": 5, "metered": {"kind": "meteredDelayed"}, #cost} | /asFound:wrongType /converted:missing /metered:inconsistent
             {"household": {"people": 4}, #cost}                  | /metered:missing /softener:missing /water:missing
-            {"meteredSaltDose": {"value": 6, "unit": "lb/ft3"}, #cost} | /household:missing /metered:missing /softener:missing /water:missing
+            {"meteredSaltDose": {"value": 6, "unit": "lb/ft3"}, #cost} | /asFound:missing
             {#trial, "meteredSaltDose": {"value": 2.9, "unit": "lb/ft3"}, #cost} | /meteredSaltDose:outOfRange
             {#trial, "meteredSaltDose": {"value": 330, "unit": "g/L"}, #cost} | /meteredSaltDose:outOfRange
             {"asFound": {"saltPerYear": {"value": -1, "unit": "lb"}}, "converted": #use, #cost} | /asFound/saltPerYear/value:outOfRange /asFound/waterPerYear:missing
@@ -52,13 +52,13 @@ class PaybackFaultsTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             {"cost": {"value": 350, "unit": "EUR"}}                           | /retrofit/cost:inconsistent
             {"cost": {"value": 350, "unit": "XQX"}}                           | /retrofit/cost/unit:unknownValue
-            {"cost": {"value": -1, "unit": "USD"}}                            | /retrofit/cost:outOfRange
-            {"cost": {"value": 1e10, "unit": "USD"}}                          | /retrofit/cost:outOfRange
+            {"cost": {"value": -1, "unit": "USD"}}                            | /retrofit/cost/value:outOfRange
+            {"cost": {"value": 1e10, "unit": "USD"}}                          | /retrofit/cost/value:outOfRange
             {"cost": {"value": 1e-200, "unit": "USD"}}                        | /retrofit/cost:outOfRange
             {"cost": {"value": 9.00001, "unit": "USD"}}                       | /retrofit/cost:outOfRange
             {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": 10, "unit": "USD"}} | /retrofit/rebate:inconsistent
             {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": 1, "unit": "EUR"}} | /retrofit/rebate:inconsistent
-            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": -1, "unit": "USD"}} | /retrofit/rebate:outOfRange
+            {"cost": {"value": 9, "unit": "USD"}, "rebate": {"value": -1, "unit": "USD"}} | /retrofit/rebate/value:outOfRange
             {"cost": {"value": 9, "unit": "USD"}, "rebate": {"unit": "USD"}}  | /retrofit/rebate/value:missing
             {"rebate": {"value": 1, "unit": "USD"}}                           | /retrofit/cost:missing
             {"cost": {"value": 9, "unit": "USD"}, "horizonYears": 0}          | /retrofit/horizonYears:outOfRange

@@ -138,7 +138,7 @@ class HouseholdRequestTest {
         "{\"usePerPerson\": {\"value\": 50, \"unit\": \"gal\"}, \"dailyUse\": {\"value\": 3, \"unit\": \"m3\"}}"
             + " | /household/usePerPerson | inconsistent",
         "{\"dailyUse\": {\"value\": 3, \"unit\": \"m3\"}, \"dailySeries\": {\"firstDate\": \"2026-01-01\", \"unit\": \"L\","
-            + " \"values\": [1]}} | /household/dailyUse | inconsistent",
+            + " \"values\": [1]}} | /household/dailySeries | inconsistent",
         "{\"weeklyUse\": [{\"value\": 1, \"unit\": \"L\"}]} | /household/weeklyUse | wrongCount",
         "{\"dailySeries\": {\"firstDate\": \"2026-02-30\", \"unit\": \"L\", \"values\": [1]}}"
             + " | /household/dailySeries/firstDate | unknownValue",
