@@ -3,9 +3,11 @@ package dev.brinebook;
 
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Settings;
+import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.server.BrinebookServer;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
+import dev.brinebook.operation.comparison.CompareCases;
 import dev.brinebook.operation.cycle.DesignCycle;
 import dev.brinebook.operation.household.EstimatePeakFlow;
 import dev.brinebook.operation.household.ReadMeter;
@@ -26,6 +28,7 @@ import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -34,13 +37,16 @@ public final class Main {
 
     private static final Logger LOG = LoggerFactory.getLogger(Main.class);
 
-    /** Every operation, in the order of the contract. */
-    public static final List<Operation<?, ?>> OPERATIONS = List.of(ConvertHardness.OPERATION,
+    private static final List<Operation<?, ?>> CALCULATORS = List.of(ConvertHardness.OPERATION,
             CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
             BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, Assess.OPERATION);
+
+    /** Every operation, in the order of the contract. */
+    public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),
+            Stream.of(CompareCases.of(CALCULATORS, new JsonReader()::read))).toList();
 
     private Main() {
     }

@@ -53,7 +53,7 @@ class ArchitectureTest {
             agent docs
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
-            operation.household operation.water
+            operation.household operation.water operation.comparison
             sheet
             answer.verdict answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
@@ -69,6 +69,7 @@ class ArchitectureTest {
             regeneration
             resin household
             water randomness
+            model
             caution quantity source
             guard
             text
@@ -225,8 +226,8 @@ class ArchitectureTest {
     void theSeamKnowsNeitherServerNorJsonNorFeature() {
         classes().that().resideInAPackage(ROOT + ".api").should().onlyDependOnClassesThat(resideInAnyPackage("java.lang..",
                 "java.util..", "java.math", ROOT + ".api", ROOT + ".source", ROOT + ".caution", ROOT + ".quantity",
-                ROOT + ".guard", ROOT + ".text", "java.text", "java.nio.charset").or(describe("arrays", JavaClass::isArray)))
-                .check(CLASSES);
+                ROOT + ".guard", ROOT + ".model", ROOT + ".text", "java.text", "java.nio.charset")
+                .or(describe("arrays", JavaClass::isArray))).check(CLASSES);
     }
 
     @Test

@@ -2,6 +2,7 @@
 package dev.brinebook.http;
 
 import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.model.Model;
 import dev.brinebook.operation.payback.AlternativesAnswer;
 import dev.brinebook.operation.payback.AlternativesRequest;
 import dev.brinebook.operation.payback.CompareAlternatives;
@@ -35,7 +36,7 @@ public class AlternativesBenchmark {
 
     @Benchmark
     public AlternativesAnswer comparison() {
-        return CompareAlternatives.OPERATION.calculate().apply(request());
+        return CompareAlternatives.OPERATION.calculate().apply(request(), Model.CURRENT);
     }
 
     private AlternativesRequest request() {

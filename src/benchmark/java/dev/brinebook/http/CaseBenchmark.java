@@ -4,6 +4,7 @@ package dev.brinebook.http;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.model.Model;
 import dev.brinebook.operation.assessment.AssessmentRequest;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
@@ -55,8 +56,8 @@ import org.openjdk.jmh.annotations.Warmup;
 public class CaseBenchmark {
 
     private final AssessmentRequest request = request();
-    private final SoftenerCase given = SoftenerCase.of(request, new Explanation());
-    private final ExistingSoftener found = request.softener().resolved().found(given, new Explanation());
+    private final SoftenerCase given = SoftenerCase.of(request, Model.CURRENT, new Explanation());
+    private final ExistingSoftener found = request.softener().resolved(Model.CURRENT).found(given, new Explanation());
     private final DesignConditions duty = given.duty();
     private final SoftenerSettings setup = found.setup();
     private final Softener softener = setup.softener();
@@ -67,7 +68,7 @@ public class CaseBenchmark {
 
     @Benchmark
     public SoftenerCase caseOfARequest() {
-        return SoftenerCase.of(request, new Explanation());
+        return SoftenerCase.of(request, Model.CURRENT, new Explanation());
     }
 
     @Benchmark

@@ -5,6 +5,7 @@ import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -58,6 +59,6 @@ public class EdgeBenchmark {
     }
 
     private <Q extends Record, A extends Record> byte[] answer(Operation<Q, A> one) {
-        return writer.write(one.calculate().apply(reader.read(body, one.requestType())), Language.ENGLISH);
+        return writer.write(one.calculate().apply(reader.read(body, one.requestType()), Model.CURRENT), Language.ENGLISH);
     }
 }

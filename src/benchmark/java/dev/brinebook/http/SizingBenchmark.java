@@ -4,6 +4,7 @@ package dev.brinebook.http;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.model.Model;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.softener.SizingAnswer;
 import dev.brinebook.operation.softener.SizingRequest;
@@ -48,12 +49,12 @@ public class SizingBenchmark {
     @Benchmark
     public SizingAnswer coldCache() {
         asked++;
-        return SizeSoftener.OPERATION.calculate().apply(request(asked));
+        return SizeSoftener.OPERATION.calculate().apply(request(asked), Model.CURRENT);
     }
 
     @Benchmark
     public SizingAnswer warmCache() {
-        return SizeSoftener.OPERATION.calculate().apply(same);
+        return SizeSoftener.OPERATION.calculate().apply(same, Model.CURRENT);
     }
 
     private SizingRequest request(int tenThousandthsHarder) {

@@ -3,6 +3,7 @@ package dev.brinebook.http;
 
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.model.Model;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.softener.SizingRequest;
 import dev.brinebook.text.Language;
@@ -89,6 +90,7 @@ public class WorkBenchmark {
     }
 
     private static byte[] answer(byte[] request) {
-        return WRITER.write(SizeSoftener.OPERATION.calculate().apply(READER.read(request, SizingRequest.class)), Language.ENGLISH);
+        return WRITER.write(SizeSoftener.OPERATION.calculate().apply(READER.read(request, SizingRequest.class), Model.CURRENT),
+                Language.ENGLISH);
     }
 }

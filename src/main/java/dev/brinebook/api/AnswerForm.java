@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
-import java.util.function.BiFunction;
 
 /**
  * A further form in which an operation answers, beside JSON, to callers whose {@code Accept} asks for it.
@@ -13,16 +13,24 @@ import java.util.function.BiFunction;
  * @param extension how the names of its files end, such as {@code csv}
  * @param example name of the operation's example that the contract shows it by
  * @param contentPolicy what a browser that shows it may load, as a Content-Security-Policy; null where none shows it
- * @param write the answer to a request without violations, in a language
+ * @param write the answer to a request without violations, by a model, in a language
  * @param <Q> request
  */
 public record AnswerForm<Q extends Record>(String mediaType, String description, String extension, String example,
-        String contentPolicy, BiFunction<Q, Language, byte[]> write) {
+        String contentPolicy, Writer<Q, byte[]> write) {
+
+    /** Writes the answer to a request by a model, in a language. */
+    @FunctionalInterface
+    public interface Writer<Q, T> {
+
+        T write(Q request, Model model, Language language);
+    }
 
     /** A form that is a text. */
     public static <Q extends Record> AnswerForm<Q> text(String mediaType, String description, String extension, String example,
-            BiFunction<Q, Language, String> write) {
-        return new AnswerForm<>(mediaType, description, extension, example, null, write.andThen(AnswerForm::bytes));
+            Writer<Q, String> write) {
+        return new AnswerForm<>(mediaType, description, extension, example, null,
+                (request, model, language) -> bytes(write.write(request, model, language)));
     }
 
     /** Whether it is a text, of which an example is committed and shown. */

@@ -2,6 +2,7 @@
 package dev.brinebook.api;
 
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.model.Model;
 import java.util.List;
 import java.util.function.BiFunction;
 
@@ -24,9 +25,8 @@ public record BodyForm<S extends Record, A extends Record>(String mediaType, Str
         query = List.copyOf(query);
     }
 
-    /** The answer to a text with settings without violations, with the whole of its basis where the parts have it. */
-    public A answer(String text, S settings, AnswerParts parts) {
-        A answer = calculate.apply(text, settings);
-        return parts.hasBasis() ? AnswerBasis.complete(answer) : answer;
+    /** The answer to a text with settings without violations, with the version of the model, and its whole basis where the parts have it. */
+    public A answer(String text, S settings, Model model, AnswerParts parts) {
+        return AnswerBasis.complete(calculate.apply(text, settings), model, parts);
     }
 }

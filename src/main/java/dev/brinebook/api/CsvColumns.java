@@ -44,6 +44,9 @@ public final class CsvColumns {
     }
 
     private static Optional<String> missing(RecordComponent component) {
+        if (component.getType() == JsonObject.class) {
+            return Optional.of(component.getName());
+        }
         if (isPart(component.getType())) {
             return missing(component.getType()).map(below -> component.getName() + "." + below);
         }
@@ -56,6 +59,9 @@ public final class CsvColumns {
             List<String> below = new ArrayList<>(path);
             below.add(component.getName());
             boolean always = required && property.required();
+            if (component.getType() == JsonObject.class) {
+                continue; // an object of any shape has no column
+            }
             if (isPart(component.getType())) {
                 if (answers || missing(component.getType()).isEmpty()) {
                     add(component.getType(), below, isAmount(component.getType()) ? property : null, always);

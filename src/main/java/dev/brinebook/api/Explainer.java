@@ -7,8 +7,8 @@ import dev.brinebook.api.ExplanationAnswer.FormulaNumber;
 import dev.brinebook.api.ExplanationAnswer.FormulaSource;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.caution.Severity;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Message;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,11 +42,13 @@ public final class Explainer {
     /**
      * The explanation of what an operation answers to {@code request}, a request without violations.
      *
+     * @param model the version of the model
      * @param pointers JSON pointers into the answer; {@code *} stands for every element of a list
      * @throws InvalidRequest when the answer has nothing at one of them
      */
-    public static <Q extends Record> ExplanationAnswer explain(Operation<Q, ?> operation, Q request, List<String> pointers) {
-        return new Explainer(operation.answer(request)).of(operation.id(), pointers);
+    public static <Q extends Record> ExplanationAnswer explain(Operation<Q, ?> operation, Q request, Model model,
+            List<String> pointers) {
+        return new Explainer(operation.answer(request, model, AnswerParts.ALL)).of(operation.id(), pointers);
     }
 
     private ExplanationAnswer of(String calculator, List<String> pointers) {

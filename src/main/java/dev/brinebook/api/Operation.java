@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import dev.brinebook.model.Model;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -15,7 +17,7 @@ import java.util.stream.Stream;
  * @param description when to choose it and what it answers, so that a language model can pick the right one
  * @param requestType record of the request body
  * @param answerType record of the answer
- * @param calculate the calculation; gets a request without violations
+ * @param calculate the calculation; gets a request without violations, and the model to calculate with
  * @param query how a GET request is written, empty when there is no GET form
  * @param examples names of its committed examples, see {@link #exampleFile}
  * @param forms further forms of the answer, beside JSON
@@ -24,7 +26,7 @@ import java.util.stream.Stream;
  * @param <A> answer
  */
 public record Operation<Q extends Record, A extends Record>(String id, String path, String summary,
-        String description, Class<Q> requestType, Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query,
+        String description, Class<Q> requestType, Class<A> answerType, BiFunction<Q, Model, A> calculate, List<QueryParameter> query,
         List<String> examples,
         List<AnswerForm<Q>> forms, BodyForm<?, A> textForm) {
 
@@ -40,19 +42,24 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
 
     /** An operation that takes and answers JSON only. */
     public Operation(String id, String path, String summary, String description, Class<Q> requestType,
-            Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+            Class<A> answerType, BiFunction<Q, Model, A> calculate, List<QueryParameter> query, List<String> examples) {
         this(id, path, summary, description, requestType, answerType, calculate, query, examples, List.of(), null);
     }
 
-    /** The answer to a request without violations, with the whole of its basis. */
-    public A answer(Q request) {
-        return answer(request, AnswerParts.ALL);
+    /** The same for one that no change of the model concerns. */
+    public Operation(String id, String path, String summary, String description, Class<Q> requestType,
+            Class<A> answerType, Function<Q, A> calculate, List<QueryParameter> query, List<String> examples) {
+        this(id, path, summary, description, requestType, answerType, (request, model) -> calculate.apply(request), query, examples);
     }
 
-    /** The answer to a request without violations, with the whole of its basis where the parts have it. */
-    public A answer(Q request, AnswerParts parts) {
-        A answer = calculate.apply(request);
-        return parts.hasBasis() ? AnswerBasis.complete(answer) : answer;
+    /** The answer by the current model. */
+    public A answer(Q request) {
+        return answer(request, Model.CURRENT, AnswerParts.ALL);
+    }
+
+    /** The answer to a request without violations, with the version of the model, and its whole basis where the parts have it. */
+    public A answer(Q request, Model model, AnswerParts parts) {
+        return AnswerBasis.complete(calculate.apply(request, model), model, parts);
     }
 
     /** The same operation, answering in other forms too. */

@@ -80,8 +80,9 @@ final class BulkPaths {
                 .requestBody(new RequestBody().required(true).description("The requests.").content(in))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200",
                         DocumentBuilder.calculated(new ApiResponse().description("The answers.").content(out), List.of())), ErrorResponses.OF_BULK));
-        return new PathItem().post(post.addParametersItem(calculator(operations.stream().map(Operation::id).toList(),
-                EXAMPLE_CALCULATOR)));
+        post.addParametersItem(calculator(operations.stream().map(Operation::id).toList(), EXAMPLE_CALCULATOR));
+        post.addParametersItem(QueryParameters.modelByReference());
+        return new PathItem().post(post);
     }
 
     PathItem template() {

@@ -7,6 +7,7 @@ import dev.brinebook.api.CsvColumnsAnswer;
 import dev.brinebook.api.ExplanationAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.model.Model;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
@@ -76,6 +77,7 @@ final class DocumentBuilder {
         Components components = new Components().schemas(schemas.build()).headers(ResponseHeaders.components());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
         QueryParameters.ofParts().forEach(each -> components.addParameters(each.getName(), each));
+        components.addParameters(QueryParameters.MODEL, QueryParameters.ofModel());
         components.addResponses(NOT_MODIFIED, notModified());
         components.addSecuritySchemes(KEY, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer")
                 .description("Required only if the service uses keys. Its operator issues them."));
@@ -125,6 +127,7 @@ final class DocumentBuilder {
             addText(operation.textForm(), content, post);
         }
         QueryParameters.partsByReference().forEach(post::addParametersItem);
+        post.addParametersItem(QueryParameters.modelByReference());
         return post;
     }
 
@@ -150,6 +153,7 @@ final class DocumentBuilder {
                         .addApiResponse("304", referenceTo(NOT_MODIFIED)));
         operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
         QueryParameters.partsByReference().forEach(get::addParametersItem);
+        get.addParametersItem(QueryParameters.modelByReference());
         return get;
     }
 
@@ -176,7 +180,7 @@ final class DocumentBuilder {
     /** An answer in the language of its caller, which keys and rates concern. */
     static ApiResponse calculated(ApiResponse response, List<String> headers) {
         ResponseHeaders.on(response, ResponseHeaders.ALWAYS);
-        ResponseHeaders.on(response, List.of(ResponseHeaders.LANGUAGE));
+        ResponseHeaders.on(response, List.of(ResponseHeaders.LANGUAGE, ResponseHeaders.MODEL));
         return ResponseHeaders.on(ResponseHeaders.on(response, ResponseHeaders.RATE), headers);
     }
 

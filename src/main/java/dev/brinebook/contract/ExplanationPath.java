@@ -45,11 +45,11 @@ final class ExplanationPath {
                 .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())
                 .requestBody(new RequestBody().required(true).description("The request of the operation.")
                         .content(new Content().addMediaType(Operation.JSON, body)))
-                .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", new ApiResponse()
-                        .description("The explanations.").content(new Content().addMediaType(Operation.JSON, answer))),
+                .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", DocumentBuilder.calculated(new ApiResponse()
+                        .description("The explanations.").content(new Content().addMediaType(Operation.JSON, answer)), List.of())),
                         ErrorResponses.OF_BULK));
         return new PathItem().post(post.addParametersItem(BulkPaths.calculator(operations.stream().map(Operation::id).toList(),
-                EXAMPLE_CALCULATOR)).addParametersItem(pointer()));
+                EXAMPLE_CALCULATOR)).addParametersItem(pointer()).addParametersItem(QueryParameters.modelByReference()));
     }
 
     private static Parameter pointer() {

@@ -3,10 +3,11 @@ package dev.brinebook.contract;
 
 import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.DiscriminatorValues;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Quantity;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.Schema;
@@ -24,6 +25,9 @@ final class QueryParameters {
     /** In every text about an answer in part. */
     private static final String IN_PART = " Cautions of severity stop and warning, and modelVersion, are in every answer. An answer in "
             + "part has the same schema, with properties absent, required ones too. For answers in application/json only.";
+
+    /** Name of the component. */
+    static final String MODEL = "modelVersion";
 
     private QueryParameters() {
     }
@@ -46,6 +50,19 @@ final class QueryParameters {
                                 + "settings.reserve or findings.code. A name selects everything below it, and in a list the same of "
                                 + "every element. A property that the detail leaves out is given when it is named. Default: all of the "
                                 + "detail." + IN_PART));
+    }
+
+    /** The header that chooses the version of the model, as a component. */
+    static Parameter ofModel() {
+        Schema<Object> versions = DocumentBuilder.text();
+        versions.setEnum(List.copyOf(Model.versions()));
+        return new Parameter().in("header").name(ResponseHeaders.MODEL).required(false).schema(versions)
+                .example(Model.PREVIOUS.version()).description("Version of the formulas and data to calculate with, one of the last "
+                        + "two. Equal requests with the same version get equal answers. Default: " + Model.CURRENT.version() + ".");
+    }
+
+    static Parameter modelByReference() {
+        return reference(MODEL);
     }
 
     /** References to them. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
+import dev.brinebook.model.Model;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.Schema;
@@ -16,6 +17,7 @@ final class ResponseHeaders {
     static final String ETAG = "ETag";
     static final String RETRY_AFTER = "Retry-After";
     static final String LANGUAGE = "Content-Language";
+    static final String MODEL = "Model-Version";
     static final String POLICY = "Content-Security-Policy";
 
     /** On every response, beside the few with the same value everywhere, of which the description of the whole speaks. */
@@ -47,6 +49,7 @@ final class ResponseHeaders {
         text(all, LANGUAGE, "Language of the texts in the answer, chosen by Accept-Language.", "en");
         text(all, POLICY, "What the page may load: nothing from another host.", "default-src 'none'");
         text(all, ETAG, "Version of the answer. Send it as If-None-Match to get 304 while it is current.", "\"5d41402abc4b2a76b9719d91\"");
+        text(all, MODEL, "Version of the formulas and data that calculated the answer, as its modelVersion.", Model.CURRENT.version());
         text(all, "RateLimit", "Only if the service has a rate limit: what is left of it, and the seconds until there is more.",
                 "\"minute\";r=59;t=1");
         text(all, "RateLimit-Policy", "Only if the service has a rate limit: the limit.", "\"minute\";q=60;w=60");

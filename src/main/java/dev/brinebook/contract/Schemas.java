@@ -4,6 +4,7 @@ package dev.brinebook.contract;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.type.TypeFactory;
 import dev.brinebook.api.DiscriminatorValues;
+import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Message;
@@ -115,6 +116,12 @@ final class Schemas {
                 JsonSchema text = new JsonSchema();
                 text.setTypes(Set.of("string"));
                 return text;
+            }
+            if (java.hasRawClass(JsonObject.class)) {
+                JsonSchema object = new JsonSchema();
+                object.setTypes(Set.of("object"));
+                object.setAdditionalProperties(Boolean.TRUE);
+                return object;
             }
             if (java.isEnumType()) {
                 JsonSchema schema = new JsonSchema();

@@ -43,7 +43,12 @@ public final class Docs {
     /** What changed from version to version. */
     public byte[] changelog() {
         return page("changelog", () -> Templates.page("Changelog", List.of(START), "changelog",
-                new Changelog.Page(Changelog.read())));
+                ChangelogPage.of()));
+    }
+
+    /** The same as a feed (Atom, RFC 4287). */
+    public byte[] changelogFeed() {
+        return page("feed", () -> Templates.text("feed", ChangelogPage.of()));
     }
 
     /** The register of sources. */

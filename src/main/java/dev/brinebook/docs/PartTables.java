@@ -3,6 +3,7 @@ package dev.brinebook.docs;
 
 import dev.brinebook.api.DefaultValue;
 import dev.brinebook.api.DiscriminatorValues;
+import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.WireNames;
@@ -127,6 +128,8 @@ final class PartTables {
             return "true or false";
         } else if (type == String.class || type == Message.class) {
             return list ? "list of texts" : "text";
+        } else if (type == JsonObject.class) {
+            return "object";
         }
         throw new IllegalStateException(type + " has no word");
     }

@@ -42,6 +42,11 @@ final class Templates {
         return template("frame").execute(new Frame(title, trail, main)).getBytes(StandardCharsets.UTF_8);
     }
 
+    /** A text that is no page, all of it in its template. */
+    static byte[] text(String name, Record content) {
+        return template(name).execute(content).getBytes(StandardCharsets.UTF_8);
+    }
+
     private static Template template(String name) {
         return COMPILED.computeIfAbsent(name, key -> COMPILER.compile(open(key)));
     }

@@ -5,6 +5,7 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.resin.MonotoneCubic;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.source.Table;
+import dev.brinebook.water.WaterProperties;
 import java.util.List;
 
 /**
@@ -24,6 +25,7 @@ public final class Brine {
     /** Least strength of a brine: where the tables of densities begin. */
     public static final double MIN_SALT_SHARE = 0.04;
 
+    private static final double TABLE_CELSIUS = 20;
     private static final Brine SODIUM_CHLORIDE = new Brine("sodium-chloride");
     private static final Brine POTASSIUM_CHLORIDE = new Brine("potassium-chloride");
 
@@ -93,6 +95,23 @@ public final class Brine {
     public static double densityKilogramsPerCubicMetre(Salt salt, double saltShare) {
         return of(salt).density.value(
                 100 * Guard.within(saltShare, MIN_SALT_SHARE, maxSaltShare(salt), "saltShare"));
+    }
+
+    /**
+     * Density of brine at 20 °C, of any strength below too.
+     *
+     * <p>The same; from its first published point straight on to that of water.
+     * Validity: from water to {@link #maxSaltShare}.
+     * Source: as above; [KELL-1975].
+     * Deviation: as above; the curve is straight within 0.02 % there.
+     */
+    public static double weakDensityKilogramsPerCubicMetre(Salt salt, double saltShare) {
+        if (saltShare >= MIN_SALT_SHARE) {
+            return densityKilogramsPerCubicMetre(salt, saltShare);
+        }
+        double water = WaterProperties.densityKilogramsPerCubicMetre(TABLE_CELSIUS);
+        return water + (densityKilogramsPerCubicMetre(salt, MIN_SALT_SHARE) - water)
+                * Guard.within(saltShare, 0, MIN_SALT_SHARE, "saltShare") / MIN_SALT_SHARE;
     }
 
     /**

@@ -114,17 +114,17 @@ public record CycleDesign(ResinBed bed, Salt salt, double saltDoseGrams, double 
     }
 
     /**
-     * The suction sets the time; what passes the bed meanwhile and is not brine is water. Where drain or supply pass less, an
-     * injector keeps its ratio and draws less of both.
+     * The suction sets the time; what passes the bed meanwhile is that brine with water, as {@link BrineMixing} has it. Where
+     * drain or supply pass less, an injector keeps its ratio and draws less of both.
      */
     private BrineDraw drawn(double saturatedLitres, double knownSuctionLitresPerMinute, double knownFlowLitresPerMinute) {
         double flowLitresPerMinute = Math.min(knownFlowLitresPerMinute, flows.mostLitresPerMinute());
         double suctionLitresPerMinute = knownSuctionLitresPerMinute * flowLitresPerMinute / knownFlowLitresPerMinute;
         double minutes = saturatedLitres / suctionLitresPerMinute;
-        return new BrineDraw(saltDoseGrams, saturatedLitres, Injector.dilutedSaltShare(salt,
-                Injector.suctionShare(suctionLitresPerMinute, flowLitresPerMinute), brineTankTemperatureCelsius,
-                waterTemperatureCelsius), minutes * flowLitresPerMinute,
-                minutes * (flowLitresPerMinute - suctionLitresPerMinute), bed.bedVolumesPerHour(flowLitresPerMinute),
+        BrineMixing.Mixture mixture = flows.injector().mixing().mix(salt,
+                Injector.suctionShare(suctionLitresPerMinute, flowLitresPerMinute), brineTankTemperatureCelsius, waterTemperatureCelsius);
+        return new BrineDraw(saltDoseGrams, saturatedLitres, mixture.saltShare(), minutes * flowLitresPerMinute,
+                minutes * flowLitresPerMinute * mixture.waterShare(), bed.bedVolumesPerHour(flowLitresPerMinute),
                 minutes, slowRinseLitres() / flowLitresPerMinute);
     }
 

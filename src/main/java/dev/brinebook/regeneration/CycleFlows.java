@@ -2,22 +2,20 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
  * Flows that the hardware of a valve fixes, where they are known; an empty one is calculated by {@link CycleDesign}.
  *
  * @param drainLitresPerMinute drain line flow control
- * @param brineSuctionLitresPerMinute saturated brine that the injector draws from the tank, below what it sends through
- *     the bed
- * @param brineLitresPerMinute what the injector sends through the bed while it draws brine, and in the slow rinse
+ * @param injector the flows of the injector
  * @param fastRinseLitresPerMinute fast rinse, where it does not run through the same flow control
  * @param refillLitresPerMinute refill of the brine tank
  * @param drainLineLitresPerMinute the most that the drain takes
  * @param supplyLitresPerMinute the most that the supply gives
  */
-public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble brineSuctionLitresPerMinute,
-        OptionalDouble brineLitresPerMinute, OptionalDouble fastRinseLitresPerMinute,
+public record CycleFlows(OptionalDouble drainLitresPerMinute, InjectorFlows injector, OptionalDouble fastRinseLitresPerMinute,
         OptionalDouble refillLitresPerMinute, OptionalDouble drainLineLitresPerMinute,
         OptionalDouble supplyLitresPerMinute) {
 
@@ -30,11 +28,7 @@ public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble bri
 
     public CycleFlows {
         check(drainLitresPerMinute, "drainLitresPerMinute");
-        check(brineSuctionLitresPerMinute, "brineSuctionLitresPerMinute");
-        check(brineLitresPerMinute, "brineLitresPerMinute");
-        if (brineSuctionLitresPerMinute.isPresent() && brineLitresPerMinute.isPresent()) {
-            Injector.suctionShare(brineSuctionLitresPerMinute.getAsDouble(), brineLitresPerMinute.getAsDouble());
-        }
+        Objects.requireNonNull(injector, "injector");
         check(fastRinseLitresPerMinute, "fastRinseLitresPerMinute");
         check(refillLitresPerMinute, "refillLitresPerMinute");
         check(drainLineLitresPerMinute, "drainLineLitresPerMinute");
@@ -45,8 +39,8 @@ public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble bri
     public CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble brineSuctionLitresPerMinute,
             OptionalDouble brineLitresPerMinute, OptionalDouble fastRinseLitresPerMinute,
             OptionalDouble refillLitresPerMinute) {
-        this(drainLitresPerMinute, brineSuctionLitresPerMinute, brineLitresPerMinute, fastRinseLitresPerMinute,
-                refillLitresPerMinute, OptionalDouble.empty(), OptionalDouble.empty());
+        this(drainLitresPerMinute, new InjectorFlows(brineSuctionLitresPerMinute, brineLitresPerMinute, BrineMixing.BY_WEIGHT),
+                fastRinseLitresPerMinute, refillLitresPerMinute, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /** A valve whose suction of brine is not known, on a site that is not known. */
@@ -56,16 +50,25 @@ public record CycleFlows(OptionalDouble drainLitresPerMinute, OptionalDouble bri
                 refillLitresPerMinute);
     }
 
+    /** Saturated brine that the injector draws, if known. */
+    public OptionalDouble brineSuctionLitresPerMinute() {
+        return injector.suctionLitresPerMinute();
+    }
+
+    /** What the injector sends through the bed, if known. */
+    public OptionalDouble brineLitresPerMinute() {
+        return injector.brineLitresPerMinute();
+    }
+
     /** The same valve with another drain line flow control, or with one that is still to be chosen. */
     public CycleFlows withDrain(OptionalDouble otherLitresPerMinute) {
-        return new CycleFlows(otherLitresPerMinute, brineSuctionLitresPerMinute, brineLitresPerMinute,
-                fastRinseLitresPerMinute, refillLitresPerMinute, drainLineLitresPerMinute, supplyLitresPerMinute);
+        return new CycleFlows(otherLitresPerMinute, injector, fastRinseLitresPerMinute, refillLitresPerMinute,
+                drainLineLitresPerMinute, supplyLitresPerMinute);
     }
 
     /** The same valve on a site with these drain and supply flows, as far as known. */
     public CycleFlows onSite(OptionalDouble drainLine, OptionalDouble supply) {
-        return new CycleFlows(drainLitresPerMinute, brineSuctionLitresPerMinute, brineLitresPerMinute,
-                fastRinseLitresPerMinute, refillLitresPerMinute, drainLine, supply);
+        return new CycleFlows(drainLitresPerMinute, injector, fastRinseLitresPerMinute, refillLitresPerMinute, drainLine, supply);
     }
 
     /** Another valve, of which nothing is known, on the same site. */

@@ -19,11 +19,12 @@ import java.util.Objects;
  * @param capacityUnit unit of the capacity
  * @param capacityStep its step, in that unit
  * @param saltStep how salt is set, and in which steps
+ * @param newBedSaltStep the same for a bed that is still to be bought
  * @param volumeUnit unit of the water that the meter counts
  * @param reserveStep how the reserve is set, and in which steps
  */
 public record ControllerTerms(HardnessStep hardness, CapacityUnit capacityUnit, double capacityStep,
-        SaltStep saltStep, VolumeUnit volumeUnit, ReserveStep reserveStep) {
+        SaltStep saltStep, SaltStep newBedSaltStep, VolumeUnit volumeUnit, ReserveStep reserveStep) {
 
     public static final double MIN_HARDNESS_STEP_MG_PER_L = 0.1;
     public static final double MAX_HARDNESS_STEP_MG_PER_L = 200;
@@ -39,6 +40,7 @@ public record ControllerTerms(HardnessStep hardness, CapacityUnit capacityUnit, 
 
     public ControllerTerms {
         Objects.requireNonNull(saltStep, "saltStep");
+        Objects.requireNonNull(newBedSaltStep, "newBedSaltStep");
         Objects.requireNonNull(volumeUnit, "volumeUnit");
         Objects.requireNonNull(reserveStep, "reserveStep");
         Objects.requireNonNull(hardness, "hardness");
@@ -49,7 +51,7 @@ public record ControllerTerms(HardnessStep hardness, CapacityUnit capacityUnit, 
     public static ControllerTerms of(HardnessUnit hardnessUnit, CapacityUnit capacityUnit, SaltStep saltStep, VolumeUnit volumeUnit,
             ReserveStep reserveStep) {
         return new ControllerTerms(HardnessStep.of(hardnessUnit), capacityUnit, assumedStep(capacityUnit), saltStep,
-                volumeUnit, reserveStep);
+                saltStep, volumeUnit, reserveStep);
     }
 
     /** Step of a capacity, in its unit. */
@@ -98,9 +100,9 @@ public record ControllerTerms(HardnessStep hardness, CapacityUnit capacityUnit, 
         };
     }
 
-    /** The same where salt is set otherwise. */
-    public ControllerTerms with(SaltStep other) {
-        return new ControllerTerms(hardness, capacityUnit, capacityStep, other, volumeUnit, reserveStep);
+    /** The same for a bed that is still to be bought. */
+    public ControllerTerms forNewBed() {
+        return new ControllerTerms(hardness, capacityUnit, capacityStep, newBedSaltStep, newBedSaltStep, volumeUnit, reserveStep);
     }
 
     /** A capacity rounded down to a step, at least one, so that the meter never counts on what is not there; grams as CaCO3. */

@@ -74,9 +74,9 @@ public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness
                 minimumSaltEfficiencyGramsPerGram);
     }
 
-    /** The same for a bed of any size, which has no controller yet. */
-    public DesignConditions forAnyBed() {
-        return new DesignConditions(water, hardness, demand, days, longRun, standard, controller.with(controller.saltStep().forAnyBed()),
+    /** The same for a bed that is still to be bought, with its controller. */
+    public DesignConditions forNewBed() {
+        return new DesignConditions(water, hardness, demand, days, longRun, standard, controller.forNewBed(),
                 minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
     }
 

@@ -51,7 +51,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     /** The smallest standard bed that is larger and keeps to the service standard, metered. */
     public static Optional<DoseChoice.Option> largerBed(Softener softener, DesignConditions duty, RunningCost cost) {
         return larger(softener)
-                .map(larger -> DoseChoice.cheapest(larger, duty.forAnyBed(), cost).best())
+                .map(larger -> DoseChoice.cheapest(larger, duty.forNewBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
     }
 

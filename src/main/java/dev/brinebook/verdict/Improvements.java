@@ -40,7 +40,7 @@ final class Improvements {
             case SECOND_TANK -> start == MeterStart.TWIN ? barred(improvement, Obstacle.TWIN_ALREADY)
                     : improved(improvement, DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN));
             case LARGER_BED -> ServiceRemedy.larger(softener).findFirst().map(larger -> improved(improvement, DoseChoice.cheapest(larger,
-                    duty.forAnyBed(), cost, start).best())).orElseGet(() -> barred(improvement, Obstacle.NO_LARGER_SIZE));
+                    duty.forNewBed(), cost, start).best())).orElseGet(() -> barred(improvement, Obstacle.NO_LARGER_SIZE));
             case COUNTER_CURRENT -> counterCurrent();
             case MIXING_VALVE -> lacking(improvement, duty.with(1 - Ladder.SOFT_MG_PER_L / Math.max(2 * Ladder.SOFT_MG_PER_L,
                     duty.hardness().totalMgPerL()), 1), Obstacle.SOME_HARDNESS_STAYS);

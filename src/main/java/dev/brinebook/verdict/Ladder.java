@@ -166,7 +166,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     }
 
     private static Rung replaced(Climb climb, Sizing.Candidate goods, DesignConditions duty, Terms terms) {
-        Sizing.Ranked tried = Sizing.tried(goods, duty.forAnyBed(), terms.running());
+        Sizing.Ranked tried = Sizing.tried(goods, duty.forNewBed(), terms.running());
         SetRight set = SetRight.ofMeter(tried.option());
         boolean fits = tried.fit().shortcomings().stream().noneMatch(Fit.Shortcoming::isOfSize);
         return climb.rung(Step.REPLACE, Rung.What.of(goods.name()), option(set, terms, Step.REPLACE,

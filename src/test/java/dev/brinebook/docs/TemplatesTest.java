@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.samskivert.mustache.MustacheException;
-import dev.brinebook.docs.Changelog.Change;
-import dev.brinebook.docs.Changelog.Version;
+import dev.brinebook.docs.ChangelogPage.Entry;
+import dev.brinebook.docs.ChangelogPage.Version;
 import dev.brinebook.docs.Templates.Crumb;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -25,8 +25,9 @@ class TemplatesTest {
 
     @Test
     void escapesEveryValue() {
-        byte[] page = Templates.page(HOSTILE, List.of(new Crumb("/" + HOSTILE, HOSTILE)), "changelog", new Changelog.Page(
-                List.of(new Version(HOSTILE, HOSTILE, List.of(new Change(HOSTILE, true, HOSTILE, HOSTILE))))));
+        byte[] page = Templates.page(HOSTILE, List.of(new Crumb("/" + HOSTILE, HOSTILE)), "changelog", new ChangelogPage(HOSTILE, HOSTILE,
+                HOSTILE, List.of(new Version(HOSTILE, HOSTILE, HOSTILE,
+                List.of(new Entry(HOSTILE, HOSTILE, HOSTILE, true, HOSTILE, HOSTILE))))));
         Document read = Jsoup.parse(new String(page, StandardCharsets.UTF_8));
         assertEquals(0, read.select("script").size());
         assertEquals(HOSTILE + " - Brinebook", read.title());

@@ -16,6 +16,7 @@ import dev.brinebook.contract.Unexplained;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.Problem;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.ForeignWords;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Summaries;
@@ -99,7 +100,7 @@ class CornerSweepTest {
                 SummariesTest.given(request)),
                 () -> "summary of " + request);
         operation.forms().stream().filter(form -> form.isText() || random.nextInt(TYPESET_ONE_OF) == 0).forEach(form -> {
-            byte[] bytes = form.write().apply(read, Language.ENGLISH);
+            byte[] bytes = form.write().write(read, Model.CURRENT, Language.ENGLISH);
             assertTrue(new String(bytes, StandardCharsets.UTF_8).endsWith(ENDS.get(form.mediaType())), form.mediaType());
         });
     }

@@ -17,6 +17,7 @@ import dev.brinebook.api.Explainer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
+import dev.brinebook.model.Model;
 import dev.brinebook.source.Sources;
 import dev.brinebook.text.Language;
 import java.io.IOException;
@@ -111,7 +112,7 @@ class ExplanationTest {
         Q request = new JsonReader().read(TestServer.example(id + "." + name).getBytes(StandardCharsets.UTF_8), operation.requestType());
         JsonNode basis = JSON.readTree(writer.write(operation.answer(request), Language.ENGLISH)).path("basis");
         Set<String> pointers = new LinkedHashSet<>(basis.findValuesAsText("pointer"));
-        JsonNode explanations = JSON.readTree(writer.write(Explainer.explain(operation, request, List.copyOf(pointers)), Language.ENGLISH))
+        JsonNode explanations = JSON.readTree(writer.write(Explainer.explain(operation, request, Model.CURRENT, List.copyOf(pointers)), Language.ENGLISH))
                 .path("explanations");
         List<String> lost = new ArrayList<>();
         int at = 0;

@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.Discriminator;
 import dev.brinebook.api.DiscriminatorValues;
+import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.model.Model;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Unit;
 import java.lang.reflect.ParameterizedType;
@@ -148,14 +151,25 @@ public final class RandomRequests {
         if (c == String.class) {
             return JSON.textNode(text(property));
         }
+        if (c == JsonObject.class) {
+            ObjectNode request = JSON.objectNode();
+            request.putObject("hardness").put("value", random.nextInt(500)).put("unit", WireNames.of(HardnessUnit.MG_PER_L));
+            return request;
+        }
         if (c == LocalDate.class) {
             return JSON.textNode(LocalDate.of(1900, 1, 1).plusDays(random.nextInt(109_000)).toString());
         }
         return number(c, property);
     }
 
-    /** A currency, a place, any hour or midnight within a month, or a name. */
+    /** The calculator of a case, a version, a currency, a place, any hour or midnight within a month, or a name. */
     private String text(Property property) {
+        if (property.example().equals("\"assess\"")) {
+            return "convertHardness";
+        }
+        if (Model.versions().contains(property.example().replace("\"", ""))) {
+            return Model.versions().get(random.nextInt(Model.versions().size()));
+        }
         if (property.example().contains("America/")) {
             return List.of("UTC", "Europe/Berlin", "Pacific/Apia", "Australia/Lord_Howe").get(random.nextInt(4));
         }

@@ -11,6 +11,7 @@ import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.water.WaterProperties;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
@@ -25,9 +26,16 @@ class InjectorTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "/regeneration/worked-injector.csv", useHeadersInDisplayName = true)
-    void dilutesByWeight(Salt salt, double brineParts, double waterParts, String expectedPercent, String tolerance) {
+    void dilutesByVolume(Salt salt, double brineParts, double waterParts, String expectedPercent, String tolerance) {
         Printed.assertAgrees(expectedPercent, tolerance, 100 * Injector.dilutedSaltShare(salt,
                 Injector.suctionShare(brineParts, brineParts + waterParts), 20, 15));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/regeneration/worked-injector-by-weight.csv", useHeadersInDisplayName = true)
+    void hasTheDensityOfItsStrength(Salt salt, double brineParts, double parts, String expectedPercent, String tolerance) {
+        Printed.assertAgrees(expectedPercent, tolerance,
+                100 * Injector.dilutedSaltShareByWeight(salt, Injector.suctionShare(brineParts, parts), 20));
     }
 
     @ParameterizedTest
@@ -51,6 +59,7 @@ class InjectorTest {
     @Test
     void readsEveryRow() {
         assertEquals(5, Rows.in("/regeneration/worked-injector.csv"));
+        assertEquals(5, Rows.in("/regeneration/worked-injector-by-weight.csv"));
         assertEquals(9, Rows.in("/regeneration/worked-suction.csv"));
     }
 
@@ -64,8 +73,9 @@ class InjectorTest {
         assertEquals(byFlow.totalMinutes(), bySuction.totalMinutes(), 1e-9);
         assertEquals(byFlow.waterLitres(), bySuction.waterLitres(), 1e-9);
         Cycle both = cubicFoot(OptionalDouble.of(suction), OptionalDouble.of(0.6 * GALLON));
-        assertEquals(0.10, both.brine().dilutedSaltShare(), 0.0005, "10 % brine takes 0.4 % less room than its parts");
-        assertEquals(byFlow.waterLitres(), both.waterLitres(), 0.005 * byFlow.waterLitres());
+        assertEquals(0.10, both.brine().dilutedSaltShare(), 1e-12, "the flows of 10 % brine make 10 % brine");
+        assertEquals(byFlow.brine().motiveLitres(), both.brine().motiveLitres(), 1e-9);
+        assertEquals(byFlow.waterLitres(), both.waterLitres(), 1e-9);
     }
 
     @RepeatedTest(100)
@@ -79,6 +89,24 @@ class InjectorTest {
         assertTrue(strength > 0 && strength < Brine.saturatedSaltShare(salt, tank), "seed " + seed);
         assertTrue(Injector.dilutedSaltShare(salt, share + 0.01, tank, 12) > strength, "seed " + seed);
         assertEquals(Brine.saturatedSaltShare(salt, tank), Injector.dilutedSaltShare(salt, 1, tank, 12), 1e-12);
+    }
+
+    /** Masses of salt and of all, whatever the salt, strength and temperatures. */
+    @RepeatedTest(100)
+    void balancesTheWeights(RepetitionInfo repetition) {
+        int seed = repetition.getCurrentRepetition();
+        Random random = new Random(seed);
+        Salt salt = random.nextBoolean() ? Salt.SODIUM_CHLORIDE : Salt.POTASSIUM_CHLORIDE;
+        double share = 0.001 + 0.998 * random.nextDouble();
+        double tank = 37.8 * random.nextDouble();
+        double water = 1 + 36 * random.nextDouble();
+        BrineMixing.Mixture mixture = BrineMixing.BY_WEIGHT.mix(salt, share, tank, water);
+        double saturated = Brine.saturatedSaltShare(salt, tank);
+        double kilograms = share * Brine.densityKilogramsPerCubicMetre(salt, saturated);
+        double all = kilograms + mixture.waterShare() * WaterProperties.densityKilogramsPerCubicMetre(water);
+        assertEquals(kilograms * saturated, all * mixture.saltShare(), 1e-6, "salt, seed " + seed);
+        assertEquals(Brine.weakDensityKilogramsPerCubicMetre(salt, mixture.saltShare()), all, 1e-6, "kg in a cubic metre, seed " + seed);
+        assertTrue(mixture.waterShare() > 0, "seed " + seed);
     }
 
     @Test

@@ -56,7 +56,7 @@ class ClosedLoopTest {
         Home inStepsOf(double litres) {
             return new Home(gpg, litresPerDay, variation, weekendRatio, occupancy, cubicFeet, ironMgPerL,
                     new ControllerTerms(controller.hardness(), controller.capacityUnit(), controller.capacityStep(),
-                            controller.saltStep(), controller.volumeUnit(), new ReserveStep.Volume(litres)));
+                            controller.saltStep(), controller.newBedSaltStep(), controller.volumeUnit(), new ReserveStep.Volume(litres)));
         }
 
         Softener softener() {

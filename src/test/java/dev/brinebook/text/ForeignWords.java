@@ -31,8 +31,8 @@ public final class ForeignWords {
     /** What is written the same in every language: names of properties, of constants on the wire and of units. */
     private static final Set<String> NAMES = names();
 
-    /** Citations, and given values, are repeated unchanged. */
-    private static final Set<String> SAME = Set.of("source", "pointer", "received");
+    /** Citations, given values and entries of the changelog are repeated unchanged. */
+    private static final Set<String> SAME = Set.of("source", "pointer", "received", "changes");
 
     private ForeignWords() {
     }

@@ -8,6 +8,7 @@ import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
+import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.QueryReader;
 import dev.brinebook.http.exchange.RequestId;
@@ -20,6 +21,7 @@ import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.limit.StreamSlots;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
 import io.javalin.http.Context;
@@ -75,6 +77,7 @@ public final class BulkHandler {
         if (!QueryReader.isEmpty(context, problems)) {
             return;
         }
+        Model model = ModelHeader.choose(context);
         StreamConnection connection = StreamConnection.of(context, longestPause);
         String caller = AccessPolicy.identityOf(context);
         StreamSlots.Slot slot = slots.take(caller, connection::wake).orElse(null);
@@ -84,7 +87,7 @@ public final class BulkHandler {
             throw new ProblemException(ProblemType.OVERLOADED, Message.of("bulkHandler.tooManyBulkStreams"));
         }
         try {
-            stream(context, operation, taken, given, caller, slot);
+            stream(context, operation, taken, given, model, caller, slot);
         } catch (IOException notRead) {
             RequestId.addTo(LOG.atInfo(), context).log(slot.isTaken() ? "the stream gave its slot to another caller"
                     : "the answers could not be sent");
@@ -120,8 +123,8 @@ public final class BulkHandler {
         return BodyType.of(context, List.of(AnswerLines.Ndjson.MEDIA_TYPE));
     }
 
-    private void stream(Context context, Operation<?, ?> operation, String taken, String given, String caller,
-            StreamSlots.Slot slot) throws IOException {
+    private void stream(Context context, Operation<?, ?> operation, String taken, String given, Model model,
+            String caller, StreamSlots.Slot slot) throws IOException {
         BoundedLines lines = new BoundedLines(context.req().getInputStream(), HeapPlan.MAX_LINE_BYTES);
         UnaryOperator<byte[]> toJson = UnaryOperator.identity();
         if (taken.equals(AnswerTable.MEDIA_TYPE)) {
@@ -136,7 +139,7 @@ public final class BulkHandler {
         boolean table = given.equals(AnswerTable.MEDIA_TYPE);
         context.status(200).contentType(table ? given + "; charset=utf-8" : given).header("Cache-Control", "no-store");
         new BulkStream<>(operation, toJson, table ? new AnswerTable(operation.answerType()) : new AnswerLines.Ndjson(),
-                reader, writer, problems, limiter, caller, slot, metrics, RequestId.of(context), language)
+                reader, writer, problems, limiter, caller, slot, metrics, RequestId.of(context), model, language)
                 .run(lines, context.res().getOutputStream());
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.exchange.Problems;
@@ -14,6 +15,7 @@ import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.limit.StreamSlots;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
 import java.io.BufferedOutputStream;
@@ -34,11 +36,12 @@ import org.slf4j.LoggerFactory;
  * @param caller whose stream it is
  * @param slot the place that the stream holds
  * @param requestId id of the request that the stream is
+ * @param model the model to calculate with
  * @param language what people are answered in
  */
 record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation, UnaryOperator<byte[]> toJson,
         AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter,
-        String caller, StreamSlots.Slot slot, RequestMetrics metrics, String requestId, Language language) {
+        String caller, StreamSlots.Slot slot, RequestMetrics metrics, String requestId, Model model, Language language) {
 
     static final Message TOO_LONG = Message.of("bulkStream.lineMoreThanBytes", HeapPlan.MAX_LINE_BYTES);
 
@@ -98,7 +101,7 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
             byte[] answer = limiter.callInBulk(caller, HeapPlan.ofJson(line.bytes().length), () -> Deadline.calculate(() -> {
                 Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
                 Deadline.enter(Deadline.Part.CALCULATING);
-                A result = Objects.requireNonNull(operation.answer(request), "the calculation gave no answer");
+                A result = Objects.requireNonNull(operation.answer(request, model, AnswerParts.ALL), "the calculation gave no answer");
                 Deadline.enter(Deadline.Part.WRITING);
                 return writer.write(result, language);
             }));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.BeanDescription;
@@ -10,11 +11,13 @@ import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleDeserializers;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.text.Message;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -50,6 +53,7 @@ final class StrictScalars {
         module.addDeserializer(Boolean.class, scalar(Boolean.class, StrictScalars::flag));
         module.addDeserializer(String.class, scalar(String.class, StrictScalars::text));
         module.addDeserializer(LocalDate.class, scalar(LocalDate.class, StrictScalars::date));
+        module.addDeserializer(JsonObject.class, scalar(JsonObject.class, StrictScalars::object));
         return module;
     }
 
@@ -66,6 +70,17 @@ final class StrictScalars {
                 return reading.read(parser, context);
             }
         };
+    }
+
+    private static JsonObject object(JsonParser parser, DeserializationContext context) throws IOException {
+        if (parser.currentToken() != JsonToken.START_OBJECT) {
+            return FaultCollector.wrongType(context, Message.of("problem.http.mustObjectGiven", FaultCollector.name(parser)), parser);
+        }
+        StringWriter text = new StringWriter();
+        try (JsonGenerator copy = parser.getCodec().getFactory().createGenerator(text)) {
+            copy.copyCurrentStructureExact(parser);
+        }
+        return new JsonObject(text.toString());
     }
 
     private static BigDecimal number(JsonParser parser, DeserializationContext context) throws IOException {

@@ -3,6 +3,7 @@ package dev.brinebook.http.pages;
 
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.PageRoute;
+import dev.brinebook.docs.ChangelogAnswer;
 import dev.brinebook.docs.Docs;
 import dev.brinebook.docs.ProblemKind;
 import dev.brinebook.docs.SourcesAnswer;
@@ -59,7 +60,16 @@ final class DocRoutes {
                 "A page for people about one operation: when to choose it, a call, its formulas with sources and limits, its "
                 + "request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
         page("readChangelog", "/docs/changelog", "Changelog", "A page for people with every version of the "
-                + "formulas and of this document, and its effect on answers. Programs choose readVersion.", docs::changelog);
+                + "formulas and of this document, and its effect on answers. Programs choose readChangelogAsJson.", docs::changelog);
+        routes.put(new PageRoute("readChangelogFeed", "/changelog.atom", "The changelog as a feed", "A feed (Atom, RFC 4287) with an "
+                + "entry for each change, for readers that report what is new. Its ids stay the same. Programs choose "
+                + "readChangelogAsJson.", "application/atom+xml"), context -> Cached.mark(context.contentType(
+                "application/atom+xml; charset=utf-8").result(docs.changelogFeed())));
+        routes.put(new PageRoute("readChangelogAsJson", "/v1/changelog", "The changelog as JSON", "Choose this to learn what changed "
+                + "with a version, and which versions the header Model-Version accepts: every change with its id, kind, date, text and "
+                + "effect. To see what changes for one case choose compareCases.", JSON)
+                .answering(ChangelogAnswer.class, () -> writer.write(ChangelogAnswer.of(2))),
+                context -> Cached.mark(context.contentType(JSON).result(writer.write(ChangelogAnswer.of(Integer.MAX_VALUE)))));
         page("readSourcesPage", "/docs/sources", "The register of sources", "A page for people with every source: its edition, its "
                 + "reliability and the results based on it. Programs choose readSources, with the same content.",
                 docs::sourcesPage);

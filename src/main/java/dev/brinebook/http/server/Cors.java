@@ -2,6 +2,7 @@
 package dev.brinebook.http.server;
 
 import dev.brinebook.http.access.AccessPolicy;
+import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.RequestId;
 import dev.brinebook.http.exchange.TraceParent;
 import io.javalin.http.Context;
@@ -15,12 +16,13 @@ import org.eclipse.jetty.http.HttpHeader;
 final class Cors {
 
     /** Further headers that a script of another origin may read. */
-    static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", Content-Language, Allow, Accept-Post, "
+    static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", " + ModelHeader.NAME
+            + ", Content-Language, Allow, Accept-Post, "
             + AccessPolicy.CHALLENGE + ", " + AccessPolicy.RATE + ", " + AccessPolicy.RATE_POLICY;
     /** What a script may send without having asked (Fetch standard): all that is said of a path that does not exist. */
     static final String SAFELISTED = "GET, HEAD, POST";
     private static final String HEADERS = "Content-Type, Authorization, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER
-            + ", " + AgentHandler.PROTOCOL_VERSION;
+            + ", " + AgentHandler.PROTOCOL_VERSION + ", " + ModelHeader.NAME;
     private static final String ANY = "*";
 
     private final Set<String> origins;

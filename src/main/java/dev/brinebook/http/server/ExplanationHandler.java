@@ -10,6 +10,7 @@ import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
+import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.QueryReader;
 import dev.brinebook.http.json.JsonReader;
@@ -17,6 +18,7 @@ import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
 import dev.brinebook.http.limit.Deadline;
 import dev.brinebook.http.limit.HeapPlan;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import io.javalin.http.Context;
 import java.util.List;
@@ -48,6 +50,7 @@ final class ExplanationHandler {
         BodyType.of(context, List.of(Operation.JSON));
         Acceptance.choose(context, List.of(Operation.JSON));
         Language language = AnswerLanguage.of(context);
+        Model model = ModelHeader.choose(context);
         List<String> pointers;
         try {
             pointers = QueryReader.values(context.queryString(), Explainer.POINTER, Explainer.MAX_POINTERS);
@@ -58,17 +61,18 @@ final class ExplanationHandler {
         try {
             byte[] body = RequestBody.read(context);
             byte[] answer = limiter.call(AccessPolicy.identityOf(context), HeapPlan.of(Operation.JSON, body.length),
-                    () -> Deadline.calculate(() -> explain(operation, body, pointers, language)));
+                    () -> Deadline.calculate(() -> explain(operation, body, model, pointers, language)));
             context.header("Cache-Control", "no-store").contentType(Operation.JSON).result(answer);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), ExplanationHandler::parameterOf);
         }
     }
 
-    private <Q extends Record> byte[] explain(Operation<Q, ?> operation, byte[] body, List<String> pointers, Language language) {
+    private <Q extends Record> byte[] explain(Operation<Q, ?> operation, byte[] body, Model model, List<String> pointers,
+            Language language) {
         Q request = reader.read(body, operation.requestType());
         Deadline.enter(Deadline.Part.CALCULATING);
-        ExplanationAnswer answer = Explainer.explain(operation, request, pointers);
+        ExplanationAnswer answer = Explainer.explain(operation, request, model, pointers);
         Deadline.enter(Deadline.Part.WRITING);
         return writer.write(answer, language);
     }

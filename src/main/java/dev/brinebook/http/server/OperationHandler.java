@@ -11,6 +11,7 @@ import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
 import dev.brinebook.http.exchange.Cached;
+import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.QueryReader;
 import dev.brinebook.http.json.JsonReader;
@@ -18,6 +19,7 @@ import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
 import dev.brinebook.http.limit.Deadline;
 import dev.brinebook.http.limit.HeapPlan;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import io.javalin.http.Context;
 import java.util.List;
@@ -58,10 +60,11 @@ final class OperationHandler<Q extends Record, A extends Record> {
             problems.answer(context, invalid.violations(), asking::parameterOf);
             return;
         }
+        Model model = ModelHeader.choose(context);
         try {
             byte[] body = RequestBody.read(context);
-            Supplier<byte[]> calculation = text == null ? ofJson(body, asked.parts(), answerType, language)
-                    : ofText(text, asked, body, language);
+            Supplier<byte[]> calculation = text == null ? ofJson(body, asked.parts(), answerType, model, language)
+                    : ofText(text, asked, body, model, language);
             context.header("Cache-Control", "no-store");
             answer(context, answerType, body.length, calculation);
         } catch (InvalidRequest invalid) {
@@ -72,10 +75,11 @@ final class OperationHandler<Q extends Record, A extends Record> {
 
     void get(Context context) {
         String answerType = chooseForm(context, operation.answerMediaTypes());
+        Model model = ModelHeader.chooseForCaches(context);
         try {
             QueryReader.Query asked = read(query, context, answerType);
             answer(context, answerType, asked.body().length,
-                    ofJson(asked.body(), asked.parts(), answerType, AnswerLanguage.of(context)));
+                    ofJson(asked.body(), asked.parts(), answerType, model, AnswerLanguage.of(context)));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
@@ -91,23 +95,23 @@ final class OperationHandler<Q extends Record, A extends Record> {
         return asked;
     }
 
-    private Supplier<byte[]> ofJson(byte[] body, AnswerParts parts, String answerType, Language language) {
+    private Supplier<byte[]> ofJson(byte[] body, AnswerParts parts, String answerType, Model model, Language language) {
         Optional<AnswerForm<Q>> form = form(answerType);
         return () -> {
             Q request = reader.read(body, operation.requestType());
             Deadline.enter(Deadline.Part.CALCULATING);
-            return form.isPresent() ? form.get().write().apply(request, language)
-                    : json(operation.answer(request, parts), parts, language);
+            return form.isPresent() ? form.get().write().write(request, model, language)
+                    : json(operation.answer(request, model, parts), parts, language);
         };
     }
 
     private <S extends Record> Supplier<byte[]> ofText(BodyForm<S, A> form, QueryReader.Query asked, byte[] body,
-            Language language) {
+            Model model, Language language) {
         return () -> {
             S set = reader.read(asked.body(), form.settingsType());
             String text = JsonReader.decode(body);
             Deadline.enter(Deadline.Part.CALCULATING);
-            return json(form.answer(text, set, asked.parts()), asked.parts(), language);
+            return json(form.answer(text, set, model, asked.parts()), asked.parts(), language);
         };
     }
 

@@ -12,10 +12,11 @@ import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
 import dev.brinebook.answer.water.SoftenedWaterAnswer;
 import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
@@ -23,6 +24,7 @@ import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
+import dev.brinebook.model.Model;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
@@ -75,25 +77,25 @@ public final class Assess {
             .answeringIn(List.of(
                     new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page "
                             + "with its own style that loads nothing else.", "html", "apartment", Sheet.POLICY,
-                            (request, language) -> sheet(request, language).getBytes(StandardCharsets.UTF_8)),
+                            (request, model, language) -> sheet(request, model, language).getBytes(StandardCharsets.UTF_8)),
                     new AnswerForm<>(AssessmentSheet.PDF, AssessmentSheet.DESCRIPTION + " The same as a "
                             + "tagged document with an embedded font.", "pdf", "apartment", null,
-                            (request, language) -> Typesetter.pdf(sheet(request, language)))));
+                            (request, model, language) -> Typesetter.pdf(sheet(request, model, language)))));
 
     private Assess() {
     }
 
-    private static AssessmentAnswer answer(AssessmentRequest request) {
+    private static AssessmentAnswer answer(AssessmentRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
-        SoftenerCase given = SoftenerCase.of(request, explanation);
+        SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         SiteRequest site = SiteRequest.orUnseen(request.site());
         Prices prices = priced.toDomain(duty.water().supply() == Supply.PRIVATE_WELL,
                 site.ownSewage(duty.water().supply()), explanation);
-        ExistingSoftener found = request.softener().resolved().found(given, explanation);
+        ExistingSoftener found = request.softener().resolved(model).found(given, explanation);
         SiteReadiness readiness = SiteReadiness.of(site, request.softener(), found, duty, explanation);
         Terms terms = RetrofitRequest.terms(request.retrofit(), readiness.cost(), prices, request, given);
         Assessment assessment = Assessment.of(found, duty, terms);
@@ -101,7 +103,8 @@ public final class Assess {
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict",
                 explanation);
         return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, readiness, units, explanation)
-                : softened(request, assessment, terms, prices, priced, verdict, readiness, units, explanation);
+                : softened(request, assessment, terms, prices, priced, verdict, readiness, units, model,
+                        explanation);
     }
 
     /** Without settings: none is right before the water is treated. */
@@ -112,9 +115,9 @@ public final class Assess {
     }
 
     private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,
-            LocalPrices priced, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Explanation explanation) {
+            LocalPrices priced, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units, Model model, Explanation explanation) {
         DesignConditions duty = assessment.duty();
-        SaltStore store = request.softener().resolved().saltStore(priced.bagKilograms(explanation), explanation);
+        SaltStore store = request.softener().resolved(model).saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
         Salt salt = softener.salt();
         DoseChoice.Option set = toSet(assessment);
@@ -129,7 +132,7 @@ public final class Assess {
                 DoseTradeOff.of(assessment.choice(), duty, assessment.cost(), priced.currency(), units, "/tradeOff", explanation),
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units), readiness, steps(units),
-                YearComparison.of(assessment, store, units, explanation), worth,
+                YearComparison.of(assessment, store, units, model), worth,
                 AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units),
                 AdviceRangeAnswer.ofUse(assessment, request.household().resolved().useUncertaintyShare(duty.demand(), explanation),
                         terms, prices, priced.currency(), units),
@@ -158,8 +161,8 @@ public final class Assess {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static String sheet(AssessmentRequest request, Language language) {
-        return AssessmentSheet.xhtml(answer(request),
+    private static String sheet(AssessmentRequest request, Model model, Language language) {
+        return AssessmentSheet.xhtml(OPERATION.answer(request, model, AnswerParts.ALL),
                 HomeCountry.units(request.units(), request.household().country()), language);
     }
 

@@ -2,15 +2,16 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.regeneration.SaltPurchases;
+import dev.brinebook.answer.regeneration.Saving;
 import dev.brinebook.answer.regeneration.YearTotals;
 import dev.brinebook.api.Basis;
-import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.assessment.Assessment;
+import dev.brinebook.model.Model;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.softener.SoftenerSettings;
 import java.time.LocalDate;
@@ -34,14 +35,14 @@ public record YearComparison(
         @Property("Salt purchases with the present settings, as an example.") SaltPurchases saltAsFound,
         @Property("Salt purchases with the recommended settings, as an example.") SaltPurchases saltMetered) {
 
-    static YearComparison of(Assessment assessment, SaltStore store, AnswerUnits units, Explanation explanation) {
+    static YearComparison of(Assessment assessment, SaltStore store, AnswerUnits units, Model model) {
         SoftenerSettings.Year found = assessment.years().asFound();
         SoftenerSettings.Year metered = assessment.years().converted();
         return new YearComparison(assessment.duty().days().firstDate(), assessment.duty().days().size(),
                 YearTotals.of(found, units), YearTotals.of(assessment.years().metered(), units),
                 YearTotals.of(metered, units),
-                units.mass((found.totals().saltGrams() - metered.totals().saltGrams()) / 1000),
-                units.volume(found.totals().waterLitres() - metered.totals().waterLitres()),
+                units.mass(Saving.of(found.totals().saltGrams(), metered.totals().saltGrams(), model) / 1000),
+                units.volume(Saving.of(found.totals().waterLitres(), metered.totals().waterLitres(), model)),
                 SaltPurchases.of(found.onDays(), store, units),
                 SaltPurchases.of(metered.onDays(), store, units));
     }

@@ -14,6 +14,7 @@ import dev.brinebook.api.quantity.TemperatureQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.Brine;
+import dev.brinebook.regeneration.BrineMixing;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.Injector;
@@ -92,8 +93,16 @@ public record CycleBrine(
         } else {
             explanation.because("/brine/suction", Message.of("formula.regeneration.proportionBrineFlowDrain"), "CP-CYCLE");
         }
-        explanation.because("/brine/motiveWater", Message.of("formula.regeneration.brineFlowSuctionMinutes"),
-                "CP-CYCLE");
+        if (design.flows().injector().mixing() == BrineMixing.BY_VOLUME) {
+            explanation.because("/brine/motiveWater", Message.of("formula.regeneration.brineFlowSuctionMinutes"), "CP-CYCLE");
+        } else {
+            explainMotiveWater(salt, explanation);
+        }
+    }
+
+    private static void explainMotiveWater(Salt salt, Explanation explanation) {
+        explanation.because("/brine/motiveWater", Message.of("formula.regeneration.weightDilutedBrineWeight"),
+                Brine.sourceKey(salt));
     }
 
     private static void explainAssumedStrength(Salt salt, Explanation explanation) {
@@ -103,8 +112,7 @@ public record CycleBrine(
         explanation.because("/brine/dilutedVolume", Message.of("formula.regeneration.salt10WeightDensity"),
                 densitySource(salt));
         explanation.because("/brine/suction", Message.of("formula.regeneration.saturatedBrineMinutesBrine"), "CP-CYCLE");
-        explanation.because("/brine/motiveWater", Message.of("formula.regeneration.weightDilutedBrineWeight"),
-                Brine.sourceKey(salt));
+        explainMotiveWater(salt, explanation);
     }
 
     private static boolean isStrengthKnown(CycleDesign design) {

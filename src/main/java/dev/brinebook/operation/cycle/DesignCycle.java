@@ -14,6 +14,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.BedFlowUnit;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
@@ -55,14 +56,14 @@ public final class DesignCycle {
     private DesignCycle() {
     }
 
-    private static CycleDesignAnswer answer(CycleDesignRequest request) {
+    private static CycleDesignAnswer answer(CycleDesignRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
         CapacityModel table = PreferencesRequest.orNone(request.preferences()).tableOnly(explanation)
-                .withSitesLeft(request.softener().resolved().sitesLeftInUnknownWater(explanation));
-        Softener softener = request.softener().resolved().toDomain(table, explanation);
-        double dose = request.softener().resolved().doseGramsPerLitre(explanation);
+                .withSitesLeft(request.softener().resolved(model).sitesLeftInUnknownWater(explanation));
+        Softener softener = request.softener().resolved(model).toDomain(table, explanation);
+        double dose = request.softener().resolved(model).doseGramsPerLitre(explanation);
         CycleDesign design = design(request, softener, dose, units, explanation);
         Cycle cycle = design.cycle();
         DosedSoftener dosed = new DosedSoftener(softener, dose, cycle);

@@ -52,7 +52,7 @@ final class AlternativePlans {
 
     private SoftenerSettings asFound(DesignConditions duty) {
         return duty == given.duty() ? found
-                : request.softener().resolved().found(new SoftenerCase(duty, given.found()), new Explanation()).setup();
+                : request.softener().resolved(given.model()).found(given.under(duty), new Explanation()).setup();
     }
 
     private List<Possible> tuned(DesignConditions duty) {
@@ -80,7 +80,7 @@ final class AlternativePlans {
         }
         CapacityModel capacity = PreferencesRequest.orNone(request.preferences()).capacity(request.water(),
                 given.duty().water(), asked.softener().resinState(), new Explanation());
-        Softener softener = asked.softener().asSoftener(given.found().softener().salt()).resolved().toDomain(capacity,
+        Softener softener = asked.softener().asSoftener(given.found().softener().salt()).resolved(given.model()).toDomain(capacity,
                 new Explanation()).inPlaceOf(found.softener());
         SoftenerCase.requireDoses(softener, "/alternatives");
         return softener;

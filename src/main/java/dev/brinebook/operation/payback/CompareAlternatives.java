@@ -15,6 +15,7 @@ import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
+import dev.brinebook.model.Model;
 import dev.brinebook.payback.AlternativePlan;
 import dev.brinebook.payback.Bills;
 import dev.brinebook.payback.Comparison;
@@ -64,10 +65,10 @@ public final class CompareAlternatives {
     private CompareAlternatives() {
     }
 
-    private static AlternativesAnswer answer(AlternativesRequest request) {
+    private static AlternativesAnswer answer(AlternativesRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
-        SoftenerCase given = SoftenerCase.of(request, explanation);
+        SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
@@ -77,7 +78,7 @@ public final class CompareAlternatives {
         Bills bills = bills(request, priced, prices, duty, horizon, explanation);
         RunningCost running = new RunningCost(prices.saltPerKilogram(),
                 prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
-        ExistingSoftener found = request.softener().resolved().found(given, explanation);
+        ExistingSoftener found = request.softener().resolved(model).found(given, explanation);
         Ladder ladder = Ladder.of(found, duty, terms(request, given, prices, horizon));
         AlternativePlans ways = new AlternativePlans(request, given, running, found.setup());
         List<AlternativePlan> all = request.alternatives().stream().map(ways::of).toList();

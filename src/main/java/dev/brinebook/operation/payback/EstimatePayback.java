@@ -11,6 +11,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.model.Model;
 import dev.brinebook.operation.payback.RetrofitPaybackAnswer.Comparison;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
@@ -58,14 +59,14 @@ public final class EstimatePayback {
     private EstimatePayback() {
     }
 
-    private static RetrofitPaybackAnswer answer(RetrofitPaybackRequest request) {
+    private static RetrofitPaybackAnswer answer(RetrofitPaybackRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(),
                 request.household() == null ? null : request.household().country());
         Explanation explanation = units.explanation();
         LocalPrices pricesRequest = LocalPrices.of(request.prices(), request.household());
         Currency currency = pricesRequest.currency();
         Prices prices = pricesRequest.toDomain(ownWell(request), ownSewage(request), explanation);
-        Sides sides = request.isTrial() ? tried(request, prices, currency, units, explanation)
+        Sides sides = request.isTrial() ? tried(request, prices, currency, units, model, explanation)
                 : given(request, units, explanation);
         RetrofitPayback payback = RetrofitPayback.of(
                 request.retrofit().toDomain(sides.asFound(), sides.converted(), sides.readiness().cost(), explanation), prices);
@@ -75,7 +76,7 @@ public final class EstimatePayback {
         return new RetrofitPaybackAnswer(explanation.behindStops(sides.verdict() == null ? figures.sentence()
                 : Message.sentences(List.of(sides.verdict().sentence(), sides.verdict().action()))), sides.verdict(),
                 sides.comparedBy(), sides.asFoundAnswer(), sides.convertedAnswer(),
-                YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units), figures,
+                YearlyDifference.of(sides.asFound(), sides.converted(), sides.counted(), units, model), figures,
                 sides.byChange(), sides.overClock(), sides.verdict() == null ? null : sides.readiness().checks(),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
@@ -94,10 +95,10 @@ public final class EstimatePayback {
     }
 
     private static Sides tried(RetrofitPaybackRequest request, Prices prices, Currency currency, AnswerUnits units,
-            Explanation explanation) {
-        SoftenerCase given = SoftenerCase.of(request, explanation);
+            Model model, Explanation explanation) {
+        SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
-        ExistingSoftener asFound = request.softener().resolved().found(given, explanation);
+        ExistingSoftener asFound = request.softener().resolved(model).found(given, explanation);
         SoftenerSettings found = asFound.setup();
         ConvertedYears years = ControlTrial.of(found, duty, request.metered(), request.meteredSaltDose(), explanation);
         Message how = Message.of("payback.expectedRegenerationsYearSalt");

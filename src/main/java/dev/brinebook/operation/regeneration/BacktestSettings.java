@@ -16,6 +16,7 @@ import dev.brinebook.household.HighDay;
 import dev.brinebook.household.HighDays;
 import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.SoftenedShare;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
@@ -93,14 +94,14 @@ public final class BacktestSettings {
     private BacktestSettings() {
     }
 
-    private static BacktestAnswer answer(BacktestRequest request) {
+    private static BacktestAnswer answer(BacktestRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
-        SoftenerCase given = SoftenerCase.of(request, explanation);
+        SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         MeteredDays days = softened(request);
-        SoftenerSettings setup = request.softener().resolved().found(given, explanation).setup();
+        SoftenerSettings setup = request.softener().resolved(model).found(given, explanation).setup();
         Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
         List<HighDay> exceptional = HighDays.of(days).days();
         BacktestFigures found = found(days, duty, regeneration, setup.policy());

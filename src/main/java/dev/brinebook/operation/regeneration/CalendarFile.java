@@ -2,7 +2,6 @@
 package dev.brinebook.operation.regeneration;
 
 import dev.brinebook.api.CautionAnswer;
-import dev.brinebook.api.ModelVersion;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
@@ -79,7 +78,7 @@ final class CalendarFile {
         CalendarEvents planned = CalendarEvents.of(foreseen);
         CalendarFile file = new CalendarFile(planned, foreseen.firstDate(), language);
         planned.events().forEach(file::add);
-        List<Property> about = List.of(new ProdId("-//Brinebook//Regeneration schedule " + ModelVersion.CURRENT + "//EN"),
+        List<Property> about = List.of(new ProdId("-//Brinebook//Regeneration schedule " + foreseen.given().model().version() + "//EN"),
                 ImmutableVersion.VERSION_2_0, new Name(Message.of("calendarFile.waterSoftener", planned.policy().quoted()).in(language)),
                 new Description(description(planned, answer).in(language)));
         return written(new Calendar(new PropertyList(about), new ComponentList<>(file.events)));

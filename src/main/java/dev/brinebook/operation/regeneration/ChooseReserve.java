@@ -16,6 +16,7 @@ import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.DayVariation;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.Policy;
@@ -62,14 +63,14 @@ public final class ChooseReserve {
     private ChooseReserve() {
     }
 
-    private static ReserveAnswer answer(ReserveChoiceRequest request) {
+    private static ReserveAnswer answer(ReserveChoiceRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
-        SoftenerCase given = SoftenerCase.of(request, explanation);
+        SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         Policy meter = meter(request, explanation).toPolicy(ControlRequest.OF_SOFTENER, given.found(), duty, explanation);
-        SoftenerSettings setup = request.softener().resolved().setup(given, meter, 0);
-        request.softener().resolved().recordFlows(setup, duty, explanation);
+        SoftenerSettings setup = request.softener().resolved(model).setup(given, meter, 0);
+        request.softener().resolved(model).recordFlows(setup, duty, explanation);
         Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
         List<ReserveResult> rules = new ArrayList<>();
         for (ReserveRequest rule : request.rules() == null ? USUAL_RULES : request.rules()) {

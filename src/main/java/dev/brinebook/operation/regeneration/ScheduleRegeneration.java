@@ -14,6 +14,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.SampledYears;
+import dev.brinebook.model.Model;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SimulatedYears;
@@ -55,23 +56,23 @@ public final class ScheduleRegeneration {
     private ScheduleRegeneration() {
     }
 
-    private static ScheduleAnswer answer(ScheduleRequest request) {
-        return answer(ScheduleResults.of(request));
+    private static ScheduleAnswer answer(ScheduleRequest request, Model model) {
+        return answered(ScheduleResults.of(request, model));
     }
 
-    private static String calendar(ScheduleRequest request, Language language) {
-        ScheduleResults foreseen = ScheduleResults.of(request);
+    private static String calendar(ScheduleRequest request, Model model, Language language) {
+        ScheduleResults foreseen = ScheduleResults.of(request, model);
         foreseen.refuseTooLongAFile(foreseen.tried().subList(0, 1));
-        return CalendarFile.of(foreseen, answer(foreseen), language);
+        return CalendarFile.of(foreseen, answered(foreseen), language);
     }
 
-    private static String table(ScheduleRequest request, Language language) {
-        ScheduleResults foreseen = ScheduleResults.of(request);
+    private static String table(ScheduleRequest request, Model model, Language language) {
+        ScheduleResults foreseen = ScheduleResults.of(request, model);
         foreseen.refuseTooLongAFile(foreseen.tried());
         return EventTable.of(foreseen, language);
     }
 
-    private static ScheduleAnswer answer(ScheduleResults foreseen) {
+    private static ScheduleAnswer answered(ScheduleResults foreseen) {
         AnswerUnits units = foreseen.units();
         Explanation explanation = foreseen.explanation();
         DesignConditions duty = foreseen.given().duty();
@@ -87,7 +88,7 @@ public final class ScheduleRegeneration {
             policies.add(PolicyAnswer.of(tried.name(), tried.hour(), tried.outcome(), duty, years, foreseen.store(), units));
             if (policies.size() > 1) {
                 comparisons.add(PolicyComparison.of(tried.name(), expected(duty, tried.outcome()), policies.get(0).name(),
-                        expected(duty, outcomes.get(0)), units));
+                        expected(duty, outcomes.get(0)), units, foreseen.given().model()));
             }
         }
         Regeneration regeneration = outcomes.get(0).trial().regeneration();

@@ -8,6 +8,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.model.Model;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.SaltPlan;
@@ -58,24 +59,24 @@ record ScheduleResults(SoftenerCase given, List<Tried> tried, LocalPrices prices
         }
     }
 
-    static ScheduleResults of(ScheduleRequest request) {
+    static ScheduleResults of(ScheduleRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
-        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), explanation);
+        SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), model, explanation);
         DesignConditions duty = given.duty();
         double left = explanation.resolve(request.chargeLeftShare(), ScheduleRequest.ASSUMED_CHARGE_LEFT_SHARE,
                 Resolved.of("/chargeLeftShare", ScheduleRequest.ASSUMED_CHARGE_LEFT_SHARE, null).byDefault("OWN-ASSUMPTION"));
         LocalPrices prices = LocalPrices.of(request.prices(), request.household());
-        SaltStore store = request.softener().resolved().saltStore(
+        SaltStore store = request.softener().resolved(model).saltStore(
                 prices.bagKilograms(explanation), explanation);
         List<Tried> tried = new ArrayList<>();
         for (PolicyRequest asked : request.policiesOrOwn()) {
             String pointer = request.policies() == null ? ControlRequest.OF_SOFTENER : "/policies/" + tried.size() + "/control";
             Policy policy = asked.control().toPolicy(pointer, given.found(), duty, explanation);
             int hour = asked.control().hour(pointer, explanation);
-            SoftenerSettings setup = request.softener().resolved().setup(given, policy, hour);
-            request.softener().resolved().recordFlows(setup, duty, explanation);
+            SoftenerSettings setup = request.softener().resolved(model).setup(given, policy, hour);
+            request.softener().resolved(model).recordFlows(setup, duty, explanation);
             Regeneration regeneration = setup.regeneration(duty.water().temperatureCelsius());
             tried.add(new Tried(asked.title(), hour, Simulation.simulate(
                     new SimulationInput(duty.days(), duty.loadMgPerL(), regeneration, left), policy)));

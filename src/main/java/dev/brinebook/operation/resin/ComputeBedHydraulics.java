@@ -11,6 +11,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.model.Model;
 import dev.brinebook.regeneration.BackwashFlow;
 import dev.brinebook.request.softener.FlowsRequest;
 import dev.brinebook.request.softener.ResolvedSoftener;
@@ -43,12 +44,12 @@ public final class ComputeBedHydraulics {
     private ComputeBedHydraulics() {
     }
 
-    private static BedHydraulicsAnswer answer(BedHydraulicsRequest request) {
+    private static BedHydraulicsAnswer answer(BedHydraulicsRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(HomeCountry.of(request.country(), explanation)));
-        BedHydraulics hydraulics = hydraulics(request, units, explanation);
-        BedDuty duty = duty(request, explanation);
+        BedHydraulics hydraulics = hydraulics(request, units, model, explanation);
+        BedDuty duty = duty(request, model, explanation);
         assumeFlows(request, hydraulics.chosenFlow(duty), units, explanation);
         BedLimit lasting = BedLimit.of(hydraulics.cleanContinuousBounds(), hydraulics.crushedContinuousBounds(), units);
         BedLimit peaks = BedLimit.of(hydraulics.cleanPeakBounds(), hydraulics.crushedPeakBounds(), units);
@@ -67,8 +68,8 @@ public final class ComputeBedHydraulics {
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static BedHydraulics hydraulics(BedHydraulicsRequest request, AnswerUnits units, Explanation explanation) {
-        ResolvedSoftener softener = request.softener().resolved();
+    private static BedHydraulics hydraulics(BedHydraulicsRequest request, AnswerUnits units, Model model, Explanation explanation) {
+        ResolvedSoftener softener = request.softener().resolved(model);
         ResinBed bed = softener.bed(BeadRequest.toDomain(request.bead(), explanation), explanation);
         double height = softener.tankHeightMetres(explanation);
         double celsius = explanation.resolve(request.waterTemperature(), WaterAnalysis.ASSUMED_TEMPERATURE_CELSIUS,
@@ -78,10 +79,10 @@ public final class ComputeBedHydraulics {
         return new BedHydraulics(bed, height, celsius, crushedPercent / 100);
     }
 
-    private static BedDuty duty(BedHydraulicsRequest request, Explanation explanation) {
+    private static BedDuty duty(BedHydraulicsRequest request, Model model, Explanation explanation) {
         double targetPercent = explanation.resolve(request.targetExpansionPercent(), BedHydraulicsRequest.DEFAULT_TARGET_PERCENT,
                 Resolved.of("/targetExpansionPercent", BedHydraulicsRequest.DEFAULT_TARGET_PERCENT, "%").byDefault("CP-CYCLE"));
-        return new BedDuty(targetPercent / 100, request.softener().resolved().cycleFlows(), FlowsRequest.base(request.serviceFlow()),
+        return new BedDuty(targetPercent / 100, request.softener().resolved(model).cycleFlows(), FlowsRequest.base(request.serviceFlow()),
                 FlowsRequest.base(request.peakFlow()));
     }
 

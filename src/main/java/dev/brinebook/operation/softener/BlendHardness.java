@@ -16,6 +16,7 @@ import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.softener.PreferencesRequest;
 import dev.brinebook.request.softener.SoftenerCase;
@@ -54,20 +55,21 @@ public final class BlendHardness {
     private record Dosed(Salt salt, double capacityGrams, double saltGrams, CapacityModel capacity) {
     }
 
-    private static BlendingAnswer answer(BlendingRequest request) {
+    private static BlendingAnswer answer(BlendingRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.resolve(request.leakageHardness(), Blend.DEFAULT_LEAKAGE_MG_PER_L,
                 Resolved.of("/leakageHardness", units.hardness(Blend.DEFAULT_LEAKAGE_MG_PER_L)).byDefault("DAVIS-CORNWELL"));
         Blend blend = new Blend(raw.hardnessMgPerL(), request.residualHardness().inBase(), leakage);
-        Dosed dosed = request.softener() == null ? null : dosed(request, raw, explanation);
+        Dosed dosed = request.softener() == null ? null : dosed(request, raw, model, explanation);
         Salt salt = dosed == null ? explanation.resolve("/softener/salt", null, Salt.SODIUM_CHLORIDE, "OWN-ASSUMPTION") : dosed.salt();
         BlendedWater water = new BlendedWater(raw, raw.compensated(request.water().factors(explanation)), blend,
                 salt == Salt.POTASSIUM_CHLORIDE);
         double litres = request.household().resolved().toDomain(explanation).meanLitres();
         ControllerTerms controller = PreferencesRequest.orNone(request.preferences()).controllerTerms(
-                request.softener() == null ? null : request.softener().control(), request.household().country(), units, explanation);
+                request.softener() == null ? null : request.softener().control(), request.household().country(), units, model,
+                explanation);
         explain(water, dosed, units, explanation);
         request.water().questionUnit(explanation);
         SofteningDemand without = effort(litres * water.fullLoadMgPerL() / 1000, dosed, SoftenedWaterAnswer.of(
@@ -84,11 +86,11 @@ public final class BlendHardness {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static Dosed dosed(BlendingRequest request, WaterAnalysis raw, Explanation explanation) {
+    private static Dosed dosed(BlendingRequest request, WaterAnalysis raw, Model model, Explanation explanation) {
         CapacityModel capacity = PreferencesRequest.orNone(request.preferences()).capacity(request.water(), raw,
-                request.softener().resolved().resinState(raw, explanation), explanation);
-        Softener softener = request.softener().resolved().toDomain(capacity, explanation);
-        double dose = request.softener().resolved().doseGramsPerLitre(explanation);
+                request.softener().resolved(model).resinState(raw, explanation), explanation);
+        Softener softener = request.softener().resolved(model).toDomain(capacity, explanation);
+        double dose = request.softener().resolved(model).doseGramsPerLitre(explanation);
         SoftenerCase.requireCapacity(softener, dose, "/softener/saltDose");
         return new Dosed(softener.salt(), softener.capacityGrams(dose), softener.saltGrams(dose), capacity);
     }

@@ -17,6 +17,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.caution.Caution;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.softener.RetrofitRequest;
@@ -59,13 +60,13 @@ public final class ReviewSettings {
     private ReviewSettings() {
     }
 
-    private static SettingsReviewAnswer answer(SettingsReviewRequest request) {
+    private static SettingsReviewAnswer answer(SettingsReviewRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
-        SoftenerCase given = SoftenerCase.of(request, explanation);
+        SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
-        ExistingSoftener found = request.softener().resolved().found(given, explanation);
+        ExistingSoftener found = request.softener().resolved(model).found(given, explanation);
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
         Terms terms = RetrofitRequest.terms(request.retrofit(), SiteReadiness.of(request.site(), request.softener(), found, duty,

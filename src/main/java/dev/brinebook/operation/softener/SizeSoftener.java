@@ -14,6 +14,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleFlows;
@@ -67,11 +68,11 @@ public final class SizeSoftener {
     private SizeSoftener() {
     }
 
-    private static SizingAnswer answer(SizingRequest request) {
+    private static SizingAnswer answer(SizingRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
-        DesignConditions duty = duty(request, explanation);
+        DesignConditions duty = duty(request, model, explanation);
         LocalPrices prices = LocalPrices.of(request.prices(), request.household());
         Salt salt = explanation.resolve("/salt", request.salt(), Salt.SODIUM_CHLORIDE, "OWN-ASSUMPTION");
         OptionalDouble dose = FlowsRequest.base(request.saltDose());
@@ -80,7 +81,7 @@ public final class SizeSoftener {
         boolean ownWell = duty.water().supply() == WaterAnalysis.Supply.PRIVATE_WELL;
         Terms terms = new Terms(prices.toDomain(ownWell, ownWell, explanation), Terms.ASSUMED_HORIZON_YEARS, Map.of());
         RunningCost cost = terms.running();
-        List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, explanation), duty, cost, dose);
+        List<Ranked> ranked = Sizing.rank(candidates(request, salt, duty, dose, model, explanation), duty, cost, dose);
         warn(duty, salt, ranked, explanation);
         request.water().questionUnit(explanation);
         explain(request, ranked, prices.currency(), units, explanation);
@@ -106,20 +107,19 @@ public final class SizeSoftener {
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static DesignConditions duty(SizingRequest request, Explanation explanation) {
+    private static DesignConditions duty(SizingRequest request, Model model, Explanation explanation) {
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         SoftenerCase.requireHardness(hardness);
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
-                HomeCountry.units(request.units(), request.household().country()), explanation);
+                HomeCountry.units(request.units(), request.household().country()), model, explanation);
         return preferences.duty(water, hardness, request.household().resolved().toDomain(explanation), Days.PER_YEAR, request.seed(),
-                controller.with(controller.saltStep().forAnyBed()),
-                explanation);
+                controller, explanation).forNewBed();
     }
 
     private static List<Candidate> candidates(SizingRequest request, Salt salt, DesignConditions duty, OptionalDouble dose,
-            Explanation explanation) {
+            Model model, Explanation explanation) {
         Function<ResinState, CapacityModel> capacity = state -> PreferencesRequest.orNone(request.preferences())
                 .capacity(request.water(), duty.water(), state, explanation);
         List<Candidate> candidates = request.candidates() == null ? StandardTank.all().stream()
@@ -127,7 +127,7 @@ public final class SizeSoftener {
                         tank.heightMetres(), salt, capacity.apply(ResinState.NEW), CycleFlows.UNKNOWN),
                         Fit.Ratings.UNKNOWN, OptionalDouble.empty())).toList()
                 : request.candidates().stream().map(candidate -> new Candidate(candidate.sku(),
-                        candidate.asSoftener(salt).resolved().toDomain(capacity.apply(candidate.resinState()), new Explanation()),
+                        candidate.asSoftener(salt).resolved(model).toDomain(capacity.apply(candidate.resinState()), new Explanation()),
                         candidate.ratings(), candidate.price() == null ? OptionalDouble.empty()
                                 : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
         double highest = salt.fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(

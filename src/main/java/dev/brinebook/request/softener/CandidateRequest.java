@@ -16,6 +16,7 @@ import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.payback.Retrofit;
 import dev.brinebook.resin.Brining;
+import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
@@ -74,8 +75,9 @@ public record CandidateRequest(
      * @throws dev.brinebook.api.InvalidRequest when its size can be worked out for no dose
      */
     public Sizing.Candidate asGoods(double cost, CaseRequest request, SoftenerCase given) {
-        Softener softener = asSoftener(given.found().softener().salt()).resolved().toDomain(PreferencesRequest.orNone(request.preferences())
-                .capacity(request.water(), given.duty().water(), resinState(), new Explanation()), new Explanation())
+        CapacityModel capacity = PreferencesRequest.orNone(request.preferences()).capacity(request.water(), given.duty().water(),
+                resinState(), new Explanation());
+        Softener softener = asSoftener(given.found().softener().salt()).resolved(given.model()).toDomain(capacity, new Explanation())
                 .inPlaceOf(given.found().softener());
         SoftenerCase.requireDoses(softener, "/water");
         return new Sizing.Candidate(sku, softener, ratings(), OptionalDouble.of(cost));

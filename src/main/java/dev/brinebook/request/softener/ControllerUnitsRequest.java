@@ -12,6 +12,8 @@ import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.Country;
+import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.quantity.CapacityUnit;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.MassUnit;
@@ -65,7 +67,7 @@ public record ControllerUnitsRequest(
      * @param volumeStep step of a reserve that is a volume, or null
      */
     ControllerTerms toDomain(ControlRequest control, Country country, VolumeQuantity volumeStep, AnswerUnits units,
-            Explanation explanation) {
+            Model model, Explanation explanation) {
         HardnessUnit unit = hardnessUnit(control, country, units);
         CapacityUnit capacity = capacityUnit(control, unit);
         HardnessStep hardness = hardnessStep == null ? HardnessStep.of(unit)
@@ -75,7 +77,9 @@ public record ControllerUnitsRequest(
         assumeStep("capacityStep", capacityStep, capacitySize, capacity.symbol(), explanation);
         VolumeUnit volume = volumeStep != null ? volumeStep.unit() : units == AnswerUnits.METRIC ? VolumeUnit.LITRE
                 : VolumeUnit.US_GALLON;
-        return new ControllerTerms(hardness, capacity, capacitySize, salt(units, explanation), volume,
+        SaltStep salt = salt(units, explanation);
+        return new ControllerTerms(hardness, capacity, capacitySize, salt,
+                model.has(ModelChange.SALT_STEPS_OF_NEW_BEDS) ? salt : salt.forAnyBed(), volume,
                 reserve(volumeStep, volume, explanation));
     }
 

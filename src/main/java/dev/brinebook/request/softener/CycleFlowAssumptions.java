@@ -7,6 +7,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.regeneration.BackwashFlow;
+import dev.brinebook.regeneration.BrineMixing;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleStep.Kind;
@@ -32,7 +33,7 @@ public final class CycleFlowAssumptions {
         assumeFlow("brineDraw", given, FlowsRequest::brineDraw, place -> brineDraw(place, design, cycle, units), explanation);
         Cycle.BrineDraw brine = cycle.brine();
         assumeFlow("brineSuction", given, FlowsRequest::brineSuction,
-                place -> Resolved.of(place, units.flow(brine.saturatedLitres() / brine.drawMinutes())).estimated(CYCLE)
+                place -> Resolved.of(place, units.flow(brineSuction(design, brine))).estimated(CYCLE)
                         .noting(Message.of("assumed.regeneration.flowMakes10Brine")), explanation);
         assumeFlow("fastRinse", given, FlowsRequest::fastRinse, place -> Resolved.of(place, units.flow(drain)).estimated(CYCLE)
                 .noting(Message.of("assumed.regeneration.sameBackwashFlow")), explanation);
@@ -42,12 +43,27 @@ public final class CycleFlowAssumptions {
         assumeFlow("drainLine", given, FlowsRequest::drainLine, CycleFlowAssumptions::noLimit, explanation);
     }
 
+    /** The suction of an injector that nothing slows down, so that it can be sent back together with its flow. */
+    private static double brineSuction(CycleDesign design, Cycle.BrineDraw brine) {
+        return design.flows().injector().mixing() == BrineMixing.BY_VOLUME ? brine.saturatedLitres() / brine.drawMinutes()
+                : design.flows().brineLitresPerMinute().orElse(usualBrineDraw(design)) * brine.saturatedLitres() / brine.dilutedLitres();
+    }
+
+    private static double brineFlow(CycleDesign design, Cycle cycle) {
+        return design.flows().injector().mixing() == BrineMixing.BY_VOLUME ? cycle.step(Kind.BRINE_AND_SLOW_RINSE).flowLitresPerMinute()
+                : design.flows().brineSuctionLitresPerMinute().getAsDouble() * cycle.brine().dilutedLitres()
+                        / cycle.brine().saturatedLitres();
+    }
+
+    private static double usualBrineDraw(CycleDesign design) {
+        return design.bed().flowLitresPerMinuteOfBedVolumes(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR);
+    }
+
     private static Resolved brineDraw(String place, CycleDesign design, Cycle cycle, AnswerUnits units) {
         return design.flows().brineSuctionLitresPerMinute().isPresent()
-                ? Resolved.of(place, units.flow(cycle.step(Kind.BRINE_AND_SLOW_RINSE).flowLitresPerMinute())).estimated(CYCLE)
+                ? Resolved.of(place, units.flow(brineFlow(design, cycle))).estimated(CYCLE)
                         .noting(Message.of("assumed.regeneration.flowDilutesSuction10"))
-                : Resolved.of(place, units.flow(design.bed().flowLitresPerMinuteOfBedVolumes(
-                        CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR))).estimated(OWN)
+                : Resolved.of(place, units.flow(usualBrineDraw(design))).estimated(OWN)
                         .noting(Message.of("assumed.regeneration.bedVolumesPerHour",
                                 Text.number(CycleDesign.ASSUMED_BRINE_BED_VOLUMES_PER_HOUR)));
     }

@@ -7,9 +7,13 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.FlowQuantity;
+import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.quantity.Quantity;
+import dev.brinebook.regeneration.BrineMixing;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
+import dev.brinebook.regeneration.InjectorFlows;
 import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.text.Message;
@@ -56,9 +60,10 @@ public record FlowsRequest(
     }
 
     /** The flows in SI, of the valve and of its site. */
-    public CycleFlows toDomain() {
-        return new CycleFlows(base(drain), base(brineSuction), base(brineDraw), base(fastRinse), base(refill),
-                base(drainLine), base(supply));
+    public CycleFlows toDomain(Model model) {
+        BrineMixing mixing = model.has(ModelChange.BRINE_BY_WEIGHT) ? BrineMixing.BY_WEIGHT : BrineMixing.BY_VOLUME;
+        return new CycleFlows(base(drain), new InjectorFlows(base(brineSuction), base(brineDraw), mixing), base(fastRinse),
+                base(refill), base(drainLine), base(supply));
     }
 
     public static OptionalDouble base(Quantity<?> given) {

@@ -13,6 +13,7 @@ import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
+import dev.brinebook.model.Model;
 import dev.brinebook.regeneration.LongRun;
 import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.regeneration.SmallestReserve;
@@ -192,9 +193,10 @@ public record PreferencesRequest(
     }
 
     /** The units and steps of the controller; {@code control} and {@code country} may be null. */
-    public ControllerTerms controllerTerms(ControlRequest control, Country country, AnswerUnits units, Explanation explanation) {
+    public ControllerTerms controllerTerms(ControlRequest control, Country country, AnswerUnits units, Model model,
+            Explanation explanation) {
         return (controller == null ? ControllerUnitsRequest.NONE : controller).toDomain(control, country, reserveStep, units,
-                explanation);
+                model, explanation);
     }
 
     public double minimumIntervalDays(Explanation explanation) {

@@ -8,6 +8,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
@@ -37,8 +38,9 @@ import java.util.Set;
  * The softener of a request in the domain: resin, tank, salt, control. Whatever the request leaves out is resolved, and recorded.
  *
  * @param request without violations
+ * @param model the model to calculate with
  */
-public record ResolvedSoftener(SoftenerRequest request) {
+public record ResolvedSoftener(SoftenerRequest request, Model model) {
 
     /** Resin beyond which the unit is doubted: far below the smallest standard tank, and the largest. Source: [CP-TANKS]. */
     private static final double ASSUMED_LEAST_USUAL_RESIN_LITRES = 0.1 * Exact.CUBIC_FOOT_LITRES;
@@ -147,7 +149,7 @@ public record ResolvedSoftener(SoftenerRequest request) {
 
     /** The flows of the valve and of its site, as far as known. */
     public CycleFlows cycleFlows() {
-        return request.flows() == null ? CycleFlows.UNKNOWN : request.flows().toDomain();
+        return request.flows() == null ? CycleFlows.UNKNOWN : request.flows().toDomain(model);
     }
 
     /** The present dose, g/L, with its default recorded in {@code explanation}. */

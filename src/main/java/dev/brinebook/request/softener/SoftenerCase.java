@@ -8,6 +8,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.CycleStep.Kind;
 import dev.brinebook.resin.CapacityTable;
@@ -31,16 +32,17 @@ import java.util.function.ToIntFunction;
  *
  * @param duty the demand on the softener
  * @param found the existing softener, at its present dose
+ * @param model the model to calculate with
  */
-public record SoftenerCase(DesignConditions duty, DosedSoftener found) {
+public record SoftenerCase(DesignConditions duty, DosedSoftener found, Model model) {
 
     /** Hardness below which there is nothing to soften, mg/L as CaCO3. */
     public static final double LEAST_HARDNESS_MG_PER_L = 1;
     public static final Message NOTHING_TO_SOFTEN = Message.of("softenerCase.waterLessThan1");
 
     /** The case that {@code request} makes, tried on a year, or on the days that were measured. */
-    public static SoftenerCase of(CaseRequest request, Explanation explanation) {
-        return of(request, demand -> Days.PER_YEAR, explanation);
+    public static SoftenerCase of(CaseRequest request, Model model, Explanation explanation) {
+        return of(request, demand -> Days.PER_YEAR, model, explanation);
     }
 
     /**
@@ -50,26 +52,31 @@ public record SoftenerCase(DesignConditions duty, DosedSoftener found) {
      * @param days how many days to try it on, unless they were measured
      * @throws InvalidRequest when the water has no hardness to remove
      */
-    public static SoftenerCase of(CaseRequest request, ToIntFunction<Demand> days, Explanation explanation) {
+    public static SoftenerCase of(CaseRequest request, ToIntFunction<Demand> days, Model model, Explanation explanation) {
         PreferencesRequest preferences = PreferencesRequest.orNone(request.preferences());
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness hardness = water.compensated(request.water().factors(explanation));
         requireHardness(hardness);
         Demand demand = request.household().resolved().toDomain(explanation);
-        Softener softener = request.softener().resolved().toDomain(preferences.capacity(request.water(), water,
-                request.softener().resolved().resinState(water, explanation), explanation), explanation)
+        Softener softener = request.softener().resolved(model).toDomain(preferences.capacity(request.water(), water,
+                request.softener().resolved(model).resinState(water, explanation), explanation), explanation)
                 .onDrain(SiteRequest.orUnseen(request.site()).drainLitresPerMinute());
-        double dose = request.softener().resolved().doseGramsPerLitre(explanation);
+        double dose = request.softener().resolved(model).doseGramsPerLitre(explanation);
         requireCapacity(softener, dose, "/softener/saltDose");
         DosedSoftener found = DosedSoftener.designed(softener, dose, water.temperatureCelsius())
                 .withMinutes(minutes(request.softener().minutes()));
         ControllerTerms controller = preferences.controllerTerms(request.softener().control(), request.household().country(),
-                HomeCountry.units(request.units(), request.household().country()), explanation);
+                HomeCountry.units(request.units(), request.household().country()), model, explanation);
         requireSaltStep(controller.saltStep(), softener, water);
         DesignConditions duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
         explanation.cautions(duty.cautions());
         request.water().questionUnit(explanation);
-        return new SoftenerCase(duty, found);
+        return new SoftenerCase(duty, found, model);
+    }
+
+    /** The same softener under other conditions. */
+    public SoftenerCase under(DesignConditions other) {
+        return new SoftenerCase(other, found, model);
     }
 
     /** Refuses a water that a softener can do nothing for. */

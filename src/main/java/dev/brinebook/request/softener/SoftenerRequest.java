@@ -16,6 +16,7 @@ import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.guard.Guard;
+import dev.brinebook.model.Model;
 import dev.brinebook.quantity.SaltDoseUnit;
 import dev.brinebook.regeneration.SaltStore;
 import dev.brinebook.resin.Brining;
@@ -187,7 +188,7 @@ public record SoftenerRequest(
     }
 
     /** What is calculated with, made of this. */
-    public ResolvedSoftener resolved() {
-        return new ResolvedSoftener(this);
+    public ResolvedSoftener resolved(Model model) {
+        return new ResolvedSoftener(this, model);
     }
 }

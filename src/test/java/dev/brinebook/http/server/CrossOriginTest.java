@@ -31,7 +31,7 @@ class CrossOriginTest {
 
     private static final String LISTED = "https://shop.example";
     private static final String LISTED_TOO = "http://localhost:3000";
-    private static final String EXPOSED = "ETag, Link, Retry-After, X-Request-Id, Content-Language, Allow, Accept-Post, "
+    private static final String EXPOSED = "ETag, Link, Retry-After, X-Request-Id, Model-Version, Content-Language, Allow, Accept-Post, "
             + "WWW-Authenticate, RateLimit, RateLimit-Policy";
 
     private static final String CONVERSION = "POST " + Served.CONVERSION + " HTTP/1.1";

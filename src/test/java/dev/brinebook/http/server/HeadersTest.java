@@ -31,7 +31,7 @@ class HeadersTest {
 
     @ParameterizedTest
     @ValueSource(strings = {QUERY, "/openapi.json", "/openapi.yaml", "/docs", "/docs/try", "/docs/assets/swagger-ui.css",
-        "/problems/not-found", "/docs/operations/assess", "/docs/sources", "/v1/sources", "/llms.txt",
+        "/problems/not-found", "/docs/operations/assess", "/docs/sources", "/v1/sources", "/v1/changelog", "/changelog.atom", "/llms.txt",
         "/.well-known/api-catalog"})
     void callersMayKeepAndAskAgain(String path) {
         Response first = Served.given().get(path);

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.model;
+
+/**
+ * A change of numbers that an older callable version does not have. The calculation asks for it in one place,
+ * {@link Model#has}; once every callable version has it, constant and question are deleted.
+ */
+public enum ModelChange {
+
+    /** The salt doses tried for a bed that is still to be bought are those its controller can set. */
+    SALT_STEPS_OF_NEW_BEDS("2.3.0", "salt-steps-of-new-beds"),
+    /** Brine and water behind an injector add up by weight, not by volume. */
+    BRINE_BY_WEIGHT("2.3.0", "brine-by-weight"),
+    /** What equal years differ by is zero. */
+    EQUAL_YEARS_SAVE_NOTHING("2.3.0", "equal-years-save-nothing");
+
+    private final String version;
+    private final String id;
+
+    ModelChange(String version, String id) {
+        this.version = version;
+        this.id = id;
+    }
+
+    /** The version that it came with. */
+    public String version() {
+        return version;
+    }
+
+    /** Its entry in the changelog. */
+    public String id() {
+        return id;
+    }
+}
