@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import java.util.regex.Pattern;
+
 /** Keeps spreadsheets from taking a text of a table for a formula. */
 public final class FormulaGuard {
 
@@ -14,6 +16,9 @@ public final class FormulaGuard {
      */
     private static final String GUARDED = "=+-@'\uFF1D\uFF0B\uFF0D\uFF20";
 
+    /** A number, whose sign begins no formula. */
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+([.,]\\d+)*");
+
     private FormulaGuard() {
     }
 
@@ -21,5 +26,13 @@ public final class FormulaGuard {
     public static String of(String text) {
         boolean guarded = !text.isEmpty() && (GUARDED.indexOf(text.charAt(0)) >= 0 || Character.isISOControl(text.charAt(0)));
         return guarded ? "'" + text : text;
+    }
+
+    /**
+     * A text of a caller's own cell that is given back: numbers, and texts with an apostrophe in front, stay as they are. So it does
+     * not change again when it is sent again.
+     */
+    public static String ofPassed(String text) {
+        return text.startsWith("'") || NUMBER.matcher(text).matches() ? text : of(text);
     }
 }

@@ -18,6 +18,8 @@ final class ResponseHeaders {
     static final String RETRY_AFTER = "Retry-After";
     static final String LANGUAGE = "Content-Language";
     static final String MODEL = "Model-Version";
+    static final String SEPARATOR = "Table-Separator";
+    static final String PASSED = "Passed-Columns";
     static final String POLICY = "Content-Security-Policy";
 
     /** On every response, beside the few with the same value everywhere, of which the description of the whole speaks. */
@@ -50,10 +52,13 @@ final class ResponseHeaders {
         text(all, POLICY, "What the page may load: nothing from another host.", "default-src 'none'");
         text(all, ETAG, "Version of the answer. Send it as If-None-Match to get 304 while it is current.", "\"5d41402abc4b2a76b9719d91\"");
         text(all, MODEL, "Version of the formulas and data that calculated the answer, as its modelVersion.", Model.CURRENT.version());
+        text(all, PASSED, "Of a table: the first of the columns that the answers repeat, percent-encoded, with commas between. The header "
+                + "row has all.", "Customer%20no");
         text(all, "RateLimit", "Only if the service has a rate limit: what is left of it, and the seconds until there is more.",
                 "\"minute\";r=59;t=1");
         text(all, "RateLimit-Policy", "Only if the service has a rate limit: the limit.", "\"minute\";q=60;w=60");
         number(all, RETRY_AFTER, "Seconds to wait before trying again.");
+        text(all, SEPARATOR, "Of a table: the separator of its cells.", "semicolon");
         text(all, "Vary", "The headers of the request that the answer depends on.", "Accept-Encoding");
         text(all, "WWW-Authenticate", "How to send a key (RFC 6750).", "Bearer realm=\"brinebook\"");
         text(all, "X-Request-Id", "ID of the request: that of its X-Request-Id if short and safe, or a new one. It is in the log.",

@@ -40,6 +40,16 @@ public final class Docs {
                 page("operation " + id, () -> Templates.page(id, List.of(START), "operation", OperationPage.of(operation))));
     }
 
+    /** How lists and tables are sent, with scripts that do it. */
+    public byte[] bulk() {
+        return page("bulk", () -> Templates.page("Lists and tables", List.of(START), "bulk", BulkPage.read()));
+    }
+
+    /** A script of that page, by its name. */
+    public static byte[] script(String name) {
+        return BulkPage.script(name);
+    }
+
     /** What changed from version to version. */
     public byte[] changelog() {
         return page("changelog", () -> Templates.page("Changelog", List.of(START), "changelog",

@@ -6,41 +6,47 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import dev.brinebook.api.CsvColumn;
-import dev.brinebook.api.CsvColumns;
 import dev.brinebook.api.FormulaGuard;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /**
- * A row for each line, by RFC 4180: its number, its status, the plain values of the answer, its errors. Numbers are written
- * as in JSON; texts, which may be the caller's, so that no spreadsheet takes them for a formula.
+ * A row for each line, by RFC 4180: its number, its status, what it repeats of the line, the plain values of the answer, its
+ * errors. Numbers are written as the caller writes them; texts, which may be the caller's, so that no spreadsheet takes them for
+ * a formula.
  */
-public final class AnswerTable implements AnswerLines {
+final class AnswerTable implements AnswerLines {
 
     static final String MEDIA_TYPE = "text/csv";
 
-    /** Columns before those of the answer. */
+    /** Columns before all others. */
     static final List<String> FIRST = List.of("line", "status");
-    /** Columns behind them. */
-    static final List<String> LAST = List.of("problem.type", "problem.detail", "problem.errors");
+    /** Columns that tell of errors in a table to correct, and that nobody reads when it is sent again. */
+    static final Set<String> OF_PROBLEMS = ofProblems();
+    /** Before the name of a column that the answer has itself. */
+    private static final String PASSED = "passed.";
+    /** In the place of the status, in the row that sums up a dry run. */
+    private static final String SUMMARY = "summary";
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final JsonFactory parsers = new JsonFactory();
+    private final RequestLines lines;
+    private final BulkOptions options;
+    private final Language language;
+    private final NumberForm numbers;
+    private final CsvRows rows;
     private final List<String> names;
     private final Place root = new Place();
-    private final StringWriter text = new StringWriter();
-    private final CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).bufferSize(0).build(text);
 
     /** A place of the answer: its column, and the places below. */
     private static final class Place {
@@ -49,25 +55,52 @@ public final class AnswerTable implements AnswerLines {
         private int column = NONE;
     }
 
-    AnswerTable(Class<? extends Record> answerType) {
-        List<CsvColumn> columns = CsvColumns.ofAnswer(answerType);
-        this.names = Stream.of(FIRST.stream(), columns.stream().map(CsvColumn::name), LAST.stream()).flatMap(part -> part).toList();
-        for (int i = 0; i < columns.size(); i++) {
+    /** A table of answers that have {@code columns}. */
+    AnswerTable(RequestLines lines, BulkOptions options, TableForm form, List<CsvColumn> columns, Language language) {
+        this.lines = lines;
+        this.options = options;
+        this.language = language;
+        this.numbers = form.numbers();
+        this.rows = new CsvRows(form.separator());
+        List<CsvColumn> answered = options.answersAll() ? columns : List.of();
+        int start = FIRST.size() + lines.repeats().size();
+        for (int i = 0; i < answered.size(); i++) {
             Place place = root;
-            for (String name : columns.get(i).path()) {
+            for (String name : answered.get(i).path()) {
                 place = place.below.computeIfAbsent(name, n -> new Place());
             }
-            place.column = FIRST.size() + i;
+            place.column = start + i;
         }
+        this.names = names(lines.repeats(), answered.stream().map(CsvColumn::name).toList());
+    }
+
+    private static List<String> names(List<String> repeated, List<String> answered) {
+        Set<String> own = new HashSet<>(answered);
+        own.addAll(FIRST);
+        own.addAll(CsvRows.PROBLEM);
+        List<String> names = new ArrayList<>(FIRST);
+        repeated.forEach(name -> names.add(FormulaGuard.of(own.contains(name) ? PASSED + name : name)));
+        names.addAll(answered);
+        names.addAll(CsvRows.PROBLEM);
+        return names;
+    }
+
+    private static Set<String> ofProblems() {
+        Set<String> names = new HashSet<>(CsvRows.PROBLEM);
+        FIRST.forEach(name -> names.add("problem." + name));
+        return Set.copyOf(names);
     }
 
     @Override
     public byte[] start() {
-        return row(names.toArray(String[]::new));
+        return rows.row(names.toArray(String[]::new));
     }
 
     @Override
-    public byte[] answer(long line, byte[] answer) {
+    public byte[] answer(SentLine line, byte[] answer) {
+        if (!options.answersAll()) {
+            return new byte[0];
+        }
         String[] cells = cells(line, 200);
         try (JsonParser parser = parsers.createParser(answer)) {
             parser.nextToken();
@@ -75,41 +108,48 @@ public final class AnswerTable implements AnswerLines {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return row(cells);
+        return rows.row(cells);
     }
 
     @Override
-    public byte[] problem(long line, int status, byte[] problem) {
+    public byte[] problem(SentLine line, int status, byte[] problem) {
         String[] cells = cells(line, status);
-        int first = cells.length - LAST.size();
-        try {
-            JsonNode document = JSON.readTree(problem);
-            List<String> errors = new ArrayList<>();
-            document.path("errors").forEach(error -> errors.add(error(error.path("pointer").asText(),
-                    error.path("message").asText())));
-            cells[first] = FormulaGuard.of(document.path("type").asText());
-            cells[first + 1] = FormulaGuard.of(document.path("detail").asText());
-            cells[first + 2] = FormulaGuard.of(String.join("; ", errors));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return row(cells);
+        CsvRows.putProblem(cells, problem);
+        return rows.row(cells);
     }
 
-    /** Names the place as the columns of a request are named. */
-    private static String error(String pointer, String message) {
-        return pointer.isEmpty() ? message : pointer.substring(1).replace('/', '.') + ": " + message;
-    }
-
-    private String[] cells(long line, int status) {
+    @Override
+    public byte[] summary(CheckSummary.Totals totals) {
         String[] cells = new String[names.size()];
-        cells[0] = Long.toString(line);
+        cells[1] = SUMMARY;
+        int last = cells.length - CsvRows.PROBLEM.size();
+        cells[last + 1] = Message.of("answerTable.summary", totals.lines(), totals.ready(), totals.faulty()).in(language);
+        cells[last + 3] = JSON.valueToTree(totals.kinds()).toString();
+        return rows.row(cells);
+    }
+
+    private String[] cells(SentLine line, int status) {
+        String[] cells = new String[names.size()];
+        cells[0] = Long.toString(line.number());
         cells[1] = Integer.toString(status);
+        for (int i = 0; line.repeated() != null && i < line.repeated().size(); i++) {
+            String text = line.repeated().get(i);
+            cells[FIRST.size() + i] = text == null ? "" : FormulaGuard.ofPassed(lines.columns().isEmpty() ? plain(text) : text);
+        }
         return cells;
     }
 
+    /** A text or number of JSON as a cell has it. */
+    private static String plain(String json) {
+        try {
+            return json.startsWith("\"") ? JSON.readTree(json).asText() : json;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Puts the values of the current object of the parser into the cells. */
-    private static void fill(String[] cells, Place place, JsonParser parser) throws IOException {
+    private void fill(String[] cells, Place place, JsonParser parser) throws IOException {
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             Place here = place.below.get(parser.currentName());
             JsonToken value = parser.nextToken();
@@ -123,27 +163,24 @@ public final class AnswerTable implements AnswerLines {
         }
     }
 
-    private static String scalar(JsonParser parser) throws IOException {
-        return parser.currentToken() == JsonToken.VALUE_STRING ? FormulaGuard.of(parser.getText()) : parser.getText();
+    private String scalar(JsonParser parser) throws IOException {
+        return parser.currentToken() == JsonToken.VALUE_STRING ? FormulaGuard.of(parser.getText()) : number(parser);
+    }
+
+    private String number(JsonParser parser) throws IOException {
+        return parser.currentToken().isNumeric() ? numbers.fromJson(parser.getText()) : parser.getText();
     }
 
     /** Plain values with semicolons between; of an object, which is a caution, its code. */
-    private static String list(JsonParser parser) throws IOException {
+    private String list(JsonParser parser) throws IOException {
         List<String> values = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (parser.currentToken() == JsonToken.START_OBJECT) {
                 values.add(JSON.<JsonNode>readTree(parser).path("code").asText());
             } else {
-                values.add(parser.getText());
+                values.add(number(parser));
             }
         }
         return FormulaGuard.of(String.join(CsvColumn.SEPARATOR, values));
-    }
-
-    private byte[] row(String... cells) {
-        csv.writeRecord(cells);
-        byte[] row = text.toString().getBytes(StandardCharsets.UTF_8);
-        text.getBuffer().setLength(0);
-        return row;
     }
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
-import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Violation;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.RequestId;
 import dev.brinebook.http.json.JsonReader;
@@ -21,33 +21,56 @@ import dev.brinebook.text.Message;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Objects;
-import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
  * One stream of lines and their answers. It ends with the last line; if the lines break off, with a line that reports it;
  * where the answers are not read, with the connection, without the end mark that a whole answer has.
- *
- * @param operation what is calculated
- * @param toJson the body of a single call for a line
- * @param answers how the answers are written
- * @param caller whose stream it is
- * @param slot the place that the stream holds
- * @param requestId id of the request that the stream is
- * @param model the model to calculate with
- * @param language what people are answered in
  */
-record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation, UnaryOperator<byte[]> toJson,
-        AnswerLines answers, JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter,
-        String caller, StreamSlots.Slot slot, RequestMetrics metrics, String requestId, Model model, Language language) {
+final class BulkStream<Q extends Record, A extends Record> {
 
     static final Message TOO_LONG = Message.of("bulkStream.lineMoreThanBytes", HeapPlan.MAX_LINE_BYTES);
 
     private static final Message TAKEN = Message.of("bulkStream.streamEndsHereBecause");
     private static final Logger LOG = LoggerFactory.getLogger(BulkStream.class);
     private static final int OUT_BUFFER_BYTES = 16_384;
+
+    private final Operation<Q, A> operation;
+    private final Parts parts;
+    private final Call call;
+    private final BulkOptions options;
+    private final RequestLines requests;
+    private final AnswerLines answers;
+    private final CheckSummary summary;
+
+    /** What all streams share. */
+    record Parts(JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter, RequestMetrics metrics) {
+    }
+
+    /**
+     * Whose stream it is.
+     *
+     * @param caller who sends it
+     * @param slot the place that it holds
+     * @param model the model to calculate with
+     * @param requestId id of the request that it is
+     * @param language what people are answered in
+     */
+    record Call(String caller, StreamSlots.Slot slot, String requestId, Model model, Language language) {
+    }
+
+    BulkStream(Operation<Q, A> operation, Parts parts, Call call, BulkOptions options, RequestLines requests, AnswerLines answers) {
+        this.operation = operation;
+        this.parts = parts;
+        this.call = call;
+        this.options = options;
+        this.requests = requests;
+        this.answers = answers;
+        this.summary = new CheckSummary(requests);
+    }
 
     /**
      * Answers every line.
@@ -56,33 +79,48 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
      */
     void run(BoundedLines lines, OutputStream response) throws IOException {
         OutputStream out = new BufferedOutputStream(response, OUT_BUFFER_BYTES);
-        out.write(answers.start());
-        for (BoundedLines.Line line = next(lines, out); line != null; line = next(lines, out)) {
-            slot.moved();
-            if (!line.isBlank()) {
-                out.write(answer(line));
-            }
+        if (options.from() == 1) {
+            out.write(answers.start());
+        }
+        boolean whole = answer(lines, out);
+        if (whole && options.check()) {
+            out.write(answers.summary(summary.totals()));
         }
         out.flush();
     }
 
-    /** The next line, or none when the caller ends, pauses too long, or breaks off. Answers are sent first. */
-    private BoundedLines.Line next(BoundedLines lines, OutputStream out) throws IOException {
-        if (waits(lines)) {
-            out.flush();
-        }
-        try {
-            if (!slot.isTaken()) {
-                return lines.next();
+    /** Answers lines to their end; false when they break off. */
+    private boolean answer(BoundedLines lines, OutputStream out) throws IOException {
+        while (true) {
+            BoundedLines.Line line;
+            if (waits(lines)) {
+                out.flush();
             }
-            throw new IOException("another stream needed the slot");
-        } catch (IOException broken) {
-            LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, requestId).log("line {} did not arrive complete", lines.number() + 1);
-            out.write(slot.isTaken() ? problem(lines.number() + 1, ProblemType.OVERLOADED, TAKEN)
-                    : problem(lines.number() + 1, ProblemType.ofBroken(broken),
-                    Message.of("problem.http.lineDidArriveComplete")));
-            return null;
+            try {
+                if (call.slot.isTaken()) {
+                    throw new IOException("another stream needed the slot");
+                }
+                line = lines.next();
+            } catch (IOException broken) {
+                out.write(broken(lines, broken));
+                return false;
+            }
+            if (line == null) {
+                return true;
+            }
+            call.slot.moved();
+            if (line.number() >= options.from() && !line.isBlank()) {
+                out.write(answer(requests.read(line)));
+            }
         }
+    }
+
+    /** The last line of a stream whose caller pauses too long, or breaks off. */
+    private byte[] broken(BoundedLines lines, IOException broken) {
+        BoundedLines.Line next = new BoundedLines.Line(lines.number() + 1, null);
+        LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, call.requestId).log("line {} did not arrive complete", next.number());
+        return problem(SentLine.faulty(next, null), call.slot.isTaken() ? new ProblemException(ProblemType.OVERLOADED, TAKEN)
+                : new ProblemException(ProblemType.ofBroken(broken), Message.of("problem.http.lineDidArriveComplete")));
     }
 
     private static boolean waits(BoundedLines lines) {
@@ -93,34 +131,43 @@ record BulkStream<Q extends Record, A extends Record>(Operation<Q, A> operation,
         }
     }
 
-    private byte[] answer(BoundedLines.Line line) {
+    private byte[] answer(SentLine line) {
         try {
-            if (line.bytes() == null) {
-                throw new ProblemException(ProblemType.BODY_TOO_LARGE, TOO_LONG);
-            }
-            byte[] answer = limiter.callInBulk(caller, HeapPlan.ofJson(line.bytes().length), () -> Deadline.calculate(() -> {
-                Q request = reader.read(toJson.apply(line.bytes()), operation.requestType());
-                Deadline.enter(Deadline.Part.CALCULATING);
-                A result = Objects.requireNonNull(operation.answer(request, model, AnswerParts.ALL), "the calculation gave no answer");
-                Deadline.enter(Deadline.Part.WRITING);
-                return writer.write(result, language);
-            }));
-            metrics.countLine(true);
-            return answers.answer(line.number(), answer);
+            long bytes = HeapPlan.ofJson(line.bytes() == null ? 0 : line.bytes().length);
+            byte[] answer = parts.limiter.callInBulk(call.caller, bytes, () -> Deadline.calculate(() -> calculate(line)));
+            parts.metrics.countLine(true);
+            summary.countReady();
+            return answers.answer(line, answer);
         } catch (InvalidRequest invalid) {
-            metrics.countLine(false);
-            return answers.problem(line.number(), ProblemType.INVALID_REQUEST.status(),
-                    problems.document(invalid.violations(), operation.path(), requestId, language));
+            parts.metrics.countLine(false);
+            List<Violation> violations = requests.explain(invalid.violations(), line);
+            summary.countFaulty(line.number(), violations);
+            return answers.problem(line, ProblemType.INVALID_REQUEST.status(), parts.problems.document(violations, requests::columnOf,
+                    operation.path(), call.requestId, call.language));
         } catch (ProblemException problem) {
-            return problem(line.number(), problem.type(), problem.detail());
+            return problem(line, problem);
         } catch (RuntimeException fault) {
-            LOG.atError().addKeyValue(RequestId.ATTRIBUTE, requestId).setCause(fault).log("line {} failed", line.number());
-            return problem(line.number(), ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
+            LOG.atError().addKeyValue(RequestId.ATTRIBUTE, call.requestId).setCause(fault).log("line {} failed", line.number());
+            return problem(line, new ProblemException(ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation()));
         }
     }
 
-    private byte[] problem(long line, ProblemType type, Message detail) {
-        metrics.countLine(false);
-        return answers.problem(line, type.status(), problems.document(type, detail, operation.path(), requestId, language));
+    /** The answer as JSON; nothing in a dry run. */
+    private byte[] calculate(SentLine line) {
+        Q request = parts.reader.read(line.request().get(), operation.requestType());
+        if (options.check()) {
+            return new byte[0];
+        }
+        Deadline.enter(Deadline.Part.CALCULATING);
+        A result = Objects.requireNonNull(operation.answer(request, call.model, options.parts()), "the calculation gave no answer");
+        Deadline.enter(Deadline.Part.WRITING);
+        return options.answersAll() ? parts.writer.write(result, call.language, options.parts()) : new byte[0];
+    }
+
+    private byte[] problem(SentLine line, ProblemException problem) {
+        parts.metrics.countLine(false);
+        summary.countFaulty(line.number(), problem.type());
+        return answers.problem(line, problem.type().status(), parts.problems.document(problem.type(), problem.detail(),
+                operation.path(), call.requestId, call.language));
     }
 }

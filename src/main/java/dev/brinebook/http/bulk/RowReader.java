@@ -1,21 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.CsvColumn;
+import dev.brinebook.api.Violation;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -25,82 +26,106 @@ import org.apache.commons.csv.CSVRecord;
  * Turns the rows of a table into the bodies that single calls take. A row is a line: no text of a request may hold a line
  * break, so an open quote is an error of its own line only.
  */
-final class RowReader {
-
-    /** A number as JSON writes it, RFC 8259 section 6. */
-    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d{1,2})?");
+final class RowReader implements RequestLines {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
-    private final List<CsvColumn> columns;
-
-    RowReader(List<CsvColumn> columns) {
-        this.columns = columns;
-    }
+    private final List<TableColumn> columns;
+    private final List<Constant> constants;
+    private final TableForm form;
+    private final CSVFormat csv;
 
     /**
-     * The request body for a line; an empty cell is an omitted property.
+     * A value that every row has.
      *
-     * @throws ProblemException when the line is no row under the header
+     * @param column what it is of a request
+     * @param text the value
+     * @param amount index of the column with the number that it is the unit of, left out where that cell is blank; −1 when there is none
      */
-    byte[] body(byte[] line) {
-        List<String> cells = cells(JsonReader.decode(line));
-        if (cells.size() != columns.size()) {
-            throw malformed(Message.of("problem.http.rowCellHeaderRow",
-                    cells.size(), columns.size()));
+    record Constant(CsvColumn column, String text, int amount) {
+    }
+
+    RowReader(List<TableColumn> columns, List<Constant> constants, TableForm form) {
+        this.columns = List.copyOf(columns);
+        this.constants = List.copyOf(constants);
+        this.form = form;
+        this.csv = csv(form.separator());
+    }
+
+    static CSVFormat csv(char separator) {
+        return CSVFormat.RFC4180.builder().setDelimiter(separator).get();
+    }
+
+    /** How the table is written. */
+    TableForm form() {
+        return form;
+    }
+
+    @Override
+    public SentLine read(BoundedLines.Line line) {
+        try {
+            if (line.bytes() == null) {
+                throw new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG);
+            }
+            List<String> cells = cells(JsonReader.decode(line.bytes()), csv);
+            if (cells.size() != columns.size()) {
+                throw malformed(Message.of("problem.http.rowCellHeaderRow", cells.size(), columns.size()));
+            }
+            return new SentLine(line.number(), line.bytes(), pick(cells, TableColumn::repeated), cells, null,
+                    () -> body(cells));
+        } catch (ProblemException noRow) {
+            return SentLine.faulty(line, noRow);
         }
+    }
+
+    /** The request body for a row; a blank cell is an omitted property. */
+    private byte[] body(List<String> cells) {
         ObjectNode body = JSON.objectNode();
         for (int i = 0; i < cells.size(); i++) {
-            if (!cells.get(i).isEmpty()) {
-                put(body, columns.get(i), cells.get(i));
+            CsvColumn target = columns.get(i).target();
+            String cell = target == null ? "" : Blanks.strip(cells.get(i));
+            if (!cell.isEmpty()) {
+                put(body, target, cell, columns.get(i).name(), form.numbers());
+            }
+        }
+        for (Constant constant : constants) {
+            if (constant.amount < 0 || !Blanks.strip(cells.get(constant.amount)).isEmpty()) {
+                put(body, constant.column, constant.text, constant.column.name(), NumberForm.AS_JSON);
             }
         }
         return body.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void put(ObjectNode body, CsvColumn column, String cell) {
+    private static void put(ObjectNode body, CsvColumn column, String cell, String name, NumberForm numbers) {
         if (cell.length() > JsonReader.MAX_STRING_LENGTH) {
-            throw malformed(Message.of("problem.http.cellMoreThanCharacters", column.name(),
-                    JsonReader.MAX_STRING_LENGTH));
+            throw malformed(Message.of("problem.http.cellMoreThanCharacters", name, JsonReader.MAX_STRING_LENGTH));
         }
         ObjectNode parent = body;
         int last = column.path().size() - 1;
-        for (String name : column.path().subList(0, last)) {
-            ObjectNode below = (ObjectNode) parent.get(name);
-            parent = below == null ? parent.putObject(name) : below;
+        for (String part : column.path().subList(0, last)) {
+            ObjectNode below = (ObjectNode) parent.get(part);
+            parent = below == null ? parent.putObject(part) : below;
         }
-        String name = column.path().get(last);
         if (column.list()) {
-            ArrayNode list = parent.putArray(name);
-            Stream.of(cell.split(CsvColumn.SEPARATOR, -1)).forEach(element -> list.add(value(column, element)));
+            ArrayNode list = parent.putArray(column.path().get(last));
+            Stream.of(cell.split(CsvColumn.SEPARATOR, -1)).forEach(element -> list.add(CellValues.of(column, Blanks.strip(element),
+                    numbers)));
         } else {
-            parent.set(name, value(column, cell));
+            parent.set(column.path().get(last), CellValues.of(column, cell, numbers));
         }
-    }
-
-    /** What is not written as its type is written in JSON stays a text, which the reader of JSON then refuses. */
-    private static JsonNode value(CsvColumn column, String text) {
-        if (column.isNumber() && text.length() <= JsonReader.MAX_NUMBER_LENGTH && NUMBER.matcher(text).matches()) {
-            return JSON.numberNode(new BigDecimal(text));
-        }
-        if (column.type() == Boolean.class && (text.equals("true") || text.equals("false"))) {
-            return JSON.booleanNode(text.equals("true"));
-        }
-        return JSON.textNode(text);
     }
 
     /** The cells of one line, by RFC 4180. */
-    static List<String> cells(String line) {
+    static List<String> cells(String line, CSVFormat format) {
         String row = line.endsWith("\r") ? line.substring(0, line.length() - 1) : line;
-        try (CSVParser parser = CSVParser.parse(row, CSVFormat.RFC4180)) {
+        try (CSVParser parser = CSVParser.parse(row, format)) {
             List<CSVRecord> records = parser.getRecords();
             if (records.size() != 1) {
                 throw malformed(Message.of("problem.http.rowLineBreakEach"));
             }
             return records.get(0).toList();
         } catch (UncheckedIOException e) {
-            throw malformed(Message.of(
-                    "problem.http.rowCsvQuoteClosed"));
+            throw malformed(Message.of("problem.http.rowCsvQuoteClosed"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -108,5 +133,60 @@ final class RowReader {
 
     static ProblemException malformed(Message detail) {
         return new ProblemException(ProblemType.MALFORMED_BODY, detail);
+    }
+
+    private <T> List<T> pick(List<T> all, Predicate<TableColumn> wanted) {
+        return IntStream.range(0, columns.size()).filter(i -> wanted.test(columns.get(i))).mapToObj(all::get).toList();
+    }
+
+    @Override
+    public List<String> repeats() {
+        return pick(columns, TableColumn::repeated).stream().map(TableColumn::name).toList();
+    }
+
+    @Override
+    public List<String> columns() {
+        return pick(columns, TableColumn::own).stream().map(TableColumn::name).toList();
+    }
+
+    @Override
+    public List<String> own(SentLine line) {
+        return pick(line.cells(), TableColumn::own);
+    }
+
+    @Override
+    public String columnOf(Violation violation) {
+        int index = indexOf(violation);
+        return index < 0 ? null : columns.get(index).name();
+    }
+
+    /** The column of the value, of the list that it is an element of, or the first one of the quantity that it is. */
+    private int indexOf(Violation violation) {
+        String pointer = violation.pointer();
+        int found = -1;
+        for (int i = 0; i < columns.size(); i++) {
+            CsvColumn target = columns.get(i).target();
+            String own = target == null ? null : "/" + String.join("/", target.path());
+            if (own != null && (own.equals(pointer) || target.list() && pointer.startsWith(own + "/"))) {
+                return i;
+            }
+            if (own != null && found < 0 && target.amount() != null && own.startsWith(pointer + "/")
+                    && own.indexOf('/', pointer.length() + 1) < 0) {
+                found = i;
+            }
+        }
+        return found;
+    }
+
+    @Override
+    public List<Violation> explain(List<Violation> violations, SentLine line) {
+        List<Violation> explained = new ArrayList<>();
+        for (Violation violation : violations) {
+            int index = line.cells() == null ? -1 : indexOf(violation);
+            explained.add(index < 0 ? violation
+                    : CellValues.explain(violation, columns.get(index).target(), Blanks.strip(line.cells().get(index)),
+                    form.numbers()));
+        }
+        return explained;
     }
 }

@@ -8,92 +8,161 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
-import dev.brinebook.api.WireNames;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.text.Message;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** The header row of a table of requests. An error in it affects every row, so it is reported before any. */
 final class TableHeader {
 
+    /** Columns of one table at most. */
+    static final int MAX_COLUMNS = 1_000;
+
     /** What some spreadsheets write before UTF-8; in a JSON body it is refused, but this is how they save a table. */
     private static final byte[] BYTE_ORDER_MARK = "\uFEFF".getBytes(StandardCharsets.UTF_8);
     private static final int LONGEST_NAME = JsonReader.MAX_NAME_LENGTH;
 
-    private final Operation<?, ?> operation;
-    private final Map<String, CsvColumn> known = new LinkedHashMap<>();
+    private final TableOptions options;
+    private final KnownColumns known;
+    private final Violations violations = new Violations();
+    /** Where each property is read from: names of columns, or the parameter that sets it. */
+    private final Map<String, String> origins = new HashMap<>();
+    private final List<TableColumn> columns = new ArrayList<>();
+    private final Set<String> names = new HashSet<>();
 
-    TableHeader(Operation<?, ?> operation) {
-        this.operation = operation;
-        CsvColumns.ofRequest(operation.requestType()).forEach(column -> known.put(column.name(), column));
+    TableHeader(Operation<?, ?> operation, TableOptions options) {
+        this.options = options;
+        this.known = new KnownColumns(operation.id(), CsvColumns.ofRequest(operation.requestType()));
     }
 
     /**
      * The reader of the rows under a header.
      *
-     * @throws InvalidRequest when columns are unknown, duplicate or missing
+     * @throws InvalidRequest when columns are unknown, duplicate or missing, or a parameter names none
      */
     RowReader read(byte[] line) {
         int marked = BYTE_ORDER_MARK.length;
         boolean mark = line.length >= marked && Arrays.equals(line, 0, marked, BYTE_ORDER_MARK, 0, marked);
-        List<String> names = RowReader.cells(JsonReader.decode(mark ? Arrays.copyOfRange(line, marked, line.length) : line));
-        Violations violations = new Violations();
-        Set<String> seen = new HashSet<>();
-        List<CsvColumn> columns = new ArrayList<>();
-        for (String name : names) {
-            CsvColumn column = known.get(name);
-            columns.add(column);
-            if (column == null) {
-                Violations place = at(name, violations);
-                place.add(unknown(name, place.pointer(), names.size()));
-            } else if (!seen.add(name)) {
-                at(name, violations).add(Code.INCONSISTENT, Message.of("tableHeader.duplicateColumnHeader"));
-            }
+        String header = JsonReader.decode(mark ? Arrays.copyOfRange(line, marked, line.length) : line);
+        char separator = options.separator() == null ? known.separatorOf(header, this::isNamed) : options.separator().sign();
+        List<String> cells = RowReader.cells(header, RowReader.csv(separator)).stream().map(Blanks::strip).toList();
+        if (cells.size() > MAX_COLUMNS) {
+            throw new InvalidRequest(List.of(new Violation("", Code.WRONG_COUNT,
+                    Message.of("tableHeader.columnsAtMost", cells.size(), MAX_COLUMNS))));
         }
-        known.values().stream().filter(column -> column.required() && !seen.contains(column.name())).forEach(column ->
-                at(column.name(), violations).add(Code.MISSING, Message.of("tableHeader.missingHeaderEveryRequest")));
+        for (int i = 0; i < cells.size(); i++) {
+            add(cells.get(i), i + 1);
+        }
+        List<RowReader.Constant> constants = constants();
+        refuseUnused();
+        known.required().filter(column -> !origins.containsKey(column.name())).forEach(column ->
+                at(column.name()).add(Code.MISSING, Message.of("tableHeader.missingHeaderEveryRequest")));
+        if (violations.isEmpty() && origins.isEmpty()) {
+            violations.add(Code.MISSING, Message.of("tableHeader.noColumnIsProperty", known.operation(), known.template()));
+        }
         if (!violations.isEmpty()) {
             throw new InvalidRequest(violations.sorted());
         }
-        return new RowReader(columns);
+        return new RowReader(columns, constants, new TableForm(separator, options.numbers()));
     }
 
-    private Violation unknown(String name, String pointer, int columns) {
-        if (columns == 1 && (name.contains(";") || name.contains("\t"))) {
-            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("tableHeader.oneColumnOnlySeparate"));
-        }
-        Optional<String> below = known.keySet().stream().filter(column -> column.startsWith(name + ".")).findFirst();
-        if (below.isPresent()) {
-            return new Violation(pointer, Code.UNKNOWN_FIELD, Message.of("tableHeader.writeSeparateColumnsSuch",
-                    below.get()));
-        }
-        String nearest = nearest(name).orElse(null);
-        return new Violation(pointer, Code.UNKNOWN_FIELD, nearest == null
-                ? Message.of("tableHeader.noColumnNameLists", operation.id(),
-                        BulkTemplate.path(operation))
-                : Message.of("tableHeader.noColumnNameDid", operation.id(), nearest), null, nearest, null);
+    /** Whether a query names the column. */
+    private boolean isNamed(String column) {
+        return options.map().containsKey(column) || options.pass().contains(column);
     }
 
-    /** The nearest name, or the only one that ends so. */
-    private Optional<String> nearest(String name) {
-        List<String> ends = known.keySet().stream().filter(column -> column.endsWith("." + name)).toList();
-        return ends.size() == 1 ? Optional.of(ends.get(0)) : WireNames.nearest(name, List.copyOf(known.keySet()));
+    private void add(String name, int number) {
+        boolean own = !AnswerTable.OF_PROBLEMS.contains(name);
+        CsvColumn target = own ? target(name) : null;
+        boolean unknown = own && target == null && !options.map().containsKey(name);
+        boolean passed = own && (options.pass().contains(name) || unknown && options.passUnknown());
+        String shown = name.isEmpty() ? "column " + number : name;
+        columns.add(new TableColumn(shown, target, passed, own));
+        if (!names.add(shown)) {
+            at(name).add(Code.INCONSISTENT, Message.of("tableHeader.duplicateColumnHeader"));
+        } else if (unknown && !passed) {
+            Violations place = at(name);
+            place.add(known.unknown(name, place.pointer()));
+        } else if (target != null) {
+            String other = origins.putIfAbsent(target.name(), name);
+            if (other != null) {
+                at(target.name()).add(Code.INCONSISTENT, Message.of("tableHeader.twiceGiven", other, name));
+            }
+        }
+    }
+
+    /** What a column holds: what the query says, else the property of its name. */
+    private CsvColumn target(String name) {
+        String property = options.map().get(name);
+        if (property == null) {
+            return known.named(name);
+        }
+        CsvColumn target = known.numberOr(property);
+        if (target == null) {
+            Violations place = at("map", property);
+            place.add(known.unknown(property, place.pointer()));
+        }
+        return target;
+    }
+
+    private List<RowReader.Constant> constants() {
+        List<RowReader.Constant> constants = new ArrayList<>();
+        options.set().forEach((property, value) -> {
+            CsvColumn target = known.named(property);
+            Violations place = at("set", property);
+            if (target == null) {
+                place.add(known.unknown(property, place.pointer()));
+            } else if (origins.containsKey(property)) {
+                place.add(Code.INCONSISTENT, Message.of("tableHeader.twiceGiven", origins.get(property), "set=" + property));
+            } else {
+                origins.put(property, "set=" + property);
+                constants.add(new RowReader.Constant(target, value, amountOf(target)));
+            }
+        });
+        return constants;
+    }
+
+    /** Index of the column with the number that a unit belongs to; −1 where there is none. */
+    private int amountOf(CsvColumn unit) {
+        CsvColumn number = unit.amount() == null || unit.isNumber() ? null : known.numberBeside(unit);
+        for (int i = 0; number != null && i < columns.size(); i++) {
+            if (columns.get(i).target() == number) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** What the query says of columns that are not there. */
+    private void refuseUnused() {
+        List<String> there = List.copyOf(names);
+        options.map().keySet().stream().filter(name -> !names.contains(name)).forEach(name -> refuseUnused("map", name, there));
+        options.pass().stream().filter(name -> !names.contains(name)).forEach(name -> refuseUnused("pass", name, there));
+    }
+
+    private void refuseUnused(String parameter, String name, List<String> there) {
+        Violations place = at(parameter, name);
+        place.add(KnownColumns.noColumn(name, place.pointer(), there));
     }
 
     /** The place that the column would have in a JSON request. */
-    private static Violations at(String name, Violations violations) {
+    private Violations at(String name) {
         Violations place = violations;
         for (String part : name.substring(0, Math.min(name.length(), LONGEST_NAME)).split("\\.", -1)) {
             place = place.at(part);
         }
         return place;
+    }
+
+    /** A value of a parameter. */
+    private Violations at(String parameter, String name) {
+        return violations.at(parameter).at(name.substring(0, Math.min(name.length(), LONGEST_NAME)));
     }
 }

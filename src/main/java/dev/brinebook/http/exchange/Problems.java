@@ -40,8 +40,8 @@ public final class Problems {
 
     /** Lists every violation, up to the limit, with the query parameter that each belongs to. */
     public void answer(Context context, List<Violation> violations, Function<Violation, String> parameter) {
-        send(context, ProblemType.INVALID_REQUEST, document(violations, parameter, context.path(), RequestId.of(context),
-                AnswerLanguage.of(context)));
+        send(context, ProblemType.INVALID_REQUEST, document(faults(violations, parameter, violation -> null), violations.size(),
+                context.path(), RequestId.of(context), AnswerLanguage.of(context)));
     }
 
     /** Lists every violation, up to the limit. */
@@ -49,15 +49,22 @@ public final class Problems {
         return document(violations, violation -> null, path, requestId, language);
     }
 
-    private byte[] document(List<Violation> violations, Function<Violation, String> parameter, String path,
-            String requestId, Language language) {
-        List<Problem.Fault> faults = violations.stream().limit(Problem.MAX_ERRORS)
-                .map(violation -> Problem.Fault.of(violation, parameter.apply(violation))).toList();
-        int omitted = violations.size() - faults.size();
-        Message detail = violations.size() < Violations.MAX_FAULTS
-                ? Message.of("problems.requestErrors", violations.size())
-                : Message.of("problems.requestLeastErrorsThem",
-                        violations.size(), faults.size());
+    /** Lists every violation of a row, up to the limit, with the column that each belongs to. */
+    public byte[] document(List<Violation> violations, Function<Violation, String> column, String path, String requestId,
+            Language language) {
+        return document(faults(violations, violation -> null, column), violations.size(), path, requestId, language);
+    }
+
+    private static List<Problem.Fault> faults(List<Violation> violations, Function<Violation, String> parameter,
+            Function<Violation, String> column) {
+        return violations.stream().limit(Problem.MAX_ERRORS)
+                .map(violation -> Problem.Fault.of(violation, parameter.apply(violation), column.apply(violation))).toList();
+    }
+
+    private byte[] document(List<Problem.Fault> faults, int found, String path, String requestId, Language language) {
+        int omitted = found - faults.size();
+        Message detail = found < Violations.MAX_FAULTS ? Message.of("problems.requestErrors", found)
+                : Message.of("problems.requestLeastErrorsThem", found, faults.size());
         ProblemType type = ProblemType.INVALID_REQUEST;
         return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId), requestId, faults,
                 omitted == 0 ? null : omitted), language);

@@ -5,16 +5,15 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
-import dev.brinebook.api.Violation;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation.Code;
+import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violations;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Message;
-import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -38,7 +37,6 @@ public final class QueryReader {
     /** What the decoder puts in place of bytes that are no UTF-8. */
     private static final char REPLACEMENT = '\uFFFD';
 
-    private static final QueryReader NOTHING = new QueryReader(List.of());
     /** Parameters that choose among the parts of an answer; none of them belongs to a request body. */
     private static final List<String> PARTS = List.of(AnswerParts.DETAIL, AnswerParts.FIELDS);
 
@@ -70,15 +68,21 @@ public final class QueryReader {
         return new Query(body(given, violations), parts);
     }
 
-    /** Whether there is nothing in the query, where nothing may be; answers with its errors where there is. */
-    public static boolean isEmpty(Context context, Problems problems) {
-        try {
-            NOTHING.body(context.queryString());
-            return true;
-        } catch (InvalidRequest unknown) {
-            problems.answer(context, unknown.violations(), NOTHING::parameterOf);
-            return false;
+    /**
+     * Every name and value of a query, in its order, for whoever knows the names itself.
+     *
+     * @throws ProblemException when the query is not properly encoded
+     */
+    public static List<Map.Entry<String, String>> pairs(String query) {
+        List<Map.Entry<String, String>> pairs = new ArrayList<>();
+        for (String pair : query == null ? new String[0] : query.split("&")) {
+            if (!pair.isEmpty()) {
+                int equals = pair.indexOf('=');
+                pairs.add(Map.entry(decoded(equals < 0 ? pair : pair.substring(0, equals), LONGEST),
+                        decoded(equals < 0 ? "" : pair.substring(equals + 1), LONGEST_LIST)));
+            }
         }
+        return pairs;
     }
 
     /**
@@ -155,14 +159,12 @@ public final class QueryReader {
     public static List<String> values(String query, String name, int most) {
         Violations violations = new Violations();
         List<String> values = new ArrayList<>();
-        for (String pair : query == null ? new String[0] : query.split("&")) {
-            int equals = pair.indexOf('=');
-            String given = NOTHING.decode(equals < 0 ? pair : pair.substring(0, equals), LONGEST);
-            if (given.equals(name)) {
-                values.add(NOTHING.decode(equals < 0 ? "" : pair.substring(equals + 1), LONGEST));
-            } else if (!pair.isEmpty()) {
-                Violations place = violations.at(given);
-                place.add(Violation.unknownField(place.pointer(), given, List.of(name)));
+        for (Map.Entry<String, String> pair : pairs(query)) {
+            if (pair.getKey().equals(name)) {
+                values.add(pair.getValue());
+            } else {
+                Violations place = violations.at(pair.getKey());
+                place.add(Violation.unknownField(place.pointer(), pair.getKey(), List.of(name)));
             }
         }
         if (values.isEmpty() || values.size() > most) {
@@ -214,12 +216,16 @@ public final class QueryReader {
     }
 
     private String decode(String text, int longest) {
+        return decoded(text, isWhole() ? Integer.MAX_VALUE : longest);
+    }
+
+    private static String decoded(String text, int longest) {
         if (BROKEN.matcher(text).find()) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
                     Message.of("queryReader.queryPercentEncodedCorrectly"));
         }
         String decoded = URLDecoder.decode(text, StandardCharsets.UTF_8);
-        if (decoded.indexOf(REPLACEMENT) >= 0 || !isWhole() && decoded.length() > longest) {
+        if (decoded.indexOf(REPLACEMENT) >= 0 || decoded.length() > longest) {
             throw new ProblemException(ProblemType.MALFORMED_QUERY,
                     Message.of("queryReader.queryUtf8Or", longest));
         }

@@ -4,6 +4,7 @@ package dev.brinebook.http.pages;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.PageRoute;
+import dev.brinebook.docs.Docs;
 import dev.brinebook.http.Resources;
 import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.http.exchange.Problems;
@@ -72,6 +73,8 @@ public final class Pages {
         return Map.of(
                 "/docs/start.js", asset("text/javascript", () -> Resources.own("start.js")),
                 "/docs/page.css", asset("text/css", () -> Resources.own("page.css")),
+                "/docs/bulk.py", asset("text/x-python; charset=utf-8", () -> Docs.script("bulk.py")),
+                "/docs/bulk.mjs", asset("text/javascript", () -> Docs.script("bulk.mjs")),
                 "/docs/icon.svg", asset("image/svg+xml", () -> Resources.own("icon.svg")),
                 "/docs/assets/swagger-ui.css", asset("text/css", () -> Resources.viewer("swagger-ui.css")),
                 "/docs/assets/swagger-ui-bundle.js",

@@ -36,6 +36,8 @@ public record Problem(
             @Property(value = "JSON pointer to the value with the error.", example = "\"/water/hardness/value\"") String pointer,
             @Property(value = "Query parameter with the error.", optional = "unless the request used a GET form",
                     example = "\"value\"") String parameter,
+            @Property(value = "Column with the error, as the table names it.", optional = "unless the request was a row of a table",
+                    example = "\"water.hardness.value\"") String column,
             @Property("Stable code of the kind of error.") Violation.Code code,
             @Property(value = "The error, and what is allowed.",
                     example = "\"Must be from 0 to 584.178 gpg. Given: -4 gpg.\"") Message message,
@@ -47,8 +49,8 @@ public record Problem(
             @Property(value = "Value received.", optional = "when it is long or may be harmful", example = "\"-4\"")
             String received) {
 
-        public static Fault of(Violation violation, String parameter) {
-            return new Fault(violation.pointer(), parameter, violation.code(), violation.message(), violation.allowed(),
+        public static Fault of(Violation violation, String parameter, String column) {
+            return new Fault(violation.pointer(), parameter, column, violation.code(), violation.message(), violation.allowed(),
                     violation.didYouMean(), violation.received());
         }
     }

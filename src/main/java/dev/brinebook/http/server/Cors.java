@@ -18,7 +18,7 @@ final class Cors {
     /** Further headers that a script of another origin may read. */
     static final String EXPOSED = "ETag, Link, Retry-After, " + RequestId.HEADER + ", " + ModelHeader.NAME
             + ", Content-Language, Allow, Accept-Post, "
-            + AccessPolicy.CHALLENGE + ", " + AccessPolicy.RATE + ", " + AccessPolicy.RATE_POLICY;
+            + AccessPolicy.CHALLENGE + ", " + AccessPolicy.RATE + ", " + AccessPolicy.RATE_POLICY + ", Table-Separator, Passed-Columns";
     /** What a script may send without having asked (Fetch standard): all that is said of a path that does not exist. */
     static final String SAFELISTED = "GET, HEAD, POST";
     private static final String HEADERS = "Content-Type, Authorization, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER

@@ -19,6 +19,7 @@ import dev.brinebook.http.Served;
 import dev.brinebook.http.Trial;
 import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.server.BrinebookServer;
+import dev.brinebook.text.Language;
 import io.restassured.response.Response;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -78,8 +79,8 @@ class BulkTableTest {
             -0|200
             1.85e1|200
             1E+1|200
-             18.5|422
-            18.5 |422
+             18.5|200
+            18.5 |200
             018.5|422
             +18.5|422
             18.|422
@@ -137,9 +138,8 @@ class BulkTableTest {
             compensateHardness | hardnessUncertainty.value               | /hardnessUncertainty/value | unknownField | Did you mean `water.hardnessUncertainty.value`?
             compensateHardness | water.iron                              | /water/iron          | unknownField | such as `water.iron.value`
             compensateHardness | colour                                  | /colour              | unknownField | /v1/bulk/compensateHardness/template
-            compensateHardness | ' units'                                | '/ units'            | unknownField | Did you mean `units`?
             compensateHardness | units,units                             | /units               | inconsistent | Duplicate column
-            compensateHardness | water.hardness.value;units              | /water/hardness/value;units | unknownField | Separate columns with commas
+            compensateHardness | 'units,x;water.iron.value'              | /separator           | missing      | Say it with `separator`.
             assess             | household.fixtures                      | /household/fixtures  | unknownField | A list of objects or of quantities has none
             blendHardness      | units                                   | /residualHardness/unit | missing    | Missing in the header
             """)
@@ -183,8 +183,12 @@ class BulkTableTest {
             assertEquals(List.of("'=1+1", "'@x", "'-1", "''a", "a,\"b", "a=b"),
                     table(answer).stream().map(row -> row.get("got")).toList());
         }
-        byte[] number = new AnswerTable(Trial.Answer.class).answer(1, "{\"got\":-1.5}".getBytes(StandardCharsets.UTF_8));
-        assertEquals("1,200,-1.5,,,\r\n", new String(number, StandardCharsets.UTF_8));
+        BulkOptions options = BulkQuery.read(null, Trial.Answer.class, false, true);
+        AnswerLines table = new AnswerTable(new ObjectLines(), options, options.form(), options.columns(Trial.Answer.class),
+                Language.ENGLISH);
+        SentLine line = new ObjectLines().read(new BoundedLines.Line(1, "{}".getBytes(StandardCharsets.UTF_8)));
+        byte[] number = table.answer(line, "{\"got\":-1.5}".getBytes(StandardCharsets.UTF_8));
+        assertEquals("1,200,,-1.5,,,,\r\n", new String(number, StandardCharsets.UTF_8));
     }
 
     @Test
@@ -194,7 +198,7 @@ class BulkTableTest {
             List<JsonNode> answers = objects(Served.given(server.port()).contentType("text/csv").accept("application/x-ndjson")
                     .body(rows.getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/tryOut").asString());
             assertEquals(List.of("/text"), pointers(answers.get(0)), "its list, flag and part are read");
-            assertEquals(List.of("/flag", "/part/count", "/series/1"), pointers(answers.get(1)));
+            assertEquals(List.of("/part/count", "/series/1", "/text"), pointers(answers.get(1)));
             assertEquals(List.of("/series/1"), pointers(answers.get(2)));
         }
     }

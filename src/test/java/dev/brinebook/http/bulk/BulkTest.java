@@ -55,12 +55,12 @@ class BulkTest {
 
     @Test
     void refusesUnsupportedRequestsBeforeTheFirstLine() {
-        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8))
+        Served.given().contentType(AnswerObjects.MEDIA_TYPE).body("{}".getBytes(StandardCharsets.UTF_8))
                 .post("/v1/bulk/nothing").then().statusCode(404)
                 .body("detail", containsString("convertHardness"));
         Served.given().contentType("application/json").body("{}").post(BULK).then().statusCode(415)
                 .header("Accept-Post", equalTo("application/x-ndjson, text/csv"));
-        Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).accept("application/xml")
+        Served.given().contentType(AnswerObjects.MEDIA_TYPE).accept("application/xml")
                 .body("{}".getBytes(StandardCharsets.UTF_8)).post(BULK).then().statusCode(406);
         Served.given().get(BULK).then().statusCode(405).header("Allow", containsString("POST"));
     }
@@ -71,7 +71,7 @@ class BulkTest {
         try (Socket socket = new Socket("127.0.0.1", Served.SERVER.port())) {
             socket.setSoTimeout(10_000);
             OutputStream out = socket.getOutputStream();
-            out.write(("POST " + BULK + " HTTP/1.1\r\nHost: a\r\nContent-Type: " + AnswerLines.Ndjson.MEDIA_TYPE
+            out.write(("POST " + BULK + " HTTP/1.1\r\nHost: a\r\nContent-Type: " + AnswerObjects.MEDIA_TYPE
                     + "\r\nTransfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
             chunk(out, Served.SMALLEST + "\n");
             BufferedReader in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
@@ -111,8 +111,8 @@ class BulkTest {
     }
 
     private static List<JsonNode> bulk(String path, String lines) throws IOException {
-        String answer = Served.given().contentType(AnswerLines.Ndjson.MEDIA_TYPE).body(lines.getBytes(StandardCharsets.UTF_8))
-                .post(path).then().statusCode(200).contentType(AnswerLines.Ndjson.MEDIA_TYPE).extract().asString();
+        String answer = Served.given().contentType(AnswerObjects.MEDIA_TYPE).body(lines.getBytes(StandardCharsets.UTF_8))
+                .post(path).then().statusCode(200).contentType(AnswerObjects.MEDIA_TYPE).extract().asString();
         return answer.lines().map(line -> {
             try {
                 return JSON.readTree(line);

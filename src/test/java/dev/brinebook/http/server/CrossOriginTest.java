@@ -32,7 +32,7 @@ class CrossOriginTest {
     private static final String LISTED = "https://shop.example";
     private static final String LISTED_TOO = "http://localhost:3000";
     private static final String EXPOSED = "ETag, Link, Retry-After, X-Request-Id, Model-Version, Content-Language, Allow, Accept-Post, "
-            + "WWW-Authenticate, RateLimit, RateLimit-Policy";
+            + "WWW-Authenticate, RateLimit, RateLimit-Policy, Table-Separator, Passed-Columns";
 
     private static final String CONVERSION = "POST " + Served.CONVERSION + " HTTP/1.1";
     private static final String GET = "GET " + Served.CONVERSION + "?value=18.5&unit=gpg HTTP/1.1";
