@@ -52,7 +52,8 @@ public record AlternativeRule(List<List<String>> alternatives, boolean required,
             begun.get(0).stream().filter(given.negate()).forEach(name ->
                     at.add(name, Code.MISSING, Message.of("alternatives.missingTogether", name, together(begun.get(0)))));
             begun.stream().skip(1).flatMap(List::stream).filter(given).forEach(name ->
-                    at.add(name, Code.INCONSISTENT, Message.of("alternatives.omitWhen", together(begun.get(0).stream().filter(given).toList()))));
+                    at.add(name, Code.INCONSISTENT, Message.of("alternatives.omitWhen",
+                            together(begun.get(0).stream().filter(given).toList()))));
         }
     }
 

@@ -48,7 +48,8 @@ record Plan(List<Component> components, DiscriminatorValues kinds, List<Alternat
 
     /** The rules about properties that belong to {@code kind}, which is null where a record has none or has not said it. */
     List<AlternativeRule> alternativesOf(String kind) {
-        return alternatives.isEmpty() ? alternatives : alternatives.stream().filter(rule -> rule.alternatives().stream().flatMap(List::stream).map(name -> named(name).property())
+        return alternatives.isEmpty() ? alternatives : alternatives.stream().filter(rule -> rule.alternatives().stream()
+                .flatMap(List::stream).map(name -> named(name).property())
                 .allMatch(property -> kind == null ? !DiscriminatorValues.depends(property) : DiscriminatorValues.belongs(property, kind)))
                 .toList();
     }

@@ -55,7 +55,8 @@ public final class WireNames {
     public static Optional<String> nearest(String name, List<String> known) {
         return Stream.<Supplier<Optional<String>>>of(
                 () -> SYNONYMS.getOrDefault(name.toLowerCase(Locale.ROOT).strip(), List.of()).stream().filter(known::contains).findFirst(),
-                () -> nearestByLetters(name, known), () -> onlyBeginning(name, known)).map(Supplier::get).flatMap(Optional::stream).findFirst();
+                () -> nearestByLetters(name, known), () -> onlyBeginning(name, known)).map(Supplier::get)
+                .flatMap(Optional::stream).findFirst();
     }
 
     private static Optional<String> onlyBeginning(String name, List<String> known) {

@@ -31,6 +31,9 @@ public enum BulkParameter {
     DETAIL("", Kind.OF_OPERATION, List.of(), ""),
     FIELDS("", Kind.OF_OPERATION, List.of(), "");
 
+    /** Greatest number of a line. */
+    public static final long LAST_LINE = 1_000_000_000;
+
     private enum Kind {
         CHOICE, WHOLE_NUMBER, OF_TABLE, OF_ANSWERS_TOO, REPEATED, OF_OPERATION
     }

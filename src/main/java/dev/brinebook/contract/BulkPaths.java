@@ -110,6 +110,7 @@ final class BulkPaths {
         if (parameter.isWholeNumber()) {
             one.setTypes(Set.of("integer"));
             one.setMinimum(BigDecimal.ONE);
+            one.setMaximum(BigDecimal.valueOf(BulkParameter.LAST_LINE));
         } else if (!parameter.choices().isEmpty()) {
             one.setEnum(parameter.choices().stream().map(Object.class::cast).toList());
         }

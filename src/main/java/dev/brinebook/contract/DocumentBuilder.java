@@ -106,7 +106,8 @@ final class DocumentBuilder {
                         + "find every operation as a tool at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
                         + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
                         + "examples are invented. Local codes and licensed practice take precedence over these figures. Every response "
-                        + "has the headers Link, to this document and the documentation, X-Content-Type-Options: nosniff and Referrer-Policy: "
+                        + "has the headers Link, to this document and the documentation, X-Content-Type-Options: nosniff and "
+                        + "Referrer-Policy: "
                         + "no-referrer.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
@@ -220,8 +221,8 @@ final class DocumentBuilder {
             boolean listed = page.values().size() <= LONGEST_LIST;
             schema.setEnum(listed ? List.copyOf(page.values()) : null);
             get.addParametersItem(new Parameter().in("path").name(page.parameter()).required(true)
-                    .description(listed ? "Part of the path, as listed."
-                            : "Name of a file, as an example of this document refers to it.").schema(schema).example(page.values().get(0)));
+                    .description(listed ? "Part of the path, as listed." : "Name of a file, as an example of this document refers to it.")
+                    .schema(schema).example(page.values().get(0)));
         }
         return new PathItem().get(get);
     }
@@ -247,8 +248,8 @@ final class DocumentBuilder {
         Content content = new Content();
         page.mediaTypes().forEach(type -> content.addMediaType(type, answer(page, type)));
         ApiResponse shown = ResponseHeaders.on(new ApiResponse().description(page.summary() + ".").content(content), headers(page));
-        ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", shown),
-                guarded(page) ? ErrorResponses.OF_GUARDED_PAGE : ErrorResponses.OF_PAGE);
+        ApiResponses responses = addErrors(new ApiResponses().addApiResponse("200", shown), guarded(page)
+                ? ErrorResponses.OF_GUARDED_PAGE : ErrorResponses.OF_PAGE);
         if (page.cached()) {
             responses.addApiResponse("304", referenceTo(NOT_MODIFIED));
         }

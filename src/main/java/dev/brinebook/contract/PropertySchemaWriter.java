@@ -146,7 +146,8 @@ final class PropertySchemaWriter {
     }
 
     /**
-     * A default is written in words, and as {@code x-default} where it does not depend on other values, never as the keyword: generated clients would send the value of the
+     * A default is written in words, and as {@code x-default} where it does not depend on other values, never as the keyword:
+     * generated clients would send the value of the
      * keyword, or ask their callers for it, and it would be treated as given.
      */
     private static String sentence(Property property, boolean quantity) {

@@ -24,7 +24,7 @@ final class QueryParameters {
 
     /** In every text about an answer in part. */
     private static final String IN_PART = " Cautions of severity stop and warning, and modelVersion, are in every answer. An answer in "
-            + "part has the same schema, with properties absent, required ones too. For answers in application/json, and for lists of them.";
+            + "part has the same schema, with properties absent, required ones too. For answers in application/json, and lists of them.";
 
     /** Name of the component. */
     static final String MODEL = "modelVersion";

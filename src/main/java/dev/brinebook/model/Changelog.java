@@ -4,6 +4,7 @@ package dev.brinebook.model;
 import dev.brinebook.source.Table;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,10 @@ public final class Changelog {
      * @param entries what changed with it
      */
     public record Version(String number, LocalDate date, List<Entry> entries) {
+
+        public Version {
+            entries = List.copyOf(entries);
+        }
     }
 
     /**
@@ -52,7 +57,7 @@ public final class Changelog {
 
     /** Every version, newest first. */
     public static List<Version> versions() {
-        return VERSIONS;
+        return List.copyOf(VERSIONS);
     }
 
     /** The entry of a change of the model. */
@@ -62,17 +67,18 @@ public final class Changelog {
     }
 
     private static List<Version> read() {
-        Map<String, Version> versions = new LinkedHashMap<>();
+        Map<String, List<Entry>> entries = new LinkedHashMap<>();
+        Map<String, LocalDate> dates = new HashMap<>();
         Set<String> ids = new HashSet<>();
         for (String[] row : Table.read("/dev/brinebook/docs/changelog.txt", '|', 6)) {
             Entry entry = new Entry(row[5], Kind.valueOf(row[2].toUpperCase(Locale.ROOT)), row[3], row[4]);
             if (entry.kind() == Kind.NUMBER && entry.effect().isEmpty() || !ids.add(entry.id()) || !entry.id().matches("[a-z][a-z0-9-]+")) {
                 throw new IllegalStateException("an entry lacks its effect, or an id of its own: " + String.join("|", row));
             }
-            versions.computeIfAbsent(row[0], number -> new Version(number, LocalDate.parse(row[1]), new ArrayList<>())).entries()
-                    .add(entry);
+            dates.putIfAbsent(row[0], LocalDate.parse(row[1]));
+            entries.computeIfAbsent(row[0], number -> new ArrayList<>()).add(entry);
         }
-        return versions.values().stream().map(version -> new Version(version.number(), version.date(), List.copyOf(version.entries())))
+        return entries.entrySet().stream().map(version -> new Version(version.getKey(), dates.get(version.getKey()), version.getValue()))
                 .toList();
     }
 }

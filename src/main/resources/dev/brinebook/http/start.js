@@ -7,7 +7,7 @@ follow();
 const fillIn = async media => {
   for (const example of Object.values(media.examples ?? {})) {
     const file = await fetch('/' + example.externalValue);
-    example.value = await (file.headers.get('Content-Type').includes('json') ? file.json() : file.text());
+    example.value = await (file.headers.get('Content-Type').startsWith('application/json') ? file.json() : file.text());
     delete example.externalValue;
   }
 };

@@ -49,8 +49,8 @@ class AlternativeRuleTest {
             None    | b c   | /c inconsistent: Omit it when `b` is given.
             """)
     void reportsWhatBreaksTheRule(String record, String given, String faults) {
-        Class<?> type = List.of(One.class, Several.class, None.class).stream().filter(each -> each.getSimpleName().equals(record)).findFirst()
-                .orElseThrow();
+        Class<?> type = List.of(One.class, Several.class, None.class).stream().filter(each -> each.getSimpleName().equals(record))
+                .findFirst().orElseThrow();
         Set<String> names = given == null ? Set.of() : Set.of(given.split(" "));
         Violations violations = new Violations();
         AlternativeRule.of(type).forEach(rule -> rule.check(names::contains, violations));

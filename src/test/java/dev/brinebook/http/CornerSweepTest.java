@@ -108,7 +108,8 @@ class CornerSweepTest {
     /** Faults are reported in the caller's language too. */
     private void readable(InvalidRequest invalid, ObjectNode request) {
         invalid.violations().forEach(fault -> assertEquals(Set.of(), ForeignWords.in(tree(writer.write(
-                Problem.Fault.of(fault, null, null), ForeignWords.WITHOUT_LATIN)), request), () -> "texts that stay English, of " + request));
+                Problem.Fault.of(fault, null, null), ForeignWords.WITHOUT_LATIN)), request),
+                () -> "texts that stay English, of " + request));
     }
 
     private static JsonNode tree(byte[] written) {

@@ -108,11 +108,12 @@ final class BulkQuery {
 
     private long from() {
         String text = text(BulkParameter.FROM);
-        if (text != null && !LINE.matcher(text).matches()) {
-            violations.at("from").add(new Violation("/from", Code.WRONG_TYPE, Message.of("bulkQuery.mustLineNumber"), null, null,
-                    received(text)));
+        long line = text == null ? 1 : LINE.matcher(text).matches() ? Long.parseLong(text) : 0;
+        if (line < 1 || line > BulkParameter.LAST_LINE) {
+            violations.at("from").add(new Violation("/from", Code.OUT_OF_RANGE, Message.of("bulkQuery.mustLineNumber",
+                    BulkParameter.LAST_LINE), null, null, received(text)));
         }
-        return text == null || !LINE.matcher(text).matches() ? 1 : Long.parseLong(text);
+        return line;
     }
 
     private TableOptions table() {

@@ -112,10 +112,15 @@ final class KnownColumns {
         if (ends.size() == 1) {
             return Optional.of(ends.get(0));
         }
-        List<String> quantities = byName.keySet().stream().filter(column -> column.endsWith(NUMBER))
-                .map(column -> column.substring(0, column.length() - NUMBER.length())).toList();
-        return WireNames.nearest(name, List.copyOf(byName.keySet()))
-                .or(() -> WireNames.nearest(name, quantities).map(quantity -> quantity + NUMBER));
+        return WireNames.nearest(name, List.copyOf(byName.keySet())).or(() -> nearestQuantity(name));
+    }
+
+    /** The number of the quantity of the same object with the nearest name. */
+    private Optional<String> nearestQuantity(String name) {
+        String owner = name.substring(0, name.lastIndexOf('.') + 1);
+        List<String> beside = byName.keySet().stream().filter(column -> column.startsWith(owner) && column.endsWith(NUMBER))
+                .map(column -> column.substring(owner.length(), Math.max(owner.length(), column.length() - NUMBER.length()))).toList();
+        return WireNames.nearest(name.substring(owner.length()), beside).map(near -> owner + near + NUMBER);
     }
 
     /** The error of a parameter that names a column which is not among {@code there}. */

@@ -66,12 +66,14 @@ public final class Problems {
         Message detail = found < Violations.MAX_FAULTS ? Message.of("problems.requestErrors", found)
                 : Message.of("problems.requestLeastErrorsThem", found, faults.size());
         ProblemType type = ProblemType.INVALID_REQUEST;
-        return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId), requestId, faults,
+        return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId),
+                requestId, faults,
                 omitted == 0 ? null : omitted), language);
     }
 
     public byte[] document(ProblemType type, Message detail, String path, String requestId, Language language) {
-        return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId), requestId, null, null),
+        return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId),
+                requestId, null, null),
                 language);
     }
 

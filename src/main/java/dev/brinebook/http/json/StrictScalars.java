@@ -208,7 +208,8 @@ final class StrictScalars {
             if (constant == null) {
                 String received = parser.getText();
                 FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
-                        Message.of("problem.http.mustOne", String.join(", ", names)), Violation.names(names), WireNames.nearest(received, names).orElse(null),
+                        Message.of("problem.http.mustOne", String.join(", ", names)), Violation.names(names),
+                        WireNames.nearest(received, names).orElse(null),
                         harmless(received) ? received : null));
             }
             return constant;

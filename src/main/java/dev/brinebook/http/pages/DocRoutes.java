@@ -59,8 +59,9 @@ final class DocRoutes {
         page("readOperation", "/docs/operations/{operationId}", "Documentation of an operation",
                 "A page for people about one operation: when to choose it, a call, its formulas with sources and limits, its "
                 + "request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
-        page("readBulkGuide", "/docs/bulk", "How to send lists and tables", "A page for people about lists of requests: columns, numbers and "
-                + "units as they have them, dry runs, what to do after a break, and scripts to copy. Programs choose calculateInBulk.", docs::bulk);
+        page("readBulkGuide", "/docs/bulk", "How to send lists and tables", "A page for people about lists of requests: columns, "
+                + "numbers and units as they have them, dry runs, what to do after a break, and scripts to copy. Programs choose "
+                + "calculateInBulk.", docs::bulk);
         page("readChangelog", "/docs/changelog", "Changelog", "A page for people with every version of the "
                 + "formulas and of this document, and its effect on answers. Programs choose readChangelogAsJson.", docs::changelog);
         routes.put(new PageRoute("readChangelogFeed", "/changelog.atom", "The changelog as a feed", "A feed (Atom, RFC 4287) with an "

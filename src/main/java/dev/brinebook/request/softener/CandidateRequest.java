@@ -6,7 +6,6 @@ import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
-import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.FlowQuantity;
@@ -22,7 +21,6 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
-import dev.brinebook.text.Message;
 import java.util.OptionalDouble;
 
 @SchemaDescription("A softener to choose from. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
@@ -43,7 +41,8 @@ public record CandidateRequest(
                 fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
         @Property(value = "Direction of the brine through the bed. Used when the capacity method is column.",
                 defaultCode = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
-        @Property(value = "Purchase price.", min = 0, max = Retrofit.MAX_COST, fallback = "unknown: if any price is unknown, all are ranked by the usual price of "
+        @Property(value = "Purchase price.", min = 0, max = Retrofit.MAX_COST, fallback = "unknown: if any price "
+                + "is unknown, all are ranked by the usual price of "
                 + "their resin") Money price,
         @Property(value = "Continuous flow rated by its maker.", min = 0.1, max = FlowsRequest.MAX_FLOW_LITRES_PER_MINUTE,
                 unit = "L/min", fallback = "unknown: only the guides for resin beds apply") FlowQuantity continuousFlowRating,

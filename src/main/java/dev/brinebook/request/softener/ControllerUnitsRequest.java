@@ -51,8 +51,7 @@ public record ControllerUnitsRequest(
                 max = ReserveStep.MAX_PERCENT,
                 unit = "%", fallback = "a volume", example = "5") BigDecimal reservePercentStep,
         @Property(value = "Step of the reserve, if it is set in days of mean use.", min = ReserveStep.MIN_DAYS,
-                max = ReserveStep.MAX_DAYS, unit = "days", fallback = "a volume", example = "1") BigDecimal reserveDaysStep)
-        {
+                max = ReserveStep.MAX_DAYS, unit = "days", fallback = "a volume", example = "1") BigDecimal reserveDaysStep) {
 
     static final ControllerUnitsRequest NONE = new ControllerUnitsRequest(null, null, null, null, null, null);
     private static final String POINTER = "/preferences/controller/";

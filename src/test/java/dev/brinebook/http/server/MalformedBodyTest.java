@@ -3,6 +3,7 @@ package dev.brinebook.http.server;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.brinebook.http.Served;
@@ -88,7 +89,7 @@ class MalformedBodyTest {
         Served.given().contentType("application/json").body(body).post(Served.CONVERSION)
                 .then().statusCode(400).contentType("application/problem+json")
                 .body("type", equalTo("/problems/malformed-body")).body("status", equalTo(400))
-                .body("detail", equalTo(detail)).body("errors", nullValue()).body("instance", equalTo(Served.CONVERSION));
+                .body("detail", equalTo(detail)).body("errors", nullValue()).body("instance", startsWith(Served.CONVERSION + "#"));
     }
 
     private static void refusesFrom(String body, String start) {
