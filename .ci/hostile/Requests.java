@@ -112,7 +112,7 @@ final class Requests {
     /** Messages to agents' tools of about this number of bytes: a batch, one of many small objects, a deep one, one of unknown keys. */
     static List<byte[]> agentMessages(int bytes) {
         String call = "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"tools/call\","
-                + "\"params\":{\"name\":\"convertHardness\",\"arguments\":";
+                + "\"params\":{\"name\":\"quick_assess\",\"arguments\":";
         String batch = "[" + (call + "{}}},").repeat(bytes / (call.length() + 5)) + call + "{}}}]";
         String many = call.replace("\"arguments\":", "\"of\":") + "[" + "{},".repeat(bytes / 3 - 50) + "{}]}}";
         String deep = call + "{\"hardness\":" + "[".repeat(900) + "]".repeat(900) + ",\"more\":["

@@ -50,7 +50,8 @@ class ArchitectureTest {
             http.limit
             http.problem
             http
-            agent docs
+            agent
+            docs
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
             operation.household operation.water operation.comparison

@@ -1,18 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.agent;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import dev.brinebook.api.Operation;
-import io.modelcontextprotocol.spec.McpSchema.ErrorCodes;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -21,85 +19,137 @@ import java.util.Map;
  * @param id a string or whole number, or null for a notification
  * @param method name of the method
  * @param params all parameters but {@code arguments}
- * @param arguments the arguments of a call, as the original text, so that they are read once and by one reader
+ * @param arguments the arguments of a call
  */
-record RpcMessage(Object id, String method, Map<String, Object> params, String arguments) {
-
-    private static final String NONE = "{}";
-    /** Deep enough that the reader of the arguments reports slightly too deep nesting, and yet bounded. */
-    private static final int MAX_DEPTH = 4 * Operation.MAX_DEPTH;
-    private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(MAX_DEPTH).build()).build());
+record RpcMessage(Object id, String method, Map<String, JsonNode> params, RawObject arguments) {
 
     /**
-     * The message in {@code text}.
+     * An object whose member {@code arguments} is kept as the original text, so that a request is read once and by one reader.
      *
-     * @throws RpcFault when it is none
+     * @param members all other members
+     * @param arguments text of the member {@code arguments}, {@code {}} where there is none
+     * @param isObject whether it is an object at all
      */
-    static RpcMessage read(String text) {
-        try (JsonParser parser = JSON.createParser(text)) {
-            if (parser.nextToken() != JsonToken.START_OBJECT) {
-                throw new RpcFault(parser.currentToken() == null ? ErrorCodes.PARSE_ERROR : ErrorCodes.INVALID_REQUEST,
-                        "A message is one JSON object; a batch is not taken.");
+    record RawObject(Map<String, JsonNode> members, String arguments, boolean isObject) {
+
+        static final String NONE = "{}";
+
+        /** The object that {@code parser} is at in {@code text}, or that it is none. */
+        static RawObject read(JsonParser parser, String text) throws IOException {
+            if (parser.currentToken() != JsonToken.START_OBJECT) {
+                parser.skipChildren();
+                return new RawObject(Map.of(), NONE, false);
             }
-            Map<String, Object> members = new HashMap<>();
-            Map<String, Object> params = new HashMap<>();
+            Map<String, JsonNode> members = new LinkedHashMap<>();
             String arguments = NONE;
             while (parser.nextToken() == JsonToken.FIELD_NAME) {
                 String name = parser.currentName();
-                if (parser.nextToken() == JsonToken.START_OBJECT && name.equals("params")) {
-                    arguments = readParams(parser, text, params);
+                boolean nested = parser.nextToken().isStructStart();
+                if (!name.equals("arguments")) {
+                    members.put(name, Json.MAPPER.readTree(parser));
+                } else if (nested) {
+                    int start = (int) parser.currentTokenLocation().getCharOffset();
+                    parser.skipChildren();
+                    arguments = text.substring(start, (int) parser.currentLocation().getCharOffset());
                 } else {
-                    members.put(name, JSON.readValue(parser, Object.class));
+                    arguments = Json.MAPPER.writeValueAsString(Json.MAPPER.readTree(parser));
                 }
             }
-            if (parser.nextToken() != null) {
-                throw new RpcFault(ErrorCodes.PARSE_ERROR, "There is text after the end of the message.");
+            return new RawObject(members, arguments, true);
+        }
+
+        /** Reads {@code text}, which was read as JSON before. */
+        static RawObject read(String text) {
+            try (JsonParser parser = Json.MAPPER.createParser(text)) {
+                parser.nextToken();
+                return read(parser, text);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
-            return of(members, params, arguments);
+        }
+    }
+
+    /**
+     * The messages in {@code text}: one, or where {@code batches} are taken also a list of up to {@code most}.
+     *
+     * @throws RpcFault when there is none
+     */
+    static List<RpcMessage> read(String text, boolean batches, int most) {
+        try (JsonParser parser = Json.MAPPER.createParser(text)) {
+            JsonToken first = parser.nextToken();
+            List<RpcMessage> messages = new ArrayList<>();
+            if (first == JsonToken.START_ARRAY && batches) {
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    messages.add(read(parser, text));
+                    if (messages.size() > most) {
+                        throw RpcFault.badRequest(RpcFault.INVALID_REQUEST, "A batch holds at most " + most + " messages.");
+                    }
+                }
+            } else {
+                messages.add(read(parser, text));
+            }
+            if (messages.isEmpty()) {
+                throw RpcFault.badRequest(RpcFault.INVALID_REQUEST, "A batch holds a message at least.");
+            }
+            if (parser.nextToken() != null) {
+                throw RpcFault.badRequest(RpcFault.PARSE_ERROR, "There is text after the end of the message.");
+            }
+            return messages;
         } catch (JsonProcessingException e) {
-            throw new RpcFault(ErrorCodes.PARSE_ERROR,
+            throw RpcFault.badRequest(RpcFault.PARSE_ERROR,
                     "The message is not valid JSON, is cut off, nested too deeply, or holds a key twice.");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static String readParams(JsonParser parser, String text, Map<String, Object> params) throws IOException {
-        String arguments = NONE;
+    private static RpcMessage read(JsonParser parser, String text) throws IOException {
+        if (parser.currentToken() != JsonToken.START_OBJECT) {
+            throw RpcFault.badRequest(parser.currentToken() == null ? RpcFault.PARSE_ERROR : RpcFault.INVALID_REQUEST,
+                    "A message is one JSON object.");
+        }
+        Map<String, JsonNode> members = new HashMap<>();
+        RawObject params = new RawObject(Map.of(), RawObject.NONE, true);
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String name = parser.currentName();
-            boolean nested = parser.nextToken().isStructStart();
-            if (!name.equals("arguments")) {
-                params.put(name, JSON.readValue(parser, Object.class));
-            } else if (nested) {
-                int start = (int) parser.currentTokenLocation().getCharOffset();
-                parser.skipChildren();
-                arguments = text.substring(start, (int) parser.currentLocation().getCharOffset());
+            parser.nextToken();
+            if (name.equals("params")) {
+                params = RawObject.read(parser, text);
             } else {
-                arguments = JSON.writeValueAsString(JSON.readValue(parser, Object.class));
+                members.put(name, Json.MAPPER.readTree(parser));
             }
         }
-        return arguments;
+        return of(members, params);
     }
 
-    private static RpcMessage of(Map<String, Object> members, Map<String, Object> params, String arguments) {
-        if (!"2.0".equals(members.get("jsonrpc"))) {
-            throw new RpcFault(ErrorCodes.INVALID_REQUEST, "A message has \"jsonrpc\": \"2.0\".");
+    private static RpcMessage of(Map<String, JsonNode> members, RawObject params) {
+        if (!members.containsKey("jsonrpc") || !members.get("jsonrpc").asText().equals("2.0")) {
+            throw RpcFault.badRequest(RpcFault.INVALID_REQUEST, "A message has \"jsonrpc\": \"2.0\".");
         }
-        Object id = members.get("id");
-        boolean named = id instanceof String || id instanceof Integer || id instanceof Long;
-        if (!named && members.containsKey("id")) {
-            throw new RpcFault(ErrorCodes.INVALID_REQUEST, "The id of a request is a string or a whole number.");
+        JsonNode id = members.get("id");
+        boolean named = id == null || id.isTextual() || id.isIntegralNumber() && id.canConvertToLong();
+        if (!named) {
+            throw RpcFault.badRequest(RpcFault.INVALID_REQUEST, "The id of a request is a string or a whole number.");
         }
-        if (!(members.get("method") instanceof String method)) {
-            throw new RpcFault(ErrorCodes.INVALID_REQUEST, "A request or notification names its method.");
+        if (members.get("method") == null || !members.get("method").isTextual()) {
+            throw RpcFault.badRequest(RpcFault.INVALID_REQUEST, "A request or notification names its method.");
         }
-        if (members.containsKey("params")) {
-            throw new RpcFault(ErrorCodes.INVALID_REQUEST, "The params of a message are an object.");
+        if (!params.isObject()) {
+            throw RpcFault.badRequest(RpcFault.INVALID_REQUEST, "The params of a message are an object.");
         }
-        return new RpcMessage(id, method, params, arguments);
+        return new RpcMessage(id == null ? null : id.isTextual() ? id.textValue() : (Object) id.longValue(),
+                members.get("method").textValue(), params.members(), params);
+    }
+
+    /** A parameter that is a text, or null. */
+    String text(String name) {
+        JsonNode value = params.get(name);
+        return value == null ? null : value.textValue();
+    }
+
+    /** A member of the metadata of the request, or null. */
+    JsonNode meta(String name) {
+        JsonNode meta = params.get("_meta");
+        return meta == null ? null : meta.get("io.modelcontextprotocol/" + name);
     }
 }

@@ -33,6 +33,8 @@ public final class WireNames {
             Map.entry("gallons", List.of("gal")), Map.entry("liters", List.of("L")), Map.entry("litres", List.of("L")),
             Map.entry("lbs", List.of("lb")), Map.entry("pounds", List.of("lb")),
             Map.entry("meter", List.of("meteredDelayed")), Map.entry("metered", List.of("meteredDelayed")),
+            Map.entry("demand", List.of("meteredDelayed")), Map.entry("twin", List.of("twinAlternating")),
+            Map.entry("well", List.of("privateWell")), Map.entry("city", List.of("publicSupply")),
             Map.entry("timer", List.of("clock")), Map.entry("clock timer", List.of("clock")),
             Map.entry("nacl", List.of("sodiumChloride")), Map.entry("kcl", List.of("potassiumChloride")));
 

@@ -103,7 +103,7 @@ final class DocumentBuilder {
                         + "controller pays, and the cautions to show. With detail=full an answer lists its assumptions, and the "
                         + "formula and source of each number. A quantity always has its unit. A quantity of an answer can be sent "
                         + "back in a request. Agents "
-                        + "find every operation as a tool at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
+                        + "reach every operation by four tools at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
                         + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
                         + "examples are invented. Local codes and licensed practice take precedence over these figures. Every response "
                         + "has the headers Link, to this document and the documentation, X-Content-Type-Options: nosniff and "

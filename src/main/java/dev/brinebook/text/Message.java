@@ -24,6 +24,8 @@ public final class Message {
     private static final String VERBATIM = "";
 
     private static final Pattern QUOTATION_MARKS = Pattern.compile("[\"\\u00ab\\u00bb\\u2018-\\u201f\\u2039\\u203a\\u300c-\\u300f\\uff02]");
+    /** Characters of a name that a text repeats. */
+    private static final int LONGEST_NAME = 40;
 
     private final String id;
     private final List<Object> values;
@@ -57,15 +59,17 @@ public final class Message {
 
     /**
      * A name that a caller gave, for a sentence: in the quotation marks of the language, so that nobody takes it for a word of ours.
-     * Quotation marks within it become apostrophes: it cannot end the quotation.
+     * Quotation marks within it become apostrophes, so that it cannot end the quotation; it is cut after {@link #LONGEST_NAME} characters.
      */
     public static Message named(String name) {
-        return Message.of("name.quoted", QUOTATION_MARKS.matcher(name).replaceAll("\u2019"));
+        int end = name.offsetByCodePoints(0, Math.min(LONGEST_NAME, name.codePointCount(0, name.length())));
+        String cut = end == name.length() ? name : name.substring(0, end) + "\u2026";
+        return Message.of("name.quoted", QUOTATION_MARKS.matcher(cut).replaceAll("\u2019"));
     }
 
     /** The same for a sentence: a text that is the same in every language as a name, any other message as it is. */
     public Message quoted() {
-        return id.equals(VERBATIM) ? named((String) values.get(0)) : this;
+        return id.equals(VERBATIM) && !values.get(0).equals("") ? named((String) values.get(0)) : this;
     }
 
     /** Sentences one after the other. */

@@ -14,7 +14,7 @@ enum Route {
     POST,
     /** The body is a line of JSON in bulk. */
     LINE,
-    /** The body is the arguments of a tool that an agent calls. */
+    /** The body is the request that an agent has calculated. */
     TOOL,
     /** The body is a whole message of an agent. */
     MESSAGE,
@@ -53,10 +53,11 @@ enum Route {
         };
     }
 
-    /** A message that calls the tool of an operation. */
+    /** A message that has an operation calculated. */
     static JsonNode call(Operation<?, ?> operation, JsonNode arguments) {
         JsonNodeFactory json = JsonNodeFactory.instance;
         return json.objectNode().put("jsonrpc", "2.0").put("id", 1).put("method", "tools/call")
-                .set("params", json.objectNode().put("name", operation.id()).set("arguments", arguments));
+                .set("params", json.objectNode().put("name", "calculate").set("arguments",
+                        json.objectNode().put("operation", operation.id()).set("arguments", arguments)));
     }
 }

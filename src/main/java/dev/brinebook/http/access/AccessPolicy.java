@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.access;
 
-import dev.brinebook.agent.ToolServer;
+import dev.brinebook.agent.AgentServer;
 import dev.brinebook.http.Settings;
 import dev.brinebook.http.exchange.CachePolicy;
 import dev.brinebook.http.exchange.Problems;
@@ -96,7 +96,7 @@ public final class AccessPolicy {
 
     /** Whether a path is for known callers only, where keys are on. */
     static boolean concerns(String path) {
-        return path != null && (path.startsWith("/v1/") || path.equals(ToolServer.PATH));
+        return path != null && (path.startsWith("/v1/") || path.equals(AgentServer.PATH));
     }
 
     /**

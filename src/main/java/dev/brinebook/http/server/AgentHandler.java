@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
+import dev.brinebook.agent.AgentServer;
+import dev.brinebook.agent.Calculation;
+import dev.brinebook.agent.Headers;
+import dev.brinebook.agent.Outcome;
 import dev.brinebook.agent.Reply;
-import dev.brinebook.agent.ToolAnswer;
-import dev.brinebook.agent.ToolServer;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Resources;
@@ -12,8 +14,6 @@ import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
-import dev.brinebook.http.exchange.Problems;
-import dev.brinebook.http.exchange.RequestId;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
@@ -22,33 +22,28 @@ import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Language;
-import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * Answers agents: the Model Context Protocol over streamable HTTP, without sessions and without streams, as its revision of
- * 2025-11-25 lets a server choose. A call of a tool is calculated as the POST of its operation is.
+ * Answers agents: the Model Context Protocol over streamable HTTP, without sessions and without streams, as its revisions
+ * let a server choose. A call of a tool is calculated as the POST of its operation is.
  */
 final class AgentHandler {
-
-    static final String PROTOCOL_VERSION = "MCP-Protocol-Version";
 
     private final List<Operation<?, ?>> operations;
     private final JsonReader reader;
     private final JsonWriter writer;
-    private final Problems problems;
     private final ConcurrencyLimiter limiter;
     private final Settings settings;
-    private ToolServer tools;
+    private AgentServer server;
 
-    AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer, Problems problems,
+    AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer,
             ConcurrencyLimiter limiter, Settings settings) {
         this.operations = operations;
         this.reader = reader;
         this.writer = writer;
-        this.problems = problems;
         this.limiter = limiter;
         this.settings = settings;
     }
@@ -64,18 +59,13 @@ final class AgentHandler {
     void post(Context context) {
         BodyType.of(context, List.of(Operation.JSON));
         Acceptance.choose(context, List.of(Operation.JSON));
-        String version = context.header(PROTOCOL_VERSION);
-        if (version != null && !ToolServer.protocolVersions().contains(version)) {
-            throw new ProblemException(ProblemType.BAD_REQUEST, Message.of("agentHandler.mustOne", PROTOCOL_VERSION,
-                    String.join(", ", ToolServer.protocolVersions())));
-        }
+        Headers headers = new Headers(context.header(Headers.VERSION), context.header(Headers.METHOD), context.header(Headers.NAME));
         Language language = AnswerLanguage.of(context);
         byte[] body = RequestBody.read(context);
         // Decoding and parsing a message are work too, and hold several times its size.
         Reply reply = limiter.callWithoutDeadline(AccessPolicy.identityOf(context), HeapPlan.ofAgent(body.length), () -> {
             Deadline deadline = limiter.deadline();
-            return tools().answer(deadline.run(() -> JsonReader.decode(body)),
-                    (operation, arguments) -> call(context, operation, arguments, language, deadline));
+            return server().answer(headers, deadline.run(() -> JsonReader.decode(body)), new Call(language, deadline));
         });
         context.status(reply.status()).header("Cache-Control", "no-store");
         if (reply.json() == null) {
@@ -85,38 +75,59 @@ final class AgentHandler {
         }
     }
 
-    private <Q extends Record, A extends Record> ToolAnswer call(Context context, Operation<Q, A> operation, byte[] arguments,
-            Language language, Deadline deadline) {
-        try {
-            return new ToolAnswer(deadline.run(() -> calculate(operation, arguments, language)), false);
-        } catch (InvalidRequest invalid) {
-            return new ToolAnswer(problems.document(invalid.violations(), context.path(), RequestId.of(context), language), true);
-        } catch (ProblemException problem) {
-            if (problem.type() != ProblemType.MALFORMED_BODY && problem.type() != ProblemType.CALCULATION_TOO_LONG) {
-                throw problem;
-            }
-            return new ToolAnswer(problems.document(problem.type(), problem.detail(), context.path(), RequestId.of(context),
-                    language), true);
-        }
-    }
-
-    private <Q extends Record, A extends Record> byte[] calculate(Operation<Q, A> operation, byte[] arguments, Language language) {
-        try {
-            Q request = reader.read(arguments, operation.requestType());
-            Deadline.enter(Deadline.Part.CALCULATING);
-            A answer = Objects.requireNonNull(operation.answer(request), "the calculation gave no answer");
-            Deadline.enter(Deadline.Part.WRITING);
-            return writer.write(answer, language);
-        } catch (Error e) {
-            throw new IllegalStateException("the calculation failed", e);
-        }
-    }
-
     /** Built for the first agent that comes, not at the start, which it would make longer. */
-    private synchronized ToolServer tools() {
-        if (tools == null) {
-            tools = new ToolServer(operations, Resources.version());
+    private synchronized AgentServer server() {
+        if (server == null) {
+            server = new AgentServer(operations, Resources.version(), !settings.apiKeysFile().isEmpty());
         }
-        return tools;
+        return server;
+    }
+
+    private final class Call implements Calculation {
+
+        private final Language language;
+        private final Deadline deadline;
+
+        Call(Language language, Deadline deadline) {
+            this.language = language;
+            this.deadline = deadline;
+        }
+
+        @Override
+        public Outcome calculate(Operation<?, ?> operation, byte[] request) {
+            try {
+                return Outcome.answered(deadline.run(() -> answer(operation, request)));
+            } catch (InvalidRequest invalid) {
+                return Outcome.invalid(invalid.violations());
+            } catch (ProblemException problem) {
+                if (problem.type() != ProblemType.MALFORMED_BODY && problem.type() != ProblemType.CALCULATION_TOO_LONG) {
+                    throw problem;
+                }
+                return Outcome.failed(problem.detail());
+            }
+        }
+
+        private <Q extends Record, A extends Record> A answer(Operation<Q, A> operation, byte[] arguments) {
+            try {
+                Q request = reader.read(arguments, operation.requestType());
+                Deadline.enter(Deadline.Part.CALCULATING);
+                return Objects.requireNonNull(operation.answer(request), "the calculation gave no answer");
+            } catch (Error e) {
+                throw new IllegalStateException("the calculation failed", e);
+            }
+        }
+
+        @Override
+        public byte[] write(Object part) {
+            return deadline.run(() -> {
+                Deadline.enter(Deadline.Part.WRITING);
+                return writer.write(part, language);
+            });
+        }
+
+        @Override
+        public Language language() {
+            return language;
+        }
     }
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
+import dev.brinebook.agent.AgentServer;
 import dev.brinebook.agent.Guide;
-import dev.brinebook.agent.ToolServer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.http.Resources;
@@ -188,9 +188,9 @@ public final class BrinebookServer implements AutoCloseable {
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
         add(config.routes, HandlerType.POST, Contract.EXPLANATION_PATH,
                 new ExplanationHandler(bulk::operation, reader, writer, problems, limiter)::post);
-        AgentHandler agents = new AgentHandler(operations, reader, writer, problems, limiter, settings);
-        config.routes.before(ToolServer.PATH, agents::admit);
-        add(config.routes, HandlerType.POST, ToolServer.PATH, agents::post);
+        AgentHandler agents = new AgentHandler(operations, reader, writer, limiter, settings);
+        config.routes.before(AgentServer.PATH, agents::admit);
+        add(config.routes, HandlerType.POST, AgentServer.PATH, agents::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
         WebPages.routes().forEach((path, handler) -> get(config.routes, path, handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
@@ -274,7 +274,7 @@ public final class BrinebookServer implements AutoCloseable {
     private boolean isCalculated(Request request) {
         String path = request.getHttpURI().getCanonicalPath();
         return HttpMethod.POST.is(request.getMethod()) && path != null
-                && (calculated.contains(path) || path.equals(ToolServer.PATH));
+                && (calculated.contains(path) || path.equals(AgentServer.PATH));
     }
 
     private void prepare(Server server) {

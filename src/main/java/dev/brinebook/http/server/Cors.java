@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.server;
 
+import dev.brinebook.agent.Headers;
 import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.RequestId;
@@ -22,7 +23,7 @@ final class Cors {
     /** What a script may send without having asked (Fetch standard): all that is said of a path that does not exist. */
     static final String SAFELISTED = "GET, HEAD, POST";
     private static final String HEADERS = "Content-Type, Authorization, If-None-Match, " + RequestId.HEADER + ", " + TraceParent.HEADER
-            + ", " + AgentHandler.PROTOCOL_VERSION + ", " + ModelHeader.NAME;
+            + ", " + Headers.VERSION + ", " + Headers.METHOD + ", " + Headers.NAME + ", " + ModelHeader.NAME;
     private static final String ANY = "*";
 
     private final Set<String> origins;

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What agents may not send, and what becomes of them when the service is busy or fails: Model Context Protocol, revision
- * 2025-11-25, "Streamable HTTP" and "Security Warning"; JSON-RPC 2.0, section 5.1; RFC 9110.
+ * 2025-11-25 where no other is named, "Streamable HTTP" and "Security Warning"; JSON-RPC 2.0, section 5.1; RFC 9110.
  */
 class AgentFaultTest {
 
@@ -52,7 +52,7 @@ class AgentFaultTest {
         "{\"params\":{\"arguments\":{\"a\":1,\"a\":2}}}             | -32700",
         "{\"params\":{\"arguments\":{\"a\":1                        | -32700",
         "[]                                                         | -32600",
-        "[{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"ping\"}]       | -32600",
+        "[1]                                                        | -32600",
         "null                                                       | -32600",
         "{}                                                         | -32600",
         "{\"jsonrpc\":\"1.0\",\"id\":1,\"method\":\"ping\"}         | -32600",
@@ -73,7 +73,7 @@ class AgentFaultTest {
 
     @Test
     void refusesALargerMessageThanItTakes() {
-        String message = Agent.call("convertHardness", Served.SMALLEST + " ".repeat(Served.MAX_BODY_BYTES));
+        String message = Agent.calculate("convertHardness", Served.SMALLEST + " ".repeat(Served.MAX_BODY_BYTES));
         Agent.send(message).then().statusCode(413).contentType("application/problem+json").header("Connection", "close")
                 .body("type", equalTo("/problems/body-too-large"));
         String largest = " ".repeat(Served.MAX_BODY_BYTES - PING.length()) + PING;
@@ -91,11 +91,28 @@ class AgentFaultTest {
                 .statusCode(400).body("type", equalTo("/problems/malformed-body"));
     }
 
+    /** Revision 2025-06-18, "Protocol Version Header": 400. The error is one of the protocol, so that no client takes it for another's. */
     @Test
     void speaksOnlyTheVersionsThatItAgreesTo() {
-        Served.posting(PING).header("MCP-Protocol-Version", "2025-06-18").post(Agent.PATH).then().statusCode(200);
+        for (String version : List.of("2025-03-26", "2025-06-18", "2025-11-25")) {
+            Served.posting(PING).header("MCP-Protocol-Version", version).post(Agent.PATH).then().statusCode(200);
+        }
         Served.posting(PING).header("MCP-Protocol-Version", "1999-01-01").post(Agent.PATH).then().statusCode(400)
-                .body("type", equalTo("/problems/bad-request")).body("detail", containsString("2025-11-25"));
+                .contentType("application/json").body("error.code", equalTo(-32022))
+                .body("error.data.supported", equalTo(List.of("2026-07-28", "2025-11-25", "2025-06-18", "2025-03-26")));
+    }
+
+    /** Revision 2025-03-26, "Batching": a server must take batches. No later revision has them. */
+    @Test
+    void takesBatchesWhereTheRevisionHasThem() {
+        String batch = "[" + PING + ",{\"jsonrpc\":\"2.0\",\"method\":\"notifications/initialized\"},"
+                + Agent.calculate("convertHardness", Served.SMALLEST) + "," + Agent.request("initialize", "{}") + "]";
+        Agent.send(batch).then().statusCode(200).body("size()", equalTo(3)).body("[0].result.size()", equalTo(0))
+                .body("[1].result.isError", equalTo(false)).body("[2].error.code", equalTo(-32600));
+        Agent.send("[{\"jsonrpc\":\"2.0\",\"method\":\"notifications/initialized\"}]").then().statusCode(202);
+        Agent.send("[" + (PING + ",").repeat(10) + PING + "]").then().statusCode(400).body("error.code", equalTo(-32600));
+        Agent.posting(Served.SERVER.port(), batch).header("MCP-Protocol-Version", "2025-06-18").post(Agent.PATH).then()
+                .statusCode(400).body("error.code", equalTo(-32600));
     }
 
     @ParameterizedTest
@@ -130,7 +147,7 @@ class AgentFaultTest {
     void refusesAMessageThatIsNestedTooDeeply() {
         String deep = "[".repeat(50_000) + "]".repeat(50_000);
         for (String message : List.of("{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"ping\",\"other\":" + deep + "}",
-                Agent.call("tryOut", "{\"text\":" + deep + "}"))) {
+                Agent.calculate("tryOut", "{\"text\":" + deep + "}"))) {
             Response response = Agent.send(message);
             assertEquals(400, response.statusCode());
             assertEquals(-32_700, response.jsonPath().getInt("error.code"));
@@ -143,7 +160,7 @@ class AgentFaultTest {
         Held held = new Held(ConcurrencyLimiter.MOST_OF_ONE_CALLER);
         ExecutorService callers = Executors.newCachedThreadPool();
         try (BrinebookServer server = Served.start(List.of(Trial.doing(held::hold)), 0, Set.of())) {
-            String call = Agent.call("tryOut", "{}");
+            String call = Agent.calculate("tryOut", "{}");
             Supplier<Integer> calling = () -> Agent.posting(server.port(), call).post(Agent.PATH).statusCode();
             List<CompletableFuture<Integer>> running = Stream.generate(
                     () -> CompletableFuture.supplyAsync(calling, callers)).limit(ConcurrencyLimiter.MOST_OF_ONE_CALLER).toList();
@@ -169,7 +186,7 @@ class AgentFaultTest {
         try (BrinebookServer server = Served.start(List.of(Trial.doing(request -> {
             throw new IllegalArgumentException(SECRET);
         })), 0, Set.of())) {
-            Response failed = Agent.posting(server.port(), Agent.call("tryOut", "{}")).header("X-Request-Id", "mine-1")
+            Response failed = Agent.posting(server.port(), Agent.calculate("tryOut", "{}")).header("X-Request-Id", "mine-1")
                     .post(Agent.PATH);
             failed.then().statusCode(500).contentType("application/problem+json")
                     .body("type", equalTo("/problems/internal-error")).body("requestId", equalTo("mine-1"));

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.Main;
-import dev.brinebook.agent.ToolServer;
+import dev.brinebook.agent.AgentServer;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Served;
 import java.io.IOException;
@@ -55,7 +55,7 @@ class LlmsTextTest {
         for (String link : links) {
             String[] parts = link.split("#", 2);
             int status = Served.given().get(parts[0]).statusCode();
-            boolean found = status == 200 || parts[0].equals(ToolServer.PATH) && status == 405;
+            boolean found = status == 200 || parts[0].equals(AgentServer.PATH) && status == 405;
             boolean inside = parts.length == 1
                     || !contract.at(URLDecoder.decode(parts[1], StandardCharsets.UTF_8)).isMissingNode();
             if (!found || !inside) {
