@@ -1,19 +1,26 @@
 // Looks at the example shop and every page that /docs leads to, in Chromium: proper HTML, nothing in the console, no request to another host,
-// nothing wider than the screen of a phone, and the console sends a request and shows the real answer.
+// nothing wider than the screen of a phone, contrast and names by WCAG 2.1 AA (axe-core) in both colour schemes; the search works by keys
+// alone and without scripts, a button copies a call, and the console sends a request and shows the real answer.
 // Usage: node look.mjs <origin> [<directory for screenshots>]
 import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import { browser } from '../browser.mjs';
 
 const [origin, shots] = process.argv.slice(2);
 const PHONE = { width: 360, height: 740 };
+const DESK = { width: 1280, height: 900 };
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 // Calendar files shown on pages end folded lines in a blank; versions have a dot.
 const html = new HtmlValidate({
   root: true, extends: ['html-validate:recommended'],
   rules: { 'no-trailing-whitespace': 'off', 'valid-id': ['error', { relaxed: true }] },
 });
-/** Pages opened at once: each waits for half a second without a request. */
+/** Pages of records looked at: all are made by one template. */
+const MOST_PARTS = 12;
+/** Pages opened at once. */
 const AT_ONCE = 4;
 const faults = [];
 const asked = new Set();
@@ -34,7 +41,7 @@ async function open(path, scheme, viewport) {
       faults.push(`${path}: ${response.url()} is ${response.status()}`);
     }
   });
-  await page.goto(origin + path, { waitUntil: 'networkidle' });
+  await page.goto(origin + path, { waitUntil: /^\/docs\/(try|search)/.test(path) ? 'networkidle' : 'load' });
   return page;
 }
 
@@ -52,7 +59,8 @@ async function crawl() {
       const links = await look(path);
       for (const link of links.filter(each => each.startsWith(origin + '/'))) {
         const linked = new URL(link).pathname;
-        if (/^\/(docs|problems)\b/.test(linked) && !known.includes(linked)) {
+        if (/^\/(docs|problems)\b/.test(linked) && !linked.endsWith('.atom') && !known.includes(linked)
+          && !(linked.startsWith('/docs/parts/') && known.filter(each => each.startsWith('/docs/parts/')).length >= MOST_PARTS)) {
           known.push(linked);
         }
       }
@@ -94,7 +102,7 @@ async function sheet() {
 }
 
 async function tryOut() {
-  const page = await open('/docs/try#/calculation/convertHardness', 'dark', { width: 1280, height: 900 });
+  const page = await open('/docs/try?operation=convertHardness', 'dark', DESK);
   await page.waitForSelector('#operations-calculation-convertHardness .execute', { timeout: 60_000 });
   await shot(page, 'try');
   await page.click('#operations-calculation-convertHardness .execute');
@@ -107,19 +115,82 @@ async function tryOut() {
     { method: 'POST', headers: { 'Content-Type': 'application/json' }, body });
   const { summary } = await answer.json();
   assert.ok(shown.includes('200') && shown.includes(summary), `the console shows ${shown.slice(0, 400)}`);
-  assert.ok(asked.has(origin + '/v1/hardness-conversion'), 'the console asked the service');
+  assert.ok([...asked].some(url => url.startsWith(origin + '/v1/hardness-conversion')), 'the console asked the service');
+  assert.ok(!asked.has(origin + '/openapi.json'), 'the console loads one operation alone');
   await page.close();
+}
+
+async function find() {
+  const page = await open('/docs/operations/assess', 'light', DESK);
+  await page.keyboard.press('/');
+  await page.waitForSelector('#query:focus');
+  await page.keyboard.type('salt dose');
+  await page.waitForSelector('.found a');
+  await shot(page, 'found');
+  await page.keyboard.press('ArrowDown');
+  assert.equal(await page.evaluate(() => document.activeElement.textContent), 'saltDose', 'the best comes first');
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/docs\/parts\/\w+#saltDose$/);
+  await page.close();
+  const still = await browser.newPage({ javaScriptEnabled: false });
+  await still.goto(origin + '/docs/search');
+  await still.click('#everything summary >> text=Every operation');
+  assert.ok(await still.isVisible('text="assess"'), 'without scripts there is a list');
+  await still.close();
+}
+
+async function copy() {
+  const page = await open('/docs/operations/convertHardness', 'light', DESK);
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.click('details:has-text("Python") summary >> nth=0');
+  await page.click('details[open] .copy');
+  await page.waitForSelector('.copy:has-text("Copied")');
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  assert.ok(copied.startsWith('import urllib.request'), copied);
+  await page.close();
+}
+
+const KINDS = ['/docs', '/docs/operations/assess', '/docs/operations/convertHardness', '/docs/operations/convertHardness/calculation',
+  '/docs/operations/convertHardness/answers', '/docs/parts/WaterRequest', '/docs/search', '/docs/conventions', '/docs/changelog', '/docs/sources',
+  '/docs/try', '/problems', '/problems/invalid-request'];
+
+/** Every kind of page in both colour schemes and on both screens: WCAG 2.1 AA, and a focus that is seen. */
+async function judge() {
+  for (const path of KINDS) {
+    for (const scheme of ['light', 'dark']) {
+      const page = await open(path, scheme, scheme === 'light' ? PHONE : DESK);
+      await page.evaluate(() => document.querySelectorAll('details').forEach(each => { each.open = true; }));
+      // Evaluated, not added as a script: the policy of the pages forbids that.
+      await page.evaluate(await readFile(AXE, 'utf8'));
+      const found = await page.evaluate(() => axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa'] }));
+      found.violations.forEach(each => faults.push(`${path} ${scheme}: ${each.id}: ${each.nodes.slice(0, 2).map(node => node.html)}`));
+      for (let stop = 0; stop < 12; stop++) {
+        await page.keyboard.press('Tab');
+        const hidden = await page.evaluate(() => {
+          const { outlineStyle, outlineWidth } = getComputedStyle(document.activeElement);
+          return outlineStyle === 'none' || outlineWidth === '0px' ? document.activeElement.outerHTML.slice(0, 80) : '';
+        });
+        if (hidden) {
+          faults.push(`${path} ${scheme}: no focus is seen at ${hidden}`);
+        }
+      }
+      await page.close();
+    }
+  }
 }
 
 try {
   const paths = await crawl();
   assert.ok(paths.length > 30, `only ${paths.length} pages`);
   await tryOut();
+  await find();
+  await copy();
+  await judge();
   await sheet();
-  for (const name of shots ? ['/docs', '/docs/operations/compensateHardness', '/docs/sources', '/problems/invalid-request'] : []) {
-    for (const scheme of ['light', 'dark']) {
-      const page = await open(name, scheme, { width: 1280, height: 900 });
-      await shot(page, scheme + name.replaceAll('/', '-'));
+  for (const name of shots ? KINDS : []) {
+    for (const [scheme, screen] of [['light', DESK], ['dark', DESK], ['light', { width: 390, height: 844 }], ['dark', { width: 390, height: 844 }]]) {
+      const page = await open(name, scheme, screen);
+      await shot(page, `${scheme}-${screen.width}${name.replaceAll('/', '-')}`);
       await page.close();
     }
   }

@@ -5,6 +5,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.http.Settings;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.server.BrinebookServer;
+import dev.brinebook.http.trace.RequestTraces;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
 import dev.brinebook.operation.comparison.CompareCases;
@@ -53,7 +54,11 @@ public final class Main {
 
     /** The service, not yet started. */
     public static BrinebookServer server(Settings settings) {
-        return new BrinebookServer(settings, OPERATIONS)
+        return server(settings, RequestTraces.NONE);
+    }
+
+    private static BrinebookServer server(Settings settings, RequestTraces traces) {
+        return new BrinebookServer(settings, OPERATIONS, traces)
                 .watch(new CaffeineCacheMetrics<>(BedCapacityCache.cache(), "columns", Tags.empty()));
     }
 
@@ -65,7 +70,7 @@ public final class Main {
         }
         BrinebookServer server;
         try {
-            server = server(Settings.from(System.getenv()));
+            server = server(Settings.from(System.getenv()), RequestTraces.of(System.getenv()));
         } catch (IllegalArgumentException e) {
             System.err.println(e.getMessage());
             System.exit(2);

@@ -45,6 +45,7 @@ class ArchitectureTest {
             http.server
             http.bulk http.pages
             http.access
+            http.trace
             http.exchange
             http.json
             http.limit

@@ -17,16 +17,26 @@ public final class Docs {
 
     private final List<Operation<?, ?>> operations;
     private final List<ProblemKind> problems;
+    private final PartIndex parts;
     private final Map<String, byte[]> made = new ConcurrentHashMap<>();
     private SourcesAnswer sources;
 
     public Docs(List<Operation<?, ?>> operations, List<ProblemKind> problems) {
         this.operations = operations;
         this.problems = problems;
+        this.parts = new PartIndex(operations);
     }
 
     /** A list of links. */
     record ProblemIndex(List<ProblemKind> kinds) {
+    }
+
+    /** What the console can load. */
+    record Console(List<Operation<?, ?>> operations) {
+    }
+
+    /** Nothing to fill in. */
+    record Fixed() {
     }
 
     /** Where to start. */
@@ -36,8 +46,58 @@ public final class Docs {
 
     /** The page of an operation, if there is one of this id. */
     public Optional<byte[]> operation(String id) {
-        return operations.stream().filter(operation -> operation.id().equals(id)).findFirst().map(operation ->
-                page("operation " + id, () -> Templates.page(id, List.of(START), "operation", OperationPage.of(operation))));
+        return find(id).map(operation -> page("operation " + id,
+                () -> Templates.page(id, List.of(START), "operation", OperationPage.of(operation, parts))));
+    }
+
+    /** How the operation of this id calculates, if there is one. */
+    public Optional<byte[]> calculation(String id) {
+        return find(id).map(operation -> page("calculation " + id, () -> Templates.page("Calculation",
+                List.of(START, above(operation)), "calculation", CalculationPage.of(operation))));
+    }
+
+    /** The whole answers to the examples of the operation of this id, if there is one. */
+    public Optional<byte[]> answers(String id) {
+        return find(id).map(operation -> page("answers " + id, () -> Templates.page("Whole answers",
+                List.of(START, above(operation)), "answers", AnswersPage.of(operation))));
+    }
+
+    /** The page of a record that requests or answers hold, if there is one of this name. */
+    public Optional<byte[]> part(String name) {
+        return parts.page(name).map(content -> page("part " + name,
+                () -> Templates.page(name, List.of(START), "record", content)));
+    }
+
+    private Optional<Operation<?, ?>> find(String id) {
+        return operations.stream().filter(operation -> operation.id().equals(id)).findFirst();
+    }
+
+    private static Crumb above(Operation<?, ?> operation) {
+        return new Crumb("/docs/operations/" + operation.id(), operation.id());
+    }
+
+    /** The console, which loads the contract of one operation. */
+    public byte[] console() {
+        return page("console", () -> Templates.page("Try it", List.of(START), "try", new Console(operations)));
+    }
+
+    /** Everything that can be found, as a list. */
+    public byte[] search() {
+        return page("search", () -> Templates.page("Search", List.of(START), "search", index().page()));
+    }
+
+    /** The same and every property, for the script of that page. */
+    public byte[] searchIndex() {
+        return page("search index", () -> index().json());
+    }
+
+    private SearchIndex index() {
+        return new SearchIndex(operations, problems, parts);
+    }
+
+    /** What callers may expect of the service, with the standard of each. */
+    public byte[] conventions() {
+        return page("conventions", () -> Templates.page("Conventions", List.of(START), "conventions", new Fixed()));
     }
 
     /** How lists and tables are sent, with scripts that do it. */

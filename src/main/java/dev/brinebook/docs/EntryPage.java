@@ -25,7 +25,7 @@ record EntryPage(FirstCall storefront, FirstCall crm, FirstCall agent, List<Oper
         List<Reason> reasons, String modelVersion) {
 
     /** A call to type, and its real answer, shortened. */
-    record FirstCall(String call, String answer) {
+    record FirstCall(Snippets call, String answer) {
     }
 
     /** Why there is no number, by its code. */
@@ -41,11 +41,11 @@ record EntryPage(FirstCall storefront, FirstCall crm, FirstCall agent, List<Oper
         AnswerForm<?> calendar = schedule.forms().stream().filter(form -> form.mediaType().equals("text/calendar"))
                 .findFirst().orElseThrow();
         return new EntryPage(
-                new FirstCall(Curl.post(size, Excerpt.lines(Examples.text(size, "holiday-cabin", "request"))),
+                new FirstCall(Snippets.of(Call.post(size, Excerpt.lines(Examples.text(size, "holiday-cabin", "request")))),
                         Excerpt.of(Examples.text(size, "holiday-cabin", "response"), "summary", "choice", "why")),
-                new FirstCall(Curl.post(schedule, Excerpt.lines(Examples.text(schedule, calendar.example(), "request")),
-                        calendar.mediaType()), firstEvent(Examples.text(schedule, calendar))),
-                new FirstCall(Curl.get(convert),
+                new FirstCall(Snippets.of(Call.post(schedule, Excerpt.lines(Examples.text(schedule, calendar.example(), "request")),
+                        calendar.mediaType())), firstEvent(Examples.text(schedule, calendar))),
+                new FirstCall(Snippets.of(Call.get(convert)),
                         Excerpt.of(Examples.text(convert, "us", "response"), "summary", "classes")),
                 operations, Arrays.stream(NoResultReason.values())
                 .map(reason -> new Reason(WireNames.of(reason), Message.of(reason).toString())).toList(), ModelVersion.CURRENT);

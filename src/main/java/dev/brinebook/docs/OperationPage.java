@@ -7,6 +7,7 @@ import dev.brinebook.contract.Contract;
 import dev.brinebook.contract.ErrorResponses;
 import dev.brinebook.contract.Examples;
 import dev.brinebook.docs.AnsweredExamples.Answered;
+import dev.brinebook.docs.PartIndex.Link;
 import dev.brinebook.docs.PartTables.Part;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,56 +24,60 @@ import java.util.List;
  * @param shortForm its GET form, or none
  * @param examples its examples, the first to be shown first
  * @param forms its other forms, of answers and of requests
- * @param formulas its calculation
- * @param limits ranges of all that a request may hold
- * @param assumed the defaults used in the examples
+ * @param sheet how a spreadsheet calls it
  * @param cautions what it warns of in the examples
- * @param request tables of the request
- * @param answer tables of the answer
+ * @param request table of the request
+ * @param requestParts the parts that the request may hold, each on its own page
+ * @param answer table of the answer
+ * @param answerParts the parts that the answer may hold
  * @param errors errors it can give
  */
 record OperationPage(String id, String summary, String description, String path, String bulkPath, List<ShortForm> shortForm,
-        List<ShownExample> examples, List<Form> forms, List<Formulas.Line> formulas, List<Limits.Limit> limits,
-        List<Warnings.Assumed> assumed, List<Warnings.Warned> cautions, List<Part> request, List<Part> answer,
-        List<ErrorResponses> errors) {
+        List<ShownExample> examples, List<Form> forms, Spreadsheet sheet, List<Warnings.Warned> cautions, Part request,
+        List<Link> requestParts, Part answer, List<Link> answerParts, List<ErrorResponses> errors) {
 
     /** A GET form: a call and its parameters. */
-    record ShortForm(String call, List<QueryParameter> query) {
+    record ShortForm(Snippets call, List<QueryParameter> query) {
     }
 
-    /** An example: the call, the sentence that sums its answer up, and the whole answer. */
-    record ShownExample(String name, String call, String summary, String answer) {
+    /** An example: the call, and the sentence that sums its answer up. */
+    record ShownExample(String name, Snippets call, String summary) {
     }
 
-    /** Another form: its media type, what it holds, its parameters, a call, and the committed answer, if any. */
-    record Form(String title, String mediaType, String description, List<QueryParameter> query, String call, String answer) {
+    /**
+     * Another form.
+     *
+     * @param title whether it is of the request or of the answer
+     * @param mediaType its media type
+     * @param anchor where the committed answer is on the page of answers, empty where it is no text
+     * @param description what it holds
+     * @param query its parameters
+     * @param call a call
+     */
+    record Form(String title, String mediaType, String anchor, String description, List<QueryParameter> query, Snippets call) {
     }
 
-    static OperationPage of(Operation<?, ?> operation) {
+    static OperationPage of(Operation<?, ?> operation, PartIndex parts) {
         List<Answered> answered = AnsweredExamples.of(operation);
         return new OperationPage(operation.id(), operation.summary(), operation.description(), operation.path(),
                 Contract.BULK_PATH.replaceFirst("\\{.*}", operation.id()), operation.query().isEmpty() ? List.of()
-                : List.of(new ShortForm(Curl.get(operation), operation.query())),
-                answered.stream().map(example -> shown(operation, example)).toList(), forms(operation),
-                Formulas.of(answered), Limits.of(operation.requestType()), Warnings.assumed(answered),
-                Warnings.cautions(answered), PartTables.ofRequest(operation.requestType()),
-                PartTables.ofAnswer(operation.answerType()), ErrorResponses.OF_POST);
-    }
-
-    private static ShownExample shown(Operation<?, ?> operation, Answered example) {
-        return new ShownExample(example.name(), Curl.post(operation, Examples.text(operation, example.name(), "request")),
-                example.summary(), Examples.text(operation, example.name(), "response"));
+                : List.of(new ShortForm(Snippets.of(Call.get(operation)), operation.query())),
+                answered.stream().map(example -> new ShownExample(example.name(), Snippets.of(Call.post(operation,
+                        Examples.text(operation, example.name(), "request"))), example.summary())).toList(),
+                forms(operation), Spreadsheet.of(operation), Warnings.cautions(answered),
+                parts.request(operation), parts.below(operation.requestType()),
+                parts.answer(operation), parts.below(operation.answerType()), ErrorResponses.OF_POST);
     }
 
     private static List<Form> forms(Operation<?, ?> operation) {
         List<Form> forms = new ArrayList<>();
         if (operation.textForm() != null) {
-            forms.add(new Form("The request as", operation.textForm().mediaType(), operation.textForm().description(),
-                    operation.textForm().query(), Curl.postText(operation), ""));
+            forms.add(new Form("The request as", operation.textForm().mediaType(), "", operation.textForm().description(),
+                    operation.textForm().query(), Snippets.of(Call.postText(operation))));
         }
-        operation.forms().forEach(form -> forms.add(new Form("The answer as", form.mediaType(), form.description(), List.of(),
-                Curl.post(operation, Examples.text(operation, form.example(), "request"), form.mediaType()),
-                form.isText() ? Examples.text(operation, form) : "")));
+        operation.forms().forEach(form -> forms.add(new Form("The answer as", form.mediaType(),
+                form.isText() ? AnswersPage.anchor(form) : "", form.description(), List.of(),
+                Snippets.of(Call.post(operation, Examples.text(operation, form.example(), "request"), form.mediaType())))));
         return forms;
     }
 }

@@ -8,30 +8,25 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.text.Message;
-import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Function;
 
-/** Tables of a request or an answer, one for each record in it, from what {@link Property} says of each component. */
+/** The table of a record of a request or an answer, from what {@link Property} says of each component. */
 final class PartTables {
 
     /**
      * One record.
      *
      * @param name its name, as the contract has it
-     * @param anchor the anchor of its table in the page
+     * @param prefix what the ids of its rows begin with
      * @param about what it is
      * @param rows one for each property
      */
-    record Part(String name, String anchor, String about, List<Row> rows) {
+    record Part(String name, String prefix, String about, List<Row> rows) {
     }
 
     /**
@@ -39,8 +34,7 @@ final class PartTables {
      *
      * @param name its name
      * @param type its type, in words
-     * @param part the record that it holds, and {@code anchor} where that is described
-     * @param anchor see {@code part}
+     * @param part the record that it holds, which has a page of its own
      * @param choices the closed list it is one of, if that is short, else {@code manyChoices}
      * @param manyChoices see {@code choices}
      * @param range range, unit and length
@@ -49,53 +43,35 @@ final class PartTables {
      * @param what its description
      * @param example an example
      */
-    record Row(String name, String type, String part, String anchor, List<String> choices,
+    record Row(String name, String type, String part, List<String> choices,
             List<String> manyChoices, String range, String presence, String fallback, String what, String example) {
     }
 
     /** Longer lists are folded. */
     private static final int FEW_CHOICES = 8;
 
-    private final String prefix;
-    private final Function<Property, String> presence;
-    private final Set<Class<?>> records = new LinkedHashSet<>();
-
-    private PartTables(String prefix, Function<Property, String> presence) {
-        this.prefix = prefix;
-        this.presence = presence;
+    private PartTables() {
     }
 
-    static List<Part> ofRequest(Class<? extends Record> type) {
-        return new PartTables("request", property -> property.required() ? "required" : "optional").tables(type);
+    /**
+     * The table of a record.
+     *
+     * @param prefix what the ids of its rows begin with, so that a page may hold two tables
+     * @param presence whether a property is required, or when it is absent, in words
+     */
+    static Part of(Class<?> type, String prefix, Function<Property, String> presence) {
+        return new Part(type.getSimpleName(), prefix, type.getAnnotation(SchemaDescription.class).value(),
+                Arrays.stream(type.getRecordComponents()).map(component -> row(component, presence)).toList());
     }
 
-    static List<Part> ofAnswer(Class<? extends Record> type) {
-        return new PartTables("answer", property -> property.optional().isEmpty() ? "always" : "absent "
-                + property.optional()).tables(type);
-    }
-
-    private List<Part> tables(Class<?> root) {
-        records.add(root);
-        List<Part> parts = new ArrayList<>();
-        for (int i = 0; i < records.size(); i++) {
-            Class<?> type = List.copyOf(records).get(i);
-            parts.add(new Part(type.getSimpleName(), anchor(type), type.getAnnotation(SchemaDescription.class).value(),
-                    Arrays.stream(type.getRecordComponents()).map(this::row).toList()));
-        }
-        return parts;
-    }
-
-    private Row row(RecordComponent component) {
+    private static Row row(RecordComponent component, Function<Property, String> presence) {
         Property property = component.getAnnotation(Property.class);
         boolean list = component.getType() == List.class;
-        Class<?> type = list ? element(component.getGenericType()) : component.getType();
-        if (type.isRecord()) {
-            records.add(type);
-        }
+        Class<?> type = PartIndex.held(component);
         List<String> choices = type.isEnum() ? WireNames.all(type) : List.of();
         boolean few = choices.size() <= FEW_CHOICES;
         return new Row(component.getName(), type.isRecord() ? list ? "list of" : "" : word(type, list),
-                type.isRecord() ? type.getSimpleName() : "", type.isRecord() ? anchor(type) : "",
+                type.isRecord() ? type.getSimpleName() : "",
                 few ? choices : List.of(), few ? List.of() : choices, Ranges.inWords(property, list),
                 presence.apply(property) + ofKinds(component, property), DefaultValue.of(property).inWords(), property.value(),
                 property.example());
@@ -108,11 +84,6 @@ final class PartTables {
         return (property.kinds().length == 0 ? "" : ", with " + chooser + " " + String.join(" or ", property.kinds()))
                 + (property.exceptKinds().length == 0 ? "" : ", not with " + chooser + " "
                         + String.join(" or ", property.exceptKinds()));
-    }
-
-    private static Class<?> element(Type list) {
-        Type element = ((ParameterizedType) list).getActualTypeArguments()[0];
-        return element instanceof Class<?> type ? type : (Class<?>) ((ParameterizedType) element).getRawType();
     }
 
     private static String word(Class<?> type, boolean list) {
@@ -132,9 +103,5 @@ final class PartTables {
             return "object";
         }
         throw new IllegalStateException(type + " has no word");
-    }
-
-    private String anchor(Class<?> type) {
-        return prefix + "-" + type.getSimpleName();
     }
 }

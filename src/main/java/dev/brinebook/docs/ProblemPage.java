@@ -45,11 +45,18 @@ record ProblemPage(ProblemKind kind, boolean ofOperations, List<Exchange> exchan
 
     static ProblemPage of(ProblemKind kind) {
         boolean listing = kind.slug().equals(LISTING);
-        List<Exchange> exchanges = Stream.of(kind.slug(), "impossible-request")
-                .filter(name -> listing || name.equals(kind.slug()))
-                .map(ProblemPage::exchange).toList();
+        List<Exchange> exchanges = listing ? ofFaults() : List.of(exchange(kind.slug()));
         return new ProblemPage(kind, ErrorResponses.OF_POST.stream().anyMatch(error -> error.type().equals(kind.slug())),
                 exchanges, listing ? codes(exchanges) : List.of());
+    }
+
+    private static List<Exchange> ofFaults() {
+        return Stream.of(LISTING, "impossible-request").map(ProblemPage::exchange).toList();
+    }
+
+    /** Every code of an error in a request. */
+    static List<FaultCode> allCodes() {
+        return codes(ofFaults());
     }
 
     private static List<FaultCode> codes(List<Exchange> exchanges) {

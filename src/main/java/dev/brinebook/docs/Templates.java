@@ -17,6 +17,8 @@ final class Templates {
     private static final Map<String, Template> COMPILED = new ConcurrentHashMap<>();
     private static final Mustache.Compiler COMPILER = Mustache.compiler().withLoader(Templates::open).strictSections(true)
             .emptyStringIsFalse(true);
+    /** Programs are no HTML; the page that shows one escapes it. */
+    private static final Mustache.Compiler PROGRAMS = COMPILER.escapeHTML(false);
 
     /** A page on the way from the first to this one. */
     record Crumb(String path, String name) {
@@ -39,7 +41,22 @@ final class Templates {
      */
     static byte[] page(String title, List<Crumb> trail, String name, Record content) {
         String main = template(name).execute(content);
-        return template("frame").execute(new Frame(title, trail, main)).getBytes(StandardCharsets.UTF_8);
+        return whole("frame", new Frame(title, trail, main));
+    }
+
+    /** A whole document, without what pages have around their main part. */
+    static byte[] whole(String name, Record content) {
+        return template(name).execute(content).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A text as the content of an element, where quotes mean nothing; for {@code {{{…}}}}, as programs are full of quotes. */
+    static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+
+    /** A program in a language, from what its template asks for. */
+    static String program(String language, Record content) {
+        return COMPILED.computeIfAbsent("program/" + language, key -> PROGRAMS.compile(open(key))).execute(content);
     }
 
     /** A text that is no page, all of it in its template. */

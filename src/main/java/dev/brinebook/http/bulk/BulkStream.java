@@ -135,11 +135,11 @@ final class BulkStream<Q extends Record, A extends Record> {
         try {
             long bytes = HeapPlan.ofJson(line.bytes() == null ? 0 : line.bytes().length);
             byte[] answer = parts.limiter.callInBulk(call.caller, bytes, () -> Deadline.calculate(() -> calculate(line)));
-            parts.metrics.countLine(true);
+            parts.metrics.countLine(operation.id(), true);
             summary.countReady();
             return answers.answer(line, answer);
         } catch (InvalidRequest invalid) {
-            parts.metrics.countLine(false);
+            parts.metrics.countLine(operation.id(), false);
             List<Violation> violations = requests.explain(invalid.violations(), line);
             summary.countFaulty(line.number(), violations);
             return answers.problem(line, ProblemType.INVALID_REQUEST.status(), parts.problems.document(violations, requests::columnOf,
@@ -165,7 +165,7 @@ final class BulkStream<Q extends Record, A extends Record> {
     }
 
     private byte[] problem(SentLine line, ProblemException problem) {
-        parts.metrics.countLine(false);
+        parts.metrics.countLine(operation.id(), false);
         summary.countFaulty(line.number(), problem.type());
         return answers.problem(line, problem.type().status(), parts.problems.document(problem.type(), problem.detail(),
                 operation.path(), call.requestId, call.language));

@@ -35,6 +35,14 @@ public final class Acceptance {
         return chosen;
     }
 
+    /** Whether the caller names {@code form} itself, and wants it no less than {@code usual}. */
+    public static boolean asksFor(Context context, String form, String usual) {
+        List<String> ranges = ListHeader.of(context, "Accept");
+        double weight = weight(form, ranges);
+        return ranges.stream().anyMatch(range -> ListHeader.value(range).equals(form)) && weight > 0
+                && weight >= weight(usual, ranges);
+    }
+
     /** The weight of the most specific range that takes in the form: that one decides. */
     private static double weight(String form, List<String> ranges) {
         Stream<String> covering = Stream.of(form, form.substring(0, form.indexOf('/')) + "/*", "*/*");

@@ -5,7 +5,6 @@ import dev.brinebook.api.ModelVersion;
 import dev.brinebook.http.Resources;
 import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.Gauge;
-import io.micrometer.core.instrument.Timer;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import io.micrometer.core.instrument.binder.jetty.JettyConnectionMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
@@ -14,10 +13,16 @@ import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
 import io.micrometer.core.instrument.binder.system.ProcessorMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import io.prometheus.metrics.core.datapoints.DistributionDataPoint;
+import io.prometheus.metrics.core.metrics.Histogram;
+import io.prometheus.metrics.model.snapshots.Labels;
+import io.prometheus.metrics.model.snapshots.Unit;
 import java.time.Duration;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
@@ -28,16 +33,43 @@ public final class RequestMetrics implements AutoCloseable {
     /** Most names of callers that are counted each for itself. */
     public static final int MOST_CALLERS = 1_000;
 
-    private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    /** Prometheus text format 0.0.4. */
+    public static final String TEXT = "text/plain; version=0.0.4; charset=utf-8";
+    /** OpenMetrics 1.0, which alone has exemplars. */
+    public static final String OPEN_METRICS = "application/openmetrics-text; version=1.0.0; charset=utf-8";
+
+    private static final double NANOSECONDS_PER_SECOND = 1e9;
+    /** Up to 1 s of waiting, 10 s of a body and 10 s of a calculation lie below the last bound, as the settings are by default. */
+    private static final double[] BOUNDS_SECONDS = {0.0005, 0.001, 0.002, 0.005, 0.02, 0.1, 1, 3, 10, 30};
+
+    /** OpenMetrics 1.0 allows exemplars at buckets and counters only, and parsers refuse others. */
+    private static final class Format implements PrometheusConfig {
+
+        @Override
+        public String get(String key) {
+            return null;
+        }
+
+        @Override
+        public Properties prometheusProperties() {
+            return new Properties();
+        }
+    }
+
+    private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(new Format());
     private final JvmGcMetrics garbageCollection = new JvmGcMetrics();
-    private final Map<RequestLabel, Timer> timers = new ConcurrentHashMap<>();
+    /** Not by Micrometer, whose timers take exemplars from the thread alone. */
+    private final Histogram requests;
+    private final Map<RequestLabel, DistributionDataPoint> timers = new ConcurrentHashMap<>();
     private final Map<String, Counter> callers = new ConcurrentHashMap<>();
+    private final Map<List<String>, Counter> work = new ConcurrentHashMap<>();
     private final Map<Rejection, Counter> rejections = new EnumMap<>(Rejection.class);
     private final Map<Deadline.Part, Counter> late = new EnumMap<>(Deadline.Part.class);
-    private final Counter answeredLines = line("answered");
-    private final Counter refusedLines = line("refused");
 
     public RequestMetrics() {
+        requests = Histogram.builder().name("http_server_requests").unit(Unit.SECONDS).classicOnly()
+                .help("Requests by route, method and status.").labelNames("route", "method", "status")
+                .classicUpperBounds(BOUNDS_SECONDS).register(registry.getPrometheusRegistry());
         new JvmMemoryMetrics().bindTo(registry);
         new JvmThreadMetrics().bindTo(registry);
         new ProcessorMetrics().bindTo(registry);
@@ -58,8 +90,16 @@ public final class RequestMetrics implements AutoCloseable {
         other.bindTo(registry);
     }
 
-    public void record(RequestLabel label, Duration duration) {
-        timers.computeIfAbsent(label, this::timer).record(duration);
+    /** Counts and times a request; {@code exemplar} is the trace that it belongs to, or null if that is not kept. */
+    public void record(RequestLabel label, Duration duration, Exemplar exemplar) {
+        DistributionDataPoint timer = timers.computeIfAbsent(label, one -> requests.labelValues(one.route(), one.method(),
+                Integer.toString(one.status())));
+        double seconds = duration.toNanos() / NANOSECONDS_PER_SECOND;
+        if (exemplar == null) {
+            timer.observe(seconds);
+        } else {
+            timer.observeWithExemplar(seconds, Labels.of("trace_id", exemplar.traceId(), "span_id", exemplar.spanId()));
+        }
     }
 
     /** Counts a request that passed its deadline, by phase. */
@@ -82,9 +122,20 @@ public final class RequestMetrics implements AutoCloseable {
         return label;
     }
 
-    /** Counts a line of a stream by whether it was answered. */
-    public void countLine(boolean answered) {
-        (answered ? answeredLines : refusedLines).increment();
+    /** Counts a line of a stream by its operation and whether it was answered. */
+    public void countLine(String operation, boolean answered) {
+        count("bulk.lines", "Lines of bulk streams.", operation, answered);
+    }
+
+    /** Counts a calculation that an agent asked for, by its operation and whether it was answered. */
+    public void countAgentCall(String operation, boolean answered) {
+        count("agent.calls", "Calculations asked for by agents.", operation, answered);
+    }
+
+    private void count(String name, String description, String operation, boolean answered) {
+        String outcome = answered ? "answered" : "refused";
+        work.computeIfAbsent(List.of(name, operation, outcome), key -> Counter.builder(name).description(description)
+                .tag("operation", operation).tag("outcome", outcome).register(registry)).increment();
     }
 
     public void showInFlight(Supplier<Number> requests) {
@@ -97,22 +148,9 @@ public final class RequestMetrics implements AutoCloseable {
         connector.addBean(new JettyConnectionMetrics(registry, connector));
     }
 
-    public String scrape() {
-        return registry.scrape();
-    }
-
-    private Counter line(String outcome) {
-        return Counter.builder("bulk.lines").description("Lines of bulk streams.").tag("outcome", outcome).register(registry);
-    }
-
-    /** Up to 1 s of waiting, 10 s of a body and 10 s of a calculation lie below the last bound, as the settings are by default. */
-    private Timer timer(RequestLabel label) {
-        return Timer.builder("http.server.requests").description("Requests by route, method and status.")
-                .tag("route", label.route()).tag("method", label.method()).tag("status", Integer.toString(label.status()))
-                .serviceLevelObjectives(Duration.ofNanos(500_000), Duration.ofMillis(1), Duration.ofMillis(2),
-                        Duration.ofMillis(5), Duration.ofMillis(20), Duration.ofMillis(100), Duration.ofSeconds(1),
-                        Duration.ofSeconds(3), Duration.ofSeconds(10), Duration.ofSeconds(30))
-                .register(registry);
+    /** All metrics in the format of a media type, {@link #TEXT} or {@link #OPEN_METRICS}. */
+    public String scrape(String mediaType) {
+        return registry.scrape(mediaType);
     }
 
     @Override

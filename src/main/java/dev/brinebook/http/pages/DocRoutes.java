@@ -8,7 +8,6 @@ import dev.brinebook.docs.Docs;
 import dev.brinebook.docs.ProblemKind;
 import dev.brinebook.docs.SourcesAnswer;
 import dev.brinebook.docs.UnitsAnswer;
-import dev.brinebook.http.Resources;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.Cached;
@@ -31,15 +30,17 @@ final class DocRoutes {
 
     private static final String HTML = "text/html";
     private static final String JSON = "application/json";
-    /** Pages hold no script and no style of their own. */
-    private static final String PAGE_POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none';"
-            + " form-action 'none'; frame-ancestors 'none'";
+    private static final String ATOM = "application/atom+xml";
+    /** Scripts and styles come from here alone. */
+    private static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
+            + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
     /** The console asks the service, and draws its own icons. */
     private static final String CONSOLE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline';"
             + " img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none';"
             + " frame-ancestors 'none'";
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
+    private final Map<String, Handler> undocumented = new LinkedHashMap<>();
 
     private final JsonWriter writer;
     private final String publicUrl;
@@ -53,9 +54,9 @@ final class DocRoutes {
         page("readDocs", "/docs", "Where to start", "A page for people with a first call for each kind of caller, and "
                 + "links to all other pages. Language models choose readLlmsText.", docs::entry);
         routes.put(new PageRoute("tryOut", "/docs/try", "Contract console",
-                "A page for people that shows this document and sends requests from the browser. Programs choose "
+                "A page for people that shows the contract of one operation and sends requests from the browser. Programs choose "
                 + "readContractAsJson.", HTML),
-                context -> send(context, CONSOLE_POLICY, Resources.own("try.html")));
+                context -> send(context, CONSOLE_POLICY, docs.console()));
         page("readOperation", "/docs/operations/{operationId}", "Documentation of an operation",
                 "A page for people about one operation: when to choose it, a call, its formulas with sources and limits, its "
                 + "request, answer and errors.", "operationId", operations.stream().map(Operation::id).toList(), docs::operation);
@@ -66,8 +67,7 @@ final class DocRoutes {
                 + "formulas and of this document, and its effect on answers. Programs choose readChangelogAsJson.", docs::changelog);
         routes.put(new PageRoute("readChangelogFeed", "/changelog.atom", "The changelog as a feed", "A feed (Atom, RFC 4287) with an "
                 + "entry for each change, for readers that report what is new. Its ids stay the same. Programs choose "
-                + "readChangelogAsJson.", "application/atom+xml"), context -> Cached.mark(context.contentType(
-                "application/atom+xml; charset=utf-8").result(docs.changelogFeed())));
+                + "readChangelogAsJson.", ATOM), context -> Cached.mark(context.contentType(ATOM + "; charset=utf-8").result(docs.changelogFeed())));
         routes.put(new PageRoute("readChangelogAsJson", "/v1/changelog", "The changelog as JSON", "Choose this to learn what changed "
                 + "with a version, and which versions the header Model-Version accepts: every change with its id, kind, date, text and "
                 + "effect. To see what changes for one case choose compareCases.", JSON)
@@ -93,6 +93,12 @@ final class DocRoutes {
                 + "kind, its UCUM code and its name. To convert one hardness choose convertHardness.", JSON)
                 .answering(UnitsAnswer.class, () -> writer.write(docs.someUnits())),
                 context -> Cached.mark(context.contentType(JSON).result(writer.write(docs.units()))));
+        deeper("/docs/operations/{operationId}/calculation", context -> docs.calculation(context.pathParam("operationId")));
+        deeper("/docs/operations/{operationId}/answers", context -> docs.answers(context.pathParam("operationId")));
+        deeper("/docs/parts/{name}", context -> docs.part(context.pathParam("name")));
+        deeper("/docs/search", context -> Optional.of(docs.search()));
+        deeper("/docs/conventions", context -> Optional.of(docs.conventions()));
+        undocumented.put("/docs/search.json", context -> Cached.mark(context.contentType(JSON).result(docs.searchIndex())));
     }
 
     private void problem(Context context) {
@@ -116,6 +122,19 @@ final class DocRoutes {
         return routes;
     }
 
+    /** Pages that those lead to; the contract does not list them. */
+    Map<String, Handler> undocumented() {
+        return undocumented;
+    }
+
+    private void deeper(String path, Function<Context, Optional<byte[]>> content) {
+        undocumented.put(path, context -> send(context, PAGE_POLICY, existing(content.apply(context))));
+    }
+
+    private static byte[] existing(Optional<byte[]> page) {
+        return page.orElseThrow(DocRoutes::nothing);
+    }
+
     private void page(String id, String path, String summary, String description, Supplier<byte[]> content) {
         routes.put(new PageRoute(id, path, summary, description, HTML),
                 context -> send(context, PAGE_POLICY, content.get()));
@@ -124,7 +143,7 @@ final class DocRoutes {
     private void page(String id, String path, String summary, String description, String parameter, List<String> values,
             Function<String, Optional<byte[]>> content) {
         routes.put(new PageRoute(id, path, summary, description, HTML).choosing(parameter, values),
-                context -> send(context, PAGE_POLICY, content.apply(context.pathParam(parameter)).orElseThrow(DocRoutes::nothing)));
+                context -> send(context, PAGE_POLICY, existing(content.apply(context.pathParam(parameter)))));
     }
 
     private static void send(Context context, String policy, byte[] page) {

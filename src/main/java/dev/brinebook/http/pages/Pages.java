@@ -6,11 +6,13 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.contract.PageRoute;
 import dev.brinebook.docs.Docs;
 import dev.brinebook.http.Resources;
+import dev.brinebook.http.Settings;
 import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.json.JsonWriter;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +26,14 @@ public final class Pages {
     private static final String JSON = "application/json";
 
     private final Map<PageRoute, Handler> routes = new LinkedHashMap<>();
+    private final Map<String, Handler> undocumented;
 
     public Pages(List<Operation<?, ?>> operations, JsonWriter writer, BooleanSupplier ready, String llmsText,
             String publicUrl) {
         routes.putAll(new ContractRoutes(operations).routes());
-        routes.putAll(new DocRoutes(operations, writer, publicUrl).routes());
+        DocRoutes docs = new DocRoutes(operations, writer, publicUrl);
+        routes.putAll(docs.routes());
+        undocumented = docs.undocumented();
         routes.put(new PageRoute("readLlmsText", "/llms.txt", "The service in short, for language models", "The purpose of the "
                 + "service, its operations with links into this document, the structure of requests, answers and errors, and the "
                 + "address of the tools for agents. Choose it before the whole contract.", TEXT),
@@ -68,10 +73,16 @@ public final class Pages {
         return routes;
     }
 
+    /** Pages that those of the contract lead to. */
+    public Map<String, Handler> undocumented() {
+        return undocumented;
+    }
+
     /** Parts of pages, which the contract does not list. */
     public static Map<String, Handler> assets() {
         return Map.of(
-                "/docs/start.js", asset("text/javascript", () -> Resources.own("start.js")),
+                "/docs/try.js", asset("text/javascript", () -> Resources.own("try.js")),
+                "/docs/docs.js", asset("text/javascript", () -> Resources.own("docs.js")),
                 "/docs/page.css", asset("text/css", () -> Resources.own("page.css")),
                 "/docs/bulk.py", asset("text/x-python; charset=utf-8", () -> Docs.script("bulk.py")),
                 "/docs/bulk.mjs", asset("text/javascript", () -> Docs.script("bulk.mjs")),
@@ -80,6 +91,16 @@ public final class Pages {
                 "/docs/assets/swagger-ui-bundle.js",
                 asset("text/javascript", () -> Resources.viewer("swagger-ui-bundle.js")),
                 "/.well-known/api-catalog", asset("application/linkset+json", () -> Resources.own("api-catalog.json")));
+    }
+
+    /** Where to report a weakness (RFC 9116); nothing where whoever runs the service names no contact. */
+    public static Map<String, Handler> security(Settings settings) {
+        if (settings.securityContact().isEmpty()) {
+            return Map.of();
+        }
+        byte[] text = ("Contact: " + settings.securityContact() + "\nExpires: "
+                + settings.securityExpires().toInstant() + "\n").getBytes(StandardCharsets.UTF_8);
+        return Map.of("/.well-known/security.txt", asset(TEXT + "; charset=utf-8", () -> text));
     }
 
     private void json(String id, String path, String summary, String description, String mediaType,

@@ -19,6 +19,7 @@ import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
 import dev.brinebook.http.limit.Deadline;
 import dev.brinebook.http.limit.HeapPlan;
+import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Language;
@@ -37,15 +38,17 @@ final class AgentHandler {
     private final JsonWriter writer;
     private final ConcurrencyLimiter limiter;
     private final Settings settings;
+    private final RequestMetrics metrics;
     private AgentServer server;
 
     AgentHandler(List<Operation<?, ?>> operations, JsonReader reader, JsonWriter writer,
-            ConcurrencyLimiter limiter, Settings settings) {
+            ConcurrencyLimiter limiter, Settings settings, RequestMetrics metrics) {
         this.operations = operations;
         this.reader = reader;
         this.writer = writer;
         this.limiter = limiter;
         this.settings = settings;
+        this.metrics = metrics;
     }
 
     /** Refuses requests of web pages from unlisted origins, for any method. */
@@ -95,8 +98,11 @@ final class AgentHandler {
 
         @Override
         public Outcome calculate(Operation<?, ?> operation, byte[] request) {
+            boolean answered = false;
             try {
-                return Outcome.answered(deadline.run(() -> answer(operation, request)));
+                Record answer = deadline.run(() -> answer(operation, request));
+                answered = true;
+                return Outcome.answered(answer);
             } catch (InvalidRequest invalid) {
                 return Outcome.invalid(invalid.violations());
             } catch (ProblemException problem) {
@@ -104,6 +110,8 @@ final class AgentHandler {
                     throw problem;
                 }
                 return Outcome.failed(problem.detail());
+            } finally {
+                metrics.countAgentCall(operation.id(), answered);
             }
         }
 

@@ -10,6 +10,7 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.bulk.BulkHandler;
 import dev.brinebook.http.bulk.BulkTemplate;
+import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.CachePolicy;
 import dev.brinebook.http.exchange.Compression;
 import dev.brinebook.http.exchange.Problems;
@@ -24,6 +25,7 @@ import dev.brinebook.http.pages.WebPages;
 import dev.brinebook.http.problem.Problem;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.http.trace.RequestTraces;
 import dev.brinebook.text.Message;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
@@ -64,7 +66,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final JsonWriter writer = new JsonWriter();
     private final Problems problems;
     private final RequestMetrics metrics = new RequestMetrics();
-    private final RequestLog log = new RequestLog(metrics);
+    private final RequestTraces traces;
     private final HeapPlan plan;
     private final ConcurrencyLimiter limiter;
     private final SlowHeaderGuard heads;
@@ -84,11 +86,21 @@ public final class BrinebookServer implements AutoCloseable {
      * @throws IllegalArgumentException when the file of API keys cannot be used
      */
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations) {
-        this(settings, operations, BulkHandler.LONGEST_PAUSE);
+        this(settings, operations, BulkHandler.LONGEST_PAUSE, RequestTraces.NONE);
+    }
+
+    /** The same, sending spans of its requests. */
+    public BrinebookServer(Settings settings, List<Operation<?, ?>> operations, RequestTraces traces) {
+        this(settings, operations, BulkHandler.LONGEST_PAUSE, traces);
     }
 
     public BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause) {
+        this(settings, operations, longestPause, RequestTraces.NONE);
+    }
+
+    private BrinebookServer(Settings settings, List<Operation<?, ?>> operations, Duration longestPause, RequestTraces traces) {
         this.settings = settings;
+        this.traces = traces;
         this.problems = new Problems(writer, settings.publicUrl());
         this.plan = HeapPlan.of(settings, Runtime.getRuntime().maxMemory());
         this.heads = new SlowHeaderGuard(settings.requestSeconds(), metrics, problems);
@@ -159,6 +171,7 @@ public final class BrinebookServer implements AutoCloseable {
             LOG.warn("requests still running after {} s were cut off", settings.stopSeconds());
         }
         metrics.close();
+        traces.close();
     }
 
     /** The contract of what is routed, made anew; served is the file that the build keeps of it. */
@@ -178,7 +191,7 @@ public final class BrinebookServer implements AutoCloseable {
         config.jetty.modifyServer(this::prepare);
         config.jetty.addConnector(listeners::service);
         config.jetty.addConnector(listeners::watching);
-        config.requestLogger.http(log::tell);
+        config.requestLogger.http(new RequestLog(metrics, traces)::tell);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         operations.forEach(operation -> route(config.routes,
@@ -188,14 +201,15 @@ public final class BrinebookServer implements AutoCloseable {
         get(config.routes, Contract.TEMPLATE_PATH, new BulkTemplate(bulk::operation, writer)::get);
         add(config.routes, HandlerType.POST, Contract.EXPLANATION_PATH,
                 new ExplanationHandler(bulk::operation, reader, writer, problems, limiter)::post);
-        AgentHandler agents = new AgentHandler(operations, reader, writer, limiter, settings);
+        AgentHandler agents = new AgentHandler(operations, reader, writer, limiter, settings, metrics);
         config.routes.before(AgentServer.PATH, agents::admit);
         add(config.routes, HandlerType.POST, AgentServer.PATH, agents::post);
         pages.routes().forEach((page, handler) -> get(config.routes, page.path(), handler));
+        pages.undocumented().forEach((path, handler) -> get(config.routes, path, handler));
         WebPages.routes().forEach((path, handler) -> get(config.routes, path, handler));
         Pages.assets().forEach((path, handler) -> get(config.routes, path, handler));
-        get(config.routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8")
-                .header("Cache-Control", "no-store").result(metrics.scrape()));
+        Pages.security(settings).forEach((path, handler) -> get(config.routes, path, handler));
+        get(config.routes, "/metrics", this::metrics);
         methodsByPath.forEach((path, methods) -> config.routes.options(path,
                 context -> cors.options(context, String.join(", ", methods))));
         faults(config.routes);
@@ -244,6 +258,13 @@ public final class BrinebookServer implements AutoCloseable {
             RequestId.addTo(LOG.atError(), context).setCause(fault).log("failed");
             problems.answer(context, ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation());
         });
+    }
+
+    /** OpenMetrics where it is asked for by name, as collectors do that keep exemplars. */
+    private void metrics(Context context) {
+        String format = Acceptance.asksFor(context, "application/openmetrics-text", "text/plain") ? RequestMetrics.OPEN_METRICS
+                : RequestMetrics.TEXT;
+        context.contentType(format).header("Cache-Control", "no-store").result(metrics.scrape(format));
     }
 
     /** Methods that a path takes, found also where the route holds a parameter. */

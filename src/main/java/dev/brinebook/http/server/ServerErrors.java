@@ -72,10 +72,11 @@ final class ServerErrors extends ErrorHandler {
         if (type == ProblemType.OVERLOADED) {
             response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_SECONDS);
         }
+        String traceParent = request.getHeaders().get(TraceParent.HEADER);
         metrics.record(RequestLabel.unmatched(request.getMethod(), type.status()),
-                Duration.ofNanos(System.nanoTime() - request.getBeginNanoTime()));
+                Duration.ofNanos(System.nanoTime() - request.getBeginNanoTime()), TraceParent.sampledBy(traceParent));
         LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, id).addKeyValue(TraceParent.ATTRIBUTE,
-                TraceParent.idOf(request.getHeaders().get(TraceParent.HEADER))).addKeyValue("status", response.getStatus())
+                TraceParent.idOf(traceParent)).addKeyValue("status", response.getStatus())
                 .log("refused before it was read");
         response.write(true, ByteBuffer.wrap(document), callback);
         return true;

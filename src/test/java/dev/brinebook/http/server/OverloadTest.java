@@ -139,7 +139,7 @@ class OverloadTest {
                 assertEquals(2, each.get(20, TimeUnit.SECONDS).lines().filter(line -> line.contains("\"status\":200")).count());
             }
             assertTrue(Served.given(server.metricsPort()).get("/metrics").asString()
-                    .contains("bulk_lines_total{outcome=\"answered\"} " + 4.0 * ConcurrencyLimiter.AT_ONCE));
+                    .contains("bulk_lines_total{operation=\"tryOut\",outcome=\"answered\"} " + 4.0 * ConcurrencyLimiter.AT_ONCE));
         } finally {
             lines.letEnd();
             callers.shutdown();

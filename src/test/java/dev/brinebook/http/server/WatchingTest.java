@@ -8,10 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.Main;
 import dev.brinebook.http.Served;
+import dev.brinebook.http.Settings;
 import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
@@ -112,15 +115,31 @@ class WatchingTest {
         Served.given().get("/.well-known/api-catalog").then().statusCode(200).contentType("application/linkset+json")
                 .body("linkset[0].'service-desc'[0].href", equalTo("/openapi.yaml"))
                 .body("linkset[0].'service-doc'[0].href", equalTo("/docs"));
-        Set<String> paths = Served.given().get("/.well-known/api-catalog").jsonPath()
-                .<String>getList("linkset[0].collect { it.value instanceof List ? it.value.href : [] }.flatten()").stream()
-                .collect(Collectors.toSet());
-        assertEquals(5, paths.size());
+        JsonPath catalogue = Served.given().get("/.well-known/api-catalog").jsonPath();
+        assertEquals(List.of("/", "/mcp", "/v1/bulk/"), catalogue.getList("linkset.anchor"));
+        Set<String> paths = catalogue.<String>getList("linkset.collect { it.values().findAll { it instanceof List }.flatten()*.href }"
+                + ".flatten()").stream().collect(Collectors.toSet());
+        assertEquals(Set.of("/openapi.yaml", "/openapi.json", "/docs", "/llms.txt", "/v1/changelog", "/changelog.atom", "/version",
+                "/health/ready"), paths);
         paths.forEach(path -> Served.given().get(path).then().statusCode(200));
     }
 
+    /** RFC 9116, sections 2.3 (type), 2.5.3 and 2.5.5 (fields that are needed, each once). */
+    @Test
+    void saysWhereToReportAWeaknessOnlyIfItsOperatorDoes() {
+        Served.given().get("/.well-known/security.txt").then().statusCode(404);
+        try (BrinebookServer server = new BrinebookServer(Settings.from(Map.of("PORT", "0", "METRICS_PORT", "0", "HOST", "127.0.0.1",
+                "SECURITY_CONTACT", "mailto:security@example.org", "SECURITY_EXPIRES", "2027-06-30T02:00:00+02:00")),
+                Main.OPERATIONS).start()) {
+            Served.given(server.port()).get("/.well-known/security.txt").then().statusCode(200)
+                    .contentType("text/plain; charset=utf-8")
+                    .body(equalTo("Contact: mailto:security@example.org\nExpires: 2027-06-30T00:00:00Z\n"));
+        }
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"/docs", "/docs/try", "/docs/start.js", "/docs/page.css", "/docs/icon.svg", "/docs/assets/swagger-ui.css",
+    @ValueSource(strings = {"/docs", "/docs/try", "/docs/try.js", "/docs/docs.js", "/docs/page.css", "/docs/icon.svg",
+        "/docs/assets/swagger-ui.css",
         "/docs/assets/swagger-ui-bundle.js"})
     void servesTheDocsFromItself(String path) {
         assertTrue(Served.given().get(path).then().statusCode(200).extract().asByteArray().length > 100);
