@@ -32,7 +32,7 @@ public record AnswerParts(Detail detail, List<String> fields, AnswerPart wanted)
     public static final AnswerParts ALL = new AnswerParts(Detail.FULL, List.of(), AnswerPart.WHOLE);
 
     /** When an answer leaves out what explains it, in words behind "absent". */
-    public static final String NOT_STANDARD = "unless detail is full or fields names it";
+    public static final String NOT_STANDARD = "unless detail or fields asks for it";
 
     private static final String BASIS = "basis";
     private static final String ASSUMPTIONS = "assumptions";

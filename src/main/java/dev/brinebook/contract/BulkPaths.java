@@ -25,6 +25,7 @@ import java.util.stream.Collectors;
 /** Every operation again, as a stream of lines or rows. */
 final class BulkPaths {
 
+    static final String CALCULATOR = "calculator";
     static final String ID = "calculateInBulk";
     static final String TEMPLATE_ID = "readBulkTemplate";
     /** Operation and name of the examples of a stream. */
@@ -97,7 +98,7 @@ final class BulkPaths {
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200",
                         DocumentBuilder.calculated(new ApiResponse().description("The answers.").content(out),
                                 List.of(ResponseHeaders.SEPARATOR, ResponseHeaders.PASSED))), ErrorResponses.OF_BULK));
-        post.addParametersItem(calculator(operations.stream().map(Operation::id).toList(), EXAMPLE_CALCULATOR));
+        post.addParametersItem(QueryParameters.reference(CALCULATOR));
         Arrays.stream(BulkParameter.values()).filter(parameter -> !parameter.ofOperation())
                 .forEach(parameter -> post.addParametersItem(query(parameter)));
         QueryParameters.partsByReference().forEach(post::addParametersItem);
@@ -128,9 +129,9 @@ final class BulkPaths {
     PathItem template() {
         MediaType table = DocumentBuilder.text("All columns of a table of requests of the operation, then a row for each example that "
                 + "fits in a table. Send them back unchanged, or replace them with your own rows.")
-                .addExamples(TEMPLATE_EXAMPLE, Examples.of(templateFile("csv"), TEMPLATE_EXAMPLE));
+                .addExamples(TEMPLATE_EXAMPLE, Examples.of(templateFile("csv")));
         MediaType list = new MediaType().schema(DocumentBuilder.reference(CsvColumnsAnswer.class))
-                .addExamples(TEMPLATE_EXAMPLE, Examples.of(templateFile("json"), TEMPLATE_EXAMPLE));
+                .addExamples(TEMPLATE_EXAMPLE, Examples.of(templateFile("json")));
         var get = new io.swagger.v3.oas.models.Operation().operationId(TEMPLATE_ID)
                 .summary("Get a table template for many requests")
                 .description("Choose this before sending a table to " + Contract.BULK_PATH + ": text/csv is a table with all columns "
@@ -150,15 +151,20 @@ final class BulkPaths {
                 .toList();
     }
 
-    static Parameter calculator(List<String> ids, String example) {
+    /** Every operation, as a component. */
+    static Parameter calculator(List<Operation<?, ?>> operations) {
+        return calculator(operations.stream().map(Operation::id).toList(), EXAMPLE_CALCULATOR);
+    }
+
+    private static Parameter calculator(List<String> ids, String example) {
         Schema<Object> schema = DocumentBuilder.text();
         schema.setEnum(ids.stream().map(Object.class::cast).toList());
-        return new Parameter().in("path").name("calculator").required(true).description("Operation ID.")
+        return new Parameter().in("path").name(CALCULATOR).required(true).description("Operation ID.")
                 .schema(schema).example(example);
     }
 
     private static MediaType text(String description, String part, String extension) {
-        return DocumentBuilder.text(description).addExamples(EXAMPLE, Examples.of(exampleFile(part, extension), EXAMPLE));
+        return DocumentBuilder.text(description).addExamples(EXAMPLE, Examples.of(exampleFile(part, extension)));
     }
 
     /** Names of the files of examples of streams and templates, with their media types. */

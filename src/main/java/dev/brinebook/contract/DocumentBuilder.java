@@ -31,6 +31,7 @@ import io.swagger.v3.oas.models.tags.Tag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Puts the OpenAPI 3.1 document together. */
 final class DocumentBuilder {
@@ -67,8 +68,8 @@ final class DocumentBuilder {
         paths.addPathItem(Contract.BULK_PATH, bulk.stream());
         paths.addPathItem(Contract.TEMPLATE_PATH, bulk.template());
         schemas.addAnswer(ExplanationAnswer.class);
-        paths.addPathItem(Contract.EXPLANATION_PATH, ExplanationPath.item(operations));
-        for (PageRoute page : pages) {
+        paths.addPathItem(Contract.EXPLANATION_PATH, ExplanationPath.item());
+        for (PageRoute page : pages.stream().filter(each -> !each.isForPeople()).toList()) {
             if (page.answerType() != null) {
                 schemas.addAnswer(page.answerType());
             }
@@ -77,6 +78,7 @@ final class DocumentBuilder {
         Components components = new Components().schemas(schemas.build()).headers(ResponseHeaders.components());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
         QueryParameters.ofParts().forEach(each -> components.addParameters(each.getName(), each));
+        components.addParameters(BulkPaths.CALCULATOR, BulkPaths.calculator(operations));
         components.addParameters(QueryParameters.MODEL, QueryParameters.ofModel());
         components.addResponses(NOT_MODIFIED, notModified());
         components.addSecuritySchemes(KEY, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer")
@@ -105,10 +107,11 @@ final class DocumentBuilder {
                         + "back in a request. Agents "
                         + "reach every operation by four tools at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
                         + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
-                        + "examples are invented. Local codes and licensed practice take precedence over these figures. Every response "
+                        + "examples are invented. Pages for people are at /docs. Local codes and licensed practice take precedence over these figures. Every response "
                         + "has the headers Link, to this document and the documentation, X-Content-Type-Options: nosniff and "
                         + "Referrer-Policy: "
-                        + "no-referrer.")
+                        + "no-referrer. Where the service has a rate limit, every response under /v1 also has RateLimit and RateLimit-Policy, as "
+                        + "429 describes them.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
 
@@ -119,11 +122,11 @@ final class DocumentBuilder {
 
     private io.swagger.v3.oas.models.Operation post(Operation<?, ?> operation) {
         MediaType body = new MediaType().schema(reference(operation.requestType()));
-        operation.examples().forEach(name -> body.addExamples(name, Examples.of(operation.exampleFile(name, "request"), name)));
+        operation.examples().forEach(name -> body.addExamples(name, Examples.of(operation.exampleFile(name, "request"))));
         Content content = new Content().addMediaType("application/json", body);
         var post = described(operation, operation.id(), operation.description())
                 .requestBody(new RequestBody().required(true).description("The request.").content(content))
-                .responses(responses(operation, ErrorResponses.OF_POST, List.of()));
+                .responses(responses(operation));
         if (operation.textForm() != null) {
             addText(operation.textForm(), content, post);
         }
@@ -150,7 +153,7 @@ final class DocumentBuilder {
     private io.swagger.v3.oas.models.Operation get(Operation<?, ?> operation) {
         var get = described(operation, operation.id() + "ByQuery", "Choose this for a link or a cell of a spreadsheet: the short form of "
                 + operation.id() + ", with the same answer. The POST form says what it answers, and takes more properties.")
-                .responses(responses(operation, ErrorResponses.OF_GET, List.of(ResponseHeaders.ETAG))
+                .responses(sameResponses(operation)
                         .addApiResponse("304", referenceTo(NOT_MODIFIED)));
         operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
         QueryParameters.partsByReference().forEach(get::addParametersItem);
@@ -164,31 +167,42 @@ final class DocumentBuilder {
                 .tags(List.of(CALCULATION)).security(keyWhereAsked());
     }
 
-    private ApiResponses responses(Operation<?, ?> operation, List<ErrorResponses> errors, List<String> headers) {
+    private ApiResponses responses(Operation<?, ?> operation) {
         MediaType answer = new MediaType().schema(reference(operation.answerType()));
-        operation.examples().forEach(name -> answer.addExamples(name, Examples.of(operation.exampleFile(name, "response"), name)));
+        operation.examples().forEach(name -> answer.addExamples(name, Examples.of(operation.exampleFile(name, "response"))));
         Content content = new Content().addMediaType(Operation.JSON, answer);
         operation.forms().forEach(form -> content.addMediaType(form.mediaType(), form(operation, form)));
         ApiResponse response = new ApiResponse().description(operation.forms().isEmpty() ? "The answer."
                 : "The answer, in the format that Accept prefers. JSON by default.");
-        List<String> further = new ArrayList<>(headers);
-        if (operation.forms().stream().anyMatch(form -> form.contentPolicy() != null)) {
-            further.add(ResponseHeaders.POLICY);
-        }
-        return addErrors(new ApiResponses().addApiResponse("200", calculated(response.content(content), further)), errors);
+        return addErrors(new ApiResponses().addApiResponse("200", calculated(response.content(content), headers(operation))),
+                ErrorResponses.OF_POST);
+    }
+
+    /** The answers of the POST form, whose examples are not listed again. */
+    private static ApiResponses sameResponses(Operation<?, ?> operation) {
+        Content content = new Content();
+        operation.answerMediaTypes().forEach(type -> content.addMediaType(type, type.equals(Operation.JSON)
+                ? new MediaType().schema(reference(operation.answerType())) : text("As by POST.")));
+        return addErrors(new ApiResponses().addApiResponse("200", calculated(new ApiResponse().description("The answer, as by POST.")
+                .content(content), headers(operation, ResponseHeaders.ETAG))), ErrorResponses.OF_GET);
+    }
+
+    private static List<String> headers(Operation<?, ?> operation, String... others) {
+        return Stream.concat(Stream.of(others), operation.forms().stream().filter(form -> form.contentPolicy() != null).limit(1)
+                .map(form -> ResponseHeaders.POLICY)).toList();
     }
 
     /** An answer in the language of its caller, which keys and rates concern. */
     static ApiResponse calculated(ApiResponse response, List<String> headers) {
         ResponseHeaders.on(response, ResponseHeaders.ALWAYS);
         ResponseHeaders.on(response, List.of(ResponseHeaders.LANGUAGE, ResponseHeaders.MODEL));
-        return ResponseHeaders.on(ResponseHeaders.on(response, ResponseHeaders.RATE), headers);
+        return ResponseHeaders.on(response, headers);
     }
 
     private MediaType form(Operation<?, ?> operation, AnswerForm<?> form) {
         MediaType shown = text(form.description());
         if (form.isText()) {
-            return shown.addExamples(form.example(), Examples.of(operation.exampleFile(form), form.example()));
+            return shown.addExamples(form.example(), Examples.of(operation.exampleFile(form)));
         }
         shown.getSchema().setFormat("binary");
         return shown;
@@ -264,9 +278,6 @@ final class DocumentBuilder {
         List<String> headers = new ArrayList<>(ResponseHeaders.ALWAYS);
         if (page.cached()) {
             headers.add(ResponseHeaders.ETAG);
-        }
-        if (guarded(page)) {
-            headers.addAll(ResponseHeaders.RATE);
         }
         if (page.mediaTypes().contains("text/html")) {
             headers.add(ResponseHeaders.POLICY);

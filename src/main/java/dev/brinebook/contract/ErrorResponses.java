@@ -90,11 +90,15 @@ public record ErrorResponses(String name, int status, String description, String
     private List<String> headers() {
         List<String> headers = new ArrayList<>(ResponseHeaders.ALWAYS);
         headers.add(ResponseHeaders.LANGUAGE);
-        headers.addAll(ResponseHeaders.RATE);
         switch (status) {
+            case 400, 422 -> headers.add(ResponseHeaders.MODEL);
             case 401 -> headers.add("WWW-Authenticate");
             case 415 -> headers.add("Accept-Post");
-            case 429, 503 -> headers.add(ResponseHeaders.RETRY_AFTER);
+            case 429 -> {
+                headers.addAll(ResponseHeaders.RATE);
+                headers.add(ResponseHeaders.RETRY_AFTER);
+            }
+            case 503 -> headers.add(ResponseHeaders.RETRY_AFTER);
             default -> { }
         }
         return headers;

@@ -27,8 +27,8 @@ public final class Examples {
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
 
     /** By reference to its file. */
-    static Example of(String file, String name) {
-        return invented(name).externalValue(FOLDER + "/" + file);
+    static Example of(String file) {
+        return new Example().externalValue(FOLDER + "/" + file);
     }
 
     /** Names of all files of examples, with their media types. */
@@ -71,9 +71,5 @@ public final class Examples {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static Example invented(String name) {
-        return new Example().summary("Invented: " + name.replace('-', ' '));
     }
 }

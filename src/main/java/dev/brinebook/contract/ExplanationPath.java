@@ -29,14 +29,14 @@ final class ExplanationPath {
     private ExplanationPath() {
     }
 
-    static PathItem item(List<Operation<?, ?>> operations) {
+    static PathItem item() {
         Schema<Object> request = new JsonSchema();
         request.setTypes(Set.of("object"));
         request.setDescription("The request of the operation, as its schema has it.");
         MediaType body = new MediaType().schema(request).addExamples(EXAMPLE,
-                Examples.of(EXAMPLE_CALCULATOR + "." + EXAMPLE + ".request.json", EXAMPLE));
+                Examples.of(EXAMPLE_CALCULATOR + "." + EXAMPLE + ".request.json"));
         MediaType answer = new MediaType().schema(DocumentBuilder.reference(ExplanationAnswer.class))
-                .addExamples(EXAMPLE, Examples.of(EXAMPLE_FILE, EXAMPLE));
+                .addExamples(EXAMPLE, Examples.of(EXAMPLE_FILE));
         var post = new io.swagger.v3.oas.models.Operation().operationId(ID).summary("Explain single results of an answer")
                 .description("Choose this to say why a number is what it is: send the request of an operation again and point at one "
                         + "to " + Explainer.MAX_POINTERS + " results of its answer. For each it returns the value, the formulas in words "
@@ -48,8 +48,7 @@ final class ExplanationPath {
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", DocumentBuilder.calculated(new ApiResponse()
                         .description("The explanations.").content(new Content().addMediaType(Operation.JSON, answer)), List.of())),
                         ErrorResponses.OF_BULK));
-        return new PathItem().post(post.addParametersItem(BulkPaths.calculator(operations.stream().map(Operation::id).toList(),
-                EXAMPLE_CALCULATOR)).addParametersItem(pointer()).addParametersItem(QueryParameters.modelByReference()));
+        return new PathItem().post(post.addParametersItem(QueryParameters.reference(BulkPaths.CALCULATOR)).addParametersItem(pointer()).addParametersItem(QueryParameters.modelByReference()));
     }
 
     private static Parameter pointer() {

@@ -29,6 +29,11 @@ public record PageRoute(String id, String path, String summary, String descripti
         values = List.copyOf(values);
     }
 
+    /** Whether it is a page for people alone, which the contract, for programs, does not describe. */
+    boolean isForPeople() {
+        return mediaTypes.equals(List.of("text/html"));
+    }
+
     /** A route that answers a text, and may be kept. */
     public PageRoute(String id, String path, String summary, String description, String mediaType) {
         this(id, path, summary, description, List.of(mediaType), null, null, null, List.of(), true, null);

@@ -25,6 +25,12 @@ final class PropertySchemaWriter {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
+    /**
+     * Elements at most of a list of an answer that says no less: the longest are days of three years for each of the policies, and the
+     * values of 250 candidates that a comparison finds different.
+     */
+    private static final int MOST_ITEMS = 100_000;
+
     private PropertySchemaWriter() {
     }
 
@@ -78,6 +84,9 @@ final class PropertySchemaWriter {
             bound(one, property);
         }
         count(schema, property);
+        if ("int32".equals(schema.getFormat())) {
+            schema.setFormat(null); // its range says more
+        }
         schema.setDescription(sentence(property, quantity));
         DefaultValue.of(property).asData(type).ifPresent(value -> schema.addExtension("x-default", value));
         // One of a closed list, and true or false, are their own examples.
@@ -142,6 +151,8 @@ final class PropertySchemaWriter {
             } else {
                 schema.setMaxLength(property.maxItems());
             }
+        } else if (list) {
+            schema.setMaxItems(MOST_ITEMS);
         }
     }
 

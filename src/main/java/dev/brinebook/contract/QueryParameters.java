@@ -70,7 +70,7 @@ final class QueryParameters {
         return List.of(reference(AnswerParts.DETAIL), reference(AnswerParts.FIELDS));
     }
 
-    private static Parameter reference(String name) {
+    static Parameter reference(String name) {
         return new Parameter().$ref("#/components/parameters/" + name);
     }
 

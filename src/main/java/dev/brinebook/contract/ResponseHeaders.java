@@ -25,7 +25,7 @@ final class ResponseHeaders {
     /** On every response, beside the few with the same value everywhere, of which the description of the whole speaks. */
     static final List<String> ALWAYS = List.of("Cache-Control", "Vary", "X-Request-Id");
 
-    /** On every response of a path that keys and rates concern, where the service has a rate limit. */
+    /** On every response of a path that keys and rates concern, where the service has a rate limit: listed with 429 alone. */
     static final List<String> RATE = List.of("RateLimit", "RateLimit-Policy");
 
     private static final Map<String, Header> ALL = all();

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.type.TypeFactory;
 import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Message;
 import io.swagger.v3.core.converter.AnnotatedType;
@@ -19,12 +20,16 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
 /** The schemas of the wire records: their shape by swagger-core, their facts by each component's {@code Property}. */
 final class Schemas {
+
+    /** Enums that many records have, with their descriptions: schemas of their own. */
+    private static final Map<Class<?>, String> SHARED = Map.of(NoResultReason.class, "Why there is no number.");
 
     private final Map<String, Class<?>> inRequests = new TreeMap<>();
     private final Map<String, Class<?>> records = new TreeMap<>();
@@ -62,6 +67,7 @@ final class Schemas {
         Map<String, Schema> schemas = new TreeMap<>();
         roots.forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
         schemas.keySet().retainAll(records.keySet());
+        SHARED.forEach((type, description) -> putNew(type.getSimpleName(), names(type).description(description), schemas));
         records.forEach((name, type) -> PropertySchemaWriter.apply(schemas.get(name), type, inRequests.containsKey(name)));
         answers.forEach(type -> schemas.get(type.getSimpleName()).addExtension("x-precision", PRECISION));
         records.forEach((name, type) -> {
@@ -80,6 +86,12 @@ final class Schemas {
         if (schemas.put(name, schema) != null) {
             throw new IllegalStateException("two schemas are called " + name);
         }
+    }
+
+    private static Schema<Object> names(Class<?> enumeration) {
+        Schema<Object> names = DocumentBuilder.text();
+        names.setEnum(List.copyOf(WireNames.all(enumeration)));
+        return names;
     }
 
     /** Collects a record and all its parts; equal simple names would overwrite each other, so they are refused. */
@@ -124,11 +136,7 @@ final class Schemas {
                 return object;
             }
             if (java.isEnumType()) {
-                JsonSchema schema = new JsonSchema();
-                schema.setTypes(Set.of("string"));
-                schema.setEnum(WireNames.all(java.getRawClass()).stream()
-                        .map(Object.class::cast).toList());
-                return schema;
+                return SHARED.containsKey(java.getRawClass()) ? DocumentBuilder.reference(java.getRawClass()) : names(java.getRawClass());
             }
             return chain.hasNext() ? chain.next().resolve(type, context, chain) : null;
         }

@@ -29,13 +29,13 @@ class ResponseHeadersTest {
 
     /** Of the message itself (RFC 9110, RFC 9112), or the same on every response, as the description of the contract says. */
     private static final Set<String> EVERYWHERE = Set.of("connection", "content-encoding", "content-length", "content-type", "date",
-            "link", "referrer-policy", "transfer-encoding", "x-content-type-options");
+            "link", "ratelimit", "ratelimit-policy", "referrer-policy", "transfer-encoding", "x-content-type-options");
 
     /** Sent in some cases only: of a form of the answer, to a caller that asks in a way, or of a body that is refused. */
     private static final Set<String> SOMETIMES = Set.of("accept-post", "content-security-policy", "retry-after", "www-authenticate");
 
-    /** Pages in one language say none; those that keys and rates do not concern have no rate. */
-    private static final Set<String> OF_SOME_PAGES = Set.of("content-language", "ratelimit", "ratelimit-policy");
+    /** Pages in one language say none, and are not calculated. */
+    private static final Set<String> OF_SOME_PAGES = Set.of("content-language", "model-version");
 
     private static BrinebookServer server;
     private static JsonNode document;

@@ -78,8 +78,8 @@ public final class Assess {
                     new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page "
                             + "with its own style that loads nothing else.", "html", "apartment", Sheet.POLICY,
                             (request, model, language) -> sheet(request, model, language).getBytes(StandardCharsets.UTF_8)),
-                    new AnswerForm<>(AssessmentSheet.PDF, AssessmentSheet.DESCRIPTION + " The same as a "
-                            + "tagged document with an embedded font.", "pdf", "apartment", null,
+                    new AnswerForm<>(AssessmentSheet.PDF, "The sheet of text/html as a tagged document with an embedded "
+                            + "font.", "pdf", "apartment", null,
                             (request, model, language) -> Typesetter.pdf(sheet(request, model, language)))));
 
     private Assess() {

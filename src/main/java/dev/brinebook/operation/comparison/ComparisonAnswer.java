@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.comparison;
 
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
@@ -25,7 +26,8 @@ public record ComparisonAnswer(
                 + "compared.")
         List<AppliedChange> changes,
         @Property("Cautions of the second answer, to show.") List<CautionAnswer> cautions,
-        @Property("Values that were assumed for the comparison. Each answer has its own.") List<Resolved> assumptions,
-        @Property("Formula and source of each number.") List<BasisAnswer> basis,
+        @Property(value = "Values that were assumed for the comparison. Each answer has its own.", optional = AnswerParts.NOT_STANDARD)
+        List<Resolved> assumptions,
+        @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
 }
