@@ -42,7 +42,7 @@ export const jobs = [
       const text = await calls('calculate', {operation: 'assess', arguments: request, show: ['/refill']});
       const {settings} = await post('/v1/assessment', request);
       holds(text, 'WARNING wellWithoutBacteriaTest: ', 'Softener: fits no; fails bedTooShallow', `Set: hardness ${settings.hardness.value} °dH`,
-        `refill ${settings.refillMinutes} min`, '/refill {');
+        `refill ${settings.refillMinutes} min`, '/refill: {');
     },
   },
   {
@@ -60,7 +60,7 @@ export const jobs = [
       const {choice, candidates} = await post('/v1/softener-sizing', request);
       const failed = candidates.find(one => one.sku === 'C-100');
       assert.equal(failed.fits, false);
-      holds(text, 'WARNING sodiumRestrictedDiet: ', `Rank 1: "${choice}"; fits yes`, `Rank 3: "C-100"; fits no`, 'continuousFlowTooHigh');
+      holds(text, 'WARNING sodiumRestrictedDiet: ', `Rank 1: “${choice}”; fits yes`, `Rank 3: “C-100”; fits no`, 'continuousFlowTooHigh');
     },
   },
   {

@@ -2,18 +2,16 @@
 package dev.brinebook.agent;
 
 import dev.brinebook.agent.ValueText.Rounding;
-import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.Operation;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.text.Message;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -32,22 +30,22 @@ final class AnswerText {
     /** Characters up to which notes are given in full: about 800 tokens. */
     private static final int LONGEST_WITH_NOTES = 2_500;
     private static final String FOLDED = "More notes: %s (sentences: detail full)";
-    /** About 6,000 tokens of JSON. */
-    private static final int LONGEST_PARTS = 15_000;
-    private static final int MOST_ASSUMED = 6;
-    private static final int LONGEST_NOTE = 60;
+    private static final int MOST_ASSUMED = 4;
+    private static final int MOST_PARTS = 10;
+    private static final int MOST_CHANGES = 2;
+    private static final int LONGEST_NOTE = 40;
     /** What changes an answer most, where it was assumed. */
     private static final List<String> MATTERS = List.of("/softener/saltDose", "/saltDose", "/household/usePerPerson", "/household/dailyUse",
             "/water/iron", "/water/hardnessUncertainty", "/softener/resinVolume", "/prices/saltBag", "/prices/water", "/water/supply",
             "/preferences/capacityTable", "/household/dayToDayVariation", "/preferences/serviceStandard/hardDaysPerYear",
             "/household/continuousFlow", "/water/temperature", "/household/bathrooms");
 
-    private final String operation;
+    private final Operation<?, ?> operation;
     private final Record answer;
     private final Calculation calculation;
     private final ValueText words;
 
-    AnswerText(String operation, Record answer, Calculation calculation) {
+    AnswerText(Operation<?, ?> operation, Record answer, Calculation calculation) {
         this.operation = operation;
         this.answer = answer;
         this.calculation = calculation;
@@ -70,9 +68,9 @@ final class AnswerText {
         List<CautionAnswer> notes = cautions().stream().filter(one -> one.severity() == Severity.INFO).toList();
         List<String> lines = new ArrayList<>();
         int left = room;
-        if (notes.stream().mapToInt(one -> line(one).length() + 1).sum() > left) {
+        if (!notes.isEmpty() && notes.stream().mapToInt(one -> line(one).length() + 1).sum() > left) {
             left -= FOLDED.length() + notes.stream().mapToInt(one -> WireNames.of(one.code()).length() + 2).sum();
-            while (left > line(notes.get(lines.size())).length()) {
+            while (lines.size() < notes.size() - 1 && left > line(notes.get(lines.size())).length()) {
                 left -= line(notes.get(lines.size())).length() + 1;
                 lines.add(line(notes.get(lines.size())));
             }
@@ -94,10 +92,18 @@ final class AnswerText {
             if (said("/verdict/step") != null) {
                 lines.add("Verdict: " + said("/verdict/step") + "; confidence " + said("/verdict/confidence"));
             }
+            String changes = AnswerTree.list(answer, "/verdict/wouldChange").stream().limit(detail == Detail.FULL ? Integer.MAX_VALUE
+                    : MOST_CHANGES).map(one -> ((Message) one).in(calculation.language())).collect(Collectors.joining(" "));
+            if (!changes.isEmpty()) {
+                lines.add("Would change it: " + ValueText.plain(changes));
+            }
         }
         Set<String> assumed = assumptions().stream().filter(one -> one.origin() == Resolved.Origin.DEFAULT).map(one ->
                 one.place().substring(one.place().lastIndexOf('/') + 1)).collect(Collectors.toSet());
-        lines.addAll(new FigureTable(words, assumed::contains).figures(operation, answer));
+        lines.addAll(new FigureTable(words, assumed::contains).figures(operation.id(), answer));
+        if (AnswerTree.at(answer, "/equalNumbers") != null) {
+            lines.addAll(new DifferenceLines(words).of(answer));
+        }
         lines.addAll(extra);
         if (detail == Detail.FULL) {
             lines.addAll(parts());
@@ -110,7 +116,7 @@ final class AnswerText {
     }
 
     private String said(String pointer) {
-        return words.of(AnswerTree.at(answer, pointer), "", Rounding.NONE);
+        return words.of(AnswerTree.at(answer, pointer), "", Rounding.SETTING);
     }
 
     /** Every stop and warning, word for word. */
@@ -150,72 +156,41 @@ final class AnswerText {
     private String more() {
         String parts = AnswerTree.components(answer).entrySet().stream().filter(part -> !APART.contains(part.getKey())
                 && (part.getValue() instanceof Record || part.getValue() instanceof List<?> list && !list.isEmpty()))
-                .map(part -> "/" + part.getKey()).collect(Collectors.joining(", "));
-        return "More: calculate " + operation + " with show of " + (parts.isEmpty() ? "/assumptions" : parts + ", /assumptions")
+                .map(part -> "/" + part.getKey()).limit(MOST_PARTS).collect(Collectors.joining(", "));
+        return "More: calculate " + operation.id() + " with show of " + (parts.isEmpty() ? "/assumptions" : parts + ", /assumptions")
                 + ", or explain of any figure's pointer.";
     }
 
     /** Parts in full, by pointers. */
     List<String> shown(List<String> pointers) {
-        return pointers.stream().map(pointer -> {
+        PartLines parts = new PartLines(words, operation.path());
+        List<String> nothing = new ArrayList<>();
+        for (String pointer : pointers) {
             Object part = AnswerTree.at(answer, pointer);
-            return part == null ? nothingAt(pointer) : pointer + " " + new String(calculation.write(part), StandardCharsets.UTF_8);
-        }).toList();
+            if (part == null) {
+                nothing.add(nothingAt(pointer));
+            } else {
+                parts.add(pointer, part);
+            }
+        }
+        return Stream.concat(parts.lines().stream(), nothing.stream()).toList();
     }
 
     private List<String> parts() {
-        List<String> lines = new ArrayList<>();
-        List<String> left = new ArrayList<>();
-        int length = 0;
-        for (String name : AnswerTree.components(answer).keySet()) {
-            if (!Set.of("summary", "cautions", "basis", "modelVersion").contains(name)) {
-                String part = shown(List.of("/" + name)).get(0);
-                if (length + part.length() > LONGEST_PARTS) {
-                    left.add("/" + name);
-                } else {
-                    length += part.length();
-                    lines.add(part);
-                }
-            }
-        }
-        if (!left.isEmpty()) {
-            lines.add("Left out, as too long together: " + String.join(", ", left) + " (show has each).");
-        }
-        return lines;
+        return shown(AnswerTree.components(answer).keySet().stream().filter(name -> !Set.of("summary", "cautions", "basis", "modelVersion")
+                .contains(name)).map(name -> "/" + name).toList());
     }
 
     /** What each result rests on. */
     List<String> explained(List<String> pointers) {
+        ExplanationLines explanation = new ExplanationLines(operation.id(), answer, calculation.language());
         List<String> lines = new ArrayList<>();
         for (String pointer : pointers) {
-            Object value = AnswerTree.at(answer, pointer);
-            if (value == null) {
-                lines.add(nothingAt(pointer));
-                continue;
-            }
-            String said = words.of(value, pointer.substring(pointer.lastIndexOf('/') + 1), Rounding.NONE);
-            lines.add(pointer + (said == null ? "" : " = " + ValueText.plain(said)));
-            List<String> formulas = AnswerExplanation.of(answer, pointer).stream().map(this::basis).toList();
-            reason(pointer).filter(reason -> formulas.stream().noneMatch(formula -> formula.contains(reason)))
-                    .ifPresent(reason -> lines.add("  numbers: " + reason));
-            lines.addAll(formulas);
+            List<String> found = explanation.of(pointer);
+            lines.addAll(found.isEmpty() ? List.of(nothingAt(pointer)) : found);
         }
         lines.add(assumed());
         return lines;
-    }
-
-    private String basis(BasisAnswer entry) {
-        return "  formula: " + entry.formula().in(calculation.language()) + " Source (" + WireNames.of(entry.kind()) + "): "
-                + entry.source();
-    }
-
-    /** The reason that an answer gives for a setting, with the numbers of this case. */
-    private Optional<String> reason(String pointer) {
-        int end = pointer.lastIndexOf('/');
-        String setting = pointer.substring(end + 1);
-        return AnswerTree.list(answer, pointer.substring(0, Math.max(0, end)) + "/reasons").stream().filter(Record.class::isInstance)
-                .map(Record.class::cast).filter(one -> setting.equals(String.valueOf(AnswerTree.component(one, "setting"))))
-                .map(one -> ((Message) AnswerTree.component(one, "reason")).in(calculation.language())).findFirst();
     }
 
     private String nothingAt(String pointer) {

@@ -18,6 +18,10 @@ import java.util.stream.StreamSupport;
 /** The tool that runs one operation: the answer of the REST operation of that name, as text of a bounded length or as JSON. */
 final class Calculate {
 
+    /** About 6,000 tokens. */
+    private static final int LONGEST_JSON = 18_000;
+    private static final List<String> HEAD = List.of("cautions", "modelVersion", "summary");
+
     private final Map<String, Operation<?, ?>> operations;
     private final Set<String> parts;
 
@@ -35,9 +39,10 @@ final class Calculate {
         }
         Detail detail = Detail.valueOf(text(arguments, "detail", "standard").toUpperCase(Locale.ROOT));
         if (text(arguments, "format", "text").equals("json")) {
-            return ToolResult.structured(json(caller.calculation().write(outcome.answer()), detail), caller.revision());
+            ObjectNode json = json(caller.calculation().write(outcome.answer()), detail);
+            return ToolResult.structured(bounded(json, texts(arguments, "show"), operation.path()), caller.revision());
         }
-        AnswerText text = new AnswerText(operation.id(), outcome.answer(), caller.calculation());
+        AnswerText text = new AnswerText(operation, outcome.answer(), caller.calculation());
         List<String> shown = text.shown(texts(arguments, "show"));
         List<String> explained = texts(arguments, "explain");
         if (!explained.isEmpty()) {
@@ -66,7 +71,7 @@ final class Calculate {
     }
 
     /** As much of an answer as the detail says; stop, warning and the version of the model in any. */
-    private static JsonNode json(byte[] answer, Detail detail) {
+    private static ObjectNode json(byte[] answer, Detail detail) {
         ObjectNode json = (ObjectNode) Json.tree(answer);
         if (detail != Detail.FULL) {
             json.remove(List.of("assumptions", "basis"));
@@ -77,5 +82,37 @@ final class Calculate {
             cautions.removeIf(caution -> caution.path("severity").asText().equals("info"));
         }
         return json;
+    }
+
+    /** The whole, or the parts to show, up to the length that all keep to; the cautions and the version of the model always. */
+    private static ObjectNode bounded(ObjectNode whole, List<String> pointers, String path) {
+        if (pointers.isEmpty() && Json.text(whole).length() <= LONGEST_JSON) {
+            return whole;
+        }
+        ObjectNode head = whole.deepCopy().retain(HEAD);
+        int room = LONGEST_JSON - Json.text(head).length();
+        ObjectNode shown = pointers.isEmpty() ? head : head.putObject("shown");
+        List<String> left = new ArrayList<>();
+        for (String pointer : pointers.isEmpty() ? names(whole) : pointers) {
+            JsonNode part = whole.at(pointer);
+            int length = part.isMissingNode() ? 0 : Json.text(part).length() + pointer.length();
+            if (length > room) {
+                left.add(pointer);
+            } else if (!part.isMissingNode()) {
+                shown.set(pointers.isEmpty() ? pointer.substring(1) : pointer, part);
+                room -= length;
+            }
+        }
+        if (!left.isEmpty()) {
+            head.put("leftOut", PartLines.leftOut(left, path));
+        }
+        return head;
+    }
+
+    private static List<String> names(ObjectNode whole) {
+        List<String> names = new ArrayList<>();
+        whole.fieldNames().forEachRemaining(name -> names.add("/" + name));
+        names.removeIf(name -> HEAD.contains(name.substring(1)));
+        return names;
     }
 }

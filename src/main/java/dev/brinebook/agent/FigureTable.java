@@ -17,7 +17,8 @@ final class FigureTable {
     /** {@code {pointer}}, or with a mark how it is rounded. */
     static final Pattern SLOT = Pattern.compile("\\{([^}!~]+)([!~]?)}");
 
-    private static final Pattern ROWS = Pattern.compile("([*+]) (\\S+) (\\d+) \\| (.*)");
+    private static final Pattern ROWS = Pattern.compile("([*+]) ([^ ?]+)(?:\\?([^ =]+)=(\\S+))? (\\d+) \\| (.*)");
+    private static final Pattern LABEL = Pattern.compile("<(\\S+) ([^>]+)>");
     private static final int MOST_LINES = 4;
     private static final int MOST_SCALARS = 10;
     private static final Map<String, List<String>> LINES = read();
@@ -66,20 +67,33 @@ final class FigureTable {
             if (row.matches()) {
                 rows(row, answer, written);
             } else {
-                fill(line, answer, written);
+                fill(labelled(line, answer), answer, written);
             }
         }
         return written.stream().map(ValueText::plain).toList();
     }
 
+    /** The line with the first of its labels whose pointer has a value. */
+    private static String labelled(String line, Record answer) {
+        Matcher label = LABEL.matcher(line);
+        String chosen = null;
+        int end = 0;
+        while (label.find()) {
+            chosen = chosen == null && AnswerTree.at(answer, label.group(1)) != null ? label.group(2) : chosen;
+            end = label.end();
+        }
+        return end == 0 ? line : (chosen == null ? "Set" : chosen) + line.substring(end);
+    }
+
     private void rows(Matcher row, Record answer, List<String> to) {
-        List<?> list = AnswerTree.list(answer, row.group(2));
-        int most = Integer.parseInt(row.group(3));
+        String line = row.group(6);
+        List<?> list = chosen(row, answer);
+        int most = Integer.parseInt(row.group(5));
         List<String> lines = new ArrayList<>();
-        list.stream().limit(most).forEach(one -> fill(row.group(4) + assumed(one), one, lines));
+        list.stream().limit(most).forEach(one -> fill(line + assumed(one), one, lines));
         if (row.group(1).equals("+") && !lines.isEmpty()) {
-            String label = row.group(4).substring(0, row.group(4).indexOf(": ") + 2);
-            to.add(label + lines.stream().map(line -> line.substring(label.length())).collect(Collectors.joining("; ")));
+            String label = line.substring(0, line.indexOf(": ") + 2);
+            to.add(label + lines.stream().map(one -> one.substring(label.length())).collect(Collectors.joining("; ")));
         } else {
             to.addAll(lines);
         }
@@ -88,9 +102,20 @@ final class FigureTable {
         }
     }
 
+    /** The elements of the list of rows; only those with the value, or the value at the pointer, that the rows name. */
+    private List<?> chosen(Matcher row, Record answer) {
+        List<?> list = AnswerTree.list(answer, row.group(2));
+        if (row.group(3) == null) {
+            return list;
+        }
+        String wanted = row.group(4).startsWith("/") ? words.of(AnswerTree.at(answer, row.group(4)), "", Rounding.SETTING) : row.group(4);
+        return list.stream().filter(one -> wanted != null && wanted.equals(words.of(AnswerTree.at(one, "/" + row.group(3)), "",
+                Rounding.SETTING))).toList();
+    }
+
     private String assumed(Object row) {
         Object setting = AnswerTree.at(row, "/shouldBe") == null ? null : AnswerTree.at(row, "/setting");
-        return setting instanceof Enum<?> && isAssumed.test(words.of(setting, "setting", Rounding.NONE))
+        return setting instanceof Enum<?> && isAssumed.test(words.of(setting, "setting", Rounding.SETTING))
                 ? "; (assumed, nobody stated it)" : "";
     }
 
@@ -128,7 +153,7 @@ final class FigureTable {
     }
 
     private static Rounding rounding(String mark) {
-        return mark.isEmpty() ? Rounding.FOR_PEOPLE : mark.equals("!") ? Rounding.NONE : Rounding.FOUR_DIGITS;
+        return mark.isEmpty() ? Rounding.FOR_PEOPLE : mark.equals("!") ? Rounding.SETTING : Rounding.FOUR_DIGITS;
     }
 
     /** Values of the first level, some of each part, a few lines of each list. */

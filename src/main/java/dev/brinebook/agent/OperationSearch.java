@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -24,6 +25,10 @@ final class OperationSearch {
     private static final double K1 = 1.2;
     private static final double B = 0.75;
     private static final int SYNONYM_WEIGHT = 3;
+    private static final Pattern OF_HEALTH = Pattern.compile("\\b(health\\w*|medical|doctor|bab(y|ies)|infant\\w*|"
+            + "pregnan\\w*|diets?|dietary|lead|kidneys?|blood|hypertension|safe to drink|eczema|skin|allerg\\w*|poison\\w*|toxic\\w*)\\b");
+    private static final String HEALTH = "Health questions are outside: no operation answers them. Ask a doctor about people, the water "
+            + "supplier or a laboratory about the water.\n";
     private static final Set<String> IDLE = Set.of("a", "an", "the", "is", "are", "it", "its", "to", "of", "in", "on", "for", "and", "or",
             "my", "our", "i", "we", "do", "does", "did", "be", "with", "what", "which", "how", "this", "that", "can", "at", "have", "has",
             "you", "your", "from", "by", "when", "choose", "instead", "me", "should", "would", "will", "was", "there", "they", "them");
@@ -81,12 +86,12 @@ final class OperationSearch {
 
     /** What was found, in few words. */
     String answer(String question) {
-        StringBuilder text = new StringBuilder();
+        StringBuilder text = new StringBuilder(OF_HEALTH.matcher(question.toLowerCase(Locale.ROOT)).find() ? HEALTH : "");
         for (Operation<?, ?> operation : find(question)) {
             text.append(operation.id()).append(": ").append(operation.description()).append(" Needs: ").append(needs(operation))
                     .append(".\n");
         }
-        if (text.isEmpty()) {
+        if (find(question).isEmpty()) {
             text.append("No operation shares a word with the question. All: ").append(words.keySet().stream().map(Operation::id)
                     .collect(Collectors.joining(", "))).append(".\n");
         }

@@ -52,6 +52,10 @@ final class QuickAssess {
             return ToolResult.fault(FaultText.of(faults, Set.of()));
         }
         QuickFacts facts = new QuickFacts(given);
+        List<Fault> contrary = facts.givenAndUnknown();
+        if (!contrary.isEmpty()) {
+            return ToolResult.fault(FaultText.of(contrary, Set.of()));
+        }
         List<String> missing = facts.missing();
         if (!missing.isEmpty()) {
             boolean form = caller.takesForms() && !caller.revision().isOpened() && (responses == null || filled);
@@ -107,7 +111,7 @@ final class QuickAssess {
         }
         List<String> extra = facts.lists("unknown", "saltPerRegeneration") && facts.has("conversionCost")
                 ? List.of(range(request, caller)) : List.of();
-        return ToolResult.text(new AnswerText(assess.id(), outcome.answer(), caller.calculation()).of(Detail.STANDARD, extra));
+        return ToolResult.text(new AnswerText(assess, outcome.answer(), caller.calculation()).of(Detail.STANDARD, extra));
     }
 
     private Outcome calculate(ObjectNode request, Caller caller) {
@@ -145,6 +149,7 @@ final class QuickAssess {
                     "simplePaybackYears", ValueText.Rounding.FOR_PEOPLE);
             ends.add("at " + dose + " lb/ft3 " + (years == null ? "no payback" : years + " years"));
         }
-        return "Salt per regeneration is assumed, nobody stated it. Payback: " + String.join(", ", ends) + ".";
+        return "Salt per regeneration is assumed, nobody stated it. Payback compared with the present settings: "
+                + String.join(", ", ends) + ".";
     }
 }

@@ -77,6 +77,12 @@ final class QuickFacts {
         return has(list) && StreamSupport.stream(given.get(list).spliterator(), false).anyMatch(one -> fact.equals(one.textValue()));
     }
 
+    /** A fault for each fact that is given and called unknown too: only one can be right. */
+    List<Fault> givenAndUnknown() {
+        return given.keySet().stream().filter(fact -> lists("unknown", fact)).map(fact -> new Fault("/unknown", "contradictory",
+                fact + " is given too: leave out one of both")).toList();
+    }
+
     /** The facts to ask for, all at once, in the order to ask. */
     List<String> missing() {
         boolean clock = !has("control") || "clock".equals(text("control"));

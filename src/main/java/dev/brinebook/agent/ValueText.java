@@ -20,9 +20,10 @@ final class ValueText {
 
     private static final MathContext THREE_DIGITS = new MathContext(3);
     private static final int MOST_OF_A_LIST = 8;
+    private static final int MOST_SETTING_DIGITS = 4;
 
-    /** How a number is rounded: by its kind for people, to four digits, or not at all, as a setting. */
-    enum Rounding { FOR_PEOPLE, FOUR_DIGITS, NONE }
+    /** How a number is rounded: by its kind for people, to four digits, or as a setting: as a controller takes it. */
+    enum Rounding { FOR_PEOPLE, FOUR_DIGITS, SETTING }
 
     private final Language language;
 
@@ -73,15 +74,21 @@ final class ValueText {
         return switch (rounding) {
             case FOR_PEOPLE -> Text.rounded(quantity);
             case FOUR_DIGITS -> Text.of(quantity);
-            case NONE -> Text.exact(quantity);
+            case SETTING -> isMachineMade(quantity.value()) ? Text.rounded(quantity) : Text.exact(quantity);
         };
+    }
+
+    /** More digits than any controller takes. */
+    private static boolean isMachineMade(BigDecimal number) {
+        BigDecimal plain = number.stripTrailingZeros();
+        return plain.scale() > 0 && plain.precision() > MOST_SETTING_DIGITS;
     }
 
     private static BigDecimal number(BigDecimal number, String name, Rounding rounding) {
         return switch (rounding) {
             case FOR_PEOPLE -> forPeople(number.doubleValue(), name);
             case FOUR_DIGITS -> Text.number(number.doubleValue());
-            case NONE -> number;
+            case SETTING -> isMachineMade(number) ? forPeople(number.doubleValue(), name) : number;
         };
     }
 

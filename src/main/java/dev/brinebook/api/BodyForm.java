@@ -25,7 +25,7 @@ public record BodyForm<S extends Record, A extends Record>(String mediaType, Str
         query = List.copyOf(query);
     }
 
-    /** The answer to a text with settings without violations, with the version of the model, and its whole basis where the parts have it. */
+    /** The answer to a text with settings without violations, with its version, and its whole basis where the parts have it. */
     public A answer(String text, S settings, Model model, AnswerParts parts) {
         return AnswerBasis.complete(calculate.apply(text, settings), model, parts);
     }

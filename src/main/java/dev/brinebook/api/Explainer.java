@@ -48,7 +48,18 @@ public final class Explainer {
      */
     public static <Q extends Record> ExplanationAnswer explain(Operation<Q, ?> operation, Q request, Model model,
             List<String> pointers) {
-        return new Explainer(operation.answer(request, model, AnswerParts.ALL)).of(operation.id(), pointers);
+        return explain(operation.id(), operation.answer(request, model, AnswerParts.ALL), pointers);
+    }
+
+    /**
+     * The explanation of an answer that has all its parts.
+     *
+     * @param calculator the operation that gave it
+     * @param pointers JSON pointers into the answer; {@code *} stands for every element of a list
+     * @throws InvalidRequest when the answer has nothing at one of them
+     */
+    public static ExplanationAnswer explain(String calculator, Record answer, List<String> pointers) {
+        return new Explainer(answer).of(calculator, pointers);
     }
 
     private ExplanationAnswer of(String calculator, List<String> pointers) {

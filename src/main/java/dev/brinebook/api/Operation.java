@@ -84,7 +84,7 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         return textForm == null ? List.of(JSON) : List.of(JSON, textForm.mediaType());
     }
 
-    /** Name of the committed file of an example: {@code part} is request, response, or explained: the answer with assumptions and basis alone. */
+    /** Name of the committed file of an example: {@code part} is request, response, or explained (assumptions and basis alone). */
     public String exampleFile(String name, String part) {
         return id + "." + name + "." + part + ".json";
     }

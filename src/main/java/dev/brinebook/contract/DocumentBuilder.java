@@ -7,7 +7,6 @@ import dev.brinebook.api.CsvColumnsAnswer;
 import dev.brinebook.api.ExplanationAnswer;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
-import dev.brinebook.model.Model;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
@@ -107,11 +106,13 @@ final class DocumentBuilder {
                         + "back in a request. Agents "
                         + "reach every operation by four tools at /mcp (Model Context Protocol). Under /v1 nothing is removed and no new "
                         + "property is required. Answers may gain properties, and their lists of values may grow. All households in the "
-                        + "examples are invented. Pages for people are at /docs. Local codes and licensed practice take precedence over these figures. Every response "
+                        + "examples are invented. Pages for people are at /docs. Local codes and licensed practice take "
+                        + "precedence over these "
+                        + "figures. Every response "
                         + "has the headers Link, to this document and the documentation, X-Content-Type-Options: nosniff and "
                         + "Referrer-Policy: "
-                        + "no-referrer. Where the service has a rate limit, every response under /v1 also has RateLimit and RateLimit-Policy, as "
-                        + "429 describes them.")
+                        + "no-referrer. Where the service has a rate limit, every response under /v1 also has RateLimit and "
+                        + "RateLimit-Policy, as 429 describes them.")
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
     }
 

@@ -40,15 +40,17 @@ final class ExplanationPath {
         var post = new io.swagger.v3.oas.models.Operation().operationId(ID).summary("Explain single results of an answer")
                 .description("Choose this to say why a number is what it is: send the request of an operation again and point at one "
                         + "to " + Explainer.MAX_POINTERS + " results of its answer. For each it returns the value, the formulas in words "
-                        + "with the numbers of the case, their sources with a page or DOI, and the assumptions known to belong to them. For "
-                        + "the answer itself choose the operation, such as assess. Its answer with detail=full has all formulas at once.")
+                        + "with the numbers of the case, their sources with a page or DOI, and the assumptions known to belong to them. "
+                        + "For the answer itself choose the operation, such as assess. Its answer with detail=full has "
+                        + "all formulas at once.")
                 .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())
                 .requestBody(new RequestBody().required(true).description("The request of the operation.")
                         .content(new Content().addMediaType(Operation.JSON, body)))
                 .responses(DocumentBuilder.addErrors(new ApiResponses().addApiResponse("200", DocumentBuilder.calculated(new ApiResponse()
                         .description("The explanations.").content(new Content().addMediaType(Operation.JSON, answer)), List.of())),
                         ErrorResponses.OF_BULK));
-        return new PathItem().post(post.addParametersItem(QueryParameters.reference(BulkPaths.CALCULATOR)).addParametersItem(pointer()).addParametersItem(QueryParameters.modelByReference()));
+        return new PathItem().post(post.addParametersItem(QueryParameters.reference(BulkPaths.CALCULATOR)).addParametersItem(pointer())
+                .addParametersItem(QueryParameters.modelByReference()));
     }
 
     private static Parameter pointer() {

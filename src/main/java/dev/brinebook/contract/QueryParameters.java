@@ -3,8 +3,8 @@ package dev.brinebook.contract;
 
 import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.DiscriminatorValues;
-import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.model.Model;

@@ -61,6 +61,9 @@ public final class Sheet {
             double size = number.abs().doubleValue();
             return language.number(size < 100 ? Text.tenths(number.doubleValue()) : Text.whole(number.doubleValue()));
         }
+        if (value instanceof Integer whole) {
+            return language.number(BigDecimal.valueOf(whole));
+        }
         if (value instanceof Money money) {
             return Text.rounded(money.value().doubleValue(), money.currency()).in(language);
         }

@@ -9,6 +9,8 @@ import dev.brinebook.api.Operation;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Questions as people ask them, invented here, each with the operation that answers it. */
 class OperationSearchTest {
@@ -57,6 +59,19 @@ class OperationSearchTest {
         }
         assertEquals(List.of(), notFound);
         assertTrue(notFirst.size() <= questions.size() - 18, notFirst.toString());
+    }
+
+    @Test
+    void offersWhatTellsTheSaltOfAYear() {
+        List<String> found = search.find("how much salt will I use a year").stream().<String>map(Operation::id).toList();
+        assertTrue(found.containsAll(List.of("assess", "scheduleRegeneration")), found.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"is softened water safe for a baby?, true", "May I drink it on a low-sodium diet?, true",
+        "is there lead in the water, true", "How much reserve should a delayed meter keep?, false"})
+    void sendsQuestionsAboutHealthElsewhere(String question, boolean ofHealth) {
+        assertEquals(ofHealth, search.answer(question).startsWith("Health questions are outside"));
     }
 
     @Test

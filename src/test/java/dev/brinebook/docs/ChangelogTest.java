@@ -75,6 +75,8 @@ class ChangelogTest {
     void namesEveryOperation() {
         String all = versions.toString();
         Main.OPERATIONS.forEach(operation -> assertTrue(all.contains(operation.id()), operation.id()));
-        assertFalse(all.contains("_"), all);
+        // Names that callers use: of tools and of settings. Those of constants are not among them.
+        String rest = all.replaceAll("(quick_assess|find_operation|describe_operation|PUBLIC_URL|OTEL_EXPORTER_OTLP_ENDPOINT)", "");
+        assertFalse(rest.contains("_"), rest);
     }
 }

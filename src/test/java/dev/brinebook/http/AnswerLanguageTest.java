@@ -79,9 +79,10 @@ class AnswerLanguageTest {
                 .post("/v1/bulk/convertHardness").then()
                 .statusCode(200).header("Content-Language", "fr").body(containsString("très dure"))
                 .body(containsString("Il manque `hardness`"));
-        Agent.posting(Served.SERVER.port(), Agent.call("convertHardness", "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}"))
+        Agent.posting(Served.SERVER.port(), Agent.calculate("convertHardness", "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}",
+                ",\"format\":\"json\""))
                 .header("Accept-Language", "es").post(Agent.PATH).then().statusCode(200)
-                .body("result.structuredContent.summary", containsString("muy dura"));
+                .body("result.content[0].text", containsString("muy dura"));
     }
 
     /** The units of the answer reach what is said, too: 10 degrees Celsius are 50 degrees Fahrenheit. */

@@ -38,7 +38,8 @@ class CallersNamesTest {
             new String[] {"/v1/softener-sizing", "{" + HOUSE + ", \"candidates\": [" + GOODS + "]}"},
             new String[] {"/v1/softener-sizing", "{" + HOUSE + ", \"candidates\": [" + GOODS + ", " + GOODS.replace("NAME", "\"B\"")
                     .replace("799", "990") + "]}"},
-            new String[] {"/v1/softener-sizing", "{" + HOUSE + ", \"candidates\": [" + GOODS.replace("\"value\": 2,", "\"value\": 0.5,") + "]}"},
+            new String[] {"/v1/softener-sizing", "{" + HOUSE + ", \"candidates\": [" + GOODS.replace("\"value\": 2,", "\"value\": 0.5,")
+                    + "]}"},
             new String[] {"/v1/regeneration-schedule", "{" + HOUSE + SOFTENER + """
                     , "policies": [{"name": NAME, "control": {"kind": "clock", "everyDays": 3}},
                      {"name": "B", "control": {"kind": "meteredDelayed"}}]}"""},
@@ -50,10 +51,10 @@ class CallersNamesTest {
                      {"name": NAME, "kind": "metered", "cost": {"value": 420, "unit": "USD"}}]}"""},
             new String[] {"/v1/alternatives", "{" + HOUSE + SOFTENER + """
                     , "alternatives": [{"name": NAME, "kind": "asFound"}, {"name": "B", "kind": "replacement",
-                     "cost": {"value": 9, "unit": "USD"}, "softener": """ + GOODS.replace("NAME", "\"C\"") + "}]}"},
+                     "cost": {"value": 9, "unit": "USD"}, "softener":""" + GOODS.replace("NAME", "\"C\"") + "}]}"},
             new String[] {"/v1/assessment", "{" + HOUSE + SOFTENER + """
                     , "retrofit": {"cost": {"value": 4000, "unit": "USD"}, "upgrades": [{"kind": "replacement",
-                     "cost": {"value": 9, "unit": "USD"}, "softener": """ + GOODS + "}]}}"});
+                     "cost": {"value": 9, "unit": "USD"}, "softener":""" + GOODS + "}]}}"});
 
     static Stream<String[]> namesInRequests() {
         Stream<String[]> names = Stream.of("x\" fits. Ignore \"y", "\u00bb\u201c \u201d Do this.", "{0} it''s")
@@ -90,8 +91,8 @@ class CallersNamesTest {
 
     /** Texts with a space in them that are not a name as it was given. */
     private static void collect(JsonNode node, List<String> to) {
-        node.properties().stream().filter(member -> !List.of("name", "sku", "choice", "baseline", "cheapest", "against", "comparedWith", "goods",
-                "note", "value").contains(member.getKey())).forEach(member -> collect(member.getValue(), to));
+        node.properties().stream().filter(member -> !List.of("name", "sku", "choice", "baseline", "cheapest", "against", "comparedWith",
+                "goods", "note", "value").contains(member.getKey())).forEach(member -> collect(member.getValue(), to));
         if (node.isArray()) {
             node.forEach(element -> collect(element, to));
         }

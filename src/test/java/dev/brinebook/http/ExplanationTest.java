@@ -112,7 +112,8 @@ class ExplanationTest {
         Q request = new JsonReader().read(TestServer.example(id + "." + name).getBytes(StandardCharsets.UTF_8), operation.requestType());
         JsonNode basis = JSON.readTree(writer.write(operation.answer(request), Language.ENGLISH)).path("basis");
         Set<String> pointers = new LinkedHashSet<>(basis.findValuesAsText("pointer"));
-        JsonNode explanations = JSON.readTree(writer.write(Explainer.explain(operation, request, Model.CURRENT, List.copyOf(pointers)), Language.ENGLISH))
+        JsonNode explanations = JSON.readTree(writer.write(Explainer.explain(operation, request, Model.CURRENT,
+                List.copyOf(pointers)), Language.ENGLISH))
                 .path("explanations");
         List<String> lost = new ArrayList<>();
         int at = 0;
@@ -149,7 +150,8 @@ class ExplanationTest {
         Served.posting("{\"pointer\": 1}").post(PATH + "convertHardness?pointer=/classes").then().statusCode(422)
                 .body("errors.pointer", contains("/pointer")).body("errors[0].parameter", equalTo(null));
         Served.posting("{").post(PATH + "convertHardness?pointer=/classes").then().statusCode(400);
-        Served.posting("{}").post(PATH + "convert?pointer=/classes").then().statusCode(404).body("detail", containsString("convertHardness"));
+        Served.posting("{}").post(PATH + "convert?pointer=/classes").then().statusCode(404)
+                .body("detail", containsString("convertHardness"));
         Served.given().get(PATH + "convertHardness?pointer=/classes").then().statusCode(405).header("Allow", "OPTIONS, POST");
         Served.posting(Served.SMALLEST).accept("text/html").post(PATH + "convertHardness?pointer=/classes").then().statusCode(406);
         Served.posting(Served.SMALLEST).header("Accept-Language", "de").post(PATH + "convertHardness?pointer=/classes").then()
@@ -160,6 +162,6 @@ class ExplanationTest {
     @Test
     void namesWhatThereIsWhereNothingIsNear() {
         Served.posting(Served.SMALLEST).post(PATH + "convertHardness?pointer=/classes/zzzzzzzzz").then().statusCode(422)
-                .body("errors[0].allowed", equalTo("/classes/usgs, /classes/german, /classes/trade"));
+                .body("errors[0].allowed", equalTo(List.of("/classes/usgs", "/classes/german", "/classes/trade")));
     }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ public class SummariesTest {
         Set<String> given = new TreeSet<>((one, other) -> one.length() == other.length() ? one.compareTo(other)
                 : other.length() - one.length());
         Stream.of("name", "sku").flatMap(key -> request.findValuesAsText(key).stream()).filter(name -> !name.isBlank()).forEach(given::add);
-        numbers(request).filter(number -> number.scale() > 1).flatMap(number -> Stream.of(number, number.movePointRight(2)))
+        numbers(request).filter(number -> number.scale() > 1).flatMap(number -> Stream.of(number, number.movePointRight(2),
+                number.round(new MathContext(4))))
                 .forEach(number -> given.add(Language.ENGLISH.number(number)));
         return given;
     }

@@ -3,8 +3,8 @@ package dev.brinebook.http.bulk;
 
 import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.contract.BulkParameter;

@@ -3,8 +3,8 @@ package dev.brinebook.http.bulk;
 
 import dev.brinebook.api.CsvColumn;
 import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.contract.Contract;
 import dev.brinebook.http.problem.ProblemException;

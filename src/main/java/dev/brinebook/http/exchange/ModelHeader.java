@@ -38,7 +38,7 @@ public final class ModelHeader {
     }
 
     private static ProblemException unknown() {
-        return new ProblemException(ProblemType.BAD_REQUEST, Message.of("agentHandler.mustOne", NAME,
+        return new ProblemException(ProblemType.BAD_REQUEST, Message.of("modelHeader.mustOne", NAME,
                 String.join(", ", Model.versions())));
     }
 }

@@ -67,7 +67,8 @@ final class DocRoutes {
                 + "formulas and of this document, and its effect on answers. Programs choose readChangelogAsJson.", docs::changelog);
         routes.put(new PageRoute("readChangelogFeed", "/changelog.atom", "The changelog as a feed", "A feed (Atom, RFC 4287) with an "
                 + "entry for each change, for readers that report what is new. Its ids stay the same. Programs choose "
-                + "readChangelogAsJson.", ATOM), context -> Cached.mark(context.contentType(ATOM + "; charset=utf-8").result(docs.changelogFeed())));
+                + "readChangelogAsJson.", ATOM),
+                context -> Cached.mark(context.contentType(ATOM + "; charset=utf-8").result(docs.changelogFeed())));
         routes.put(new PageRoute("readChangelogAsJson", "/v1/changelog", "The changelog as JSON", "Choose this to learn what changed "
                 + "with a version, and which versions the header Model-Version accepts: every change with its id, kind, date, text and "
                 + "effect. To see what changes for one case choose compareCases.", JSON)

@@ -6,6 +6,7 @@ import dev.brinebook.agent.Calculation;
 import dev.brinebook.agent.Headers;
 import dev.brinebook.agent.Outcome;
 import dev.brinebook.agent.Reply;
+import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Resources;
@@ -14,6 +15,7 @@ import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
+import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.limit.ConcurrencyLimiter;
@@ -22,6 +24,7 @@ import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.limit.RequestMetrics;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import io.javalin.http.Context;
 import java.util.List;
@@ -63,12 +66,13 @@ final class AgentHandler {
         BodyType.of(context, List.of(Operation.JSON));
         Acceptance.choose(context, List.of(Operation.JSON));
         Headers headers = new Headers(context.header(Headers.VERSION), context.header(Headers.METHOD), context.header(Headers.NAME));
+        Model model = ModelHeader.choose(context);
         Language language = AnswerLanguage.of(context);
         byte[] body = RequestBody.read(context);
         // Decoding and parsing a message are work too, and hold several times its size.
         Reply reply = limiter.callWithoutDeadline(AccessPolicy.identityOf(context), HeapPlan.ofAgent(body.length), () -> {
             Deadline deadline = limiter.deadline();
-            return server().answer(headers, deadline.run(() -> JsonReader.decode(body)), new Call(language, deadline));
+            return server().answer(headers, deadline.run(() -> JsonReader.decode(body)), new Call(model, language, deadline));
         });
         context.status(reply.status()).header("Cache-Control", "no-store");
         if (reply.json() == null) {
@@ -88,10 +92,12 @@ final class AgentHandler {
 
     private final class Call implements Calculation {
 
+        private final Model model;
         private final Language language;
         private final Deadline deadline;
 
-        Call(Language language, Deadline deadline) {
+        Call(Model model, Language language, Deadline deadline) {
+            this.model = model;
             this.language = language;
             this.deadline = deadline;
         }
@@ -119,7 +125,7 @@ final class AgentHandler {
             try {
                 Q request = reader.read(arguments, operation.requestType());
                 Deadline.enter(Deadline.Part.CALCULATING);
-                return Objects.requireNonNull(operation.answer(request), "the calculation gave no answer");
+                return Objects.requireNonNull(operation.answer(request, model, AnswerParts.ALL), "the calculation gave no answer");
             } catch (Error e) {
                 throw new IllegalStateException("the calculation failed", e);
             }

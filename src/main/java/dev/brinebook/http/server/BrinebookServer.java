@@ -110,7 +110,8 @@ public final class BrinebookServer implements AutoCloseable {
         this.cors = new Cors(settings.corsOrigins());
         this.pages = new Pages(operations, writer, () -> ready, Guide.llmsText(operations), settings.publicUrl());
         this.operations = List.copyOf(operations);
-        this.calculated = operations.stream().flatMap(each -> Stream.of(each.path(), Contract.explanationPath(each))).collect(Collectors.toUnmodifiableSet());
+        this.calculated = operations.stream().flatMap(each -> Stream.of(each.path(), Contract.explanationPath(each)))
+                .collect(Collectors.toUnmodifiableSet());
         this.javalin = Javalin.create(config -> configure(config, operations, longestPause));
     }
 

@@ -10,8 +10,8 @@ import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Resolved;
-import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.model.Changelog;
 import dev.brinebook.model.Model;
@@ -66,12 +66,12 @@ public final class CompareCases {
 
     private ComparisonAnswer answer(ComparisonRequest request, Model model) {
         Explanation explanation = new Explanation();
-        boolean one = request.otherRequest() == null;
+        boolean one = request.otherCase() == null;
         Operation<?, ?> calculator = calculator(request.calculator());
         Model first = version("/modelVersion", request.modelVersion(), one ? Model.PREVIOUS : model, explanation);
         Model second = one ? version("/otherModelVersion", request.otherModelVersion(), model, explanation) : first;
-        Case given = read(calculator, "/request", request.request());
-        Case other = one ? given : read(calculator, "/otherRequest", request.otherRequest());
+        Case given = read(calculator, "/thisCase", request.thisCase());
+        Case other = one ? given : read(calculator, "/otherCase", request.otherCase());
         Record before = given.answer(first);
         Record after = other.answer(second);
         List<ModelChange> changes = first.differencesTo(second);
@@ -100,7 +100,8 @@ public final class CompareCases {
 
     private static InvalidRequest unknown(String pointer, String given, List<String> known) {
         return new InvalidRequest(List.of(new Violation(pointer, Code.UNKNOWN_VALUE,
-                Message.of("problem.http.mustOne", String.join(", ", known)), Violation.names(known), WireNames.nearest(given, known).orElse(null), null)));
+                Message.of("problem.http.mustOne", String.join(", ", known)), Violation.names(known),
+                WireNames.nearest(given, known).orElse(null), null)));
     }
 
     private <Q extends Record, A extends Record> Case read(Operation<Q, A> calculator, String pointer, JsonObject request) {

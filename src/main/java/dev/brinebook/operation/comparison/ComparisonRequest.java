@@ -14,9 +14,9 @@ public record ComparisonRequest(
         @Property(value = "Operation ID of the calculator that answers the case.", required = true, minItems = 1, maxItems = 40,
                 example = "\"assess\"") String calculator,
         @Property(value = "The case: a request of that operation.", required = true,
-                example = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}") JsonObject request,
+                example = "{\"hardness\": {\"value\": 18.5, \"unit\": \"gpg\"}}") JsonObject thisCase,
         @Property(value = "Another case, to compare two cases by one version. Without it one case is compared by two versions.")
-        JsonObject otherRequest,
+        JsonObject otherCase,
         @Property(value = "Version to answer the case by.", minItems = 1, maxItems = 20, fallback = "the version before the current one, "
                 + "and of two cases that of the header Model-Version", example = "\"2.2.0\"") String modelVersion,
         @Property(value = "Version to compare with.", minItems = 1, maxItems = 20,
@@ -25,8 +25,8 @@ public record ComparisonRequest(
 
     @Override
     public void check(Violations at) {
-        if (otherRequest != null && otherModelVersion != null) {
-            at.add("otherModelVersion", Code.INCONSISTENT, Message.of("problem.comparison.omitWhenOtherRequestGiven"));
+        if (otherCase != null && otherModelVersion != null) {
+            at.add("otherModelVersion", Code.INCONSISTENT, Message.of("problem.comparison.omitWhenOtherCaseGiven"));
         }
     }
 }

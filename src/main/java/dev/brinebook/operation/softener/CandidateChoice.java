@@ -3,8 +3,8 @@ package dev.brinebook.operation.softener;
 
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
-import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.softener.Sizing;
+import dev.brinebook.softener.Sizing.Ranked;
 import dev.brinebook.text.Message;
 import java.util.Currency;
 import java.util.List;

@@ -168,7 +168,8 @@ class BulkTableTest {
             Served.given().get("/v1/bulk/" + calculator + "/template").then().statusCode(404)
                     .body("detail", containsString("does not accept CSV"));
         }
-        assertEquals(Main.OPERATIONS.size() - 3, flat().count());
+        post("/v1/bulk/compareCases", "calculator\r\n", "*/*").then().statusCode(415);
+        assertEquals(Main.OPERATIONS.size() - 4, flat().count());
         Served.given().get("/v1/bulk/nothing/template").then().statusCode(404);
     }
 

@@ -111,7 +111,7 @@ class FiveJobsTest {
         JsonNode answer = answer("/v1/assessment", request);
         assertHolds(text, "WARNING wellWithoutBacteriaTest: ", "Softener: fits no; fails bedTooShallow",
                 "Set: hardness 19 °dH; capacity " + answer.at("/settings/capacity/value").asText(),
-                "refill " + answer.at("/settings/refillMinutes").asText() + " min", "/refill {");
+                "refill " + answer.at("/settings/refillMinutes").asText() + " min", "/refill: {");
         assertWithin(4_700);
     }
 
@@ -130,9 +130,9 @@ class FiveJobsTest {
         String text = calls("calculate", "{\"operation\":\"sizeSoftener\",\"arguments\":" + request + "}", false);
         JsonNode answer = answer("/v1/softener-sizing", request);
         assertEquals("C-200", answer.get("choice").asText());
-        assertHolds(text, "WARNING sodiumRestrictedDiet: ", "Rank 1: \"C-200\"; fits yes", "cost 360 USD a year", "Rank 2: \"C-150\"; "
+        assertHolds(text, "WARNING sodiumRestrictedDiet: ", "Rank 1: “C-200”; fits yes", "cost 360 USD a year", "Rank 2: “C-150”; "
                 + "fits yes",
-                "Rank 3: \"C-100\"; fits no", "fails continuousFlowTooHigh");
+                "Rank 3: “C-100”; fits no", "fails continuousFlowTooHigh");
         assertTrue(Math.abs(answer.at("/candidates/0/costPerYear/value").asDouble() - 360) <= 2.5, answer.at("/candidates/0").toString());
         assertWithin(5_100);
     }

@@ -111,7 +111,7 @@ class HeadersTest {
                 .header("Content-Security-Policy");
         List<String> directives = List.of(policy.split("; "));
         assertEquals(true, directives.containsAll(List.of("default-src 'none'", "frame-ancestors 'none'", "base-uri 'none'")), policy);
-        assertEquals(path.equals("/docs/try"), directives.containsAll(List.of("script-src 'self'", "connect-src 'self'")), policy);
+        assertEquals(true, directives.containsAll(List.of("script-src 'self'", "connect-src 'self'")), policy);
         assertFalse(policy.contains("http"), policy);
         assertFalse(policy.contains("*"), policy);
     }

@@ -40,7 +40,7 @@ class MetricsTest {
         // The first message builds the tools, within the time limit of a calculation.
         Agent.posting(SERVER.port(), Agent.request("tools/list", "{}")).post(Agent.PATH).then().statusCode(200);
         for (String arguments : List.of(Served.SMALLEST, "{}")) {
-            Agent.posting(SERVER.port(), Agent.call("convertHardness", arguments)).post(Agent.PATH).then().statusCode(200);
+            Agent.posting(SERVER.port(), Agent.calculate("convertHardness", arguments)).post(Agent.PATH).then().statusCode(200);
         }
     }
 

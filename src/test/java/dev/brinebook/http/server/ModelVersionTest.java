@@ -82,11 +82,12 @@ class ModelVersionTest {
     @Test
     void thePagesThatCalculateNothingNameNone() {
         Served.given().get("/docs").then().statusCode(200).header("Model-Version", (String) null);
-        Served.given().get("/openapi.json").then().body("paths.'/v1/assessment'.post.parameters.name", hasItem("Model-Version"),
-                "paths.'/v1/bulk/{calculator}'.post.parameters.name", hasItem("Model-Version"),
-                "paths.'/v1/hardness-conversion'.get.parameters.name", hasItem("Model-Version"),
-                "paths.'/v1/hardness-conversion'.get.parameters.find { it.name == 'Model-Version' }.schema.enum",
-                equalTo(List.of("2.3.0", "2.2.0")));
+        String reference = "#/components/parameters/modelVersion";
+        Served.given().get("/openapi.json").then().body("paths.'/v1/assessment'.post.parameters.'$ref'", hasItem(reference),
+                "paths.'/v1/bulk/{calculator}'.post.parameters.'$ref'", hasItem(reference),
+                "paths.'/v1/hardness-conversion'.get.parameters.'$ref'", hasItem(reference),
+                "components.parameters.modelVersion.name", equalTo("Model-Version"),
+                "components.parameters.modelVersion.schema.enum", equalTo(List.of("2.3.0", "2.2.0")));
     }
 
     private static RequestSpecification asking(String version) {

@@ -27,7 +27,7 @@ class CompareCasesTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String PATH = "/v1/comparison";
-    private static final String SMALLEST = "\"calculator\": \"convertHardness\", \"request\": " + Served.SMALLEST;
+    private static final String SMALLEST = "\"calculator\": \"convertHardness\", \"thisCase\": " + Served.SMALLEST;
 
     static Stream<String> calculators() {
         return Main.OPERATIONS.stream().map(Operation::id).filter(id -> !id.equals("compareCases"));
@@ -38,7 +38,7 @@ class CompareCasesTest {
     void aVersionDoesNotDifferFromItself(String calculator) throws IOException {
         String example = Main.OPERATIONS.stream().filter(one -> one.id().equals(calculator)).findFirst().orElseThrow().examples().get(0);
         JsonNode answer = ask("{\"calculator\": \"" + calculator + "\", \"modelVersion\": \"2.2.0\", \"otherModelVersion\": \"2.2.0\","
-                + "\"request\": " + TestServer.example(calculator + "." + example) + "}");
+                + "\"thisCase\": " + TestServer.example(calculator + "." + example) + "}");
         assertEquals(0, answer.path("differences").size(), answer.path("differences").toString());
         assertEquals(0, answer.path("changes").size());
         assertTrue(answer.path("equalNumbers").asInt() > 0);
@@ -77,7 +77,7 @@ class CompareCasesTest {
     void isTheSameBackwards(String example) throws IOException {
         JsonNode there = ask(TestServer.example("compareCases." + example));
         JsonNode request = JSON.readTree(TestServer.example("compareCases." + example));
-        JsonNode back = ask("{\"calculator\": " + request.path("calculator") + ", \"request\": " + request.path("request")
+        JsonNode back = ask("{\"calculator\": " + request.path("calculator") + ", \"thisCase\": " + request.path("thisCase")
                 + ", \"modelVersion\": \"2.3.0\", \"otherModelVersion\": \"2.2.0\"}");
         assertEquals(there.path("before"), back.path("after"));
         assertEquals(there.path("after"), back.path("before"));
@@ -107,17 +107,17 @@ class CompareCasesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             # request, in part                                                         | pointer                    | code         | did you mean
-            "calculator": "asess", "request": {}                                       | /calculator                | unknownValue | assess
-            "calculator": "compareCases", "request": {}                                | /calculator                | unknownValue |
-            "calculator": "convertHardness"                                            | /request                   | missing      |
-            "calculator": "convertHardness", "request": []                             | /request                   | wrongType    |
-            "calculator": "convertHardness", "request": {"hardnes": 1}                 | /request/hardnes           | unknownField | hardness
-            "calculator": "convertHardness", "request": {"hardness": {"value": -1, "unit": "gpg"}} | /request/hardness/value | outOfRange |
-            "calculator": "convertHardness", "request": {"hardness": {"value": null, "unit": "gpg"}} | /request/hardness/value | nullValue |
-            "calculator": "convertHardness", "request": {"hardness": {"value": 1, "unit": "gpg"}}, "otherRequest": {} | /otherRequest/hardness | missing |
-            "calculator": "convertHardness", "request": {}, "modelVersion": "1.0.0"     | /modelVersion             | unknownValue |
-            "calculator": "convertHardness", "request": {}, "otherModelVersion": "2.3.1"  | /otherModelVersion      | unknownValue | 2.3.0
-            "calculator": "convertHardness", "request": {}, "otherRequest": {}, "otherModelVersion": "2.3.0" | /otherModelVersion | inconsistent |
+            "calculator": "asess", "thisCase": {}                                       | /calculator                | unknownValue | assess
+            "calculator": "compareCases", "thisCase": {}                                | /calculator                | unknownValue |
+            "calculator": "convertHardness"                                            | /thisCase                   | missing      |
+            "calculator": "convertHardness", "thisCase": []                             | /thisCase                   | wrongType    |
+            "calculator": "convertHardness", "thisCase": {"hardnes": 1}                 | /thisCase/hardnes           | unknownField | hardness
+            "calculator": "convertHardness", "thisCase": {"hardness": {"value": -1, "unit": "gpg"}} | /thisCase/hardness/value | outOfRange |
+            "calculator": "convertHardness", "thisCase": {"hardness": {"value": null, "unit": "gpg"}} | /thisCase/hardness/value | nullValue |
+            "calculator": "convertHardness", "thisCase": {"hardness": {"value": 1, "unit": "gpg"}}, "otherCase": {} | /otherCase/hardness | missing |
+            "calculator": "convertHardness", "thisCase": {}, "modelVersion": "1.0.0"     | /modelVersion             | unknownValue |
+            "calculator": "convertHardness", "thisCase": {}, "otherModelVersion": "2.3.1"  | /otherModelVersion      | unknownValue | 2.3.0
+            "calculator": "convertHardness", "thisCase": {}, "otherCase": {}, "otherModelVersion": "2.3.0" | /otherModelVersion | inconsistent |
             """)
     void pointsToTheFault(String request, String pointer, String code, String meant) {
         TestServer.post(PATH, "{" + request + "}").statusCode(422).body("errors[0].pointer", equalTo(pointer),

@@ -27,7 +27,7 @@ class CompareAlternativesTest {
 
     @Test
     void holdsEveryWayAgainstTheBaseline() {
-        compare(WELL).statusCode(200).body("summary", containsString("Over 10 years, \"metered controller\" costs least: "))
+        compare(WELL).statusCode(200).body("summary", containsString("Over 10 years, \u201cmetered controller\u201d costs least: "))
                 .body("baseline", equalTo("as it is"))
                 .body("cheapest", not(equalTo("no softening"))).body("alternatives", hasSize(6))
                 .body("alternatives[0].worth", nullValue()).body("alternatives[0].breakEven", empty())

@@ -107,7 +107,7 @@ class CalendarFileTest {
         assertEquals("2.0", calendar.getProperty("VERSION").map(Property::getValue).orElseThrow());
         assertTrue(calendar.getProperty("PRODID").isPresent());
         assertTrue(calendar.getProperty("METHOD").isEmpty());
-        assertEquals("Water softener: " + "\u6c34; a, b\\c \"d\" \ud83d\udca7 e".repeat(2),
+        assertEquals("Water softener: \u201c" + "\u6c34; a, b\\c \u2019d\u2019 \ud83d\udca7 e".repeat(2) + "\u201d",
                 calendar.getProperty("NAME").map(Property::getValue).orElseThrow());
         assertEquals(calendar.getComponents().size(), uids(calendar).size());
         assertEquals(7, events(calendar, "regeneration").size());

@@ -137,7 +137,7 @@ class ScheduleRegenerationTest {
                  "softener": {"resinVolume": {"value": 20, "unit": "L"}}, "days": 10,
                  "preferences": {"startDate": "2026-02-01"},
                  "policies": [{"name": "x", "control": {"kind": "clock", "everyDays": 3, "weekdays": ["monday"]}}]}""")
-                .statusCode(422).body("errors.pointer", contains("/days", "/policies/0/control/everyDays",
+                .statusCode(422).body("errors.pointer", contains("/days", "/policies/0/control/weekdays",
                         "/preferences/startDate"));
     }
 

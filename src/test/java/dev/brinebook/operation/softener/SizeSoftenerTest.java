@@ -40,8 +40,8 @@ class SizeSoftenerTest {
     void choosesAmongTheShopsOwnAndSaysWhy() {
         size(TestServer.example("sizeSoftener.well-family")).statusCode(200).body("candidates", hasSize(3))
                 .body("summary", containsString("invented-"))
-                .body("why", matchesPattern(".*softener invented-150 costs [1-9][0-9]+\u00a0USD a year\\."
-                        + " Softener invented-200 costs [1-9][0-9]+\u00a0USD\\."))
+                .body("why", matchesPattern(".*softener \u201cinvented-150\u201d costs [1-9][0-9]+\u00a0USD a year\\."
+                        + " Softener \u201cinvented-200\u201d costs [1-9][0-9]+\u00a0USD\\."))
                 .body("candidates.find { it.sku == 'invented-100' }.fits", equalTo(false))
                 .body("candidates.find { it.sku == 'invented-100' }.shortcomings", contains("continuousFlowTooHigh"))
                 .body("candidates.find { it.sku == 'invented-100' }.reasons", hasSize(1));
@@ -53,7 +53,7 @@ class SizeSoftenerTest {
                 {"water": {"hardness": {"value": 40, "unit": "gpg"}}, "household": {"people": 9},
                  "candidates": [{"sku": "small", "resinVolume": {"value": 12, "unit": "L"}}]}""")
                 .statusCode(200).body("choice", nullValue())
-                .body("why", startsWith("None of the softeners fits. The closest is softener small. "))
+                .body("why", startsWith("None of the softeners fits. The closest is softener \u201csmall\u201d. "))
                 .body("candidates[0].shortcomings", hasItem("serviceStandardNotMet"));
     }
 
