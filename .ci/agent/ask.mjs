@@ -117,9 +117,13 @@ for (const file of examples) {
   const whole = await client.callTool({name: 'calculate', arguments: {operation, arguments: request, detail: 'full', format: 'json'}});
   assert.equal(whole.isError, false, file);
   assert.deepEqual(JSON.parse(whole.content[0].text), whole.structuredContent);
+  const given = whole.structuredContent;
   for (const [part, value] of Object.entries(answer)) {
-    assert.deepEqual(whole.structuredContent[part], value, `${file} ${part}`);
+    if (part in given || !given.leftOut?.includes(`/${part}`)) {
+      assert.deepEqual(given[part], value, `${file} ${part}`);
+    }
   }
+  assert.deepEqual(given.cautions, answer.cautions, file);
   const text = (await client.callTool({name: 'calculate', arguments: {operation, arguments: request}})).content[0].text;
   answer.cautions.filter(one => one.severity !== 'info').forEach(one => assert.ok(text.includes(one.message), `${file} ${one.code}`));
   asked.add(operation);

@@ -29,7 +29,9 @@ async function open(path, scheme, viewport) {
   const page = await browser.newPage({ colorScheme: scheme, viewport });
   page.on('console', message => faults.push(`${path}: ${message.type()}: ${message.text()}`));
   page.on('pageerror', error => faults.push(`${path}: ${error.message}`));
-  page.on('requestfailed', request => faults.push(`${path}: ${request.url()} ${request.failure().errorText}`));
+  // What is still under way when the next page is opened is broken off, which is no fault of a page.
+  page.on('requestfailed', request => request.failure().errorText === 'net::ERR_ABORTED'
+    || faults.push(`${path}: ${request.url()} ${request.failure().errorText}`));
   page.on('request', request => {
     asked.add(request.url());
     if (!request.url().startsWith(origin + '/') && !request.url().startsWith('data:')) {
@@ -59,7 +61,7 @@ async function crawl() {
       const links = await look(path);
       for (const link of links.filter(each => each.startsWith(origin + '/'))) {
         const linked = new URL(link).pathname;
-        if (/^\/(docs|problems)\b/.test(linked) && !linked.endsWith('.atom') && !known.includes(linked)
+        if (/^\/(docs|problems)\b/.test(linked) && !/\.(atom|py|mjs)$/.test(linked) && !known.includes(linked)
           && !(linked.startsWith('/docs/parts/') && known.filter(each => each.startsWith('/docs/parts/')).length >= MOST_PARTS)) {
           known.push(linked);
         }

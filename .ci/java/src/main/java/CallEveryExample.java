@@ -89,17 +89,21 @@ public final class CallEveryExample {
     private void sendQueries() throws Exception {
         comparison.assertSame("convertHardnessByQuery",
                 comparison.read(contract.resolve("examples/convertHardness.us.response.json")),
-                calculation.convertHardnessByQuery(new BigDecimal("18.5"), "gpg"));
+                calculation.convertHardnessByQuery(new BigDecimal("18.5"), "gpg", null, null, null));
         CompensatedHardnessRequest request = new CompensatedHardnessRequest().water(new WaterRequest()
                 .hardness(new HardnessQuantity().value(new BigDecimal("25")).unit(HardnessQuantity.UnitEnum.GPG))
                 .iron(milligramsPerLitre("2")).manganese(milligramsPerLitre("0.5")))
                 .units(CompensatedHardnessRequest.UnitsEnum.METRIC);
-        comparison.assertSame("compensateHardnessByQuery", comparison.tree(calculation.compensateHardness(request)),
+        comparison.assertSame("compensateHardnessByQuery", comparison.tree(calculation.compensateHardness(request, null, null, null)),
                 calculation.compensateHardnessByQuery(new BigDecimal("25"), "gpg", new BigDecimal("2"),
-                        new BigDecimal("0.5"), null, "metric"));
+                        new BigDecimal("0.5"), null, "metric", null, null, null));
         comparison.assertSame("assessByQuery", comparison.read(contract.resolve("examples/assess.apartment.response.json")),
-                calculation.assessByQuery(comparison.read(contract.resolve("examples/assess.apartment.request.json")).toString()));
-        called.addAll(List.of("convertHardnessByQuery", "compensateHardnessByQuery", "assessByQuery"));
+                calculation.assessByQuery(comparison.read(contract.resolve("examples/assess.apartment.request.json")).toString(), null, null,
+                        null));
+        comparison.assertSame("explainResult", comparison.read(contract.resolve("examples/explainResult.well-family.response.json")),
+                calculation.explainResult("assess", List.of("/settings/reserve", "/hardness/compensated"),
+                        comparison.read(contract.resolve("examples/assess.well-family.request.json")), null));
+        called.addAll(List.of("convertHardnessByQuery", "compensateHardnessByQuery", "assessByQuery", "explainResult"));
     }
 
     private static ConcentrationQuantity milligramsPerLitre(String value) {
@@ -108,7 +112,7 @@ public final class CallEveryExample {
 
     private void sendFault() throws Exception {
         try {
-            calculation.compensateHardness(new CompensatedHardnessRequest());
+            calculation.compensateHardness(new CompensatedHardnessRequest(), null, null, null);
             comparison.assertTrue(false, "a request without water was answered");
         } catch (ApiException e) {
             Problem problem = client.getObjectMapper().readValue(e.getResponseBody(), Problem.class);

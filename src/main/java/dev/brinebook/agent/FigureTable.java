@@ -39,7 +39,7 @@ final class FigureTable {
 
     private static Map<String, List<String>> read() {
         Map<String, List<String>> all = new LinkedHashMap<>();
-        List<String> lines = new ArrayList<>();
+        List<String> lines = List.of();
         for (String line : Json.lines("figures.txt")) {
             if (line.startsWith("[")) {
                 lines = new ArrayList<>();

@@ -102,7 +102,7 @@ final class PropertySchemaWriter {
     }
 
     /** The range of a number with a unit, as data; without the unit, it is that of whatever unit the number has. */
-    private static Optional<Map<String, Object>> range(Property property) {
+    static Optional<Map<String, Object>> range(Property property) {
         Map<String, Object> range = new LinkedHashMap<>();
         if (property.min() != Double.NEGATIVE_INFINITY) {
             range.put(property.aboveMin() ? "exclusiveMinimum" : "minimum", plain(property.min()));

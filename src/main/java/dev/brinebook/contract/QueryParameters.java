@@ -90,6 +90,9 @@ final class QueryParameters {
             schema.setEnum(choice(query, last, all));
         } else if (query.number() && !isQuantity(path)) {
             PropertySchemaWriter.bound(schema, last.getAnnotation(Property.class));
+        } else if (query.number()) {
+            PropertySchemaWriter.range(path.get(path.size() - 2).getAnnotation(Property.class))
+                    .ifPresent(range -> schema.addExtension("x-range", range));
         }
         Object example = query.number() ? new BigDecimal(query.example()) : query.example();
         return new Parameter().in("query").name(query.name()).required(query.required())

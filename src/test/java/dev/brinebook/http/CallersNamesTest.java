@@ -10,9 +10,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.restassured.response.Response;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -124,6 +126,15 @@ class CallersNamesTest {
                     .body("errors[0].code", equalTo("unknownValue"))
                     .body("errors[0].message", equalTo("Must be plain text, without control, format and direction characters."));
         }
+    }
+
+    /** The id of a line comes back in its answer. */
+    @Test
+    void anIdThatIsNotSeenIsRefused() {
+        String line = Served.given().contentType("application/x-ndjson").body((
+                "{\"id\": \"a\\u202eb\", \"request\": " + Served.SMALLEST + "}\n")
+                .getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/convertHardness").asString();
+        assertTrue(line.contains("\"status\":422") && line.contains("\"pointer\":\"/id\""), line);
     }
 
     @ParameterizedTest

@@ -105,6 +105,10 @@ final class ObjectLines implements RequestLines {
             at.add(Code.WRONG_TYPE, Message.of("objectLines.idTextOrNumber", JsonReader.MAX_NAME_LENGTH));
             return null;
         }
+        if (!JsonReader.isPlain(text)) {
+            at.add(Code.UNKNOWN_VALUE, Message.of("problem.http.mustPlainTextWithout"));
+            return null;
+        }
         return value == JsonToken.VALUE_STRING ? '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"' : text;
     }
 

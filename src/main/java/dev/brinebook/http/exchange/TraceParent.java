@@ -31,7 +31,7 @@ public final class TraceParent {
     /** The trace that the caller keeps, by its sampled flag (section 3.2.2.5), or null. */
     public static Exemplar sampledBy(String given) {
         Matcher parts = VALID.matcher(given == null ? "" : given);
-        boolean kept = parts.matches() && !parts.group(1).equals(NO_TRACE) && Character.digit(parts.group(3).charAt(0), 16) % 2 == 1;
+        boolean kept = parts.matches() && !parts.group(1).equals(NO_TRACE) && (Character.digit(parts.group(3).charAt(0), 16) & 1) == 1;
         return kept ? new Exemplar(parts.group(1), parts.group(2)) : null;
     }
 }

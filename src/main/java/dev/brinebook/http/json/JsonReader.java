@@ -156,4 +156,9 @@ public final class JsonReader {
     private static ProblemException malformed(Message what, int line, int column) {
         return new ProblemException(ProblemType.MALFORMED_BODY, Message.of("jsonReader.lineColumn", what, line, column));
     }
+
+    /** Whether a reader sees every character of a text, where it stands. */
+    public static boolean isPlain(String text) {
+        return text.codePoints().noneMatch(StrictScalars::isInvisible);
+    }
 }

@@ -143,7 +143,7 @@ final class StrictScalars {
             return FaultCollector.wrongType(context, Message.of("problem.http.mustTextGiven", FaultCollector.name(parser)), parser);
         }
         String text = parser.getText();
-        if (text.codePoints().anyMatch(StrictScalars::isInvisible)) {
+        if (!JsonReader.isPlain(text)) {
             FaultCollector.violations(context).add(new Violation(FaultCollector.pointer(parser), Code.UNKNOWN_VALUE,
                     Message.of("problem.http.mustPlainTextWithout")));
             return null;
@@ -152,7 +152,7 @@ final class StrictScalars {
     }
 
     /** What a reader does not see, or sees elsewhere: control, format and direction characters, separators of lines, half characters. */
-    private static boolean isInvisible(int character) {
+    static boolean isInvisible(int character) {
         return INVISIBLE.contains((byte) Character.getType(character));
     }
 

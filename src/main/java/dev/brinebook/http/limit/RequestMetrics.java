@@ -40,7 +40,7 @@ public final class RequestMetrics implements AutoCloseable {
 
     private static final double NANOSECONDS_PER_SECOND = 1e9;
     /** Up to 1 s of waiting, 10 s of a body and 10 s of a calculation lie below the last bound, as the settings are by default. */
-    private static final double[] BOUNDS_SECONDS = {0.0005, 0.001, 0.002, 0.005, 0.02, 0.1, 1, 3, 10, 30};
+    private static final double[] BOUNDS_SECONDS = {0.0005, 0.001, 0.002, 0.005, 0.02, 0.1, 0.25, 0.5, 1, 2.5, 5, 10, 30};
 
     /** OpenMetrics 1.0 allows exemplars at buckets and counters only, and parsers refuse others. */
     private static final class Format implements PrometheusConfig {

@@ -25,7 +25,8 @@ public record PricesRequest(
         @Property(value = "Price of each additional volume of waste water.",
                 fallback = "4.17 USD per 1,000 gal; elsewhere the usual price of the country; 0 with a septic system, "
                 + "which is assumed for a private well unless the request says otherwise") WaterPrice sewer,
-        @Property(value = "Price of a service visit.", min = 0, max = PricesRequest.MAX_AMOUNT, fallback = (int) Prices.ASSUMED_USD_PER_SERVICE_VISIT
+        @Property(value = "Price of a service visit.", min = 0, max = PricesRequest.MAX_AMOUNT,
+                fallback = (int) Prices.ASSUMED_USD_PER_SERVICE_VISIT
                 + " in the currency; visits cost only if the request gives their number")
         Money serviceVisit,
         @Property(value = "Year of the prices. Prices are not converted between years, so give all for the same year.", min = 1990,

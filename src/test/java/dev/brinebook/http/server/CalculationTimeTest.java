@@ -112,7 +112,7 @@ class CalculationTimeTest {
     @Test
     void aToolThatTakesTooLongReportsItToItsModel() {
         Heavy heavy = heaviest().get(2);
-        Agent.posting(server.port(), Agent.call(heavy.operation(), heavy.body())).post(Agent.PATH).then().statusCode(200)
+        Agent.posting(server.port(), Agent.calculate(heavy.operation(), heavy.body())).post(Agent.PATH).then().statusCode(200)
                 .body("result.isError", equalTo(true)).body("result.content[0].text", org.hamcrest.Matchers.containsString(DETAIL));
     }
 

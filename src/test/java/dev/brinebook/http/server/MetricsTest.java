@@ -95,7 +95,8 @@ class MetricsTest {
                 .filter(line -> line.contains("_bucket{") && line.contains("hardness-conversion"))
                 .map(line -> line.replaceAll(".*le=\"([^\"]+)\".*", "$1").replace("+Inf", "Infinity")).map(Double::parseDouble)
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(new TreeSet<>(Set.of(0.0005, 0.001, 0.002, 0.005, 0.02, 0.1, 1.0, 3.0, 10.0, 30.0, Double.POSITIVE_INFINITY)),
+        assertEquals(new TreeSet<>(Set.of(0.0005, 0.001, 0.002, 0.005, 0.02, 0.1, 0.25, 0.5, 1.0, 2.5, 5.0, 10.0, 30.0,
+                Double.POSITIVE_INFINITY)),
                 bounds);
     }
 

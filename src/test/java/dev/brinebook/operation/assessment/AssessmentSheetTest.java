@@ -126,7 +126,8 @@ class AssessmentSheetTest {
         assertTrue(shown.text().endsWith(unit), shown.text());
         String written = shown.text().substring(0, shown.text().length() - unit.length());
         if (value.isNumber()) {
-            assertTrue(written.matches("\u2212?(\\d{1,3}(,\\d{3})+|\\d{1,3})(\\.\\d+)?"), "thousands have commas: " + written + " at " + shown.attr("data-at"));
+            assertTrue(written.matches("\u2212?(\\d{1,3}(,\\d{3})+|\\d{1,3})(\\.\\d+)?"),
+                    "thousands have commas: " + written + " at " + shown.attr("data-at"));
             boolean rounded = shown.hasAttr("data-value");
             if (rounded) {
                 assertEquals(value.asDouble(), Double.parseDouble(shown.attr("data-value")), shown.attr("data-at"));

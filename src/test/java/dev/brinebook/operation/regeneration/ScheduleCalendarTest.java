@@ -111,7 +111,8 @@ class ScheduleCalendarTest {
         schedule("", """
                 "days": 365, "policies": [{"name": "4", "control": {"kind": "clock", "everyDays": 4}},
                   {"name": "10", "control": {"kind": "clock", "everyDays": 10}}]""").statusCode(200)
-                .body("summary", containsString("Policy \u201c10\u201d, compared with \u201c4\u201d: 440\u00a0lb less salt a year and 73 more hard days."))
+                .body("summary", containsString("Policy \u201c10\u201d, compared with \u201c4\u201d: 440\u00a0lb less salt a year and 73 "
+                        + "more hard days."))
                 .body("comparisons[0].salt.value", near(-438, 1e-3, "54.75 x 8"))
                 .body("comparisons[0].regenerations", exactly(-54.75)).body("comparisons[0].hardDays", exactly(73));
     }
@@ -138,7 +139,8 @@ class ScheduleCalendarTest {
                 .body("policies.regenerationHour", contains(2, 23))
                 .body("assumptions.find {it.pointer == '/policies/0/control/regenerationHour'}.origin", equalTo("default"))
                 .body("assumptions.find {it.pointer == '/policies/1/control/regenerationHour'}.origin", equalTo("caller"))
-                .body("summary", endsWith("Policy \u201cb\u201d, compared with \u201ca\u201d: the same amount of salt a year and the same number of hard days."));
+                .body("summary", endsWith("Policy \u201cb\u201d, compared with \u201ca\u201d: the same amount of salt a year "
+                        + "and the same number of hard days."));
     }
 
     @Test
