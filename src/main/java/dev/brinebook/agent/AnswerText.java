@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  */
 final class AnswerText {
 
-    /** Components of an answer that are told apart from its figures. */
+    /** Components of an answer that have lines of their own, and are none of its figures. */
     static final Set<String> APART = Set.of("summary", "verdict", "cautions", "assumptions", "basis", "modelVersion");
 
     enum Detail { NUMBERS, STANDARD, FULL }

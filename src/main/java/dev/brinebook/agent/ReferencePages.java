@@ -6,14 +6,11 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.contract.Examples;
 import dev.brinebook.contract.OperationSchemas;
-import dev.brinebook.docs.Docs;
+import dev.brinebook.docs.UnitRegister;
+import dev.brinebook.model.Changelog;
 import dev.brinebook.source.Source;
 import dev.brinebook.source.Sources;
 import dev.brinebook.text.Message;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -29,7 +26,6 @@ final class ReferencePages {
 
     private static final String TEXT = "text/plain";
     private static final String JSON = "application/json";
-    private static final String CHANGES = "/dev/brinebook/docs/changelog.txt";
     private static final Map<String, Object> ANNOTATIONS = Json.object("audience", List.of("assistant"), "priority", 0.3);
     private static final Map<String, String> PAGES = new LinkedHashMap<>();
     private static final Map<String, String> TEMPLATES = new LinkedHashMap<>();
@@ -104,7 +100,7 @@ final class ReferencePages {
     private String page(String path, Caller caller) {
         return switch (path) {
             case "operations" -> lines(operations.values(), operation -> operation.id() + ": " + operation.summary() + ".");
-            case "units" -> lines(new Docs(List.copyOf(operations.values()), List.of()).units().kinds(), kind -> kind.kind()
+            case "units" -> lines(UnitRegister.of(List.copyOf(operations.values())).kinds(), kind -> kind.kind()
                     + " (base unit " + kind.baseUnit() + "):\n" + lines(kind.units(), unit -> "  " + unit.symbol() + ": " + unit.name()
                     + "; factor " + unit.factor()).stripTrailing());
             case "glossary" -> lines(Glossary.terms().entrySet(), term -> term.getKey() + ": " + term.getValue());
@@ -124,11 +120,9 @@ final class ReferencePages {
     }
 
     private static String changes() {
-        try (InputStream file = ReferencePages.class.getResourceAsStream(CHANGES)) {
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return lines(Changelog.versions(), version -> version.number() + " of " + version.date() + ":\n" + lines(version.entries(),
+                entry -> "  " + WireNames.of(entry.kind()) + " " + entry.id() + ": " + entry.text() + " " + entry.effect())
+                .stripTrailing());
     }
 
     private String entry(String[] path, Caller caller) {

@@ -34,7 +34,7 @@ final class ValueText {
     /**
      * The text of {@code value}, or null where it has none.
      *
-     * @param name the name of its component, which tells the kind of a plain number
+     * @param name the name of its component, which says what a plain number counts
      * @param rounding how a number is rounded
      */
     String of(Object value, String name, Rounding rounding) {

@@ -87,7 +87,7 @@ public final class AnswerValues {
     }
 
     /**
-     * What tells an element from others: its first component, or its second behind a rank; the unit of a quantity; nothing for plain
+     * What identifies an element of a list: its first component, or its second behind a rank; the unit of a quantity; nothing for plain
      * values.
      */
     private static String name(Object element) {

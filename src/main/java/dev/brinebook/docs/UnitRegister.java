@@ -17,7 +17,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** Every kind of quantity that requests and answers use, read from the records and the enums of units themselves. */
-final class UnitRegister {
+public final class UnitRegister {
 
     private static final String SUFFIX = "Quantity";
 
@@ -27,7 +27,7 @@ final class UnitRegister {
     private UnitRegister() {
     }
 
-    static UnitsAnswer of(List<Operation<?, ?>> operations) {
+    public static UnitsAnswer of(List<Operation<?, ?>> operations) {
         UnitRegister register = new UnitRegister();
         operations.forEach(operation -> {
             register.collect(operation.requestType());

@@ -30,7 +30,7 @@ final class AnswerTable implements AnswerLines {
 
     /** Columns before all others. */
     static final List<String> FIRST = List.of("line", "status");
-    /** Columns that tell of errors in a table to correct, and that nobody reads when it is sent again. */
+    /** Columns that describe the errors of a row. They are ignored when the table is sent again. */
     static final Set<String> OF_PROBLEMS = ofProblems();
     /** Before the name of a column that the answer has itself. */
     private static final String PASSED = "passed.";

@@ -12,7 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** Rows of a table, by RFC 4180, with the columns that tell of errors. */
+/** Rows of a table, by RFC 4180, with the columns that describe errors. */
 final class CsvRows {
 
     /** Columns of the error of a row: the first two for people, then all that JSON says of each error, as JSON. */

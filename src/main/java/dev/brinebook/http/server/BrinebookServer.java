@@ -192,7 +192,7 @@ public final class BrinebookServer implements AutoCloseable {
         config.jetty.modifyServer(this::prepare);
         config.jetty.addConnector(listeners::service);
         config.jetty.addConnector(listeners::watching);
-        config.requestLogger.http(new RequestLog(metrics, traces)::tell);
+        config.requestLogger.http(new RequestLog(metrics, traces)::log);
         config.routes.before(this::begin);
         config.routes.after(Compression::apply);
         operations.forEach(operation -> route(config.routes,

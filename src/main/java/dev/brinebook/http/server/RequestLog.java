@@ -27,7 +27,7 @@ final class RequestLog {
         this.traces = traces;
     }
 
-    void tell(Context context, Float milliseconds) {
+    void log(Context context, Float milliseconds) {
         RequestLabel label = RequestLabel.of(context);
         long nanoseconds = (long) (milliseconds * NANOSECONDS_PER_MILLISECOND);
         Exemplar kept = traces.record(label, RequestId.of(context), context::header, nanoseconds);
