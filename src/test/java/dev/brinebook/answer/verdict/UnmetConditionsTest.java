@@ -101,7 +101,7 @@ class UnmetConditionsTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             {"prices": {"bypass": {"value": 60, "unit": "EUR"}}}    | /site/prices/bypass
             {"prices": {"bypass": {"value": 60, "unit": "XQX"}}}    | /site/prices/bypass/unit
-            {"prices": {"bypass": {"value": -1, "unit": "USD"}}}    | /site/prices/bypass
+            {"prices": {"bypass": {"value": -1, "unit": "USD"}}}    | /site/prices/bypass/value
             {"prices": {"resin": {"value": 1e9, "unit": "USD"}}}    | /site/prices
             {"prices": {"roof": {"value": 1, "unit": "USD"}}}       | /site/prices/roof
             {"drainFlow": {"value": 0, "unit": "gpm"}}              | /site/drainFlow/value
