@@ -25,4 +25,15 @@ assert exemplars and all(len(each.labels["trace_id"]) == 32 for each in exemplar
 bounds = {float(sample.labels["le"]) for sample in requests.samples if sample.name.endswith("_bucket")}
 assert 10.0 in bounds, bounds
 assert any(sample.labels["operation"] for sample in openly["bulk_lines"].samples)
+for name in ("bulk_line_duration_seconds", "agent_call_duration_seconds"):
+    durations = openly.get(name)
+    if durations is None and name.startswith("agent"):  # no agent has asked yet
+        continue
+    assert durations.type == "histogram" and durations.unit == "seconds", durations
+    own = {float(sample.labels["le"]) for sample in durations.samples if sample.name.endswith("_bucket")}
+    assert own == bounds, own
+assert any(sample.labels["operation"] for sample in openly["bulk_line_duration_seconds"].samples)
+processor = openly["process_cpu_seconds"]
+assert processor.type == "counter" and processor.unit == "seconds" and processor.samples[0].value > 0.1, processor
+assert not [name for name in text if name.endswith("_ns")], "nanoseconds"
 print(f"{len(text)} families of metrics, {len(exemplars)} exemplars, in both formats")

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.StreamSupport;
 
 /** The tool that runs one operation: the answer of the REST operation of that name, as text of a bounded length or as JSON. */
 final class Calculate {
@@ -37,12 +36,17 @@ final class Calculate {
         if (outcome.answer() == null) {
             return failed(outcome, parts);
         }
+        return UnlikelyUnit.of(outcome.answer(), texts(arguments, UnlikelyUnit.CONFIRMED))
+                .orElseGet(() -> shown(operation, outcome.answer(), arguments, caller));
+    }
+
+    private static Map<String, Object> shown(Operation<?, ?> operation, Record answer, RawObject arguments, Caller caller) {
         Detail detail = Detail.valueOf(text(arguments, "detail", "standard").toUpperCase(Locale.ROOT));
         if (text(arguments, "format", "text").equals("json")) {
-            ObjectNode json = json(caller.calculation().write(outcome.answer()), detail);
+            ObjectNode json = json(caller.calculation().write(answer), detail);
             return ToolResult.structured(bounded(json, texts(arguments, "show"), operation.path()), caller.revision());
         }
-        AnswerText text = new AnswerText(operation, outcome.answer(), caller.calculation());
+        AnswerText text = new AnswerText(operation, answer, caller.calculation());
         List<String> shown = text.shown(texts(arguments, "show"));
         List<String> explained = texts(arguments, "explain");
         if (!explained.isEmpty()) {
@@ -66,8 +70,7 @@ final class Calculate {
     }
 
     private static List<String> texts(RawObject arguments, String name) {
-        JsonNode values = arguments.members().get(name);
-        return values == null ? List.of() : StreamSupport.stream(values.spliterator(), false).map(JsonNode::textValue).toList();
+        return Json.texts(arguments.members().get(name));
     }
 
     /** As much of an answer as the detail says; stop, warning and the version of the model in any. */

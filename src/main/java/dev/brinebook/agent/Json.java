@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.StreamSupport;
 
 /** JSON of messages, read strictly, and the committed files of this package. */
 final class Json {
@@ -64,6 +65,11 @@ final class Json {
             object.put((String) namesAndValues[i], namesAndValues[i + 1]);
         }
         return object;
+    }
+
+    /** The elements of a list of texts; none of null. */
+    static List<String> texts(JsonNode list) {
+        return list == null ? List.of() : StreamSupport.stream(list.spliterator(), false).map(JsonNode::textValue).toList();
     }
 
     /** The text of a committed file of this package. */

@@ -4,16 +4,11 @@ package dev.brinebook.agent;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.agent.AnswerText.Detail;
-import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Checker;
 import dev.brinebook.api.Operation;
-import dev.brinebook.api.Text;
-import dev.brinebook.caution.Caution;
-import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +24,6 @@ final class QuickAssess {
     private static final int[] USUAL_DOSES = {6, 15};
     /** Below it a name plate is most likely in thousands of grains. */
     private static final int ASSUMED_LEAST_NAMEPLATE_GRAINS = 1_000;
-    private static final Set<Caution> OF_HARDNESS = Set.of(Caution.HARDNESS_MAYBE_MG_PER_L, Caution.HARDNESS_MAYBE_GRAINS);
 
     private final Operation<?, ?> assess;
     private final JsonNode schema;
@@ -62,8 +56,8 @@ final class QuickAssess {
             return form ? ToolResult.form(QuickFacts.form(missing, schema)) : ToolResult.fault(ask(missing));
         }
         if (thousands(facts)) {
-            return ToolResult.fault(unlikely("sizeUnit", "A name plate of " + number(facts, "size")
-                    + " gr is unlikely. Is it in thousands of grains?"));
+            return UnlikelyUnit.ask("sizeUnit", "A name plate of " + Checker.echo(facts.value("size").decimalValue())
+                    + " gr is unlikely. Is it in thousands of grains?");
         }
         return assess(facts, caller);
     }
@@ -90,7 +84,7 @@ final class QuickAssess {
 
     private static boolean thousands(QuickFacts facts) {
         return "gr".equals(facts.text("sizeUnit")) && facts.value("size").doubleValue() < ASSUMED_LEAST_NAMEPLATE_GRAINS
-                && !facts.lists("confirmed", "sizeUnit");
+                && !facts.lists(UnlikelyUnit.CONFIRMED, "sizeUnit");
     }
 
     private Map<String, Object> assess(QuickFacts facts, Caller caller) {
@@ -100,41 +94,16 @@ final class QuickAssess {
             return outcome.problem() != null ? Calculate.failed(outcome, Set.of()) : ToolResult.fault(FaultText.of(
                     outcome.violations().stream().map(Fault::of).map(QuickFacts::named).distinct().toList(), Set.of()));
         }
-        List<Caution> cautions = AnswerTree.list(outcome.answer(), "/cautions").stream()
-                .map(one -> ((CautionAnswer) one).code()).toList();
-        if (cautions.stream().anyMatch(OF_HARDNESS::contains) && !facts.lists("confirmed", "hardnessUnit")) {
-            return ToolResult.fault(unlikely("hardnessUnit", hardnessInUnits(facts)));
-        }
-        if (cautions.contains(Caution.RESIN_VOLUME_UNUSUAL) && !facts.lists("confirmed", "sizeUnit")) {
-            return ToolResult.fault(unlikely("sizeUnit", number(facts, "size") + " " + facts.text("sizeUnit")
-                    + " of resin is unlikely for a household. Is the unit right?"));
-        }
-        List<String> extra = facts.lists("unknown", "saltPerRegeneration") && facts.has("conversionCost")
-                ? List.of(range(request, caller)) : List.of();
-        return ToolResult.text(new AnswerText(assess, outcome.answer(), caller.calculation()).of(Detail.STANDARD, extra));
+        return UnlikelyUnit.of(outcome.answer(), facts.texts(UnlikelyUnit.CONFIRMED)).orElseGet(() -> {
+            List<String> extra = facts.lists("unknown", "saltPerRegeneration") && facts.has("conversionCost")
+                    ? List.of(range(request, caller)) : List.of();
+            return ToolResult.text(new AnswerText(assess, outcome.answer(), caller.calculation()).of(Detail.STANDARD, extra));
+        });
     }
 
     private Outcome calculate(ObjectNode request, Caller caller) {
         // Not written out: a number of the caller may have any exponent.
         return caller.calculation().calculate(assess, request.toString().getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static String hardnessInUnits(QuickFacts facts) {
-        HardnessUnit unit = Arrays.stream(HardnessUnit.values()).filter(one -> one.symbol().equals(facts.text("hardnessUnit")))
-                .findFirst().orElseThrow();
-        double base = unit.toBase(facts.value("hardness").doubleValue());
-        HardnessUnit other = unit == HardnessUnit.MG_PER_L ? HardnessUnit.GPG : HardnessUnit.MG_PER_L;
-        return "A hardness of " + number(facts, "hardness") + " " + unit.symbol() + " (" + Text.number(other.fromBase(base))
-                .toPlainString() + " " + other.symbol() + ") is unlikely. Is the unit right, or is it in " + other.symbol() + "?";
-    }
-
-    private static String number(QuickFacts facts, String fact) {
-        return Checker.echo(facts.value(fact).decimalValue());
-    }
-
-    private static String unlikely(String fact, String question) {
-        return "Nothing was calculated. unitLooksWrong " + fact + ": " + question + " Ask the person. If it is right, call again with "
-                + "confirmed [\"" + fact + "\"]; else with the unit that the person says.\n";
     }
 
     /** The payback at the ends of the usual doses, where nobody knows the dose. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.StreamSupport;
 
 /** The facts of a quick assessment: which are missing, what to ask for them, and the request that they make. */
 final class QuickFacts {
@@ -72,9 +71,14 @@ final class QuickFacts {
         return given.get(fact);
     }
 
+    /** The elements of {@code list}; none where it is not given. */
+    List<String> texts(String list) {
+        return Json.texts(given.get(list));
+    }
+
     /** Whether {@code list} names {@code fact}. */
     boolean lists(String list, String fact) {
-        return has(list) && StreamSupport.stream(given.get(list).spliterator(), false).anyMatch(one -> fact.equals(one.textValue()));
+        return texts(list).contains(fact);
     }
 
     /** A fault for each fact that is given and called unknown too: only one can be right. */

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -34,14 +35,15 @@ public final class AnswerValues {
      * @param pointer its JSON pointer in the answer
      * @param number the number, or null
      * @param unit symbol of the unit of the number, or null
-     * @param code the code, name, date, true or false, or null
+     * @param code the code, name or date, or null
+     * @param flag true or false, or null
      */
-    public record Value(String pointer, BigDecimal number, String unit, String code) {
+    public record Value(String pointer, BigDecimal number, String unit, String code, Boolean flag) {
 
         /** Whether another is equal, wherever it is; 1.0 and 1 are. */
         public boolean isSameAs(Value other) {
-            return other != null && String.valueOf(unit).equals(String.valueOf(other.unit))
-                    && String.valueOf(code).equals(String.valueOf(other.code))
+            return other != null && Objects.equals(unit, other.unit)
+                    && Objects.equals(code, other.code) && Objects.equals(flag, other.flag)
                     && (number == null ? other.number == null : other.number != null && number.compareTo(other.number) == 0);
         }
     }
@@ -64,7 +66,7 @@ public final class AnswerValues {
             addAll(List.copyOf(list), pointer, key);
         } else if (value instanceof Record part && RecordShape.of(part.getClass()).names().equals(AMOUNT)) {
             Object[] amount = RecordShape.of(part.getClass()).values(part);
-            values.put(key, new Value(pointer, (BigDecimal) amount[0], unit(amount[1]), null));
+            values.put(key, new Value(pointer, (BigDecimal) amount[0], unit(amount[1]), null, null));
         } else if (value instanceof Record part && part.getClass().isAnnotationPresent(SchemaDescription.class)) {
             RecordShape shape = RecordShape.of(part.getClass());
             Object[] components = shape.values(part);
@@ -72,9 +74,12 @@ public final class AnswerValues {
                 add(components[i], pointer + "/" + shape.names().get(i), key + "/" + shape.names().get(i));
             }
         } else if (value instanceof Number number) {
-            values.put(key, new Value(pointer, new BigDecimal(number.toString()), null, null));
+            values.put(key, new Value(pointer, new BigDecimal(number.toString()), null, null, null));
+        } else if (value instanceof Boolean flag) {
+            values.put(key, new Value(pointer, null, null, null, flag));
         } else if (value != null && !(value instanceof Message)) {
-            values.put(key, new Value(pointer, null, null, value instanceof Enum<?> constant ? WireNames.of(constant) : value.toString()));
+            String code = value instanceof Enum<?> constant ? WireNames.of(constant) : value.toString();
+            values.put(key, new Value(pointer, null, null, code, null));
         }
     }
 

@@ -31,6 +31,12 @@ public record CsvColumn(String name, List<String> path, Class<?> type, boolean l
         return Number.class.isAssignableFrom(type);
     }
 
+    /** Whether a JSON pointer leads to its value, or to one of the list that it is. */
+    public boolean holds(String pointer) {
+        String own = "/" + String.join("/", path);
+        return pointer.equals(own) || list && pointer.startsWith(own + "/");
+    }
+
     /** What it is. */
     public String description() {
         return amount == null ? property.value() : amount.value() + " " + property.value();

@@ -14,11 +14,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Explains single results of an answer from its basis and its assumptions. */
+/** Explains single results of an answer: from its basis, the results that it takes, and the inputs that it rests on. */
 public final class Explainer {
 
     /** The parameter that names a result, by a JSON pointer into the answer. */
@@ -26,17 +25,16 @@ public final class Explainer {
     /** Results explained in one call at most. */
     public static final int MAX_POINTERS = 5;
 
-    private static final String EVERY = "*";
     private static final int MOST_NAMES = 40;
 
     private final Record answer;
     private final List<BasisAnswer> basis;
-    private final List<Resolved> assumptions;
+    private final CaseInputs inputs;
 
-    private Explainer(Record answer) {
+    private Explainer(String calculator, Record request, Record answer) {
         this.answer = answer;
         this.basis = list("basis", BasisAnswer.class);
-        this.assumptions = list("assumptions", Resolved.class);
+        this.inputs = new CaseInputs(calculator, request, AnswerHead.of(answer).assumptions());
     }
 
     /**
@@ -48,18 +46,24 @@ public final class Explainer {
      */
     public static <Q extends Record> ExplanationAnswer explain(Operation<Q, ?> operation, Q request, Model model,
             List<String> pointers) {
-        return explain(operation.id(), operation.answer(request, model, AnswerParts.ALL), pointers);
+        return explain(operation.id(), request, operation.answer(request, model, AnswerParts.ALL), pointers);
     }
 
     /**
      * The explanation of an answer that has all its parts.
      *
      * @param calculator the operation that gave it
+     * @param request what it answers
      * @param pointers JSON pointers into the answer; {@code *} stands for every element of a list
      * @throws InvalidRequest when the answer has nothing at one of them
      */
+    public static ExplanationAnswer explain(String calculator, Record request, Record answer, List<String> pointers) {
+        return new Explainer(calculator, request, answer).of(calculator, pointers);
+    }
+
+    /** The same of an answer whose request is not at hand: of the inputs, those that the answer lists. */
     public static ExplanationAnswer explain(String calculator, Record answer, List<String> pointers) {
-        return new Explainer(answer).of(calculator, pointers);
+        return explain(calculator, null, answer, pointers);
     }
 
     private ExplanationAnswer of(String calculator, List<String> pointers) {
@@ -69,9 +73,7 @@ public final class Explainer {
         if (!violations.isEmpty()) {
             throw new InvalidRequest(violations.sorted());
         }
-        Set<Resolved> known = explained.stream().flatMap(each -> each.assumptions().stream()).collect(Collectors.toSet());
-        List<Resolved> others = assumptions.stream().filter(one -> one.origin() != Resolved.Origin.CALLER && !known.contains(one)).toList();
-        return new ExplanationAnswer(calculator, explained, others, list("cautions", CautionAnswer.class).stream()
+        return new ExplanationAnswer(calculator, explained, AnswerHead.of(answer).cautions().stream()
                 .filter(caution -> caution.severity() != Severity.INFO).toList(), ModelVersion.CURRENT);
     }
 
@@ -80,30 +82,16 @@ public final class Explainer {
         List<Object> places = List.of(answer);
         for (int i = 0; i < path.size(); i++) {
             String name = path.get(i);
-            List<Object> next = places.stream().flatMap(place -> below(place, name)).toList();
+            List<Object> next = places.stream().flatMap(place -> Places.below(place, name)).toList();
             if (next.isEmpty() || !pointer.startsWith("/")) {
                 at.add(nothing(path.subList(0, i), name, places, at.pointer()));
                 return null;
             }
             places = next;
         }
-        List<ExplainedFormula> formulas = basis.stream().filter(entry -> meets(entry, path)).map(Explainer::formula).toList();
-        return new Explained(pointer, path.contains(EVERY) ? null : plain(places.get(0)), formulas, related(formulas));
-    }
-
-    /** What is at {@code name} in an object or list. */
-    private static Stream<Object> below(Object place, String name) {
-        if (place instanceof List<?> list) {
-            return name.equals(EVERY) ? list.stream().map(Object.class::cast)
-                    : IntStream.range(0, list.size()).filter(i -> Integer.toString(i).equals(name)).mapToObj(list::get);
-        }
-        return components(place).filter(component -> component.name().equals(name))
-                .map(component -> component.of((Record) place)).filter(value -> value != null);
-    }
-
-    private static Stream<Plan.Component> components(Object place) {
-        return place instanceof Record part && AnswerPart.isObject(part.getClass()) ? Plan.of(part.getClass()).components().stream()
-                : Stream.empty();
+        List<ExplainedFormula> formulas = basis.stream().filter(entry -> Places.meet(entry.pointer(), path)).map(Explainer::formula).toList();
+        return new Explained(pointer, path.contains(Places.EVERY) ? null : Places.plain(places.get(0)), formulas,
+                Operands.of(answer, path), inputs.of(path));
     }
 
     private static Violation nothing(List<String> above, String name, List<Object> places, String pointer) {
@@ -112,7 +100,7 @@ public final class Explainer {
             if (place instanceof List<?> list) {
                 IntStream.range(0, list.size()).limit(MOST_NAMES).forEach(i -> known.add(Integer.toString(i)));
             } else {
-                components(place).filter(component -> component.of((Record) place) != null).forEach(component ->
+                Places.components(place).filter(component -> component.of((Record) place) != null).forEach(component ->
                         known.add(component.name()));
             }
         });
@@ -128,35 +116,12 @@ public final class Explainer {
                         Violation.names(there), null, null);
     }
 
-    /** Whether the entry is of the place, of a part that holds it, or of what it holds. */
-    private static boolean meets(BasisAnswer entry, List<String> path) {
-        String[] names = entry.pointer().substring(1).split("/");
-        return IntStream.range(0, Math.min(names.length, path.size())).allMatch(i -> names[i].equals(path.get(i))
-                || names[i].equals(EVERY) || path.get(i).equals(EVERY));
-    }
-
     private static ExplainedFormula formula(BasisAnswer entry) {
         return new ExplainedFormula(entry.pointer(), entry.formula(), entry.formula().numbers().stream()
                 .map(number -> new FormulaNumber(number.value(), number.unit())).toList(), FormulaSource.of(entry.key()));
     }
 
-    private List<Resolved> related(List<ExplainedFormula> formulas) {
-        return assumptions.stream().filter(one -> formulas.stream().anyMatch(formula -> formula.source().key().equals(one.source())
-                || formula.numbers().stream().anyMatch(number -> isSame(number, one)))).toList();
-    }
-
-    private static boolean isSame(FormulaNumber number, Resolved assumed) {
-        return number.unit() != null && number.unit().equals(assumed.unit()) && assumed.value() != null
-                && number.value().compareTo(assumed.value()) == 0;
-    }
-
-    /** A number, quantity, code or text; null for what has parts of its own. */
-    private static Object plain(Object value) {
-        boolean amount = components(value).map(Plan.Component::name).toList().equals(List.of("value", "unit"));
-        return amount || !(value instanceof List) && components(value).findAny().isEmpty() ? value : null;
-    }
-
     private <T> List<T> list(String name, Class<T> type) {
-        return below(answer, name).flatMap(list -> ((List<?>) list).stream()).map(type::cast).toList();
+        return Places.below(answer, name).flatMap(list -> ((List<?>) list).stream()).map(type::cast).toList();
     }
 }

@@ -19,6 +19,9 @@ import java.util.stream.Stream;
 /** Collects assumptions and basis of an answer, while its request is mapped and answered. */
 public final class Explanation {
 
+    /** Values assumed, and entries of the basis, of one answer at most: an entry of the basis is of all elements of a list. */
+    public static final int MOST_ENTRIES = 1_000;
+
     private final Map<String, Resolved> resolved = new LinkedHashMap<>();
     private final List<BasisAnswer> basis = new ArrayList<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();

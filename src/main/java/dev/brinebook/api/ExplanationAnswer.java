@@ -10,21 +10,30 @@ import java.util.List;
 @SchemaDescription("What single results of an answer are, and where they come from.")
 public record ExplanationAnswer(
         @Property(value = "Operation that gave the answer.", example = "\"assess\"") String calculator,
-        @Property("One for each pointer, in their order.") List<Explained> explanations,
-        @Property("All other values that the calculation took and the request did not give. It is not recorded which results rest on "
-                + "them.") List<Resolved> otherAssumptions,
+        @Property(value = "One for each pointer, in their order.", maxItems = Explainer.MAX_POINTERS) List<Explained> explanations,
         @Property("Cautions of severity stop and warning of the answer, to show.") List<CautionAnswer> cautions,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+
+    /** Numbers of one formula at most. */
+    static final int MOST_NUMBERS = 100;
 
     @SchemaDescription("What a result is, and where it comes from.")
     public record Explained(
             @Property(value = "JSON pointer to the result, as requested.", example = "\"/settings/reserve\"") String pointer,
             @Property(value = "The number, quantity, code or text there, as in the answer.", optional = "for an object or list, and for a "
                     + "pointer with `*`", example = "{\"value\": 570, \"unit\": \"gal\"}") Object value,
-            @Property("Formulas of the result, of the parts of the answer that hold it, and of what it holds.")
+            @Property(value = "Formulas of the result, of the parts of the answer that hold it, and of what it holds.",
+                    maxItems = Explanation.MOST_ENTRIES)
             List<ExplainedFormula> formulas,
-            @Property("Values that the calculation took and that are known to belong to these formulas: they have the same source, or "
-                    + "stand in one as a number. The result can rest on others too: see otherAssumptions.") List<Resolved> assumptions) {
+            @Property(value = "Other results of the answer that the formulas take.", maxItems = Explanation.MOST_ENTRIES) List<Operand> from,
+            @Property(value = "The inputs that it rests on: what the request gives first, then what the calculation took instead. Changes of any "
+                    + "other input were not seen to move it.", maxItems = Explanation.MOST_ENTRIES) List<Resolved> assumptions) {
+    }
+
+    @SchemaDescription("A result that another is calculated from.")
+    public record Operand(
+            @Property(value = "JSON pointer to it in the answer.", example = "\"/settings/capacity\"") String pointer,
+            @Property(value = "The number, quantity, code or text there.", example = "{\"value\": 570, \"unit\": \"gal\"}") Object value) {
     }
 
     @SchemaDescription("A formula, and its source.")
@@ -33,7 +42,8 @@ public record ExplanationAnswer(
                     + "list.", example = "\"/settings/reserve\"") String pointer,
             @Property(value = "The formula, in words, with the numbers of this case.", example = "\"29,700 grains ÷ 28 gpg\"")
             Message formula,
-            @Property("The numbers of this case in the formula, in their order, rounded as in its words.") List<FormulaNumber> numbers,
+            @Property(value = "The numbers of this case in the formula, in their order, rounded as in its words.",
+                    maxItems = ExplanationAnswer.MOST_NUMBERS) List<FormulaNumber> numbers,
             @Property("The publication or practice that it comes from.") FormulaSource source) {
     }
 

@@ -67,4 +67,7 @@ public @interface Property {
 
     /** Most elements of a list, or characters of a text. */
     int maxItems() default Integer.MAX_VALUE;
+
+    /** The enum of whose constants a list has at most one element each; none when {@code void}. See {@link ListLength}. */
+    Class<?> eachOf() default void.class;
 }

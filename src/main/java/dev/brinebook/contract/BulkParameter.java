@@ -13,8 +13,8 @@ public enum BulkParameter {
             "faulty"),
     ANSWER("`whileUploading`, the default, or `afterUpload` for clients that write everything before they read: the answers begin after "
             + "the last line. The body then has at most 100 MiB.", List.of("whileUploading", "afterUpload"), "afterUpload"),
-    FROM("Number of the first line to answer, to continue after a break. Lines before it are counted and skipped, and may be "
-            + "sent empty. From line 2 on the answer has no header row, so that it continues the answers already there.",
+    FROM("Number of the first line or row to answer, to continue after a break. Those before it are counted and skipped; each may be "
+            + "sent as an empty line. From 2 on the answer has no header row, so that it continues the answers already there.",
             Kind.WHOLE_NUMBER, "1201"),
     SEPARATOR("Between the cells of the table. Without it the header row decides, where only one of the three gives known columns.",
             Kind.OF_ANSWERS_TOO, List.of("comma", "semicolon", "tab"), "semicolon"),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.api.AlternativeRule;
 import dev.brinebook.api.DefaultValue;
+import dev.brinebook.api.ListLength;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -24,12 +25,6 @@ import java.util.TreeMap;
 final class PropertySchemaWriter {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-
-    /**
-     * Elements at most of a list of an answer that says no less: the longest are days of three years for each of the policies, and the
-     * values of 250 candidates that a comparison finds different.
-     */
-    private static final int MOST_ITEMS = 100_000;
 
     private PropertySchemaWriter() {
     }
@@ -83,7 +78,7 @@ final class PropertySchemaWriter {
         } else {
             bound(one, property);
         }
-        count(schema, property);
+        count(schema, component, property);
         if ("int32".equals(schema.getFormat())) {
             schema.setFormat(null); // its range says more
         }
@@ -136,7 +131,7 @@ final class PropertySchemaWriter {
         }
     }
 
-    private static void count(Schema<Object> schema, Property property) {
+    private static void count(Schema<Object> schema, RecordComponent component, Property property) {
         boolean list = schema.getItems() != null;
         if (property.minItems() > 0) {
             if (list) {
@@ -145,14 +140,10 @@ final class PropertySchemaWriter {
                 schema.setMinLength(property.minItems());
             }
         }
-        if (property.maxItems() < Integer.MAX_VALUE) {
-            if (list) {
-                schema.setMaxItems(property.maxItems());
-            } else {
-                schema.setMaxLength(property.maxItems());
-            }
-        } else if (list) {
-            schema.setMaxItems(MOST_ITEMS);
+        if (list) {
+            schema.setMaxItems(ListLength.most(component));
+        } else if (property.maxItems() < Integer.MAX_VALUE) {
+            schema.setMaxLength(property.maxItems());
         }
     }
 

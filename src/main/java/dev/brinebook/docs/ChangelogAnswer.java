@@ -11,16 +11,24 @@ import java.util.List;
 
 @SchemaDescription("What changed from version to version, newest first, in English.")
 public record ChangelogAnswer(
-        @Property("Every version of the formulas and of the contract.") List<ChangelogVersion> versions,
-        @Property(value = "Versions that the header Model-Version accepts, newest first.", example = "[\"2.3.0\", \"2.2.0\"]")
+        @Property(value = "Every version of the formulas and of the contract.", maxItems = ChangelogAnswer.MOST_VERSIONS)
+        List<ChangelogVersion> versions,
+        @Property(value = "Versions that the header Model-Version accepts, newest first.", example = "[\"2.3.0\", \"2.2.0\"]",
+                maxItems = ChangelogAnswer.MOST_CALLABLE)
         List<String> callableVersions,
         @Property(value = "Current version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+
+    /** Years of versions and their changes. */
+    static final int MOST_VERSIONS = 1_000;
+    static final int MOST_ENTRIES = 1_000;
+    /** The current version and the one before. */
+    static final int MOST_CALLABLE = 2;
 
     @SchemaDescription("A version of the formulas and of the contract.")
     public record ChangelogVersion(
             @Property(value = "The version.", example = "\"2.3.0\"") String version,
             @Property(value = "The day it came.", example = "\"2026-11-29\"") LocalDate date,
-            @Property("What changed with it.") List<ChangelogEntry> entries) {
+            @Property(value = "What changed with it.", maxItems = ChangelogAnswer.MOST_ENTRIES) List<ChangelogEntry> entries) {
     }
 
     @SchemaDescription("A change.")

@@ -20,7 +20,7 @@ public record SourceAnswer(
         @Property("Reliability of the source.") Source.Kind kind,
         @Property(value = "Data and formulas taken from it.",
                 example = "\"iron 0.3, manganese 0.05, dissolved solids 500 mg/L, pH 6.5 to 8.5\"") String takes,
-        @Property("Results based on it in the published examples, by operation. Empty for a source that no example cites: it is used in "
-                + "a formula or table, or in cases without an example.")
+        @Property(value = "Results based on it in the published examples, by operation. Empty for a source that no example cites: "
+                + "it is used in a formula or table, or in cases without an example.", maxItems = SourcesAnswer.MOST_OPERATIONS)
         List<SourceUsageAnswer> restsOn) {
 }

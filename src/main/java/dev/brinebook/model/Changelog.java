@@ -70,7 +70,7 @@ public final class Changelog {
         Map<String, List<Entry>> entries = new LinkedHashMap<>();
         Map<String, LocalDate> dates = new HashMap<>();
         Set<String> ids = new HashSet<>();
-        for (String[] row : Table.read("/dev/brinebook/docs/changelog.txt", '|', 6)) {
+        for (String[] row : Table.read("/dev/brinebook/model/changelog.txt", '|', 6)) {
             Entry entry = new Entry(row[5], Kind.valueOf(row[2].toUpperCase(Locale.ROOT)), row[3], row[4]);
             if (entry.kind() == Kind.NUMBER && entry.effect().isEmpty() || !ids.add(entry.id()) || !entry.id().matches("[a-z][a-z0-9-]+")) {
                 throw new IllegalStateException("an entry lacks its effect, or an id of its own: " + String.join("|", row));

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.model;
 
+import dev.brinebook.text.Localizable;
+
 /**
  * A change of numbers that an older callable version does not have. The calculation asks for it in one place,
  * {@link Model#has}; once every callable version has it, constant and question are deleted.
  */
-public enum ModelChange {
+public enum ModelChange implements Localizable {
 
     /** The salt doses tried for a bed that is still to be bought are those its controller can set. */
     SALT_STEPS_OF_NEW_BEDS("2.3.0", "salt-steps-of-new-beds"),
@@ -30,5 +32,11 @@ public enum ModelChange {
     /** Its entry in the changelog. */
     public String id() {
         return id;
+    }
+
+    /** What changed, in a sentence or two. */
+    @Override
+    public String textId() {
+        return Localizable.idOf("modelChange", this);
     }
 }

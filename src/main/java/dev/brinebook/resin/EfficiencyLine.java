@@ -74,6 +74,9 @@ public record EfficiencyLine(String code, String sourceKey, StartedBy startedBy,
         }
     }
 
+    /** How many lines there are. */
+    public static final int COUNT = 5;
+
     private static final List<EfficiencyLine> ALL =
             Table.read("/resin/efficiency-lines.csv", ',', 7).stream().map(EfficiencyLine::parse).toList();
 

@@ -41,6 +41,8 @@ public record DoseChoice(Option best, List<Option> options) {
     public static final double HIGHEST_POUNDS_PER_CUBIC_FOOT = 15;
     /** Settings within this share of the lowest cost are equally good: prices and use are not known better. */
     public static final double ASSUMED_EQUAL_COST_SHARE = 0.02;
+    /** Doses shown at most: every other one of 28, as those tried are more than 1/3 lb/ft3 apart, and the best. */
+    public static final int MOST_SHOWN = 15;
     /** Approximate distance of the doses tried. */
     static final double STEP_POUNDS_PER_CUBIC_FOOT = 0.5;
     /** Start of the search for a reserve. */

@@ -70,7 +70,8 @@ public final class Assumed {
                 .map(constant -> ((Unit) constant).toBase(value)).orElse(value);
     }
 
-    private static Optional<RecordComponent> find(Class<?> type, String pointer) {
+    /** The property at a pointer, or the list that has the element there. */
+    static Optional<RecordComponent> find(Class<?> type, String pointer) {
         Type at = type;
         RecordComponent found = null;
         for (String part : pointer.substring(1).split("/")) {

@@ -23,6 +23,7 @@ import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -49,7 +50,7 @@ class ExplanationTest {
             assess         | well-family | /settings/reserve          | FELLER          | 0.97 of at most 1           | 0.97 1 2.23 3
             assess         | well-family | /settings/meterVolume      | WQP-2009        | 29,700 grains ÷ 28          | 29700 28
             assess         | well-family | /settings/dayOverride      | WT-2010         | at least every 3 days       | 3 14 0.3
-            assess         | well-family | /hardness/compensated      | CP-IRON-FACTORS | tested hardness + the lines | ``
+            assess         | well-family | /hardness/compensated      | CP-IRON-FACTORS | tested hardness + factor ×  | ``
             assess         | apartment   | /settings/hardness/value   | CP-IRON-FACTORS | ``                          | *
             convertHardness | us         | /inEveryUnit/1             | NIST-SP811      | ``                          | ``
             sizeSoftener   | well-family | /candidates/0/daysBetweenRegenerations | FELLER | expected regenerations   | *
@@ -74,14 +75,64 @@ class ExplanationTest {
         return Main.OPERATIONS.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
     }
 
+    /** The inputs by hand, from how each is calculated; origins as in the request. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            # calculator      | example     | pointer                 | it rests on                                        | not on
+            assess            | well-family | /hardness/tested        | /water/hardness caller                             | /water/iron
+            assess            | well-family | /hardness/compensated   | /water/compensation/set default                    | /water/sodium
+            assess            | well-family | /hardness/compensated   | /water/iron caller                                 | /prices/saltBag
+            assess            | well-family | /settings/hardness      | /water/hardnessUncertainty caller                  | /household/people
+            assess            | well-family | /settings/hardness      | /preferences/controller/hardnessStep default       | /seed
+            assess            | well-family | /settings/reserve       | /preferences/serviceStandard/hardDaysPerYear default | /seed
+            assess            | well-family | /settings/reserve       | /household/usePerPerson country                    | /retrofit/cost
+            assess            | well-family | /settings/reserve/value | /household/dayToDayVariation default               | /water/temperature
+            assess            | well-family | /demand/dailyUse        | /household/people caller                           | /water/hardness
+            assess            | well-family | /retrofit/payback       | /prices/discountPercentPerYear default             | /seed
+            assess            | well-family | /fit/capacity           | columnStages default                               | saltDoseStep
+            designCycle       | well-family | /brine/saltPerRegeneration | /softener/saltDose caller                       | /softener/tankHeight
+            convertHardness   | us          | /inEveryUnit/1          | /hardness caller                                   | /seed
+            estimatePeakFlow  | well-family | /exact/peak             | /percentile default                                | /people
+            """)
+    void aResultComesWithWhatItRestsOn(String calculator, String example, String pointer, String input, String not)
+            throws JsonProcessingException {
+        List<String> inputs = new ArrayList<>();
+        explained(calculator, example, pointer).at("/explanations/0/assumptions").forEach(one -> inputs.add(
+                one.path("pointer").asText(one.path("name").asText()) + " " + one.path("origin").asText()));
+        assertTrue(inputs.contains(input), inputs.toString());
+        assertTrue(inputs.stream().noneMatch(one -> one.startsWith(not + " ")), inputs.toString());
+        assertEquals(inputs.stream().sorted(Comparator.comparing(one -> !one.endsWith("caller"))).toList(), inputs, "given ones first");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            assess       | well-family | /hardness/compensated     | /hardness/tested /hardness/iron /hardness/manganese
+            assess       | well-family | /settings/meterVolume     | /settings/capacity /settings/hardness
+            assess       | well-family | /fit/fullChargeDays       | /fit/capacity /demand/dailyLoad
+            assess       | well-family | /tradeOff/doses/1/costPerYear | /tradeOff/doses/1/saltPerYear /tradeOff/doses/1/waterPerYear
+            assess       | well-family | /year/saltSaved           | /year/asFound/salt /year/metered/salt
+            assess       | well-family | /refill/saltInTenthMinutes | /refill/tenthMinutes /refill/flow /refill/saltInWater
+            designCycle  | well-family | /waterPerCapacity         | /cycle/water /capacity
+            compareCases | well-family | /differences/0/change     | /differences/0/before /differences/0/after
+            """)
+    void aResultComesWithTheResultsItTakes(String calculator, String example, String pointer, String operands)
+            throws JsonProcessingException {
+        JsonNode from = explained(calculator, example, pointer).at("/explanations/0/from");
+        JsonNode whole = JSON.readTree(TestServer.post(operation(calculator).path(), TestServer.example(calculator + "." + example))
+                .extract().asString());
+        assertEquals(operands, String.join(" ", from.findValuesAsText("pointer")));
+        from.forEach(one -> assertEquals(whole.at(one.path("pointer").asText()), one.path("value"), "as in the answer"));
+    }
+
     @Test
-    void aResultComesWithWhatTheCalculationTook() throws JsonProcessingException {
-        JsonNode answer = explained("assess", "well-family", "/hardness/compensated", "/settings/reserve");
-        assertEquals("[\"/water/compensation/set\"]", JSON.valueToTree(answer.at("/explanations/0/assumptions")
-                .findValuesAsText("pointer")).toString(), "the same source");
-        List<String> others = answer.path("otherAssumptions").findValuesAsText("pointer");
-        assertTrue(others.size() > 10 && !others.contains("/water/compensation/set"), others.toString());
-        assertFalse(answer.path("otherAssumptions").findValuesAsText("origin").contains("caller"));
+    void aComparedValueIsExplainedWithItsValue() throws JsonProcessingException {
+        assertEquals("{\"value\":29.3023,\"unit\":\"gal\"}", explained("compareCases", "well-family", "/differences/0/before")
+                .at("/explanations/0/value").toString());
+    }
+
+    @Test
+    void comesWithTheCautionsToShow() throws JsonProcessingException {
+        JsonNode answer = explained("assess", "well-family", "/hardness/compensated");
         assertFalse(answer.path("cautions").isEmpty());
         assertFalse(answer.path("cautions").findValuesAsText("severity").contains("info"));
     }

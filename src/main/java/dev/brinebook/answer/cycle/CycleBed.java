@@ -3,6 +3,7 @@ package dev.brinebook.answer.cycle;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -20,12 +21,14 @@ import java.math.BigDecimal;
 public record CycleBed(
         @Basis
         @Property("Volume of the settled resin.") VolumeQuantity resinVolume,
+        @From({"resinVolume", "area"})
         @Property("Depth of the settled resin.") LengthQuantity depth,
         @Property(value = "Whether the depth is at least the guide minimum of 24 inches.", example = "true")
         Boolean depthWithinGuide,
         @Basis(formula = "formula.regeneration.areaCircleTankDiameter", source = "CP-HYDRAULICS")
         @Property("Cross-section of the tank.") AreaQuantity area,
         @Basis(formula = "formula.regeneration.tankHeightBedDepth", source = "CP-HYDRAULICS")
+        @From("depth")
         @Property(value = "Freeboard, as a share of the depth of the settled resin.", min = 0, example = "0.85")
         BigDecimal freeboardShare,
         @Property(value = "Whether the freeboard is at least the guide minimum of 0.5.", example = "true")

@@ -3,6 +3,7 @@ package dev.brinebook.answer.cycle;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Discriminator;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -21,17 +22,21 @@ public record CycleStepLine(
         @Basis(formula = "formula.regeneration.secondBackwashLikeFirst", source = "CP-CYCLE")
         @Property(value = "Unrounded minutes.", example = "7.5", unit = "minutes") BigDecimal minutes,
         @Basis(formula = "formula.regeneration.minutesRoundedUp", source = "CP-CYCLE")
+        @From("minutes")
         @Property(value = "Minutes to set on a controller that takes whole minutes. Rounded up, so that the step is not too "
                 + "short. For the refill this gives too much salt, so set tenths if the controller allows.", min = 1,
                 example = "8", unit = "minutes") Integer wholeMinutes,
         @Basis(formula = "formula.regeneration.minutesNearestTenth", source = "CP-CYCLE")
+        @From("minutes")
         @Property(value = "Minutes to the nearest tenth.", kinds = "refill", example = "6.7", unit = "minutes")
         BigDecimal tenthMinutes,
         @Basis(formula = "formula.regeneration.givenValveOrDrain", source = "CP-CYCLE")
         @Property("Flow through the bed, or into the brine tank.") FlowQuantity flow,
         @Basis(formula = "formula.regeneration.flowMinutesOrDuring", source = "CP-CYCLE")
+        @From({"flow", "minutes"})
         @Property("Water taken from the supply, for the unrounded minutes.") VolumeQuantity waterTaken,
         @Basis(formula = "formula.regeneration.flowMinutesIncludingBrine", source = "CP-CYCLE")
+        @From({"flow", "minutes"})
         @Property("Water and brine to the drain. None for the refill, which is drained with the next brine draw.")
         VolumeQuantity waterToDrain,
         @Basis(formula = "formula.regeneration.of810MinutesBackwash", source = "CP-CYCLE")

@@ -3,6 +3,7 @@ package dev.brinebook.answer.cycle;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -16,18 +17,22 @@ import java.util.List;
 
 @SchemaDescription("A regeneration step by step, with its time and water, for the installer to set.")
 public record CycleTable(
-        @Property("The steps, in order.") List<CycleStepLine> steps,
+        @Property(value = "The steps, in order.", eachOf = CycleStep.Kind.class) List<CycleStepLine> steps,
         @Basis(formula = "formula.regeneration.sumMinutesSteps", source = "CP-CYCLE")
+        @From("steps/*/minutes")
         @Property(value = "Unrounded minutes of all steps.", example = "82.4", unit = "minutes") BigDecimal totalMinutes,
         @Basis(formula = "formula.regeneration.sumWholeMinutesSteps", source = "CP-CYCLE")
+        @From("steps/*/wholeMinutes")
         @Property(value = "Minutes of all steps in whole minutes.", min = 1, example = "84", unit = "minutes")
         Integer totalWholeMinutes,
         @Basis(formula = "formula.regeneration.sumWaterSteps3", source = "CP-CYCLE")
+        @From("steps/*/waterTaken")
         @Property("Water taken from the supply, including the refill, for the unrounded minutes.")
         VolumeQuantity water,
         @Basis(formula = "formula.regeneration.waterEveryStepWhole", source = "CP-CYCLE")
         @Property("The same for whole minutes.") VolumeQuantity waterInWholeMinutes,
         @Basis(formula = "formula.regeneration.sumWaterStepsSend", source = "CP-CYCLE")
+        @From("steps/*/waterToDrain")
         @Property("Water and brine to the drain, for the unrounded minutes.") VolumeQuantity drain,
         @Property("Backwash flow at this site, and the bed expansion it gives.") BackwashLift backwash) {
 

@@ -3,6 +3,7 @@ package dev.brinebook.answer.cycle;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -22,18 +23,24 @@ import java.util.List;
 
 @SchemaDescription("The brine refill, by water. Its minutes set the salt of the next regeneration.")
 public record RefillSetting(
+        @From("saltInWater")
         @Property("Water that dissolves the salt of one regeneration.") VolumeQuantity water,
         @Basis(formula = "formula.regeneration.givenValveOrUsual", source = "CP-CYCLE")
         @Property("Flow of the refill.") FlowQuantity flow,
         @Basis(formula = "formula.regeneration.waterRefillFlow", source = "CP-CYCLE")
+        @From({"water", "flow"})
         @Property(value = "Unrounded minutes.", example = "6.69", unit = "minutes") BigDecimal minutes,
         @Basis(formula = "formula.regeneration.minutesNearestTenth", source = "CP-CYCLE")
+        @From("minutes")
         @Property(value = "Minutes to set, if the controller takes tenths.", example = "6.7", unit = "minutes")
         BigDecimal tenthMinutes,
+        @From({"tenthMinutes", "flow", "saltInWater"})
         @Property("Salt dissolved with these minutes.") MassQuantity saltInTenthMinutes,
         @Basis(formula = "formula.regeneration.minutesRoundedUp", source = "CP-CYCLE")
+        @From("minutes")
         @Property(value = "Minutes to set, if the controller takes whole minutes only.", min = 1, example = "7", unit = "minutes")
         Integer wholeMinutes,
+        @From({"wholeMinutes", "flow", "saltInWater"})
         @Property("Salt dissolved with these minutes.") MassQuantity saltInWholeMinutes,
         @Property("Salt dissolved per volume of water.") SaltPerVolumeQuantity saltInWater,
         @Property("Salt contained per volume of saturated brine.") SaltPerVolumeQuantity saltInBrine,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.payback;
 
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
@@ -13,6 +14,7 @@ import java.util.List;
 public record CashFlowYear(
         @Property(value = "Year. 0 is today.", min = 0, max = CashFlows.MAX_YEARS, example = "1") Integer year,
         @Property("Investment in year 0, as a negative amount. Saving in every other year.") Money cashFlow,
+        @From({"cashFlow", "year"})
         @Property("The same in today's money.") Money discounted,
         @Property("Cumulative cash flow to this year, in today's money. In the last year it is the net present value.")
         Money cumulative) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.payback;
 
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
@@ -14,6 +15,7 @@ public record MoneyLines(
         @Property("Cost of water.") Money water,
         @Property("Cost of waste water.") Money sewer,
         @Property("Cost of service visits.") Money service,
+        @From({"salt", "water", "sewer", "service"})
         @Property("Total.") Money total) {
 
     public static MoneyLines of(YearlyCost cost, Currency currency) {

@@ -22,7 +22,7 @@ public record SaltPurchases(
         @Basis
         @Property("Mass of salt in a bag.") MassQuantity bag,
         @Basis(formula = "formula.regeneration.wholeBagsBoughtWhen", source = "CP-CYCLE")
-        @Property("The purchases, at most 400.") List<SaltPurchase> purchases,
+        @Property(value = "The purchases, at most 400.", maxItems = SaltPurchases.MAX_LISTED) List<SaltPurchase> purchases,
         @Basis(formula = "formula.regeneration.wholeBagsBoughtWhen", source = "CP-CYCLE")
         @Property(value = "Number of purchases not listed.", optional = "when all are listed", min = 1,
                 example = "12") Integer purchasesOmitted,

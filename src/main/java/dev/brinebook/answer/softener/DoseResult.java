@@ -2,6 +2,7 @@
 package dev.brinebook.answer.softener;
 
 import dev.brinebook.api.Basis;
+import dev.brinebook.api.From;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -26,6 +27,7 @@ public record DoseResult(
         @Property("Salt dose.") SaltDoseQuantity saltDose,
         @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
         @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
+        @From({"capacity", "saltDose"})
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Basis(formula = "formula.softener.smallestReserveStepsController", source = "FELLER")
         @Property("Smallest reserve that meets the service standard. The whole meter volume if none does.")
@@ -34,6 +36,7 @@ public record DoseResult(
         @Property("Salt per year.") MassQuantity saltPerYear,
         @Property("Regeneration water per year.") VolumeQuantity waterPerYear,
         @Basis(formula = "formula.softener.saltWaterYearTheir", source = "CP-PRICES")
+        @From({"saltPerYear", "waterPerYear"})
         @Property("Cost of salt and regeneration water per year.") Money costPerYear,
         @Property(value = "Expected hard days per year.", min = 0, unit = "days a year", example = "1")
         BigDecimal hardDaysPerYear,

@@ -46,17 +46,18 @@ public record DoseTradeOff(
         @Basis(formula = "formula.softener.costWithin2Least", source = "CP-PRICES")
         @Property("Settings with nearly the same cost.") EqualCostBand band,
         @Basis(formula = "formula.softener.leastCostLimitLeast", source = "CP-PRICES")
-        @Property("Cost of each limit that changes the result.") List<LimitPrice> limitPrices,
+        @Property(value = "Cost of each limit that changes the result.", eachOf = DoseChoice.Limit.class) List<LimitPrice> limitPrices,
         @Basis(formula = "formula.softener.sameChoiceLargerBed", source = "CP-TANKS")
-        @Property("Remedies that would meet the service standard, if no setting does. Empty if one does.")
+        @Property(value = "Remedies that would meet the service standard, if no setting does. Empty if one does.",
+                eachOf = ServiceRemedy.Kind.class)
         List<ServiceRemedyAnswer> remedies,
         @Property(value = "Limit that excludes a cheaper dose.", optional = "when no dose meets the end point, the "
                 + "service standard and the salt efficiency") DoseChoice.Bound boundBy,
         @Property(value = "The same in words.", example = "\"A lower dose is not recommended for this water.\"") Message why,
         @Basis(formula = "formula.softener.expectedMeteredYearEach", source = "FELLER")
-        @Property("Doses compared: every other dose from the lowest recommended for this water to the "
+        @Property(value = "Doses compared: every other dose from the lowest recommended for this water to the "
                 + "highest, and the chosen dose. In whole pounds per cubic foot, or about that in the "
-                + "controller's steps of salt.") List<DoseResult> doses) {
+                + "controller's steps of salt.", maxItems = DoseChoice.MOST_SHOWN) List<DoseResult> doses) {
 
     /** The trade-off behind a choice, with its basis recorded below {@code pointer}. */
     public static DoseTradeOff of(DoseChoice choice, DesignConditions duty, RunningCost cost, Currency currency, AnswerUnits units,

@@ -3,6 +3,7 @@ package dev.brinebook.answer.softener;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -23,10 +24,13 @@ public record FlowCheckAnswer(
         @Property(value = "Origin of the limit.", optional = "when it is the maker's rating") ServiceFlow.Limit binding,
         @Property(value = "Whether the flow is within the limit.", example = "true") Boolean withinLimit,
         @Basis(formula = "formula.common.flowCrossSectionTank", source = "LIN")
+        @From("flow")
         @Property("Velocity over the cross-section of the tank.") SurfaceFlowQuantity surfaceFlow,
         @Basis(formula = "formula.softener.flowResinVolume", source = "DAVIS")
+        @From("flow")
         @Property("Flow per volume of resin.") BedFlowQuantity bedFlow,
         @Basis(formula = "formula.softener.ergunsEquationCleanBed", source = "ERGUN-1952")
+        @From("surfaceFlow")
         @Property("Pressure drop in a clean bed at this flow.") PressureQuantity pressureDrop) {
 
     /** The check in the units of the answer. */

@@ -9,6 +9,7 @@ import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Obstacle;
@@ -32,7 +33,8 @@ public record RungAnswer(
         @Property(value = "Consequences beyond the figures.", optional = "unless it is not to soften",
                 example = "\"Without softening, 20 gpg of hardness stays in the water.\"") Message note,
         @Property("Obstacles: why it cannot be taken or does not meet the standard.") List<Obstacle> obstacles,
-        @Property(value = "The obstacles in words.", example = "[\"The controller is already metered.\"]") List<Message> reasons,
+        @Property(value = "The obstacles in words.", example = "[\"The controller is already metered.\"]", eachOf = Obstacle.class)
+        List<Message> reasons,
         @Property(value = "Settings with this option.", optional = "when it cannot be taken",
                 example = "\"every 3 days, 9 lb/ft3 of salt\"") Message settings,
         @Property(value = "Expected regenerations per year.", min = 0, optional = "when it cannot be taken", example = "91")
@@ -49,7 +51,8 @@ public record RungAnswer(
         @Property(value = "First cost, including the prices of unmet conditions, less any rebate.",
                 optional = "when no price is given") Money firstCost,
         @Property(value = "Unmet conditions without a price, not included in the first cost.",
-                optional = "when it includes all, or is not given", example = "[\"outlet\"]") List<Message> firstCostLacks,
+                optional = "when it includes all, or is not given", example = "[\"outlet\"]", eachOf = Readiness.Condition.class)
+                List<Message> firstCostLacks,
         @Property(value = "Benefit over the cheapest lower step that meets the standard, or over the existing softener if none does.",
                 optional = "for the first step, and when it cannot be taken") IncrementAnswer overBelow,
         @Property(value = "Benefit over the existing softener with its present settings.",

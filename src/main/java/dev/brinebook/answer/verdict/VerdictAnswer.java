@@ -30,16 +30,23 @@ public record VerdictAnswer(
                 example = "\"Correct the settings, free: 200 USD a year less.\"") Message sentence,
         @Property(value = "Recommended action.", example = "\"Set it to every 3 days with 9 lb/ft3 of salt.\"") Message action,
         @Property(value = "Confidence in the verdict.", example = "\"high\"") Verdict.Confidence confidence,
-        @Property(value = "What would change the verdict.", example = "[\"Converting pays if it costs less than 310 USD.\"]")
+        @Property(value = "What would change the verdict.", example = "[\"Converting pays if it costs less than 310 USD.\"]",
+                maxItems = VerdictAnswer.MOST_CHANGES)
         List<Message> wouldChange,
         @Basis(formula = "formula.verdict.eachStepLongRun", source = "NIST-HB135")
-        @Property("All steps, from the smallest to the largest change.") List<RungAnswer> ladder,
+        @Property(value = "All steps, from the smallest to the largest change.", eachOf = Step.class) List<RungAnswer> ladder,
         @Basis(formula = "formula.verdict.calculatedLikeStepsCompared", source = "NIST-HB135")
-        @Property(value = "Further improvements and products that were compared, each with the same step below.")
+        @Property(value = "Further improvements and products that were compared, each with the same step below.",
+                maxItems = VerdictAnswer.MOST_OTHERS)
         List<RungAnswer> others,
         @Basis(formula = "formula.verdict.publishedFiguresMeteredControls", source = "WT-2014-DEMAND")
         @Property(value = "Published savings of conversions from a clock to a meter.", optional = "unless converting is possible")
         PublishedSaving published) {
+
+    /** A setting that was not read, each; and what the costs, the use and the conditions may be. */
+    static final int MOST_CHANGES = 16;
+    /** Every improvement and every product of an offer but the best. */
+    static final int MOST_OTHERS = 16;
 
     /** The verdict of a ladder; what it says of treating first has its sources below {@code pointer}. */
     public static VerdictAnswer of(Ladder ladder, DesignConditions duty, RunningCost cost, Currency currency, AnswerUnits units,

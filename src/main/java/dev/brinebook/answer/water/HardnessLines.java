@@ -3,6 +3,7 @@ package dev.brinebook.answer.water;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -25,15 +26,19 @@ public record HardnessLines(
         @Basis(formula = "formula.water.factorManganese", source = "CP-IRON-FACTORS")
         @Property("Hardness added for manganese, by the factor set.") HardnessQuantity manganese,
         @Basis(formula = "formula.water.testedHardnessLinesIron", source = "CP-IRON-FACTORS")
+        @From({"tested", "iron", "manganese"})
         @Property("Compensated hardness: the exact sum, to set on a meter.") HardnessQuantity compensated,
         @Basis(formula = "formula.water.testedHardness1792", source = "CIAAW")
         @Property("Hardness with iron and manganese at their chemical equivalents only. It determines bed exhaustion and the sodium "
                 + "added.")
         HardnessQuantity real,
+        @From("compensated")
         @Property("Hardness to set on the controller, in its unit and step: the sum plus the uncertainty of the test, rounded up.")
         HardnessQuantity controllerSetting,
         @Basis(formula = "formula.water.sameRoundedUpWhole", source = "DIN38409-6")
-        @Property("The same for controllers set in whole German or French degrees, if the controller uses another unit.")
+        @From("compensated")
+        @Property(value = "The same for controllers set in whole German or French degrees, if the controller uses another unit.",
+                eachOf = HardnessUnit.class)
         List<HardnessQuantity> otherControllerSettings) {
 
     /** The lines in the units of the answer, with the basis that depends on the units recorded below {@code pointer}. */

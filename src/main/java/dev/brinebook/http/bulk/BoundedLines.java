@@ -1,20 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
 
-/** The lines of a stream, one after the other, none longer than a limit in memory. */
+/** The lines or rows of a stream, one after the other, none longer than a limit in memory. */
 final class BoundedLines {
 
+    /** What some spreadsheets write before UTF-8; in a JSON body it is refused, but this is how they save a table. */
+    private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
     private static final int BUFFER_BYTES = 8_192;
+    private static final int TOO_LONG = -1;
 
     private final InputStream stream;
     private final int maxLineBytes;
-    private final byte[] buffer = new byte[BUFFER_BYTES];
-    private final ByteArrayOutputStream line = new ByteArrayOutputStream();
-    private int at;
+    private byte[] buffer = new byte[BUFFER_BYTES];
+    /** Where the next line begins in the buffer. */
+    private int start;
     private int filled;
     private long number;
 
@@ -41,26 +44,70 @@ final class BoundedLines {
 
     /** The next line, or null at the end. Of one that is too long the rest is read past. */
     Line next() throws IOException {
-        line.reset();
-        boolean tooLong = false;
-        boolean any = false;
-        while (fill()) {
-            any = true;
-            int end = at;
-            while (end < filled && buffer[end] != '\n') {
+        return start == filled && !fill() ? null : line(lineFrom(0));
+    }
+
+    /**
+     * The next row of a table, or null at the end. Where a quote is not closed within the limit, or text follows the closing quote
+     * on a later line, the row is the first line alone, so that one stray quote swallows no rows.
+     */
+    Line next(RowScan scan) throws IOException {
+        if (start == filled && !fill()) {
+            return null;
+        }
+        if (number == 0 && lineFrom(0) >= BYTE_ORDER_MARK.length && Arrays.equals(buffer, 0, BYTE_ORDER_MARK.length, BYTE_ORDER_MARK, 0,
+                BYTE_ORDER_MARK.length)) {
+            start = BYTE_ORDER_MARK.length;
+        }
+        int first = lineFrom(0);
+        int read = 0;
+        int end = first;
+        scan.begin();
+        while (end != TOO_LONG) {
+            scan.read(buffer, start + read, start + end);
+            if (!scan.isOpen()) {
+                return line(scan.isFaulty() ? first : end);
+            }
+            read = end;
+            end = start + end == filled ? TOO_LONG : lineFrom(end + 1);
+        }
+        return line(first);
+    }
+
+    /** Bytes from {@link #start} to the first line feed at or behind {@code from}, or to the end of the stream. */
+    private int lineFrom(int from) throws IOException {
+        int end = from;
+        while (true) {
+            while (start + end < filled && buffer[start + end] != '\n') {
                 end++;
             }
-            tooLong |= line.size() + end - at > maxLineBytes;
-            if (!tooLong) {
-                line.write(buffer, at, end - at);
+            if (end > maxLineBytes) {
+                return TOO_LONG;
             }
-            boolean ended = end < filled;
-            at = ended ? end + 1 : filled;
-            if (ended) {
-                break;
+            if (start + end < filled || !fill()) {
+                return end;
             }
         }
-        return any ? new Line(++number, tooLong ? null : line.toByteArray()) : null;
+    }
+
+    /** Takes {@code length} bytes, and the line feed behind, out of the buffer. */
+    private Line line(int length) throws IOException {
+        number++;
+        if (length == TOO_LONG) {
+            skipLine();
+            return new Line(number, null);
+        }
+        byte[] bytes = Arrays.copyOfRange(buffer, start, start + length);
+        start = Math.min(filled, start + length + 1);
+        return new Line(number, bytes);
+    }
+
+    private void skipLine() throws IOException {
+        while (start < filled || fill()) {
+            if (buffer[start++] == '\n') {
+                return;
+            }
+        }
     }
 
     /** The number of the line that is read now, or was last. */
@@ -70,14 +117,21 @@ final class BoundedLines {
 
     /** Whether a read would wait for the caller. */
     boolean waits() throws IOException {
-        return at == filled && stream.available() == 0;
+        return start == filled && stream.available() == 0;
     }
 
+    /** Reads more behind what is there; false at the end of the stream. */
     private boolean fill() throws IOException {
-        if (at == filled) {
-            at = 0;
-            filled = Math.max(0, stream.read(buffer));
+        if (start > 0) {
+            System.arraycopy(buffer, start, buffer, 0, filled - start);
+            filled -= start;
+            start = 0;
         }
-        return at < filled;
+        if (filled == buffer.length) {
+            buffer = Arrays.copyOf(buffer, Math.min(2 * filled, maxLineBytes + BUFFER_BYTES));
+        }
+        int more = stream.read(buffer, filled, buffer.length - filled);
+        filled += Math.max(0, more);
+        return more > 0;
     }
 }

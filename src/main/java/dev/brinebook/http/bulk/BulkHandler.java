@@ -169,7 +169,7 @@ public final class BulkHandler {
     private void answer(Context context, Operation<?, ?> operation, Forms forms, BulkStream.Call call, InputStream upload)
             throws IOException {
         BoundedLines lines = new BoundedLines(upload, HeapPlan.MAX_LINE_BYTES);
-        RowReader rows = forms.rowsIn() ? header(lines, operation, forms.options().table()) : null;
+        RowReader rows = forms.rowsIn() ? header(lines, operation, parts.reader(), forms.options().table()) : null;
         if (rows != null) {
             describe(context, rows);
         }
@@ -209,12 +209,14 @@ public final class BulkHandler {
         }
     }
 
-    private static RowReader header(BoundedLines lines, Operation<?, ?> operation, TableOptions options) {
+    private static RowReader header(BoundedLines lines, Operation<?, ?> operation, JsonReader reader, TableOptions options) {
+        TableHeader header = new TableHeader(operation, reader, options);
         BoundedLines.Line line;
         try {
-            line = lines.next();
+            RowScan scan = header.scan();
+            line = lines.next(scan);
             while (line != null && line.isBlank()) {
-                line = lines.next();
+                line = lines.next(scan);
             }
         } catch (IOException notCome) {
             throw new ProblemException(ProblemType.ofBroken(notCome), Message.of("bulkHandler.headerRowDidArrive"));
@@ -225,6 +227,6 @@ public final class BulkHandler {
         if (line.bytes() == null) {
             throw new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG);
         }
-        return new TableHeader(operation, options).read(line.bytes());
+        return header.read(line.bytes());
     }
 }

@@ -100,7 +100,7 @@ final class BulkStream<Q extends Record, A extends Record> {
                 if (call.slot.isTaken()) {
                     throw new IOException("another stream needed the slot");
                 }
-                line = lines.next();
+                line = requests.next(lines);
             } catch (IOException broken) {
                 out.write(broken(lines, broken));
                 return false;
@@ -132,14 +132,15 @@ final class BulkStream<Q extends Record, A extends Record> {
     }
 
     private byte[] answer(SentLine line) {
+        long start = System.nanoTime();
+        boolean answered = false;
         try {
             long bytes = HeapPlan.ofJson(line.bytes() == null ? 0 : line.bytes().length);
             byte[] answer = parts.limiter.callInBulk(call.caller, bytes, () -> Deadline.calculate(() -> calculate(line)));
-            parts.metrics.countLine(operation.id(), true);
+            answered = true;
             summary.countReady();
             return answers.answer(line, answer);
         } catch (InvalidRequest invalid) {
-            parts.metrics.countLine(operation.id(), false);
             List<Violation> violations = requests.explain(invalid.violations(), line);
             summary.countFaulty(line.number(), violations);
             return answers.problem(line, ProblemType.INVALID_REQUEST.status(), parts.problems.document(violations, requests::columnOf,
@@ -149,6 +150,8 @@ final class BulkStream<Q extends Record, A extends Record> {
         } catch (RuntimeException fault) {
             LOG.atError().addKeyValue(RequestId.ATTRIBUTE, call.requestId).setCause(fault).log("line {} failed", line.number());
             return problem(line, new ProblemException(ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation()));
+        } finally {
+            parts.metrics.countLine(operation.id(), answered, System.nanoTime() - start);
         }
     }
 
@@ -165,7 +168,6 @@ final class BulkStream<Q extends Record, A extends Record> {
     }
 
     private byte[] problem(SentLine line, ProblemException problem) {
-        parts.metrics.countLine(operation.id(), false);
         summary.countFaulty(line.number(), problem.type());
         return answers.problem(line, problem.type().status(), parts.problems.document(problem.type(), problem.detail(),
                 operation.path(), call.requestId, call.language));

@@ -44,6 +44,11 @@ final class ObjectLines implements RequestLines {
     }
 
     @Override
+    public BoundedLines.Line next(BoundedLines lines) throws IOException {
+        return lines.next();
+    }
+
+    @Override
     public SentLine read(BoundedLines.Line line) {
         byte[] bytes = line.bytes();
         if (bytes == null) {

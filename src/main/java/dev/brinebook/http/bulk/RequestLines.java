@@ -2,10 +2,14 @@
 package dev.brinebook.http.bulk;
 
 import dev.brinebook.api.Violation;
+import java.io.IOException;
 import java.util.List;
 
 /** How requests stand on the lines of a stream. */
 interface RequestLines {
+
+    /** What comes next of a stream: a line, or a row of several; null at the end. */
+    BoundedLines.Line next(BoundedLines lines) throws IOException;
 
     /** The line, whatever is on it: its errors come when its request is asked for. */
     SentLine read(BoundedLines.Line line);

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.CsvColumn;
 import dev.brinebook.api.Violation;
 import dev.brinebook.http.json.JsonReader;
+import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Message;
@@ -22,10 +23,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/**
- * Turns the rows of a table into the bodies that single calls take. A row is a line: no text of a request may hold a line
- * break, so an open quote is an error of its own line only.
- */
+/** Turns the rows of a table into the bodies that single calls take. */
 final class RowReader implements RequestLines {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
@@ -34,6 +32,7 @@ final class RowReader implements RequestLines {
     private final List<Constant> constants;
     private final TableForm form;
     private final CSVFormat csv;
+    private final RowScan scan;
 
     /**
      * A value that every row has.
@@ -50,6 +49,7 @@ final class RowReader implements RequestLines {
         this.constants = List.copyOf(constants);
         this.form = form;
         this.csv = csv(form.separator());
+        this.scan = new RowScan(String.valueOf(form.separator()));
     }
 
     static CSVFormat csv(char separator) {
@@ -59,6 +59,11 @@ final class RowReader implements RequestLines {
     /** How the table is written. */
     TableForm form() {
         return form;
+    }
+
+    @Override
+    public BoundedLines.Line next(BoundedLines lines) throws IOException {
+        return lines.next(scan);
     }
 
     @Override
@@ -72,14 +77,14 @@ final class RowReader implements RequestLines {
                 throw malformed(Message.of("problem.http.rowCellHeaderRow", cells.size(), columns.size()));
             }
             return new SentLine(line.number(), line.bytes(), pick(cells, TableColumn::repeated), cells, null,
-                    () -> body(cells));
+                    () -> row(cells));
         } catch (ProblemException noRow) {
             return SentLine.faulty(line, noRow);
         }
     }
 
     /** The request body for a row; a blank cell is an omitted property. */
-    private byte[] body(List<String> cells) {
+    private byte[] row(List<String> cells) {
         ObjectNode body = JSON.objectNode();
         for (int i = 0; i < cells.size(); i++) {
             CsvColumn target = columns.get(i).target();
@@ -93,6 +98,13 @@ final class RowReader implements RequestLines {
                 put(body, constant.column, constant.text, constant.column.name(), NumberForm.AS_JSON);
             }
         }
+        return body.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A request that has nothing but what every row has. */
+    static byte[] body(List<Constant> constants) {
+        ObjectNode body = JSON.objectNode();
+        constants.forEach(constant -> put(body, constant.column, constant.text, constant.column.name(), NumberForm.AS_JSON));
         return body.toString().getBytes(StandardCharsets.UTF_8);
     }
 
@@ -115,7 +127,7 @@ final class RowReader implements RequestLines {
         }
     }
 
-    /** The cells of one line, by RFC 4180. */
+    /** The cells of one row, by RFC 4180. */
     static List<String> cells(String line, CSVFormat format) {
         String row = line.endsWith("\r") ? line.substring(0, line.length() - 1) : line;
         try (CSVParser parser = CSVParser.parse(row, format)) {
@@ -125,7 +137,7 @@ final class RowReader implements RequestLines {
             }
             return records.get(0).toList();
         } catch (UncheckedIOException e) {
-            throw malformed(Message.of("problem.http.rowCsvQuoteClosed"));
+            throw malformed(Message.of("problem.http.rowCsvQuoteClosed", HeapPlan.MAX_LINE_BYTES));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -167,7 +179,7 @@ final class RowReader implements RequestLines {
         for (int i = 0; i < columns.size(); i++) {
             CsvColumn target = columns.get(i).target();
             String own = target == null ? null : "/" + String.join("/", target.path());
-            if (own != null && (own.equals(pointer) || target.list() && pointer.startsWith(own + "/"))) {
+            if (own != null && target.holds(pointer)) {
                 return i;
             }
             if (own != null && found < 0 && target.amount() != null && own.startsWith(pointer + "/")

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * A line as it was sent: what its answer repeats, and the request in it.
+ * A line or row as it was sent: what its answer repeats, and the request in it.
  *
  * @param number its number, from 1 on
  * @param bytes its bytes; null when it is too long

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
 /**
  * How a table is written.
  *
@@ -24,6 +27,11 @@ record TableForm(char separator, NumberForm numbers) {
 
         char sign() {
             return sign;
+        }
+
+        /** All signs. */
+        static String all() {
+            return Arrays.stream(values()).map(one -> String.valueOf(one.sign)).collect(Collectors.joining());
         }
 
         static Separator of(char sign) {

@@ -10,9 +10,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.text.Message;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -25,10 +23,13 @@ final class TableHeader {
     /** Columns of one table at most. */
     static final int MAX_COLUMNS = 1_000;
 
-    /** What some spreadsheets write before UTF-8; in a JSON body it is refused, but this is how they save a table. */
-    private static final byte[] BYTE_ORDER_MARK = "\uFEFF".getBytes(StandardCharsets.UTF_8);
     private static final int LONGEST_NAME = JsonReader.MAX_NAME_LENGTH;
 
+    /** Errors that a value has by itself, whatever the columns say. */
+    private static final Set<Code> OF_VALUE = Set.of(Code.WRONG_TYPE, Code.UNKNOWN_VALUE, Code.OUT_OF_RANGE, Code.WRONG_COUNT);
+
+    private final Operation<?, ?> operation;
+    private final JsonReader reader;
     private final TableOptions options;
     private final KnownColumns known;
     private final Violations violations = new Violations();
@@ -37,20 +38,26 @@ final class TableHeader {
     private final List<TableColumn> columns = new ArrayList<>();
     private final Set<String> names = new HashSet<>();
 
-    TableHeader(Operation<?, ?> operation, TableOptions options) {
+    TableHeader(Operation<?, ?> operation, JsonReader reader, TableOptions options) {
+        this.operation = operation;
+        this.reader = reader;
         this.options = options;
         this.known = new KnownColumns(operation.id(), CsvColumns.ofRequest(operation.requestType()));
+    }
+
+    /** Finds the end of the header row, before it is known what is between its cells. */
+    RowScan scan() {
+        return new RowScan(options.separator() == null ? TableForm.Separator.all() : String.valueOf(options.separator().sign()));
     }
 
     /**
      * The reader of the rows under a header.
      *
-     * @throws InvalidRequest when columns are unknown, duplicate or missing, or a parameter names none
+     * @throws InvalidRequest when columns are unknown, duplicate or missing, a parameter names none, or one sets a value that no
+     *         request may have
      */
     RowReader read(byte[] line) {
-        int marked = BYTE_ORDER_MARK.length;
-        boolean mark = line.length >= marked && Arrays.equals(line, 0, marked, BYTE_ORDER_MARK, 0, marked);
-        String header = JsonReader.decode(mark ? Arrays.copyOfRange(line, marked, line.length) : line);
+        String header = JsonReader.decode(line);
         char separator = options.separator() == null ? known.separatorOf(header, this::isNamed) : options.separator().sign();
         List<String> cells = RowReader.cells(header, RowReader.csv(separator)).stream().map(Blanks::strip).toList();
         if (cells.size() > MAX_COLUMNS) {
@@ -61,6 +68,7 @@ final class TableHeader {
             add(cells.get(i), i + 1);
         }
         List<RowReader.Constant> constants = constants();
+        refuseValues(constants);
         refuseUnused();
         known.required().filter(column -> !origins.containsKey(column.name())).forEach(column ->
                 at(column.name()).add(Code.MISSING, Message.of("tableHeader.missingHeaderEveryRequest")));
@@ -127,6 +135,20 @@ final class TableHeader {
             }
         });
         return constants;
+    }
+
+    /** Reports what is wrong with a value that is set, once for all rows; what depends on columns, each row reports. */
+    private void refuseValues(List<RowReader.Constant> constants) {
+        try {
+            reader.read(RowReader.body(constants), operation.requestType());
+        } catch (InvalidRequest incomplete) {
+            for (RowReader.Constant constant : constants) {
+                Violations place = at("set", constant.column().name());
+                incomplete.violations().stream().filter(fault -> OF_VALUE.contains(fault.code()) && constant.column().holds(fault.pointer()))
+                        .forEach(fault -> place.add(new Violation(place.pointer(), fault.code(), fault.message(), fault.allowed(),
+                                fault.didYouMean(), fault.received())));
+            }
+        }
     }
 
     /** Index of the column with the number that a unit belongs to; −1 where there is none. */

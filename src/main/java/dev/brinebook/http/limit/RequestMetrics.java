@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.limit;
 
+import com.sun.management.OperatingSystemMXBean;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.http.Resources;
 import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import io.micrometer.core.instrument.binder.jetty.JettyConnectionMetrics;
@@ -11,15 +13,16 @@ import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
 import io.micrometer.core.instrument.binder.system.ProcessorMetrics;
+import io.micrometer.core.instrument.config.MeterFilter;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.prometheus.metrics.core.datapoints.DistributionDataPoint;
 import io.prometheus.metrics.core.metrics.Histogram;
 import io.prometheus.metrics.model.snapshots.Labels;
 import io.prometheus.metrics.model.snapshots.Unit;
+import java.lang.management.ManagementFactory;
 import java.time.Duration;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -62,16 +65,20 @@ public final class RequestMetrics implements AutoCloseable {
     private final Histogram requests;
     private final Map<RequestLabel, DistributionDataPoint> timers = new ConcurrentHashMap<>();
     private final Map<String, Counter> callers = new ConcurrentHashMap<>();
-    private final Map<List<String>, Counter> work = new ConcurrentHashMap<>();
+    private final Work lines;
+    private final Work agentCalls;
     private final Map<Rejection, Counter> rejections = new EnumMap<>(Rejection.class);
     private final Map<Deadline.Part, Counter> late = new EnumMap<>(Deadline.Part.class);
 
     public RequestMetrics() {
-        requests = Histogram.builder().name("http_server_requests").unit(Unit.SECONDS).classicOnly()
-                .help("Requests by route, method and status.").labelNames("route", "method", "status")
-                .classicUpperBounds(BOUNDS_SECONDS).register(registry.getPrometheusRegistry());
+        requests = histogram("http_server_requests", "Requests by route, method and status.", "route", "method", "status");
+        lines = new Work("bulk.lines", "Lines of bulk streams.", histogram("bulk_line_duration",
+                "Lines of bulk streams by operation, from reading to answer, waiting included.", "operation"));
+        agentCalls = new Work("agent.calls", "Calculations asked for by agents.", histogram("agent_call_duration",
+                "Calculations asked for by agents, by operation, waiting included.", "operation"));
         new JvmMemoryMetrics().bindTo(registry);
         new JvmThreadMetrics().bindTo(registry);
+        countProcessorSeconds();
         new ProcessorMetrics().bindTo(registry);
         garbageCollection.bindTo(registry);
         for (Rejection reason : Rejection.values()) {
@@ -84,6 +91,20 @@ public final class RequestMetrics implements AutoCloseable {
         }
         Gauge.builder("brinebook.build.info", () -> 1).description("Build information.").tag("version", Resources.version())
                 .tag("model", ModelVersion.CURRENT).register(registry);
+    }
+
+    private Histogram histogram(String name, String help, String... labels) {
+        return Histogram.builder().name(name).unit(Unit.SECONDS).classicOnly().help(help).labelNames(labels)
+                .classicUpperBounds(BOUNDS_SECONDS).register(registry.getPrometheusRegistry());
+    }
+
+    /** As Prometheus and OpenMetrics name it, in place of the nanoseconds of Micrometer. */
+    private void countProcessorSeconds() {
+        registry.config().meterFilter(MeterFilter.denyNameStartsWith("process.cpu.time"));
+        if (ManagementFactory.getOperatingSystemMXBean() instanceof OperatingSystemMXBean system) {
+            FunctionCounter.builder("process.cpu", system, bean -> bean.getProcessCpuTime() / NANOSECONDS_PER_SECOND)
+                    .baseUnit("seconds").description("Processor time of the process.").register(registry);
+        }
     }
 
     public void watch(MeterBinder other) {
@@ -122,20 +143,43 @@ public final class RequestMetrics implements AutoCloseable {
         return label;
     }
 
-    /** Counts a line of a stream by its operation and whether it was answered. */
-    public void countLine(String operation, boolean answered) {
-        count("bulk.lines", "Lines of bulk streams.", operation, answered);
+    /** Counts and times a line of a stream by its operation and whether it was answered. */
+    public void countLine(String operation, boolean answered, long nanoseconds) {
+        lines.count(operation, answered, nanoseconds);
     }
 
-    /** Counts a calculation that an agent asked for, by its operation and whether it was answered. */
-    public void countAgentCall(String operation, boolean answered) {
-        count("agent.calls", "Calculations asked for by agents.", operation, answered);
+    /** Counts and times a calculation that an agent asked for, by its operation and whether it was answered. */
+    public void countAgentCall(String operation, boolean answered, long nanoseconds) {
+        agentCalls.count(operation, answered, nanoseconds);
     }
 
-    private void count(String name, String description, String operation, boolean answered) {
-        String outcome = answered ? "answered" : "refused";
-        work.computeIfAbsent(List.of(name, operation, outcome), key -> Counter.builder(name).description(description)
-                .tag("operation", operation).tag("outcome", outcome).register(registry)).increment();
+    /** What is done for one operation after the other, not in requests of their own. */
+    private final class Work {
+
+        private final String name;
+        private final String description;
+        private final Histogram durations;
+        private final Map<String, Done> byOperation = new ConcurrentHashMap<>();
+
+        private record Done(Counter answered, Counter refused, DistributionDataPoint duration) {
+        }
+
+        Work(String name, String description, Histogram durations) {
+            this.name = name;
+            this.description = description;
+            this.durations = durations;
+        }
+
+        void count(String operation, boolean answered, long nanoseconds) {
+            Done done = byOperation.computeIfAbsent(operation, one -> new Done(counter(one, "answered"), counter(one, "refused"),
+                    durations.labelValues(one)));
+            (answered ? done.answered : done.refused).increment();
+            done.duration.observe(nanoseconds / NANOSECONDS_PER_SECOND);
+        }
+
+        private Counter counter(String operation, String outcome) {
+            return Counter.builder(name).description(description).tag("operation", operation).tag("outcome", outcome).register(registry);
+        }
     }
 
     public void showInFlight(Supplier<Number> requests) {

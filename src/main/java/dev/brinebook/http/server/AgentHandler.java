@@ -104,6 +104,7 @@ final class AgentHandler {
 
         @Override
         public Outcome calculate(Operation<?, ?> operation, byte[] request) {
+            long start = System.nanoTime();
             boolean answered = false;
             try {
                 Record answer = deadline.run(() -> answer(operation, request));
@@ -117,7 +118,7 @@ final class AgentHandler {
                 }
                 return Outcome.failed(problem.detail());
             } finally {
-                metrics.countAgentCall(operation.id(), answered);
+                metrics.countAgentCall(operation.id(), answered, System.nanoTime() - start);
             }
         }
 

@@ -17,6 +17,10 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.assessment.CommissioningStep;
+import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.Setting;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -27,9 +31,10 @@ public record AssessmentAnswer(
         @Property("Compensated hardness, line by line.") HardnessLines hardness,
         @Property("Demand of the household on the softener.") DemandAnswer demand,
         @Property("Whether the existing softener is large enough, at its present salt dose.") FitAnswer fit,
-        @Property("Settings to change on the existing controller, as one path to correct settings: first "
-                + "those that protect the bed, then those that stop hard water, then those that save.") List<SettingFinding> findings,
-        @Property("Settings that were not given but affect the result.") List<SettingQuestion> questions,
+        @Property(value = "Settings to change on the existing controller, as one path to correct settings: first "
+                + "those that protect the bed, then those that stop hard water, then those that save.", eachOf = Finding.Code.class)
+                List<SettingFinding> findings,
+        @Property(value = "Settings that were not given but affect the result.", eachOf = Setting.class) List<SettingQuestion> questions,
         @Property(value = "Settings of the metered controller, each with its reason: after converting, or on the softener that the "
                 + "verdict recommends. Settings of a clock are in findings and in the action of the verdict.",
                 optional = "when the water must be treated first") RecommendedSettings settings,
@@ -38,10 +43,11 @@ public record AssessmentAnswer(
         @Property(value = "The steps of the regeneration to set.", optional = "when the water must be treated first")
         CycleTable cycle,
         @Property(value = "The brine refill to set, by water.", optional = "when the water must be treated first") RefillSetting refill,
-        @Property("Conditions of the retrofit, and their state.") List<ReadinessCheck> readiness,
+        @Property(value = "Conditions of the retrofit, and their state.", eachOf = Readiness.Condition.class)
+        List<ReadinessCheck> readiness,
         @Basis(formula = "formula.assessment.commissioningPracticeControllers", source = "CP-INSTALLATION")
         @Property(value = "Commissioning steps, in order.",
-                example = "[\"Run a tap and check that the meter counts.\"]") List<Message> commissioning,
+                example = "[\"Run a tap and check that the meter counts.\"]", eachOf = CommissioningStep.class) List<Message> commissioning,
         @Property(value = "Expected results of a year now, and of one with a meter.",
                 optional = "when the water must be treated first") YearComparison year,
         @Property(value = "Benefit of converting.", optional = "when the controller is metered already, or the water must be treated"

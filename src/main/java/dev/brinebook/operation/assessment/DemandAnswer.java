@@ -2,6 +2,7 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.api.Basis;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -15,12 +16,15 @@ public record DemandAnswer(
         @Basis(formula = "formula.common.indoorUseSoftenedShare", source = "REU-2016")
         @Property("Mean softened use per day.") VolumeQuantity dailyUse,
         @Basis(formula = "formula.common.gammaDistributionUseDay", source = "DAIAD")
+        @From("dailyUse")
         @Property("Softened use exceeded on 1 day in 1,000 of the busiest weekday and month.") VolumeQuantity highestDailyUse,
         @Basis(formula = "formula.common.meanSoftenedUseHardness", source = "WQP-2009")
+        @From({"dailyUse", "/hardness/real"})
         @Property("Hardness load on the resin per mean day.") CapacityQuantity dailyLoad,
         @Basis(formula = "formula.softener.givenOrOneShower", source = "BUCHBERGER-2017")
         @Property("Continuous flow.") FlowQuantity continuousFlow,
         @Basis(formula = "formula.softener.givenOrLargerContinuous", source = "BUCHBERGER-2017")
+        @From("continuousFlow")
         @Property("Peak flow.") FlowQuantity peakFlow) {
 
     static DemandAnswer of(DesignConditions duty, AnswerUnits units) {

@@ -6,6 +6,7 @@ import dev.brinebook.answer.resin.EfficiencyLineAnswer;
 import dev.brinebook.answer.softener.FlowCheckAnswer;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -19,6 +20,7 @@ import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.api.quantity.WaterPerCapacityQuantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.ColumnResult;
+import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.text.Message;
@@ -30,19 +32,23 @@ import java.util.Optional;
 public record FitAnswer(
         @Property(value = "Whether the softener is large enough.", example = "true") Boolean fits,
         @Property("Reasons why it does not fit, as stable codes. Empty when it fits.") List<Fit.Shortcoming> shortcomings,
-        @Property(value = "The same in words.", example = "[]") List<Message> reasons,
+        @Property(value = "The same in words.", example = "[]", eachOf = Fit.Shortcoming.class) List<Message> reasons,
         @Basis
         @Property("Resin volume.") VolumeQuantity resinVolume,
         @Basis(formula = "formula.softener.resinVolumeCrossSection", source = "CP-TANKS")
+        @From("resinVolume")
         @Property("Depth of the bed.") LengthQuantity bedDepth,
         @Basis(formula = "formula.softener.tankHeightBedDepth", source = "CP-HYDRAULICS")
+        @From("bedDepth")
         @Property(value = "Freeboard, as a share of the bed depth.", min = 0, example = "0.64") BigDecimal freeboardShare,
         @Basis(formula = "formula.softener.refillWaterSaltLitre", source = "SALT-INSTITUTE")
         @Property("Present salt dose.") SaltDoseQuantity saltDose,
         @Basis(formula = "formula.common.saltDoseResinVolume", source = "WQP-2009")
+        @From({"saltDose", "resinVolume"})
         @Property("Salt per regeneration.") MassQuantity saltPerRegeneration,
         @Basis(formula = "formula.common.sumFlowMinutesOver", source = "CP-CYCLE")
         @Property("Water per regeneration.") VolumeQuantity waterPerRegeneration,
+        @From({"resinVolume", "saltDose"})
         @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
         @Basis(formula = "formula.softener.hardnessStagesLetThroughStart", source = "HELFFERICH")
         @Property(value = "Hardness leakage at the start of a service run.",
@@ -55,15 +61,19 @@ public record FitAnswer(
         @Property(value = "Expected mean days between regenerations, as set.", optional = "when it never regenerates",
                 example = "4.1", unit = "days") BigDecimal daysBetweenRegenerations,
         @Basis(formula = "formula.softener.capacityHardnessLoadPer", source = "WQP-2009")
+        @From({"capacity", "/demand/dailyLoad"})
         @Property(value = "Days of mean use per full capacity.", optional = "when no water is used", example = "5.2",
                 unit = "days") BigDecimal fullChargeDays,
         @Property("Continuous flow compared with the limit of the bed.") FlowCheckAnswer continuousFlow,
         @Property("Peak flow compared with the limit of the bed.") FlowCheckAnswer peakFlow,
         @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
+        @From({"capacity", "saltPerRegeneration"})
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Basis(formula = "formula.common.waterPerRegenerationCapacity", source = "CP-CYCLE")
+        @From({"waterPerRegeneration", "capacity"})
         @Property("Regeneration water per capacity restored.") WaterPerCapacityQuantity waterPerCapacity,
-        @Property("Comparison with the published efficiency limits.") List<EfficiencyLineAnswer> efficiencyLines) {
+        @Property(value = "Comparison with the published efficiency limits.", maxItems = EfficiencyLine.COUNT)
+        List<EfficiencyLineAnswer> efficiencyLines) {
 
     /** The fit in the units of the answer, with its basis recorded below {@code pointer}. */
     public static FitAnswer of(Fit fit, AnswerUnits units, String pointer, Explanation explanation) {

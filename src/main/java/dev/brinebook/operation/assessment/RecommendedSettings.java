@@ -4,6 +4,7 @@ package dev.brinebook.operation.assessment;
 import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -29,27 +30,38 @@ import java.util.List;
 
 @SchemaDescription("Settings of the metered controller, each with its reason.")
 public record RecommendedSettings(
+        @From("/hardness/compensated")
         @Property("Hardness, rounded up to a step of the controller, in its unit.") HardnessQuantity hardness,
+        @From("saltDose")
         @Property("Capacity, rounded down to a step of the controller, in its unit.") CapacityQuantity capacity,
+        @From({"capacity", "hardness"})
         @Property("Water between regenerations: capacity divided by hardness.") VolumeQuantity meterVolume,
+        @From("meterVolume")
         @Property("Reserve: the part of the meter volume kept for the day after the meter decides to "
                 + "regenerate.") VolumeQuantity reserve,
         @Basis(formula = "recommendedSettings.reserveWaterBetweenRegenerations", source = "FELLER")
+        @From({"reserve", "meterVolume"})
         @Property(value = "The reserve as a share of the meter volume.", unit = "%", example = "15",
                 optional = "when preferences.controller.reservePercentStep is not given") BigDecimal reservePercent,
         @Basis(formula = "recommendedSettings.reserveMeanUsePer", source = "FELLER")
+        @From({"reserve", "/demand/dailyUse"})
         @Property(value = "The reserve in days of mean use.", unit = "days", example = "1.5",
                 optional = "when preferences.controller.reserveDaysStep is not given, or nothing is used") BigDecimal reserveDays,
         @Property("Salt dose.") SaltDoseQuantity saltDose,
         @Basis(formula = "recommendedSettings.saltDoseResinVolume", source = "WQP-2009")
+        @From("saltDose")
         @Property("Salt per regeneration, in steps of the controller if it takes salt by mass.") MassQuantity saltPerRegeneration,
         @Property(value = "Day override: days after which it regenerates regardless of use.", unit = "days", example = "14")
         Integer dayOverride,
         @Property(value = "Hour of regeneration.", min = 0, max = 23, example = "2") Integer regenerationHour,
+        @From("/refill/minutes")
         @Property(value = "Minutes of brine refill, in tenths or in steps of the controller. Rounding up to a whole minute would give "
                 + "too much salt.",
                 unit = "minutes", example = "6.7") BigDecimal refillMinutes,
-        @Property("Reasons for the settings.") List<SettingReason> reasons) {
+        @Property(value = "Reasons for the settings.", maxItems = RecommendedSettings.MOST_REASONS) List<SettingReason> reasons) {
+
+    /** One for each number to set. */
+    static final int MOST_REASONS = 16;
 
     private static final int DAYS_DECIMALS = 2;
 

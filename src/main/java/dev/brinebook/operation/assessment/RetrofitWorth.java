@@ -6,6 +6,7 @@ import dev.brinebook.answer.payback.MoneyLines;
 import dev.brinebook.answer.payback.PaybackFigures;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -20,6 +21,7 @@ import java.util.Currency;
 @SchemaDescription("Benefit of converting.")
 public record RetrofitWorth(
         @Basis(formula = "formula.assessment.saltWaterNowSalt", source = "NIST-HB135")
+        @From({"/year/saltSaved", "/year/waterSaved"})
         @Property("Saving in the first year with the recommended settings, at today's prices.") MoneyLines firstYearSaving,
         @Basis(formula = "formula.assessment.sameCalculationMeterExisting", source = "NIST-HB135")
         @Property("Saving from the meter alone, at the present salt dose. The rest comes from the new dose.")

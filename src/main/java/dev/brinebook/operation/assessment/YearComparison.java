@@ -5,6 +5,7 @@ import dev.brinebook.answer.regeneration.SaltPurchases;
 import dev.brinebook.answer.regeneration.Saving;
 import dev.brinebook.answer.regeneration.YearTotals;
 import dev.brinebook.api.Basis;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -29,8 +30,10 @@ public record YearComparison(
         @Basis(formula = "formula.assessment.sameCalculationMeterRecommended", source = "FELLER")
         @Property("With a meter and the recommended settings.") YearTotals metered,
         @Basis(formula = "formula.assessment.saltNowSaltMeter", source = "DAIAD")
+        @From({"asFound/salt", "metered/salt"})
         @Property("Salt saved with the recommended settings. Negative if they use more.") MassQuantity saltSaved,
         @Basis(formula = "formula.assessment.regenerationWaterNowRegeneration", source = "DAIAD")
+        @From({"asFound/water", "metered/water"})
         @Property("Water saved with the recommended settings. Negative if they use more.") VolumeQuantity waterSaved,
         @Property("Salt purchases with the present settings, as an example.") SaltPurchases saltAsFound,
         @Property("Salt purchases with the recommended settings, as an example.") SaltPurchases saltMetered) {

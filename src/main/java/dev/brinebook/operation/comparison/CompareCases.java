@@ -13,7 +13,6 @@ import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.model.Changelog;
 import dev.brinebook.model.Model;
 import dev.brinebook.model.ModelChange;
 import dev.brinebook.text.Message;
@@ -121,9 +120,8 @@ public final class CompareCases {
     }
 
     private static AppliedChange applied(ModelChange change, List<ValueDifference> differences) {
-        Changelog.Entry entry = Changelog.entry(change);
-        return new AppliedChange(entry.id(), change.version(), entry.text(), entry.effect(),
-                (int) differences.stream().filter(difference -> difference.causes().contains(entry.id())).count());
+        return new AppliedChange(change.id(), change.version(), Message.of(change),
+                (int) differences.stream().filter(difference -> difference.causes().contains(change.id())).count());
     }
 
     private static Message summary(int equal, List<ValueDifference> differences) {

@@ -3,8 +3,10 @@ package dev.brinebook.operation.comparison;
 
 import dev.brinebook.api.AnswerValues.Value;
 import dev.brinebook.api.Basis;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.model.ModelChange;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -17,10 +19,11 @@ public record ValueDifference(
         @Basis(formula = "formula.comparison.answerOfCalculator", source = "REQUEST")
         @Property(value = "In the second answer.", optional = "if only the first answer has it") ComparedValue after,
         @Basis(formula = "formula.comparison.afterLessBefore", source = "REQUEST")
+        @From({"before", "after"})
         @Property(value = "The second number less the first, exactly.", optional = "unless both are numbers in the same unit",
                 unit = "the unit of both", example = "-0.5") BigDecimal change,
         @Property(value = "IDs of the changes of the model that cause it.", optional = "when two cases are compared",
-                example = "[\"brine-by-weight\"]") List<String> causes,
+                example = "[\"brine-by-weight\"]", eachOf = ModelChange.class) List<String> causes,
         @Property(value = "Whether no change alone gives the second value, so that the changes listed cause it together.",
                 optional = "when two cases are compared", example = "false") Boolean together) {
 

@@ -3,6 +3,7 @@ package dev.brinebook.operation.cycle;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
@@ -29,6 +30,7 @@ public record CycleBrine(
         @Basis
         @Property("Salt dose.") SaltDoseQuantity saltDose,
         @Basis(formula = "formula.common.saltDoseResinVolume", source = "WQP-2009")
+        @From({"saltDose", "/bed/resinVolume"})
         @Property("Salt per regeneration.") MassQuantity saltPerRegeneration,
         @Basis
         @Property("Temperature of the brine tank.") TemperatureQuantity tankTemperature,
@@ -37,10 +39,12 @@ public record CycleBrine(
         @Property("Saturated brine drawn from the tank.") VolumeQuantity saturatedVolume,
         @Property(value = "Strength after the injector, by weight.", min = 0, max = 100, example = "10", unit = "%")
         BigDecimal dilutedPercent,
+        @From({"saltPerRegeneration", "dilutedPercent"})
         @Property("Volume of diluted brine after the injector.") VolumeQuantity dilutedVolume,
         @Property("Flow of saturated brine that the injector draws from the tank.") FlowQuantity suction,
         @Property("Flow of water that the injector adds.") VolumeQuantity motiveWater,
         @Basis(formula = "formula.regeneration.saturatedBrineSuctionEquals", source = "CP-CYCLE")
+        @From({"saturatedVolume", "suction"})
         @Property(value = "Minutes of brine draw: contact time of the brine with the resin.", example = "36",
                 unit = "minutes") BigDecimal contactMinutes,
         @Basis(formula = "formula.regeneration.oneBedVolumeBrine", source = "UFC-3-240-13FN")

@@ -9,12 +9,15 @@ import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.WaterPerCapacityQuantity;
+import dev.brinebook.regeneration.CycleFinding;
+import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -27,16 +30,21 @@ public record CycleDesignAnswer(
         @Property("The backwash in this water.") CycleBackwash backwash,
         @Property("The brine.") CycleBrine brine,
         @Property("The refill of the brine tank.") RefillSetting refill,
-        @Property("Problems and unusual values of the cycle on this hardware. Empty when there are none.")
+        @Property(value = "Problems and unusual values of the cycle on this hardware. Empty when there are none.",
+                eachOf = CycleFinding.class)
         List<CycleFindingLine> findings,
+        @From({"bed/resinVolume", "brine/saltDose"})
         @Property("Capacity restored at this salt dose.") CapacityQuantity capacity,
         @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
+        @From({"capacity", "brine/saltPerRegeneration"})
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Basis(formula = "formula.common.waterPerRegenerationCapacity", source = "DOE-BASC")
+        @From({"cycle/water", "capacity"})
         @Property("Regeneration water per capacity.") WaterPerCapacityQuantity waterPerCapacity,
         @Property("Regeneration water per resin volume, and its rinses.") CycleWater waterByResin,
-        @Property("Published efficiency limits, compared by salt and water alone. The control "
-                + "type and the interval are assumed to meet the limit.") List<EfficiencyLineAnswer> efficiency,
+        @Property(value = "Published efficiency limits, compared by salt and water alone. The control "
+                + "type and the interval are assumed to meet the limit.", maxItems = EfficiencyLine.COUNT)
+                List<EfficiencyLineAnswer> efficiency,
         @Property(value = "Salt and water per year.", optional = "when regenerationsPerYear is not given") CycleYear year,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,

@@ -3,6 +3,7 @@ package dev.brinebook.operation.cycle;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -23,9 +24,11 @@ public record CycleWater(
         @Property("The slow rinse, which displaces the brine.") RinseLine slowRinse,
         @Basis(formula = "formula.regeneration.minutesFlowPlantsUse", source = "UFC-3-240-13FN")
         @Property("The fast rinse, which clears the last of it.") RinseLine fastRinse,
+        @From({"/cycle/water", "/bed/resinVolume"})
         @Property("Regeneration water per cubic foot (per litre in metric units) of resin.")
         VolumeQuantity perVolumeOfResin,
         @Basis(formula = "formula.regeneration.waterPerRegenerationResinVolume", source = "CP-CYCLE")
+        @From({"/cycle/water", "/bed/resinVolume"})
         @Property(value = "The same in bed volumes.", min = 0, example = "8.66") BigDecimal bedVolumes,
         @Property(value = "Whether it is in the usual household range of 25 to 65 gal per cubic "
                 + "foot of resin (3.3 to 8.7 bed volumes).", example = "true") Boolean withinUsual,

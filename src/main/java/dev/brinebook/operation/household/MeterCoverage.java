@@ -5,6 +5,7 @@ import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.household.Meter;
 import dev.brinebook.household.MeterHistory;
 import dev.brinebook.household.RowNote;
 import dev.brinebook.household.RowNote.Action;
@@ -24,8 +25,9 @@ public record MeterCoverage(
         @Property(value = "Days from the first to the last whole day.", min = 1, unit = "days", example = "365") Integer days,
         @Basis(formula = "meter.datesBetweenFirstLast", source = "CP-METER-READING")
         @Property(value = "Missing days among them.", min = 0, unit = "days", example = "5") Integer missingDays,
-        @Property("The missing periods.") List<MeterGapAnswer> gaps,
-        @Property("Rows that were repaired, skipped or left without use, by position. At most 200.") List<MeterRow> rows,
+        @Property(value = "The missing periods.", maxItems = Meter.MAX_READINGS) List<MeterGapAnswer> gaps,
+        @Property(value = "Rows that were repaired, skipped or left without use, by position. At most 200.",
+                maxItems = MeterCoverage.MAX_ROWS) List<MeterRow> rows,
         @Property(value = "Number of such rows not listed.", optional = "when all are listed", min = 1, example = "3")
         Integer rowsOmitted) {
 

@@ -9,6 +9,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.household.Days;
 import dev.brinebook.request.household.HouseholdRequest;
 import dev.brinebook.request.household.SeriesRequest;
 import dev.brinebook.text.Message;
@@ -21,7 +22,7 @@ public record MeterReadingsAnswer(
         @Property("Use of each day, in the form of household.dailySeries.") SeriesRequest days,
         @Property("Period covered by the readings, and the repairs made to them.") MeterCoverage coverage,
         @Property("Mean, scatter, weekdays and absence.") UseEstimates estimates,
-        @Property("Days whose use indicates a leak or a filling, in order.") List<HighDayAnswer> highDays,
+        @Property(value = "Days whose use indicates a leak or a filling, in order.", maxItems = Days.MAX_DAYS) List<HighDayAnswer> highDays,
         @Property(value = "The household compared with usual values.", optional = "when people is") UsualUse usual,
         @Property(value = "Forecast: the household to send to other operations, for a typical year like these days, or like "
                 + "the days since the last change of level.",
@@ -30,7 +31,7 @@ public record MeterReadingsAnswer(
         @Basis(formula = "formula.household.driftMedianSlopesAll", source = "THEIL-SEN")
         @Basis(formula = "formula.household.flowNeverStopsSmallest", source = "CP-NIGHT-FLOW")
         @Basis(formula = "formula.household.levelsBeforeAfterMean", source = "PETTITT-1979")
-        @Property("Findings to check.") List<MeterFinding> findings,
+        @Property(value = "Findings to check.", eachOf = MeterFinding.Code.class) List<MeterFinding> findings,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

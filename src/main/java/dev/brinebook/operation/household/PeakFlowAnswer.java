@@ -8,6 +8,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.household.FixtureSchedule;
 import dev.brinebook.request.household.FixtureLine;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
@@ -25,8 +26,10 @@ public record PeakFlowAnswer(
         @Basis
         @Property(value = "Percentile of the exact and the fitted flow.", unit = "%", min = 0, example = "99")
         BigDecimal percentile,
-        @Property("Reasons why the methods differ, in a sentence or two each.") List<Message> differences,
-        @Property("The fixtures, with the values used for one of each kind.") List<FixtureLine> fixtures,
+        @Property(value = "Reasons why the methods differ, in a sentence or two each.", maxItems = PeakDifferences.MOST)
+        List<Message> differences,
+        @Property(value = "The fixtures, with the values used for one of each kind.", maxItems = FixtureSchedule.MAX_KINDS)
+        List<FixtureLine> fixtures,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

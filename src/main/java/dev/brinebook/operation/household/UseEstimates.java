@@ -11,6 +11,7 @@ import dev.brinebook.household.GammaFit;
 import dev.brinebook.household.UseEstimate;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.util.List;
 
 @SchemaDescription("Estimates for the household from the days. Each is the most likely value.")
@@ -21,7 +22,8 @@ public record UseEstimates(
         @Property("Mean use of a week of days with somebody at home.") VolumeQuantity occupiedMean,
         @Basis(formula = "formula.household.meanEachWeekdayMean", source = "CHOI-WETTE")
         @Property(value = "Use on each weekday, divided by that mean, Monday first.", optional = "when a weekday has fewer than four "
-                + "readings", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]") List<BigDecimal> weekdayFactors,
+                + "readings", min = 0, example = "[0.95, 0.97, 0.96, 0.98, 1.01, 1.08, 1.05]", eachOf = DayOfWeek.class)
+                List<BigDecimal> weekdayFactors,
         @Basis(formula = "formula.household.meanFactorsSaturdaySunday", source = "CHOI-WETTE")
         @Property(value = "Use on a weekend day, divided by use on a weekday.", optional = "when weekdayFactors is absent, or when "
                 + "the weekdays have no use", min = 0, example = "1.1") BigDecimal weekendRatio,

@@ -10,6 +10,7 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.resin.EfficiencyLine;
 import java.util.List;
 
 @SchemaDescription("One option and its results.")
@@ -39,8 +40,10 @@ public record AlternativeAnswer(
         @Property(value = "The same with uncertain inputs.",
                 optional = "for the baseline itself, and when no uncertainty is requested") UncertainWorthAnswer uncertain,
         @Basis(formula = "formula.payback.netPresentValueExpected", source = "NIST-HB135")
-        @Property("Break-even values. Empty for the baseline itself.") List<BreakEvenAnswer> breakEven,
+        @Property(value = "Break-even values. Empty for the baseline itself.", eachOf = BreakEvenAnswer.Of.class)
+        List<BreakEvenAnswer> breakEven,
         @Basis(formula = "formula.payback.chlorideAtomicWeightsWaste", source = "CIAAW")
         @Property("Discharge to the drain.") DischargeAnswer discharge,
-        @Property("Published efficiency limits. Empty without softening.") List<EfficiencyLineAnswer> efficiencyLines) {
+        @Property(value = "Published efficiency limits. Empty without softening.", maxItems = EfficiencyLine.COUNT)
+        List<EfficiencyLineAnswer> efficiencyLines) {
 }

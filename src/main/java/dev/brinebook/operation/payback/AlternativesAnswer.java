@@ -12,6 +12,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.payback.Comparison;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -29,7 +30,8 @@ public record AlternativesAnswer(
         String cheapest,
         @Basis
         @Property(value = "Horizon in years.", unit = "years", example = "10") Integer horizonYears,
-        @Property("The alternatives, in the order of the request.") List<AlternativeAnswer> alternatives,
+        @Property(value = "The alternatives, in the order of the request.", maxItems = Comparison.MAX_WAYS)
+        List<AlternativeAnswer> alternatives,
         @Basis(formula = "formula.softener.clockMeterSameBed", source = "FELLER")
         @Basis(formula = "formula.softener.evidenceMeteredHomes24", source = "DAIAD")
         @Property("Saving of a meter over a clock with correct settings, on the existing softener, as a range.")

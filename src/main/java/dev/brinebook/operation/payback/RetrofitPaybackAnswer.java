@@ -12,6 +12,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.softener.Readiness;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -36,7 +37,8 @@ public record RetrofitPaybackAnswer(
         @Property(value = "Saving of a meter over the same clock with correct settings, as a "
                 + "range.", optional = "when "
                 + "the use before and after is given") MeteringWorthAnswer overClockSetRight,
-        @Property(value = "Conditions of the retrofit, and their state.", optional = "when the use before and after is given")
+        @Property(value = "Conditions of the retrofit, and their state.", optional = "when the use before and after is given",
+                eachOf = Readiness.Condition.class)
         List<ReadinessCheck> readiness,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,

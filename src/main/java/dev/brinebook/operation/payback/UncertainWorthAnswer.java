@@ -4,6 +4,7 @@ package dev.brinebook.operation.payback;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
+import dev.brinebook.payback.Input;
 import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
@@ -23,7 +24,7 @@ public record UncertainWorthAnswer(
         BigDecimal paysWithinPercent,
         @Property(value = "Probability that it pays over the horizon.", min = 0, max = 100, unit = "%",
                 example = "91") BigDecimal worthwhilePercent,
-        @Property("Inputs by their effect, largest first.") List<DriverAnswer> drivers) {
+        @Property(value = "Inputs by their effect, largest first.", eachOf = Input.class) List<DriverAnswer> drivers) {
 
     static UncertainWorthAnswer of(UncertainWorth worth, double withinYears, Currency currency) {
         return new UncertainWorthAnswer(worth.draws(), MoneyQuantiles.of(worth.netPresentValue(), currency),

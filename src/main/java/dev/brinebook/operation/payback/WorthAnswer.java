@@ -9,6 +9,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.payback.AgainstBaseline;
+import dev.brinebook.payback.CashFlows;
 import dev.brinebook.payback.Prices;
 import java.util.Currency;
 import java.util.List;
@@ -40,7 +41,8 @@ public record WorthAnswer(
         @Basis(formula = "formula.payback.of1DiscountRateRatio", source = "CFR-436")
         @Property("Adjusted internal rate of return, in percent a year.") OptionalResultAnswer adjustedRateOfReturnPercent,
         @Basis(formula = "formula.payback.eachFlow1Discount", source = "NIST-HB135")
-        @Property("Cash flow saved in each year compared with the baseline, from today to the end of the horizon.")
+        @Property(value = "Cash flow saved in each year compared with the baseline, from today to the end of the horizon.",
+                maxItems = CashFlows.MAX_YEARS + 1)
         List<CashFlowYear> cashFlows) {
 
     private static final double PERCENT = 100;

@@ -41,7 +41,8 @@ public record BacktestAnswer(
         @Property("Predicted values for the same number of days.") PolicyTotals predicted,
         @Basis(formula = "formula.regeneration.of595PointsPoisson", source = "ABRAMOWITZ-STEGUN")
         @Property("Usual number of hard days for the same number of days.") UsualRange usualHardDays,
-        @Property("Days with a use above four times the median day with somebody at home, such as from a leak.")
+        @Property(value = "Days with a use above four times the median day with somebody at home, such as from a leak.",
+                maxItems = Days.MAX_DAYS)
         List<HighDayAnswer> exceptionalDays,
         @Property(value = "Hard days if the use on these days were limited to four times the "
                 + "median day.", min = 0, unit = "days", example = "0.4")

@@ -66,7 +66,8 @@ public record PolicyAnswer(
         @Property("Capacity left in the bed at the end.") CapacityQuantity leftAtEnd,
         @Property("Salt purchases.") SaltPurchases salt,
         @Basis(formula = "formula.regeneration.measuredDaysOrExample", source = "DAIAD")
-        @Property("The regenerations with their dates, at most 400.") List<RegenerationEventAnswer> events,
+        @Property(value = "The regenerations with their dates, at most 400.", maxItems = SaltPurchases.MAX_LISTED)
+        List<RegenerationEventAnswer> events,
         @Basis(formula = "formula.regeneration.regenerationsRegenerationsListed", source = "CP-CYCLE")
         @Property(value = "Number of regenerations not listed.", optional = "when all are listed", min = 1,
                 example = "12") Integer eventsOmitted) {

@@ -27,7 +27,7 @@ public record ReserveAnswer(
         @Basis(formula = "formula.regeneration.sameSearchReserveMultiplied", source = "DAIAD")
         @Property(value = "A reserve that follows the level of use, if the controller supports it.", optional = "when "
                 + "no reserve is sufficient") LearningReserve learning,
-        @Property("The rules, in the order of the request.") List<ReserveResult> rules,
+        @Property(value = "The rules, in the order of the request.", maxItems = ReserveChoiceRequest.MAX_RULES) List<ReserveResult> rules,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

@@ -24,7 +24,8 @@ public record ReserveChoiceRequest(
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softener. If its control is a delayed meter, its hardness, "
                 + "capacity and day override are used.", required = true) SoftenerRequest softener,
-        @Property(value = "Rules to compare.", minItems = 1, maxItems = 12, fallback = "a share of "
+        @Property(value = "Rules to compare.", minItems = 1, maxItems = ReserveChoiceRequest.MAX_RULES,
+                fallback = "a share of "
                 + ReserveChoiceRequest.USUAL_SHARE + " of the meter volume, a mean day, the rule of thumb, the "
                 + ReserveChoiceRequest.USUAL_PROBABILITY + " and " + ReserveChoiceRequest.HIGH_PROBABILITY
                 + " quantiles of daily use, and the largest and the mean of the same weekday in the last four weeks")
@@ -36,6 +37,7 @@ public record ReserveChoiceRequest(
                 example = "1") Long seed) implements CaseRequest, Checked {
 
     /** The usual reserve as a share of the meter volume. */
+    static final int MAX_RULES = 12;
     static final String USUAL_SHARE = "0.2";
     static final String USUAL_PROBABILITY = "0.90";
     static final String HIGH_PROBABILITY = "0.99";

@@ -33,9 +33,10 @@ public record ScheduleAnswer(
         @Property("Salt per regeneration.") MassQuantity saltPerRegeneration,
         @Basis(formula = "formula.common.sumFlowMinutesOver", source = "CP-CYCLE")
         @Property("Water per regeneration.") VolumeQuantity waterPerRegeneration,
-        @Property("Each policy on these days.") List<PolicyAnswer> policies,
+        @Property(value = "Each policy on these days.", maxItems = ScheduleRequest.MAX_POLICIES) List<PolicyAnswer> policies,
         @Basis(formula = "formula.regeneration.policyFirstPolicyBoth", source = "FELLER")
-        @Property("Difference between each other policy and the first.") List<PolicyComparison> comparisons,
+        @Property(value = "Difference between each other policy and the first.", maxItems = ScheduleRequest.MAX_POLICIES - 1)
+        List<PolicyComparison> comparisons,
         @Basis(formula = "formula.softener.clockMeterSameBed", source = "FELLER")
         @Basis(formula = "formula.softener.evidenceMeteredHomes24", source = "DAIAD")
         @Property("Saving of a meter over a clock with correct settings, on this softener, as a range, at the usual prices.")

@@ -44,7 +44,7 @@ public record BedBackwash(
         @Basis(formula = "formula.common.velocityLiftedBedHigh", source = "RICHARDSON-ZAKI")
         @Property("Flow that lifts the resin to the top of the tank, or to three times its depth if the tank is "
                 + "taller. The drain line flow control must pass less.") FlowQuantity mostFlow,
-        @Property("Published ranges of velocities.") List<BackwashBand> bands) {
+        @Property(value = "Published ranges of velocities.", eachOf = BackwashGuide.class) List<BackwashBand> bands) {
 
     static BedBackwash of(BedHydraulics hydraulics, BedDuty duty, AnswerUnits units) {
         double target = duty.targetExpansionShare();

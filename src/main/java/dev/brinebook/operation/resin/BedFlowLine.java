@@ -3,6 +3,7 @@ package dev.brinebook.operation.resin;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -28,18 +29,24 @@ public record BedFlowLine(
                 + "and 10 gpm for peak flow, per cubic foot of resin.", example = "\"guideHighVelocity\"") BedFlowOrigin origin,
         @Basis(formula = "formula.resin.givenFlowOrFlow", source = "CP-HYDRAULICS")
         @Property("The flow.") FlowQuantity flow,
+        @From("flow")
         @Property("Velocity over the empty cross-section of the tank.") SurfaceFlowQuantity surfaceFlow,
+        @From("flow")
         @Property("The flow per volume of resin.") BedFlowQuantity bedFlow,
         @Property(value = "The same in bed volumes an hour.", min = 0, example = "40.1") BigDecimal bedVolumesPerHour,
         @Basis(formula = "formula.resin.resinVolumeFlowEquals", source = "DAVIS")
+        @From("bedVolumesPerHour")
         @Property(value = "Empty-bed contact time: volume of the settled resin divided by the flow.", min = 0, example = "1.5",
                 unit = "minutes") BigDecimal emptyBedContactMinutes,
         @Basis(formula = "formula.resin.voidsCleanBedTime", source = "CP-RESIN-BEAD")
+        @From("emptyBedContactMinutes")
         @Property(value = "Contact time in the voids: void volume of the clean bed divided by the flow.", min = 0,
                 example = "0.57", unit = "minutes") BigDecimal voidContactMinutes,
         @Basis(formula = "formula.resin.depth150Viscosity1", source = "ERGUN-1952")
+        @From("surfaceFlow")
         @Property("Pressure drop in the clean bed. Valve and distributors add to it.") PressureQuantity pressureDrop,
         @Basis(formula = "formula.resin.sameFormulaMeanDiameter", source = "ERGUN-1952")
+        @From("surfaceFlow")
         @Property("Pressure drop in the bed with crushed beads.") PressureQuantity crushedPressureDrop) {
 
     /** The flows given, then those of the guides. */

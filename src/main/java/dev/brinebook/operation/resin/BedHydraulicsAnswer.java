@@ -8,6 +8,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.softener.BedFinding;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -20,12 +21,12 @@ public record BedHydraulicsAnswer(
                 + "the recommended one if none is given.") CycleBed bed,
         @Property("The beads, whole and crushed.") BedBeads beads,
         @Property("The water.") BedWater water,
-        @Property("Pressure drop of each flow: the flows given, and those of the guides.")
+        @Property(value = "Pressure drop of each flow: the flows given, and those of the guides.", eachOf = BedFlowOrigin.class)
         List<BedFlowLine> pressureDrops,
         @Property("Maximum continuous flow of the bed.") BedLimit lasting,
         @Property("Maximum peak flow of the bed.") BedLimit peaks,
         @Property("Bed expansion by the backwash.") BedBackwash backwash,
-        @Property("Problems of the bed with the flows required. Empty when there are none.")
+        @Property(value = "Problems of the bed with the flows required. Empty when there are none.", eachOf = BedFinding.class)
         List<BedFindingLine> findings,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,

@@ -3,6 +3,7 @@ package dev.brinebook.operation.resin;
 
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -15,12 +16,14 @@ import java.util.List;
 @SchemaDescription("Maximum flow of the bed, and the limit that sets it.")
 public record BedLimit(
         @Basis(formula = "formula.resin.smallestLimits", source = "CP-HYDRAULICS")
+        @From("bounds/*/flow")
         @Property("Maximum flow with a clean bed.") FlowQuantity flow,
         @Property(value = "Limit that sets it.", example = "\"surfaceVelocity\"") ServiceFlow.Limit binding,
         @Basis(formula = "formula.resin.sameLimitsPressureDrop", source = "ERGUN-1952")
         @Property("Maximum flow with crushed beads.") FlowQuantity crushedFlow,
         @Property(value = "Limit that sets the flow with crushed beads.", example = "\"pressureDrop\"") ServiceFlow.Limit crushedBinding,
-        @Property("All limits, by their flow with a clean bed, lowest first.") List<BedBound> bounds) {
+        @Property(value = "All limits, by their flow with a clean bed, lowest first.", eachOf = ServiceFlow.Limit.class)
+        List<BedBound> bounds) {
 
     static BedLimit of(List<ServiceFlow.Bound> clean, List<ServiceFlow.Bound> crushed, AnswerUnits units) {
         return new BedLimit(units.flow(clean.get(0).flowLitresPerMinute()), clean.get(0).limit(),

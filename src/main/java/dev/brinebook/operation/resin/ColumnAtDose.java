@@ -14,6 +14,7 @@ import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.ColumnResult;
+import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.text.Message;
@@ -31,7 +32,7 @@ public record ColumnAtDose(
         @Property(value = "Hardness removed per salt used.", optional = ColumnAtDose.NONE)
         SaltEfficiencyQuantity saltEfficiency,
         @Property(value = "Names of the limits whose salt efficiency is met.", optional = ColumnAtDose.NONE,
-                example = "[\"productStandard\"]") List<String> linesReached,
+                example = "[\"productStandard\"]", maxItems = EfficiencyLine.COUNT) List<String> linesReached,
         @Property(value = "Hardness of the first softened water.", optional = ColumnAtDose.NONE)
         HardnessQuantity startLeakage,
         @Basis(formula = "formula.softener.plugFlowBrineRinse", source = "PHREEQC")

@@ -8,6 +8,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.BedCapacityQuantity;
+import dev.brinebook.resin.EfficiencyLine;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -19,8 +20,9 @@ public record ResinCapacityAnswer(
         @Property("Total capacity: all remaining exchange sites of the resin. Never reached in use.")
         BedCapacityQuantity totalCapacity,
         @Property("The column.") ChartedColumn column,
-        @Property("Each dose, in the order of the request.") List<CapacityPoint> points,
-        @Property("Each published limit, by its salt efficiency alone.") List<EfficiencyLineReach> efficiencyLines,
+        @Property(value = "Each dose, in the order of the request.", maxItems = ResinCapacityRequest.MAX_DOSES) List<CapacityPoint> points,
+        @Property(value = "Each published limit, by its salt efficiency alone.", maxItems = EfficiencyLine.COUNT)
+        List<EfficiencyLineReach> efficiencyLines,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

@@ -34,7 +34,8 @@ public record ResinCapacityRequest(
         @Property("The resin, if it is not new gel resin.") ColumnResinRequest resin,
         @Property(value = "The salt doses to chart: 3 to 20 lb/ft3 of sodium chloride, or the same equivalents of potassium "
                 + "chloride.", min = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE,
-                max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L", minItems = 1, maxItems = 40,
+                max = SoftenerRequest.MAX_ANY_DOSE_GRAMS_PER_LITRE, unit = "g/L", minItems = 1,
+                maxItems = ResinCapacityRequest.MAX_DOSES,
                 fallback = "every whole lb/ft3 from " + ResinCapacityRequest.LOWEST_POUNDS_PER_CUBIC_FOOT + " to "
                 + ResinCapacityRequest.HIGHEST_POUNDS_PER_CUBIC_FOOT + ", or the same equivalents of potassium chloride")
         List<SaltDoseQuantity> saltDoses,
@@ -44,6 +45,7 @@ public record ResinCapacityRequest(
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units)
         implements Checked {
 
+    static final int MAX_DOSES = 40;
     static final int LOWEST_POUNDS_PER_CUBIC_FOOT = 3;
     static final int HIGHEST_POUNDS_PER_CUBIC_FOOT = 20;
 

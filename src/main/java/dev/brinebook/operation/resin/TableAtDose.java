@@ -25,7 +25,8 @@ public record TableAtDose(
         @Property("Capacity per volume of resin.") BedCapacityQuantity capacity,
         @Basis(formula = "formula.resin.capacitySaltDose", source = "WQP-2009")
         @Property("Hardness removed per salt used.") SaltEfficiencyQuantity saltEfficiency,
-        @Property(value = "Names of the limits whose salt efficiency is met.", example = "[\"productStandard\"]")
+        @Property(value = "Names of the limits whose salt efficiency is met.", example = "[\"productStandard\"]",
+                maxItems = EfficiencyLine.COUNT)
         List<String> linesReached,
         @Property("Reliability: that of the table, or calculated beyond its published points.")
         Source.Kind kind) {

@@ -7,6 +7,7 @@ import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
@@ -26,13 +27,16 @@ public record BlendingAnswer(
         @Basis(formula = "formula.softener.threeScalesDisagree", source = "USGS-HARDNESS")
         @Property("Class of that hardness.") HardnessClasses residualClasses,
         @Basis(formula = "formula.softener.hardnessAfterBlendingLeakage", source = "DAVIS-CORNWELL")
+        @From({"residualHardness", "hardness/tested"})
         @Property(value = "Water that bypasses the softener, in percent of the use.", min = 0, max = 100,
                 example = "40.8163", unit = "%") BigDecimal bypassPercent,
         @Basis(formula = "formula.softener.indoorUseHomeSoftened", source = "REU-2016")
         @Property("Mean use of blended water per day: bypass and resin together.") VolumeQuantity dailyUse,
         @Basis(formula = "formula.softener.meanUseBypassShare", source = "DAVIS-CORNWELL")
+        @From({"dailyUse", "bypassPercent"})
         @Property("Water that bypasses the softener per mean day.") VolumeQuantity waterThroughBypass,
         @Basis(formula = "formula.softener.meanUseWaterThrough", source = "DAVIS-CORNWELL")
+        @From({"dailyUse", "waterThroughBypass"})
         @Property("Water through the resin per mean day.") VolumeQuantity waterThroughResin,
         @Basis(formula = "formula.softener.ironBypassShareOr", source = "CP-RESIN-CARE")
         @Property(value = "Iron left after blending.", optional = "when iron was not tested")

@@ -15,6 +15,8 @@ import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.CapacityQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
+import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Setting;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -22,9 +24,10 @@ import java.util.List;
 public record SettingsReviewAnswer(
         @Property(value = "Summary in one sentence, to quote.", example = "\"Change 2 settings.\"") Message summary,
         @Property("Recommended action, step by step.") VerdictAnswer verdict,
-        @Property("Settings to change, as one path from the present to the correct settings: first those "
-                + "that protect the bed, then those that stop hard water, then those that save.") List<SettingFinding> findings,
-        @Property("Settings that were not given but affect the result.") List<SettingQuestion> questions,
+        @Property(value = "Settings to change, as one path from the present to the correct settings: first those "
+                + "that protect the bed, then those that stop hard water, then those that save.", eachOf = Finding.Code.class)
+                List<SettingFinding> findings,
+        @Property(value = "Settings that were not given but affect the result.", eachOf = Setting.class) List<SettingQuestion> questions,
         @Property("Compensated hardness.") HardnessLines hardness,
         @Basis(formula = "formula.common.meanSoftenedUseHardness", source = "WQP-2009")
         @Property("Hardness load on the resin per mean day.") CapacityQuantity dailyLoad,

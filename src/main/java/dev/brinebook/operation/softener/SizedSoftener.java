@@ -5,6 +5,7 @@ import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.softener.FlowCheckAnswer;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
@@ -33,18 +34,21 @@ public record SizedSoftener(
         @Property(value = "Your name for it, or the size of a standard tank.", example = "\"10 x 54 in\"") String sku,
         @Property(value = "Whether it fits the household.", example = "true") Boolean fits,
         @Property("Reasons why it does not fit, as stable codes. Empty when it fits.") List<Fit.Shortcoming> shortcomings,
-        @Property(value = "The same in words.", example = "[]") List<Message> reasons,
+        @Property(value = "The same in words.", example = "[]", eachOf = Fit.Shortcoming.class) List<Message> reasons,
         @Property("Resin volume.") VolumeQuantity resinVolume,
         @Property("Inner diameter of the tank.") LengthQuantity tankDiameter,
         @Property("Salt dose used.") SaltDoseQuantity saltDose,
+        @From({"resinVolume", "saltDose"})
         @Property("Capacity restored per regeneration at that dose.") CapacityQuantity capacity,
         @Basis(formula = "formula.common.of365ExpectedRegenerationsYear", source = "FELLER")
         @Property(value = "Expected mean days between regenerations.", optional = "when it never regenerates", example = "4.1",
                 unit = "days") BigDecimal daysBetweenRegenerations,
         @Basis(formula = "formula.softener.capacityHardnessLoadPer", source = "WQP-2009")
+        @From("capacity")
         @Property(value = "Days of mean use per full capacity.", optional = "when no water is used", example = "5.2",
                 unit = "days") BigDecimal fullChargeDays,
         @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
+        @From({"capacity", "saltDose", "resinVolume"})
         @Property("Salt efficiency when all of the capacity is used.") SaltEfficiencyQuantity saltEfficiency,
         @Basis
         @Property(value = "Certified salt efficiency rating, as given.", optional = "when none was given")
@@ -59,7 +63,9 @@ public record SizedSoftener(
         @Property(value = "Hard days per year, with a meter.", min = 0, unit = "days a year", example = "1")
         BigDecimal hardDaysPerYear,
         @Basis(formula = "formula.softener.saltWaterYearTheir", source = "CP-PRICES")
+        @From({"saltPerYear", "waterPerYear"})
         @Property("Cost of salt and regeneration water per year.") Money runningCostPerYear,
+        @From("runningCostPerYear")
         @Property(value = "The same plus the purchase price spread over 15 years.", optional = "when its price is unknown")
         Money costPerYear) {
 

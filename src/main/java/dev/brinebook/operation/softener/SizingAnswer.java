@@ -29,7 +29,7 @@ public record SizingAnswer(
         String choice,
         @Property(value = "Reason why it is better than the next, or why none fits.", example = "\"It is the smallest that fits.\"")
         Message why,
-        @Property("All candidates, best first.") List<SizedSoftener> candidates,
+        @Property(value = "All candidates, best first.", maxItems = SizingRequest.MAX_CANDIDATES) List<SizedSoftener> candidates,
         @Property(value = "Trade-off behind the salt dose of the first candidate.", optional = "when a salt dose is given")
         DoseTradeOff tradeOff,
         @Property("Cautions to show.") List<CautionAnswer> cautions,

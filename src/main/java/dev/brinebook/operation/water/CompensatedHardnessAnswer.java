@@ -9,6 +9,7 @@ import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.request.water.FactorSet;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -17,7 +18,8 @@ public record CompensatedHardnessAnswer(
         @Property(value = "Summary in one sentence, to quote.", example = "\"Set 34 gpg.\"") Message summary,
         @Property("The sum, line by line.") HardnessLines hardness,
         @Basis(formula = "formula.water.sameSumUnderEach", source = "CP-IRON-FACTORS")
-        @Property("Compensated hardness of the same water by each named factor set.") List<FactorSetTotal> bySet,
+        @Property(value = "Compensated hardness of the same water by each named factor set.", eachOf = FactorSet.class)
+        List<FactorSetTotal> bySet,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

@@ -10,6 +10,7 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.HardnessQuantity;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.text.Message;
 import java.util.List;
 
@@ -20,7 +21,7 @@ public record HardnessConversionAnswer(
         @Basis(formula = "formula.water.grainsGallonsTheirExact", source = "NIST-SP811")
         @Basis(formula = "formula.water.of10MgLCao", source = "DIN38409-6")
         @Basis(formula = "formula.water.mmolLMolarMass", source = "CIAAW")
-        @Property("The hardness in every supported unit.") List<HardnessQuantity> inEveryUnit,
+        @Property(value = "The hardness in every supported unit.", eachOf = HardnessUnit.class) List<HardnessQuantity> inEveryUnit,
         @Property("Class of the hardness.") HardnessClasses classes,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,

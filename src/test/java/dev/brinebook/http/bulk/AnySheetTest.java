@@ -172,6 +172,14 @@ class AnySheetTest {
         assertEquals(List.of("2", "0", "0"), rows.stream().map(row -> row.get("hardness.iron.value")).toList());
     }
 
+    /** A value that is set is in its range or not by what the columns say: each row has its own error. */
+    @Test
+    void aValueWithAUnitOfItsOwnRowIsCheckedThere() throws IOException {
+        String csv = "water.hardness.value,water.hardness.unit,water.temperature.unit\r\n22,gpg,F\r\n22,gpg,C\r\n22,gpg,\r\n";
+        List<CSVRecord> rows = BulkTableTest.table(post("set=water.temperature.value:70", csv, "text/csv").asString());
+        assertEquals(List.of("200", "422", "422"), rows.stream().map(row -> row.get("status")).toList());
+    }
+
     /** Every error of the query or the header row is one problem of the whole, and names what it is about. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
@@ -181,6 +189,11 @@ class AnySheetTest {
             map=H:water.hardness&map=I:water.hardness | H,I | /water/hardness/value | Given by "H" and by "I"
             set=water.hardness.unit:gpg    | water.hardness.value,water.hardness.unit | /set/water.hardness.unit | Keep one
             set=water.hardness.units:gpg   | units | /set/water.hardness.units | Did you mean `water.hardness.unit`?
+            set=water.hardness.unit:gpx    | water.hardness.value | /set/water.hardness.unit | Must be one of mg/L, gpg
+            set=units:imperial             | water.hardness.value,water.hardness.unit | /set/units | us, metric
+            set=water.ph:acid              | water.hardness.value,water.hardness.unit | /set/water.ph | Must be a number
+            set=water.ph:15                | water.hardness.value,water.hardness.unit | /set/water.ph | Given: 15
+            set=water.iron.value:-1&set=water.iron.unit:mg/L | water.hardness.value,water.hardness.unit | /set/water.iron.value | Must be from 0 to 100 mg/L
             map=H                          | H | /map/0          | a colon and a property
             set=units                      | H | /set/0          | a colon and a value
             pass=Custommer                 | Customer,units | /pass/Custommer | Did you mean "Customer"?

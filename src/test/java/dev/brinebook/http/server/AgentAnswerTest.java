@@ -237,20 +237,38 @@ class AgentAnswerTest {
         assertTrue(cases.lines().filter(line -> line.contains(" → ")).count() == 12 && cases.contains("\nand 9 more: "), cases);
     }
 
-    /** The bounds are those of the cautions of the calculation: practice, as few household waters and softeners are beyond them. */
+    /**
+     * The same question from both tools, and the same answer once it is confirmed. The bounds are those of the cautions of the
+     * calculation: practice, as few household waters and softeners are beyond them.
+     */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "310  | gpg  | 1.5   | ft3 | hardnessUnit | A hardness of 310 gpg (5307 mg/L)",
-        "18.5 | mg/L | 1.5   | ft3 | hardnessUnit | A hardness of 18.5 mg/L (1.081 gpg)",
-        "20   | gpg  | 1     | L   | sizeUnit     | 1 L of resin",
-        "20   | gpg  | 48    | gr  | sizeUnit     | A name plate of 48 gr"})
+        "310  | gpg  | 1.5   | ft3 | hardnessUnit | The hardness is above 60\u00a0gpg, which few waters reach. Was it tested in mg/L",
+        "18.5 | mg/L | 1.5   | ft3 | hardnessUnit | The hardness is below 60\u00a0mg/L, which is soft water.",
+        "20   | gpg  | 1     | L   | sizeUnit     | Few household softeners hold less than"})
     void asksWhetherAnUnlikelyUnitIsRight(String hardness, String unit, String size, String sizeUnit, String fact, String said) {
         String facts = "{\"hardness\":" + hardness + ",\"hardnessUnit\":\"" + unit + "\",\"people\":4,\"size\":" + size + ",\"sizeUnit\":\""
                 + sizeUnit + "\",\"control\":\"clock\",\"everyDays\":3";
+        String request = "{\"water\":{\"hardness\":{\"value\":" + hardness + ",\"unit\":\"" + unit + "\"}},\"household\":{\"people\":4},"
+                + "\"softener\":{\"resinVolume\":{\"value\":" + size + ",\"unit\":\"" + sizeUnit + "\"},\"control\":{\"kind\":\"clock\","
+                + "\"everyDays\":3}}}";
+        String confirmed = ",\"confirmed\":[\"" + fact + "\"]";
         String asked = Agent.text(Agent.call("quick_assess", facts + "}"));
         assertTrue(asked.contains("unitLooksWrong " + fact + ": " + said) && asked.contains("confirmed [\"" + fact + "\"]"), asked);
-        String confirmed = Agent.text(Agent.call("quick_assess", facts + ",\"confirmed\":[\"" + fact + "\"]}"));
-        assertFalse(confirmed.contains("unitLooksWrong"), confirmed);
+        Agent.send(Agent.calculate("assess", request)).then().body("result.isError", equalTo(true))
+                .body("result.content[0].text", equalTo(asked));
+        assertEquals(asked, Agent.text(Agent.calculate("assess", request, ",\"format\":\"json\"")));
+        String answer = Agent.text(Agent.call("quick_assess", facts + confirmed + "}"));
+        assertFalse(answer.contains("unitLooksWrong"), answer);
+        assertEquals(answer, Agent.text(Agent.calculate("assess", request, confirmed)));
+    }
+
+    /** Grains are told in full on a name plate: 48 stands for 48,000 [common practice]. */
+    @Test
+    void asksWhetherANamePlateIsInThousands() {
+        String asked = Agent.text(Agent.call("quick_assess", "{\"hardness\":20,\"hardnessUnit\":\"gpg\",\"people\":4,\"size\":48,"
+                + "\"sizeUnit\":\"gr\",\"control\":\"clock\",\"everyDays\":3}"));
+        assertTrue(asked.contains("unitLooksWrong sizeUnit: A name plate of 48 gr"), asked);
     }
 
     @Test

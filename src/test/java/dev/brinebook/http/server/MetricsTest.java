@@ -4,9 +4,11 @@ package dev.brinebook.http.server;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.management.OperatingSystemMXBean;
 import dev.brinebook.Main;
 import dev.brinebook.http.Served;
 import io.restassured.response.Response;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -109,5 +111,33 @@ class MetricsTest {
                 "agent_calls_total{operation=\"convertHardness\",outcome=\"refused\"} 1.0")) {
             assertTrue(text.contains(line + "\n"), text);
         }
+    }
+
+    /** Each with the buckets of requests, which reach to the deadline. */
+    @ParameterizedTest
+    @CsvSource({"bulk_line_duration_seconds", "agent_call_duration_seconds"})
+    void timesLinesAndCallsOfAgentsByOperation(String name) {
+        String text = scrape(TEXT).asString();
+        List<String> buckets = text.lines().filter(line -> line.startsWith(name + "_bucket{operation=\"convertHardness\"")).toList();
+        assertEquals(List.of("5.0E-4", "0.001", "0.002", "0.005", "0.02", "0.1", "0.25", "0.5", "1.0", "2.5", "5.0", "10.0", "30.0",
+                "+Inf"), buckets.stream().map(line -> line.replaceAll(".*le=\"([^\"]+)\".*", "$1")).toList());
+        assertTrue(text.contains(name + "_count{operation=\"convertHardness\"} 2\n"), text);
+        double seconds = sample(text, name + "_sum{operation=\"convertHardness\"}");
+        assertTrue(seconds > 1e-6 && seconds < 60, "" + seconds);
+    }
+
+    /** The time of its processors as Prometheus names it ("process metrics" of its client libraries), in seconds. */
+    @Test
+    void countsTheProcessorTimeInSeconds() {
+        String text = scrape(TEXT).asString();
+        double seconds = sample(text, "process_cpu_seconds_total");
+        double own = ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
+        assertTrue(seconds > own / 2 && seconds <= own, seconds + " of " + own);
+        assertTrue(text.lines().noneMatch(line -> line.startsWith("process_cpu_time_ns")));
+    }
+
+    private static double sample(String text, String name) {
+        return text.lines().filter(line -> line.startsWith(name + " ")).mapToDouble(line -> Double.parseDouble(line.substring(
+                name.length() + 1))).findFirst().orElseThrow();
     }
 }

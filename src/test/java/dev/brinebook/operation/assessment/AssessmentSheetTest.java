@@ -16,6 +16,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.InvalidRequest;
+import dev.brinebook.api.Operation;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.http.RandomRequests;
@@ -241,6 +242,16 @@ class AssessmentSheetTest {
         link(TestServer.example("assess.apartment"), accept).then().statusCode(200).header("Content-Type", equalTo(contentType))
                 .header("ETag", containsString("\"")).header("Cache-Control", equalTo("no-store"));
         assertTrue(link(TestServer.example("assess.apartment"), accept).headers().getValues("Vary").contains("Accept"));
+    }
+
+    /** RFC 9111, section 5.2.2.5: no cache keeps it; RFC 9110, section 13.1.2: who has a copy may ask whether it is current. */
+    @Test
+    void aLinkSaysWhetherACopyIsCurrent() {
+        String example = TestServer.example("assess.apartment");
+        String tag = link(example, Operation.JSON).header("ETag");
+        Served.given().header("Accept", Operation.JSON).header("If-None-Match", tag)
+                .get(PATH + "?request=" + URLEncoder.encode(packedJson(example), StandardCharsets.UTF_8)).then().statusCode(304)
+                .header("ETag", equalTo(tag)).header("Cache-Control", equalTo("no-store"));
     }
 
     @Test

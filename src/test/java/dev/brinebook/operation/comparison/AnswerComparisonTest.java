@@ -48,7 +48,7 @@ class AnswerComparisonTest {
 
     @Test
     void listsWhatOnlyOneAnswerHas() {
-        Map<String, Value> code = Map.of("/code", new Value("/code", null, null, "well"));
+        Map<String, Value> code = Map.of("/code", new Value("/code", null, null, "well", null));
         ValueDifference gone = AnswerComparison.of(code, Map.of(), List.of(), change -> code).differences().get(0);
         assertEquals("/code well null", gone.pointer() + " " + gone.before().code() + " " + gone.after());
         ValueDifference come = AnswerComparison.of(Map.of(), code, List.of(), change -> code).differences().get(0);
@@ -56,6 +56,6 @@ class AnswerComparisonTest {
     }
 
     private static Map<String, Value> one(String number) {
-        return Map.of("/number", new Value("/number", new BigDecimal(number), "kg", null));
+        return Map.of("/number", new Value("/number", new BigDecimal(number), "kg", null, null));
     }
 }

@@ -3,11 +3,13 @@ package dev.brinebook.operation.comparison;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Served;
@@ -70,6 +72,32 @@ class CompareCasesTest {
             assertEquals("2.3.0", change.path("version").asText());
         }
         assertEquals(3, answer.path("changes").size());
+    }
+
+    /** What is true or false is a flag, and has no code; a change is worded in the language of the caller. */
+    @Test
+    void aFlagIsNoCode() throws IOException {
+        String cases = "{\"calculator\": \"designCycle\", \"thisCase\": %s, \"otherCase\": %s}";
+        JsonNode one = JSON.readTree(TestServer.example("designCycle.well-family"));
+        JsonNode other = one.deepCopy();
+        ((ObjectNode) other.at("/softener")).putObject("tankHeight").put("value", 40).put("unit", "in");
+        JsonNode answer = ask(String.format(cases, one, other));
+        List<String> flags = answer.path("differences").valueStream().filter(each -> each.at("/after").has("flag"))
+                .map(each -> each.path("before") + " " + each.path("after")).distinct().toList();
+        assertTrue(flags.contains("{\"flag\":true} {\"flag\":false}"), answer.toString());
+        assertTrue(answer.findValuesAsText("code").stream().noneMatch(code -> code.equals("true") || code.equals("false")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            en | Brine flow and suction
+            de | Soledurchfluss und Ansaugdurchfluss
+            es | El caudal de salmuera
+            fr | Le débit de saumure
+            """)
+    void wordsAChangeInTheLanguageOfTheCaller(String language, String begins) {
+        Served.given().contentType("application/json").header("Accept-Language", language).body(TestServer.example("compareCases.well-family"))
+                .post(PATH).then().statusCode(200).body("changes.find { it.id == 'brine-by-weight' }.text", startsWith(begins));
     }
 
     @ParameterizedTest
