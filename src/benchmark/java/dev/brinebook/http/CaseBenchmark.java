@@ -93,7 +93,7 @@ public class CaseBenchmark {
 
     @Benchmark
     public Fit fit() {
-        return Fit.of(dosed, duty, true, Fit.Ratings.UNKNOWN);
+        return Fit.of(dosed, duty, true, Fit.Datasheet.TANK_ALONE);
     }
 
     @Benchmark
@@ -124,7 +124,7 @@ public class CaseBenchmark {
 
     @Benchmark
     public List<Sizing.Ranked> oneCandidate() {
-        return Sizing.rank(List.of(new Sizing.Candidate("invented", softener, Fit.Ratings.UNKNOWN, OptionalDouble.empty())), duty,
+        return Sizing.rank(List.of(new Sizing.Candidate("invented", softener, Fit.Datasheet.TANK_ALONE, OptionalDouble.empty())), duty,
                 cost, OptionalDouble.empty());
     }
 

@@ -2,8 +2,8 @@
 package dev.brinebook.api;
 
 import dev.brinebook.model.Model;
-import dev.brinebook.text.Language;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * A further form in which an operation answers, beside JSON, to callers whose {@code Accept} asks for it.
@@ -13,24 +13,29 @@ import java.nio.charset.StandardCharsets;
  * @param extension how the names of its files end, such as {@code csv}
  * @param example name of the operation's example that the contract shows it by
  * @param contentPolicy what a browser that shows it may load, as a Content-Security-Policy; null where none shows it
- * @param write the answer to a request without violations, by a model, in a language
+ * @param choices what a caller may choose about it; equal for all forms of an operation
+ * @param write the answer to a request without violations, by a model
  * @param <Q> request
  */
 public record AnswerForm<Q extends Record>(String mediaType, String description, String extension, String example,
-        String contentPolicy, Writer<Q, byte[]> write) {
+        String contentPolicy, List<FormChoice<?>> choices, Writer<Q, byte[]> write) {
 
-    /** Writes the answer to a request by a model, in a language. */
+    public AnswerForm {
+        choices = List.copyOf(choices);
+    }
+
+    /** Writes the answer to a request by a model. */
     @FunctionalInterface
     public interface Writer<Q, T> {
 
-        T write(Q request, Model model, Language language);
+        T write(Q request, Model model, Rendering as);
     }
 
     /** A form that is a text. */
     public static <Q extends Record> AnswerForm<Q> text(String mediaType, String description, String extension, String example,
             Writer<Q, String> write) {
-        return new AnswerForm<>(mediaType, description, extension, example, null,
-                (request, model, language) -> bytes(write.write(request, model, language)));
+        return new AnswerForm<>(mediaType, description, extension, example, null, List.of(),
+                (request, model, as) -> bytes(write.write(request, model, as)));
     }
 
     /** Whether it is a text, of which an example is committed and shown. */

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Explains single results of an answer: from its basis, the results that it takes, and the inputs that it rests on. */
 public final class Explainer {
@@ -89,7 +88,8 @@ public final class Explainer {
             }
             places = next;
         }
-        List<ExplainedFormula> formulas = basis.stream().filter(entry -> Places.meet(entry.pointer(), path)).map(Explainer::formula).toList();
+        List<ExplainedFormula> formulas = basis.stream().filter(entry -> Places.meet(entry.pointer(), path)).map(Explainer::formula)
+                .toList();
         return new Explained(pointer, path.contains(Places.EVERY) ? null : Places.plain(places.get(0)), formulas,
                 Operands.of(answer, path), inputs.of(path));
     }

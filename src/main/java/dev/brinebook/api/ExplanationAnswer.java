@@ -25,9 +25,11 @@ public record ExplanationAnswer(
             @Property(value = "Formulas of the result, of the parts of the answer that hold it, and of what it holds.",
                     maxItems = Explanation.MOST_ENTRIES)
             List<ExplainedFormula> formulas,
-            @Property(value = "Other results of the answer that the formulas take.", maxItems = Explanation.MOST_ENTRIES) List<Operand> from,
-            @Property(value = "The inputs that it rests on: what the request gives first, then what the calculation took instead. Changes of any "
-                    + "other input were not seen to move it.", maxItems = Explanation.MOST_ENTRIES) List<Resolved> assumptions) {
+            @Property(value = "Other results of the answer that the formulas take.", maxItems = Explanation.MOST_ENTRIES)
+            List<Operand> from,
+            @Property(value = "The inputs that it rests on: what the request gives first, then what the calculation took instead. "
+                    + "Changes of any other input were not seen to move it.",
+                    maxItems = Explanation.MOST_ENTRIES) List<Resolved> assumptions) {
     }
 
     @SchemaDescription("A result that another is calculated from.")

@@ -22,7 +22,8 @@ public final class ListLength {
             return property.maxItems();
         }
         Class<?> element = property.eachOf() != void.class ? property.eachOf()
-                : ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0] instanceof Class<?> each ? each : Object.class;
+                : ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0] instanceof Class<?> each ? each
+                : Object.class;
         if (element.isEnum()) {
             return element.getEnumConstants().length;
         }

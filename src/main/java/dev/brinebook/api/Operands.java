@@ -5,6 +5,7 @@ import dev.brinebook.api.ExplanationAnswer.Operand;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -18,9 +19,9 @@ final class Operands {
     static List<Operand> of(Record answer, List<String> path) {
         List<String> pointers = List.of();
         Object place = answer;
-        String owner = "";
-        for (String name : path) {
-            String at = owner;
+        for (int depth = 0; depth < path.size(); depth++) {
+            String name = path.get(depth);
+            String at = path.subList(0, depth).stream().map(part -> "/" + part).collect(Collectors.joining());
             List<String> named = Places.components(place).filter(component -> component.name().equals(name))
                     .flatMap(component -> Stream.ofNullable(component.component().getAnnotation(From.class)))
                     .flatMap(from -> Arrays.stream(from.value())).map(from -> from.startsWith("/") ? from : at + "/" + from).toList();
@@ -30,7 +31,6 @@ final class Operands {
                 return List.of();
             }
             place = next.get();
-            owner += "/" + name;
         }
         return pointers.stream().flatMap(pointer -> at(answer, "", pointer.substring(1).split("/"), 0)).toList();
     }

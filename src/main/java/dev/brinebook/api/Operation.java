@@ -79,6 +79,11 @@ public record Operation<Q extends Record, A extends Record>(String id, String pa
         return Stream.concat(Stream.of(JSON), forms.stream().map(AnswerForm::mediaType)).toList();
     }
 
+    /** What a caller may choose about the further forms of its answer. */
+    public List<FormChoice<?>> choices() {
+        return forms.stream().flatMap(form -> form.choices().stream()).distinct().toList();
+    }
+
     /** Media types that a request may come in. */
     public List<String> requestTypes() {
         return textForm == null ? List.of(JSON) : List.of(JSON, textForm.mediaType());

@@ -54,7 +54,7 @@ public record Assessment(DesignConditions duty, ExistingSoftener found, Fit fit,
         SoftenerSettings setup = found.setup();
         DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
                 setup.cycle(duty.water().temperatureCelsius()));
-        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Ratings.UNKNOWN, setup.year(duty).totals());
+        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Datasheet.TANK_ALONE, setup.year(duty).totals());
         Ladder ladder = Ladder.of(found, duty, terms);
         DoseChoice choice = ladder.choice().orElseThrow();
         DoseChoice.Option recommended = choice.best();

@@ -54,10 +54,11 @@ final class BulkPaths {
             + "An unknown column is refused before any row, unless it is passed. A blank cell means an omitted property. Blanks around "
             + "values do not matter, nor does the case of units, true and false. Numbers are written as in JSON unless decimal or "
             + "thousands say otherwise. The separator is in the response header Table-Separator. A cell in quotes may have line "
-            + "breaks. A row has at most 64 KiB; if a quote is not closed within them, its first line alone is a row with an error. A table "
-            + "has at most 1,000 columns. Accepted by ";
+            + "breaks. A row has at most 64 KiB; if a quote is not closed within them, its first line alone is a row with an error. A "
+            + "table has at most 1,000 columns. Accepted by ";
     private static final String ROWS_OUT = "A header row, then one row for each row or line: line, the number of the row as a "
-            + "spreadsheet counts, with the header and blank lines; status; the columns that are passed, or the id of a line, a name that the answer has too as passed.NAME; "
+            + "spreadsheet counts, with the header and blank lines; status; the columns that are passed, or the id of "
+            + "a line, a name that the answer has too as passed.NAME; "
             + "every plain value of the answer outside lists, named like the columns of a request, and the codes of the cautions, "
             + "separated by semicolons; with fields only those, in that order; then problem.type, problem.detail, problem.message, each "
             + "error with its column, and problem.errors, the errors as in JSON. Separator and decimal sign are those of the request. "

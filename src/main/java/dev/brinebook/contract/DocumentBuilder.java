@@ -77,6 +77,8 @@ final class DocumentBuilder {
         Components components = new Components().schemas(schemas.build()).headers(ResponseHeaders.components());
         ErrorResponses.ALL.forEach(error -> components.addResponses(error.name(), error.response(problem)));
         QueryParameters.ofParts().forEach(each -> components.addParameters(each.getName(), each));
+        operations.stream().flatMap(operation -> operation.choices().stream()).forEach(choice ->
+                components.addParameters(choice.name(), QueryParameters.of(choice)));
         components.addParameters(BulkPaths.CALCULATOR, BulkPaths.calculator(operations));
         components.addParameters(QueryParameters.MODEL, QueryParameters.ofModel());
         components.addResponses(NOT_MODIFIED, notModified());
@@ -132,6 +134,7 @@ final class DocumentBuilder {
             addText(operation.textForm(), content, post);
         }
         QueryParameters.partsByReference().forEach(post::addParametersItem);
+        operation.choices().forEach(choice -> post.addParametersItem(QueryParameters.reference(choice.name())));
         post.addParametersItem(QueryParameters.modelByReference());
         return post;
     }
@@ -158,6 +161,7 @@ final class DocumentBuilder {
                         .addApiResponse("304", referenceTo(NOT_MODIFIED)));
         operation.query().forEach(query -> get.addParametersItem(QueryParameters.of(query, operation.query(), operation.requestType())));
         QueryParameters.partsByReference().forEach(get::addParametersItem);
+        operation.choices().forEach(choice -> get.addParametersItem(QueryParameters.reference(choice.name())));
         get.addParametersItem(QueryParameters.modelByReference());
         return get;
     }

@@ -3,6 +3,7 @@ package dev.brinebook.contract;
 
 import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.DiscriminatorValues;
+import dev.brinebook.api.FormChoice;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Property;
@@ -50,6 +51,17 @@ final class QueryParameters {
                                 + "settings.reserve or findings.code. A name selects everything below it, and in a list the same of "
                                 + "every element. A property that the detail leaves out is given when it is named. Default: all of the "
                                 + "detail." + IN_PART));
+    }
+
+    /** A choice about the forms of an answer, as a component. */
+    static Parameter of(FormChoice<?> choice) {
+        Schema<Object> values = DocumentBuilder.text();
+        values.setEnum(List.copyOf(choice.names()));
+        if (choice.usual() != null) {
+            values.addExtension("x-default", WireNames.of(choice.usual()));
+        }
+        return new Parameter().in("query").name(choice.name()).required(false).schema(values)
+                .example(choice.names().get(choice.names().size() - 1)).description(choice.description());
     }
 
     /** The header that chooses the version of the model, as a component. */

@@ -50,8 +50,8 @@ final class ResponseHeaders {
         text(all, "Cache-Control", "Who may keep the response, and for how long (RFC 9111).", "no-store");
         text(all, LANGUAGE, "Language of the texts in the answer, chosen by Accept-Language.", "en");
         text(all, POLICY, "What the page may load: nothing from another host.", "default-src 'none'");
-        text(all, ETAG, "Version of the answer. Send it as If-None-Match to get 304 while it is current. With Cache-Control no-store it is for "
-                + "a copy that you keep yourself: no cache keeps one.", "\"5d41402abc4b2a76b9719d91\"");
+        text(all, ETAG, "Version of the answer. Send it as If-None-Match to get 304 while it is current. With Cache-Control no-store it is "
+                + "for a copy that you keep yourself: no cache keeps one.", "\"5d41402abc4b2a76b9719d91\"");
         text(all, MODEL, "Version of the formulas and data that calculated the answer, as its modelVersion.", Model.CURRENT.version());
         text(all, PASSED, "Of a table: the first of the columns that the answers repeat, percent-encoded, with commas between. The header "
                 + "row has all.", "Customer%20no");

@@ -29,9 +29,9 @@ public final class Resources {
         return read("/META-INF/resources/webjars/swagger-ui/" + VERSIONS.getProperty("swagger-ui") + "/" + name);
     }
 
-    /** A file of the packaged library that draws charts. */
-    public static byte[] charts(String name) {
-        return read("/META-INF/resources/webjars/uplot/" + VERSIONS.getProperty("uplot") + "/dist/" + name);
+    /** A file of a library of the pages, packaged for npm. */
+    public static byte[] library(String library, String name) {
+        return read("/META-INF/resources/webjars/" + library + "/" + VERSIONS.getProperty(library) + "/" + name);
     }
 
     /** Version of the service. */

@@ -42,6 +42,11 @@ public final class ServiceFlow {
         /** Pressure lost in the bed, 15 psi. */
         PRESSURE_DROP;
 
+        /** Whether the diameter of the tank sets it, not the volume of resin alone. */
+        public boolean isOfDiameter() {
+            return this == SURFACE_VELOCITY || this == PRESSURE_DROP;
+        }
+
         @Override
         public String textId() {
             return Localizable.idOf("flowLimit", this);

@@ -2,6 +2,7 @@
 package dev.brinebook.sheet;
 
 import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.quantity.Quantity;
@@ -10,6 +11,7 @@ import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +19,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -32,6 +36,8 @@ public final class Sheet {
 
     private static final String SCREEN = read("screen.css");
     private static final String PRINT = read("print.css");
+    /** By name and language, as each is read once. */
+    private static final Map<String, Template> TEMPLATES = new ConcurrentHashMap<>();
 
     /** Values for the page, other than its content. */
     private record Frame(String language, String screen, String print, String paper, Object content) {
@@ -48,8 +54,9 @@ public final class Sheet {
      * @param content values for the template
      */
     public static String xhtml(String name, PageSize paper, Record content, Language language) {
-        return Mustache.compiler().strictSections(true).withFormatter(value -> text(value, language)).compile(read(name + ".mustache"))
-                .execute(new Frame(language.tag(), SCREEN, PRINT, paper.style(), content));
+        return TEMPLATES.computeIfAbsent(name + " " + language, key -> Mustache.compiler().strictSections(true)
+                .withLoader(part -> new StringReader(read(part + ".mustache"))).withFormatter(value -> text(value, language))
+                .compile(read(name + ".mustache"))).execute(new Frame(language.tag(), SCREEN, PRINT, paper.style(), content));
     }
 
     /** Numbers rounded as in sentences: a person reads them. What must not be rounded comes as a message. */

@@ -14,7 +14,9 @@ import dev.brinebook.text.Localizable;
 import dev.brinebook.water.Treatment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Whether a softener at a dose fits its duty.
@@ -78,7 +80,11 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
             return flowLitresPerMinute <= limitLitresPerMinute;
         }
 
-        static FlowCheck of(ResinBed bed, double flow, ServiceFlow.Bound bound, OptionalDouble rating, double celsius) {
+        /** The check of a bed against the first of its limits that is known; {@code bounds} has the one that binds first in front. */
+        static FlowCheck of(ResinBed bed, double flow, List<ServiceFlow.Bound> bounds, OptionalDouble rating, TankSize tank,
+                double celsius) {
+            ServiceFlow.Bound bound = bounds.stream().filter(one -> tank.knowsDiameter() || !one.limit().isOfDiameter()).findFirst()
+                    .orElseThrow();
             boolean rated = rating.isPresent() && rating.getAsDouble() < bound.flowLitresPerMinute();
             return new FlowCheck(flow, rated ? rating.getAsDouble() : bound.flowLitresPerMinute(),
                     rated ? null : bound.limit(), bed.velocityMetresPerHour(flow), bed.bedVolumesPerHour(flow),
@@ -87,14 +93,27 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
     }
 
     /**
-     * Flows that the maker of a softener allows, as far as known.
+     * What the maker of a softener states beside its resin, as far as known.
      *
-     * @param continuousLitresPerMinute lasting flow
-     * @param peakLitresPerMinute short peaks
+     * @param continuousLitresPerMinute lasting flow that it allows
+     * @param peakLitresPerMinute short peaks that it allows
+     * @param tank how much of the size of its tank
      */
-    public record Ratings(OptionalDouble continuousLitresPerMinute, OptionalDouble peakLitresPerMinute) {
+    public record Datasheet(OptionalDouble continuousLitresPerMinute, OptionalDouble peakLitresPerMinute, TankSize tank) {
 
-        public static final Ratings UNKNOWN = new Ratings(OptionalDouble.empty(), OptionalDouble.empty());
+        /** A tank in which the resin is known to be, without ratings. */
+        public static final Datasheet TANK_ALONE = new Datasheet(OptionalDouble.empty(), OptionalDouble.empty(), TankSize.KNOWN);
+
+        public Datasheet {
+            Objects.requireNonNull(tank, "tank");
+        }
+
+        /** Whether enough is known to judge it; a flow that the maker rates needs no size of the tank. */
+        boolean judges(Shortcoming shortcoming) {
+            return tank.judges(shortcoming)
+                    || shortcoming == Shortcoming.CONTINUOUS_FLOW_TOO_HIGH && continuousLitresPerMinute.isPresent()
+                    || shortcoming == Shortcoming.PEAK_FLOW_TOO_HIGH && peakLitresPerMinute.isPresent();
+        }
     }
 
     public Fit {
@@ -103,8 +122,8 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
     }
 
     /** How {@code dosed} fits {@code duty} with the meter settings that suit it. */
-    public static Fit of(DosedSoftener dosed, DesignConditions duty, boolean demandStarted, Ratings ratings) {
-        return of(dosed, duty, demandStarted, ratings, duty.year(MeterSettings.of(dosed, duty).policy(), dosed.regeneration()));
+    public static Fit of(DosedSoftener dosed, DesignConditions duty, boolean demandStarted, Datasheet datasheet) {
+        return of(dosed, duty, demandStarted, datasheet, duty.year(MeterSettings.of(dosed, duty).policy(), dosed.regeneration()));
     }
 
     /**
@@ -112,7 +131,7 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
      *
      * @param year expected totals of a year with its settings
      */
-    public static Fit of(DosedSoftener dosed, DesignConditions duty, boolean demandStarted, Ratings ratings, YearlyTotals year) {
+    public static Fit of(DosedSoftener dosed, DesignConditions duty, boolean demandStarted, Datasheet datasheet, YearlyTotals year) {
         double load = duty.dailyLoadGrams();
         OptionalResult fullCharge = load > 0 ? OptionalResult.of(dosed.capacityGrams() / load)
                 : OptionalResult.none(NoResultReason.NEVER_REGENERATES);
@@ -120,14 +139,14 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
         double celsius = duty.water().temperatureCelsius();
         Demand demand = duty.demand();
         FlowCheck continuous = FlowCheck.of(bed, demand.continuousLitresPerMinute(),
-                ServiceFlow.continuousBounds(bed, celsius).get(0), ratings.continuousLitresPerMinute(), celsius);
+                ServiceFlow.continuousBounds(bed, celsius), datasheet.continuousLitresPerMinute(), datasheet.tank(), celsius);
         FlowCheck peak = FlowCheck.of(bed, demand.peakLitresPerMinute(),
-                ServiceFlow.peakBounds(bed, celsius).get(0), ratings.peakLitresPerMinute(), celsius);
+                ServiceFlow.peakBounds(bed, celsius), datasheet.peakLitresPerMinute(), datasheet.tank(), celsius);
         var performance = new EfficiencyLine.Performance(dosed.saltEfficiencyGramsPerGram(),
                 dosed.cycle().waterLitresPerKilogram(dosed.capacityGrams()), demandStarted,
                 fullCharge.exists() ? fullCharge.value() : Double.MAX_VALUE);
         return new Fit(dosed, load, fullCharge, year.intervalDays(), continuous, peak, EfficiencyLine.standings(performance),
-                shortcomings(dosed, duty, fullCharge, year, continuous, peak));
+                shortcomings(dosed, duty, fullCharge, year, continuous, peak, datasheet.tank()));
     }
 
     /**
@@ -143,8 +162,13 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
         return shortcomings.isEmpty();
     }
 
+    /** What {@code datasheet} states too little for: neither found nor ruled out. */
+    public List<Shortcoming> notChecked(Datasheet datasheet) {
+        return Stream.of(Shortcoming.values()).filter(one -> !datasheet.judges(one) && !shortcomings.contains(one)).toList();
+    }
+
     private static List<Shortcoming> shortcomings(DosedSoftener dosed, DesignConditions duty, OptionalResult fullCharge, YearlyTotals year,
-            FlowCheck continuous, FlowCheck peak) {
+            FlowCheck continuous, FlowCheck peak, TankSize tank) {
         List<Shortcoming> found = new ArrayList<>();
         ResinBed bed = dosed.softener().bed();
         if (!Treatment.neededBy(duty.water()).isEmpty()) {
@@ -167,10 +191,11 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
         if (!peak.withinLimit()) {
             found.add(Shortcoming.PEAK_FLOW_TOO_HIGH);
         }
-        if (!bed.hasGuideDepth()) {
+        if (tank.judges(Shortcoming.BED_TOO_SHALLOW) && !bed.hasGuideDepth()) {
             found.add(Shortcoming.BED_TOO_SHALLOW);
         }
-        if (!bed.hasFreeboardFor(ResinBed.GUIDE_MIN_FREEBOARD_SHARE, dosed.softener().tankHeightMetres())) {
+        if (tank.judges(Shortcoming.NO_ROOM_FOR_BACKWASH)
+                && !bed.hasFreeboardFor(ResinBed.GUIDE_MIN_FREEBOARD_SHARE, dosed.softener().tankHeightMetres())) {
             found.add(Shortcoming.NO_ROOM_FOR_BACKWASH);
         }
         return found;

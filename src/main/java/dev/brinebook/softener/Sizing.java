@@ -26,14 +26,15 @@ public final class Sizing {
      *
      * @param name what the caller calls it
      * @param softener the softener
-     * @param ratings flows that its maker allows
+     * @param datasheet what its maker states
      * @param price its price, if known
      */
-    public record Candidate(String name, Softener softener, Fit.Ratings ratings, OptionalDouble price) {
+    public record Candidate(String name, Softener softener, Fit.Datasheet datasheet, OptionalDouble price) {
 
         public Candidate {
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(softener, "softener");
+            Objects.requireNonNull(datasheet, "datasheet");
         }
     }
 
@@ -52,12 +53,17 @@ public final class Sizing {
             return option.costPerYear() + candidate.price().orElseGet(this::assumedPrice) / ASSUMED_LIFE_YEARS;
         }
 
+        /** What could not be checked, as its maker states too little. */
+        public List<Fit.Shortcoming> notChecked() {
+            return fit.notChecked(candidate.datasheet());
+        }
+
         private double assumedPrice() {
             return ASSUMED_COST_PER_RESIN_LITRE * candidate.softener().bed().resinLitres();
         }
 
         private Ranked withoutPrice() {
-            return new Ranked(new Candidate(candidate.name(), candidate.softener(), candidate.ratings(), OptionalDouble.empty()), option,
+            return new Ranked(new Candidate(candidate.name(), candidate.softener(), candidate.datasheet(), OptionalDouble.empty()), option,
                     choice, fit);
         }
     }
@@ -90,6 +96,6 @@ public final class Sizing {
                 : Optional.of(DoseChoice.cheapest(candidate.softener(), duty, cost));
         DoseChoice.Option option = choice.map(DoseChoice::best).orElseGet(() ->
                 DoseChoice.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost));
-        return new Ranked(candidate, option, choice, Fit.of(option.dosed(), duty, true, candidate.ratings(), option.year()));
+        return new Ranked(candidate, option, choice, Fit.of(option.dosed(), duty, true, candidate.datasheet(), option.year()));
     }
 }

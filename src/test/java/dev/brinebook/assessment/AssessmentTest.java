@@ -115,7 +115,7 @@ class AssessmentTest {
     void judgesAClockAsAClock() {
         Assessment meter = assess(NONE, new MeteredDelayed(8_000, 1_000, 14));
         assertNotEquals(meter.fit().lines(), asFound.fit().lines());
-        assertEquals(Fit.of(meter.fit().dosed(), duty(), true, Fit.Ratings.UNKNOWN).lines(), meter.fit().lines());
+        assertEquals(Fit.of(meter.fit().dosed(), duty(), true, Fit.Datasheet.TANK_ALONE).lines(), meter.fit().lines());
     }
 
     /** 1.5 gpm hardly lifts a bed of 10 inches: Ten States Standards would have 3.3 to 4.4 gpm. */

@@ -54,7 +54,8 @@ class AnswerListsTest {
     <Q extends Record, A extends Record> void keepToTheirBounds(Operation<Q, A> operation) throws IOException {
         int answers = 0;
         try (Stream<Path> files = Files.list(Path.of("openapi/examples"))) {
-            for (Path file : files.filter(one -> one.getFileName().toString().matches(operation.id() + "\\..*\\.request\\.json")).toList()) {
+            for (Path file : files
+                    .filter(one -> one.getFileName().toString().matches(operation.id() + "\\..*\\.request\\.json")).toList()) {
                 answers += answer(operation, (ObjectNode) JSON.readTree(file.toFile()), new RandomRequests(0));
             }
         }

@@ -69,7 +69,8 @@ final class InputChanges {
     List<ObjectNode> at(String pointer, Resolved assumed) {
         return Assumed.find(requestType, pointer).stream().flatMap(component -> {
             JsonNode value = request.at(pointer);
-            List<JsonNode> others = value.isMissingNode() ? instead(component, assumed) : others(value, type(component, pointer), component);
+            List<JsonNode> others = value.isMissingNode() ? instead(component, assumed)
+                    : others(value, type(component, pointer), component);
             return others.stream().map(other -> with(pointer, other)).filter(changed -> changed != null);
         }).toList();
     }
@@ -142,7 +143,8 @@ final class InputChanges {
     /** Every number of a case. */
     private static JsonNode times(JsonNode node, BigDecimal factor) {
         if (!node.isObject()) {
-            return node.isFloatingPointNumber() || node.isBigDecimal() || node.isInt() ? JSON.numberNode(node.decimalValue().multiply(factor))
+            return node.isFloatingPointNumber() || node.isBigDecimal() || node.isInt()
+                    ? JSON.numberNode(node.decimalValue().multiply(factor))
                     : node;
         }
         ObjectNode scaled = JSON.objectNode();

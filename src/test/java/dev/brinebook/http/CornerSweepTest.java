@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Rendering;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.contract.Unexplained;
 import dev.brinebook.http.json.JsonReader;
@@ -100,7 +101,7 @@ class CornerSweepTest {
                 SummariesTest.given(request)),
                 () -> "summary of " + request);
         operation.forms().stream().filter(form -> form.isText() || random.nextInt(TYPESET_ONE_OF) == 0).forEach(form -> {
-            byte[] bytes = form.write().write(read, Model.CURRENT, Language.ENGLISH);
+            byte[] bytes = form.write().write(read, Model.CURRENT, Rendering.in(Language.ENGLISH));
             assertTrue(new String(bytes, StandardCharsets.UTF_8).endsWith(ENDS.get(form.mediaType())), form.mediaType());
         });
     }

@@ -48,7 +48,7 @@ class SizingTest {
         Softener softener = Softeners.cubicFeet(32.0 / 30, 9, 48);
         DesignConditions duty = Softeners.duty(20, 0, 375, 0);
         Fit fit = Fit.of(DosedSoftener.designed(softener, 15 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, true,
-                Fit.Ratings.UNKNOWN);
+                Fit.Datasheet.TANK_ALONE);
         assertEquals(32_000, CapacityUnit.GRAIN.fromBase(fit.dosed().capacityGrams()), 1e-6, "nameplate end: common practice");
         assertEquals(7_500, CapacityUnit.GRAIN.fromBase(fit.dailyLoadGrams()), 1e-6, "WQP, Sizing Softeners, 2009");
         assertEquals(4.27, fit.fullChargeDays().value(), 0.005, "WQP, Sizing Softeners, 2009");
@@ -62,18 +62,18 @@ class SizingTest {
         DesignConditions duty = Softeners.duty(30, 0, 400, 0.4);
         Softener shallow = Softeners.cubicFeet(0.5, 12, 20);
         Fit fit = Fit.of(DosedSoftener.designed(shallow, 10 * Softeners.POUND_PER_CUBIC_FOOT, 12), duty, false,
-                new Fit.Ratings(OptionalDouble.of(5), OptionalDouble.of(6)));
+                new Fit.Datasheet(OptionalDouble.of(5), OptionalDouble.of(6), TankSize.KNOWN));
         assertEquals(List.of(Shortcoming.INTERVAL_TOO_SHORT, Shortcoming.SERVICE_STANDARD_NOT_MET,
                 Shortcoming.CONTINUOUS_FLOW_TOO_HIGH, Shortcoming.PEAK_FLOW_TOO_HIGH, Shortcoming.BED_TOO_SHALLOW),
                 fit.shortcomings());
         assertEquals(5, fit.continuous().limitLitresPerMinute(), "the maker's rating binds below the guide");
         assertFalse(fit.fits());
         assertNull(fit.continuous().binding(), "no limit of the bed");
-        assertNotNull(Fit.of(fit.dosed(), duty, false, Fit.Ratings.UNKNOWN).continuous().binding());
+        assertNotNull(Fit.of(fit.dosed(), duty, false, Fit.Datasheet.TANK_ALONE).continuous().binding());
         assertTrue(Message.of(Shortcoming.BED_TOO_SHALLOW).inMetricUnits(true).toString().contains("61\u00a0cm"),
                 "24\u00a0in: NIST SP 811");
         Softener full = Softeners.cubicFeet(1, 9, 30);
-        assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Ratings.UNKNOWN).shortcomings()
+        assertTrue(Fit.of(DosedSoftener.designed(full, 100, 12), duty, false, Fit.Datasheet.TANK_ALONE).shortcomings()
                 .contains(Shortcoming.NO_ROOM_FOR_BACKWASH));
         assertTrue(Message.of(Shortcoming.NO_ROOM_FOR_BACKWASH).toString().contains("half"));
     }
@@ -82,7 +82,7 @@ class SizingTest {
     void hasNoIntervalWhereNothingIsUsed() {
         DesignConditions unused = Softeners.duty(20, 0, 0, 0);
         DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
-        assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Ratings.UNKNOWN).fullChargeDays().exists());
+        assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Datasheet.TANK_ALONE).fullChargeDays().exists());
         assertEquals(365 / 14.0, choice.best().year().regenerations(), 1e-9, "override every 14 days");
     }
 
@@ -144,7 +144,7 @@ class SizingTest {
     }
 
     private static Candidate candidate(String name, Softener softener, OptionalDouble price) {
-        return new Candidate(name, softener, Fit.Ratings.UNKNOWN, price);
+        return new Candidate(name, softener, Fit.Datasheet.TANK_ALONE, price);
     }
 
     private static List<String> names(List<Ranked> ranked) {
@@ -158,7 +158,7 @@ class SizingTest {
         double before = Double.POSITIVE_INFINITY;
         for (int people = 1; people <= 10; people++) {
             Fit fit = Fit.of(DosedSoftener.designed(softener, 8 * Softeners.POUND_PER_CUBIC_FOOT, 12),
-                    Softeners.duty(20, 0, 60 * people, 0), true, Fit.Ratings.UNKNOWN);
+                    Softeners.duty(20, 0, 60 * people, 0), true, Fit.Datasheet.TANK_ALONE);
             assertTrue(fit.fullChargeDays().value() <= before, people + " people");
             before = fit.fullChargeDays().value();
         }
@@ -192,12 +192,12 @@ class SizingTest {
     @Test
     void reportsABedThatIsLargerThanNeeded() {
         DesignConditions small = Softeners.duty(10, 0, 100, 0.4);
-        assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(2, 12, 52), 130, 12), small, true, Fit.Ratings.UNKNOWN)
+        assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(2, 12, 52), 130, 12), small, true, Fit.Datasheet.TANK_ALONE)
                 .largerThanNeeded(), "48,000 gr for 1,000 gr a day");
         DesignConditions slow = Softeners.duty(20, 0, 500, 0.4);
-        assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(4, 16, 65), 130, 12), slow, true, Fit.Ratings.UNKNOWN)
+        assertTrue(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(4, 16, 65), 130, 12), slow, true, Fit.Datasheet.TANK_ALONE)
                 .largerThanNeeded(), "8\u00a0L/min are 0.5\u00a0gpm/ft3, below the 1\u00a0gpm/ft3 of Davis T8-2");
         assertFalse(Fit.of(DosedSoftener.designed(Softeners.cubicFeet(1, 9, 48), 130, 12), Softeners.duty(20, 0, 240, 0.4),
-                true, Fit.Ratings.UNKNOWN).largerThanNeeded());
+                true, Fit.Datasheet.TANK_ALONE).largerThanNeeded());
     }
 }

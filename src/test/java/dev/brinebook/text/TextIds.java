@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -42,7 +43,11 @@ final class TextIds {
     private static final Set<String> FROM_ELSEWHERE = Set.of("Message", "ProblemType");
     private static final List<String> PARTS_OF_PROBLEMS = List.of("title", "detail", "remedy");
 
-    private static final Pattern ASKED = Pattern.compile("(?:label\\('|data-(?:label|name)=\"|words\\.)(\\w+)");
+    private static final Pattern ASKED = Pattern.compile("words\\.(\\w+)");
+    private static final Map<String, String> PREFIXES = Map.of("element.js", "element.", "element-answer.js", "elementAnswer.");
+    /** An id written whole, and one that is put together. */
+    private static final Pattern WRITTEN = Pattern.compile("'((?:screen|result)\\.[\\w.]+)'");
+    private static final Pattern TOGETHER = Pattern.compile("`((?:screen|result)\\.[^`]*\\$\\{[^`]*)`");
     private static final Pattern WORD = Pattern.compile("\\w+");
 
     private TextIds() {
@@ -87,21 +92,33 @@ final class TextIds {
     }
 
     /**
-     * Labels of the screens: those that their scripts and pages ask for, and those of the store whose key they write anywhere, as
-     * the names of a property that is shown under its own name.
+     * Texts of the screens: the ids that their scripts write, those that fit an id which a script puts together, and those of the
+     * element, whose key it writes.
      */
     static Set<String> ofScripts() throws IOException {
         Set<String> found = new TreeSet<>();
+        Set<String> held = Language.ENGLISH.texts().keySet();
         try (Stream<Path> files = Files.walk(SCRIPTS)) {
-            for (Path file : files.filter(file -> file.toString().matches(".*\\.(js|html)")).toList()) {
+            for (Path file : files.filter(file -> file.toString().endsWith(".js")).toList()) {
                 String script = Files.readString(file);
-                String prefix = file.endsWith("element.js") ? "element." : "screen.";
-                ASKED.matcher(script).results().map(use -> use.group(1)).forEach(key -> found.add(prefix + key));
-                Set<String> words = WORD.matcher(script).results().map(MatchResult::group).collect(Collectors.toSet());
-                Language.ENGLISH.texts().keySet().stream().filter(id -> id.startsWith(prefix)
-                        && words.contains(id.substring(prefix.length()))).forEach(found::add);
+                String prefix = PREFIXES.get(file.getFileName().toString());
+                if (prefix != null) {
+                    found.addAll(ofElement(script, prefix, held));
+                    continue;
+                }
+                WRITTEN.matcher(script).results().map(use -> use.group(1)).forEach(found::add);
+                TOGETHER.matcher(script).results().map(use -> use.group(1).replace(".", "\\.").replaceAll("\\$\\{[^}]*}", "[\\\\w-]+"))
+                        .map(Pattern::compile).forEach(ids -> held.stream().filter(id -> ids.matcher(id).matches()).forEach(found::add));
             }
         }
+        return found;
+    }
+
+    private static Set<String> ofElement(String script, String prefix, Set<String> held) {
+        Set<String> found = new TreeSet<>();
+        ASKED.matcher(script).results().map(use -> prefix + use.group(1)).forEach(found::add);
+        Set<String> words = WORD.matcher(script).results().map(MatchResult::group).collect(Collectors.toSet());
+        held.stream().filter(id -> id.startsWith(prefix) && words.contains(id.substring(prefix.length()))).forEach(found::add);
         return found;
     }
 

@@ -144,7 +144,8 @@ final class TableHeader {
         } catch (InvalidRequest incomplete) {
             for (RowReader.Constant constant : constants) {
                 Violations place = at("set", constant.column().name());
-                incomplete.violations().stream().filter(fault -> OF_VALUE.contains(fault.code()) && constant.column().holds(fault.pointer()))
+                incomplete.violations().stream()
+                        .filter(fault -> OF_VALUE.contains(fault.code()) && constant.column().holds(fault.pointer()))
                         .forEach(fault -> place.add(new Violation(place.pointer(), fault.code(), fault.message(), fault.allowed(),
                                 fault.didYouMean(), fault.received())));
             }

@@ -4,6 +4,7 @@ package dev.brinebook.http.exchange;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.AnswerParts;
+import dev.brinebook.api.FormChoice;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -41,9 +43,19 @@ public final class QueryReader {
     private static final List<String> PARTS = List.of(AnswerParts.DETAIL, AnswerParts.FIELDS);
 
     private final List<QueryParameter> parameters;
+    private final List<FormChoice<?>> choices;
+    /** Names that may stand beside the parameters. */
+    private final List<String> others;
 
     public QueryReader(List<QueryParameter> parameters) {
+        this(parameters, List.of());
+    }
+
+    /** For a query that may choose among the forms of the answer too. */
+    public QueryReader(List<QueryParameter> parameters, List<FormChoice<?>> choices) {
         this.parameters = parameters;
+        this.choices = choices;
+        this.others = Stream.concat(PARTS.stream(), choices.stream().map(FormChoice::name)).toList();
     }
 
     /**
@@ -51,8 +63,9 @@ public final class QueryReader {
      *
      * @param body the request body
      * @param parts the parts of the answer that are wanted
+     * @param chosen what is chosen about the form of the answer
      */
-    public record Query(byte[] body, AnswerParts parts) {
+    public record Query(byte[] body, AnswerParts parts, List<Enum<?>> chosen) {
     }
 
     /**
@@ -63,9 +76,12 @@ public final class QueryReader {
      */
     public Query read(String query, Class<? extends Record> answer) {
         Violations violations = new Violations();
-        Map<String, String> given = split(query, PARTS, violations);
+        Map<String, String> given = split(query, others, violations);
+        List<Enum<?>> chosen = new ArrayList<>();
+        choices.stream().filter(choice -> given.containsKey(choice.name()))
+                .map(choice -> choice.parse(given.get(choice.name()), violations)).filter(Objects::nonNull).forEach(chosen::add);
         AnswerParts parts = AnswerParts.parse(given.get(AnswerParts.DETAIL), given.get(AnswerParts.FIELDS), answer, violations);
-        return new Query(body(given, violations), parts);
+        return new Query(body(given, violations), parts, chosen);
     }
 
     /**
@@ -86,14 +102,15 @@ public final class QueryReader {
     }
 
     /**
-     * Refuses to choose among the parts of an answer that has none.
+     * Refuses to choose among the parts of an answer that has none, or about the form of one in JSON.
      *
      * @throws InvalidRequest when the query does
      */
-    public void refuseParts(String query) {
+    public void refuseOfOtherForms(String query, boolean json, List<String> mediaTypes) {
         Violations violations = new Violations();
-        split(query, PARTS, violations).keySet().stream().filter(PARTS::contains).forEach(name -> violations.add(name, Code.INCONSISTENT,
-                Message.of("queryReader.partsOfJsonOnly", name, Operation.JSON)));
+        List<String> refused = json ? choices.stream().map(FormChoice::name).toList() : PARTS;
+        split(query, others, violations).keySet().stream().filter(refused::contains).forEach(name -> violations.add(name,
+                Code.INCONSISTENT, Message.of("queryReader.partsOfJsonOnly", name, json ? String.join(", ", mediaTypes) : Operation.JSON)));
         if (!violations.isEmpty()) {
             throw new InvalidRequest(violations.sorted());
         }
@@ -137,7 +154,7 @@ public final class QueryReader {
 
     /** The parameter that a violation of the query, or of the body that it makes, belongs to, or null. */
     public String parameterOf(Violation violation) {
-        Optional<String> part = PARTS.stream().filter(name -> (violation.pointer() + "/").startsWith("/" + name + "/")).findFirst();
+        Optional<String> part = others.stream().filter(name -> (violation.pointer() + "/").startsWith("/" + name + "/")).findFirst();
         if (part.isPresent()) {
             return part.get();
         }
@@ -177,16 +194,16 @@ public final class QueryReader {
     }
 
     /** Names and values of a query, each known among the parameters or {@code others}. */
-    private Map<String, String> split(String query, List<String> others, Violations violations) {
+    private Map<String, String> split(String query, List<String> beside, Violations violations) {
         Map<String, String> given = new LinkedHashMap<>();
-        List<String> known = Stream.concat(parameters.stream().map(QueryParameter::name), others.stream()).toList();
+        List<String> known = Stream.concat(parameters.stream().map(QueryParameter::name), beside.stream()).toList();
         for (String pair : query == null ? new String[0] : query.split("&")) {
             if (pair.isEmpty()) {
                 continue;
             }
             int equals = pair.indexOf('=');
             String name = decode(equals < 0 ? pair : pair.substring(0, equals), LONGEST);
-            String value = decode(equals < 0 ? "" : pair.substring(equals + 1), others.contains(name) ? LONGEST_LIST : LONGEST);
+            String value = decode(equals < 0 ? "" : pair.substring(equals + 1), beside.contains(name) ? LONGEST_LIST : LONGEST);
             if (!known.contains(name)) {
                 Violations place = violations.at(name);
                 place.add(known.isEmpty() ? new Violation(place.pointer(), Code.UNKNOWN_FIELD,

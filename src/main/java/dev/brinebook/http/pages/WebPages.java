@@ -8,24 +8,40 @@ import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.text.Language;
 import io.javalin.http.Handler;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Collection;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What people look at: the workbench, the element for shops and an example shop. They use the contract like any caller. */
 public final class WebPages {
 
-    /** Scripts and styles come from here alone, and nothing is asked of another host. */
+    /** Scripts and styles come from here alone, and nothing is asked of another host. Photos and sheets are made in the page. */
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
-            + " img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-    private static final List<String> SCRIPTS = List.of("workbench.js", "quantities.js", "case.js", "service.js",
-            "parts.js", "charts.js");
+            + " img-src 'self' data: blob:; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    private static final String SCRIPT = "text/javascript";
+
+    /** Modules of the workbench, in the order in which a browser needs them. */
+    private static final List<String> MODULES = List.of("app.js", "book.js", "calculator.js", "case.js", "case-page.js", "contract.js",
+            "country.js", "example.js", "fields.js", "pages.js", "paste.js", "questions.js", "rounding.js", "texts.js", "units.js",
+            "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "more.js", "result.js", "uncertain.js");
+    private static final List<String> STYLES = List.of("workbench.css", "result.css");
+
+    /** Texts of the workbench, by the beginnings of their ids. */
+    private static final Set<String> SHOWN = Set.of("screen.", "result.", "unit.");
 
     /** Where a script wants its texts. */
     private static final String TEXTS = "{/* texts */}";
+    private static final Pattern COMMENT = Pattern.compile("(?ms)^\\s*/\\*\\*.*?\\*/\\s*|^\\s+|\\s+//\\s.*?$");
 
     private WebPages() {
     }
@@ -35,24 +51,83 @@ public final class WebPages {
         Map<String, Handler> routes = new LinkedHashMap<>();
         routes.put("/", page("workbench.html"));
         routes.put("/example-shop", page("shop.html"));
-        routes.put("/element/brinebook.js", file("text/javascript", withTexts("element.js", "element.")));
-        SCRIPTS.forEach(name -> routes.put("/workbench/" + name, file("text/javascript", Resources.own("screen/" + name))));
-        routes.put("/workbench/labels.js", file("text/javascript", withTexts("labels.js", "screen.")));
-        routes.put("/workbench/workbench.css", file("text/css", Resources.own("screen/workbench.css")));
-        routes.put("/workbench/uplot.js", file("text/javascript", Resources.charts("uPlot.iife.min.js")));
-        routes.put("/workbench/uplot.css", file("text/css", Resources.charts("uPlot.min.css")));
+        routes.put("/element/brinebook.js", file(SCRIPT, small(withTexts("element.js", "element."))));
+        routes.put("/element/answer.js", file(SCRIPT, small(withTexts("element-answer.js", "elementAnswer."))));
+        Map<String, byte[]> scripts = scripts();
+        scripts.forEach((path, content) -> routes.put(path, file(SCRIPT, content)));
+        Map<String, byte[]> texts = texts();
+        texts.forEach((path, content) -> routes.put(path, file(SCRIPT, content)));
+        Map<String, byte[]> styles = STYLES.stream().collect(Collectors.toMap(name -> "/workbench/" + name,
+                name -> Resources.own("screen/" + name), (one, same) -> one, LinkedHashMap::new));
+        styles.forEach((path, content) -> routes.put(path, file("text/css", content)));
+        routes.put("/workbench/manifest.webmanifest", file("application/manifest+json", Resources.own("screen/manifest.webmanifest")));
+        Map<String, byte[]> kept = new LinkedHashMap<>(scripts);
+        kept.putAll(texts);
+        kept.putAll(styles);
+        kept.put("/", Resources.own("screen/workbench.html"));
+        routes.put("/service-worker.js", file(SCRIPT, serviceWorker(kept)));
         return routes;
     }
 
-    /** A script with the texts whose ids begin with {@code prefix}, by language. */
+    private static Map<String, byte[]> scripts() {
+        Map<String, byte[]> scripts = new LinkedHashMap<>();
+        MODULES.forEach(name -> scripts.put("/workbench/" + name, Resources.own("screen/" + name)));
+        scripts.put("/workbench/lit-html.js", Resources.library("lit-html", "lit-html.js"));
+        scripts.put("/workbench/idb.js", Resources.library("idb", "build/index.js"));
+        scripts.put("/workbench/wrap-idb-value.js", Resources.library("idb", "build/wrap-idb-value.js"));
+        return scripts;
+    }
+
+    /** One module for each language, so that a page loads the language in use alone. */
+    private static Map<String, byte[]> texts() {
+        Map<String, byte[]> texts = new TreeMap<>();
+        Language.all().forEach(language -> texts.put("/workbench/text-" + language.tag() + ".js",
+                ("export default " + json(textsOf(Language.ENGLISH.texts().keySet(), language,
+                        id -> SHOWN.contains(id.substring(0, id.indexOf('.') + 1)),
+                        Function.identity())) + ";\n").getBytes(StandardCharsets.UTF_8)));
+        return texts;
+    }
+
+    /** The worker that keeps the pages, with the paths to keep and a version that changes with any of them. */
+    private static byte[] serviceWorker(Map<String, byte[]> kept) {
+        return new String(Resources.own("screen/service-worker.js"), StandardCharsets.UTF_8)
+                .replace("[/* paths */]", json(kept.keySet())).replace("/* version */", digest(kept.values()))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String digest(Collection<byte[]> contents) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            contents.forEach(digest::update);
+            return HexFormat.of().formatHex(digest.digest(), 0, 8);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    /** A script without its comments and indents, for pages of others: none of our texts holds what begins or ends a comment. */
+    private static byte[] small(byte[] script) {
+        return COMMENT.matcher(new String(script, StandardCharsets.UTF_8)).replaceAll("").getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A script with the texts whose ids begin with {@code prefix}, by language; of a variant those that differ. */
     private static byte[] withTexts(String name, String prefix) {
         Map<String, Map<String, String>> texts = new TreeMap<>();
-        Set<String> ids = Language.ENGLISH.texts().keySet();
-        Language.all().forEach(language -> texts.put(language.tag(), ids.stream().filter(id -> id.startsWith(prefix))
-                .collect(Collectors.toMap(id -> id.substring(prefix.length()), language::text, (one, same) -> one, TreeMap::new))));
+        Language.all().forEach(language -> texts.put(language.tag(), textsOf(language.texts().keySet(), language,
+                id -> id.startsWith(prefix), id -> id.substring(prefix.length()))));
+        return new String(Resources.own("screen/" + name), StandardCharsets.UTF_8).replace(TEXTS, json(texts))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static Map<String, String> textsOf(Set<String> ids, Language language, Predicate<String> wanted,
+            Function<String, String> key) {
+        return ids.stream().filter(wanted)
+                .collect(Collectors.toMap(key, language::text, (one, same) -> one, TreeMap::new));
+    }
+
+    private static String json(Object value) {
         try {
-            return new String(Resources.own("screen/" + name), StandardCharsets.UTF_8)
-                    .replace(TEXTS, new ObjectMapper().writeValueAsString(texts)).getBytes(StandardCharsets.UTF_8);
+            return new ObjectMapper().writeValueAsString(value);
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }

@@ -6,6 +6,7 @@ import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Rendering;
 import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
@@ -43,7 +44,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         this.reader = reader;
         this.writer = writer;
         this.problems = problems;
-        this.query = new QueryReader(operation.query());
+        this.query = new QueryReader(operation.query(), operation.choices());
         this.limiter = limiter;
     }
 
@@ -52,7 +53,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
                 : operation.textForm();
         String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
         Language language = AnswerLanguage.of(context);
-        QueryReader asking = new QueryReader(text == null ? List.of() : text.query());
+        QueryReader asking = text == null ? new QueryReader(List.of(), operation.choices()) : new QueryReader(text.query());
         QueryReader.Query asked;
         try {
             asked = read(asking, context, answerType);
@@ -63,7 +64,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Model model = ModelHeader.choose(context);
         try {
             byte[] body = RequestBody.read(context);
-            Supplier<byte[]> calculation = text == null ? ofJson(body, asked.parts(), answerType, model, language)
+            Supplier<byte[]> calculation = text == null ? ofJson(body, asked, answerType, model, language)
                     : ofText(text, asked, body, model, language);
             context.header("Cache-Control", "no-store");
             answer(context, answerType, body.length, calculation);
@@ -79,29 +80,28 @@ final class OperationHandler<Q extends Record, A extends Record> {
         try {
             QueryReader.Query asked = read(query, context, answerType);
             answer(context, answerType, asked.body().length,
-                    ofJson(asked.body(), asked.parts(), answerType, model, AnswerLanguage.of(context)));
+                    ofJson(asked.body(), asked, answerType, model, AnswerLanguage.of(context)));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
         }
     }
 
-    /** What the query says; only an answer in JSON has parts to choose among. */
+    /** What the query says; only an answer in JSON has parts to choose among, only another form has choices. */
     private QueryReader.Query read(QueryReader asking, Context context, String answerType) {
         QueryReader.Query asked = asking.read(context.queryString(), operation.answerType());
-        if (!answerType.equals(Operation.JSON)) {
-            asking.refuseParts(context.queryString());
-        }
+        asking.refuseOfOtherForms(context.queryString(), answerType.equals(Operation.JSON), operation.forms().stream()
+                .filter(form -> !form.choices().isEmpty()).map(AnswerForm::mediaType).toList());
         return asked;
     }
 
-    private Supplier<byte[]> ofJson(byte[] body, AnswerParts parts, String answerType, Model model, Language language) {
+    private Supplier<byte[]> ofJson(byte[] body, QueryReader.Query asked, String answerType, Model model, Language language) {
         Optional<AnswerForm<Q>> form = form(answerType);
         return () -> {
             Q request = reader.read(body, operation.requestType());
             Deadline.enter(Deadline.Part.CALCULATING);
-            return form.isPresent() ? form.get().write().write(request, model, language)
-                    : json(operation.answer(request, model, parts), parts, language);
+            return form.isPresent() ? form.get().write().write(request, model, new Rendering(language, asked.chosen()))
+                    : json(operation.answer(request, model, asked.parts()), asked.parts(), language);
         };
     }
 

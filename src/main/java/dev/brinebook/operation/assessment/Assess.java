@@ -11,8 +11,6 @@ import dev.brinebook.answer.softener.SiteReadiness;
 import dev.brinebook.answer.verdict.VerdictAnswer;
 import dev.brinebook.answer.water.HardnessLines;
 import dev.brinebook.answer.water.SoftenedWaterAnswer;
-import dev.brinebook.api.AnswerForm;
-import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
@@ -34,8 +32,6 @@ import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.Salt;
-import dev.brinebook.sheet.Sheet;
-import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.ExistingSoftener;
@@ -44,7 +40,6 @@ import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
-import dev.brinebook.text.Language;
 import dev.brinebook.text.Measure;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Rung;
@@ -52,7 +47,6 @@ import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -67,20 +61,14 @@ public final class Assess {
                     + "the conversion needs, expected salt, water and hard days of a year now and with a meter, salt purchases, "
                     + "payback, sodium and cautions. All parts come from the same results. For a single part choose its own operation, "
                     + "such as reviewSettings or estimatePayback. If there is no softener yet, choose sizeSoftener. With Accept "
-                    + "text/html or application/pdf it returns a sheet to print.",
+                    + "text/html or application/pdf it returns one of three sheets to print.",
             AssessmentRequest.class, AssessmentAnswer.class, Assess::answer,
             List.of(QueryParameter.whole("request", "The request of the POST form as JSON, percent-encoded. A link can hold up "
                     + "to about 15000 characters of it.", "{\"water\":{\"hardness\":{\"value\":22,\"unit\":\"gpg\"}},\"household\":"
                     + "{\"people\":5},\"softener\":{\"resinVolume\":{\"value\":1.5,\"unit\":\"ft3\"},\"saltDose\":{\"value\":15,"
                     + "\"unit\":\"lb/ft3\"},\"control\":{\"kind\":\"clock\",\"everyDays\":3}}}")),
             List.of("well-family", "apartment", "holiday-cabin"))
-            .answeringIn(List.of(
-                    new AnswerForm<>(AssessmentSheet.HTML, AssessmentSheet.DESCRIPTION + " A page "
-                            + "with its own style that loads nothing else.", "html", "apartment", Sheet.POLICY,
-                            (request, model, language) -> sheet(request, model, language).getBytes(StandardCharsets.UTF_8)),
-                    new AnswerForm<>(AssessmentSheet.PDF, "The sheet of text/html as a tagged document with an embedded "
-                            + "font.", "pdf", "apartment", null,
-                            (request, model, language) -> Typesetter.pdf(sheet(request, model, language)))));
+            .answeringIn(AssessmentSheets.forms());
 
     private Assess() {
     }
@@ -159,11 +147,6 @@ public final class Assess {
                 readiness.checks(), commissioning, year, retrofit, testUncertainty,
                 useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
-    }
-
-    private static String sheet(AssessmentRequest request, Model model, Language language) {
-        return AssessmentSheet.xhtml(OPERATION.answer(request, model, AnswerParts.ALL),
-                HomeCountry.units(request.units(), request.household().country()), language);
     }
 
     private static void warn(Assessment assessment, SiteRequest site, AnswerUnits units, Explanation explanation) {

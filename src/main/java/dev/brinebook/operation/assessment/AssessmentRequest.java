@@ -31,7 +31,8 @@ public record AssessmentRequest(
         @Property(value = "Seed of the example days in answers with dates. No setting, verdict or expected figure depends on "
                 + "it.", min = 0,
                 max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED,
-                        example = "1") Long seed) implements CaseRequest, Checked {
+                        example = "1") Long seed,
+        @Property("Texts for the printed sheets.") JobRequest job) implements CaseRequest, Checked {
 
     @Override
     public void check(Violations at) {

@@ -6,76 +6,26 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Headings and other fixed words of the sheet. */
+/** Headings and other fixed words of the sheets. */
 enum SheetWords implements Localizable {
-    TITLE,
-    FOR_CUSTOMER,
-    FOR_INSTALLER,
-    HOUSEHOLD,
-    DATE,
-    PREPARED_BY,
-    INSTALLER,
-    SIGNATURE,
-    THE_WATER,
-    WHAT,
-    VALUE,
-    FITS,
-    DOES_NOT_FIT,
-    LADDER,
-    HARD_DAYS,
-    SALT_A_YEAR,
-    COST_A_YEAR,
-    COST_NOW,
-    SAVED_OVER_BELOW,
-    WHAT_IS_WRONG,
-    SET_NOW,
-    SET_INSTEAD,
-    WHY,
-    NOTHING_WRONG,
-    QUESTIONS,
-    CAUTIONS,
-    OTHER_CAUTIONS,
-    PLAIN_CAUTION,
-    SETTINGS,
-    SETTINGS_IF_CONVERTED,
-    SETTING,
-    REASON,
-    STEPS,
-    STEP,
-    MINUTES,
-    FLOW,
-    WATER,
-    TO_DRAIN,
-    BEFORE,
-    AFTER,
-    READINGS,
-    READING,
-    BEFORE_WORK,
-    AFTER_WORK,
-    RAW_HARDNESS,
-    RAW_IRON,
-    SOFT_HARDNESS,
-    METER,
-    PRESSURE,
-    DRAIN_FLOW,
-    REFILL_TIME,
-    STOP,
-    WARNING,
-    INFO,
-    MET,
-    NOT_MET,
-    CHECK_ON_SITE;
+    // of every sheet
+    NAME, ADDRESS, TESTED_ON, SEEN_ON, WRITTEN_BY, PHONE, SIGNATURE,
+    // of the letter
+    LETTER_TITLE, FOUND, SUGGESTED, IN_A_YEAR, HARD_DAYS, BAGS, WATER_USED, COST, WOULD_CHANGE, PLEASE_KNOW,
+    MEASURED, ASSUMED, ESTIMATE, HARDNESS, IRON, PEOPLE, WATER_A_DAY, SALT_EACH, SALT_PRICE, WATER_PRICE, NONE, USUAL,
+    // of the card
+    CARD_TITLE, RESIN, SETTING, SET, NOW, DONE, REASON, TIME_NOW, CHECK, SHOULD_BE, BAND, READ, INITIALS, STOP_OPEN, STOP_SALT,
+    SEE_CHECKLIST, TREAT_BEFORE_SETTING, NOTHING_TO_SET, LEAVE_OTHERS, BRINE_MINUTES, REFILL_WATER,
+    // of the checklist
+    CHECKLIST_TITLE, BUYING, ON_THE_DAY, STEPS, STEP, MINUTES, FLOW, WATER, TO_DRAIN, FIRST_DAY, FIRST_WEEK, FIRST_MONTH, FIRST_DAY_SOFT,
+    FIRST_DAY_LEAKS, FIRST_WEEK_SALT, FIRST_MONTH_METER, READINGS, READING, BEFORE_WORK, AFTER_WORK, RAW_HARDNESS, RAW_IRON, SOFT_HARDNESS,
+    METER, PRESSURE, DRAIN_FLOW, REFILL_TIME, REASONS, CAUTIONS;
 
     private static final Map<String, SheetWords> BY_NAME = byName();
 
-    /** All of them, by the names that the template asks for. */
+    /** All of them, by the names that the templates ask for. */
     static Map<String, SheetWords> all() {
         return BY_NAME;
-    }
-
-    /** The word for a constant of the same name. */
-    static SheetWords of(Enum<?> constant) {
-        return BY_NAME.get(constant.name());
     }
 
     private static Map<String, SheetWords> byName() {

@@ -66,7 +66,7 @@ final class AlternativeLines {
 
     private static Fit fit(SoftenerSettings setup, DesignConditions duty) {
         return Fit.of(new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
-                setup.cycle(duty.water().temperatureCelsius())), duty, !setup.policy().byClock(), Fit.Ratings.UNKNOWN,
+                setup.cycle(duty.water().temperatureCelsius())), duty, !setup.policy().byClock(), Fit.Datasheet.TANK_ALONE,
                 setup.year(duty).totals());
     }
 

@@ -9,6 +9,7 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Rendering;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
@@ -24,7 +25,6 @@ import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.RunningCost;
-import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.WaterCautions;
@@ -60,16 +60,16 @@ public final class ScheduleRegeneration {
         return answered(ScheduleResults.of(request, model));
     }
 
-    private static String calendar(ScheduleRequest request, Model model, Language language) {
+    private static String calendar(ScheduleRequest request, Model model, Rendering as) {
         ScheduleResults foreseen = ScheduleResults.of(request, model);
         foreseen.refuseTooLongAFile(foreseen.tried().subList(0, 1));
-        return CalendarFile.of(foreseen, answered(foreseen), language);
+        return CalendarFile.of(foreseen, answered(foreseen), as.language());
     }
 
-    private static String table(ScheduleRequest request, Model model, Language language) {
+    private static String table(ScheduleRequest request, Model model, Rendering as) {
         ScheduleResults foreseen = ScheduleResults.of(request, model);
         foreseen.refuseTooLongAFile(foreseen.tried());
-        return EventTable.of(foreseen, language);
+        return EventTable.of(foreseen, as.language());
     }
 
     private static ScheduleAnswer answered(ScheduleResults foreseen) {

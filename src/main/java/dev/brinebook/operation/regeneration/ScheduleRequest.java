@@ -30,7 +30,8 @@ public record ScheduleRequest(
         @Property(value = "The household.", required = true) HouseholdRequest household,
         @Property(value = "The softener.", required = true) SoftenerRequest softener,
         @Property(value = "Regeneration policies to compare on the same days. The others are compared with the first.",
-                minItems = 1, maxItems = ScheduleRequest.MAX_POLICIES, fallback = "the control of the softener") List<PolicyRequest> policies,
+                minItems = 1, maxItems = ScheduleRequest.MAX_POLICIES, fallback = "the control of the softener")
+        List<PolicyRequest> policies,
         @Property(value = "Number of days, from preferences.startDate. Omit it with a dailySeries, which has its own days.", min = 1,
                 max = Days.MAX_DAYS, unit = "days", byDefault = Days.PER_YEAR, example = "365")
         Integer days,

@@ -125,10 +125,10 @@ public final class SizeSoftener {
         List<Candidate> candidates = request.candidates() == null ? StandardTank.all().stream()
                 .map(tank -> new Candidate(name(tank), new Softener(new ResinBed(tank.resinLitres(), tank.diameterMetres()),
                         tank.heightMetres(), salt, capacity.apply(ResinState.NEW), CycleFlows.UNKNOWN),
-                        Fit.Ratings.UNKNOWN, OptionalDouble.empty())).toList()
+                        Fit.Datasheet.TANK_ALONE, OptionalDouble.empty())).toList()
                 : request.candidates().stream().map(candidate -> new Candidate(candidate.sku(),
                         candidate.asSoftener(salt).resolved(model).toDomain(capacity.apply(candidate.resinState()), new Explanation()),
-                        candidate.ratings(), candidate.price() == null ? OptionalDouble.empty()
+                        candidate.datasheet(model), candidate.price() == null ? OptionalDouble.empty()
                                 : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
         double highest = salt.fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
                 DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT));
@@ -151,6 +151,9 @@ public final class SizeSoftener {
         if (ranked.get(0).fit().largerThanNeeded()) {
             explanation.caution(Caution.BED_LARGER_THAN_NEEDED);
         }
+        if (!ranked.get(0).notChecked().isEmpty()) {
+            explanation.caution(Caution.TANK_SIZE_NOT_GIVEN);
+        }
         if (!ranked.get(0).option().settings().keepsStandard()) {
             explanation.caution(Caution.RUNS_HARD);
         }
@@ -160,6 +163,11 @@ public final class SizeSoftener {
         SizedSoftener.explain(request, ranked, currency, units, explanation);
         FlowCheckAnswer.explain("/candidates/*", units, explanation);
         if (request.candidates() != null) {
+            if (ranked.stream().anyMatch(one -> !one.notChecked().isEmpty())) {
+                Message byResin = Message.of("sizeSoftener.limitOfResinAlone");
+                explanation.because("/candidates/*/continuousFlow/limit", byResin, "DAVIS");
+                explanation.because("/candidates/*/peakFlow/limit", byResin, "CP-HYDRAULICS");
+            }
             Message rating = Message.of("sizeSoftener.ratingGivenRequestWhere");
             explanation.because("/candidates/*/continuousFlow/limit", rating, "REQUEST");
             explanation.because("/candidates/*/peakFlow/limit", rating, "REQUEST");

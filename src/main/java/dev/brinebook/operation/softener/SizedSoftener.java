@@ -35,6 +35,8 @@ public record SizedSoftener(
         @Property(value = "Whether it fits the household.", example = "true") Boolean fits,
         @Property("Reasons why it does not fit, as stable codes. Empty when it fits.") List<Fit.Shortcoming> shortcomings,
         @Property(value = "The same in words.", example = "[]", eachOf = Fit.Shortcoming.class) List<Message> reasons,
+        @Property(value = "Reasons that could not be checked, because the size of its tank was not given, as the same codes.",
+                optional = "when all were checked", example = "[\"bedTooShallow\"]") List<Fit.Shortcoming> notChecked,
         @Property("Resin volume.") VolumeQuantity resinVolume,
         @Property("Inner diameter of the tank.") LengthQuantity tankDiameter,
         @Property("Salt dose used.") SaltDoseQuantity saltDose,
@@ -78,6 +80,7 @@ public record SizedSoftener(
         Fit fit = ranked.fit();
         return new SizedSoftener(rank, ranked.candidate().name(), fit.fits(), fit.shortcomings(),
                 fit.shortcomings().stream().map(units::saying).toList(),
+                ranked.notChecked().isEmpty() ? null : ranked.notChecked(),
                 units.resinVolume(dosed.softener().bed().resinLitres()),
                 units.length(dosed.softener().bed().tankDiameterMetres()), units.saltDose(dosed.saltDoseGramsPerLitre()),
                 units.capacity(dosed.capacityGrams()),

@@ -13,6 +13,8 @@ import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.payback.Retrofit;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityModel;
@@ -21,6 +23,7 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.TankSize;
 import java.util.OptionalDouble;
 
 @SchemaDescription("A softener to choose from. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
@@ -35,10 +38,12 @@ public record CandidateRequest(
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
                 max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankDiameter,
+                fallback = "that of the smallest standard tank that holds the resin; what depends on it is not checked")
+        LengthQuantity tankDiameter,
         @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
+                fallback = "that of the smallest standard tank that holds the resin; what depends on it is not checked")
+        LengthQuantity tankHeight,
         @Property(value = "Direction of the brine through the bed. Used when the capacity method is column.",
                 defaultCode = "coCurrent", example = "\"coCurrent\"") Brining.Direction brineDirection,
         @Property(value = "Purchase price.", min = 0, max = Retrofit.MAX_COST, fallback = "unknown: if any price "
@@ -79,10 +84,16 @@ public record CandidateRequest(
         Softener softener = asSoftener(given.found().softener().salt()).resolved(given.model()).toDomain(capacity, new Explanation())
                 .inPlaceOf(given.found().softener());
         SoftenerCase.requireDoses(softener, "/water");
-        return new Sizing.Candidate(sku, softener, ratings(), OptionalDouble.of(cost));
+        return new Sizing.Candidate(sku, softener, datasheet(given.model()), OptionalDouble.of(cost));
     }
 
-    public Fit.Ratings ratings() {
-        return new Fit.Ratings(FlowsRequest.base(continuousFlowRating), FlowsRequest.base(peakFlowRating));
+    /** What is stated of it beside its resin. */
+    public Fit.Datasheet datasheet(Model model) {
+        TankSize tank = model.has(ModelChange.ASSUMED_TANKS_REFUSE_NOTHING) ? tankSize() : TankSize.KNOWN;
+        return new Fit.Datasheet(FlowsRequest.base(continuousFlowRating), FlowsRequest.base(peakFlowRating), tank);
+    }
+
+    private TankSize tankSize() {
+        return tankDiameter == null ? TankSize.UNKNOWN : tankHeight == null ? TankSize.DIAMETER_KNOWN : TankSize.KNOWN;
     }
 }

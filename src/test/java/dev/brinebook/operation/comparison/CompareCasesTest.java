@@ -96,7 +96,8 @@ class CompareCasesTest {
             fr | Le débit de saumure
             """)
     void wordsAChangeInTheLanguageOfTheCaller(String language, String begins) {
-        Served.given().contentType("application/json").header("Accept-Language", language).body(TestServer.example("compareCases.well-family"))
+        Served.given().contentType("application/json").header("Accept-Language", language)
+                .body(TestServer.example("compareCases.well-family"))
                 .post(PATH).then().statusCode(200).body("changes.find { it.id == 'brine-by-weight' }.text", startsWith(begins));
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.api.AnswerForm;
+import dev.brinebook.api.Rendering;
 import dev.brinebook.http.TestServer;
 import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
@@ -23,7 +24,7 @@ class ScheduleLanguageTest {
                 ScheduleRequest.class);
         AnswerForm<ScheduleRequest> form = ScheduleRegeneration.OPERATION.forms().stream()
                 .filter(one -> one.mediaType().equals(mediaType)).findAny().orElseThrow();
-        return new String(form.write().write(request, Model.CURRENT, language), StandardCharsets.UTF_8).replace("\r\n ", "");
+        return new String(form.write().write(request, Model.CURRENT, Rendering.in(language)), StandardCharsets.UTF_8).replace("\r\n ", "");
     }
 
     private static List<String> lines(String file, String start) {

@@ -1,0 +1,315 @@
+// The modules of the workbench that touch no page, as tables: input, what is expected, and its source.
+// Run at the top of the repository: node --test target/checks/seen/modules.test.mjs
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { pathToFileURL } from 'node:url';
+
+const load = name => import(pathToFileURL(`src/main/resources/dev/brinebook/http/screen/${name}.js`));
+const [cases, calculators, contracts, countries, pastes, questions, rounding, texts, units] = await Promise.all(
+  ['case', 'calculator', 'contract', 'country', 'paste', 'questions', 'rounding', 'texts', 'units'].map(load));
+const whole = JSON.parse(readFileSync('openapi/openapi.json', 'utf8'));
+const example = name => JSON.parse(readFileSync(`openapi/examples/${name}.request.json`, 'utf8'));
+const contractOf = id => {
+  const [path, methods] = Object.entries(whole.paths).find(([, each]) => each.post?.operationId === id);
+  return { ...whole, paths: { [path]: { post: methods.post } } };
+};
+/** Factors as `/v1/units` gives them. Sources: NIST SP 811, appendix B; DIN 38409-6 for the degrees. */
+const factors = units.factorsOf({ kinds: [
+  { schema: 'HardnessQuantity', units: [{ symbol: 'mg/L', factor: 1 }, { symbol: 'gpg', factor: 17.11806104527095 }, { symbol: 'dH', factor: 17.84795905629759 },
+    { symbol: 'fH', factor: 10 }, { symbol: 'mmol/L', factor: 100.086 }] },
+  { schema: 'VolumeQuantity', units: [{ symbol: 'L', factor: 1 }, { symbol: 'gal', factor: 3.785411784 }, { symbol: 'm3', factor: 1000 }] },
+  { schema: 'CapacityQuantity', units: [{ symbol: 'g', factor: 1 }, { symbol: 'gr', factor: 0.06479891 }] },
+  { schema: 'TemperatureQuantity', units: [{ symbol: 'C', factor: 1 }, { symbol: 'F', factor: 5 / 9, zero: 32 }] },
+] });
+const convert = (value, from, to) => units.converted(value, from, to, factors);
+const table = (name, rows, check) => test(name, async t => { for (const row of rows) { await t.test(JSON.stringify(row[0]), () => check(...row)); } });
+
+// Source of the readings of one text: GOV.UK Design System, Text input; which number is meant: our own.
+table('what is typed is a number, two, or none', [
+  ['22', { value: 22 }], ['22,5', { value: 22.5 }], ['22.5 gpg', { value: 22.5, unit: 'gpg' }], ['1 250', { value: 1250 }], ['380 ppm', { value: 380, unit: 'mg/L' }],
+  ['17,5 °dH', { value: 17.5, unit: 'dH' }], ['２２', { value: 22 }], ['1,250', { readings: [1.25, 1250] }], ['1.250 mg/L', { readings: [1.25, 1250], unit: 'mg/L' }],
+  ['1.250,5', { value: 1250.5 }], ['1,234,567', { value: 1234567 }], ['0.125', { value: 0.125 }], ['0,750', { value: 0.75 }], ['', {}], ['abc', null], ['22 lb', null], ['1.2.3', null], ['-3', { value: -3 }],
+], (text, expected) => assert.deepEqual(units.parsed(text, ['mg/L', 'gpg', 'dH', 'fH']), expected));
+table('a length may be in centimetres', [['25 cm', { value: 250, unit: 'mm' }], ['10"', { value: 10, unit: 'in' }], ['1.2 m', { value: 1.2, unit: 'm' }]],
+  (text, expected) => assert.deepEqual(units.parsed(text, ['mm', 'm', 'in']), expected));
+table('units change', [[[22, 'gpg', 'mg/L'], 376.597], [[17.2, 'dH', 'mg/L'], 306.985], [[52, 'F', 'C'], 11.1111], [[11, 'C', 'F'], 51.8], [[5, 'lb', 'gpg'], 5]],
+  ([value, from, to], expected) => assert.equal(convert(value, from, to), expected));
+
+const US = countries.countryOf('US');
+const DE = countries.countryOf('DE');
+// Steps of rounding for people; half up, range and settings by the same rule. Source: ONS style guide, rounding; JCGM 100:2008, 7.2.6.
+table('numbers have the digits of people', [
+  ['year of money', { value: 630.4, unit: 'USD' }, 'money', US, 'en-US', '630 USD'], ['small money', { value: 83.4, unit: 'USD' }, 'money', US, 'en-US', '83 USD'],
+  ['a price as typed', { value: 12.5, unit: 'EUR' }, 'price', DE, 'de-DE', '12,50 EUR'], ['salt of a year', { value: 2716, unit: 'lb' }, 'saltYear', US, 'en-US', '2,720 lb'],
+  ['salt of a year', { value: 68.4, unit: 'kg' }, 'saltYear', DE, 'de-DE', '68 kg'], ['water of a year', { value: 11484.1, unit: 'L' }, 'waterYear', DE, 'de-DE', '11,5 m3'],
+  ['water of a year', { value: 10234, unit: 'gal' }, 'waterYear', US, 'en-US', '10,200 gal'], ['hardness', { value: 306.985, unit: 'mg/L' }, 'hardness', DE, 'de-DE', '17,2 dH'],
+  ['hardness in words', { value: 462.1, unit: 'mg/L' }, 'hardnessInWords', US, 'en-US', '27 gpg'], ['iron', { value: 0.08, unit: 'mg/L' }, 'iron', US, 'en-US', '0.08 mg/L'],
+  ['iron', { value: 1.24, unit: 'mg/L' }, 'iron', US, 'en-US', '1.2 mg/L'], ['capacity, down', { value: 33290, unit: 'gr' }, 'capacity', US, 'en-US', '33,200 gr'],
+  ['years', 1.371, 'years', US, 'en-US', '1.4'], ['years', 3.97, 'years', US, 'en-US', '4'], ['days', 4.137, 'days', US, 'en-US', '4'], ['days', 11.34, 'days', US, 'en-US', '11.5'],
+  ['minutes, up', 9.2, 'minutes', US, 'en-US', '10'], ['half up', 2.5, 'hardDays', US, 'en-US', '3'], ['no sign of nothing', { value: -0.2, unit: 'USD' }, 'money', US, 'en-US', '0 USD'],
+  ['a setting is never rounded', { value: 14.25, unit: 'lb' }, 'setting', US, 'en-US', '14.25 lb'],
+], (name, value, kind, country, language, expected) => assert.equal(rounding.shown(value, kind, country, language, convert).replaceAll('\u00a0', ' '), expected));
+
+// Unicode CLDR likely subtags give the region of a language without one.
+table('a country comes from the languages', [[['de-AT', 'en'], 'AT'], [['en'], 'US'], [['de'], 'DE'], [['fr-CH'], 'CH'], [['fr'], 'FR'], [['es-MX'], 'MX'], [['es'], 'ES'], [['en', 'de-DE'], 'DE'],
+  [['it-IT'], 'EU'], [['ja-JP'], 'EU'], [[], 'US']], (languages, expected) => assert.equal(countries.likelyCountry(languages), expected));
+table('a language is found', [[['de-AT'], 'de'], [['es-AR'], 'es-419'], [['es-MX'], 'es-MX'], [['es-ES'], 'es'], [['it', 'fr-CA'], 'fr'], [['ja'], 'en']],
+  (languages, expected) => assert.equal(texts.tagOf(languages), expected));
+// ICU MessageFormat, plural and select; CLDR plural rules.
+table('texts are filled', [
+  ['{0} of {1}', ['a', 'b'], 'a of b'], ['{0, plural, one {# day} other {# days}} read.', [1], '1 day read.'], ['{0, plural, one {# day} other {# days}} read.', [1200], '1,200 days read.'],
+  ['{0, plural, =0 {none} one {one {1}} other {# {1}}}', [0, 'x'], 'none'], ['{0, plural, =0 {none} one {one {1}} other {# {1}}}', [3, 'x'], '3 x'], ['{0, select, a {first} other {second}}', ['b'], 'second'],
+  ["it''s {0}", ['so'], "it's so"], ['{0} stays', [], '{0} stays'],
+], (pattern, values, expected) => assert.equal(texts.filled(pattern, values, 'en-US'), expected));
+
+const now = new Date('2026-03-05T10:00:00Z');
+const blank = () => cases.emptyCase('a', 'worth', 'US', now);
+// RFC 6901 for pointers.
+table('a value is put at a pointer', [
+  ['/water/hardness', { value: 1, unit: 'gpg' }, {}, { water: { hardness: { value: 1, unit: 'gpg' } } }], ['/water/hardness', undefined, { water: { hardness: 1 } }, {}],
+  ['/water/iron', undefined, { water: { hardness: 1, iron: 2 } }, { water: { hardness: 1 } }], ['/candidates/0/sku', 'x', {}, { candidates: [{ sku: 'x' }] }],
+  ['/list/1', undefined, { list: [1, 2, 3] }, { list: [1, 3] }], ['/a/b', undefined, {}, {}],
+], (pointer, value, given, expected) => assert.deepEqual(cases.put(given, pointer, value), expected));
+
+test('undo and redo', () => {
+  let open = { case: blank(), steps: cases.noSteps() };
+  const set = (value, seconds) => { open = cases.changed(open.case, open.steps, { ...open.case, readings: { value } }, '/value', new Date(now.getTime() + seconds * 1000)); };
+  set(2, 0); set(22, 1); // typed in one go: one step
+  set(23, 60);
+  assert.equal(open.steps.past.length, 2);
+  open = cases.undo(open.case, open.steps, now);
+  assert.deepEqual(open.case.readings, { value: 22 });
+  open = cases.undo(open.case, open.steps, now);
+  assert.deepEqual(open.case.readings, {});
+  assert.equal(cases.undo(open.case, open.steps, now), null);
+  open = cases.redo(open.case, open.steps, now);
+  open = cases.redo(open.case, open.steps, now);
+  assert.deepEqual(open.case.readings, { value: 23 });
+  for (let i = 0; i < 80; i++) { set(i, 100 + i * 10); }
+  assert.equal(open.steps.past.length, 50);
+  const taken = cases.takenOver(open.case, cases.noSteps());
+  assert.deepEqual(cases.undo(blank(), taken, now).case.readings, { value: 79 });
+});
+
+test('a link holds the readings and neither name nor notes', () => {
+  const given = { ...blank(), name: 'Müller', notes: 'secret', readings: { water: { hardness: { value: 17.2, unit: 'dH' } }, note: 'ü€' } };
+  const link = cases.toLink(given);
+  assert.match(link, /^[\w-]+$/);
+  const sent = cases.fromLink(link);
+  assert.deepEqual(sent.readings, given.readings);
+  assert.ok(!JSON.stringify(sent).includes('Müller') && !JSON.stringify(sent).includes('secret'));
+  for (const broken of ['', 'a b', link.slice(0, -3), '%%%', 'abc']) { assert.equal(cases.fromLink(broken), null, broken); }
+});
+
+const ids = questions.QUESTION_IDS;
+table('cases of older pages are opened, of newer ones refused', [
+  ['a plain request, as the first pages saved it', { ...example('assess.well-family') }, opened => {
+    assert.equal(opened.case.question, 'worth');
+    assert.equal(opened.case.readings.household.people, 5);
+    assert.equal(opened.case.readings.units, undefined);
+  }],
+  ['a shape without drafts and guesses', { shape: 1, id: 'x', name: 'n', readings: { water: {} }, question: 'fits' }, opened => {
+    assert.deepEqual([opened.case.drafts, opened.case.guesses, opened.case.name, opened.case.question], [{}, {}, 'n', 'fits']);
+  }],
+  ['an unknown question', { shape: 2, readings: {}, question: 'gone' }, opened => assert.equal(opened.case.question, 'worth')],
+  ['a newer shape', { shape: 3, readings: {} }, opened => assert.equal(opened.refused, 'newer')],
+  ['a list', [], opened => assert.equal(opened.refused, 'unreadable')], ['anything', { a: 1 }, opened => assert.equal(opened.refused, 'unreadable')],
+], (name, raw, check) => check(cases.opened(raw, ids, blank())));
+
+test('a file is the same bytes after a round trip', () => {
+  const some = [{ ...blank(), id: 'b', name: 'Zwei', readings: example('assess.apartment'), drafts: { '/water/iron': 'abc' }, photo: { type: 'image/png', base64: 'AAAA' } }, blank()]
+    .map(each => ({ ...each, readings: cases.opened({ ...each }, ids, blank()).case.readings }));
+  const file = cases.toFile(some);
+  const back = cases.fromFile(file).map(entry => cases.opened(entry, ids, blank()).case);
+  assert.equal(cases.toFile(back), file);
+  assert.equal(cases.fromFile('no JSON'), null);
+  assert.equal(cases.fromFile('[]'), null);
+});
+
+test('an import says what it does', () => {
+  const mine = [{ id: 'a', changed: '2026-01-02' }, { id: 'b', changed: '2026-01-02' }, { id: 'c', changed: '2026-01-02' }];
+  const plan = cases.importPlan(mine, [{ id: 'a', changed: '2026-01-03' }, { id: 'b', changed: '2026-01-01' }, { id: 'c', changed: '2026-01-02' }, { id: 'd', changed: '2026-01-01' }]);
+  assert.deepEqual(plan.map(({ does }) => does), ['replace', 'older', 'same', 'add']);
+});
+
+// RFC 3339 for dates; that slashes begin with the month in the United States: common practice.
+table('lines of a meter are read', [
+  ['2026-03-01 238', false, [['2026-03-01', 238]], 0], ['1.3.2026; 238,5', false, [['2026-03-01', 238.5]], 0], ['3/1/2026,238', true, [['2026-03-01', 238]], 0],
+  ['1/3/2026\t238', false, [['2026-03-01', 238]], 0], ['date;use\n2026-03-02;1.238,5\n2026-03-01;2', false, [['2026-03-01', 2], ['2026-03-02', 1238.5]], 0],
+  ['2026-03-01 238\nnothing', false, [['2026-03-01', 238]], 1], ['2026-02-30 1', false, [], 1], ['2026-03-01T07:00 99100.0 gal', false, [['2026-03-01', 99100]], 0],
+], (text, monthFirst, rows, faults) => {
+  const read = pastes.rowsOf(text, monthFirst);
+  assert.deepEqual(read.rows.map(({ date, value }) => [date, value]), rows);
+  assert.equal(read.faults.length, faults);
+});
+test('days that were not given are missing', () => {
+  assert.deepEqual(pastes.daysOf({ text: '2026-03-01 1\n2026-03-04 4', unit: 'L', kind: 'volume' }).series,
+    { firstDate: '2026-03-01', unit: 'L', values: [1, 4], missing: ['2026-03-02', '2026-03-03'] });
+  assert.equal(pastes.daysOf({ text: '2026-03-01 1\n2026-03-01 4', unit: 'L', kind: 'volume' }).ready, false);
+  assert.equal(pastes.daysOf({ text: '2026-03-01 1\n2026-03-02 4', unit: 'L', kind: 'register' }).meter.readings.length, 2);
+});
+
+const assess = contractOf('assess');
+table('fields are what the contract says', [
+  ['/water/hardness', {}, { kind: 'quantity', range: { minimum: 0, maximum: 10000, unit: 'mg/L' } }], ['/household/people', {}, { kind: 'whole', range: { minimum: 1, maximum: 15 } }],
+  ['/softener/control/kind', {}, { kind: 'choice', options: ['clock', 'meteredDelayed', 'meteredImmediate', 'twinAlternating'] }],
+  ['/softener/control/everyDays', { softener: { control: { kind: 'clock' } } }, { kind: 'whole', unit: 'days' }], ['/softener/control/everyDays', { softener: { control: { kind: 'meteredDelayed' } } }, null],
+  ['/water/bacteriaTested', {}, { kind: 'flag', usual: false }], ['/water/temperature', {}, { usual: { value: 12, unit: 'C' } }], ['/retrofit/cost', {}, { kind: 'quantity', units: [] }],
+  ['/preferences/startDate', {}, { kind: 'date' }], ['/water/none', {}, null],
+], (pointer, readings, expected) => {
+  const field = contracts.fieldOf(assess, pointer, readings);
+  if (expected === null) { assert.equal(field, null); return; }
+  for (const [name, value] of Object.entries(expected)) { assert.deepEqual(JSON.parse(JSON.stringify(field[name])), value, name); }
+});
+test('ranges are in the unit of the field', () => {
+  const range = contracts.rangeIn(contracts.fieldOf(assess, '/water/temperature').range, 'F', convert);
+  assert.deepEqual([range.minimum, range.maximum], [33.8, 95]);
+  assert.ok(contracts.isWithin(50, range) && !contracts.isWithin(20, range));
+  assert.ok(!contracts.isWithin(0, { exclusiveMinimum: 0 }));
+});
+
+test('every field of every question is in the contract of its operation', () => {
+  const kinds = { '/softener/control': { softener: { control: { kind: 'clock' } } } };
+  for (const id of ids) {
+    const { operation } = questions.QUESTIONS[id];
+    for (const name of [...questions.firstOf(id), ...questions.moreOf(id)]) {
+      const { pointer, as } = questions.FIELDS[name];
+      if (as !== 'use') { assert.ok(contracts.fieldOf(contractOf(operation), pointer, kinds[pointer] ?? {}), `${id}: ${pointer}`); }
+    }
+    assert.ok(questions.QUESTIONS[id].needed.length <= 6, id);
+  }
+});
+test('every field and every choice has its words', () => {
+  const english = new Set(readFileSync('src/main/resources/text/en.properties', 'utf8').split('\n').map(line => line.split(' = ')[0]));
+  const missing = [];
+  const needs = id => { if (!english.has(id)) { missing.push(id); } };
+  const inside = ['everyDays', 'dayOverride', 'regenerationHour', 'hardnessSetting', 'capacitySetting', 'reserve', 'dailyUse', 'tankDiameter', 'tankHeight', 'nameplateCapacity', 'resinVolume', 'price', 'sku'];
+  [...Object.keys(questions.FIELDS), ...inside].forEach(name => needs(`screen.field.${name}`));
+  for (const id of ids) {
+    [`screen.question.${id}`, `screen.questionHint.${id}`, ...questions.QUESTIONS[id].needed.map(name => `screen.enter.${name}`),
+      ...Object.keys({ ...questions.QUESTIONS[id].first, ...questions.QUESTIONS[id].more }).map(name => `screen.group.${name}`)].forEach(needs);
+    for (const name of questions.moreOf(id)) {
+      const field = contracts.fieldOf(contractOf(questions.QUESTIONS[id].operation), questions.FIELDS[name].pointer);
+      if (field?.kind === 'choice') { field.options.forEach(each => needs(`screen.option.${each}`)); }
+    }
+  }
+  assert.deepEqual(missing, []);
+});
+const family = { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 5 }, softener: { resinVolume: { value: 1.5, unit: 'ft3' }, control: { kind: 'clock', everyDays: 3 } },
+  days: { text: '2026-03-01 1\n2026-03-02 4', unit: 'gal', kind: 'volume' } };
+table('a question becomes a request', [
+  ['worth', family, 'assess', ['household', 'softener', 'units', 'water']], ['hard', family, 'reviewSettings', ['household', 'softener', 'units', 'water']],
+  ['fits', family, 'sizeSoftener', ['household', 'units', 'water']], ['need', family, 'sizeSoftener', ['household', 'units', 'water']], ['need', { water: family.water }, 'convertHardness', ['hardness']],
+  ['setup', { ...family, softener: { resinVolume: family.softener.resinVolume } }, 'assess', ['household', 'softener', 'units', 'water']],
+  ['readings', family, 'backtestSettings', ['days', 'household', 'softener', 'units', 'water']],
+], (id, readings, operation, parts) => {
+  const job = questions.requestOf(id, readings, US);
+  assert.equal(job.operation, operation);
+  assert.deepEqual(Object.keys(job.request).sort(), parts);
+  assert.equal(questions.requestOf(id, {}, US), null);
+});
+test('half a price is none', () => {
+  const { request } = questions.requestOf('worth', { ...family, prices: { saltBag: { mass: { value: 40, unit: 'lb' } } }, retrofit: { horizonYears: 5 }, }, US);
+  assert.deepEqual([request.prices?.saltBag, request.retrofit], [undefined, undefined]);
+});
+
+test('money of a country without usual prices needs all three', () => {
+  const CA = countries.countryOf('CA');
+  const price = value => ({ price: { value, unit: 'CAD' }, per: { value: 1, unit: 'm3' } });
+  const some = { ...family, retrofit: { cost: { value: 500, unit: 'CAD' } }, prices: { saltBag: { price: { value: 9, unit: 'CAD' }, mass: { value: 20, unit: 'kg' } } } };
+  const partly = questions.requestOf('worth', some, CA).request;
+  assert.deepEqual([partly.retrofit, partly.prices], [undefined, undefined]);
+  const whole = questions.requestOf('worth', { ...some, prices: { ...some.prices, water: price(2), sewer: price(2) } }, CA).request;
+  assert.deepEqual([whole.retrofit, Object.keys(whole.prices)], [some.retrofit, ['saltBag', 'water', 'sewer']]);
+});
+
+/** A clock that a test moves. */
+function clockOf() {
+  let time = 0;
+  let waiting = [];
+  return {
+    setTimeout: (does, after) => { const entry = { does, at: time + after }; waiting.push(entry); return entry; },
+    clearTimeout: entry => { waiting = waiting.filter(each => each !== entry); },
+    async to(moment) {
+      for (;;) {
+        const next = waiting.filter(each => each.at <= moment).sort((one, other) => one.at - other.at)[0];
+        if (!next) { break; }
+        time = next.at;
+        waiting = waiting.filter(each => each !== next);
+        next.does();
+        await settle();
+      }
+      time = moment;
+    },
+  };
+}
+const settle = () => new Promise(done => { setImmediate(done); });
+
+/** A calculator with a service that answers when the test says so. */
+function played() {
+  const clock = clockOf();
+  const calls = [];
+  const states = [];
+  const answers = [];
+  const calculator = calculators.createCalculator({ clock, answered: (job, answer) => answers.push([job.key, answer]), shows: each => states.push(each.state),
+    run: (job, signal) => new Promise((answer, refuse) => { calls.push({ key: job.key, signal, answer, refuse }); }) });
+  return { clock, calls, states, answers, calculator };
+}
+
+test('the service is asked 250 ms after the last key', async () => {
+  const { clock, calls, calculator } = played();
+  calculator.want({ key: 'a' }, [], null);
+  await clock.to(200);
+  calculator.want({ key: 'b' }, [], null);
+  await clock.to(449);
+  assert.equal(calls.length, 0);
+  await clock.to(450);
+  assert.deepEqual(calls.map(each => each.key), ['b']);
+});
+test('one request is in the air, and a late answer is dropped', async () => {
+  const { clock, calls, answers, states, calculator } = played();
+  calculator.want({ key: 'a' }, [], null);
+  await clock.to(250);
+  calculator.want({ key: 'b' }, [], null);
+  assert.equal(calls[0].signal.aborted, true);
+  await clock.to(500);
+  calls[0].answer('old');
+  await settle();
+  assert.deepEqual(answers, []);
+  calls[1].answer('new');
+  await settle();
+  assert.deepEqual(answers, [['b', 'new']]);
+  assert.equal(states.at(-1), 'fresh');
+});
+test('a service that is away is asked again after 1, 3, 10 and 30 s', async () => {
+  const { clock, calls, states, calculator } = played();
+  const away = async () => { calls.at(-1).refuse(new calculators.Refused(0, null, true)); await settle(); };
+  calculator.want({ key: 'a' }, [], null);
+  await clock.to(250);
+  await away();
+  assert.equal(states.at(-1), 'offline');
+  for (const [moment, count] of [[1249, 1], [1250, 2], [4249, 2], [4250, 3], [14249, 3], [14250, 4], [44249, 4], [44250, 5], [74250, 6]]) {
+    await clock.to(moment);
+    if (calls.length === count && !calls.at(-1).refused) { calls.at(-1).refused = true; await away(); }
+    assert.equal(calls.length, count, `${moment} ms`);
+  }
+  calculator.again();
+  assert.equal(calls.length, 7, 'at once when the page comes back');
+});
+test('a refusal is not asked again', async () => {
+  const { clock, calls, states, calculator } = played();
+  calculator.want({ key: 'a' }, [], null);
+  await clock.to(250);
+  calls[0].refuse(new calculators.Refused(422, { detail: 'x', errors: [{ pointer: '/a', message: 'b' }] }, false));
+  await settle();
+  await clock.to(100000);
+  assert.deepEqual([states.at(-1), calls.length], ['failed', 1]);
+});
+test('what is known is not asked, and what is missing waits', async () => {
+  const { clock, calls, states, calculator } = played();
+  calculator.want({ key: 'a' }, [], 'a');
+  calculator.want(null, ['/water/hardness'], 'a');
+  await clock.to(1000);
+  assert.deepEqual([states, calls.length], [['fresh', 'waiting'], 0]);
+});

@@ -1,0 +1,285 @@
+// What goes wrong in a basement: no signal, a slow or failing service, two tabs, a full device, old cases, broken links.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { LAPTOP, ORIGIN, PHONE, QUESTIONS, answer, asked, begin, close, open, room, settled, start, stop, toAnswer } from './stage.mjs';
+
+const READINGS = { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 5 },
+  softener: { resinVolume: { value: 1.5, unit: 'ft3' }, control: { kind: 'clock', everyDays: 3 } } };
+const verdict = page => page.locator('.verdict h2').first().textContent();
+const caseOf = page => page.evaluate(() => location.hash.split('/')[2]);
+
+/** An answer for other readings is grey, says so, has no action and is not printed; it never comes after a newer one. */
+async function stale() {
+  const page = await asked('fits');
+  await answer(page, 'fits');
+  let release;
+  const first = new Promise(done => { release = done; });
+  let seen = 0;
+  await page.route('**/v1/softener-sizing', async route => {
+    if (++seen === 1) { await first; }
+    await route.continue().catch(() => {});
+  });
+  await page.fill('#f-water-hardness', '10');
+  await page.locator('.result.stale .before').waitFor();
+  await page.waitForTimeout(4500);
+  assert.ok(await page.locator('.stale .late').evaluate(each => getComputedStyle(each).visibility === 'visible'), 'after four seconds it says that it still calculates');
+  assert.equal(await page.locator('.result.stale .primary, .result.stale .sheets').count(), 0, 'an old answer has an action');
+  await page.emulateMedia({ media: 'print' });
+  assert.equal(await page.locator('.stale .content').isVisible(), false, 'an old answer is printed');
+  assert.equal(await page.locator('.stale .unprinted').isVisible(), true);
+  await page.emulateMedia({ media: 'screen' });
+  await page.fill('#f-water-hardness', '30');
+  await settled(page);
+  const newest = await page.locator('.result').innerText();
+  release();
+  await page.waitForTimeout(1500);
+  assert.equal(await page.locator('.result').innerText(), newest, 'a late answer took the place of a newer one');
+  await close(page);
+}
+
+/** Errors: nothing red while typing; on Continue a summary with the focus, and words at the field; the old answer folded. */
+async function badValue() {
+  const page = await asked('fits', { refusals: true });
+  await answer(page, 'fits');
+  const before = await verdict(page);
+  await page.fill('#f-water-hardness', '99999');
+  await page.waitForTimeout(600);
+  assert.equal(await page.locator('[aria-invalid=true]').count(), 0, 'it is red while it is typed');
+  await page.locator('.go button').click();
+  await page.locator('#errors li a').first().waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'errors');
+  assert.ok((await page.locator('#f-water-hardness[aria-invalid=true]').count()) === 1 && (await page.textContent('#f-water-hardness-fault')).length > 10);
+  assert.equal(await page.inputValue('#f-water-hardness'), '99999', 'what was typed is kept');
+  assert.equal(await page.locator('.result:not(.stale) .verdict').count(), 0, 'the old answer stands plain');
+  assert.ok((await page.locator('.result').innerText()).includes(before), 'the old answer is gone');
+  await page.locator('#errors li a').first().click();
+  await page.waitForFunction(() => document.activeElement.id === 'f-water-hardness');
+  await page.fill('#f-water-hardness', '20');
+  await settled(page);
+  await close(page);
+}
+
+/** The service goes and comes back: readings stay, the answer comes by itself. */
+async function away() {
+  const page = await asked('fits', { refusals: true });
+  await answer(page, 'fits');
+  await stop();
+  await page.fill('#f-household-people', '3');
+  await page.locator('.result.stale').waitFor();
+  await page.waitForTimeout(1500);
+  const hash = await page.evaluate(() => location.hash);
+  await start();
+  await settled(page);
+  assert.equal(await page.inputValue('#f-household-people'), '3');
+  assert.equal(await page.evaluate(() => location.hash), hash);
+  await close(page);
+}
+
+/** Without a signal the pages open, cases are read and edited, and calculations wait and say so. */
+async function offline() {
+  const context = await room({ refusals: true, size: PHONE });
+  const page = await context.newPage();
+  await page.goto(ORIGIN);
+  await begin(page, 'worth');
+  await answer(page, 'worth');
+  const kept = await page.evaluate(() => location.hash);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.waitForFunction(async () => (await caches.keys()).length === 2);
+  await page.reload();
+  await page.waitForFunction(() => navigator.serviceWorker.controller);
+  await context.setOffline(true);
+  for (const question of Object.keys(QUESTIONS)) {
+    await page.goto('about:blank');
+    await page.goto(`${ORIGIN}/#/ask/${question}`);
+    await page.locator('#f-water-hardness').waitFor();
+  }
+  await page.goto('about:blank');
+  await page.goto(ORIGIN + '/' + kept);
+  await settled(page); // the answer of the last time
+  await page.fill('#f-water-hardness', '18');
+  await page.locator('.bar-state').waitFor();
+  await page.reload();
+  assert.equal(await page.inputValue('#f-water-hardness'), '18', 'a reading is lost by a reload without a signal');
+  await page.locator('.result.stale').waitFor({ state: 'attached' });
+  await context.setOffline(false);
+  await settled(page);
+  await close(page);
+}
+
+/** Two tabs of one case: the newer change wins, and the other can be brought back. */
+async function twoTabs() {
+  const page = await asked('fits');
+  await answer(page, 'fits');
+  await page.waitForTimeout(300);
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await settled(other);
+  await other.fill('#f-household-people', '2');
+  await page.waitForFunction(() => document.querySelector('#f-household-people').value === '2');
+  assert.ok((await page.locator('.notice').textContent()).trim().length > 10, 'the other tab changed it unseen');
+  await page.locator('.notice button').click();
+  await page.waitForFunction(() => document.querySelector('#f-household-people').value === '5');
+  await close(page);
+}
+
+/** A device that keeps nothing more says so, and still calculates. */
+async function full() {
+  const context = await room({});
+  await context.addInitScript(() => {
+    IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
+  });
+  const page = await context.newPage();
+  await page.goto(ORIGIN);
+  await begin(page, 'fits');
+  await answer(page, 'fits');
+  await page.locator('[role=alert]').waitFor();
+  assert.ok((await page.locator('[role=alert]').textContent()).trim().length > 10);
+  await close(page);
+}
+
+/** Cases of the first pages, of no shape and of a newer one; links that are broken. */
+async function older() {
+  const first = await open(`${ORIGIN}/#${Buffer.from(JSON.stringify({ ...READINGS, units: 'us' })).toString('base64url')}`);
+  await settled(first);
+  assert.equal(await first.inputValue('#f-water-hardness'), '22', 'a link of the first pages');
+  await close(first);
+  const page = await asked('fits');
+  await answer(page, 'fits');
+  await page.waitForTimeout(300);
+  const put = given => page.evaluate(each => new Promise((done, failed) => {
+    const asking = indexedDB.open('brinebook');
+    asking.onerror = failed;
+    asking.onsuccess = () => {
+      const work = asking.result.transaction('cases', 'readwrite');
+      work.objectStore('cases').put(each, each.id);
+      work.oncomplete = () => { asking.result.close(); done(); };
+    };
+  }), given);
+  await put({ id: 'old', name: 'Old house', question: 'worth', readings: READINGS, changed: '2026-01-01T00:00:00.000Z' });
+  await put({ id: 'new', shape: 99, question: 'worth', readings: READINGS, changed: '2026-01-01T00:00:00.000Z' });
+  await page.goto(`${ORIGIN}/#/case/old`);
+  await page.locator('#f-household-people').waitFor();
+  await settled(page);
+  assert.equal(await page.inputValue('#f-household-people'), '5');
+  for (const broken of ['#/case/new', '#/case/none', '#/shared/%%%', '#/shared/eyJhIjox', '#brokenlink']) {
+    await page.goto('about:blank');
+    await page.goto(`${ORIGIN}/${broken}`);
+    await page.locator('main h1').waitFor();
+    assert.equal(await page.locator('form, .result').count(), 0, `${broken} opens as something`);
+    assert.ok((await page.locator('main p').first().textContent()).length > 10, broken);
+  }
+  await close(page);
+}
+
+/** A link opens as a copy; nothing but readings leaves the device, and nothing of them in an address. */
+async function links() {
+  const page = await asked('worth');
+  const sent = [];
+  page.on('request', request => sent.push([request.url(), request.postData() ?? '']));
+  await page.locator('#about > summary').click();
+  await page.fill('#name', 'Kitchen of the Example family');
+  await page.fill('#notes', 'Key under the mat');
+  await answer(page, 'worth');
+  await page.locator('.top button').last().click();
+  await page.locator('.notice').filter({ hasText: /\S/ }).waitFor();
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  assert.ok(link.startsWith(`${ORIGIN}/#/shared/`) && !Buffer.from(link.split('/').at(-1), 'base64url').toString().includes('Example'), link);
+  const copy = await page.context().newPage();
+  copy.on('request', request => sent.push([request.url(), request.postData() ?? '']));
+  await copy.goto(link);
+  await settled(copy);
+  assert.equal(await verdict(copy), await verdict(page), 'the link has the same answer');
+  assert.equal(await copy.locator('#f-water-hardness').isDisabled(), true, 'a copy is read-only until it is kept');
+  await copy.locator('.note button').first().click();
+  await copy.waitForFunction(() => location.hash.startsWith('#/case/'));
+  assert.equal(await copy.locator('#f-water-hardness').isDisabled(), false);
+  for (const [url, body] of sent) {
+    assert.ok(!new URL(url).search.includes('22') && !/Kitchen|mat/.test(decodeURIComponent(url)), `an address holds a case: ${url}`);
+    assert.ok(!/Kitchen|under the mat/.test(body), 'a name or note was sent');
+  }
+  await close(page);
+}
+
+/** Undo by keyboard and over a reload; a file goes out, and comes back equal byte for byte. */
+async function book() {
+  const page = await asked('fits');
+  await answer(page, 'fits');
+  await page.waitForTimeout(2200); // another step
+  await page.fill('#f-household-people', '8');
+  await settled(page);
+  await page.waitForTimeout(300);
+  await page.reload();
+  await page.locator('#f-household-people').waitFor();
+  await page.keyboard.press('Control+z');
+  await page.waitForFunction(() => document.querySelector('#f-household-people').value === '5');
+  await page.keyboard.press('Control+y');
+  await page.waitForFunction(() => document.querySelector('#f-household-people').value === '8');
+  await settled(page);
+  await page.goto(`${ORIGIN}/#/book`);
+  const exported = async () => {
+    const saved = page.waitForEvent('download');
+    await page.locator('main > .row > button').first().click();
+    return readFileSync(await (await saved).path());
+  };
+  await page.locator('.rows.book li').waitFor();
+  const before = await exported();
+  const fresh = await open(`${ORIGIN}/#/book`);
+  await fresh.setInputFiles('#file', { name: 'brinebook.json', mimeType: 'application/json', buffer: before });
+  await fresh.locator('button.primary').click();
+  await fresh.locator('.rows.book li').waitFor();
+  const saved = fresh.waitForEvent('download');
+  await fresh.locator('main > .row > button').first().click();
+  assert.deepEqual(readFileSync(await (await saved).path()), before, 'an import is another file');
+  await fresh.setInputFiles('#file', { name: 'other.json', mimeType: 'application/json', buffer: Buffer.from('[1]') });
+  await fresh.locator('.notice').filter({ hasText: /\S/ }).waitFor();
+  await close(fresh);
+  await close(page);
+}
+
+/** Two cases side by side: what differs comes first. */
+async function compared() {
+  const context = await room({});
+  const ids = [];
+  for (const people of ['2', '5']) {
+    const page = await context.newPage();
+    await page.goto(ORIGIN);
+    await begin(page, 'fits');
+    await page.fill('#f-water-hardness', '22');
+    await page.fill('#f-household-people', people);
+    await settled(page);
+    await page.waitForTimeout(400);
+    ids.push(await caseOf(page));
+    await page.close();
+  }
+  const page = await context.newPage();
+  await page.goto(`${ORIGIN}/#/compare/${ids.join('/')}`);
+  const table = page.locator('.compared').first();
+  await table.waitFor();
+  assert.deepEqual(await table.locator('tbody tr').first().locator('td').allTextContents(), ['2', '5']);
+  assert.equal(await page.locator('.two .headline').count(), 2);
+  await close(page);
+}
+
+/** A value that was assumed is one tap from its field, on a phone too. */
+async function assumed() {
+  for (const size of [PHONE, LAPTOP]) {
+    const page = await asked('worth', { size });
+    await answer(page, 'worth');
+    await toAnswer(page);
+    await page.locator('.demand > summary').last().click();
+    const change = page.locator('.guesses button').first();
+    await change.waitFor();
+    await change.click();
+    await page.waitForFunction(() => document.activeElement.matches('[data-pointer]') && document.activeElement.checkVisibility());
+    await close(page);
+  }
+}
+
+const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed };
+
+export async function trouble(only) {
+  for (const [name, trial] of Object.entries(TRIALS).filter(([each]) => !only || each === only)) {
+    await trial().catch(fault => { throw new Error(`${name}: ${fault.message}`, { cause: fault }); });
+  }
+  return only ?? `${Object.keys(TRIALS).join(', ')}`;
+}

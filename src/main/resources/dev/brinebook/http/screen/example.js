@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+/** An invented household of the contract's examples, for a question that is tried first. */
+const HOUSES = { us: 'well-family', metric: 'apartment' };
+const FOR = { worth: 'assess', hard: 'reviewSettings', fits: 'sizeSoftener', need: 'sizeSoftener', setup: 'assess', readings: 'backtestSettings' };
+
+/** Days of a request as lines that can be pasted. */
+function lines({ firstDate, values, missing = [], unit }) {
+  const rows = [];
+  let at = Date.parse(firstDate);
+  for (const value of values) {
+    while (missing.includes(new Date(at).toISOString().slice(0, 10))) { at += 86400000; }
+    rows.push(`${new Date(at).toISOString().slice(0, 10)} ${value}`);
+    at += 86400000;
+  }
+  return { text: rows.join('\n'), unit, kind: 'volume', monthFirst: false };
+}
+
+export async function exampleOf(question, units) {
+  const answer = await fetch(`/examples/${FOR[question]}.${HOUSES[units]}.request.json`);
+  const { units: own, seed, days, ...readings } = await answer.json();
+  if (question === 'setup') { // which has not been set yet
+    const { control, saltDose, ...softener } = readings.softener;
+    return { ...readings, softener };
+  }
+  return days ? { ...readings, days: lines(days) } : readings;
+}
