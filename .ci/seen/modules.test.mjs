@@ -209,6 +209,12 @@ table('a question becomes a request', [
   assert.deepEqual(Object.keys(job.request).sort(), parts);
   assert.equal(questions.requestOf(id, {}, US), null);
 });
+test('what a meter showed has no days before the service made them', () => {
+  const { request } = questions.requestOf('readings', { ...family, days: { ...family.days, kind: 'register' } }, US);
+  assert.equal('days' in request, false);
+});
+table('what waits for the people in the house', [[{}, []], [{ iron: { value: 0.5, unit: 'mg/L' } }, ['people']]],
+  (more, expected) => assert.deepEqual(questions.missingOf('need', { water: { ...family.water, ...more } }), expected));
 test('half a price is none', () => {
   const { request } = questions.requestOf('worth', { ...family, prices: { saltBag: { mass: { value: 40, unit: 'lb' } } }, retrofit: { horizonYears: 5 }, }, US);
   assert.deepEqual([request.prices?.saltBag, request.retrofit], [undefined, undefined]);

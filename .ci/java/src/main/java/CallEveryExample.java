@@ -99,7 +99,7 @@ public final class CallEveryExample {
                         new BigDecimal("0.5"), null, "metric", null, null, null));
         comparison.assertSame("assessByQuery", comparison.read(contract.resolve("examples/assess.apartment.response.json")),
                 calculation.assessByQuery(comparison.read(contract.resolve("examples/assess.apartment.request.json")).toString(), null, null,
-                        null));
+                        null, null, null));
         comparison.assertSame("explainResult", comparison.read(contract.resolve("examples/explainResult.well-family.response.json")),
                 calculation.explainResult("assess", List.of("/settings/reserve", "/hardness/compensated"),
                         comparison.read(contract.resolve("examples/assess.well-family.request.json")), null));

@@ -35,10 +35,10 @@ final class AnswerText {
     private static final int MOST_CHANGES = 2;
     private static final int LONGEST_NOTE = 40;
     /** What changes an answer most, where it was assumed. */
-    private static final List<String> MATTERS = List.of("/softener/saltDose", "/saltDose", "/household/usePerPerson", "/household/dailyUse",
-            "/water/iron", "/water/hardnessUncertainty", "/softener/resinVolume", "/prices/saltBag", "/prices/water", "/water/supply",
-            "/preferences/capacityTable", "/household/dayToDayVariation", "/preferences/serviceStandard/hardDaysPerYear",
-            "/household/continuousFlow", "/water/temperature", "/household/bathrooms");
+    private static final List<String> MATTERS = List.of("/household/country", "/softener/saltDose", "/saltDose",
+            "/household/usePerPerson", "/household/dailyUse", "/water/iron", "/water/hardnessUncertainty", "/softener/resinVolume",
+            "/prices/saltBag", "/prices/water", "/water/supply", "/preferences/capacityTable", "/household/dayToDayVariation",
+            "/preferences/serviceStandard/hardDaysPerYear", "/household/continuousFlow", "/water/temperature", "/household/bathrooms");
 
     private final Operation<?, ?> operation;
     private final Record answer;

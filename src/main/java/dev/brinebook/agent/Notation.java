@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.api.AlternativeRule;
 import dev.brinebook.api.Amount;
 import dev.brinebook.api.DefaultValue;
+import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Text;
@@ -133,7 +134,7 @@ final class Notation {
 
     private static String scalar(Class<?> type) {
         Map<Class<?>, String> names = Map.of(BigDecimal.class, "number", Integer.class, "int", Long.class, "int",
-                Boolean.class, "true|false", String.class, "text");
+                Boolean.class, "true|false", String.class, "text", JsonObject.class, "object");
         return names.getOrDefault(type, type.getSimpleName().equals("LocalDate") ? "date" : "text");
     }
 
@@ -146,6 +147,6 @@ final class Notation {
 
     private static String plain(double bound) {
         BigDecimal exact = BigDecimal.valueOf(bound).stripTrailingZeros();
-        return (exact.precision() > 9 ? Text.number(bound) : exact).toPlainString();
+        return (exact.scale() > 0 && exact.precision() > 9 ? Text.number(bound) : exact).toPlainString();
     }
 }

@@ -27,10 +27,12 @@ final class QuickAssess {
 
     private final Operation<?, ?> assess;
     private final JsonNode schema;
+    private final Countries countries;
 
     QuickAssess(Operation<?, ?> assess, JsonNode schema) {
         this.assess = assess;
         this.schema = schema;
+        this.countries = new Countries(assess);
     }
 
     /**
@@ -45,8 +47,8 @@ final class QuickAssess {
         if (!faults.isEmpty()) {
             return ToolResult.fault(FaultText.of(faults, Set.of()));
         }
-        QuickFacts facts = new QuickFacts(given);
-        List<Fault> contrary = facts.givenAndUnknown();
+        QuickFacts facts = new QuickFacts(given, countries);
+        List<Fault> contrary = facts.contradictions();
         if (!contrary.isEmpty()) {
             return ToolResult.fault(FaultText.of(contrary, Set.of()));
         }

@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The facts of a quick assessment: which are missing, what to ask for them, and the request that they make. */
 final class QuickFacts {
@@ -18,10 +20,12 @@ final class QuickFacts {
     private static final Map<String, String> PLACES = places();
 
     private final Map<String, JsonNode> given;
+    private final Countries countries;
 
-    /** Facts that fit the input schema. */
-    QuickFacts(Map<String, JsonNode> given) {
+    /** Facts that fit the input schema, of a home in one of {@code countries}. */
+    QuickFacts(Map<String, JsonNode> given, Countries countries) {
         this.given = given;
+        this.countries = countries;
     }
 
     private static Map<String, String> questions() {
@@ -37,7 +41,6 @@ final class QuickFacts {
         questions.put("everyDays", "Every how many days is the clock set to regenerate?");
         questions.put("saltPerRegeneration", "How much salt is one regeneration set to use?");
         questions.put("saltUnit", "Is that salt in pounds (lb) or kilograms (kg)?");
-        questions.put("currency", "In which currency is the cost?");
         return questions;
     }
 
@@ -47,6 +50,7 @@ final class QuickFacts {
         places.put("/water/iron", "ironMgPerL");
         places.put("/water/supply", "supply");
         places.put("/household/people", "people");
+        places.put("/household/country", "country");
         places.put("/softener/resinVolume", "size");
         places.put("/softener/nameplateCapacity", "size");
         places.put("/softener/control/everyDays", "everyDays");
@@ -55,7 +59,7 @@ final class QuickFacts {
         places.put("/softener/saltDose", "saltPerRegeneration");
         places.put("/softener", "size");
         places.put("/retrofit", "conversionCost");
-        places.put("/prices", "currency");
+        places.put("/prices", "country");
         return places;
     }
 
@@ -81,10 +85,32 @@ final class QuickFacts {
         return texts(list).contains(fact);
     }
 
-    /** A fault for each fact that is given and called unknown too: only one can be right. */
-    List<Fault> givenAndUnknown() {
-        return given.keySet().stream().filter(fact -> lists("unknown", fact)).map(fact -> new Fault("/unknown", "contradictory",
-                fact + " is given too: leave out one of both")).toList();
+    /** A fault for each fact that is given and called unknown too, and for money of another country: only one of both can be right. */
+    List<Fault> contradictions() {
+        Stream<Fault> unknown = given.keySet().stream().filter(fact -> lists("unknown", fact)).map(fact -> new Fault("/unknown",
+                "contradictory", fact + " is given too: leave out one of both"));
+        return Stream.concat(unknown, foreignMoney().stream()).toList();
+    }
+
+    private Optional<Fault> foreignMoney() {
+        String money = currency();
+        if (!has("currency") || text("currency").equals(money)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Fault("/currency", "contradictory", "the money of " + country() + (has("country") ? ""
+                : ", which is assumed where country is not given,") + " is " + money + ". If the home is in another country, give "
+                + "country. If not, use calculate assess with prices in the currency of the cost, or leave out conversionCost and "
+                + "currency. Do not change the currency of an amount that the person said"));
+    }
+
+    /** Where the home is, or is assumed to be. */
+    private String country() {
+        return has("country") ? text("country") : countries.assumed();
+    }
+
+    /** The money there, its ISO 4217 code. */
+    private String currency() {
+        return countries.currency(country());
     }
 
     /** The facts to ask for, all at once, in the order to ask. */
@@ -95,7 +121,6 @@ final class QuickFacts {
             case "everyDays" -> "clock".equals(text("control"));
             case "saltPerRegeneration" -> payback;
             case "saltUnit" -> has("saltPerRegeneration");
-            case "currency" -> false;
             default -> true;
         }).toList();
     }
@@ -125,14 +150,16 @@ final class QuickFacts {
         put(water, "hardness", given.get("hardness"), text("hardnessUnit"));
         put(water, "iron", given.get("ironMgPerL"), "mg/L");
         copy("supply", water);
-        copy("people", request.putObject("household"));
+        ObjectNode household = request.putObject("household");
+        copy("people", household);
+        copy("country", household);
         ObjectNode softener = request.putObject("softener");
         put(softener, "gr".equals(text("sizeUnit")) ? "nameplateCapacity" : "resinVolume", given.get("size"), text("sizeUnit"));
         put(softener, "saltPerRegeneration", given.get("saltPerRegeneration"), text("saltUnit"));
         ObjectNode control = softener.putObject("control").put("kind", text("control"));
         copy("everyDays", control);
         if (has("conversionCost")) {
-            put(request.putObject("retrofit"), "cost", given.get("conversionCost"), has("currency") ? text("currency") : "USD");
+            put(request.putObject("retrofit"), "cost", given.get("conversionCost"), currency());
         }
         copy("units", request);
         return request;

@@ -32,11 +32,13 @@ final class Tools {
         this.quick = new QuickAssess(this.operations.get("assess"), definitions.get("quick_assess").get("inputSchema"));
     }
 
-    /** Completes a definition: the operations and parts that there are, and that no call changes anything. */
+    /** Completes a definition: the operations, parts and countries that there are, and that no call changes anything. */
     private ObjectNode define(ObjectNode tool) {
         tool.get("inputSchema").get("properties").forEach(property -> {
             String marker = property.path("enum").path(0).asText();
-            if (marker.equals("<operations>")) {
+            if (marker.equals("<countries>")) {
+                fill((ArrayNode) property.get("enum"), new Countries(operations.get("assess")).names());
+            } else if (marker.equals("<operations>")) {
                 fill((ArrayNode) property.get("enum"), operations.keySet());
             } else if (marker.equals("<parts>")) {
                 fill((ArrayNode) property.get("enum"), notation.parts().byName().keySet());

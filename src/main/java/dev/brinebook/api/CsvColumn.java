@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import dev.brinebook.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -29,6 +30,11 @@ public record CsvColumn(String name, List<String> path, Class<?> type, boolean l
     /** Whether its values are numbers, written as in JSON. */
     public boolean isNumber() {
         return Number.class.isAssignableFrom(type);
+    }
+
+    /** Whether it has the number, in one unit, of a list of one quantity in every unit. */
+    public boolean isOfEveryUnit() {
+        return !list && Unit.class.isAssignableFrom(property.eachOf());
     }
 
     /** Whether a JSON pointer leads to its value, or to one of the list that it is. */

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
+import dev.brinebook.quantity.Unit;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,7 +13,8 @@ import java.util.Optional;
 
 /**
  * Requests and answers as rows of a table: a column for every plain value, at any depth. A list of plain values is one
- * cell; a list of objects or of quantities has none.
+ * cell; an answer's list of one quantity in every unit has a column for each unit, by its symbol; any other list of objects or of
+ * quantities has none.
  */
 public final class CsvColumns {
 
@@ -70,7 +73,23 @@ public final class CsvColumns {
                 boolean list = isList(component);
                 found.add(new CsvColumn(String.join(".", below), below, list ? element(component) : component.getType(), list,
                         always, property, amount));
+            } else {
+                addUnits(component, below);
             }
+        }
+    }
+
+    /** A column for each unit of an answer's list that has one quantity in every unit. */
+    private void addUnits(RecordComponent component, List<String> path) {
+        Property property = component.getAnnotation(Property.class);
+        if (!answers || !isList(component) || !Unit.class.isAssignableFrom(property.eachOf())
+                || property.minItems() < property.eachOf().getEnumConstants().length) {
+            return;
+        }
+        for (String symbol : WireNames.all(property.eachOf())) {
+            List<String> below = new ArrayList<>(path);
+            below.add(symbol);
+            found.add(new CsvColumn(String.join(".", below), below, BigDecimal.class, false, false, property, property));
         }
     }
 

@@ -11,16 +11,17 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Which inputs each result of each operation rests on. The table was found by changing every input of many requests and seeing which
- * results move.
+ * Which inputs can move each result of each operation. The table was found by changing every input of requests and seeing which results
+ * move; a result also rests on what those rest on that it is calculated from or chosen together with.
  */
 public final class Dependencies {
 
     private static final Pattern GROUP = Pattern.compile("([^ ()]+)(?:\\(([^)]*)\\))?");
     private static final Map<String, List<Row>> ROWS = Table.read("/dev/brinebook/api/dependencies.txt", '|', 3).stream()
-            .collect(Collectors.groupingBy(cells -> cells[0], Collectors.mapping(cells -> new Row(cells[1], inputs(cells[2])),
+            .collect(Collectors.groupingBy(cells -> cells[0], Collectors.flatMapping(cells -> rows(cells[1], inputs(cells[2])),
                     Collectors.toList())));
 
     private static final Map<String, String> NAMED = Table.read("/dev/brinebook/api/named-assumptions.txt", '|', 2).stream()
@@ -40,6 +41,10 @@ public final class Dependencies {
     }
 
     private Dependencies() {
+    }
+
+    private static Stream<Row> rows(String pointers, Set<String> inputs) {
+        return Stream.of(pointers.split(" ")).map(pointer -> new Row(pointer, inputs));
     }
 
     /** Every result of an operation that some input moves. */

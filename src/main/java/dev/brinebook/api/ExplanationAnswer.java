@@ -20,15 +20,15 @@ public record ExplanationAnswer(
     @SchemaDescription("What a result is, and where it comes from.")
     public record Explained(
             @Property(value = "JSON pointer to the result, as requested.", example = "\"/settings/reserve\"") String pointer,
-            @Property(value = "The number, quantity, code or text there, as in the answer.", optional = "for an object or list, and for a "
+            @Property(value = "The number, quantity, code or text there, as in the answer. For a number that may not exist, its "
+                    + "value or its reason.", optional = "for an object or list, and for a "
                     + "pointer with `*`", example = "{\"value\": 570, \"unit\": \"gal\"}") Object value,
             @Property(value = "Formulas of the result, of the parts of the answer that hold it, and of what it holds.",
                     maxItems = Explanation.MOST_ENTRIES)
             List<ExplainedFormula> formulas,
             @Property(value = "Other results of the answer that the formulas take.", maxItems = Explanation.MOST_ENTRIES)
             List<Operand> from,
-            @Property(value = "The inputs that it rests on: what the request gives first, then what the calculation took instead. "
-                    + "Changes of any other input were not seen to move it.",
+            @Property(value = "The inputs that can move it: what the request gives first, then what the calculation took instead.",
                     maxItems = Explanation.MOST_ENTRIES) List<Resolved> assumptions) {
     }
 

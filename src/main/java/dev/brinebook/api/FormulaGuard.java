@@ -16,21 +16,30 @@ public final class FormulaGuard {
      */
     private static final String GUARDED = "=+-@'\uFF1D\uFF0B\uFF0D\uFF20";
 
-    /** A number, whose sign begins no formula. */
-    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+([.,]\\d+)*");
+    /** A number, also of a telephone: a formula that calls or refers to something needs other signs. */
+    private static final Pattern NUMBER = Pattern.compile("[+-][\\d\\p{Zs}.,/()-]*");
 
     private FormulaGuard() {
     }
 
     /** The text as a cell may hold it. Numbers are no texts: they may be below zero. */
     public static String of(String text) {
-        boolean guarded = !text.isEmpty() && (GUARDED.indexOf(text.charAt(0)) >= 0 || Character.isISOControl(text.charAt(0)));
-        return guarded ? "'" + text : text;
+        return isGuarded(text) ? "'" + text : text;
+    }
+
+    private static boolean isGuarded(String text) {
+        return !text.isEmpty() && (GUARDED.indexOf(text.charAt(0)) >= 0 || Character.isISOControl(text.charAt(0)));
+    }
+
+    /** The text of a cell that is read: without the apostrophe that keeps a spreadsheet from taking it for a formula. */
+    public static String removedFrom(String cell) {
+        boolean guard = cell.startsWith("'") && !cell.startsWith("''") && isGuarded(cell.substring(1));
+        return guard ? cell.substring(1) : cell;
     }
 
     /**
-     * A text of a caller's own cell that is given back: numbers, and texts with an apostrophe in front, stay as they are. So it does
-     * not change again when it is sent again.
+     * A text of a caller's own cell that is given back: numbers, of telephones too, and texts with an apostrophe in front, stay as they
+     * are.
      */
     public static String ofPassed(String text) {
         return text.startsWith("'") || NUMBER.matcher(text).matches() ? text : of(text);

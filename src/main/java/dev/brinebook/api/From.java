@@ -16,4 +16,7 @@ public @interface From {
 
     /** JSON pointers into the answer, or into the same record without the first slash; {@code *} is every element of a list. */
     String[] value();
+
+    /** A pointer into the answer, and the codes there with which the component takes others than these; none if it always takes them. */
+    String[] unless() default {};
 }

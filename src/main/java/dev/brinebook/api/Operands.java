@@ -24,6 +24,7 @@ final class Operands {
             String at = path.subList(0, depth).stream().map(part -> "/" + part).collect(Collectors.joining());
             List<String> named = Places.components(place).filter(component -> component.name().equals(name))
                     .flatMap(component -> Stream.ofNullable(component.component().getAnnotation(From.class)))
+                    .filter(from -> takes(answer, from.unless()))
                     .flatMap(from -> Arrays.stream(from.value())).map(from -> from.startsWith("/") ? from : at + "/" + from).toList();
             pointers = named.isEmpty() ? pointers : named;
             Optional<Object> next = name.equals(Places.EVERY) ? Optional.empty() : Places.below(place, name).findFirst();
@@ -33,6 +34,11 @@ final class Operands {
             place = next.get();
         }
         return pointers.stream().flatMap(pointer -> at(answer, "", pointer.substring(1).split("/"), 0)).toList();
+    }
+
+    private static boolean takes(Record answer, String[] unless) {
+        return unless.length == 0 || at(answer, "", unless[0].substring(1).split("/"), 0)
+                .noneMatch(operand -> operand.value() instanceof Enum<?> code && List.of(unless).contains(WireNames.of(code)));
     }
 
     private static Stream<Operand> at(Object place, String owner, String[] path, int depth) {

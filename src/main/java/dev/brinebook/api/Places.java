@@ -38,8 +38,11 @@ final class Places {
                 || names[i].equals(EVERY) || path.get(i).equals(EVERY));
     }
 
-    /** A number, quantity, code or text; null for what has parts of its own. */
+    /** A number, or the reason why there is none, a quantity, code or text; null for what has parts of its own. */
     static Object plain(Object value) {
+        if (value instanceof OptionalResultAnswer figure) {
+            return figure.value() == null ? figure.reason() : figure.value();
+        }
         boolean amount = components(value).map(Plan.Component::name).limit(AMOUNT.size()).toList().equals(AMOUNT);
         return amount || !(value instanceof List) && components(value).findAny().isEmpty() ? value : null;
     }

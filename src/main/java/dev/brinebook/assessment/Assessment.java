@@ -5,7 +5,6 @@ import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
-import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
 import dev.brinebook.softener.Fit;
@@ -49,19 +48,22 @@ public record Assessment(DesignConditions duty, ExistingSoftener found, Fit fit,
         return choice.best();
     }
 
+    /** Why the softener does not fit, whatever is set on it; empty where it does. */
+    public List<Fit.Shortcoming> shortcomings() {
+        return ladder.shortcomings(fit);
+    }
+
     /** Calculates the case. */
     public static Assessment of(ExistingSoftener found, DesignConditions duty, Terms terms) {
         SoftenerSettings setup = found.setup();
-        DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
-                setup.cycle(duty.water().temperatureCelsius()));
-        Fit fit = Fit.of(dosed, duty, !found.policy().byClock(), Fit.Datasheet.TANK_ALONE, setup.year(duty).totals());
+        Fit fit = found.fit(duty);
         Ladder ladder = Ladder.of(found, duty, terms);
         DoseChoice choice = ladder.choice().orElseThrow();
         DoseChoice.Option recommended = choice.best();
         SoftenerSettings converted = new SoftenerSettings(recommended.dosed().softener(), recommended.dosed().saltDoseGramsPerLitre(),
                 Map.of(),
                 recommended.settings().policy(), MeterSettings.REGENERATION_HOUR);
-        Policy meterAtFoundDose = MeterSettings.of(dosed, duty, recommended.settings().start()).policy();
+        Policy meterAtFoundDose = MeterSettings.of(fit.dosed(), duty, recommended.settings().start()).policy();
         return new Assessment(duty, found, fit, Review.path(found, ladder.right().orElseThrow(), duty, terms.running()).findings(),
                 ladder.questions(), choice, terms.running(),
                 ConvertedYears.of(setup, meterAtFoundDose, converted, duty), ladder,

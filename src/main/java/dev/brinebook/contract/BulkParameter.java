@@ -9,7 +9,8 @@ public enum BulkParameter {
     MODE("`calculate`, the default, or `check`, a dry run: every line is read and checked, nothing is calculated, only lines with "
             + "errors are answered, and a last line or row sums up.", List.of("calculate", "check"), "check"),
     ONLY("`faulty` answers only lines with errors, in a form to correct and send again: rows with your own columns and the columns "
-            + "problem.…, which are ignored when they are sent; or lines with your request, id and the problem.", List.of("faulty"),
+            + "problem.…, which are ignored when they are sent, but for problem.row: empty it when its row is "
+            + "corrected; or lines with your request, id and the problem.", List.of("faulty"),
             "faulty"),
     ANSWER("`whileUploading`, the default, or `afterUpload` for clients that write everything before they read: the answers begin after "
             + "the last line. The body then has at most 100 MiB.", List.of("whileUploading", "afterUpload"), "afterUpload"),
@@ -23,7 +24,8 @@ public enum BulkParameter {
             Kind.OF_TABLE, List.of("none", "comma", "point", "space", "apostrophe"), "point"),
     MAP("A column of yours and the property that it holds, with a colon between. A quantity means its number. Repeat it for each "
             + "column.", Kind.REPEATED, List.of(), "Hardness (lab):water.hardness"),
-    SET("A property and its value in every row, with a colon between. A unit is set only where its number is given. Repeat it for each "
+    SET("A property and its value in every row, with a colon between. A unit is set only where its number is given. "
+            + "Numbers are written as in cells. Repeat it for each "
             + "property.", Kind.REPEATED, List.of(), "water.hardness.unit:gpg"),
     PASS("A column of yours that every answer repeats. Repeat it for each column.", Kind.REPEATED, List.of(), "Customer"),
     UNKNOWN_COLUMNS("`refuse`, the default, or `pass`: unknown columns are repeated in the answers and listed in the header "

@@ -59,10 +59,11 @@ final class BulkPaths {
     private static final String ROWS_OUT = "A header row, then one row for each row or line: line, the number of the row as a "
             + "spreadsheet counts, with the header and blank lines; status; the columns that are passed, or the id of "
             + "a line, a name that the answer has too as passed.NAME; "
-            + "every plain value of the answer outside lists, named like the columns of a request, and the codes of the cautions, "
+            + "every plain value of the answer outside lists, named like the columns of a request, a hardness in every "
+            + "unit, and the codes of the cautions, "
             + "separated by semicolons; with fields only those, in that order; then problem.type, problem.detail, problem.message, each "
             + "error with its column, and problem.errors, the errors as in JSON. Separator and decimal sign are those of the request. "
-            + "Values inside lists are only in the NDJSON form. A dry run ends with a row of status summary. A text that "
+            + "Values inside other lists are only in the NDJSON form. A dry run ends with a row of status summary. A text that "
             + FormulaGuard.DESCRIPTION;
 
     private final List<Operation<?, ?>> operations;

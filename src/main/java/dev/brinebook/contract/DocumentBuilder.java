@@ -287,6 +287,9 @@ final class DocumentBuilder {
         if (page.mediaTypes().contains("text/html")) {
             headers.add(ResponseHeaders.POLICY);
         }
+        if (page.english()) {
+            headers.add(ResponseHeaders.LANGUAGE);
+        }
         return headers;
     }
 

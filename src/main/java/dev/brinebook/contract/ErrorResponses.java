@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.contract;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.model.Model;
 import dev.brinebook.text.Message;
 import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.media.Content;
@@ -25,8 +27,11 @@ import java.util.List;
 public record ErrorResponses(String name, int status, String description, String type, String detail) {
 
     private static final ErrorResponses MALFORMED = new ErrorResponses("Malformed", 400,
-            "The body cannot be read, or the query is not encoded correctly.", "malformed-body",
+            "The body cannot be read, the query is not encoded correctly, or Model-Version cannot be called.", "malformed-body",
             "The JSON ends too early. Line 1, column 25.");
+    /** The second kind of 400, an example of the same response. */
+    private static final ErrorResponses UNKNOWN_VERSION = new ErrorResponses(MALFORMED.name, 400, MALFORMED.description,
+            "unknown-model-version", "`Model-Version` must be one of " + String.join(", ", Model.versions()) + ".");
     private static final ErrorResponses UNKNOWN_CALLER = new ErrorResponses("UnknownCaller", 401,
             "Only if the service uses keys: the request has no known key.", "unauthorized",
             "The service answers only callers with a key. This request has no known key.");
@@ -77,11 +82,19 @@ public record ErrorResponses(String name, int status, String description, String
     static final List<ErrorResponses> OF_GUARDED_PAGE = List.of(UNKNOWN_CALLER, NOT_FOUND, URI_TOO_LONG, TOO_MANY,
             HEADERS_TOO_LARGE, FAILED, UNAVAILABLE);
 
+    /** Whether every operation can report the kind of problem whose page ends in {@code type}. */
+    public static boolean isOfOperations(String type) {
+        return type.equals(UNKNOWN_VERSION.type) || OF_POST.stream().anyMatch(error -> error.type.equals(type));
+    }
+
     ApiResponse response(Class<?> problem) {
         Schema<Object> schema = new JsonSchema();
         schema.set$ref("#/components/schemas/" + problem.getSimpleName());
         MediaType document = new MediaType().schema(schema);
         document.addExamples(type, new Example().summary(title()).value(example()));
+        if (this == MALFORMED) {
+            document.addExamples(UNKNOWN_VERSION.type, new Example().summary(UNKNOWN_VERSION.title()).value(UNKNOWN_VERSION.example()));
+        }
         ApiResponse response = new ApiResponse().description(description)
                 .content(new Content().addMediaType("application/problem+json", document));
         return ResponseHeaders.on(response, headers());
@@ -122,6 +135,10 @@ public record ErrorResponses(String name, int status, String description, String
             problem.putArray("errors").addObject().put("pointer", "/hardness/value").put("code", "outOfRange")
                     .put("message", "Must be from 0 to 584.178\u00a0gpg. Given: -4\u00a0gpg.").put("received", "-4")
                     .putArray("allowed").add("from 0 to 584.178\u00a0gpg");
+        } else if (this == UNKNOWN_VERSION) {
+            ArrayNode allowed = problem.putArray("errors").addObject().put("pointer", "").put("header", ResponseHeaders.MODEL)
+                    .put("code", "unknownValue").put("message", detail).put("received", "1.0.0").putArray("allowed");
+            Model.versions().forEach(allowed::add);
         }
         return problem;
     }

@@ -40,7 +40,8 @@ final class ExplanationPath {
         var post = new io.swagger.v3.oas.models.Operation().operationId(ID).summary("Explain single results of an answer")
                 .description("Choose this to say why a number is what it is: send the request of an operation again and point at one "
                         + "to " + Explainer.MAX_POINTERS + " results of its answer. For each it returns the value, the formulas in words "
-                        + "with the numbers of the case, their sources with a page or DOI, the results and the inputs that it rests on. "
+                        + "with the numbers of the case, their sources, with a page or DOI where one is known, and the results and inputs "
+                        + "that it rests on. "
                         + "For the answer itself choose the operation, such as assess. Its answer with detail=full has "
                         + "all formulas at once.")
                 .tags(List.of(DocumentBuilder.CALCULATION)).security(DocumentBuilder.keyWhereAsked())

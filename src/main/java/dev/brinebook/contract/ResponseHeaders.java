@@ -48,7 +48,7 @@ final class ResponseHeaders {
         Map<String, Header> all = new LinkedHashMap<>();
         text(all, "Accept-Post", "The media types that a body may have (RFC 9110).", "application/json");
         text(all, "Cache-Control", "Who may keep the response, and for how long (RFC 9111).", "no-store");
-        text(all, LANGUAGE, "Language of the texts in the answer, chosen by Accept-Language.", "en");
+        text(all, LANGUAGE, "Language of the texts in the answer, chosen by Accept-Language where there are several.", "en");
         text(all, POLICY, "What the page may load: nothing from another host.", "default-src 'none'");
         text(all, ETAG, "Version of the answer. Send it as If-None-Match to get 304 while it is current. With Cache-Control no-store it is "
                 + "for a copy that you keep yourself: no cache keeps one.", "\"5d41402abc4b2a76b9719d91\"");

@@ -46,7 +46,7 @@ record ProblemPage(ProblemKind kind, boolean ofOperations, List<Exchange> exchan
     static ProblemPage of(ProblemKind kind) {
         boolean listing = kind.slug().equals(LISTING);
         List<Exchange> exchanges = listing ? ofFaults() : List.of(exchange(kind.slug()));
-        return new ProblemPage(kind, ErrorResponses.OF_POST.stream().anyMatch(error -> error.type().equals(kind.slug())),
+        return new ProblemPage(kind, ErrorResponses.isOfOperations(kind.slug()),
                 exchanges, listing ? codes(exchanges) : List.of());
     }
 

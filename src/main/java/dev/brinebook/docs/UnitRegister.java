@@ -20,6 +20,8 @@ import java.util.TreeMap;
 public final class UnitRegister {
 
     private static final String SUFFIX = "Quantity";
+    /** Digits of the longest factor that is a finite decimal; one without end has 34. */
+    private static final int LONGEST_FACTOR = 20;
 
     private final Map<String, UnitKindAnswer> kinds = new TreeMap<>();
     private final Set<Class<?>> seen = new HashSet<>();
@@ -60,12 +62,17 @@ public final class UnitRegister {
         Unit.Definition definition = unit.definition();
         double zero = unit.fromBase(0);
         return new UnitAnswer(definition.symbol(), definition.meaning(), definition.ucum().isEmpty() ? null : definition.ucum(),
-                exact(definition.factor()), zero == 0 ? null : exact(zero));
+                decimal(definition), zero == 0 ? null : plain(BigDecimal.valueOf(zero)));
     }
 
-    /** The shortest decimal that is read as the same number. */
-    private static BigDecimal exact(double number) {
-        BigDecimal exact = BigDecimal.valueOf(number).stripTrailingZeros();
-        return exact.scale() < 0 ? exact.setScale(0) : exact;
+    /** The factor as it is, or where it has no end the shortest decimal that is read as the number by which is calculated. */
+    private static BigDecimal decimal(Unit.Definition definition) {
+        BigDecimal exact = definition.exact().exact().stripTrailingZeros();
+        return plain(exact.precision() <= LONGEST_FACTOR ? exact : BigDecimal.valueOf(definition.factor()));
+    }
+
+    private static BigDecimal plain(BigDecimal number) {
+        BigDecimal plain = number.stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
     }
 }

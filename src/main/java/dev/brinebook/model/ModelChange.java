@@ -15,7 +15,7 @@ public enum ModelChange implements Localizable {
     BRINE_BY_WEIGHT("2.3.0", "brine-by-weight"),
     /** What equal years differ by is zero. */
     EQUAL_YEARS_SAVE_NOTHING("2.3.0", "equal-years-save-nothing"),
-    /** A softener of a list whose tank size is not given is not refused for the tank that is assumed. */
+    /** A softener whose tank size is not given is not refused for the tank that is assumed. */
     ASSUMED_TANKS_REFUSE_NOTHING("2.3.0", "assumed-tanks-refuse-nothing");
 
     private final String version;

@@ -26,9 +26,9 @@ public record UsualPrices(Country country, Currency currency, Prices prices, dou
 
     /** Source: [CP-PRICES]. */
     public static final int US_BAG_POUNDS = 40;
-    private static final UsualPrices UNITED_STATES = new UsualPrices(Country.UNITED_STATES, Currency.getInstance("USD"),
+    private static final UsualPrices UNITED_STATES = new UsualPrices(Country.UNITED_STATES, Country.UNITED_STATES.currency(),
             Prices.unitedStates2023(), US_BAG_POUNDS * Exact.POUND_KILOGRAMS, 2023, true);
-    private static final Map<Country, UsualPrices> OTHERS = Table.read("/prices/usual-prices.csv", ',', 7).stream()
+    private static final Map<Country, UsualPrices> OTHERS = Table.read("/prices/usual-prices.csv", ',', 6).stream()
             .map(UsualPrices::of).collect(Collectors.toMap(UsualPrices::country, Function.identity()));
 
     /** Those of a country. */
@@ -48,8 +48,9 @@ public record UsualPrices(Country country, Currency currency, Prices prices, dou
 
     private static UsualPrices of(String[] row) {
         Prices usual = Prices.unitedStates2023();
-        return new UsualPrices(Country.valueOf(row[0]), Currency.getInstance(row[1]), new Prices(Double.parseDouble(row[2]),
-                Double.parseDouble(row[3]), Double.parseDouble(row[4]), usual.perServiceVisit(), usual.growthSharePerYear(),
-                usual.discountSharePerYear()), Double.parseDouble(row[5]), Integer.parseInt(row[6]), false);
+        Country country = Country.valueOf(row[0]);
+        return new UsualPrices(country, country.currency(), new Prices(Double.parseDouble(row[1]),
+                Double.parseDouble(row[2]), Double.parseDouble(row[3]), usual.perServiceVisit(), usual.growthSharePerYear(),
+                usual.discountSharePerYear()), Double.parseDouble(row[4]), Integer.parseInt(row[5]), false);
     }
 }

@@ -3,13 +3,13 @@ package dev.brinebook.quantity;
 
 /** Units of length. Base: metre. */
 public enum LengthUnit implements Unit {
-    MILLIMETRE("mm", "mm", 0.001, "millimetres"),
-    METRE("m", "m", 1, "metres"),
-    INCH("in", "[in_i]", Exact.INCH_METRES, "inches");
+    MILLIMETRE("mm", "mm", Factor.of(0.001), "millimetres"),
+    METRE("m", "m", Factor.of(1), "metres"),
+    INCH("in", "[in_i]", Factor.of(Exact.INCH_METRES), "inches");
 
     private final Definition definition;
 
-    LengthUnit(String symbol, String ucum, double factor, String meaning) {
+    LengthUnit(String symbol, String ucum, Factor factor, String meaning) {
         this.definition = new Definition(symbol, ucum, factor, meaning);
     }
 

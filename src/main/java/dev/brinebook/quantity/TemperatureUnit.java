@@ -3,14 +3,14 @@ package dev.brinebook.quantity;
 
 /** Units of temperature. Base: degree Celsius. The only scales whose zeros differ. */
 public enum TemperatureUnit implements Unit {
-    CELSIUS("C", "Cel", 1, 0, "degrees Celsius"),
+    CELSIUS("C", "Cel", Factor.of(1), 0, "degrees Celsius"),
     /** Source: [NIST-SP811] t/°C = (t/°F - 32)/1.8. */
-    FAHRENHEIT("F", "[degF]", 1 / 1.8, 32, "degrees Fahrenheit");
+    FAHRENHEIT("F", "[degF]", Factor.of(1).per(1.8), 32, "degrees Fahrenheit");
 
     private final Definition definition;
     private final double zero;
 
-    TemperatureUnit(String symbol, String ucum, double factor, double zero, String meaning) {
+    TemperatureUnit(String symbol, String ucum, Factor factor, double zero, String meaning) {
         this.definition = new Definition(symbol, ucum, factor, meaning);
         this.zero = zero;
     }

@@ -13,10 +13,15 @@ public interface Unit {
      *
      * @param symbol how it is written on the wire, such as {@code gpg}
      * @param ucum its UCUM code, or an empty text where it has none
-     * @param factor base units of its kind in one of it
+     * @param exact base units of its kind in one of it, as a decimal too
+     * @param factor the same as a binary number, by which is calculated
      * @param meaning what it is, in words
      */
-    record Definition(String symbol, String ucum, double factor, String meaning) {
+    record Definition(String symbol, String ucum, Factor exact, double factor, String meaning) {
+
+        Definition(String symbol, String ucum, Factor exact, String meaning) {
+            this(symbol, ucum, exact, exact.binary(), meaning);
+        }
     }
 
     Definition definition();

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
 
 /** Which of three decides the flow of a backwash: the least of them. Source: [CP-CYCLE]. */
-public enum BackwashRule implements Localizable {
+public enum BackwashRule {
     /** The one fitted, or the one to choose for the bed. */
     FLOW_CONTROL(Message.of("backwashRule.largerDrainLineFlow")),
     /** What the drain takes, or the largest flow control within it. */
@@ -22,10 +21,5 @@ public enum BackwashRule implements Localizable {
     /** What gives more lift where there is too little, as a sentence. */
     public Message cure() {
         return cure;
-    }
-
-    @Override
-    public String textId() {
-        return Localizable.idOf("backwashRule", this);
     }
 }

@@ -49,6 +49,7 @@ public final class Typesetter {
         PdfRendererBuilder builder = new PdfRendererBuilder().usePdfUaAccessibility(true)
                 .useFont(() -> new ByteArrayInputStream(FONT_FILE), FONT, REGULAR, FontStyle.NORMAL, true)
                 .useCacheStore(CacheStore.PDF_FONT_METRICS, METRICS).useUriResolver((base, uri) -> null)
+                .useUnicodeLineBreaker(new WordBreaker())
                 .useSVGDrawer(new BarDrawer()).usePageSupplier(Typesetter::page).withProducer("Brinebook").withHtmlContent(xhtml, null);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {

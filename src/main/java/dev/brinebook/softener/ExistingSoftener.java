@@ -14,8 +14,10 @@ import java.util.Set;
  * @param statedDoseGramsPerLitre the dose that is meant, where the refill shows another; else the same
  * @param meter what is set on its meter, as far as it is one
  * @param unknown settings that were not read: the setup holds a value in their place, which is neither right nor wrong
+ * @param tank how much of the size of its tank is known: the setup holds the smallest standard tank in place of what is not
  */
-public record ExistingSoftener(SoftenerSettings setup, double statedDoseGramsPerLitre, Meter meter, Set<Setting> unknown) {
+public record ExistingSoftener(SoftenerSettings setup, double statedDoseGramsPerLitre, Meter meter, Set<Setting> unknown,
+        TankSize tank) {
 
     /**
      * Settings of a meter, as far as given.
@@ -29,7 +31,13 @@ public record ExistingSoftener(SoftenerSettings setup, double statedDoseGramsPer
 
     public ExistingSoftener {
         Objects.requireNonNull(setup, "setup");
+        Objects.requireNonNull(tank, "tank");
         unknown = Set.copyOf(unknown);
+    }
+
+    /** A softener in a tank of known size. */
+    public ExistingSoftener(SoftenerSettings setup, double statedDoseGramsPerLitre, Meter meter, Set<Setting> unknown) {
+        this(setup, statedDoseGramsPerLitre, meter, unknown, TankSize.KNOWN);
     }
 
     /** A softener of which all was read but what its meter lacks. */
@@ -54,7 +62,19 @@ public record ExistingSoftener(SoftenerSettings setup, double statedDoseGramsPer
 
     /** The same readings on another setup. */
     ExistingSoftener with(SoftenerSettings other) {
-        return new ExistingSoftener(other, statedDoseGramsPerLitre, meter, unknown);
+        return new ExistingSoftener(other, statedDoseGramsPerLitre, meter, unknown, tank);
+    }
+
+    /** What is known of it beside its resin. */
+    public Fit.Datasheet datasheet() {
+        return new Fit.Datasheet(OptionalDouble.empty(), OptionalDouble.empty(), tank);
+    }
+
+    /** How it fits, at the dose it gets. */
+    public Fit fit(DesignConditions duty) {
+        DosedSoftener dosed = new DosedSoftener(setup.softener(), setup.countedDoseGramsPerLitre(),
+                setup.cycle(duty.water().temperatureCelsius()));
+        return Fit.of(dosed, duty, !policy().byClock(), datasheet(), setup.year(duty).totals());
     }
 
     boolean knows(Setting setting) {

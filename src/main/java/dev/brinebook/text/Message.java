@@ -152,7 +152,10 @@ public final class Message {
 
     /** What chooses between the branches of a text by a code. */
     String code(int slot) {
-        return String.valueOf(value(slot));
+        if (value(slot) instanceof String code) {
+            return code;
+        }
+        throw new IllegalArgumentException("the slot " + slot + " of the text " + id + " chooses by a code, but got " + value(slot));
     }
 
     /** What chooses between the branches of a text by a count. */

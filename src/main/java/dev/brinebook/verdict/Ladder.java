@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -81,6 +82,17 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         return rungs.get(step.ordinal());
     }
 
+    /** Those of {@code fit}, of the softener that was found, which its size makes and no setting of it cures. */
+    public List<Fit.Shortcoming> shortcomings(Fit fit) {
+        return shortcomings(fit, this::rung);
+    }
+
+    private static List<Fit.Shortcoming> shortcomings(Fit fit, Function<Step, Rung> rungs) {
+        boolean cured = Stream.of(Step.AS_FOUND, Step.SET_RIGHT, Step.CONVERT).anyMatch(step -> rungs.apply(step).serves());
+        return fit.shortcomings().stream().filter(one -> one.isOfSize() || one == Fit.Shortcoming.INTERVAL_TOO_SHORT
+                || !cured && one != Fit.Shortcoming.WATER_UNTREATED).toList();
+    }
+
     /** The steps from a softener that was found. */
     public static Ladder of(ExistingSoftener found, DesignConditions duty, Terms terms) {
         Softener softener = Review.withRightDrain(found, duty);
@@ -105,9 +117,11 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
         }
         improve(climb, choice, duty, terms);
-        replace(climb, choice, duty, terms);
+        Fit fit = found.fit(duty);
+        replace(climb, choice, fit, duty, terms);
         List<Question> questions = Question.of(found, duty);
-        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, !questions.isEmpty()), treatments, questions,
+        boolean unread = !questions.isEmpty() || !fit.notChecked(found.datasheet()).isEmpty();
+        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, unread), treatments, questions,
                 Optional.of(choice), Optional.of(right), Optional.of(worth));
     }
 
@@ -119,7 +133,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         SetRight set = SetRight.ofMeter(chosen.option());
         climb.add(Step.REPLACE, option(set, terms, Step.REPLACE, terms.outlay(chosen.candidate())),
                 set.keepsStandard() && chosen.fit().fits());
-        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, false), treatments, List.of(),
+        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, !chosen.notChecked().isEmpty()), treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -143,7 +157,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     }
 
     /** The best of the goods; without any the smallest standard bed that is large enough, where this one is not. */
-    private static void replace(Climb climb, DoseChoice choice, DesignConditions duty, Terms terms) {
+    private static void replace(Climb climb, DoseChoice choice, Fit fit, DesignConditions duty, Terms terms) {
         if (!terms.goods().isEmpty()) {
             climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, duty, terms)).toList());
         }
@@ -152,7 +166,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         }
         if (climb.serves()) {
             if (terms.goods().isEmpty()) {
-                climb.bar(Step.REPLACE, Obstacle.LARGE_ENOUGH);
+                climb.bar(Step.REPLACE, shortcomings(fit, climb::rung).isEmpty() ? Obstacle.LARGE_ENOUGH : Obstacle.NONE_GIVEN);
             }
             return;
         }

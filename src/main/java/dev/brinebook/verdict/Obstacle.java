@@ -11,6 +11,7 @@ public enum Obstacle implements Localizable {
     METERED_ALREADY,
     TWIN_ALREADY,
     LARGE_ENOUGH,
+    NONE_GIVEN,
     NONE_LARGE_ENOUGH,
     RUNS_HARD,
     LEAKS,

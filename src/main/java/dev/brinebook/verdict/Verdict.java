@@ -15,8 +15,8 @@ public record Verdict(Step step, double chance) {
 
     private static final double HIGH = 0.9;
     private static final double MEDIUM = 0.7;
-    /** Nothing is sure beyond this while a setting that matters was not read. */
-    private static final double MOST_WITH_UNREAD_SETTINGS = 0.8;
+    /** Nothing is sure beyond this while a setting that matters, or the size of the tank, was not read. */
+    private static final double MOST_WITH_UNREAD = 0.8;
 
     /** Confidence in the verdict. */
     public enum Confidence {
@@ -41,7 +41,7 @@ public record Verdict(Step step, double chance) {
         double others = next.flatMap(one -> climb.rung(one).overBelow()).map(Increment::chanceOfPaying).orElse(OptionalDouble.empty())
                 .orElse(0);
         double sure = chance * (1 - others);
-        return new Verdict(step, unread ? Math.min(sure, MOST_WITH_UNREAD_SETTINGS) : sure);
+        return new Verdict(step, unread ? Math.min(sure, MOST_WITH_UNREAD) : sure);
     }
 
     /** That it pays over what is below it and over what was found; 1 where it is needed to keep to the standard. */

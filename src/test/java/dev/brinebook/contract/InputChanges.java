@@ -22,15 +22,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
-/** A request, with one of its inputs a little different. */
+/** A request, with one of its inputs different: by so much that coarse grids of doses, hours and days do not hide it. */
 final class InputChanges {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-    private static final List<BigDecimal> FACTORS = List.of(new BigDecimal("1.07"), new BigDecimal("0.93"), new BigDecimal("1.5"));
-    private static final List<BigDecimal> INSTEAD_OF_ZERO = List.of(new BigDecimal("0.2"), BigDecimal.TEN);
-    private static final int OTHERS = 2;
+    /** The small ones are for inputs whose range allows no other. */
+    private static final List<BigDecimal> FACTORS = List.of(new BigDecimal("2"), new BigDecimal("0.5"), new BigDecimal("4"),
+            new BigDecimal("1.1"), new BigDecimal("0.9"));
+    private static final List<BigDecimal> INSTEAD_OF_ZERO = List.of(BigDecimal.TEN, BigDecimal.ONE, new BigDecimal("0.2"));
+    private static final int RANDOM_VALUES = 3;
 
     private final ObjectNode request;
     private final Class<?> requestType;
@@ -54,6 +57,25 @@ final class InputChanges {
             node.properties().forEach(part -> walk(part.getValue(), pointer + "/" + part.getKey(), to));
         } else {
             to.add(pointer);
+        }
+    }
+
+    /** Pointers to all single inputs that a request may give, and to lists as wholes. */
+    static List<String> possible(Class<?> requestType) {
+        List<String> pointers = new ArrayList<>();
+        possible(requestType, "", pointers);
+        return pointers;
+    }
+
+    private static void possible(Class<?> type, String pointer, List<String> to) {
+        for (RecordComponent component : type.getRecordComponents()) {
+            Class<?> part = component.getType();
+            String at = pointer + "/" + component.getName();
+            if (part.isRecord() && !part.getRecordComponents()[0].getName().equals("value") && part != JsonObject.class) {
+                possible(part, at, to);
+            } else {
+                to.add(at);
+            }
         }
     }
 
@@ -81,9 +103,12 @@ final class InputChanges {
         return element ? (Class<?>) ((ParameterizedType) type).getActualTypeArguments()[0] : component.getType();
     }
 
-    /** Of a default or an estimate. */
+    /** Of a default or an estimate, or of what is not there. */
     private static List<JsonNode> instead(RecordComponent component, Resolved assumed) {
         Class<?> type = component.getType();
+        if (assumed == null) {
+            return IntStream.rangeClosed(1, RANDOM_VALUES).mapToObj(seed -> new RandomRequests(seed).value(component)).toList();
+        }
         boolean number = assumed.value() != null && assumed.value().signum() != 0;
         if (number && Quantity.class.isAssignableFrom(type)) {
             return others(JSON.objectNode().put("value", assumed.value()).put("unit", assumed.unit()), type, component);
@@ -94,7 +119,7 @@ final class InputChanges {
         } else if (assumed.code() != null && !(component.getGenericType() instanceof ParameterizedType)) {
             return others(JSON.textNode(assumed.code()), type, component);
         }
-        return IntStream.rangeClosed(1, OTHERS + 1).mapToObj(seed -> new RandomRequests(seed).value(component)).toList();
+        return IntStream.rangeClosed(1, RANDOM_VALUES).mapToObj(seed -> new RandomRequests(seed).value(component)).toList();
     }
 
     private static List<JsonNode> others(JsonNode value, Class<?> type, RecordComponent component) {
@@ -104,7 +129,9 @@ final class InputChanges {
             return numbers(value.path("value").decimalValue()).map(number -> (JsonNode) JSON.objectNode().put("value", number)
                     .put("unit", value.path("unit").asText())).toList();
         } else if (type == Integer.class || type == Long.class) {
-            return Stream.of(1, -1, 100).map(step -> (JsonNode) JSON.numberNode(value.asLong() + step)).toList();
+            long whole = value.asLong();
+            return LongStream.of(2 * whole + 1, whole / 2, 4 * whole, whole + 1, whole - 1).filter(other -> other != whole).distinct()
+                    .mapToObj(other -> (JsonNode) JSON.numberNode(other)).toList();
         } else if (value.isNumber()) {
             return numbers(value.decimalValue()).map(number -> (JsonNode) JSON.numberNode(number)).toList();
         } else if (value.isBoolean()) {
@@ -121,7 +148,7 @@ final class InputChanges {
     private static Stream<String> texts(String value, Class<?> type, RecordComponent component) {
         if (type.isEnum()) {
             List<String> all = WireNames.all(type);
-            return IntStream.rangeClosed(1, OTHERS).mapToObj(i -> all.get((all.indexOf(value) + i) % all.size()));
+            return IntStream.range(1, all.size()).mapToObj(i -> all.get((all.indexOf(value) + i) % all.size()));
         } else if (type == LocalDate.class) {
             return Stream.of(1, 40).flatMap(days -> later(value, days));
         } else if (Model.versions().contains(value)) {
@@ -153,7 +180,7 @@ final class InputChanges {
     }
 
     /** Null where a part of the way is no object. */
-    private ObjectNode with(String pointer, JsonNode value) {
+    ObjectNode with(String pointer, JsonNode value) {
         ObjectNode copy = request.deepCopy();
         String[] path = pointer.substring(1).split("/");
         JsonNode at = copy;

@@ -7,6 +7,7 @@ import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.AnswerValues;
 import dev.brinebook.api.AnswerValues.Value;
 import dev.brinebook.api.Dependencies;
+import dev.brinebook.api.Dependencies.Row;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Resolved;
@@ -18,6 +19,7 @@ import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.model.Model;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,25 +36,45 @@ final class MovedResults {
     /** They write results in other words, and move none. */
     private static final String UNITS = "/units";
     private static final int REPAIRS = 12;
+    /** Other values of a number tried at most, and how many of them that moved something are enough. */
+    private static final int MOST_CHANGES = 3;
+    private static final int ENOUGH = 2;
+    private static final int MOST_CHOICES = 8;
+    private static final int FEW_REPAIRS = 4;
 
     private final JsonReader reader = new JsonReader();
     private final Operation<?, ?> operation;
-    private final int changes;
+    private final boolean thorough;
+    private final List<String> possible;
     private final Map<String, Set<String>> inputs = new TreeMap<>();
     private int answers;
 
     /**
      * None yet.
      *
-     * @param changes other values tried for each input
+     * @param thorough whether inputs that are absent are given too, and several other values are tried for each
      */
-    MovedResults(Operation<?, ?> operation, int changes) {
+    MovedResults(Operation<?, ?> operation, boolean thorough) {
         this.operation = operation;
-        this.changes = changes;
+        this.thorough = thorough;
+        this.possible = InputChanges.possible(operation.requestType());
     }
 
     Map<String, Set<String>> inputs() {
         return inputs;
+    }
+
+    /** Adds what was seen before, of results and inputs that are still there. */
+    void addKnown(List<Row> rows) {
+        rows.stream().filter(row -> Assumed.find(operation.answerType(), row.pointer()).isPresent()).forEach(row -> row.inputs().stream()
+                .filter(input -> Assumed.find(operation.requestType(), input).isPresent())
+                .forEach(input -> inputs.computeIfAbsent(row.pointer(), pointer -> new TreeSet<>()).addAll(parts(input))));
+    }
+
+    /** The single inputs at, below or around a pointer. */
+    private List<String> parts(String pointer) {
+        List<String> parts = possible.stream().filter(input -> input.startsWith(pointer + "/") || pointer.startsWith(input + "/")).toList();
+        return parts.isEmpty() ? List.of(Dependencies.input(pointer)) : parts;
     }
 
     /** How many answers were compared so far. */
@@ -77,7 +99,7 @@ final class MovedResults {
         }
     }
 
-    /** Changes every input that the request gives or that its answer assumes; its units stay, whatever the country. */
+    /** Changes every input that the request gives or could give; its units stay, whatever the country. */
     void add(ObjectNode request) {
         if (Assumed.find(operation.requestType(), UNITS).isPresent() && !request.has(UNITS.substring(1))) {
             request.put(UNITS.substring(1), WireNames.of(AnswerUnits.US));
@@ -87,18 +109,55 @@ final class MovedResults {
         InputChanges inputsOf = new InputChanges(request, operation.requestType());
         Map<String, Resolved> assumed = new LinkedHashMap<>();
         AnswerHead.of(answer).assumptions().stream().filter(one -> one.pointer() != null).forEach(one -> assumed.put(one.pointer(), one));
-        Stream.concat(inputsOf.given().stream(), assumed.keySet().stream()).distinct()
-                .filter(pointer -> !pointer.equals(UNITS)).forEach(pointer -> inputsOf.at(pointer, assumed.get(pointer)).stream()
-                        .limit(changes).flatMap(changed -> answered(changed).stream())
-                        .forEach(after -> compare(pointer, before, AnswerValues.of(after))));
+        Stream<String> absent = possible.stream().filter(pointer -> thorough && request.at(pointer).isMissingNode());
+        Stream.of(inputsOf.given().stream(), assumed.keySet().stream(), absent).flatMap(pointers -> pointers).distinct()
+                .filter(pointer -> !pointer.equals(UNITS))
+                .forEach(pointer -> change(pointer, request.at(pointer).isMissingNode() && !assumed.containsKey(pointer),
+                        inputsOf.at(pointer, assumed.get(pointer)), before));
     }
 
-    private void compare(String input, Map<String, Value> before, Map<String, Value> after) {
-        before.forEach((key, value) -> {
-            if (after.containsKey(key) && !value.isSameAs(after.get(key)) && !value.pointer().startsWith("/cautions")) {
-                inputs.computeIfAbsent(pattern(value.pointer()), pointer -> new TreeSet<>()).add(Dependencies.input(input));
+    /** Every choice, but numbers only until they moved something enough. */
+    private void change(String input, boolean absent, List<ObjectNode> others, Map<String, Value> before) {
+        int tried = 0;
+        int moving = 0;
+        int most = !thorough ? 1 : others.stream().allMatch(other -> other.at(input).isTextual()) ? MOST_CHOICES : MOST_CHANGES;
+        for (int i = 0; i < others.size() && tried < most && (moving < ENOUGH || most == MOST_CHOICES); i++) {
+            Optional<Record> after = thorough && (absent || most == MOST_CHOICES) ? repaired(input, others.get(i))
+                    : answered(others.get(i));
+            tried += after.isPresent() ? 1 : 0;
+            moving += after.isPresent() && compare(input, before, AnswerValues.of(after.get())) ? 1 : 0;
+        }
+    }
+
+    /** The answer to a request after what cannot go with a new input left its part of the request, and what it needs came. */
+    private Optional<Record> repaired(String input, ObjectNode request) {
+        String part = input.split("/")[1];
+        RandomRequests drawn = new RandomRequests(1);
+        for (int i = 0; i < FEW_REPAIRS; i++) {
+            try {
+                return Optional.of(answer(operation, request));
+            } catch (InvalidRequest invalid) {
+                if (invalid.violations().stream().anyMatch(violation -> !violation.pointer().startsWith("/" + part))) {
+                    return Optional.empty();
+                }
+                drawn.repair(request, operation.requestType(), invalid.violations());
             }
-        });
+        }
+        return Optional.empty();
+    }
+
+    private boolean compare(String input, Map<String, Value> before, Map<String, Value> after) {
+        List<Value> moved = before.entrySet().stream().filter(entry -> after.containsKey(entry.getKey())
+                && !entry.getValue().isSameAs(after.get(entry.getKey()))).map(Map.Entry::getValue)
+                .filter(value -> !value.pointer().startsWith("/cautions")).toList();
+        moved.forEach(value -> inputs.computeIfAbsent(pattern(value.pointer()), pointer -> new TreeSet<>()).addAll(parts(input)));
+        return !moved.isEmpty();
+    }
+
+    /** Whether an operation answers a request. */
+    static boolean isAnswered(Operation<?, ?> operation, ObjectNode request) {
+        MovedResults any = new MovedResults(operation, false);
+        return any.answered(request).isPresent();
     }
 
     static String pattern(String pointer) {

@@ -22,6 +22,8 @@ import dev.brinebook.source.Sources;
 import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -49,6 +51,9 @@ class ExplanationTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             assess         | well-family | /settings/reserve          | FELLER          | 0.97 of at most 1           | 0.97 1 2.23 3
             assess         | well-family | /settings/meterVolume      | WQP-2009        | 29,700 grains ÷ 28          | 29700 28
+            assess         | well-family | /settings/saltPerRegeneration | WQP-2009   | Salt dose                   | *
+            assess         | well-family | /settings/capacity         | CP-WORKING-TABLE | What                  | *
+            assess         | well-family | /demand/highestDailyUse    | DAIAD           | 0.999 quantile              | ``
             assess         | well-family | /settings/dayOverride      | WT-2010         | at least every 3 days       | 3 14 0.3
             assess         | well-family | /hardness/compensated      | CP-IRON-FACTORS | tested hardness + factor ×  | ``
             assess         | apartment   | /settings/hardness/value   | CP-IRON-FACTORS | ``                          | *
@@ -86,7 +91,7 @@ class ExplanationTest {
             assess            | well-family | /settings/hardness      | /preferences/controller/hardnessStep default       | /seed
             assess            | well-family | /settings/reserve       | /preferences/serviceStandard/hardDaysPerYear default | /seed
             assess            | well-family | /settings/reserve       | /household/usePerPerson country                    | /retrofit/cost
-            assess            | well-family | /settings/reserve/value | /household/dayToDayVariation default               | /water/temperature
+            assess            | well-family | /settings/reserve/value | /household/dayToDayVariation default               | /household/continuousFlow
             assess            | well-family | /demand/dailyUse        | /household/people caller                           | /water/hardness
             assess            | well-family | /retrofit/payback       | /prices/discountPercentPerYear default             | /seed
             assess            | well-family | /fit/capacity           | columnStages default                               | saltDoseStep
@@ -104,8 +109,40 @@ class ExplanationTest {
         assertEquals(inputs.stream().sorted(Comparator.comparing(one -> !one.endsWith("caller"))).toList(), inputs, "given ones first");
     }
 
+    /** What grids of doses, reserves and hours hide in a single case: each was seen to move the result of this household by trial. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
+            # result                                   | inputs that moved it
+            /settings/saltPerRegeneration              | /water/iron /household/dayToDayVariation
+            /settings/capacity                         | /household/dayToDayVariation
+            /settings/reserve                          | /softener/resinAgeYears /softener/yearlyCapacityLossPercent
+            /year/metered/salt                         | /softener/yearlyCapacityLossPercent
+            /retrofit/payback/simplePaybackYears       | /water/manganese
+            """)
+    void aResultRestsOnAllThatCanMoveIt(String pointer, String inputs) throws IOException {
+        JsonNode assumptions = explainedWell(pointer).path("assumptions");
+        assertEquals(List.of(), Stream.of(inputs.split(" ")).filter(input -> !assumptions.findValuesAsText("pointer").contains(input))
+                .toList());
+    }
+
+    /** By hand from the answer: 480 EUR / 98.19 EUR a year. */
+    @Test
+    void aNumberThatMayNotExistComesWithItsValue() throws IOException {
+        assertEquals(4.89, explainedWell("/retrofit/payback/simplePaybackYears").path("value").doubleValue(), 0.005);
+    }
+
+    private static JsonNode explainedWell(String pointer) throws IOException {
+        return JSON.readTree(TestServer.post(PATH + "assess?pointer=" + pointer, Files.readString(Path.of(
+                "src/test/resources/dependencies/well-metric.json"))).statusCode(200).extract().asString()).at("/explanations/0");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            assess       | well-family | /settings/capacity        | /settings/saltDose /fit/resinVolume
+            assess       | well-family | /settings/saltPerRegeneration | /settings/saltDose /fit/resinVolume
+            assess       | well-family | /tradeOff/doses/0/capacity | /tradeOff/doses/0/saltDose
+            assess       | well-family | /softenedWater/addedSodium | /hardness/real
+            assess       | well-family | /year/metered/salt        | /year/metered/regenerations
             assess       | well-family | /hardness/compensated     | /hardness/tested /hardness/iron /hardness/manganese
             assess       | well-family | /settings/meterVolume     | /settings/capacity /settings/hardness
             assess       | well-family | /fit/fullChargeDays       | /fit/capacity /demand/dailyLoad

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class UnitTest {
@@ -39,6 +40,24 @@ class UnitTest {
     void ownsItsFactor(String kind, String symbol, String expected, String tolerance, String source) {
         Unit unit = Arrays.stream(KINDS.get(kind)).filter(u -> u.symbol().equals(symbol)).findFirst().orElseThrow();
         Printed.assertAgrees(expected, tolerance, unit.toBase(1));
+    }
+
+    /** NIST SP 811, appendix B.8, marks the exact factors; those of the imperial gallon and the atomic weights by their own definitions. */
+    @ParameterizedTest
+    @CsvSource({"Area, ft2, 0.09290304", "Volume, gal, 3.785411784", "Volume, gal-imperial, 4.54609", "Volume, ft3, 28.316846592",
+        "Mass, lb, 0.45359237", "Length, in, 0.0254", "Length, mm, 0.001", "Capacity, gr, 0.06479891", "Capacity, kgr, 64.79891",
+        "Concentration, ug/L, 0.001", "Flow, L/s, 60", "Hardness, mmol/L, 100.086", "Hardness, meq/L, 50.043"})
+    void statesItsFactorExactly(String kind, String symbol, BigDecimal exact) {
+        Unit unit = Arrays.stream(KINDS.get(kind)).filter(u -> u.symbol().equals(symbol)).findFirst().orElseThrow();
+        assertEquals(0, exact.compareTo(unit.definition().exact().exact()), unit.definition().exact() + "");
+    }
+
+    /** Five binary operations at most, each right to half a unit of the last place (IEEE 754). */
+    @ParameterizedTest
+    @MethodSource("everyUnit")
+    void calculatesByWhatItStates(Unit unit) {
+        double stated = unit.definition().exact().exact().doubleValue();
+        assertEquals(stated, unit.definition().factor(), 3 * Math.ulp(stated));
     }
 
     @Test

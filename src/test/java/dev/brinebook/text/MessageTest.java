@@ -49,6 +49,13 @@ class MessageTest {
         assertEquals("25 mm", Message.of("gap").inMetricUnits(true).in(OTHER));
     }
 
+    /** The text of a message differs by language; only the code itself is the same in all. */
+    @Test
+    void choosesByNoMessage() {
+        Message wrong = Message.of("kind", Message.verbatim("less"));
+        assertThrows(IllegalArgumentException.class, () -> wrong.in(OTHER));
+    }
+
     @Test
     void joinsInARow() {
         List<Message> names = List.of(Message.verbatim("a"), Message.verbatim("b"), Message.verbatim("c"));

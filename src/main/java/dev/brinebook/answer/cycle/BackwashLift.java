@@ -5,6 +5,7 @@ import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.quantity.Rounding;
@@ -42,7 +43,7 @@ public record BackwashLift(
                 ? Rounding.answer(PERCENT * cycle.backwashExpansionShare().value()) : null;
         boolean weak = BackwashEffect.isWeak(cycle.backwashExpansionShare());
         FlowQuantity gets = units.flow(flow.litresPerMinute());
-        Message got = Message.of("backwashLift.drainLineFlowControl", Text.rounded(gets), Message.of(flow.rule()));
+        Message got = Message.of("backwashLift.drainLineFlowControl", Text.rounded(gets), WireNames.of(flow.rule()));
         Message lifts = lift == null ? Message.of("backwashLift.flowCarriesResinOut")
                 : Message.of("backwashLift.flowLiftsBedTarget", Text.number(lift.doubleValue()), target);
         return new BackwashLift(gets, flow.rule(), lift, target, weak, Message.sentences(weak

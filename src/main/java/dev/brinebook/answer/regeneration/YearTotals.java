@@ -2,6 +2,7 @@
 package dev.brinebook.answer.regeneration;
 
 import dev.brinebook.api.Basis;
+import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -15,7 +16,9 @@ import java.math.BigDecimal;
 @SchemaDescription("Expected results of a softener per year of 365 days, in the long run.")
 public record YearTotals(
         @Property(value = "Regenerations.", min = 0, example = "91") BigDecimal regenerations,
+        @From("regenerations")
         @Property("Salt.") MassQuantity salt,
+        @From("regenerations")
         @Property("Regeneration water.") VolumeQuantity water,
         @Property(value = "Expected hard days: days on which the bed is exhausted and hard water passes.", min = 0, unit = "days",
                 example = "0.8") BigDecimal hardDays,

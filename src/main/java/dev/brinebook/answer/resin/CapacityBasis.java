@@ -7,6 +7,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.WornTable;
+import dev.brinebook.softener.Softener;
 import dev.brinebook.text.Message;
 
 /** Says where a capacity comes from. */
@@ -33,6 +34,14 @@ public final class CapacityBasis {
         explainScheme(pointer, explanation);
         explanation.because(pointer, Message.of("formula.softener.efficiencyEquilibriumColumnGives"),
                 "CP-WORKING-TABLE");
+    }
+
+    /** The same of a setting at {@code pointer} that is rounded, with the capacity before. */
+    public static void explain(String pointer, Softener softener, double gramsPerLitre, AnswerUnits units, Explanation explanation) {
+        explanation.because(pointer, Message.of("formula.softener.capacityBeforeRounding", Text.rounded(units.resinVolume(
+                softener.bed().resinLitres())), Text.rounded(units.saltDose(gramsPerLitre)), Text.of(units.capacity(
+                softener.capacityGrams(gramsPerLitre)))), softener.capacity().sourceKey());
+        explain(pointer, softener.capacity(), units, explanation);
     }
 
     /** How a table is read for resin with a share of its sites left. */

@@ -25,6 +25,7 @@ import java.util.Optional;
 @SchemaDescription("One salt dose with a meter and the smallest reserve that meets the service standard.")
 public record DoseResult(
         @Property("Salt dose.") SaltDoseQuantity saltDose,
+        @From("saltDose")
         @Property("Capacity restored per regeneration.") CapacityQuantity capacity,
         @Basis(formula = "formula.common.capacitySaltPerRegeneration", source = "WQP-2009")
         @From({"capacity", "saltDose"})

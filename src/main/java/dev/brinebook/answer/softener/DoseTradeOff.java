@@ -2,8 +2,10 @@
 package dev.brinebook.answer.softener;
 
 import dev.brinebook.answer.regeneration.HardDaysRange;
+import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.From;
 import dev.brinebook.api.OptionalResultAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -26,6 +28,7 @@ import java.util.List;
 @SchemaDescription("Trade-off of salt, water and interval: expected consumption of each dose, with the smallest reserve that meets the "
         + "service standard, and the cheapest dose.")
 public record DoseTradeOff(
+        @From({"boundBy", "doses/*/saltDose", "doses/*/costPerYear"})
         @Property("Chosen dose. With its reserve, it is the cheapest in the long run that meets the limits.")
         SaltDoseQuantity chosen,
         @Basis(formula = "formula.softener.expectedRegenerationsCostSalt", source = "CP-PRICES")
@@ -84,8 +87,10 @@ public record DoseTradeOff(
         String each = pointer + "/doses/*";
         explanation.because(each + "/saltDose", inPounds ? Message.of("formula.softener.stepsLowestDoseRecommended", Text.of(units.saltDose(
                 SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(1)))) : Message.of("formula.softener.everySecondDoseTried"), "CP-WORKING-TABLE");
-        explanation.because(each + "/capacity", Message.of("formula.softener.capacitySoftenerDose"),
+        explanation.because(each + "/capacity", Message.of("formula.softener.capacitySoftenerDose",
+                Text.rounded(units.resinVolume(choice.best().dosed().softener().bed().resinLitres()))),
                 choice.best().dosed().softener().capacity().sourceKey());
+        CapacityBasis.explain(each + "/capacity", choice.best().dosed().softener().capacity(), units, explanation);
     }
 
     private static Message whyNone(DoseChoice choice, DesignConditions duty, AnswerUnits units) {

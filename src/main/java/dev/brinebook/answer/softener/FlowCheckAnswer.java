@@ -56,6 +56,13 @@ public record FlowCheckAnswer(
         explainFlows(pointer + "/continuousFlow/flow", pointer + "/peakFlow/flow", explanation);
     }
 
+    /** Records of both checks below {@code pointer} that no diameter of a tank is known. */
+    public static void explainByResinAlone(String pointer, Explanation explanation) {
+        Message byResin = Message.of("sizeSoftener.limitOfResinAlone");
+        explanation.because(pointer + "/continuousFlow/limit", byResin, "DAVIS");
+        explanation.because(pointer + "/peakFlow/limit", byResin, "CP-HYDRAULICS");
+    }
+
     /** Records where the flows of a household come from. */
     public static void explainFlows(String lastingPointer, String peakPointer, Explanation explanation) {
         explanation.because(lastingPointer, Message.of("formula.softener.givenOrOneShower"), "BUCHBERGER-2017");

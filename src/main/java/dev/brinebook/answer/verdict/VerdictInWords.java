@@ -92,8 +92,10 @@ final class VerdictInWords {
         }
         double more = right.costPerYear() - asFound.option().orElseThrow().costPerYear();
         double now = asFound.option().orElseThrow().year().hardDays();
+        double then = right.year().hardDays();
         Message why = now <= duty.standard().hardDaysPerYear() ? Message.of("verdict.correctSettingsNowHard")
-                : Message.of("verdict.correctSettingsSoHard", days(right.year().hardDays()), days(now));
+                : !differ(then, now) ? Message.of("verdict.correctSettingsLessOften")
+                : Message.of("verdict.correctSettingsSoHard", days(then), days(now));
         return Message.sentences(why, Math.abs(more) < 1 ? Message.of("verdict.costsNothing") : costs(more));
     }
 
@@ -124,7 +126,10 @@ final class VerdictInWords {
         Optional<Increment> over = least(taken());
         Rung.Option option = taken().option().orElseThrow();
         Rung.Option found = ladder.rung(Step.AS_FOUND).option().orElseThrow();
-        Message days = Message.of("verdict.hardWaterGetsThrough", days(option.year().hardDays()), days(found.year().hardDays()));
+        double then = option.year().hardDays();
+        double now = found.year().hardDays();
+        Message days = differ(then, now) ? Message.of("verdict.hardWaterGetsThrough", days(then), days(now))
+                : Message.of("verdict.hardWaterAsOften");
         if (taken().overBelow().map(below -> !ladder.rung(below.over()).serves()).orElse(true)) {
             return Message.sentences(change(), need, days, costs(option.costPerYear() - found.costPerYear()));
         }
@@ -261,6 +266,11 @@ final class VerdictInWords {
 
     private Message whole(double amount) {
         return Text.rounded(amount, currency);
+    }
+
+    /** Whether two counts of days are a day apart, so that whole days do not make them equal, or further apart than they are. */
+    private static boolean differ(double then, double now) {
+        return Math.abs(then - now) >= 1;
     }
 
     private static BigDecimal days(double perYear) {

@@ -42,8 +42,12 @@ final class AnswerObjects implements AnswerLines {
         return object(line, status, "problem", problem);
     }
 
+    /** Of a list to correct none: a line more would be sent again. */
     @Override
     public byte[] summary(CheckSummary.Totals totals) {
+        if (options.onlyFaulty() && lines.columns().isEmpty()) {
+            return new byte[0];
+        }
         return (new String(writer.write(new Summary(totals)), StandardCharsets.UTF_8) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 

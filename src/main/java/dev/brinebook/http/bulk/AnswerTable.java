@@ -88,6 +88,7 @@ final class AnswerTable implements AnswerLines {
     private static Set<String> ofProblems() {
         Set<String> names = new HashSet<>(CsvRows.PROBLEM);
         FIRST.forEach(name -> names.add("problem." + name));
+        names.add(FaultyRows.UNREAD);
         return Set.copyOf(names);
     }
 
@@ -155,11 +156,28 @@ final class AnswerTable implements AnswerLines {
             JsonToken value = parser.nextToken();
             if (here != null && value == JsonToken.START_OBJECT) {
                 fill(cells, here, parser);
+            } else if (here != null && here.column == Place.NONE && value == JsonToken.START_ARRAY) {
+                fillUnits(cells, here, parser);
             } else if (here != null && here.column != Place.NONE) {
                 cells[here.column] = value == JsonToken.START_ARRAY ? list(parser) : scalar(parser);
             } else {
                 parser.skipChildren();
             }
+        }
+    }
+
+    /** Puts the numbers of a list of one quantity in every unit into the cells. */
+    private void fillUnits(String[] cells, Place place, JsonParser parser) throws IOException {
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            String unit = "";
+            String number = "";
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                boolean ofUnit = parser.currentName().equals("unit");
+                parser.nextToken();
+                unit = ofUnit ? parser.getText() : unit;
+                number = ofUnit ? number : number(parser);
+            }
+            cells[place.below.get(unit).column] = number;
         }
     }
 

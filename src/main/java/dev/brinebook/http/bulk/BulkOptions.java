@@ -7,6 +7,9 @@ import dev.brinebook.api.CsvColumn;
 import dev.brinebook.api.CsvColumns;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What a caller asks of a stream, from its query.
@@ -33,8 +36,30 @@ record BulkOptions(boolean check, boolean onlyFaulty, boolean afterUpload, long 
 
     /** The columns that answers have: those wanted, in the order in which they were asked for. */
     List<CsvColumn> columns(Class<? extends Record> answer) {
-        return CsvColumns.ofAnswer(answer).stream().filter(column -> isWanted(column.path()))
+        return CsvColumns.ofAnswer(answer).stream().filter(this::isWanted)
                 .sorted(Comparator.comparingInt(column -> place(column.name()))).toList();
+    }
+
+    private boolean isWanted(CsvColumn column) {
+        if (!column.isOfEveryUnit()) {
+            return isWanted(column.path());
+        }
+        List<String> list = column.path().subList(0, column.path().size() - 1);
+        return Stream.of("value", "unit").allMatch(name -> isWanted(Stream.concat(list.stream(), Stream.of(name)).toList()));
+    }
+
+    /** The fields asked for of which a table has no column, each with its index. */
+    Map<Integer, String> withoutColumn(Class<? extends Record> answer) {
+        List<CsvColumn> columns = columns(answer);
+        Map<Integer, String> without = new TreeMap<>();
+        for (int i = 0; i < parts.fields().size(); i++) {
+            String field = parts.fields().get(i);
+            if (columns.stream().map(CsvColumn::name).noneMatch(name -> (name + ".").startsWith(field + ".")
+                    || field.startsWith(name + "."))) {
+                without.put(i, field);
+            }
+        }
+        return without;
     }
 
     private boolean isWanted(List<String> path) {

@@ -44,6 +44,10 @@ final class BulkQuery {
         AnswerParts parts = AnswerParts.parse(read.text(BulkParameter.DETAIL), read.text(BulkParameter.FIELDS), answer, read.violations);
         BulkOptions options = new BulkOptions(read.is(BulkParameter.MODE, "check"), read.is(BulkParameter.ONLY, "faulty"),
                 read.is(BulkParameter.ANSWER, "afterUpload"), read.from(), read.table(), parts);
+        if (rowsOut) {
+            options.withoutColumn(answer).forEach((index, name) -> read.violations.at("fields").at(index).add(Code.UNKNOWN_FIELD,
+                    Message.of("bulkQuery.noColumnHasField", name, AnswerObjects.MEDIA_TYPE)));
+        }
         if (!read.violations.isEmpty()) {
             throw new InvalidRequest(read.violations.sorted());
         }

@@ -4,6 +4,8 @@ package dev.brinebook.http.bulk;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation;
+import dev.brinebook.api.Violation.Code;
+import dev.brinebook.contract.Contract;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.RequestId;
 import dev.brinebook.http.json.JsonReader;
@@ -45,6 +47,8 @@ final class BulkStream<Q extends Record, A extends Record> {
     private final RequestLines requests;
     private final AnswerLines answers;
     private final CheckSummary summary;
+    /** Path of the request that the stream is. */
+    private final String path;
 
     /** What all streams share. */
     record Parts(JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter, RequestMetrics metrics) {
@@ -69,6 +73,7 @@ final class BulkStream<Q extends Record, A extends Record> {
         this.options = options;
         this.requests = requests;
         this.answers = answers;
+        this.path = Contract.BULK_PATH.replace("{calculator}", operation.id());
         this.summary = new CheckSummary(requests);
     }
 
@@ -83,6 +88,9 @@ final class BulkStream<Q extends Record, A extends Record> {
             out.write(answers.start());
         }
         boolean whole = answer(lines, out);
+        if (whole && options.from() > lines.number() + 1) {
+            out.write(beyondEnd(lines));
+        }
         if (whole && options.check()) {
             out.write(answers.summary(summary.totals()));
         }
@@ -115,6 +123,13 @@ final class BulkStream<Q extends Record, A extends Record> {
         }
     }
 
+    /** The only line of an answer that would begin later than behind the last line: an empty one says that all are answered. */
+    private byte[] beyondEnd(BoundedLines lines) {
+        long last = lines.number();
+        List<Violation> violations = List.of(new Violation("/from", Code.OUT_OF_RANGE, Message.of("bulkStream.beyondEnd", last, last + 1)));
+        return invalid(SentLine.faulty(new BoundedLines.Line(last + 1, null), null), violations);
+    }
+
     /** The last line of a stream whose caller pauses too long, or breaks off. */
     private byte[] broken(BoundedLines lines, IOException broken) {
         BoundedLines.Line next = new BoundedLines.Line(lines.number() + 1, null);
@@ -141,10 +156,7 @@ final class BulkStream<Q extends Record, A extends Record> {
             summary.countReady();
             return answers.answer(line, answer);
         } catch (InvalidRequest invalid) {
-            List<Violation> violations = requests.explain(invalid.violations(), line);
-            summary.countFaulty(line.number(), violations);
-            return answers.problem(line, ProblemType.INVALID_REQUEST.status(), parts.problems.document(violations, requests::columnOf,
-                    operation.path(), call.requestId, call.language));
+            return invalid(line, requests.explain(invalid.violations(), line));
         } catch (ProblemException problem) {
             return problem(line, problem);
         } catch (RuntimeException fault) {
@@ -167,9 +179,15 @@ final class BulkStream<Q extends Record, A extends Record> {
         return options.answersAll() ? parts.writer.write(result, call.language, options.parts()) : new byte[0];
     }
 
+    private byte[] invalid(SentLine line, List<Violation> violations) {
+        summary.countFaulty(line.number(), violations);
+        return answers.problem(line, ProblemType.INVALID_REQUEST.status(), parts.problems.document(violations, requests::columnOf,
+                path, call.requestId, call.language));
+    }
+
     private byte[] problem(SentLine line, ProblemException problem) {
         summary.countFaulty(line.number(), problem.type());
         return answers.problem(line, problem.type().status(), parts.problems.document(problem.type(), problem.detail(),
-                operation.path(), call.requestId, call.language));
+                path, call.requestId, call.language));
     }
 }

@@ -8,6 +8,11 @@ import java.util.List;
 /** The rows with errors alone, in the caller's own columns, and behind them what is wrong: a table to correct and send again. */
 final class FaultyRows implements AnswerLines {
 
+    /** The column of the text of a row whose cells could not be read; a row that has it is one to correct. */
+    static final String UNREAD = "problem.row";
+    /** In the place of the text of a row that is too long, or did not arrive. */
+    static final String LEFT_OUT = "\u2026";
+
     private final RowReader lines;
     private final CsvRows rows;
 
@@ -20,6 +25,7 @@ final class FaultyRows implements AnswerLines {
     public byte[] start() {
         List<String> names = new ArrayList<>(lines.columns().stream().map(FormulaGuard::ofPassed).toList());
         AnswerTable.FIRST.forEach(name -> names.add("problem." + name));
+        names.add(UNREAD);
         names.addAll(CsvRows.PROBLEM);
         return rows.row(names.toArray(String[]::new));
     }
@@ -29,19 +35,23 @@ final class FaultyRows implements AnswerLines {
         return new byte[0];
     }
 
-    /** What is no row stands in its first cell, as it came. */
     @Override
     public byte[] problem(SentLine line, int status, byte[] problem) {
         int own = lines.columns().size();
-        List<String> sent = line.cells() != null ? lines.own(line) : line.bytes() == null ? List.of() : List.of(line.text());
+        List<String> sent = line.cells() == null ? List.of() : lines.own(line);
         String[] cells = new String[own + AnswerTable.OF_PROBLEMS.size()];
-        for (int i = 0; i < Math.min(own, sent.size()); i++) {
+        for (int i = 0; i < sent.size(); i++) {
             cells[i] = FormulaGuard.ofPassed(sent.get(i));
         }
         cells[own] = Long.toString(line.number());
         cells[own + 1] = Integer.toString(status);
+        cells[own + 2] = FormulaGuard.ofPassed(line.cells() == null ? unread(line) : lines.unread(line.cells()));
         CsvRows.putProblem(cells, problem);
         return rows.row(cells);
+    }
+
+    private static String unread(SentLine line) {
+        return line.bytes() == null ? LEFT_OUT : line.text();
     }
 
     /** A row more would be sent again. */

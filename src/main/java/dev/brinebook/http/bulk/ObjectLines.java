@@ -30,17 +30,26 @@ final class ObjectLines implements RequestLines {
     static final String ID = "id";
     static final String REQUEST = "request";
     /** What a line to correct says of itself, and nobody reads when it is sent again. */
-    static final Set<String> IGNORED = Set.of("line", "status", "problem", "text");
+    static final Set<String> IGNORED = Set.of("line", "status");
 
-    private static final byte[] MARK = ('"' + REQUEST + '"').getBytes(StandardCharsets.US_ASCII);
+    private static final String PROBLEM = "problem";
+    private static final String TEXT = "text";
+    private static final byte[] REQUEST_MARK = mark(REQUEST);
+    private static final byte[] PROBLEM_MARK = mark(PROBLEM);
 
     private final JsonFactory parsers = JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
-    /** What was found on a line that has a request inside. */
+    /** What was found on a line that has a request inside, or the problem of one. */
     private static final class Found {
         private final Violations violations = new Violations();
         private String id;
         private byte[] request;
+        private String text;
+        private boolean problem;
+    }
+
+    private static byte[] mark(String name) {
+        return ('"' + name + '"').getBytes(StandardCharsets.US_ASCII);
     }
 
     @Override
@@ -54,12 +63,24 @@ final class ObjectLines implements RequestLines {
         if (bytes == null) {
             return SentLine.faulty(line, new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG));
         }
-        Found found = holds(bytes, MARK) ? find(bytes) : null;
+        Found found = holds(bytes, REQUEST_MARK) || holds(bytes, PROBLEM_MARK) ? find(bytes) : null;
+        if (found != null && found.request == null && found.problem) {
+            return uncorrected(line, found);
+        }
         if (found == null || found.request == null) {
             return new SentLine(line.number(), bytes, null, null, bytes, () -> bytes);
         }
         boolean whole = found.violations.isEmpty();
         return new SentLine(line.number(), bytes, Arrays.asList(found.id), null, whole ? found.request : null, request(found));
+    }
+
+    /** A line of an answer without a request: the text of the line that was none, corrected or not, or nothing. */
+    private SentLine uncorrected(BoundedLines.Line line, Found found) {
+        if (found.text == null) {
+            return SentLine.faulty(new BoundedLines.Line(line.number(), null), new InvalidRequest(List.of(
+                    new Violation("/" + REQUEST, Code.MISSING, Message.of("problem.http.missing", REQUEST)))));
+        }
+        return read(new BoundedLines.Line(line.number(), found.text.getBytes(StandardCharsets.UTF_8)));
     }
 
     private static Supplier<byte[]> request(Found found) {
@@ -88,6 +109,11 @@ final class ObjectLines implements RequestLines {
                     found.request = Arrays.copyOfRange(line, start, (int) parser.currentLocation().getByteOffset());
                 } else if (name.equals(ID)) {
                     found.id = id(parser, value, found.violations.at(ID));
+                } else if (name.equals(TEXT) && value == JsonToken.VALUE_STRING) {
+                    found.text = parser.getText();
+                } else if (name.equals(PROBLEM) || name.equals(TEXT)) {
+                    found.problem |= name.equals(PROBLEM);
+                    parser.skipChildren();
                 } else if (IGNORED.contains(name)) {
                     parser.skipChildren();
                 } else {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.brinebook.api.CsvColumn;
+import dev.brinebook.api.FormulaGuard;
 import dev.brinebook.api.Violation;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.limit.HeapPlan;
@@ -72,15 +73,45 @@ final class RowReader implements RequestLines {
             if (line.bytes() == null) {
                 throw new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG);
             }
-            List<String> cells = cells(JsonReader.decode(line.bytes()), csv);
-            if (cells.size() != columns.size()) {
-                throw malformed(Message.of("problem.http.rowCellHeaderRow", cells.size(), columns.size()));
-            }
-            return new SentLine(line.number(), line.bytes(), pick(cells, TableColumn::repeated), cells, null,
-                    () -> row(cells));
+            List<String> cells = cells(JsonReader.decode(line.bytes()), columns.size()).stream().map(FormulaGuard::removedFrom).toList();
+            return new SentLine(line.number(), line.bytes(), pick(cells, TableColumn::repeated), cells, null, () -> {
+                refuseUnread(unread(cells));
+                return row(cells);
+            });
         } catch (ProblemException noRow) {
             return SentLine.faulty(line, noRow);
         }
+    }
+
+    private List<String> cells(String row, int count) {
+        List<String> cells = cells(row, csv);
+        if (cells.size() != count) {
+            throw malformed(Message.of("problem.http.rowCellHeaderRow", cells.size(), count));
+        }
+        return cells;
+    }
+
+    /** The text of an earlier row that these cells stand for, as it could not be read; empty when there is none. */
+    String unread(List<String> cells) {
+        return pick(cells, column -> !column.own() && column.name().equals(FaultyRows.UNREAD)).stream().map(Blanks::strip).findFirst()
+                .orElse("");
+    }
+
+    /** A row that could not be read stays faulty, for the same cause, until its values are in their columns. */
+    private void refuseUnread(String row) {
+        if (row.isEmpty()) {
+            return;
+        }
+        List<Message> sentences = new ArrayList<>();
+        try {
+            if (!row.equals(FaultyRows.LEFT_OUT)) {
+                cells(row, columns().size());
+            }
+        } catch (ProblemException cause) {
+            sentences.add(cause.detail());
+        }
+        sentences.add(Message.of("rowReader.writeValuesIntoColumns", FaultyRows.UNREAD));
+        throw malformed(Message.sentences(sentences));
     }
 
     /** The request body for a row; a blank cell is an omitted property. */
@@ -95,16 +126,16 @@ final class RowReader implements RequestLines {
         }
         for (Constant constant : constants) {
             if (constant.amount < 0 || !Blanks.strip(cells.get(constant.amount)).isEmpty()) {
-                put(body, constant.column, constant.text, constant.column.name(), NumberForm.AS_JSON);
+                put(body, constant.column, constant.text, constant.column.name(), form.numbers());
             }
         }
         return body.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     /** A request that has nothing but what every row has. */
-    static byte[] body(List<Constant> constants) {
+    static byte[] body(List<Constant> constants, NumberForm numbers) {
         ObjectNode body = JSON.objectNode();
-        constants.forEach(constant -> put(body, constant.column, constant.text, constant.column.name(), NumberForm.AS_JSON));
+        constants.forEach(constant -> put(body, constant.column, constant.text, constant.column.name(), numbers));
         return body.toString().getBytes(StandardCharsets.UTF_8);
     }
 

@@ -3,6 +3,7 @@ package dev.brinebook.http.bulk;
 
 import dev.brinebook.api.CsvColumn;
 import dev.brinebook.api.CsvColumns;
+import dev.brinebook.api.FormulaGuard;
 import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation;
@@ -59,7 +60,8 @@ final class TableHeader {
     RowReader read(byte[] line) {
         String header = JsonReader.decode(line);
         char separator = options.separator() == null ? known.separatorOf(header, this::isNamed) : options.separator().sign();
-        List<String> cells = RowReader.cells(header, RowReader.csv(separator)).stream().map(Blanks::strip).toList();
+        List<String> cells = RowReader.cells(header, RowReader.csv(separator)).stream()
+                .map(cell -> FormulaGuard.removedFrom(Blanks.strip(cell))).toList();
         if (cells.size() > MAX_COLUMNS) {
             throw new InvalidRequest(List.of(new Violation("", Code.WRONG_COUNT,
                     Message.of("tableHeader.columnsAtMost", cells.size(), MAX_COLUMNS))));
@@ -140,12 +142,13 @@ final class TableHeader {
     /** Reports what is wrong with a value that is set, once for all rows; what depends on columns, each row reports. */
     private void refuseValues(List<RowReader.Constant> constants) {
         try {
-            reader.read(RowReader.body(constants), operation.requestType());
+            reader.read(RowReader.body(constants, options.numbers()), operation.requestType());
         } catch (InvalidRequest incomplete) {
             for (RowReader.Constant constant : constants) {
                 Violations place = at("set", constant.column().name());
                 incomplete.violations().stream()
                         .filter(fault -> OF_VALUE.contains(fault.code()) && constant.column().holds(fault.pointer()))
+                        .map(fault -> CellValues.explain(fault, constant.column(), constant.text(), options.numbers()))
                         .forEach(fault -> place.add(new Violation(place.pointer(), fault.code(), fault.message(), fault.allowed(),
                                 fault.didYouMean(), fault.received())));
             }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.exchange;
 
+import dev.brinebook.api.Violation;
+import dev.brinebook.http.problem.Problem;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.model.Model;
@@ -13,6 +15,9 @@ public final class ModelHeader {
 
     public static final String NAME = "Model-Version";
 
+    /** What can be said again of what was received. */
+    private static final String HARMLESS = "[A-Za-z0-9.]{1,20}";
+
     private ModelHeader() {
     }
 
@@ -24,9 +29,9 @@ public final class ModelHeader {
     public static Model choose(Context context) {
         List<String> asked = ListHeader.of(context, NAME);
         if (asked.size() > 1) {
-            throw unknown();
+            throw unknown(null);
         }
-        Model model = asked.isEmpty() ? Model.CURRENT : Model.of(asked.get(0)).orElseThrow(ModelHeader::unknown);
+        Model model = asked.isEmpty() ? Model.CURRENT : Model.of(asked.get(0)).orElseThrow(() -> unknown(asked.get(0)));
         context.header(NAME, model.version());
         return model;
     }
@@ -37,8 +42,10 @@ public final class ModelHeader {
         return choose(context);
     }
 
-    private static ProblemException unknown() {
-        return new ProblemException(ProblemType.BAD_REQUEST, Message.of("modelHeader.mustOne", NAME,
-                String.join(", ", Model.versions())));
+    private static ProblemException unknown(String asked) {
+        Message mustBe = Message.of("modelHeader.mustOne", NAME, String.join(", ", Model.versions()));
+        String received = asked != null && asked.matches(HARMLESS) ? asked : null;
+        return new ProblemException(ProblemType.UNKNOWN_MODEL_VERSION, mustBe, List.of(Problem.Fault.ofHeader(NAME, new Violation("",
+                Violation.Code.UNKNOWN_VALUE, mustBe, Violation.names(Model.versions()), null, received))));
     }
 }

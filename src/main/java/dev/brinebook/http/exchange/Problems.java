@@ -5,6 +5,7 @@ import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violations;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.Problem;
+import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
@@ -36,6 +37,12 @@ public final class Problems {
 
     public void answer(Context context, ProblemType type, Message detail) {
         send(context, type, document(type, detail, context.path(), RequestId.of(context), AnswerLanguage.of(context)));
+    }
+
+    /** With the errors that the problem lists, if it does. */
+    public void answer(Context context, ProblemException problem) {
+        send(context, problem.type(), document(problem.type(), problem.detail(), problem.errors(), context.path(), RequestId.of(context),
+                AnswerLanguage.of(context)));
     }
 
     /** Lists every violation, up to the limit, with the query parameter that each belongs to. */
@@ -72,9 +79,13 @@ public final class Problems {
     }
 
     public byte[] document(ProblemType type, Message detail, String path, String requestId, Language language) {
+        return document(type, detail, List.of(), path, requestId, language);
+    }
+
+    private byte[] document(ProblemType type, Message detail, List<Problem.Fault> errors, String path, String requestId,
+            Language language) {
         return writer.write(new Problem(publicUrl + type.path(), type.title(), type.status(), detail, instance(path, requestId),
-                requestId, null, null),
-                language);
+                requestId, errors.isEmpty() ? null : errors, null), language);
     }
 
     /** Of each request another (RFC 9457, section 3.1.5); what ids may hold may stand in a fragment. */

@@ -14,6 +14,7 @@ import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
+import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
@@ -67,13 +68,13 @@ final class DocRoutes {
                 + "formulas and of this document, and its effect on answers. Programs choose readChangelogAsJson.", docs::changelog);
         routes.put(new PageRoute("readChangelogFeed", "/changelog.atom", "The changelog as a feed", "A feed (Atom, RFC 4287) with an "
                 + "entry for each change, for readers that report what is new. Its ids stay the same. Programs choose "
-                + "readChangelogAsJson.", ATOM),
-                context -> Cached.mark(context.contentType(ATOM + "; charset=utf-8").result(docs.changelogFeed())));
+                + "readChangelogAsJson.", ATOM).inEnglish(),
+                context -> Cached.mark(inEnglish(context).contentType(ATOM + "; charset=utf-8").result(docs.changelogFeed())));
         routes.put(new PageRoute("readChangelogAsJson", "/v1/changelog", "The changelog as JSON", "Choose this to learn what changed "
                 + "with a version, and which versions the header Model-Version accepts: every change with its id, kind, date, text and "
                 + "effect. To see what changes for one case choose compareCases.", JSON)
-                .answering(ChangelogAnswer.class, () -> writer.write(ChangelogAnswer.of(2))),
-                context -> Cached.mark(context.contentType(JSON).result(writer.write(ChangelogAnswer.of(Integer.MAX_VALUE)))));
+                .answering(ChangelogAnswer.class, () -> writer.write(ChangelogAnswer.of(2))).inEnglish(),
+                context -> Cached.mark(inEnglish(context).contentType(JSON).result(writer.write(ChangelogAnswer.of(Integer.MAX_VALUE)))));
         page("readSourcesPage", "/docs/sources", "The register of sources", "A page for people with every source: its edition, its "
                 + "reliability and the results based on it. Programs choose readSources, with the same content.",
                 docs::sourcesPage);
@@ -100,6 +101,11 @@ final class DocRoutes {
         deeper("/docs/search", context -> Optional.of(docs.search()));
         deeper("/docs/conventions", context -> Optional.of(docs.conventions()));
         undocumented.put("/docs/search.json", context -> Cached.mark(context.contentType(JSON).result(docs.searchIndex())));
+    }
+
+    /** Says that the answer is in English in any case (RFC 9110, section 8.5). */
+    private static Context inEnglish(Context context) {
+        return context.header(AnswerLanguage.HEADER, Language.ENGLISH.tag());
     }
 
     private void problem(Context context) {

@@ -38,6 +38,7 @@ public record Problem(
                     example = "\"value\"") String parameter,
             @Property(value = "Column with the error, as the table names it.", optional = "unless the request was a row of a table",
                     example = "\"water.hardness.value\"") String column,
+            @Property(value = "Header with the error.", optional = "unless it is in a header", example = "\"Model-Version\"") String header,
             @Property("Stable code of the kind of error.") Violation.Code code,
             @Property(value = "The error, and what is allowed.",
                     example = "\"Must be from 0 to 584.178 gpg. Given: -4 gpg.\"") Message message,
@@ -50,7 +51,13 @@ public record Problem(
             String received) {
 
         public static Fault of(Violation violation, String parameter, String column) {
-            return new Fault(violation.pointer(), parameter, column, violation.code(), violation.message(), violation.allowed(),
+            return new Fault(violation.pointer(), parameter, column, null, violation.code(), violation.message(), violation.allowed(),
+                    violation.didYouMean(), violation.received());
+        }
+
+        /** An error in a header; its pointer is that of the whole request. */
+        public static Fault ofHeader(String header, Violation violation) {
+            return new Fault("", null, null, header, violation.code(), violation.message(), violation.allowed(),
                     violation.didYouMean(), violation.received());
         }
     }

@@ -2,6 +2,7 @@
 package dev.brinebook.http.problem;
 
 import dev.brinebook.text.Message;
+import java.util.List;
 
 /** Ends a request with a problem. */
 public final class ProblemException extends RuntimeException {
@@ -10,9 +11,16 @@ public final class ProblemException extends RuntimeException {
 
     private final ProblemType type;
     private final transient Message detail;
+    private final transient List<Problem.Fault> errors;
 
     public ProblemException(ProblemType type, Message detail) {
+        this(type, detail, List.of());
+    }
+
+    /** One whose document lists {@code errors}. */
+    public ProblemException(ProblemType type, Message detail, List<Problem.Fault> errors) {
         super(detail.toString(), null, false, false);
+        this.errors = List.copyOf(errors);
         this.type = type;
         this.detail = detail;
     }
@@ -23,5 +31,10 @@ public final class ProblemException extends RuntimeException {
 
     public Message detail() {
         return detail;
+    }
+
+    /** The errors to list; empty where the detail says all. */
+    public List<Problem.Fault> errors() {
+        return errors;
     }
 }

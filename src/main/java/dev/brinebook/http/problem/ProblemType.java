@@ -4,13 +4,16 @@ package dev.brinebook.http.problem;
 import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.TimeoutException;
 
 /** Every kind of problem that an answer can report, each served as a page under {@code /problems/}. */
 public enum ProblemType implements Localizable {
     MALFORMED_BODY(400),
     MALFORMED_QUERY(400),
+    UNKNOWN_MODEL_VERSION(400),
     UNAUTHORIZED(401),
     ORIGIN_REFUSED(403),
     NOT_FOUND(404),
@@ -27,6 +30,9 @@ public enum ProblemType implements Localizable {
     INTERNAL_ERROR(500),
     OVERLOADED(503),
     CALCULATION_TOO_LONG(503);
+
+    /** Those of what a request says, where the server itself refuses none. */
+    private static final Set<ProblemType> OF_CONTENT = EnumSet.of(MALFORMED_BODY, MALFORMED_QUERY, UNKNOWN_MODEL_VERSION);
 
     private final int status;
 
@@ -83,7 +89,7 @@ public enum ProblemType implements Localizable {
 
     /** The type that speaks of a bare status, when the server itself refuses a request; 505 is of the request as well. */
     public static ProblemType byStatus(int status) {
-        return Arrays.stream(values()).filter(type -> type.status == status && type != MALFORMED_BODY
-                && type != MALFORMED_QUERY).findFirst().orElse(status < 500 || status == 505 ? BAD_REQUEST : INTERNAL_ERROR);
+        return Arrays.stream(values()).filter(type -> type.status == status && !OF_CONTENT.contains(type)).findFirst()
+                .orElse(status < 500 || status == 505 ? BAD_REQUEST : INTERNAL_ERROR);
     }
 }

@@ -235,8 +235,7 @@ public final class BrinebookServer implements AutoCloseable {
     }
 
     private void faults(RoutesConfig routes) {
-        routes.exception(ProblemException.class, (problem, context) ->
-                problems.answer(context, problem.type(), problem.detail()));
+        routes.exception(ProblemException.class, (problem, context) -> problems.answer(context, problem));
         routes.exception(HttpResponseException.class, (refused, context) -> {
             ProblemType type = ProblemType.byStatus(refused.getStatus());
             if (type == ProblemType.NOT_FOUND && cors.isPreflight(context)) {

@@ -36,7 +36,6 @@ import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
-import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
@@ -143,7 +142,7 @@ public final class Assess {
         DesignConditions duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
                 duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units),
-                FitAnswer.of(assessment.fit(), units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
+                FitAnswer.of(assessment, units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
                 readiness.checks(), commissioning, year, retrofit, testUncertainty,
                 useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -171,6 +170,7 @@ public final class Assess {
         SettingFinding.explain(assessment.findings(), units, "/findings", explanation);
         CycleTable.explain("/cycle", explanation);
         RefillSetting.explain("/refill", salt, explanation);
+        YearComparison.explain(assessment, units, explanation);
     }
 
     private static List<Message> steps(AnswerUnits units) {
@@ -183,13 +183,9 @@ public final class Assess {
         sentences.add(verdict.sentence());
         assessment.findings().stream().map(Finding::code).filter(code -> code.severity() == Severity.STOP).distinct()
                 .forEach(code -> sentences.add(units.saying(code)));
-        boolean otherDose = verdict.step() == Step.SET_RIGHT || verdict.step() == Step.CONVERT;
-        List<Fit.Shortcoming> ofTheSoftener = assessment.fit().shortcomings().stream().filter(one -> one != Fit.Shortcoming.RUNS_HARD
-                && one != Fit.Shortcoming.WATER_UNTREATED
-                && !(otherDose && one == Fit.Shortcoming.SERVICE_STANDARD_NOT_MET)).toList();
-        if (!ofTheSoftener.isEmpty()) {
+        if (!assessment.shortcomings().isEmpty()) {
             sentences.add(Message.of("assess.softenerDoesFitHousehold"));
-            ofTheSoftener.forEach(one -> sentences.add(units.saying(one)));
+            assessment.shortcomings().forEach(one -> sentences.add(units.saying(one)));
         }
         boolean metered = verdict.step() == Step.CONVERT
                 || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();

@@ -5,16 +5,21 @@ import dev.brinebook.answer.cycle.CycleStepLine;
 import dev.brinebook.answer.softener.SettingFinding;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.request.softener.ControlRequest;
 import dev.brinebook.request.softener.StepMinutesRequest;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.Setting;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -26,6 +31,8 @@ import java.util.stream.IntStream;
  * @param reasons why, R1 first
  */
 record CardSettings(List<Entry> rows, List<Message> reasons) {
+
+    private static final MathContext FOUR_DIGITS_DOWN = new MathContext(4, RoundingMode.DOWN);
 
     /**
      * A setting.
@@ -67,7 +74,7 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     static CardSettings of(SheetCase sheet) {
         Collector to = new Collector(sheet);
         Step step = sheet.step();
-        if (step == Step.AS_FOUND || step == Step.SET_RIGHT && sheet.answer().retrofit() != null) {
+        if (sheet.keepsControl()) {
             changes(sheet, step == Step.AS_FOUND, to);
         } else if (step.compareTo(Step.SET_RIGHT) >= 0 && sheet.answer().settings() != null) {
             meter(sheet, to);
@@ -78,14 +85,29 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     /** Settings of the present control that change; of one that stays as found, those that protect the bed. */
     private static void changes(SheetCase sheet, boolean protecting, Collector to) {
         List<SettingFinding> findings = sheet.answer().findings();
-        IntStream.range(0, findings.size()).filter(i -> !protecting || findings.get(i).code().purpose() == Finding.Purpose.PROTECT)
-                .boxed().sorted((a, b) -> ControllerSetting.of(findings.get(a).setting())
-                        .compareTo(ControllerSetting.of(findings.get(b).setting()))).forEach(i -> {
-                            SettingFinding finding = findings.get(i);
-                            String at = "/findings/" + i;
-                            to.add(ControllerSetting.of(finding.setting()), SheetCell.of(at + "/shouldBe", finding.shouldBe()),
-                                    SheetCell.of(at + "/set", finding.set()), null, finding.why());
-                        });
+        List<Integer> listed = IntStream.range(0, findings.size())
+                .filter(i -> !protecting || findings.get(i).code().purpose() == Finding.Purpose.PROTECT)
+                .boxed().sorted(Comparator.comparing(i -> ControllerSetting.of(findings.get(i).setting()))).toList();
+        boolean refills = listed.stream().anyMatch(i -> findings.get(i).setting() == Setting.REFILL)
+                || sheet.resolved("/preferences/controller/refillMinutesStep").isPresent();
+        for (int i : listed) {
+            SettingFinding finding = findings.get(i);
+            String at = "/findings/" + i;
+            to.add(ControllerSetting.of(finding.setting()), SheetCell.of(at + "/shouldBe", finding.shouldBe()),
+                    SheetCell.of(at + "/set", finding.set()), null, finding.why());
+            if (finding.setting() == Setting.SALT_DOSE && !refills) {
+                refill(sheet, to);
+            }
+        }
+    }
+
+    /** Most valves take the salt as minutes of refill: other salt is other minutes. Source: common practice. */
+    private static void refill(SheetCase sheet, Collector to) {
+        StepMinutesRequest now = sheet.request().softener().minutes();
+        SheetRefill refill = SheetRefill.of(sheet);
+        to.add(ControllerSetting.REFILL, refill.setting(), before(now == null ? null : now.refill()), Guess.REFILL_FLOW,
+                Message.of("recommendedSettings.doseDissolvesWaterFlows", Text.rounded(refill.volume()),
+                        Text.rounded(sheet.answer().refill().flow())));
     }
 
     private static void meter(SheetCase sheet, Collector to) {
@@ -95,10 +117,9 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
         to.add(ControllerSetting.HARDNESS, exact("hardness", set.hardness()), given(now.hardnessSetting()), Guess.IRON,
                 reason(set, "hardness"));
         to.add(ControllerSetting.CAPACITY, exact("capacity", set.capacity()), given(now.capacitySetting()), null, reason(set, "capacity"));
-        if (set.reserve().value().signum() > 0) {
-            to.add(ControllerSetting.RESERVE, reserve(set), null, Guess.USE, reason(set, "reserve"));
-        }
-        to.add(ControllerSetting.SALT, exact("saltPerRegeneration", set.saltPerRegeneration()), sheet.guessed("/softener/saltDose") ? null
+        to.add(ControllerSetting.METER_VOLUME, meterVolume(set.meterVolume()), null, null, reason(set, "meterVolume"));
+        to.add(ControllerSetting.RESERVE, reserve(set), null, Guess.USE, reason(set, "reserve"));
+        to.add(ControllerSetting.SALT, exact("saltPerRegeneration", set.saltPerRegeneration()), sheet.guessedSalt() ? null
                 : SheetCell.of("/fit/saltPerRegeneration", sheet.answer().fit().saltPerRegeneration()), null, reason(set, "saltDose"));
         steps(sheet, to);
         to.add(ControllerSetting.DAY_OVERRIDE, SheetCell.inWords("/settings/dayOverride", Message.of("settingFinding.days",
@@ -147,6 +168,12 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     /** A setting with every digit: rounded once more it might not be one that can be set. */
     private static SheetCell exact(String name, Quantity<?> quantity) {
         return SheetCell.inWords("/settings/" + name, Text.exact(quantity), quantity.value());
+    }
+
+    /** What no controller takes exactly: rounded down, so that it does not regenerate too late. */
+    private static SheetCell meterVolume(VolumeQuantity volume) {
+        return SheetCell.inWords("/settings/meterVolume", Text.exact(new VolumeQuantity(volume.value().round(FOUR_DIGITS_DOWN),
+                volume.unit())), volume.value());
     }
 
     private static SheetCell given(Quantity<?> quantity) {

@@ -7,8 +7,8 @@ import dev.brinebook.text.Localizable;
 
 /** What is entered at a controller, in the order of a common menu. Source: common practice. */
 enum ControllerSetting implements Localizable {
-    TIME_OF_DAY, HARDNESS, CAPACITY, RESERVE, SALT, BACKWASH, BRINE, SECOND_BACKWASH, FAST_RINSE, REFILL, BACKWASH_FLOW, INTERVAL,
-    DAY_OVERRIDE, HOUR;
+    TIME_OF_DAY, HARDNESS, CAPACITY, METER_VOLUME, RESERVE, SALT, BACKWASH, BRINE, SECOND_BACKWASH, FAST_RINSE, REFILL, BACKWASH_FLOW,
+    INTERVAL, DAY_OVERRIDE, HOUR;
 
     static ControllerSetting of(Setting setting) {
         return switch (setting) {

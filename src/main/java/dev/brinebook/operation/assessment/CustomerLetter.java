@@ -13,6 +13,7 @@ import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Message;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -45,13 +46,19 @@ record CustomerLetter(Map<String, SheetWords> say, SheetCase.Head head, Message 
                 cautions(sheet), measured(sheet), assumed(sheet));
     }
 
-    /** Every stop, then what the customer must see to, by rank: what stops is first. */
+    /** Every stop, the warnings in front whoever sees to them, then what the customer must see to. */
     private static List<Message> cautions(SheetCase sheet) {
         List<CautionAnswer> all = sheet.answer().cautions().stream().filter(one -> !SAID_ELSEWHERE.contains(one.code())).toList();
-        List<CautionAnswer> wanted = all.stream().filter(one -> one.severity() == Severity.STOP
-                || one.reader() != Reader.INSTALLER).toList();
-        long serious = wanted.stream().filter(one -> one.severity() != Severity.INFO).count();
-        return wanted.stream().limit(Math.min(MOST_CAUTIONS, Math.max(MOST_NOTES, serious))).map(CautionAnswer::message).toList();
+        List<CautionAnswer> wanted = all.stream().filter(one -> isSerious(one) && one.inFront() || one.reader() != Reader.INSTALLER)
+                .sorted(Comparator.comparing(CautionAnswer::severity)).toList();
+        long stops = wanted.stream().filter(one -> one.severity() == Severity.STOP).count();
+        long serious = wanted.stream().filter(CustomerLetter::isSerious).count();
+        return wanted.stream().limit(Math.max(stops, Math.min(MOST_CAUTIONS, Math.max(MOST_NOTES, serious))))
+                .map(CautionAnswer::message).toList();
+    }
+
+    private static boolean isSerious(CautionAnswer caution) {
+        return caution.severity() != Severity.INFO;
     }
 
     private static List<Row> measured(SheetCase sheet) {
@@ -66,7 +73,7 @@ record CustomerLetter(Map<String, SheetWords> say, SheetCase.Head head, Message 
         if (!sheet.guessed("/household/usePerPerson")) {
             rows.add(Row.of(Message.of(SheetWords.WATER_A_DAY), SheetCell.of("/demand/dailyUse", sheet.answer().demand().dailyUse())));
         }
-        if (!sheet.guessed("/softener/saltDose")) {
+        if (!sheet.guessedSalt()) {
             rows.add(salt(sheet));
         }
         return rows;
@@ -85,7 +92,7 @@ record CustomerLetter(Map<String, SheetWords> say, SheetCase.Head head, Message 
         if (sheet.guessed("/household/usePerPerson")) {
             rows.add(Row.of(Message.of(SheetWords.WATER_A_DAY), SheetCell.of("/demand/dailyUse", sheet.answer().demand().dailyUse())));
         }
-        if (sheet.guessed("/softener/saltDose")) {
+        if (sheet.guessedSalt()) {
             rows.add(salt(sheet));
         }
         prices(SheetWords.SALT_PRICE, "/prices/saltBag", sheet, rows);

@@ -15,7 +15,7 @@ import dev.brinebook.softener.DesignConditions;
 public record DemandAnswer(
         @Basis(formula = "formula.common.indoorUseSoftenedShare", source = "REU-2016")
         @Property("Mean softened use per day.") VolumeQuantity dailyUse,
-        @Basis(formula = "formula.common.gammaDistributionUseDay", source = "DAIAD")
+        @Basis(formula = "formula.household.highestDayQuantile", source = "DAIAD")
         @From("dailyUse")
         @Property("Softened use exceeded on 1 day in 1,000 of the busiest weekday and month.") VolumeQuantity highestDailyUse,
         @Basis(formula = "formula.common.meanSoftenedUseHardness", source = "WQP-2009")

@@ -18,6 +18,7 @@ import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.api.quantity.WaterPerCapacityQuantity;
+import dev.brinebook.assessment.Assessment;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.ColumnResult;
 import dev.brinebook.resin.EfficiencyLine;
@@ -28,11 +29,14 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-@SchemaDescription("Whether the existing softener is large enough, at its present salt dose.")
+@SchemaDescription("Whether the existing softener is large enough, and its results at its present salt dose.")
 public record FitAnswer(
-        @Property(value = "Whether the softener is large enough.", example = "true") Boolean fits,
+        @Property(value = "Whether the softener is large enough. Settings that let hard water through do not count.",
+                example = "true") Boolean fits,
         @Property("Reasons why it does not fit, as stable codes. Empty when it fits.") List<Fit.Shortcoming> shortcomings,
         @Property(value = "The same in words.", example = "[]", eachOf = Fit.Shortcoming.class) List<Message> reasons,
+        @Property(value = "Reasons that could not be checked, because the size of its tank was not given, as the same codes.",
+                optional = "when all were checked", example = "[\"bedTooShallow\"]") List<Fit.Shortcoming> notChecked,
         @Basis
         @Property("Resin volume.") VolumeQuantity resinVolume,
         @Basis(formula = "formula.softener.resinVolumeCrossSection", source = "CP-TANKS")
@@ -76,14 +80,20 @@ public record FitAnswer(
         List<EfficiencyLineAnswer> efficiencyLines) {
 
     /** The fit in the units of the answer, with its basis recorded below {@code pointer}. */
-    public static FitAnswer of(Fit fit, AnswerUnits units, String pointer, Explanation explanation) {
+    static FitAnswer of(Assessment assessment, AnswerUnits units, String pointer, Explanation explanation) {
+        Fit fit = assessment.fit();
+        List<Fit.Shortcoming> shortcomings = assessment.shortcomings();
+        List<Fit.Shortcoming> notChecked = fit.notChecked(assessment.found().datasheet());
         DosedSoftener dosed = fit.dosed();
         Optional<ColumnResult.Settled> cycle = dosed.softener().capacity().cycle(dosed.softener().salt(),
                 dosed.saltDoseGramsPerLitre());
         CapacityBasis.explain(pointer + "/capacity", dosed.softener().capacity(), units, explanation);
         FlowCheckAnswer.explain(pointer, units, explanation);
-        return new FitAnswer(fit.fits(), fit.shortcomings(),
-                fit.shortcomings().stream().map(units::saying).toList(),
+        if (notChecked.contains(Fit.Shortcoming.BED_TOO_SHALLOW)) {
+            FlowCheckAnswer.explainByResinAlone(pointer, explanation);
+        }
+        return new FitAnswer(shortcomings.isEmpty(), shortcomings, shortcomings.stream().map(units::saying).toList(),
+                notChecked.isEmpty() ? null : notChecked,
                 units.resinVolume(dosed.softener().bed().resinLitres()), units.length(dosed.softener().bed().depthMetres()),
                 Rounding.answer(dosed.softener().bed().freeboardShare(dosed.softener().tankHeightMetres())),
                 units.saltDose(dosed.saltDoseGramsPerLitre()), units.mass(dosed.saltGrams() / 1000),

@@ -2,9 +2,7 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleStepLine;
-import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.regeneration.CycleStep;
@@ -17,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A card for the hands at the controller: what to enter, and what to measure.
@@ -24,7 +23,7 @@ import java.util.stream.IntStream;
  * @param say fixed words
  * @param head texts and dates of the job
  * @param description one sentence about the page
- * @param note what there is to say of settings that are not listed
+ * @param note that the softener does not fit, and what there is to say of settings that are not listed
  */
 record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message description, SheetCell resin,
         List<CardSettings.Entry> settings, List<Message> note, List<Check> checks) {
@@ -50,6 +49,10 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
     }
 
     private static List<Message> note(SheetCase sheet, CardSettings settings) {
+        return Stream.concat(sheet.doesNotFit().stream(), ofSettings(sheet, settings).stream()).toList();
+    }
+
+    private static List<Message> ofSettings(SheetCase sheet, CardSettings settings) {
         return switch (sheet.step()) {
             case TREAT_FIRST -> List.of(Message.of(SheetWords.TREAT_BEFORE_SETTING));
             case NONE_NEEDED -> List.of(sheet.answer().verdict().action());
@@ -69,13 +72,12 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
                 new FlowQuantity(low(flow.value()), flow.unit()), new FlowQuantity(high(flow.value()), flow.unit())),
                 Guess.DRAIN_FLOW.in(sheet)));
         brine(sheet).ifPresent(checks::add);
-        VolumeQuantity water = sheet.answer().refill().water();
-        checks.add(new Check(SheetWords.REFILL_WATER, SheetCell.of("/refill/water", water), Text.roundedSpan(
+        SheetRefill refill = SheetRefill.of(sheet);
+        VolumeQuantity water = refill.volume();
+        checks.add(new Check(SheetWords.REFILL_WATER, refill.water("/refill/water"), Text.roundedSpan(
                 new VolumeQuantity(low(water.value()), water.unit()), new VolumeQuantity(high(water.value()), water.unit())),
                 Guess.REFILL_FLOW.in(sheet)));
-        checks.add(new Check(SheetWords.SOFT_HARDNESS, null, sheet.resolved("/preferences/endPoint")
-                .map(limit -> Message.of("installerCard.below", measure(limit))).orElseGet(() -> Message.of("installerCard.soft")
-                        .inMetricUnits(sheet.units() == AnswerUnits.METRIC)), null));
+        checks.add(new Check(SheetWords.SOFT_HARDNESS, null, Message.of("installerCard.below", sheet.softBelow()), null));
         return checks;
     }
 
@@ -86,10 +88,6 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
                 .mapToObj(i -> new Check(SheetWords.BRINE_MINUTES, SheetCell.of("/cycle/steps/" + i + "/wholeMinutes",
                         BigDecimal.valueOf(steps.get(i).wholeMinutes())), Message.of("text.to", steps.get(i).guideMinMinutes(),
                         steps.get(i).guideMaxMinutes()), Guess.BRINE_FLOW.in(sheet))).findFirst();
-    }
-
-    private static Message measure(Resolved value) {
-        return Text.measure(value.value(), value.unit());
     }
 
     private static BigDecimal low(BigDecimal value) {

@@ -13,11 +13,11 @@ import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Numbers of a letter: the softener now, the option advised, and the next one up.
@@ -42,11 +42,10 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
         return new LetterFigures(sheet, now, advised, next);
     }
 
-    /** The options side by side. */
+    /** The options side by side, with that which the saving is over. */
     List<Option> columns() {
-        List<Option> columns = new ArrayList<>();
-        List.of(now, advised, next).forEach(option -> option.ifPresent(columns::add));
-        return columns;
+        return Stream.of(now, gain().flatMap(gain -> sheet.option(gain.increment().over())), advised, next).flatMap(Optional::stream)
+                .distinct().toList();
     }
 
     List<Message> heads() {
@@ -57,7 +56,8 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
         if (now.isEmpty()) {
             return List.of();
         }
-        return List.of(row(SheetWords.HARD_DAYS, this::hardDays), row(SheetWords.BAGS, this::bags),
+        return List.of(row(SheetWords.HARD_DAYS, this::hardDays), new Row(Message.of("customerLetter.bagsOf", Text.rounded(bag())),
+                        columns().stream().map(this::bags).toList()),
                 row(SheetWords.WATER_USED, option -> SheetCell.of(option.at("water"), option.rung().water())),
                 row(SheetWords.COST, this::cost));
     }
@@ -87,8 +87,11 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
     }
 
     BigDecimal wholeBags(Option option) {
-        MassQuantity bag = sheet.answer().year().saltAsFound().bag();
-        return option.rung().salt().value().divide(bag.value(), 0, RoundingMode.CEILING);
+        return option.rung().salt().value().divide(bag().value(), 0, RoundingMode.CEILING);
+    }
+
+    private MassQuantity bag() {
+        return sheet.answer().year().saltAsFound().bag();
     }
 
     SheetCell cost(Option option) {

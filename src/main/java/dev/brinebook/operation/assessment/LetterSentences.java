@@ -18,6 +18,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a letter says to the customer, in plain sentences. */
 final class LetterSentences {
@@ -45,6 +46,7 @@ final class LetterSentences {
                 ? Sentence.of(Message.of("customerLetter.softenerUsesBagsHard", figures.wholeBags(now), LetterFigures.wholeDays(now)),
                         figures.bags(now), figures.hardDays(now))
                 : Sentence.of(Message.of("customerLetter.softenerUsesBags", figures.wholeBags(now)), figures.bags(now))));
+        sheet.doesNotFit().ifPresent(why -> sentences.add(Sentence.of(why)));
         return sentences;
     }
 
@@ -55,10 +57,8 @@ final class LetterSentences {
             sentences.add(new Sentence("/verdict/sentence", sheet.answer().verdict().sentence()));
         }
         figures.advised().ifPresent(option -> {
-            if (option.step() != Step.SET_RIGHT) {
-                sentences.add(price(option));
-            }
-            figures.gain().ifPresent(gain -> sentences.addAll(gains(gain)));
+            sentences.addAll(option.step() == Step.SET_RIGHT ? corrected()
+                    : Stream.concat(Stream.of(price(option)), figures.gain().stream().flatMap(gain -> gains(gain).stream())).toList());
             hardDays(option).ifPresent(sentences::add);
         });
         return sentences;
@@ -101,14 +101,30 @@ final class LetterSentences {
                         Message.of("customerLetter.moreWorkIsNeeded")), cell);
     }
 
+    /** Nothing is bought; what it then costs a year may still be more. */
+    private List<Sentence> corrected() {
+        return figures.gain().filter(gain -> sign(gain) < 0).map(gain -> {
+            SheetCell cell = size(gain);
+            return List.of(Sentence.of(Message.of("customerLetter.nothingToBuy", cell.value()), cell));
+        }).orElseGet(() -> Stream.concat(Stream.of(Sentence.of(Message.of("customerLetter.thisIsFree"))),
+                figures.gain().stream().flatMap(gain -> gains(gain).stream())).toList());
+    }
+
+    private static int sign(Gain gain) {
+        return SheetCase.rounded(gain.increment().savedPerYear().value()).signum();
+    }
+
+    /** What a year costs less or more, without a sign. */
+    private SheetCell size(Gain gain) {
+        Money saved = gain.increment().savedPerYear();
+        return sheet.money(gain.at("savedPerYear"), new Money(saved.value().abs(), saved.unit()));
+    }
+
     private List<Sentence> gains(Gain gain) {
         List<Sentence> sentences = new ArrayList<>();
-        Money saved = gain.increment().savedPerYear();
-        String at = gain.at("savedPerYear");
         String over = WireNames.of(gain.increment().over());
-        Money size = new Money(saved.value().abs(), saved.unit());
-        int sign = SheetCase.rounded(saved.value()).signum();
-        SheetCell cell = sheet.money(at, size);
+        int sign = sign(gain);
+        SheetCell cell = size(gain);
         sentences.add(sign == 0 ? Sentence.of(Message.of("customerLetter.costsStay"))
                 : Sentence.of(sign > 0 ? Message.of("customerLetter.youSave", cell.value(), over)
                         : Message.of("customerLetter.costsMore", cell.value(), over), cell));
@@ -137,9 +153,9 @@ final class LetterSentences {
         return Optional.of(Sentence.of(Message.of("customerLetter.itPaysBack", Text.years(years.value().doubleValue())), cell));
     }
 
-    /** Days of hard water, where the change makes more or fewer of them. */
+    /** Days of hard water, where the change makes them more or fewer by a day at least. */
     private Optional<Sentence> hardDays(Option option) {
-        return figures.now().filter(now -> LetterFigures.wholeDays(now).compareTo(LetterFigures.wholeDays(option)) != 0)
+        return figures.now().filter(now -> now.rung().hardDays().subtract(option.rung().hardDays()).abs().compareTo(BigDecimal.ONE) >= 0)
                 .map(now -> Sentence.of(Message.of("customerLetter.hardDaysInstead", LetterFigures.wholeDays(option),
                         LetterFigures.wholeDays(now)), figures.hardDays(option), figures.hardDays(now)));
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
+import dev.brinebook.answer.resin.CapacityBasis;
 import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
@@ -32,7 +33,7 @@ import java.util.List;
 public record RecommendedSettings(
         @From("/hardness/compensated")
         @Property("Hardness, rounded up to a step of the controller, in its unit.") HardnessQuantity hardness,
-        @From("saltDose")
+        @From(value = {"saltDose", "/fit/resinVolume"}, unless = {"/verdict/step", "improve", "replace"})
         @Property("Capacity, rounded down to a step of the controller, in its unit.") CapacityQuantity capacity,
         @From({"capacity", "hardness"})
         @Property("Water between regenerations: capacity divided by hardness.") VolumeQuantity meterVolume,
@@ -47,9 +48,10 @@ public record RecommendedSettings(
         @From({"reserve", "/demand/dailyUse"})
         @Property(value = "The reserve in days of mean use.", unit = "days", example = "1.5",
                 optional = "when preferences.controller.reserveDaysStep is not given, or nothing is used") BigDecimal reserveDays,
+        @From(value = {"/tradeOff/boundBy", "/tradeOff/doses/*/saltDose", "/tradeOff/doses/*/costPerYear"},
+                unless = {"/verdict/step", "improve", "replace"})
         @Property("Salt dose.") SaltDoseQuantity saltDose,
-        @Basis(formula = "recommendedSettings.saltDoseResinVolume", source = "WQP-2009")
-        @From("saltDose")
+        @From(value = {"saltDose", "/fit/resinVolume"}, unless = {"/verdict/step", "improve", "replace"})
         @Property("Salt per regeneration, in steps of the controller if it takes salt by mass.") MassQuantity saltPerRegeneration,
         @Property(value = "Day override: days after which it regenerates regardless of use.", unit = "days", example = "14")
         Integer dayOverride,
@@ -82,6 +84,7 @@ public record RecommendedSettings(
                 Text.rounded(units.hardness(duty.hardness().totalMgPerL()))), "CP-IRON-FACTORS");
         add(reasons, explanation, "capacity", Message.of("recommendedSettings.whatSaltRestoresRounded",
                 ControllerQuantities.inWords(set.salt(option.dosed().saltGrams()))), option.dosed().softener().capacity().sourceKey());
+        CapacityBasis.explain("/settings/capacity", option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), units, explanation);
         add(reasons, explanation, "meterVolume", Message.of("recommendedSettings.value", ControllerQuantities.inWords(capacity),
                 ControllerQuantities.inWords(hardness)), "WQP-2009");
         add(reasons, explanation, "reserve", everyNight ? Message.of("recommendedSettings.noReserveMeetsService")
@@ -99,7 +102,8 @@ public record RecommendedSettings(
                 ? Message.of("recommendedSettings.reserveDoseCostsLeast")
                 : Message.sentences(Message.of("recommendedSettings.reserveDoseCostsLeastThose"), units.saying(bound)))
                 .orElseGet(() -> Message.of("recommendedSettings.noDoseMeetsAll")), "TRADE-EFFICIENT");
-        reasons.add(new SettingReason("saltPerRegeneration", Message.of("recommendedSettings.saltDoseResinVolume")));
+        add(reasons, explanation, "saltPerRegeneration", Message.of("recommendedSettings.saltDoseResinVolume", Text.rounded(dose),
+                Text.rounded(units.resinVolume(option.dosed().softener().bed().resinLitres()))), "WQP-2009");
         add(reasons, explanation, "dayOverride", duty.iron()
                 ? Message.of("recommendedSettings.regenerateLeastEveryDays",
                         settings.overrideDays(), Policy.DEFAULT_OVERRIDE_DAYS, Text.number(WaterCautions.IRON_STAINS_MG_PER_L))

@@ -7,6 +7,9 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.Money;
+import dev.brinebook.quantity.HardnessUnit;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.resin.CyclicColumn;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
@@ -19,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What every sheet is made of.
@@ -60,6 +64,17 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits
         return answer.verdict().step();
     }
 
+    /** Whether the present control stays: as it is, or a clock whose settings are corrected. */
+    boolean keepsControl() {
+        return step() == Step.AS_FOUND || step() == Step.SET_RIGHT && answer.retrofit() != null;
+    }
+
+    /** That the softener does not fit, and why; empty where it does, and where no softener is the question. */
+    Optional<Message> doesNotFit() {
+        return answer.fit().fits() || step().compareTo(Step.AS_FOUND) < 0 ? Optional.empty() : Optional.of(Message.sentences(
+                Stream.concat(Stream.of(Message.of("assess.softenerDoesFitHousehold")), answer.fit().reasons().stream()).toList()));
+    }
+
     /** Options with figures, from the smallest to the largest change; none while the water must be treated first. */
     List<Option> options() {
         if (answer.year() == null) {
@@ -91,6 +106,22 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits
         return given == null || given.unit() == answered.unit()
                 ? SheetCell.inWords("/hardness/tested", Text.rounded(answered), answered.value())
                 : SheetCell.words(Text.rounded(given));
+    }
+
+    /** The hardness below which the water is soft: the end point given, or the usual one in the unit of the test. */
+    Message softBelow() {
+        HardnessQuantity asked = request.preferences() == null ? null : request.preferences().endPoint();
+        if (asked != null) {
+            return Text.exact(asked);
+        }
+        HardnessQuantity given = request.water().hardness();
+        HardnessUnit unit = given == null ? answer.hardness().tested().unit() : given.unit();
+        return Text.rounded(new HardnessQuantity(Rounding.answer(unit.fromBase(CyclicColumn.DEFAULT_END_POINT_MG_PER_L)), unit));
+    }
+
+    /** Whether nobody said how much salt a regeneration takes. */
+    boolean guessedSalt() {
+        return request.softener().saltPerRegeneration() == null && guessed("/softener/saltDose");
     }
 
     /** Money as a customer reads it: rounded, with the sign of the currency where the language puts it. */

@@ -6,7 +6,9 @@ import dev.brinebook.answer.softener.ReadinessCheck;
 import dev.brinebook.answer.verdict.RungAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Text;
+import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.operation.assessment.SheetCase.Option;
+import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
@@ -27,9 +29,11 @@ import java.util.stream.IntStream;
  * @param say fixed words
  * @param head texts and dates of the job
  * @param description one sentence about the page
+ * @param unfit that the softener does not fit, and why; empty where it does
  * @param fitted whether something is fitted, for which the list of steps is
  */
-record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message description, Sentence verdict, boolean fitted,
+record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message description, Sentence verdict,
+        List<Message> unfit, boolean fitted,
         List<Before> buying, List<Row> steps, List<Message> day, List<Sentence> firstDay, List<Sentence> firstWeek,
         List<Sentence> firstMonth, List<SheetWords> readings, List<Reason> reasons, List<Group> cautions) {
 
@@ -49,9 +53,10 @@ record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message d
         boolean fitted = sheet.step().compareTo(Step.CONVERT) >= 0 && sheet.answer().settings() != null;
         boolean works = sheet.step().compareTo(Step.AS_FOUND) >= 0 && sheet.answer().cycle() != null;
         List<Message> reasons = CardSettings.of(sheet).reasons();
-        return new SiteChecklist(SheetWords.all(), sheet.head(), sheet.answer().verdict().sentence(), verdict(sheet), fitted,
+        return new SiteChecklist(SheetWords.all(), sheet.head(), sheet.answer().verdict().sentence(), verdict(sheet),
+                sheet.doesNotFit().stream().toList(), fitted,
                 fitted ? sheet.answer().readiness().stream().map(SiteChecklist::before).toList() : List.of(),
-                works ? steps(sheet) : List.of(), fitted ? sheet.answer().commissioning() : List.of(),
+                works ? steps(sheet) : List.of(), fitted ? day(sheet) : List.of(),
                 works ? List.of(Sentence.of(Message.of(SheetWords.FIRST_DAY_SOFT)), Sentence.of(Message.of(SheetWords.FIRST_DAY_LEAKS)))
                         : List.of(),
                 works ? firstWeek(sheet) : List.of(), works ? firstMonth(sheet) : List.of(),
@@ -73,15 +78,24 @@ record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message d
                 check.state() == Readiness.State.NOT_MET ? List.of(check.whenNotMet()) : List.of());
     }
 
+    /** What is limited there in the unit of the answer is limited here in that of the test. */
+    private static List<Message> day(SheetCase sheet) {
+        List<Message> day = new ArrayList<>(sheet.answer().commissioning());
+        day.set(CommissioningStep.TEST_SOFTENED_WATER.ordinal(), Message.of("siteChecklist.testSoftenedWater", sheet.softBelow()));
+        return day;
+    }
+
     private static List<Row> steps(SheetCase sheet) {
         List<CycleStepLine> steps = sheet.answer().cycle().steps();
+        SheetRefill refill = SheetRefill.of(sheet);
         return IntStream.range(0, steps.size()).mapToObj(i -> {
             CycleStepLine step = steps.get(i);
             String at = "/cycle/steps/" + i;
             return Row.of(Message.of(ControllerSetting.of(step.step())), step.tenthMinutes() == null
                     ? SheetCell.of(at + "/wholeMinutes", BigDecimal.valueOf(step.wholeMinutes()))
-                    : SheetCell.of(at + "/tenthMinutes", step.tenthMinutes()),
-                    SheetCell.of(at + "/flow", step.flow()), SheetCell.of(at + "/waterTaken", step.waterTaken()),
+                    : refill.derived() ? SheetCell.words(refill.tenthMinutes()) : SheetCell.of(at + "/tenthMinutes", step.tenthMinutes()),
+                    SheetCell.of(at + "/flow", step.flow()), step.step() == CycleStep.Kind.REFILL ? refill.water(at + "/waterTaken")
+                            : SheetCell.of(at + "/waterTaken", step.waterTaken()),
                     SheetCell.of(at + "/waterToDrain", step.waterToDrain()));
         }).toList();
     }

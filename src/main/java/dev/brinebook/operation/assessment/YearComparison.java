@@ -5,16 +5,20 @@ import dev.brinebook.answer.regeneration.SaltPurchases;
 import dev.brinebook.answer.regeneration.Saving;
 import dev.brinebook.answer.regeneration.YearTotals;
 import dev.brinebook.api.Basis;
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.From;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.assessment.Assessment;
 import dev.brinebook.model.Model;
 import dev.brinebook.regeneration.SaltStore;
+import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Message;
 import java.time.LocalDate;
 
 @SchemaDescription("Expected results of a year now, and of one with a meter. The salt purchases are an example. Their dates belong to "
@@ -37,6 +41,20 @@ public record YearComparison(
         @Property("Water saved with the recommended settings. Negative if they use more.") VolumeQuantity waterSaved,
         @Property("Salt purchases with the present settings, as an example.") SaltPurchases saltAsFound,
         @Property("Salt purchases with the recommended settings, as an example.") SaltPurchases saltMetered) {
+
+    /** How the salt and water of each year come from its regenerations. */
+    static void explain(Assessment assessment, AnswerUnits units, Explanation explanation) {
+        explain("/year/asFound", assessment.fit().dosed(), units, explanation);
+        explain("/year/meteredAtFoundDose", assessment.fit().dosed(), units, explanation);
+        explain("/year/metered", assessment.recommended().dosed(), units, explanation);
+    }
+
+    private static void explain(String pointer, DosedSoftener dosed, AnswerUnits units, Explanation explanation) {
+        explanation.because(pointer + "/salt", Message.of("formula.assessment.regenerationsSaltPer",
+                Text.of(units.mass(dosed.saltGrams() / 1000))), "WQP-2009");
+        explanation.because(pointer + "/water", Message.of("formula.assessment.regenerationsWaterPer",
+                Text.of(units.volume(dosed.cycle().waterLitres()))), "CP-CYCLE");
+    }
 
     static YearComparison of(Assessment assessment, SaltStore store, AnswerUnits units, Model model) {
         SoftenerSettings.Year found = assessment.years().asFound();

@@ -13,6 +13,9 @@ import java.util.stream.Stream;
 /** Puts a ranking into sentences. */
 final class CandidateChoice {
 
+    /** Half a hundredth of the money of the prices: what no answer shows. */
+    private static final double LEAST_DIFFERENCE = 0.005;
+
     private CandidateChoice() {
     }
 
@@ -49,6 +52,9 @@ final class CandidateChoice {
         Message name = name(next);
         if (!next.fit().fits()) {
             return Message.sentences(Message.of("choice.softenerDoesFit", name), units.saying(next.fit().shortcomings().get(0)));
+        }
+        if (Math.abs(next.costPerYear() - best.costPerYear()) < LEAST_DIFFERENCE) {
+            return Message.of("choice.costsTheSame", name);
         }
         return ranked.stream().allMatch(one -> one.candidate().price().isPresent())
                 ? Message.of("choice.priceSoftenerCostsYear", name(best), Text.rounded(best.costPerYear(), currency), name,

@@ -86,7 +86,7 @@ public final class SizeSoftener {
         request.water().questionUnit(explanation);
         explain(request, ranked, prices.currency(), units, explanation);
         Map<String, CandidateRequest> bySku = request.candidates() == null ? Map.of() : request.candidates().stream()
-                .collect(Collectors.toMap(CandidateRequest::sku, Function.identity(), (first, second) -> first));
+                .collect(Collectors.toMap(CandidateRequest::sku, Function.identity()));
         List<SizedSoftener> sized = new ArrayList<>();
         for (Ranked one : ranked) {
             sized.add(SizedSoftener.of(sized.size() + 1, one, bySku.get(one.candidate().name()), units,
@@ -132,9 +132,17 @@ public final class SizeSoftener {
                                 : OptionalDouble.of(candidate.price().value().doubleValue()))).toList();
         double highest = salt.fromSodiumChloride(SaltDoseUnit.POUND_PER_CUBIC_FOOT.toBase(
                 DoseChoice.HIGHEST_POUNDS_PER_CUBIC_FOOT));
+        assumeTanks(request, model, explanation);
         candidates.forEach(candidate -> SoftenerCase.requireCapacity(candidate.softener(), dose.orElse(highest),
                 dose.isPresent() ? "/saltDose" : "/water"));
         return candidates;
+    }
+
+    /** Records the size of every tank that is not given. */
+    private static void assumeTanks(SizingRequest request, Model model, Explanation explanation) {
+        for (int i = 0; request.candidates() != null && i < request.candidates().size(); i++) {
+            request.candidates().get(i).asSoftener(null).resolved(model).assumeTank("/candidates/" + i, explanation);
+        }
     }
 
     private static String name(StandardTank tank) {
@@ -164,9 +172,7 @@ public final class SizeSoftener {
         FlowCheckAnswer.explain("/candidates/*", units, explanation);
         if (request.candidates() != null) {
             if (ranked.stream().anyMatch(one -> !one.notChecked().isEmpty())) {
-                Message byResin = Message.of("sizeSoftener.limitOfResinAlone");
-                explanation.because("/candidates/*/continuousFlow/limit", byResin, "DAVIS");
-                explanation.because("/candidates/*/peakFlow/limit", byResin, "CP-HYDRAULICS");
+                FlowCheckAnswer.explainByResinAlone("/candidates/*", explanation);
             }
             Message rating = Message.of("sizeSoftener.ratingGivenRequestWhere");
             explanation.because("/candidates/*/continuousFlow/limit", rating, "REQUEST");

@@ -19,7 +19,9 @@ import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.text.Message;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 @SchemaDescription("A water and a household that need a softener.")
 public record SizingRequest(
@@ -46,6 +48,7 @@ public record SizingRequest(
     @Override
     public void check(Violations at) {
         LocalPrices.check(prices, household, at);
+        checkNames(at);
         for (int i = 0; candidates != null && i < candidates.size(); i++) {
             CandidateRequest candidate = candidates.get(i);
             String currency = candidate == null || candidate.price() == null ? null : candidate.price().unit();
@@ -57,6 +60,17 @@ public record SizingRequest(
         if (!at.at("salt").here()) {
             SaltDoseRange.check(saltDose, CapacityTable.minSaltDoseGramsPerLitre(salt == null ? Salt.SODIUM_CHLORIDE : salt),
                     CapacityTable.MAX_SALT_DOSE_GRAMS_PER_LITRE, at.at("saltDose"));
+        }
+    }
+
+    /** Two of one name could not be told apart in the answer. */
+    private void checkNames(Violations at) {
+        Set<String> names = new HashSet<>();
+        for (int i = 0; candidates != null && i < candidates.size(); i++) {
+            String sku = candidates.get(i) == null ? null : candidates.get(i).sku();
+            if (sku != null && !names.add(sku)) {
+                at.at("candidates").at(i).add("sku", Code.INCONSISTENT, Message.of("problem.softener.skuGivenTwice"));
+            }
         }
     }
 }

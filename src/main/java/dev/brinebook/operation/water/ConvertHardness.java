@@ -8,6 +8,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
@@ -34,8 +35,10 @@ public final class ConvertHardness {
 
     private static HardnessConversionAnswer answer(HardnessConversionRequest request) {
         double mgPerL = request.hardnessMgPerL();
-        Explanation explanation = new Explanation();
-        if (request.hardness() == null) {
+        HardnessQuantity given = request.hardness();
+        Explanation explanation = (given == null || given.unit() == HardnessUnit.GPG ? AnswerUnits.US : AnswerUnits.METRIC).explanation();
+        request.questionHighHardness(explanation);
+        if (given == null) {
             explanation.because("/inEveryUnit", Message.of("formula.water.of2497Calcium4"), "SM2340B");
         }
         explanation.because("/classes/usgs", Message.of("formula.water.upperEnds60120"), "USGS-HARDNESS");
@@ -44,7 +47,7 @@ public final class ConvertHardness {
         List<HardnessQuantity> inEveryUnit = Arrays.stream(HardnessUnit.values())
                 .map(unit -> new HardnessQuantity(Rounding.answer(unit.fromBase(mgPerL)), unit)).toList();
         HardnessClasses classes = HardnessClasses.of(mgPerL);
-        return new HardnessConversionAnswer(summary(mgPerL, classes), inEveryUnit, classes, explanation.cautions(),
+        return new HardnessConversionAnswer(explanation.behindStops(summary(mgPerL, classes)), inEveryUnit, classes, explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 

@@ -21,7 +21,8 @@ public record HardnessConversionAnswer(
         @Basis(formula = "formula.water.grainsGallonsTheirExact", source = "NIST-SP811")
         @Basis(formula = "formula.water.of10MgLCao", source = "DIN38409-6")
         @Basis(formula = "formula.water.mmolLMolarMass", source = "CIAAW")
-        @Property(value = "The hardness in every supported unit.", eachOf = HardnessUnit.class) List<HardnessQuantity> inEveryUnit,
+        @Property(value = "The hardness in every supported unit.", eachOf = HardnessUnit.class,
+                minItems = HardnessUnit.COUNT) List<HardnessQuantity> inEveryUnit,
         @Property("Class of the hardness.") HardnessClasses classes,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,

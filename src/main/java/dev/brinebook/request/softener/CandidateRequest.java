@@ -14,7 +14,6 @@ import dev.brinebook.api.quantity.Money;
 import dev.brinebook.api.quantity.SaltEfficiencyQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.model.Model;
-import dev.brinebook.model.ModelChange;
 import dev.brinebook.payback.Retrofit;
 import dev.brinebook.resin.Brining;
 import dev.brinebook.resin.CapacityModel;
@@ -23,7 +22,6 @@ import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
-import dev.brinebook.softener.TankSize;
 import java.util.OptionalDouble;
 
 @SchemaDescription("A softener to choose from. Give its resin volume, its name plate capacity, or the diameter and height of its tank.")
@@ -89,11 +87,7 @@ public record CandidateRequest(
 
     /** What is stated of it beside its resin. */
     public Fit.Datasheet datasheet(Model model) {
-        TankSize tank = model.has(ModelChange.ASSUMED_TANKS_REFUSE_NOTHING) ? tankSize() : TankSize.KNOWN;
-        return new Fit.Datasheet(FlowsRequest.base(continuousFlowRating), FlowsRequest.base(peakFlowRating), tank);
-    }
-
-    private TankSize tankSize() {
-        return tankDiameter == null ? TankSize.UNKNOWN : tankHeight == null ? TankSize.DIAMETER_KNOWN : TankSize.KNOWN;
+        return new Fit.Datasheet(FlowsRequest.base(continuousFlowRating), FlowsRequest.base(peakFlowRating),
+                asSoftener(null).resolved(model).tankSize());
     }
 }

@@ -42,8 +42,7 @@ public record ControllerUnitsRequest(
         @Property(value = "Step of the salt per regeneration. Give this, or refillMinutesStep.",
                 min = SaltStep.MIN_MASS_GRAMS / 1000, max = SaltStep.MAX_MASS_GRAMS / 1000, unit = "kg",
                 fallback = SaltStep.PoundsPerCubicFoot.ASSUMED_STEP + " lb/ft3, and in metric answers "
-                + ControllerUnitsRequest.ASSUMED_SALT_STEP_KILOGRAMS + " kg; sizeSoftener, which has no controller yet, "
-                + "tries doses per litre of resin") MassQuantity saltStep,
+                + ControllerUnitsRequest.ASSUMED_SALT_STEP_KILOGRAMS + " kg") MassQuantity saltStep,
         @Property(value = "Step of the brine refill, if its minutes set the salt.", min = SaltStep.MIN_MINUTES,
                 max = SaltStep.MAX_MINUTES, unit = "minutes", fallback = "saltStep", example = "0.1") BigDecimal refillMinutesStep,
         @Property(value = "Step of the reserve, if it is set as a share of the water between regenerations. Without this or "

@@ -9,6 +9,7 @@ import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
@@ -28,6 +29,7 @@ import dev.brinebook.softener.Setting;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.softener.StandardTank;
+import dev.brinebook.softener.TankSize;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis;
 import java.math.BigDecimal;
@@ -142,9 +144,25 @@ public record ResolvedSoftener(SoftenerRequest request, Model model) {
         return resolveTank("/softener/tankHeight", request.tankHeight(), request.heightMetres(), explanation);
     }
 
+    /** How much of the size of its tank is known; what is not known refuses nothing. */
+    public TankSize tankSize() {
+        return model.has(ModelChange.ASSUMED_TANKS_REFUSE_NOTHING) ? request.tankSize() : TankSize.KNOWN;
+    }
+
+    /** Records in {@code explanation} what of the size of its tank is not given; {@code pointer} is its place in the request. */
+    public void assumeTank(String pointer, Explanation explanation) {
+        if (request.tankDiameter() == null) {
+            resolveTank(pointer + "/tankDiameter", null, request.diameterMetres(), explanation);
+        }
+        if (request.tankHeight() == null) {
+            resolveTank(pointer + "/tankHeight", null, request.heightMetres(), explanation);
+        }
+    }
+
     private static double resolveTank(String pointer, LengthQuantity given, double metres, Explanation explanation) {
         return explanation.resolve(given, metres, Resolved.of(pointer, AnswerUnits.of(explanation).length(metres))
-                .estimated("CP-TANKS").noting(Message.of("softener.standardTank")));
+                .estimated("CP-TANKS").noting(pointer.endsWith("tankDiameter")
+                        ? Message.of("softener.standardTankForFlows") : Message.of("softener.standardTank")));
     }
 
     /** The flows of the valve and of its site, as far as known. */
@@ -192,7 +210,7 @@ public record ResolvedSoftener(SoftenerRequest request, Model model) {
             unknown.add(Setting.SALT_DOSE);
         }
         return new ExistingSoftener(setup, stated, new ExistingSoftener.Meter(FlowsRequest.base(request.control().hardnessSetting()),
-                FlowsRequest.base(request.control().capacitySetting()), policy.meterVolumeLitres()), unknown);
+                FlowsRequest.base(request.control().capacitySetting()), policy.meterVolumeLitres()), unknown, tankSize());
     }
 
     /** The flows that the regenerations of a softener are calculated with. */

@@ -6,6 +6,7 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.Demand;
 import dev.brinebook.model.Model;
@@ -19,6 +20,7 @@ import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.TankSize;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
@@ -70,6 +72,9 @@ public record SoftenerCase(DesignConditions duty, DosedSoftener found, Model mod
         requireSaltStep(controller.saltStep(), softener, water);
         DesignConditions duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
         explanation.cautions(duty.cautions());
+        if (request.softener().resolved(model).tankSize() != TankSize.KNOWN) {
+            explanation.caution(Caution.TANK_SIZE_NOT_GIVEN);
+        }
         request.water().questionUnit(explanation);
         return new SoftenerCase(duty, found, model);
     }

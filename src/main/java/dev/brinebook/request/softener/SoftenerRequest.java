@@ -26,6 +26,7 @@ import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
+import dev.brinebook.softener.TankSize;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
@@ -41,10 +42,12 @@ public record SoftenerRequest(
         CapacityQuantity nameplateCapacity,
         @Property(value = "Inner diameter of the resin tank.", min = ResinBed.MIN_TANK_DIAMETER_METRES,
                 max = Softener.MAX_TANK_DIAMETER_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankDiameter,
+                fallback = "that of the smallest standard tank that holds the resin; what depends on it is not checked")
+        LengthQuantity tankDiameter,
         @Property(value = "Inside height of the resin tank.", min = Softener.MIN_TANK_HEIGHT_METRES,
                 max = Softener.MAX_TANK_HEIGHT_METRES, unit = "m",
-                fallback = "that of the smallest standard tank that holds the resin") LengthQuantity tankHeight,
+                fallback = "that of the smallest standard tank that holds the resin; what depends on it is not checked")
+        LengthQuantity tankHeight,
         @Property(value = "The salt.", defaultCode = "sodiumChloride", example = "\"sodiumChloride\"") Salt salt,
         @Property(value = "Salt dose of each regeneration: 3 to 20 lb/ft3 of sodium chloride, or the same equivalents of "
                 + "potassium chloride. Give this, or saltPerRegeneration.", min = 0,
@@ -171,6 +174,11 @@ public record SoftenerRequest(
 
     boolean knowsTank() {
         return tankDiameter != null && tankHeight != null;
+    }
+
+    /** How much of the size of its tank is given; a resin volume that is worked out from the tank needs both. */
+    TankSize tankSize() {
+        return tankDiameter == null ? TankSize.UNKNOWN : tankHeight == null ? TankSize.DIAMETER_KNOWN : TankSize.KNOWN;
     }
 
     double diameterMetres() {

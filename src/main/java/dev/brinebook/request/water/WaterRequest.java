@@ -92,9 +92,7 @@ public record WaterRequest(
     public WaterAnalysis toDomain(Explanation explanation) {
         AnswerUnits units = AnswerUnits.of(explanation);
         noteUntested("/water/iron", iron, explanation);
-        if (hardness != null && hardness.unit() != HardnessUnit.MG_PER_L && WaterCautions.isMaybeMgPerL(hardnessMgPerL())) {
-            explanation.caution(Caution.HARDNESS_MAYBE_MG_PER_L);
-        }
+        questionHighHardness(explanation);
         noteUntested("/water/manganese", manganese, explanation);
         if (bacteriaTested == null) {
             explanation.assume(Resolved.ofCode("/water/bacteriaTested", "false").byDefault("OWN-ASSUMPTION"));

@@ -2,7 +2,7 @@
 /** What each operation's answer comes to on the screen: a sentence, a figure with its range, steps, settings, charts and reasons. */
 import { doses, pairs, phases } from './charts.js';
 import { counted, dateInWords, endsInWords, figuresOf, inOwnUnit, ofTwenty, words } from './figures.js';
-import { isAdvised, ladder, leastGain, stepCharts } from './ladder.js';
+import { isAdvised, ladder, leastGain, nameOf, stepCharts } from './ladder.js';
 import { fold } from './fold.js';
 import { html, nothing } from './lit-html.js';
 import { monthOnDemand, surenessOnDemand } from './uncertain.js';
@@ -47,13 +47,26 @@ function placeOf({ setting, set }, settings) {
 
 const CYCLE = { backwash: 'result.backwash', brineAndSlowRinse: 'result.brineAndSlowRinse', secondBackwash: 'result.secondBackwash', fastRinse: 'result.fastRinse', refill: 'result.refill' };
 
+/** The name of a setting that should be another: salt by weight is salt of a regeneration, whatever the resin. */
+const namedAs = ({ setting, shouldBe }) => (setting === 'reserve' ? 'result.reserve'
+  : setting === 'saltDose' && !shouldBe.includes('/') ? 'result.setSalt' : SETTINGS[setting]?.[0] ?? 'result.setOther');
+
+/** The settings of an answer as the controller takes them: where its salt is set by weight, a dose for the resin says the same twice. */
+const asSet = (settings, softener) => (softener?.saltPerRegeneration && settings.saltPerRegeneration ? { ...settings, saltDose: undefined } : settings);
+
 /** What to set, each with what it is now where that differs, and why; then the minutes of the regeneration. */
-function settingsTable(answer, ctx) {
-  const { settings, findings = [], cycle } = answer;
+function settingsTable({ answer, request }, ctx) {
+  const { findings = [], cycle } = answer;
+  const settings = answer.settings && asSet(answer.settings, request.softener);
   if (!settings) { return nothing; }
   const shown = figuresOf(answer, ctx);
   const reason = new Map(settings.reasons.map(each => [each.setting, each.reason]));
   const now = new Map(findings.map(each => [placeOf(each, settings), each.set]));
+  const typed = request.softener?.saltPerRegeneration;
+  if (typed && now.has('saltDose') && !settings.saltDose) {
+    now.set('saltPerRegeneration', words(typed, 'setting', ctx));
+    reason.set('saltPerRegeneration', reason.get('saltPerRegeneration') ?? reason.get('saltDose'));
+  }
   const line = (name, figure, old, why) => html`<div><dt>${name}</dt><dd><strong>${figure}</strong>
     ${old ? html`<span class="quiet">${ctx.text('result.now', old)}</span>` : nothing}<span class="reason">${why ?? ''}</span></dd></div>`;
   return html`<dl class="settings">${Object.keys(SETTINGS).filter(name => settings[name] !== undefined).map(name =>
@@ -62,14 +75,15 @@ function settingsTable(answer, ctx) {
     line(ctx.text(CYCLE[each.step]), shown(`/cycle/steps/${index}/wholeMinutes`, 'settingMinutes'), '', each.purpose))}</dl>`;
 }
 
-/** The steps of the regeneration as it is advised, one after another. */
-function cycleChart(cycle, ctx) {
+/** The steps of the regeneration as it is advised, one after another, each with the minutes that are set for it. */
+function cycleChart(cycle, settings, ctx) {
   const timed = (cycle?.steps ?? []).filter(each => each.minutes !== undefined);
   if (timed.length < 2) { return nothing; }
-  const minutes = value => words(value, 'minutes', ctx);
+  const minutes = each => (each.step === 'refill' && settings?.refillMinutes !== undefined ? words(settings.refillMinutes, 'settingMinutes', ctx)
+    : words(each.wholeMinutes ?? each.minutes, 'minutes', ctx));
   const longest = timed.reduce((most, each) => each.minutes > most.minutes ? each : most);
-  return phases({ title: ctx.text('result.cycleTitle', ctx.text(CYCLE[longest.step]), minutes(longest.minutes)),
-    steps: timed.map(each => ({ name: ctx.text(CYCLE[each.step]), minutes: each.minutes, words: minutes(each.minutes) })), total: cycle.totalMinutes }, ctx);
+  return phases({ title: ctx.text('result.cycleTitle', ctx.text(CYCLE[longest.step]), minutes(longest)),
+    steps: timed.map(each => ({ name: ctx.text(CYCLE[each.step]), minutes: each.minutes, words: minutes(each) })), total: cycle.totalMinutes }, ctx);
 }
 
 /** Findings of one setting and one value are one line with several reasons. */
@@ -81,7 +95,7 @@ const merged = findings => findings.reduce((lines, each) => {
 
 /** Settings that should be others, as the service ranks them. */
 const findingsList = (findings, ctx) => html`<ol class="findings">${merged(findings).map(each => html`<li class=${each.severity}>
-  <h3>${ctx.text(each.setting === 'reserve' ? 'result.reserve' : SETTINGS[each.setting]?.[0] ?? 'result.setOther')}</h3>
+  <h3>${ctx.text(namedAs(each))}</h3>
   <p><strong>${each.shouldBe}</strong> <span class="quiet">${ctx.text('result.now', each.set)}</span></p>${each.reasons.map(reason => html`<p>${reason}</p>`)}</li>`)}</ol>`;
 
 const questionsList = (questions, ctx) => questions.length ? html`<h3>${ctx.text('result.readOff')}</h3>
@@ -92,15 +106,16 @@ const settingsSection = (content, lead, ctx) => fold('result-settings', ctx.text
 const pictures = (content, ctx) => fold('result-charts', ctx.text('result.charts'), content);
 
 /** Settings by the verdict: what is set now is corrected where it stays, and a meter's where there will be one. */
-function settingsOf(answer, ctx) {
+function settingsOf(kept, ctx) {
+  const { answer } = kept;
   const { verdict, findings = [], questions = [], settings } = answer;
   if (['noneNeeded', 'treatFirst'].includes(verdict.step)) { return html`<p class="lead">${verdict.action}</p>`; }
   const stays = ['asFound', 'setRight'].includes(verdict.step);
   const corrections = findings.length ? html`<h3>${ctx.text('result.findings')}</h3>${findingsList(findings, ctx)}` : nothing;
   return settingsSection(html`
-    ${stays ? corrections : settingsTable(answer, ctx)}
+    ${stays ? corrections : settingsTable(kept, ctx)}
     ${questionsList(questions, ctx)}
-    ${stays && settings ? html`<details><summary>${ctx.text('result.meterSettings')}</summary>${settingsTable(answer, ctx)}</details>` : nothing}
+    ${stays && settings ? html`<details><summary>${ctx.text('result.meterSettings')}</summary>${settingsTable(kept, ctx)}</details>` : nothing}
     ${!stays && findings.length ? html`<details><summary>${ctx.text('result.untilThen')}</summary>${findingsList(findings, ctx)}</details>` : nothing}`,
   verdict.action, ctx);
 }
@@ -121,8 +136,8 @@ function assessed(kept, ctx) {
   const { verdict } = answer;
   const softening = !['noneNeeded', 'treatFirst'].includes(verdict.step);
   return { sentence: verdict.sentence, ...headline(answer, ctx), sure: ctx.text(CONFIDENCE[verdict.confidence]), steps: ladder(answer, ctx),
-    settings: settingsOf(answer, ctx),
-    charts: softening ? pictures(html`${stepCharts(answer, ctx)}${doseChart(answer.tradeOff, ctx)}${cycleChart(answer.cycle, ctx)}${monthOnDemand(kept, ctx)}${surenessOnDemand(kept, ctx)}`, ctx) : nothing,
+    settings: settingsOf(kept, ctx),
+    charts: softening ? pictures(html`${stepCharts(answer, ctx)}${doseChart(answer.tradeOff, ctx)}${cycleChart(answer.cycle, answer.settings, ctx)}${monthOnDemand(kept, ctx)}${surenessOnDemand(kept, ctx)}`, ctx) : nothing,
     why: [answer.tradeOff?.why, answer.tradeOff?.hardDaysRange?.sentence, answer.retrofit?.overClockSetRight?.sentence, answer.readings?.sentence,
       verdict.published?.sentence].filter(Boolean) };
 }
@@ -138,7 +153,7 @@ function toSetUp(kept, ctx) {
     sentence: ctx.text('result.setUpSentence', set('hardness'), set('capacity'), set('saltPerRegeneration'), set('reserve')),
     figure: tradeOff?.intervalDays?.value && ctx.text('result.betweenRegenerations', words(tradeOff.intervalDays.value, 'days', ctx)),
     range: yearsWords(range, ctx),
-    settings: settingsSection(settingsTable({ ...kept.answer, findings: [] }, ctx), '', ctx) };
+    settings: settingsSection(settingsTable({ ...kept, answer: { ...kept.answer, findings: [] } }, ctx), '', ctx) };
 }
 
 /** Hard days of nine years in ten, where they differ. */
@@ -158,20 +173,24 @@ function reviewed(kept, ctx) {
   return { sentence: verdict.sentence, sure: ctx.text(CONFIDENCE[verdict.confidence]),
     figure: better && hardDaysLine(better.hardDays, asFound.hardDays, ctx),
     range: yearsWords(range, ctx),
-    settings: settingsOf(answer, ctx), steps: ladder(answer, ctx),
+    settings: settingsOf(kept, ctx), steps: ladder(answer, ctx),
     charts: pictures(html`${stepCharts(answer, ctx, ['hardDays', 'salt', 'water', 'costPerYear'])}${monthOnDemand(kept, ctx)}`, ctx),
-    why: [asFound?.hardDaysRange?.sentence, setRight?.hardDaysRange?.sentence].filter(Boolean) };
+    why: [['asFound', asFound], ['setRight', setRight]].filter(([, year]) => year?.hardDaysRange)
+      .map(([step, year]) => `${nameOf(step, verdict)}: ${year.hardDaysRange.sentence}`) };
 }
+
+/** Over these years the service spreads a price: `costPerYear` of a candidate in the contract. */
+const LIFE_YEARS = 15;
 
 function candidateCard(candidate, index, chosen, ctx) {
   const shown = figuresOf({ candidates: { [index]: candidate } }, ctx);
   const lines = [['resinVolume', 'resin', 'result.resin'], ['daysBetweenRegenerations', 'days', 'result.days'], ['saltPerYear', 'saltYear', 'result.salt'],
     ['waterPerYear', 'waterYear', 'result.water'], ['hardDaysPerYear', 'hardDays', 'result.hardDays'], ['runningCostPerYear', 'money', 'result.costPerYear'],
-    ['costPerYear', 'money', 'result.costWithPrice']];
+    ['costPerYear', 'money', 'result.costWithPrice', LIFE_YEARS]];
   return html`<li class="card ${chosen ? 'advised' : ''} ${candidate.fits ? '' : 'worse'}">
     ${chosen ? html`<p class="tag">${ctx.text('result.advised')}</p>` : nothing}
     <h3>${candidate.sku}</h3><p>${ctx.text(candidate.fits ? 'result.fits' : 'result.fitsNot')}</p>
-    <dl class="measures">${lines.filter(([name]) => candidate[name] !== undefined).map(([name, kind, id]) => html`<div><dt>${ctx.text(id)}</dt>
+    <dl class="measures">${lines.filter(([name]) => candidate[name] !== undefined).map(([name, kind, id, ...slots]) => html`<div><dt>${ctx.text(id, ...slots)}</dt>
       <dd>${shown(`/candidates/${index}/${name}`, kind)}</dd></div>`)}</dl>
     ${candidate.reasons.map(reason => html`<p class="reason">${reason}</p>`)}</li>`;
 }
@@ -204,11 +223,20 @@ function sized(kept, ctx) {
 const CLASSES = { soft: 'result.soft', slightlyHard: 'result.slightlyHard', moderatelyHard: 'result.moderatelyHard', medium: 'result.medium', hard: 'result.hard', veryHard: 'result.veryHard' };
 const SCALES = { usgs: 'result.usgs', german: 'result.germanScale', trade: 'result.tradeScale' };
 
-/** A hardness by its class on three scales and in every unit. */
+/** From these hardnesses on some people soften, and many. Source: the classes of the US Geological Survey, in mg/L. */
+const SOFTENED = [[120, 'result.manySoften'], [60, 'result.someSoften'], [0, 'result.softAlready']];
+
+/** Whether people soften such water, which is the answer to whether one needs a softener. */
+function usual(hardness, ctx) {
+  const milligrams = ctx.convert(hardness.value, hardness.unit, 'mg/L');
+  return ctx.text(SOFTENED.find(([least]) => milligrams >= least)[1], words(hardness, 'hardnessInWords', ctx));
+}
+
+/** Whether people soften such water, then its class on three scales and in every unit. */
 function classed(kept, ctx) {
   const { answer } = kept;
   const main = answer.inEveryUnit.find(each => each.unit === ctx.country.hardness) ?? answer.inEveryUnit[0];
-  return { sentence: answer.summary, figure: ctx.text('result.hardnessIs', words(main, 'hardness', ctx)),
+  return { sentence: `${usual(main, ctx)}\n${answer.summary}`, figure: ctx.text('result.hardnessIs', words(main, 'hardness', ctx)),
     steps: html`<section aria-labelledby="result-classes"><h2 id="result-classes">${ctx.text('result.classes')}</h2>
       <dl class="measures wide-names">${Object.entries(answer.classes).map(([scale, name]) => html`<div><dt>${ctx.text(SCALES[scale])}</dt><dd>${ctx.text(CLASSES[name])}</dd></div>`)}</dl>
       <h3>${ctx.text('result.inEveryUnit')}</h3><ul class="units">${answer.inEveryUnit.map((each, index) => html`<li><data value=${each.value} data-from=${`/inEveryUnit/${index}`} data-kind="own">${inOwnUnit(each, 'hardness', ctx)}</data></li>`)}</ul></section>` };
@@ -237,7 +265,7 @@ function wanted(kept, ctx) {
   const view = sized(kept, ctx);
   const { verdict, hardness } = kept.answer;
   const without = verdict?.ladder.find(each => each.step === 'noneNeeded')?.reasons ?? [];
-  return verdict?.step === 'replace' && without.length ? { ...view, sentence: without.join(' '), figure: ctx.text('result.hardnessIs', words(hardness.tested, 'hardness', ctx)), range: '' } : view;
+  return verdict?.step === 'replace' && without.length ? { ...view, sentence: [usual(hardness.tested, ctx), without.join(' ')].join('\n'), figure: ctx.text('result.hardnessIs', words(hardness.tested, 'hardness', ctx)), range: '' } : view;
 }
 
 const VIEWS = { assess: assessed, reviewSettings: reviewed, sizeSoftener: sized, convertHardness: classed, backtestSettings: backtested };

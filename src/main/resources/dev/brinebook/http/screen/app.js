@@ -10,7 +10,7 @@ import { html, render } from './lit-html.js';
 import { bookPage, brokenPage, comparePage, countryPage, frontPage, nameOf, waitingPage } from './pages.js';
 import { daysOf } from './paste.js';
 import { FIELDS, PATHS, QUESTIONS, QUESTION_IDS, fieldAt, firstOf, isGiven, missingOf, moreOf, requestOf } from './questions.js';
-import { shown } from './rounding.js';
+import { hourOf, numeral, shown } from './rounding.js';
 import { tagOf, textOf } from './texts.js';
 import { converted, factorsOf, nameUnits, parsed, symbol } from './units.js';
 
@@ -66,17 +66,17 @@ const here = () => countryOf(state.case?.country ?? state.country);
 
 const keyOf = job => JSON.stringify([job.question, job.path, job.request, job.meter ?? null, state.tag]);
 
+/** The answer of a job, with the request as it was sent: the days of a meter come from the service first. */
 async function run(job, signal) {
-  if (!job.meter) { return post(job.path, job.request, state.tag, signal); }
-  const meter = await post(PATHS.readMeter, job.meter, state.tag, signal);
-  return post(job.path, { ...job.request, days: meter.days }, state.tag, signal);
+  const request = job.meter ? { ...job.request, days: (await post(PATHS.readMeter, job.meter, state.tag, signal)).days } : job.request;
+  return { request, answer: await post(job.path, request, state.tag, signal) };
 }
 
 const calculator = createCalculator({
   run,
-  answered(job, answer) {
+  answered(job, { request, answer }) {
     if (state.case?.id !== job.of) { return; }
-    const kept = { operation: job.operation, question: job.question, request: job.request, answer, at: new Date().toISOString(), key: job.key, stale: false };
+    const kept = { operation: job.operation, question: job.question, request, answer, at: new Date().toISOString(), key: job.key, stale: false };
     state = { ...state, case: { ...state.case, answer: kept } };
     if (state.route.view !== 'shared') { save(false); }
     performance.mark('answered');
@@ -121,7 +121,24 @@ function problemsOf() {
     ? [{ pointer: '/days', message: text('screen.enter.days') }] : [];
   const clock = ['everyDays', 'weekdays'].includes(open.drafts['/softener/control#kind']) && !open.readings.softener?.control
     && QUESTIONS[open.question].assumed?.['/softener/control'] ? [{ pointer: '/softener/control', message: text('screen.enter.control') }] : [];
-  return [...drafts, ...ranges, ...twice, ...clock];
+  return [...drafts, ...ranges, ...twice, ...clock, ...chosenOnly(open), ...halfGoods(open)];
+}
+
+/** How the water is used was chosen, and nothing entered for it. */
+function chosenOnly({ question, drafts, readings }) {
+  const chosen = [...firstOf(question), ...moreOf(question)].includes('use') ? drafts['/household#use'] : undefined;
+  const given = { dailyUse: readings.household?.dailyUse, weeklyUse: readings.household?.weeklyUse, stays: readings.household?.occupancy?.spells };
+  return chosen in given && given[chosen] === undefined ? [{ pointer: FIELDS.use.pointer, message: text(`screen.enter.${chosen}`) }] : [];
+}
+
+/** Softeners to choose from that have a name and no size, or a size and no name. */
+function halfGoods({ question, readings }) {
+  const rows = moreOf(question).includes('candidates') ? readings.candidates ?? [] : [];
+  return rows.flatMap((row, index) => {
+    const sized = row?.resinVolume || row?.nameplateCapacity || (row?.tankDiameter && row?.tankHeight);
+    return [...(sized ? [] : [['resinVolume', 'goodSize']]), ...(row?.sku ? [] : [['sku', 'goodName']])]
+      .map(([field, id]) => ({ pointer: `/candidates/${index}/${field}`, message: text(`screen.enter.${id}`, row?.sku || String(index + 1)) }));
+  });
 }
 
 const at = (part, pointer) => pointer.split('/').slice(1).reduce((inner, name) => inner?.[name], part);
@@ -421,9 +438,9 @@ function submit() {
 
 // ---- what results use ----
 
-const ALIASES = { '/household/dailyUse': 'dailyUse', '/household/weeklyUse': 'use', '/household/occupancy': 'use', '/softener/saltDose': 'saltPerRegeneration',
+const ALIASES = { '/household/dailyUse': 'dailyUse', '/household/weeklyUse': 'use', '/household/occupancy': 'use', '/softener/saltDose': 'saltDose',
   '/softener/tankDiameter': 'tankDiameter', '/softener/tankHeight': 'tankHeight', '/softener/nameplateCapacity': 'nameplateCapacity',
-  '/prices/saltBag': 'saltPrice', '/prices/water': 'waterPrice', '/prices/sewer': 'sewerPrice', '/retrofit/upgrades': 'replacement',
+  '/candidates': 'candidates', '/prices/saltBag/mass': 'saltBag', '/prices/saltBag': 'saltPrice', '/prices/water': 'waterPrice', '/prices/sewer': 'sewerPrice', '/retrofit/upgrades': 'replacement',
   '/softener/control/everyDays': 'everyDays', '/softener/control/hardnessSetting': 'hardnessSetting', '/softener/control/capacitySetting': 'capacitySetting',
   '/softener/control/reserve': 'reserve', '/softener/control/dayOverride': 'dayOverride', '/softener/control/regenerationHour': 'regenerationHour' };
 
@@ -432,6 +449,12 @@ function nameAt(pointer) {
   const alias = Object.keys(ALIASES).find(each => pointer === each || pointer.startsWith(`${each}/`));
   return alias ? ALIASES[alias] : Object.keys(FIELDS).find(each => FIELDS[each].pointer === pointer);
 }
+
+/** Units of the service that are words. */
+const WORDED = { '%/year': 'screen.unit.percentYear', 'days/year': 'screen.unit.daysYear', minutes: 'screen.unit.minutes', years: 'screen.unit.years' };
+
+/** What was assumed is not known to more digits than these: a whole number is as it is. */
+const digitsOf = value => (Number.isInteger(value) ? 15 : Math.abs(value) < 1 ? 2 : 3);
 
 const ctx = {
   text: (id, ...values) => text(id, ...values),
@@ -451,9 +474,13 @@ const ctx = {
       const flag = ['true', 'false'].includes(assumption.code);
       return text(flag ? `screen.flag.${assumption.code}` : `screen.option.${assumption.code}`);
     }
-    const { value, unit } = assumption;
-    return unit ? `${new Intl.NumberFormat(state.language, { maximumSignificantDigits: 4 }).format(value)}\u00a0${symbol(unit)}`
-      : new Intl.NumberFormat(state.language, { maximumSignificantDigits: 4 }).format(value);
+    const { pointer, origin } = assumption;
+    const unit = assumption.unit === 'm' ? here().length : assumption.unit;
+    const value = unit === assumption.unit ? assumption.value : convert(assumption.value, assumption.unit, unit);
+    if (pointer?.endsWith('/regenerationHour')) { return hourOf(value, state.language); }
+    if (unit === 'days') { return text('result.dayCount', value); }
+    const number = numeral(Number(value.toPrecision(origin ? digitsOf(value) : 6)), state.language);
+    return unit ? `${number}\u00a0${WORDED[unit] ? text(WORDED[unit]) : symbol(unit)}` : number;
   },
   get country() { return here(); },
   get language() { return state.language; },

@@ -6,6 +6,8 @@ const CAUTIONS = 5;
 const OPEN = 3;
 /** Steps that people are given numbers in, by unit. */
 const STEPS = { lb: 10, kg: 1, gal: 100, m3: 0.1, days: 0.5 };
+/** A caution that nobody may miss. */
+const warns = each => each.inFront && ['stop', 'warning'].includes(each.severity);
 const STATES = { noneNeeded: 'notNeeded', treatFirst: 'treatFirst' };
 
 export const look = new CSSStyleSheet();
@@ -102,10 +104,10 @@ export function answered({ answer, request, goods, kind, language, tag, contact,
     ...!other || !best.fits ? [] : [card(other, beside.head, ...other.fits ? [paragraph(against(other)), figures(other)] : lacks(other))]];
   }
 
-  /** What a shopper has to know: the first three open, the others to be unfolded. */
+  /** What a shopper has to know: the first three open, the others to be unfolded; what warns in front comes first, whoever reads it. */
   function know() {
     const lines = [...request.water.supply === 'privateWell' && !request.water.iron ? [say('ironUnknown')] : [],
-      ...answer.cautions.filter(each => each.reader === 'customer').map(each => each.message), ...best.notChecked ? [say('tank')] : []]
+      ...[...answer.cautions.filter(warns), ...answer.cautions.filter(each => !warns(each) && each.reader === 'customer')].map(each => each.message), ...best.notChecked ? [say('tank')] : []]
       .slice(0, CAUTIONS);
     const folded = lines.slice(OPEN);
     return make('div', { part: 'cautions' }, ...lines.length ? [make('h4', {}, say('cautions')), list(lines.slice(0, OPEN))] : [],

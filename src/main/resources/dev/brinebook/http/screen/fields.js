@@ -60,8 +60,18 @@ function typed(form, pointer, text, { units, unit, whole, extra = {} }) {
   form.set([[`/readings${pointer}`, value], ['draft', pointer, text === '' || plain ? undefined : text], ['guess', pointer, undefined], ...withIt], pointer);
 }
 
+/** "10 x 54" in one of two fields is for both of them. */
+function settledPair(form, pointers, units, unit) {
+  const parts = (pointers.map(each => draftOf(form, each)).find(each => each && /[x×*]/i.test(each)) ?? '').split(/[x×*]/i).map(each => parsed(each, units));
+  if (parts.length !== pointers.length || parts.some(each => each?.value === undefined)) { return false; }
+  const common = parts.at(-1).unit ?? parts[0].unit ?? unit;
+  form.set(pointers.flatMap((each, index) => [[`/readings${each}`, { value: parts[index].value, unit: parts[index].unit ?? common }], ['draft', each, undefined]]), pointers[0]);
+  return true;
+}
+
 /** On leaving a field, what was typed is written as the page writes it. */
-function settled(form, pointer) {
+function settled(form, pointer, { pair, units, unit } = {}) {
+  if (pair && settledPair(form, pair, units, unit)) { return; }
   if (draftOf(form, pointer) !== undefined && at(form.case.readings, pointer) !== undefined) {
     form.set([['draft', pointer, undefined]], pointer);
   }
@@ -127,7 +137,7 @@ function quantity(form, name, pointer, rules, spec, optional, labelled = true) {
   const unit = given?.unit ?? draftOf(form, `${pointer}#unit`) ?? usualUnit(pointer, rules.units, form.country);
   const text = draftOf(form, pointer) ?? written(given?.value, form.language);
   const units = money ? [unit] : [unit, ...rules.units.filter(each => each !== unit)].sort((one, other) => rules.units.indexOf(one) - rules.units.indexOf(other));
-  const how = { units: rules.units, unit, extra: spec.with };
+  const how = { units: rules.units, unit, extra: spec.with, pair: spec.pair };
   const rename = next => {
     const value = given && Number(form.convert(given.value, given.unit, next).toPrecision(4));
     form.set([...(given ? [[`/readings${pointer}`, { value, unit: next }]] : []), ['draft', `${pointer}#unit`, given ? undefined : next], ['draft', pointer, undefined]], `${pointer}#unit`);
@@ -140,7 +150,7 @@ function quantity(form, name, pointer, rules, spec, optional, labelled = true) {
     <div class="with-unit"><input id=${idOf(pointer)} .value=${text} inputmode="decimal" autocomplete="off" size=${spec.short ? 4 : 7} data-pointer=${pointer}
       aria-label=${labelled ? nothing : labelOf(form, name)} aria-describedby=${described(form, pointer, form.text(`screen.hint.${name}`) !== `screen.hint.${name}`)}
       aria-invalid=${form.problems.has(pointer) ? 'true' : nothing}
-      @input=${event => typed(form, pointer, event.target.value, how)} @change=${() => settled(form, pointer)}>
+      @input=${event => typed(form, pointer, event.target.value, how)} @change=${() => settled(form, pointer, how)}>
       ${money ? html`<span class="suffix" aria-hidden="true">${unit}${per ? ` / ${numeral(per.value, form.language)} ${symbol(per.unit)}` : ''}</span>`
     : rules.units.length === 1 ? html`<span class="suffix" aria-hidden="true">${symbol(unit)}</span>`
       : html`<select aria-label=${form.text('screen.unitOf', labelOf(form, name))} @change=${event => rename(event.target.value)}>
@@ -202,7 +212,7 @@ function size(form, name, pointer) {
   const chosen = draftOf(form, '/softener#size') ?? given ?? 'tank';
   const choose = each => form.set([['draft', '/softener#size', each], ...Object.entries(SIZES).filter(([other]) => other !== each)
     .flatMap(([, parts]) => parts).flatMap(part => [[`/readings${part}`, undefined], ['draft', part, undefined]])], '/softener#size');
-  const one = (part, word) => quantity(form, word, part, fieldOf(form.contract, part, form.case.readings), { short: true }, false);
+  const one = (part, word) => quantity(form, word, part, fieldOf(form.contract, part, form.case.readings), { short: true, pair: SIZES.tank.includes(part) ? SIZES.tank : undefined }, false);
   return html`<fieldset class="field" data-pointer=${pointer} tabindex="-1"><legend>${labelOf(form, name)}</legend>
     <select id="size-by" aria-label=${form.text('screen.readBy')} @change=${event => choose(event.target.value)}>${Object.keys(SIZES).map(each => html`<option value=${each} ?selected=${each === chosen}>${form.text(`screen.sizeBy.${each}`)}</option>`)}</select>
     ${chosen === 'tank' ? nothing : one(SIZES[chosen][0], chosen === 'plate' ? 'nameplateCapacity' : 'resinVolume')}
@@ -265,7 +275,8 @@ function use(form, name) {
     ${hintOf(form, `screen.useHint.${chosen}`, '/household/use')}
     ${chosen === 'dailyUse' ? fieldView('dailyUse', form, '/household/dailyUse', false) : nothing}
     ${chosen === 'weeklyUse' ? week(form) : nothing}
-    ${chosen === 'stays' ? stays(form) : nothing}</div>`;
+    ${chosen === 'stays' ? stays(form) : nothing}
+    ${below(form, '/household/use')}</div>`;
 }
 
 function week(form) {
@@ -303,7 +314,8 @@ function candidates(form) {
   const add = () => set([...rows, { sku: String.fromCharCode(65 + rows.length % 26) }], '/candidates#add');
   const one = index => html`<fieldset class="good"><legend>${form.text('screen.softenerNumber', String(index + 1))}</legend>
     <div class="field"><label for="sku-${index}">${form.text('screen.field.sku')}</label>
-      <input id="sku-${index}" maxlength="64" .value=${rows[index].sku ?? ''} @input=${event => set(rows.map((each, other) => (other === index ? { ...each, sku: event.target.value } : each)), `/candidates/${index}/sku`)}></div>
+      <input id="sku-${index}" maxlength="64" .value=${rows[index].sku ?? ''} @input=${event => set(rows.map((each, other) => (other === index ? { ...each, sku: event.target.value } : each)), `/candidates/${index}/sku`)}>
+      ${below(form, `/candidates/${index}/sku`)}</div>
     <div class="pair">${fieldView('resinVolume', form, `/candidates/${index}/resinVolume`, false)}${fieldView('price', form, `/candidates/${index}/price`, true)}</div>
     <details class="fold"><summary>${form.text('screen.orPlate')}</summary>${fieldView('nameplateCapacity', form, `/candidates/${index}/nameplateCapacity`, false)}</details>
     <button type="button" class="small" @click=${() => set(rows.filter((each, other) => other !== index), `/candidates/${index}#gone`)}>${form.text('screen.remove')}</button></fieldset>`;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 /** Figures of an answer as they are shown: rounded for people, with the exact value and its place in the answer kept beside. */
 import { html, nothing } from './lit-html.js';
-import { numeral, rounded, stepOf } from './rounding.js';
+import { hourOf, numeral, rounded, stepOf } from './rounding.js';
 import { symbol } from './units.js';
 
 /** What a pointer leads to, or nothing. */
@@ -18,7 +18,7 @@ export function counted(value, kind, way = kind === 'minutes' ? 'up' : 'half') {
 
 /** A figure as words alone. */
 export function words(value, kind, ctx) {
-  if (kind === 'hour') { return new Intl.DateTimeFormat(ctx.language, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' }).format(new Date(Date.UTC(2000, 0, 1, value))); }
+  if (kind === 'hour') { return hourOf(value, ctx.language); }
   if (kind === 'halfDays') { return ctx.shown(value, 'days'); }
   return typeof value === 'number' && COUNTED[kind] ? ctx.text(COUNTED[kind], counted(value, kind)) : ctx.shown(value, kind);
 }

@@ -11,7 +11,8 @@ export const isAdvised = (rung, verdict) => rung.step === verdict.step && rung.i
 /** The gain that a verdict speaks of: over the step below or over the softener as it is, whichever is less. */
 export const leastGain = rung => [rung?.overBelow, rung?.overAsFound].filter(Boolean).sort((a, b) => a.savedPerYear.value - b.savedPerYear.value)[0];
 
-const nameOf = (step, verdict) => verdict.ladder.find(rung => rung.step === step)?.name ?? step;
+/** What a step is called. */
+export const nameOf = (step, verdict) => verdict.ladder.find(rung => rung.step === step)?.name ?? step;
 
 /** What a step gains over the one below it, in sentences. */
 function gain(increment, rung, verdict, horizon, ctx) {
@@ -37,11 +38,24 @@ function gain(increment, rung, verdict, horizon, ctx) {
   return sentences;
 }
 
-function price(rung, ctx) {
-  if (!rung.firstCost) { return html`<p class="price quiet">${ctx.text('result.noPrice')}</p>`; }
+/** Less than this of the money of a year is no rise. */
+const LEAST_MORE = 0.5;
+
+/** What a step costs more a year than the softener as it is, in words; nothing where it does not. */
+function dearer(rung, found, ctx) {
+  if (!found || found === rung || rung.costPerYear?.unit !== found.costPerYear?.unit) { return ''; }
+  const more = words({ ...rung.costPerYear, value: rung.costPerYear.value - found.costPerYear.value }, 'money', ctx);
+  return rung.costPerYear.value - found.costPerYear.value >= LEAST_MORE ? more : '';
+}
+
+function price(rung, found, ctx) {
+  const more = dearer(rung, found, ctx);
+  const yearly = more ? html`<p class="reason">${ctx.text('result.costsMoreAYear', more)}</p>` : nothing;
+  if (!rung.firstCost) { return html`<p class="price quiet">${ctx.text('result.noPrice')}</p>${yearly}`; }
+  if (more && rung.firstCost.value <= 0) { return html`<p class="price">${ctx.text('result.noPurchaseCostsMore', more)}</p>`; }
   const lacks = rung.firstCostLacks?.length ? ctx.text('result.priceLacks', rung.firstCostLacks.join(', ')) : '';
   return html`<p class="price">${rung.firstCost.value > 0 ? words(rung.firstCost, 'price', ctx) : ctx.text('result.free')}
-    ${lacks ? html`<span class="quiet">${lacks}</span>` : nothing}</p>`;
+    ${lacks ? html`<span class="quiet">${lacks}</span>` : nothing}</p>${yearly}`;
 }
 
 const MEASURES = [['hardDays', 'hardDays', 'result.hardDays'], ['salt', 'saltYear', 'result.salt'],
@@ -63,7 +77,7 @@ function card(rung, index, list, answer, horizon, ctx) {
   const advised = list === 'ladder' && isAdvised(rung, verdict);
   const worse = !advised && (!rung.serves || rung.overBelow?.savedPerYear.value <= 0);
   const name = `${rung.name}${rung.goods ? ` ${rung.goods}` : ''}`;
-  const content = html`${rung.step === 'asFound' ? nothing : price(rung, ctx)}
+  const content = html`${rung.step === 'asFound' ? nothing : price(rung, found, ctx)}
     ${rung.settings ? html`<p class="quiet set">${rung.settings}</p>` : nothing}
     ${measures(rung, index, found, list, answer, ctx)}
     ${rung.reasons.map(reason => html`<p class="reason">${reason}</p>`)}
@@ -103,9 +117,10 @@ const LEAST = { costPerYear: 'result.leastCost', salt: 'result.leastSalt', water
 const THEN = { costPerYear: 'result.thenCost', salt: 'result.thenSalt', water: 'result.thenWater', hardDays: 'result.thenHardDays' };
 
 /** What a chart finds: the advised step beside the softener as it is, else the step with the least. */
-function finding(measure, known, verdict, exact, figure, ctx) {
+function finding(measure, head, { known, verdict, exact, figure }, ctx) {
   const now = known.find(rung => rung.step === 'asFound');
   const then = known.find(rung => rung !== now && isAdvised(rung, verdict));
+  if (now && then && figure(now) === figure(then)) { return ctx.text('result.thenTheSame', head, figure(now), then.name); }
   if (now && then) { return ctx.text(THEN[measure], then.name, figure(then), figure(now)); }
   const least = known.reduce((best, rung) => exact(rung) < exact(best) ? rung : best);
   return ctx.text(LEAST[measure], least.name, figure(least));
@@ -122,7 +137,7 @@ export function stepCharts(answer, ctx, measures = ['costPerYear', 'salt', 'wate
     const exact = rung => rung[measure]?.value ?? counted(rung[measure], kind);
     const known = rungs.filter(rung => rung[measure] !== undefined);
     if (known.length < 2) { return nothing; }
-    return bars({ title: finding(measure, known, verdict, exact, figure, ctx), head: ctx.text(id),
+    return bars({ title: finding(measure, ctx.text(id), { known, verdict, exact, figure }, ctx), head: ctx.text(id),
       bars: known.map(rung => ({ name: rung.name, value: exact(rung), words: figure(rung), mark: rung.step === 'asFound' ? 'now' : 'then', chosen: isAdvised(rung, verdict) })) }, ctx);
   })}</div>`;
 }

@@ -12,6 +12,10 @@ const caution = (each, ctx) => {
   return html`<li class="caution ${each.severity}"><span class="sign" aria-hidden="true">${sign}</span> <strong>${ctx.text(id)}</strong> ${each.message}</li>`;
 };
 
+/** Why the softener does not fit the household, beside the verdict: what is advised may still be less than a new one. */
+export const unfit = (fit, ctx) => (fit?.fits === false ? html`<div class="caution warning unfit"><span class="sign" aria-hidden="true">!</span>
+  <strong>${ctx.text('result.softenerFitsNot')}</strong><ul>${fit.reasons.map(reason => html`<li>${reason}</li>`)}</ul></div>` : nothing);
+
 /** Cautions as the service ranks them: those to show in front first. */
 export function cautions(all, ctx) {
   if (!all.length) { return nothing; }
@@ -38,7 +42,7 @@ export function onDemand(name, title, kept, load, view, ctx) {
   const entries = asked.get(kept.answer) ?? asked.set(kept.answer, {}).get(kept.answer);
   const begin = () => {
     entries[name] = { state: 'working' };
-    load().then(value => { entries[name] = { state: 'done', value }; }, () => { entries[name] = { state: 'failed' }; }).finally(() => ctx.redraw());
+    load().then(value => { entries[name] = { state: 'done', value }; }, fault => { entries[name] = { state: 'failed', refused: fault.away === false ? fault.message : '' }; }).finally(() => ctx.redraw());
     ctx.redraw();
   };
   const entry = entries[name];
@@ -46,7 +50,8 @@ export function onDemand(name, title, kept, load, view, ctx) {
     <summary>${title}</summary>
     ${entry?.state === 'done' ? view(entry.value) : nothing}
     ${entry?.state === 'working' ? html`<p role="status">${ctx.text('result.calculating')}</p>` : nothing}
-    ${entry?.state === 'failed' ? html`<p role="status">${ctx.text('result.notReached')} <button type="button" @click=${begin}>${ctx.text('result.again')}</button></p>` : nothing}
+    ${entry?.refused ? html`<p role="status">${entry.refused}</p>` : nothing}
+    ${entry?.state === 'failed' && !entry.refused ? html`<p role="status">${ctx.text('result.notReached')} <button type="button" @click=${begin}>${ctx.text('result.again')}</button></p>` : nothing}
   </details>`;
 }
 
@@ -79,6 +84,8 @@ export function guesses(kept, ctx) {
     }, ctx);
 }
 
+/** Operations whose requests are also one of an assessment, which the sheets are made of. */
+const ASSESSED = ['assess', 'reviewSettings'];
 const SHEETS = [['letter', 'result.letter'], ['card', 'result.card'], ['checklist', 'result.checklist']];
 
 /**
@@ -87,7 +94,7 @@ const SHEETS = [['letter', 'result.letter'], ['card', 'result.card'], ['checklis
  */
 async function saveSheet(kept, sheet, type, ctx) {
   try {
-    const blob = await ctx.ask(kept.operation, kept.request, { sheet, paper: ctx.country.paper.toLowerCase(), accept: type });
+    const blob = await ctx.ask('assess', kept.request, { sheet, paper: ctx.country.paper.toLowerCase(), accept: type });
     const anchor = Object.assign(document.createElement('a'), { href: URL.createObjectURL(blob), download: `brinebook-${sheet}.${type === 'text/html' ? 'html' : 'pdf'}` });
     anchor.click();
     setTimeout(() => URL.revokeObjectURL(anchor.href), 10000);
@@ -97,6 +104,6 @@ async function saveSheet(kept, sheet, type, ctx) {
 }
 
 /** The menu of sheets. */
-export const sheets = (kept, ctx) => kept.operation !== 'assess' ? nothing : fold('result-sheets', ctx.text('result.sheets'), html`<ul class="sheets">${SHEETS.map(([sheet, id]) => html`<li><span>${ctx.text(id)}</span>
+export const sheets = (kept, ctx) => !ASSESSED.includes(kept.operation) ? nothing : fold('result-sheets', ctx.text('result.sheets'), html`<ul class="sheets">${SHEETS.map(([sheet, id]) => html`<li><span>${ctx.text(id)}</span>
     ${[['application/pdf', 'result.asPdf'], ['text/html', 'result.asPage']].map(([type, how]) => html`<button type="button"
       aria-label=${`${ctx.text(id)}: ${ctx.text(how)}`} @click=${() => saveSheet(kept, sheet, type, ctx)}>${ctx.text(how)}</button>`)}</li>`)}</ul>`);

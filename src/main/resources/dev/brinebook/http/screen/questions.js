@@ -137,8 +137,15 @@ function controlGiven(readings) {
   return control !== undefined && (control.kind !== 'clock' || control.everyDays !== undefined || (control.weekdays ?? []).length > 0);
 }
 
-/** Names of the needed fields that are still open. */
-export const missingOf = (question, readings) => QUESTIONS[question].needed.filter(name => !isGiven(name, readings));
+/** Whether more than the hardness was entered that a question asks for: then the hardness alone is no answer to it. */
+const isMore = (question, readings) => [...firstOf(question), ...moreOf(question)].filter(name => name !== 'hardness').some(name =>
+  [FIELDS[name].pointer, ...(FIELDS[name].instead ?? []), ...(FIELDS[name].also ?? [])].some(each => at(readings, each) !== undefined));
+
+/** Names of the needed fields that are still open; people too where more than the hardness was entered, as nothing entered is left out. */
+export function missingOf(question, readings) {
+  const { needed, alone } = QUESTIONS[question];
+  return [...needed, ...(alone && isMore(question, readings) ? ['people'] : [])].filter(name => !isGiven(name, readings));
+}
 
 /** The names of the fields that a question shows first, and those that refine it. */
 export const firstOf = question => Object.values(QUESTIONS[question].first).flat();
@@ -180,7 +187,10 @@ function complete(request) {
   return whole;
 }
 
-/** The request of a case as the contract has it, with its operation and path; null while needed fields are open. */
+/**
+ * The request of a case as the contract has it, with its operation and path; null while needed fields are open. The days of what a
+ * meter showed are not in it: the service makes them of the readings.
+ */
 export function requestOf(question, readings, country) {
   const { operation, parts, alone } = QUESTIONS[question];
   if (missingOf(question, readings).length > 0) { return null; }
@@ -192,6 +202,6 @@ export function requestOf(question, readings, country) {
     .reduce((part, [pointer, value]) => put(part, pointer, value), taken);
   const full = complete({ ...assumed, household: household(readings, country), units: country.units });
   const request = moneyIsKnown(full, country) ? full : withoutMoney(full);
-  if (question === 'readings') { request.days = daysOf(readings.days).series ?? null; }
-  return { operation, path: PATHS[operation], request };
+  const series = question === 'readings' ? daysOf(readings.days).series : undefined;
+  return { operation, path: PATHS[operation], request: series ? { ...request, days: series } : request };
 }

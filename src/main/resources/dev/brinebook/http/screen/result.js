@@ -3,7 +3,7 @@
 import { answerOf } from './answers.js';
 import { firstSentence } from './figures.js';
 import { html, nothing } from './lit-html.js';
-import { cautions, guesses, reasons, sheets, wouldChange } from './more.js';
+import { cautions, guesses, reasons, sheets, unfit, wouldChange } from './more.js';
 
 /** What is shown while nothing was answered yet: of about the size of what comes. */
 function empty(calculation, ctx) {
@@ -24,8 +24,8 @@ function stateInWords(calculation, ctx) {
   return id ? ctx.text(id) : missing.length ? ctx.text('result.waitingFor', missing.join(', ')) : ctx.text('result.comesHere');
 }
 
-/** The verdict: one sentence, one number with its range, one action. */
-function verdict(view, stale, ctx) {
+/** The verdict: one sentence, one number with its range, what does not fit, one action. */
+function verdict(view, fit, stale, ctx) {
   const [first, rest] = firstSentence(view.sentence, ctx.language);
   const action = view.action !== undefined ? view.action : view.settings ? ['result-settings', 'result.showSettings'] : null;
   return html`<div class="verdict">
@@ -33,6 +33,7 @@ function verdict(view, stale, ctx) {
     ${view.figure ? html`<p class="headline"><strong>${view.figure}</strong>${view.range ? html` <span class="range">${view.range}</span>` : nothing}</p>` : nothing}
     ${rest ? html`<p>${rest}</p>` : nothing}
     ${view.sure ? html`<p class="quiet">${view.sure}</p>` : nothing}
+    ${unfit(fit, ctx)}
     ${stale || !action ? nothing : html`<p><button type="button" class="primary" @click=${goTo(action[0])}>${ctx.text(action[1])}</button></p>`}
   </div>`;
 }
@@ -46,7 +47,7 @@ const goTo = id => () => {
 };
 
 const shownAtOnce = (view, kept, stale, ctx) => html`
-  ${verdict(view, stale, ctx)}
+  ${verdict(view, kept.answer.fit, stale, ctx)}
   ${view.steps ?? nothing}
   ${view.settings ?? nothing}
   ${cautions(kept.answer.cautions ?? [], ctx)}

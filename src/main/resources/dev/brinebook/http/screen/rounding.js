@@ -55,6 +55,9 @@ const SHOWN_IN = {
   capacity: country => country.capacity, resin: country => country.resin,
 };
 
+/** An hour of the day as a time in a language. */
+export const hourOf = (hour, language) => new Intl.DateTimeFormat(language, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' }).format(new Date(Date.UTC(2000, 0, 1, hour)));
+
 /** Languages in which the service parts thousands by a space, from five digits on. */
 const SPACED = /^(de|fr|es)(-(AT|BE|DE|ES|FR|LU))?$/;
 const formats = new Map();

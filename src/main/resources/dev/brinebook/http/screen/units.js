@@ -30,7 +30,7 @@ let words = {};
 export function nameUnits(texts) { words = texts; }
 
 /** A unit as people write it. */
-export const symbol = unit => words[`unit.${unit}`] ?? unit;
+export const symbol = unit => words[`unit.${unit}`] ?? unit.split('/').map(part => words[`unit.${part}`] ?? part).join('/');
 
 const unitOf = (text, units) => units.find(unit => (SPELLINGS[unit] ?? [unit.toLowerCase()]).includes(text));
 

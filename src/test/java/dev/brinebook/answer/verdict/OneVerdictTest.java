@@ -213,8 +213,8 @@ class OneVerdictTest {
     @Test
     void aMeterIsNotCreditedWithWhatSettingsSave() {
         Case wasteful = new Case("{'hardness':{'value':12,'unit':'gpg'}}", "{'dailyUse':{'value':150,'unit':'gal'}}",
-                "{'resinVolume':{'value':1.5,'unit':'ft3'},'saltDose':{'value':15,'unit':'lb/ft3'},'control':"
-                + "{'kind':'clock','everyDays':2}}", 900);
+                "{'resinVolume':{'value':1.5,'unit':'ft3'},'tankDiameter':{'value':10,'unit':'in'},'tankHeight':{'value':54,'unit':'in'},"
+                + "'saltDose':{'value':15,'unit':'lb/ft3'},'control':{'kind':'clock','everyDays':2}}", 900);
         VerdictAnswer verdict = wasteful.byReview();
         RungAnswer right = verdict.ladder().get(Step.SET_RIGHT.ordinal());
         RungAnswer convert = verdict.ladder().get(Step.CONVERT.ordinal());

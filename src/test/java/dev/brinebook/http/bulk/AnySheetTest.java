@@ -13,6 +13,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.contract.BulkParameter;
 import dev.brinebook.http.Served;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Unit;
 import io.restassured.response.Response;
 import java.io.IOException;
@@ -162,6 +163,20 @@ class AnySheetTest {
         assertEquals("{\"Customer no\":\"007\",\"status\":\" a \\\"b\\\" \",\"=cmd\":\"=1+1\"}", line.path("columns").toString());
     }
 
+    /** A value that is set is written as the cells are. Source of 4 gpg for each mg/L: common practice. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            decimal=comma                  | 1,5     | 1.5
+            decimal=comma&thousands=point  | 0,25    | 0.25
+            thousands=comma                | 1.5     | 1.5
+            decimal=point                  | 1.5     | 1.5
+            """)
+    void readsAValueThatIsSetAsItReadsCells(String query, String value, double iron) throws IOException {
+        JsonNode line = BulkTableTest.objects(post(query + "&set=water.hardness.unit:gpg&set=water.iron.unit:mg/L&set=water.iron.value:"
+                + value, "water.hardness.value\r\n22\r\n", "application/x-ndjson").asString()).get(0);
+        assertEquals(4 * iron, line.at("/answer/hardness/iron/value").asDouble(), 0.001, line.toString());
+    }
+
     /** A unit that is the same for all is left out where there is no number. */
     @Test
     void setsAUnitWhereThereIsANumber() throws IOException {
@@ -192,8 +207,10 @@ class AnySheetTest {
             set=water.hardness.unit:gpx    | water.hardness.value | /set/water.hardness.unit | Must be one of mg/L, gpg
             set=units:imperial             | water.hardness.value,water.hardness.unit | /set/units | us, metric
             set=water.ph:acid              | water.hardness.value,water.hardness.unit | /set/water.ph | Must be a number
+            set=water.ph:7,5               | water.hardness.value,water.hardness.unit | /set/water.ph | Given: "7,5". With `decimal=comma` in the address it is 7.5
+            set=water.ph:7.5&decimal=comma | water.hardness.value,water.hardness.unit | /set/water.ph | Given: "7.5". With `decimal=point` in the address it is 7.5
             set=water.ph:15                | water.hardness.value,water.hardness.unit | /set/water.ph | Given: 15
-            set=water.iron.value:-1&set=water.iron.unit:mg/L | water.hardness.value,water.hardness.unit | /set/water.iron.value | Must be from 0 to 100 mg/L
+            set=water.iron.value:-1&set=water.iron.unit:mg/L | water.hardness.value,water.hardness.unit | /set/water.iron.value | Must be from 0 to 100\u00A0mg/L
             map=H                          | H | /map/0          | a colon and a property
             set=units                      | H | /set/0          | a colon and a value
             pass=Custommer                 | Customer,units | /pass/Custommer | Did you mean "Customer"?
@@ -303,6 +320,38 @@ class AnySheetTest {
         Arrays.stream(columns.split(",")).filter(name -> !name.equals("cautions")).forEach(name -> assertEquals(whole.get(name),
                 part.get(name)));
         assertTrue(part.get("cautions").contains("wellWithoutBacteriaTest"), "a warning is in every answer");
+    }
+
+    /** Every number that a single answer has in its list of units has a column. Sources: NIST SP 811 (grain, gallon), DIN 38409-6. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "detail=full", "detail=numbers", "fields=inEveryUnit", "fields=classes.usgs,inEveryUnit"})
+    void aHardnessIsConvertedInATableToo(String query) throws IOException {
+        String csv = "hardness.value;hardness.unit\r\n18,5;gpg\r\n";
+        String answer = BulkTableTest.post("/v1/bulk/convertHardness?decimal=comma&" + query, csv, "text/csv").then().statusCode(200)
+                .extract().asString();
+        List<String> names = List.of(answer.lines().findFirst().orElseThrow().split(";"));
+        List<String> cells = List.of(answer.lines().skip(1).findFirst().orElseThrow().split(";"));
+        JsonNode single = BulkTableTest.JSON.readTree(Served.posting(Served.SMALLEST).post(Served.CONVERSION).asString());
+        assertEquals(HardnessUnit.COUNT, single.path("inEveryUnit").size());
+        single.path("inEveryUnit").forEach(one -> assertEquals(one.path("value").asText().replace('.', ','),
+                cells.get(names.indexOf("inEveryUnit." + one.path("unit").asText()))));
+        assertEquals("18,5", cells.get(names.indexOf("inEveryUnit.gpg")));
+        assertEquals(18.5 * 17.118, Double.parseDouble(cells.get(names.indexOf("inEveryUnit.mg/L")).replace(',', '.')), 0.05);
+    }
+
+    /** What no column has is refused by its name, and not left out in silence. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            convertHardness    | inEveryUnit.value             | /fields/0
+            convertHardness    | classes,basis                 | /fields/1
+            compensateHardness | hardness.real,assumptions.value | /fields/1
+            compensateHardness | hardness.otherControllerSettings | /fields/0
+            """)
+    void aFieldInAListHasNoColumn(String calculator, String fields, String pointer) {
+        String path = "/v1/bulk/" + calculator + "?fields=" + fields;
+        BulkTableTest.post(path, "units\r\n\r\n", "text/csv").then().statusCode(422).body("errors.pointer", equalTo(List.of(pointer)))
+                .body("errors[0].message", containsString("A table has no column for `" + fields.substring(fields.indexOf(',') + 1) + "`"));
+        Served.given().contentType("application/x-ndjson").body(new byte[0]).post(path).then().statusCode(200);
     }
 
     @ParameterizedTest

@@ -97,6 +97,23 @@ class UploadTest {
                 objects));
     }
 
+    /** An empty answer says that all lines are answered; a start further on is an error. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', ignoreLeadingAndTrailingWhitespace = false, textBlock = """
+            text/csv|hardness.value,hardness.unit@1,gpg@2,gpg@@|5|4
+            text/csv|hardness.value,hardness.unit@|2|1
+            application/x-ndjson|{}@{}|3|2
+            application/x-ndjson|@|2|1
+            """)
+    void aStartBehindTheEndIsSaid(String type, String body, int end, int last) {
+        String sent = body.replace('@', '\n');
+        assertEquals("", post(PATH + "?from=" + end, type, type, sent));
+        String beyond = post(PATH + "?from=" + (end + 1), type, type, sent);
+        assertEquals(1, beyond.lines().count(), beyond);
+        assertTrue(beyond.startsWith(type.equals("text/csv") ? end + ",422," : "{\"line\":" + end + ",\"status\":422,"), beyond);
+        assertTrue(beyond.contains("Must be at most " + end + ". The last line is " + last + "."), beyond);
+    }
+
     private static String post(String path, String in, String out, String body) {
         return Served.given().contentType(in).accept(out).header("X-Request-Id",
                 "same").body(body.getBytes(StandardCharsets.UTF_8)).post(path)

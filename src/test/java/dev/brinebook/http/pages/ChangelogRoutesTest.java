@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.http.Served;
 import dev.brinebook.model.Model;
+import io.restassured.response.Response;
 import java.io.ByteArrayInputStream;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
@@ -15,6 +16,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
@@ -53,6 +56,15 @@ class ChangelogRoutesTest {
                 "modelVersion", equalTo("2.3.0"), "versions[0].version", equalTo("2.3.0"), "versions[1].version", equalTo("2.2.0"),
                 "versions[0].entries.find { it.id == 'brine-by-weight' }.kind", equalTo("number"),
                 "versions[0].entries.find { it.id == 'brine-by-weight' }.effect", not(equalTo(null)));
+    }
+
+    /** RFC 9110, section 8.5: the language of the content, not the one asked for. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1/changelog", "/changelog.atom"})
+    void isInEnglishWhateverIsAsked(String path) {
+        Response answer = Served.given().header("Accept-Language", "de").get(path);
+        answer.then().statusCode(200).header("Content-Language", "en");
+        assertTrue(!answer.headers().getValues("Vary").contains("Accept-Language"), "it is the same in every language");
     }
 
     @Test

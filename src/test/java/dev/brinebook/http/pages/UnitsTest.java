@@ -29,6 +29,11 @@ class UnitsTest {
             volume,      gal,    [gal_us],      3.785411784,        -,  L
             mass,        lb,     [lb_av],       0.45359237,         -,  kg
             length,      in,     [in_i],        0.0254,             -,  m
+            area,        ft2,    [sft_i],       0.09290304,         -,  m2
+            capacity,    gr,     [gr],          0.06479891,         -,  g
+            volume,      ft3,    [cft_i],       28.316846592,       -,  L
+            volume,      gal-imperial, [gal_br], 4.54609,           -,  L
+            surfaceFlow, gpm/ft2, [gal_us]/min/[sft_i], 2.44475,    -,  m/h
             temperature, F,      [degF],        0.5555555555555556, 32, C
             """)
     void statesTheFactorOfEachUnit(String kind, String symbol, String ucum, BigDecimal factor, BigDecimal zero, String base) {

@@ -184,6 +184,59 @@ class AgentAnswerTest {
         assertEquals(whole, quick);
     }
 
+    private static final String METRIC_HOME = "{\"hardness\":20,\"hardnessUnit\":\"dH\",\"people\":4,\"size\":30,\"sizeUnit\":\"L\","
+            + "\"control\":\"clock\",\"everyDays\":4,\"supply\":\"publicSupply\",\"ironMgPerL\":0,\"saltPerRegeneration\":3,"
+            + "\"saltUnit\":\"kg\"";
+
+    /** Money by ISO 4217; use and units as the operation has them for the country. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        ",\"conversionCost\":400                                                    |              | USD | gal",
+        ",\"units\":\"metric\"                                                       |              | USD | L",
+        ",\"conversionCost\":400,\"currency\":\"USD\"                                | unitedStates | USD | gal",
+        ",\"conversionCost\":400,\"currency\":\"EUR\",\"country\":\"germany\"        | germany      | EUR | L",
+        ",\"conversionCost\":400,\"country\":\"unitedKingdom\",\"units\":\"us\"        | unitedKingdom | GBP | gal",
+        ",\"currency\":\"EUR\",\"unknown\":[\"conversionCost\"],\"country\":\"france\" | france       | EUR | L"})
+    void countsWithWhatIsUsualInTheCountry(String further, String country, String money, String volume) {
+        String given = country == null || further.contains("country") ? "" : ",\"country\":\"" + country + "\"";
+        String quick = Agent.text(Agent.call("quick_assess", METRIC_HOME + further + given + "}"));
+        String household = "\"people\":4" + (country == null ? "" : ",\"country\":\"" + country + "\"");
+        String retrofit = further.contains("Cost\":") ? ",\"retrofit\":{\"cost\":{\"value\":400,\"unit\":\"" + money + "\"}}" : "";
+        String units = further.replaceAll("(,\"units\":\"\\w+\")|.", "$1");
+        String whole = Agent.text(Agent.calculate("assess", "{\"water\":{\"hardness\":{\"value\":20,\"unit\":\"dH\"},\"iron\":{"
+                + "\"value\":0,\"unit\":\"mg/L\"},\"supply\":\"publicSupply\"},\"household\":{" + household + "},\"softener\":{"
+                + "\"resinVolume\":{\"value\":30,\"unit\":\"L\"},"
+                + "\"saltPerRegeneration\":{\"value\":3,\"unit\":\"kg\"},\"control\":{\"kind\":"
+                + "\"clock\",\"everyDays\":4}}" + retrofit + units + "}"));
+        assertEquals(whole, quick);
+        assertTrue(quick.contains(" " + money + " a year") && quick.matches("(?s).*; use [\\d,.]+ " + volume + " a day.*"), quick);
+        assertEquals(country == null, quick.contains("; these matter most): /household/country unitedStates; "), quick);
+    }
+
+    /** An amount is never counted as if it were in another currency, nor is one left out without a word. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        ",\"conversionCost\":400,\"currency\":\"EUR\" | the money of unitedStates, which is assumed where country is not given, is USD.",
+        ",\"currency\":\"EUR\",\"unknown\":[\"conversionCost\"] | the money of unitedStates, which is assumed",
+        ",\"conversionCost\":400,\"currency\":\"USD\",\"country\":\"unitedKingdom\" | the money of unitedKingdom is GBP."})
+    void refusesMoneyOfAnotherCountry(String further, String said) {
+        String text = Agent.text(Agent.call("quick_assess", METRIC_HOME + further + "}"));
+        assertTrue(text.contains("\n/currency contradictory: " + said) && text.contains("If the home is in another country, give country.")
+                && text.contains("Do not change the currency") && !text.contains("…"), text);
+    }
+
+    /** The whole numbers that every JSON reader keeps end at 2 to the 53rd less 1 (RFC 8259, section 6). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "compareCases | thisCase!: object  // ",
+        "compareCases | otherCase?: object  // ",
+        "compareCases | calculator!: text of up to 40  // ",
+        "assess       | seed?: int 0..9007199254740991 = 1  // "})
+    void describesTypesAndBoundsExactly(String operation, String line) {
+        String text = Agent.text(Agent.call("describe_operation", "{\"operation\":\"" + operation + "\"}"));
+        assertTrue(text.lines().anyMatch(one -> one.startsWith(line)), text);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "{}                                              | hardness hardnessUnit people size sizeUnit control",
@@ -261,6 +314,16 @@ class AgentAnswerTest {
         String answer = Agent.text(Agent.call("quick_assess", facts + confirmed + "}"));
         assertFalse(answer.contains("unitLooksWrong"), answer);
         assertEquals(answer, Agent.text(Agent.calculate("assess", request, confirmed)));
+    }
+
+    /** Whatever operation reads it: a conversion too, whose answer would be taken for the water. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "convertHardness    | {\"hardness\":{\"value\":310,\"unit\":\"gpg\"}}",
+        "compensateHardness | {\"water\":{\"hardness\":{\"value\":310,\"unit\":\"gpg\"}}}"})
+    void asksForTheUnitOfEveryHardnessThatWasTested(String operation, String request) {
+        assertTrue(Agent.text(Agent.calculate(operation, request)).contains("unitLooksWrong hardnessUnit: The hardness is above"));
+        assertFalse(Agent.text(Agent.calculate(operation, request, ",\"confirmed\":[\"hardnessUnit\"]")).contains("unitLooksWrong"));
     }
 
     /** Grains are told in full on a name plate: 48 stands for 48,000 [common practice]. */

@@ -109,7 +109,7 @@ class FiveJobsTest {
                 + "{\"value\":120,\"unit\":\"g/L\"},\"control\":{\"kind\":\"meteredDelayed\"}},\"units\":\"metric\"}";
         String text = calls("calculate", "{\"operation\":\"assess\",\"arguments\":" + request + ",\"show\":[\"/refill\"]}", false);
         JsonNode answer = answer("/v1/assessment", request);
-        assertHolds(text, "WARNING wellWithoutBacteriaTest: ", "Softener: fits no; fails bedTooShallow",
+        assertHolds(text, "WARNING wellWithoutBacteriaTest: ", "WARNING tankSizeNotGiven: ", "Softener: fits yes",
                 "Set: hardness 19 °dH; capacity " + answer.at("/settings/capacity/value").asText(),
                 "refill " + answer.at("/settings/refillMinutes").asText() + " min", "/refill: {");
         assertWithin(4_700);
@@ -125,8 +125,8 @@ class FiveJobsTest {
         calls("describe_operation", "{\"part\":\"candidate\"}", false);
         String request = "{\"water\":{\"hardness\":{\"value\":24,\"unit\":\"gpg\"},\"iron\":{\"value\":0.1,\"unit\":\"mg/L\"}},\""
                 + "household\":"
-                + "{\"people\":5},\"candidates\":[" + candidate("C-100", "1", 499) + "," + candidate("C-150", "1.5", 629) + ","
-                + candidate("C-200", "2", 799) + "]}";
+                + "{\"people\":5},\"candidates\":[" + candidate("C-100", "1", 9, 48, 499) + "," + candidate("C-150", "1.5", 10, 54, 629)
+                + "," + candidate("C-200", "2", 12, 52, 799) + "]}";
         String text = calls("calculate", "{\"operation\":\"sizeSoftener\",\"arguments\":" + request + "}", false);
         JsonNode answer = answer("/v1/softener-sizing", request);
         assertEquals("C-200", answer.get("choice").asText());
@@ -137,8 +137,10 @@ class FiveJobsTest {
         assertWithin(5_100);
     }
 
-    private static String candidate(String sku, String cubicFeet, int dollars) {
-        return "{\"sku\":\"" + sku + "\",\"resinVolume\":{\"value\":" + cubicFeet + ",\"unit\":\"ft3\"},\"price\":{\"value\":" + dollars
+    private static String candidate(String sku, String cubicFeet, int diameter, int height, int dollars) {
+        return "{\"sku\":\"" + sku + "\",\"resinVolume\":{\"value\":" + cubicFeet
+                + ",\"unit\":\"ft3\"},\"tankDiameter\":{\"value\":" + diameter
+                + ",\"unit\":\"in\"},\"tankHeight\":{\"value\":" + height + ",\"unit\":\"in\"},\"price\":{\"value\":" + dollars
                 + ",\"unit\":\"USD\"}}";
     }
 

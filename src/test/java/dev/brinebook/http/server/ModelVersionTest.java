@@ -59,7 +59,10 @@ class ModelVersionTest {
         for (String path : new String[] {Served.CONVERSION, "/v1/bulk/convertHardness"}) {
             asking(asked).contentType(path.contains("bulk") ? "application/x-ndjson" : "application/json").body(SMALLEST).post(path)
                     .then().statusCode(400).header("Model-Version", (String) null)
-                    .body("type", equalTo("/problems/bad-request"), "detail", equalTo("`Model-Version` must be one of 2.3.0, 2.2.0."));
+                    .body("type", equalTo("/problems/unknown-model-version"), "detail",
+                            equalTo("`Model-Version` must be one of 2.3.0, 2.2.0."), "errors.header", equalTo(List.of("Model-Version")),
+                            "errors[0].pointer", equalTo(""), "errors[0].code", equalTo("unknownValue"), "errors[0].allowed",
+                            equalTo(List.of("2.3.0", "2.2.0")), "errors[0].received", equalTo(asked.matches("[\\w.]+") ? asked : null));
         }
         assertTrue(asking(asked).get(QUERY).headers().getValues("Vary").contains("Model-Version"));
     }

@@ -3,6 +3,7 @@ package dev.brinebook.operation.assessment;
 
 import static dev.brinebook.http.Near.exactly;
 import static dev.brinebook.http.Near.near;
+import static org.hamcrest.Matchers.anything;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
@@ -17,10 +18,14 @@ import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.http.Served;
 import dev.brinebook.http.TestServer;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The whole job over HTTP: that every part is there, right where a source says so, and of one piece. */
 class AssessTest {
@@ -239,6 +244,37 @@ class AssessTest {
                 .statusCode(200).body("fit.shortcomings", hasItem("serviceStandardNotMet"))
                 .body("verdict.improvement", equalTo("secondTank"))
                 .body("settings.reserve.value", near(0, 1e-9, "one bed is always in service"));
+    }
+
+    /**
+     * The same softener as in SizeSoftenerTest, with the same rule: 3 people use 19.2 L/min at peaks, 25 L of resin are 61 cm deep
+     * in 8 in, not in 9 in (common practice). A clock of 30 days runs hard, which is no matter of the softener's size.
+     */
+    @ParameterizedTest(name = "{0} L, {1}, {2} days: {3}")
+    @CsvSource(delimiter = '|', textBlock = """
+            25 |                                           | 3  |                | continuousFlowTooHigh peakFlowTooHigh bedTooShallow noRoomForBackwash | largeEnough
+            25 |                                           | 30 |                | continuousFlowTooHigh peakFlowTooHigh bedTooShallow noRoomForBackwash | largeEnough
+            25 | "tankDiameter": {"value": 9, "unit": "in"} | 3 | bedTooShallow  | noRoomForBackwash | noneGiven
+            25 | "tankDiameter": {"value": 8, "unit": "in"} | 3 |                | noRoomForBackwash | largeEnough
+            25 | "tankDiameter": {"value": 8, "unit": "in"}, "tankHeight": {"value": 48, "unit": "in"} | 30 | | | largeEnough
+            """)
+    void saysTheSameOfFitEverywhere(int litres, String tank, int days, String shortcomings, String notChecked, String obstacle) {
+        String request = """
+                {"water": {"hardness": {"value": 17, "unit": "dH"}, "iron": {"value": 0, "unit": "mg/L"}},
+                 "household": {"people": 3, "country": "germany"}, "softener": {"resinVolume": {"value": %d, "unit": "L"}%s,
+                   "control": {"kind": "clock", "everyDays": %d}}}""".formatted(litres, tank == null ? "" : ", " + tank, days);
+        boolean fits = shortcomings == null;
+        assess(request).statusCode(200).body("fit.fits", equalTo(fits))
+                .body("fit.shortcomings", equalTo(fits ? List.of() : List.of(shortcomings)))
+                .body("fit.notChecked", notChecked == null ? nullValue() : equalTo(List.of(notChecked.split(" "))))
+                .body("summary", fits ? not(containsString("does not fit")) : containsString("The softener does not fit this household."))
+                .body("verdict.ladder.find { it.step == 'replace' }.obstacles", hasItem(obstacle))
+                .body("verdict.confidence", notChecked == null ? anything() : not(equalTo("high")))
+                .body("cautions.code.contains('tankSizeNotGiven')", equalTo(notChecked != null));
+        for (String sheet : List.of("letter", "card", "checklist")) {
+            String page = Served.posting(request).header("Accept", "text/html").post("/v1/assessment?sheet=" + sheet).asString();
+            assertEquals(!fits, page.contains("does not fit this household"), sheet);
+        }
     }
 
     @Test

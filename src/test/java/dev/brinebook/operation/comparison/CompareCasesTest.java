@@ -17,6 +17,7 @@ import dev.brinebook.http.TestServer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class CompareCasesTest {
         assertEquals(answer.at("/before"), answer.at("/after"));
     }
 
-    /** Counts by hand: of the two committed cases, the numbers that one change moves. */
+    /** Counts by hand: of the two committed cases, what the changes move; the second case gives the size of no tank. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             # example   | differences | cause                  | pointer                 | before  | after
@@ -57,10 +58,8 @@ class CompareCasesTest {
     void namesTheChangeThatCausesADifference(String example, int differences, String cause, String pointer, double before, double after)
             throws IOException {
         JsonNode answer = ask(TestServer.example("compareCases." + example));
-        assertEquals(differences, answer.path("differences").size());
-        for (JsonNode difference : answer.path("differences")) {
-            assertEquals("[\"" + cause + "\"] false", difference.path("causes") + " " + difference.path("together"));
-        }
+        assertEquals(differences, answer.path("differences").valueStream()
+                .filter(each -> (each.path("causes") + " " + each.path("together")).equals("[\"" + cause + "\"] false")).count());
         JsonNode one = answer.path("differences").valueStream().filter(each -> each.path("pointer").asText().equals(pointer)).findFirst()
                 .orElseThrow();
         assertEquals(before, one.at("/before/value").asDouble());
@@ -68,10 +67,10 @@ class CompareCasesTest {
         assertEquals(one.at("/after/value").decimalValue().subtract(one.at("/before/value").decimalValue()).doubleValue(),
                 one.path("change").asDouble(), 1e-12);
         for (JsonNode change : answer.path("changes")) {
-            assertEquals(change.path("id").asText().equals(cause) ? differences : 0, change.path("differences").asInt());
+            assertTrue(!change.path("id").asText().equals(cause) || differences == change.path("differences").asInt(), change.toString());
             assertEquals("2.3.0", change.path("version").asText());
         }
-        assertEquals(3, answer.path("changes").size());
+        assertEquals(4, answer.path("changes").size());
     }
 
     /** What is true or false is a flag, and has no code; a change is worded in the language of the caller. */
@@ -116,8 +115,9 @@ class CompareCasesTest {
 
     private static List<String> lines(JsonNode answer, String before, String after, int sign) {
         List<String> lines = new ArrayList<>();
-        answer.path("differences").forEach(one -> lines.add(one.path("pointer") + " " + one.path(before) + " " + one.path(after) + " "
-                + sign * one.path("change").asDouble() + one.path("causes")));
+        answer.path("differences").forEach(one -> lines.add(one.path("pointer").asText().replaceAll("^/cautions/\\d+", "/cautions/*") + " "
+                + one.path(before) + " " + one.path(after) + " " + (0.0 + sign * one.path("change").asDouble()) + one.path("causes")));
+        Collections.sort(lines); // what one answer alone has comes last
         return lines;
     }
 

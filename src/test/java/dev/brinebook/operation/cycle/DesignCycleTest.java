@@ -14,6 +14,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
+import dev.brinebook.http.Served;
 import dev.brinebook.http.TestServer;
 import io.restassured.response.ValidatableResponse;
 import java.util.stream.Collectors;
@@ -122,6 +123,37 @@ class DesignCycleTest {
                 .body("cycle.steps.find { it.step == 'backwash' }.flow.value", closeTo(flow, 1e-4))
                 .body("findings.code", weak ? hasItem("backwashTooWeak") : not(hasItem("backwashTooWeak")))
                 .body("findings.code", "drain".equals(rule) ? hasItem("drainLineBelowDrainFlow") : not(hasItem("drainLineBelowDrainFlow")));
+    }
+
+    /** The same limits as above, each named in the words of the language; 3.5, 1.5 and 1.5 gpm. */
+    @ParameterizedTest(name = "{0} in {1}")
+    @CsvSource(delimiter = '|', value = {
+        "flowControl | en | The drain line flow control limits the backwash to 3.5\u00a0gpm.",
+        "flowControl | de | Der Durchflussbegrenzer der Rückspülung begrenzt die Rückspülung auf 3,5\u00a0gpm.",
+        "flowControl | fr | Le limiteur de débit de détassage limite le détassage à 3,5\u00a0gpm.",
+        "flowControl | es | El limitador de caudal del contralavado limita el contralavado a 3,5\u00a0gpm.",
+        "flowControl | es-AR | El limitador de caudal del retrolavado limita el retrolavado a 3,5\u00a0gpm.",
+        "drain | en | The drain limits the backwash to 1.5\u00a0gpm.",
+        "drain | de | Der Abfluss begrenzt die Rückspülung auf 1,5\u00a0gpm.",
+        "drain | fr | L’évacuation limite le détassage à 1,5\u00a0gpm.",
+        "drain | es | El desagüe limita el contralavado a 1,5\u00a0gpm.",
+        "drain | es-AR | El desagüe limita el retrolavado a 1,5\u00a0gpm.",
+        "supply | en | The water supply limits the backwash to 1.5\u00a0gpm.",
+        "supply | de | Die Zuleitung begrenzt die Rückspülung auf 1,5\u00a0gpm.",
+        "supply | fr | L’alimentation en eau limite le détassage à 1,5\u00a0gpm.",
+        "supply | es | El suministro de agua limita el contralavado a 1,5\u00a0gpm.",
+        "supply | es-AR | El suministro de agua limita el retrolavado a 1,5\u00a0gpm."})
+    void namesWhatLimitsTheBackwash(String rule, String language, String sentence) {
+        String flows = switch (rule) {
+            case "drain" -> gpm("drainLine", "1.6");
+            case "supply" -> gpm("supply", "1.7");
+            default -> gpm("supply", "8");
+        };
+        Served.posting("""
+                {"softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "tankDiameter": {"value": 10, "unit": "in"},
+                  "tankHeight": {"value": 44, "unit": "in"}, "flows": {%s}}, "units": "us"}""".formatted(flows))
+                .header("Accept-Language", language).post("/v1/regeneration-cycle").then().statusCode(200)
+                .body("cycle.backwash.rule", equalTo(rule)).body("cycle.backwash.sentence", startsWith(sentence));
     }
 
     /**

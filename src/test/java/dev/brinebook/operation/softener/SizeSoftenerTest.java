@@ -6,8 +6,10 @@ import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,8 +17,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.http.TestServer;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
-import java.util.Collections;
 import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SizeSoftenerTest {
 
     private static ValidatableResponse size(String body) {
-        return TestServer.post("/v1/softener-sizing", body);
+        return TestServer.post("/v1/softener-sizing?detail=full", body);
     }
 
     @Test
@@ -86,16 +90,39 @@ class SizeSoftenerTest {
         return separated == null ? List.of() : List.of(separated.split(" "));
     }
 
+    /** Two softeners that are the same but for their names, with and without prices; and two of one name. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            , "price": {"value": 840, "unit": "EUR"} | b | 200 |
+                                                     | b | 200 |
+                                                     | a | 422 | /candidates/1/sku
+            """)
+    void saysThatEqualSoftenersCostTheSame(String price, String second, int status, String pointer) {
+        String each = "{\"sku\": \"%s\", \"resinVolume\": {\"value\": 25, \"unit\": \"L\"}" + (price == null ? "" : price) + "}";
+        ValidatableResponse answer = size("""
+                {"water": {"hardness": {"value": 17, "unit": "dH"}}, "household": {"people": 3, "country": "germany"},
+                 "candidates": [%s, %s]}""".formatted(each.formatted("a"), each.formatted(second))).statusCode(status);
+        if (status == 200) {
+            answer.body("why", containsString("also fits and costs the same")).body("why", not(containsString("less")))
+                    .body("assumptions.pointer", hasItems("/candidates/0/tankDiameter", "/candidates/1/tankHeight"))
+                    .body("verdict.confidence", not(equalTo("high")))
+                    .body("cautions.find { it.code == 'tankSizeNotGiven' }.severity", equalTo("warning"));
+        } else {
+            answer.body("errors.pointer", equalTo(List.of(pointer))).body("errors.code", equalTo(List.of("inconsistent")));
+        }
+    }
+
     @Test
     void takesEveryCandidateOfALongList() {
-        String one = "{\"sku\": \"c\", \"resinVolume\": {\"value\": 40, \"unit\": \"L\"}}";
+        IntFunction<String> candidates = count -> IntStream.range(0, count).mapToObj(i ->
+                "{\"sku\": \"c%d\", \"resinVolume\": {\"value\": 40, \"unit\": \"L\"}}".formatted(i)).collect(Collectors.joining(","));
         size("""
                 {"water": {"hardness": {"value": 18, "unit": "dH"}}, "household": {"people": 4}, "units": "metric",
-                 "candidates": [%s]}""".formatted(String.join(",", Collections.nCopies(250, one)))).statusCode(200)
+                 "candidates": [%s]}""".formatted(candidates.apply(250))).statusCode(200)
                 .body("candidates", hasSize(250));
         size("""
                 {"water": {"hardness": {"value": 18, "unit": "dH"}}, "household": {"people": 4},
-                 "candidates": [%s]}""".formatted(String.join(",", Collections.nCopies(251, one)))).statusCode(422)
+                 "candidates": [%s]}""".formatted(candidates.apply(251))).statusCode(422)
                 .body("errors[0].code", equalTo("wrongCount"));
     }
 

@@ -34,6 +34,10 @@ class QuestionedInputTest {
     @ParameterizedTest(name = "{0} {1}: {2}")
     @CsvSource({"310, gpg, true", "60.1, gpg, true", "60, gpg, false", "60, dH, true", "1300, mg/L, false"})
     void asksWhetherAHardnessWasTestedInMgPerL(double value, String unit, boolean asked) {
+        String limit = unit.equals("gpg") ? "60\u00a0gpg" : "1,027\u00a0mg/L";
+        TestServer.post("/v1/hardness-conversion", "{" + hardness(value, unit) + "}").statusCode(200).body("summary",
+                asked ? startsWith("Check first: The hardness is above " + limit) : not(containsString("Check first")), "cautions.code",
+                asked ? hasItem("hardnessMaybeMgPerL") : not(hasItem("hardnessMaybeMgPerL")));
         ValidatableResponse answer = compensate(hardness(value, unit)).statusCode(200);
         answer.body("cautions.code", asked ? hasItem("hardnessMaybeMgPerL") : not(hasItem("hardnessMaybeMgPerL")));
         if (asked) {
