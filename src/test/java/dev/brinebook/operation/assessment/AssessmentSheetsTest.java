@@ -1,121 +1,43 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
-import static org.hamcrest.Matchers.containsString;
-import static org.hamcrest.Matchers.equalTo;
-import static org.hamcrest.Matchers.hasItem;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static dev.brinebook.operation.assessment.SheetSamples.FRENCH;
+import static dev.brinebook.operation.assessment.SheetSamples.JSON;
+import static dev.brinebook.operation.assessment.SheetSamples.SHEETS;
+import static dev.brinebook.operation.assessment.SheetSamples.ask;
+import static dev.brinebook.operation.assessment.SheetSamples.packed;
+import static dev.brinebook.operation.assessment.SheetSamples.page;
+import static dev.brinebook.operation.assessment.SheetSamples.pdf;
+import static dev.brinebook.operation.assessment.SheetSamples.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.brinebook.api.InvalidRequest;
-import dev.brinebook.api.Operation;
-import dev.brinebook.http.RandomRequests;
-import dev.brinebook.http.Served;
 import dev.brinebook.http.TestServer;
-import dev.brinebook.text.Language;
-import io.restassured.response.Response;
 import java.io.IOException;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The sheets of an assessment, as pages and as PDF, read back with others' parsers. */
+/** What the sheets of an assessment say, held to the answer. */
 class AssessmentSheetsTest {
 
-    private static final String PATH = "/v1/assessment";
-    private static final String HTML = "text/html";
-    private static final String PDF = "application/pdf";
-    private static final List<String> SHEETS = List.of("letter", "card", "checklist");
     private static final Pattern NUMBER = Pattern.compile("\\d[\\d,]*(\\.\\d+)?");
-    private static final int CASES = 4;
-    /** Most water at random must be treated first, and then has few numbers. */
-    private static final int UNTREATED = 2;
-    private static final List<String> DRAWN = new ArrayList<>();
-    private static final JsonMapper JSON = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
-
-    private static Response ask(String request, String accept, String language, String query) {
-        return Served.posting(request).header("Accept", accept).header("Accept-Language", language).post(PATH + query);
-    }
-
-    private static Document page(String request, String language, String sheet) {
-        return Jsoup.parse(ask(request, HTML, language, "?sheet=" + sheet).then().statusCode(200).extract().asString());
-    }
-
-    private static byte[] pdf(String request, String language, String query) {
-        return ask(request, PDF, language, query).then().statusCode(200).contentType(PDF).extract().asByteArray();
-    }
-
-    /** Without the blanks, which a line may be broken at. */
-    private static String text(PDDocument document, int first, int last) throws IOException {
-        PDFTextStripper stripper = new PDFTextStripper();
-        stripper.setStartPage(first);
-        stripper.setEndPage(last);
-        return packed(stripper.getText(document));
-    }
-
-    private static String packed(String text) {
-        return text.replaceAll("[\\s\\u00a0\\u202f]+", "");
-    }
-
-    /** Simulated once for all tests. */
-    static List<String> drawnCases() {
-        for (long seed = 1; DRAWN.size() < CASES; seed++) {
-            RandomRequests random = new RandomRequests(seed);
-            ObjectNode request = random.request(AssessmentRequest.class);
-            for (int i = 0; i < CASES; i++) {
-                try {
-                    boolean untreated = Assess.OPERATION.answer(TestServer.read(request.toString(), AssessmentRequest.class))
-                            .settings() == null;
-                    if (!untreated || DRAWN.size() < UNTREATED) {
-                        DRAWN.add(request.toString());
-                    }
-                    break;
-                } catch (InvalidRequest invalid) {
-                    random.repair(request, AssessmentRequest.class, invalid.violations());
-                }
-            }
-        }
-        return DRAWN;
-    }
-
-    static List<Arguments> drawnSheets() {
-        return Stream.concat(drawnCases().stream(), Stream.of("well-family", "apartment", "holiday-cabin").map(name ->
-                TestServer.example("assess." + name))).flatMap(request -> SHEETS.stream()
-                .map(sheet -> Arguments.of(request, sheet))).toList();
-    }
 
     /** Every number is the one that the JSON answer has at its pointer, rounded for people, and is on the paper too. */
     @ParameterizedTest
-    @MethodSource("drawnSheets")
+    @MethodSource("dev.brinebook.operation.assessment.SheetSamples#drawnSheets")
     void itsNumbersAreThoseOfTheAnswer(String request, String sheet) throws IOException {
         JsonNode answer = JSON.readTree(ask(request, "application/json", "en", "?detail=full").then().statusCode(200).extract()
                 .asByteArray());
@@ -158,66 +80,6 @@ class AssessmentSheetsTest {
             return Math.ceil(value / answer.at("/year/saltAsFound/bag/value").asDouble());
         }
         return at.endsWith("/paysPercent") ? value / 5 : at.endsWith("/regenerations") ? 365 / value : Math.abs(value);
-    }
-
-    /** Everything on the page is on the paper, however long it is. */
-    @ParameterizedTest
-    @MethodSource("drawnSheets")
-    void losesNoTextOnPaper(String request, String sheet) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf(request, "de", "?sheet=" + sheet))) {
-            String paper = text(document, 1, document.getNumberOfPages());
-            for (Element each : page(request, "de", sheet).select("h1, h2, h3, th, td, li, p:not(footer p), dt")) {
-                assertTrue(paper.contains(packed(each.text())), each.text());
-            }
-        }
-    }
-
-    /** A letter and a card are one page, a checklist at most two, in every language, on the paper asked for or that of the units. */
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            well-family   | letter    | letter | 612 | 792 | 1
-            well-family   | letter    | a4     | 595 | 842 | 1
-            well-family   | card      | letter | 612 | 792 | 1
-            well-family   | checklist | letter | 612 | 792 | 2
-            well-family   | checklist | a4     | 595 | 842 | 2
-            well-family   | letter    |        | 612 | 792 | 1
-            holiday-cabin | letter    |        | 612 | 792 | 1
-            holiday-cabin | checklist |        | 612 | 792 | 2
-            apartment     | letter    |        | 595 | 842 | 1
-            apartment     | letter    | letter | 612 | 792 | 1
-            apartment     | card      | a4     | 595 | 842 | 1
-            apartment     | checklist |        | 595 | 842 | 2
-            """)
-    void fitsItsPagesOnThePaperAskedFor(String name, String sheet, String paper, float width, float height, int pages)
-            throws IOException {
-        String query = "?sheet=" + sheet + (paper == null ? "" : "&paper=" + paper);
-        for (Language language : Language.all()) {
-            try (PDDocument document = Loader.loadPDF(pdf(TestServer.example("assess." + name), language.tag(), query))) {
-                assertTrue(document.getNumberOfPages() <= pages, language + " has pages " + document.getNumberOfPages());
-                for (PDPage page : document.getPages()) {
-                    assertEquals(width, page.getMediaBox().getWidth(), 0.5);
-                    assertEquals(height, page.getMediaBox().getHeight(), 0.5);
-                }
-            }
-        }
-    }
-
-    /** Nothing in the body of a sheet is set smaller than 11 points; its foot is. Source: common practice of large print for letters. */
-    @ParameterizedTest
-    @ValueSource(strings = {"letter", "card", "checklist"})
-    void isSetInAReadableSize(String sheet) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf(TestServer.example("assess.well-family"), "en", "?sheet=" + sheet))) {
-            Map<Float, Integer> sizes = new TreeMap<>();
-            new PDFTextStripper() {
-                @Override
-                protected void writeString(String text, List<TextPosition> positions) {
-                    positions.forEach(each -> sizes.merge(each.getFontSize() * each.getTextMatrix().getScalingFactorY(),
-                            text.matches("\\W*x\\W*") ? 0 : 1, Integer::sum));
-                }
-            }.getText(document);
-            sizes.values().removeIf(count -> count == 0);
-            assertTrue(sizes.keySet().stream().allMatch(size -> size >= 10.9 || size > 8.9 && size < 9.1), sizes.toString());
-        }
     }
 
     /** The bars of the chart stand to each other as their values. */
@@ -280,12 +142,6 @@ class AssessmentSheetsTest {
         assertTrue(card.text().contains("Leave all other settings"), card.text());
     }
 
-    private static final String FRENCH = """
-            {"water": {"hardness": {"value": 32, "unit": "fH"}}, "household": {"people": 5, "country": "france"}, "units": "metric",
-             "softener": {"tankDiameter": {"value": 230, "unit": "mm"}, "tankHeight": {"value": 1220, "unit": "mm"},
-              "control": {"kind": "clock", "weekdays": ["monday"]}, "saltPerRegeneration": {"value": 2.5, "unit": "kg"}}}
-            """;
-
     /** 3.8 kg of salt in water that takes 0.358 kg a litre, at 1.893 L/min, is 5.6 minutes. Source: by hand; 0.358 from Salt Institute. */
     @Test
     void aClockGetsTheRefillOfItsSaltAndTheHardnessInTheUnitOfItsTest() {
@@ -304,18 +160,6 @@ class AssessmentSheetsTest {
         assertFalse(letter.text().contains("free"), letter.text());
         assertTrue(letter.text().contains("Bags of salt, 25 kg each"), letter.text());
         assertTrue(letter.select("tr:contains(Salt and water cost) td").eachText().containsAll(List.of("€115", "€535")), letter.text());
-    }
-
-    /** A line of a French page never ends with an apostrophe (common practice); corrected settings take one page, a checklist two. */
-    @ParameterizedTest
-    @ValueSource(strings = {"letter", "card", "checklist"})
-    void breaksNoLineAfterAnApostropheAndNeedsFewPages(String sheet) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf(FRENCH, "fr", "?sheet=" + sheet))) {
-            String paper = new PDFTextStripper().getText(document);
-            assertTrue(paper.contains("’"), paper);
-            assertTrue(document.getNumberOfPages() <= (sheet.equals("checklist") ? 2 : 1), sheet);
-            assertEquals(List.of(), paper.lines().filter(line -> line.strip().endsWith("’")).toList());
-        }
     }
 
     /** The saving that a letter states is the difference of two of its columns, as they are rounded. */
@@ -362,73 +206,6 @@ class AssessmentSheetsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            {"name": "a\\u202eb"}      | /job/name
-            {"name": "a\\u0007b"}      | /job/name
-            {"address": "a\\nb"}       | /job/address
-            {"phone": "1234567890123456789012345"} | /job/phone
-            {"testedOn": "yesterday"} | /job/testedOn
-            {"nane": "a"}             | /job/nane
-            """)
-    void refusesTextsThatArePutWrong(String job, String pointer) {
-        String request = TestServer.example("assess.well-family").strip();
-        ask(request.substring(0, request.length() - 1) + ", \"job\": " + job + "}", HTML, "en", "").then().statusCode(422)
-                .body("errors.pointer", equalTo(List.of(pointer)));
-    }
-
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            text/html        | sheet=leter           | /sheet | unknownValue
-            text/html        | paper=a5              | /paper | unknownValue
-            application/pdf  | sheet=                | /sheet | unknownValue
-            application/json | sheet=card            | /sheet | inconsistent
-            application/json | paper=a4              | /paper | inconsistent
-            text/html        | sheet=card&sheet=card | /sheet | inconsistent
-            text/html        | shet=card             | /shet  | unknownField
-            """)
-    void refusesAnUnknownSheetOrPaper(String accept, String query, String pointer, String code) {
-        String request = TestServer.example("assess.apartment");
-        ask(request, accept, "en", "?" + query).then().statusCode(422).contentType("application/problem+json")
-                .body("errors[0].code", equalTo(code)).body("errors[0].parameter", equalTo(pointer.substring(1)));
-        Served.given().header("Accept", accept).get(PATH + "?request=" + URLEncoder.encode(packedJson(request), StandardCharsets.UTF_8)
-                + "&" + query).then().statusCode(422).body("errors[0].code", equalTo(code));
-    }
-
-    /** ISO 14289-1 (PDF/UA-1): sections 5 (identification), 7.1 (tags, title), 7.2 (language), 7.21.4.1 (embedded fonts). */
-    @ParameterizedTest
-    @ValueSource(strings = {"en", "fr"})
-    void isADocumentForScreenReaders(String language) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf(TestServer.example("assess.well-family"), language, ""))) {
-            var catalog = document.getDocumentCatalog();
-            assertNotNull(catalog.getStructureTreeRoot());
-            assertTrue(catalog.getMarkInfo().isMarked());
-            assertEquals(language, catalog.getLanguage());
-            assertTrue(catalog.getViewerPreferences().displayDocTitle());
-            assertEquals(page(TestServer.example("assess.well-family"), language, "letter").title(),
-                    document.getDocumentInformation().getTitle().replace('\u00a0', ' '));
-            String metadata = new String(catalog.getMetadata().toByteArray(), StandardCharsets.UTF_8);
-            assertTrue(metadata.contains("pdfuaid"), metadata);
-            String tags = catalog.getStructureTreeRoot().getCOSObject().toString();
-            assertFalse(tags.isEmpty());
-            int fonts = 0;
-            for (PDPage page : document.getPages()) {
-                for (COSName name : page.getResources().getFontNames()) {
-                    assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
-                    fonts++;
-                }
-            }
-            assertTrue(fonts >= 1, "it saw fonts");
-        }
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"letter", "card", "checklist"})
-    void givesTheSameBytesForTheSameRequest(String sheet) {
-        String request = TestServer.example("assess.apartment");
-        assertArrayEquals(pdf(request, "en", "?sheet=" + sheet), pdf(request, "en", "?sheet=" + sheet));
-    }
-
-    @ParameterizedTest
     @ValueSource(strings = {"en", "es", "fr", "de", "es-MX"})
     void isAPageForScreenReaders(String language) {
         for (String sheet : SHEETS) {
@@ -459,78 +236,5 @@ class AssessmentSheetsTest {
         assertEquals(inLetter.stream().distinct().toList(), inLetter);
         String card = page(request, "en", "card").text();
         answered.forEach(caution -> assertFalse(card.contains(caution), caution));
-    }
-
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8 | text/html;charset=utf-8
-            application/pdf                                                 | application/pdf
-            */*                                                             | application/json
-            """)
-    void aLinkGivesTheFormThatIsAskedFor(String accept, String contentType) {
-        link(TestServer.example("assess.apartment"), accept).then().statusCode(200).header("Content-Type", equalTo(contentType))
-                .header("ETag", containsString("\"")).header("Cache-Control", equalTo("no-store"));
-        assertTrue(link(TestServer.example("assess.apartment"), accept).headers().getValues("Vary").contains("Accept"));
-    }
-
-    /** RFC 9111, section 5.2.2.5: no cache keeps it; RFC 9110, section 13.1.2: who has a copy may ask whether it is current. */
-    @Test
-    void aLinkSaysWhetherACopyIsCurrent() {
-        String example = TestServer.example("assess.apartment");
-        String tag = link(example, Operation.JSON).header("ETag");
-        Served.given().header("Accept", Operation.JSON).header("If-None-Match", tag)
-                .get(PATH + "?request=" + URLEncoder.encode(packedJson(example), StandardCharsets.UTF_8)).then().statusCode(304)
-                .header("ETag", equalTo(tag)).header("Cache-Control", equalTo("no-store"));
-    }
-
-    @Test
-    void aLinkAnswersAsThePostedRequest() {
-        String request = TestServer.example("assess.well-family");
-        assertEquals(ask(request, HTML, "en", "").asString(), link(request, HTML).asString());
-    }
-
-    /** The page may load nothing but its own styles, known by their hashes. */
-    @Test
-    void allowsBrowsersToLoadNothingElse() {
-        String policy = ask(TestServer.example("assess.apartment"), HTML, "en", "").header("Content-Security-Policy");
-        assertTrue(policy.startsWith("default-src 'none'; style-src 'sha256-"), policy);
-        assertFalse(policy.contains("unsafe"), policy);
-        for (Element style : page(TestServer.example("assess.apartment"), "en", "letter").select("style")) {
-            assertTrue(policy.contains("'sha256-" + sha256(style.data()) + "'"), style.data());
-        }
-    }
-
-    private static String sha256(String text) {
-        try {
-            return java.util.Base64.getEncoder().encodeToString(java.security.MessageDigest.getInstance("SHA-256")
-                    .digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (java.security.NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    @Test
-    void faultsStayProblemsWhateverIsAskedFor() {
-        for (String accept : List.of(HTML, PDF)) {
-            ask("{\"units\": \"us\"}", accept, "en", "").then().statusCode(422).contentType("application/problem+json")
-                    .body("errors.pointer", hasItem("/water"));
-            link("{\"units\": \"us\"}", accept).then().statusCode(422).contentType("application/problem+json")
-                    .body("errors.pointer", hasItem("/water"));
-            link("{", accept).then().statusCode(400).contentType("application/problem+json");
-            Served.given().header("Accept", accept).get(PATH).then().statusCode(422).contentType("application/problem+json");
-        }
-    }
-
-    private static Response link(String request, String accept) {
-        return Served.given().header("Accept", accept)
-                .get(PATH + "?request=" + URLEncoder.encode(packedJson(request), StandardCharsets.UTF_8));
-    }
-
-    private static String packedJson(String request) {
-        try {
-            return request.length() < 20 ? request : JSON.readTree(request).toString();
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }
