@@ -14,7 +14,7 @@ import java.util.List;
 
 @SchemaDescription("Two answers of an operation, compared value by value. Their texts, assumptions and basis are not compared.")
 public record ComparisonAnswer(
-        @Property(value = "Summary in a sentence or two, to quote.", example = "\"2 values differ, 140 numbers are the same.\"")
+        @Property(value = "Summary in a sentence or two, to quote.", example = "\"The answers differ in 2 values and share 140 numbers.\"")
         Message summary,
         @Property(value = "Operation ID of the calculator.", example = "\"assess\"") String calculator,
         @Property("The first answer.") ComparedAnswer before,
