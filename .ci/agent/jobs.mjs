@@ -27,7 +27,7 @@ export const jobs = [
       const answer = await post('/v1/assessment', {water: {hardness: quantity(18.5, 'gpg'), iron: quantity(0.2, 'mg/L'), supply: 'publicSupply'},
         household: {people: 4}, softener: {resinVolume: quantity(1.5, 'ft3'), saltPerRegeneration: quantity(15, 'lb'),
           control: {kind: 'clock', everyDays: 3}}, retrofit: {cost: quantity(480, 'USD')}});
-      holds(text, 'WARNING sodiumRestrictedDiet: ', `Summary: ${answer.summary}`, 'counts as 19.3 gpg',
+      holds(text, 'WARNING sodiumRestrictedDiet: ', `Summary: ${answer.summary}`, 'with iron and manganese 19.3 gpg',
         `hardness ${answer.settings.hardness.value} gpg`, 'cost after rebate 480 USD; simple payback ');
     },
   },

@@ -154,9 +154,9 @@ async function numbers() {
     const answer = await api({ water: { hardness: { value: Number(entries.hardness), unit }, supply: 'publicSupply' }, prices,
       household: { people: Number(entries.people), country: contract },
       candidates: list.map(({ name, link, price, ...rest }) => ({ ...rest, ...money ? { price } : {} })) });
-    const [told] = await events(page, 'answer');
-    assert.equal(told.choice, answer.choice ?? null);
-    const wanted = [told.choice, told.neighbour].map(sku => answer.candidates.find(each => each.sku === sku)).filter(one => one?.fits)
+    const [report] = await events(page, 'answer');
+    assert.equal(report.choice, answer.choice ?? null);
+    const wanted = [report.choice, report.neighbour].map(sku => answer.candidates.find(each => each.sku === sku)).filter(one => one?.fits)
       .flatMap(one => [one.daysBetweenRegenerations, one.saltPerYear.value, one.waterPerYear.value, ...money ? [one.runningCostPerYear.value] : []]);
     const read = await page.locator('data').evaluateAll(all => all.map(each => [Number(each.value), each.textContent, each.closest('dd').previousSibling.textContent]));
     assert.deepEqual(read.map(([value]) => value), wanted, `case ${i}`);
@@ -174,7 +174,7 @@ async function numbers() {
   return `${compared} numbers are those of the service, in 18 cases`;
 }
 
-/** By keyboard alone: a fault, its summary, the field, the answer, the goods; and what the shop is told of it. */
+/** By keyboard alone: a fault, its summary, the field, the answer, the goods; and what the shop gets to know of it. */
 async function keyboard() {
   const page = await open({ attributes: 'lang="en"', list: goods('USD') }, { expected: /422/ });
   const own = () => page.evaluate(() => document.querySelector('brinebook-advice').shadowRoot.activeElement?.id || document.querySelector('brinebook-advice').shadowRoot.activeElement?.tagName);

@@ -63,7 +63,7 @@ public record SizingRequest(
         }
     }
 
-    /** Two of one name could not be told apart in the answer. */
+    /** The answer names a candidate by its sku, so each has another. */
     private void checkNames(Violations at) {
         Set<String> names = new HashSet<>();
         for (int i = 0; candidates != null && i < candidates.size(); i++) {

@@ -159,12 +159,12 @@ function problems() {
   const fresh = own.concat(missing.filter(({ pointer }) => !own.some(each => each.pointer === pointer)));
   const order = [...firstOf(open.question), ...moreOf(open.question)].map(name => FIELDS[name].pointer);
   const rank = ({ pointer }) => { const found = order.findIndex(each => pointer.startsWith(each)); return found < 0 ? order.length : found; };
-  const told = state.calculation.state === 'failed' ? state.calculation.errors.map(({ pointer, message }) => {
+  const refused = state.calculation.state === 'failed' ? state.calculation.errors.map(({ pointer, message }) => {
     const field = fieldPointer(pointer);
     const label = ctx.name(field);
     return { pointer: field, message: label ? `${label}: ${message}` : message };
   }) : [];
-  return [...fresh, ...told].sort((one, other) => rank(one) - rank(other));
+  return [...fresh, ...refused].sort((one, other) => rank(one) - rank(other));
 }
 
 /** The pointer of the field that a pointer of the service leads to. */

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
  * The case book of this device: cases, their photos and their steps of undo, in IndexedDB. Where the device keeps nothing, the book
- * lives in memory and says so. Each write tells the other tabs.
+ * lives in memory and says so. Each write notifies the other tabs.
  */
 import { openDB } from './idb.js';
 
@@ -50,11 +50,11 @@ async function device() {
   };
 }
 
-/** Opens the book. `told(id)` is called when another tab changed a case. */
-export async function openBook(told) {
+/** Opens the book. `onChange(id)` is called when another tab changed a case. */
+export async function openBook(onChange) {
   const base = await device().catch(memory);
   const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel(NAME) : null;
-  channel?.addEventListener('message', ({ data }) => told(data.id));
+  channel?.addEventListener('message', ({ data }) => onChange(data.id));
   const tell = id => channel?.postMessage({ id });
   const withPhoto = async given => given && { ...given, photo: (await base.get('photos', given.id)) ?? null };
 

@@ -24,7 +24,7 @@ function propertyOf(schema, name, part, contract) {
   return kinds.map(each => followed(each, contract).properties?.[name]).find(Boolean);
 }
 
-/** Choices of the property that tells the kinds of a schema apart. */
+/** Choices of the property that distinguishes the kinds of a schema. */
 function kindsOf(schema, name) {
   return schema.discriminator?.propertyName === name ? Object.keys(schema.discriminator.mapping) : null;
 }

@@ -118,12 +118,12 @@ export function answered({ answer, request, goods, kind, language, tag, contact,
   const { value, unit } = request.water.hardness;
   const taken = kind ? [paragraph(say('taken', `${value.toLocaleString(tag)}\u00a0${unit.replace(/^(?=[df]H$)/, '°')}`, kind))] : [];
   const nodes = () => [...cards(), know()];
-  const told = { state, choice: answer.choice ?? null, neighbour: beside?.one.sku ?? null, headline: say(state, name(best)) };
+  const report = { state, choice: answer.choice ?? null, neighbour: beside?.one.sku ?? null, headline: say(state, name(best)) };
   if (state === 'treatFirst') {
-    return { ...told, nodes: [paragraph(answer.verdict.sentence), paragraph(answer.verdict.action), make('h4', {}, say('afterwards')), ...nodes()] };
+    return { ...report, nodes: [paragraph(answer.verdict.sentence), paragraph(answer.verdict.action), make('h4', {}, say('afterwards')), ...nodes()] };
   }
   if (state !== 'notNeeded') {
-    return { ...told, nodes: [...taken, ...nodes()] };
+    return { ...report, nodes: [...taken, ...nodes()] };
   }
   const anyway = make('button', { type: 'button', class: 'link' }, say('anyway'));
   anyway.addEventListener('click', () => {
@@ -132,5 +132,5 @@ export function answered({ answer, request, goods, kind, language, tag, contact,
     anyway.replaceWith(...all);
     all[0].focus();
   });
-  return { ...told, nodes: [paragraph(say('notNeededWhy')), ...taken, anyway] };
+  return { ...report, nodes: [paragraph(say('notNeededWhy')), ...taken, anyway] };
 }

@@ -82,7 +82,7 @@
       super();
       this.#grown = new ResizeObserver(() => {
         const height = Math.ceil(this.getBoundingClientRect().height);
-        if (height !== this.#height) { this.#tell('height', { height: this.#height = height }); }
+        if (height !== this.#height) { this.#announce('height', { height: this.#height = height }); }
       });
     }
 
@@ -97,7 +97,7 @@
 
     attributeChangedCallback(name, before, after) { if (this.isConnected && before !== after) { this.#draw(); } }
 
-    #tell(name, detail) { this.dispatchEvent(new CustomEvent(`brinebook-${name}`, { detail, bubbles: true, composed: true })); }
+    #announce(name, detail) { this.dispatchEvent(new CustomEvent(`brinebook-${name}`, { detail, bubbles: true, composed: true })); }
 
     /** The language, with its region where one is named; English where it is not spoken here. */
     get #tag() {
@@ -303,7 +303,7 @@
       if (lines.length) {
         this.#age();
         this.#problem.focus();
-        this.#tell('fault', { kind: 'fields', errors: errors ?? faults.map(({ name }) => ({ pointer: name })) });
+        this.#announce('fault', { kind: 'fields', errors: errors ?? faults.map(({ name }) => ({ pointer: name })) });
       }
     }
 
@@ -312,14 +312,14 @@
       this.#mark([]);
       this.#put(this.#say('goods'));
       console.error('brinebook-advice: the goods are listed wrongly', errors);
-      this.#tell('fault', { kind: 'goods', errors });
+      this.#announce('fault', { kind: 'goods', errors });
     }
 
     #away(reason) {
       const again = make('button', { type: 'button', part: 'button' }, this.#say('again'));
       again.addEventListener('click', () => { this.#button.focus(); this.#ask(); });
       this.#put(this.#say('away'), again);
-      this.#tell('fault', { kind: 'away', errors: [{ message: String(reason) }] });
+      this.#announce('fault', { kind: 'away', errors: [{ message: String(reason) }] });
     }
 
     /** An answer no longer belongs to what is in the fields. */
@@ -338,10 +338,10 @@
     }
 
     #show(answered, call) {
-      const { headline, nodes, ...told } = answered({ ...call, tag: this.#tag, language: this.#language, make,
+      const { headline, nodes, ...report } = answered({ ...call, tag: this.#tag, language: this.#language, make,
         contact: this.getAttribute('contact') });
       this.#put(headline, ...nodes);
-      this.#tell('answer', { ...told, request: call.request, answer: call.answer });
+      this.#announce('answer', { ...report, request: call.request, answer: call.answer });
     }
   }
   customElements.define('brinebook-advice', BrinebookAdvice);

@@ -6,7 +6,7 @@
 import { at, put } from './case.js';
 import { daysOf } from './paste.js';
 
-/** Fields by name: where in the request, and how they are shown where that is not told by the contract. */
+/** Fields by name: where in the request, and how they are shown where the contract does not say it. */
 export const FIELDS = {
   hardness: { pointer: '/water/hardness', unknown: 'hardnessClass' },
   hardnessUncertainty: { pointer: '/water/hardnessUncertainty' },

@@ -73,7 +73,7 @@ class FiveJobsTest {
         assertWithin(UP_FRONT);
     }
 
-    /** By hand: iron counts 0.2 mg/L times 4 gpg (common practice), so that 18.5 gpg count as 19.3. */
+    /** By hand: iron adds 0.2 mg/L times 4 gpg (common practice): 18.5 gpg and 0.8 gpg. */
     @Test
     void isItWorthIt() throws JsonProcessingException {
         asks("18.5 grains, iron 0.2 mg/L, city water, four people, 1.5 cubic feet with a clock; a meter costs 480 dollars. Worth it?");
@@ -90,7 +90,7 @@ class FiveJobsTest {
                 + "\"unit\":\"ft3\"},\"saltPerRegeneration\":{\"value\":15,\"unit\":\"lb\"},\"control\":{\"kind\":\"clock\",\""
                 + "everyDays\":3}},"
                 + "\"retrofit\":{\"cost\":{\"value\":480,\"unit\":\"USD\"}}}");
-        assertHolds(text, "WARNING sodiumRestrictedDiet: ", "Summary: " + answer.get("summary").asText(), "counts as 19.3 gpg",
+        assertHolds(text, "WARNING sodiumRestrictedDiet: ", "Summary: " + answer.get("summary").asText(), "with iron and manganese 19.3 gpg",
                 "hardness " + answer.at("/settings/hardness/value").asText() + " gpg", "A year now: salt ", "A year metered: salt ",
                 "cost after rebate 480 USD; simple payback ");
         assertWithin(3_700);
