@@ -11,10 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The four tools: the same list for every caller. How many there are does not grow with the operations. */
+/**
+ * The four tools: the same list for every caller. How many there are does not grow with the operations; the quick assessment is one of
+ * them where assess is served.
+ */
 final class Tools {
 
     private static final String ARGUMENTS = "arguments";
+    private static final String QUICK = "quick_assess";
 
     private final Map<String, Operation<?, ?>> operations = new LinkedHashMap<>();
     private final Map<String, ObjectNode> definitions = new LinkedHashMap<>();
@@ -28,8 +32,10 @@ final class Tools {
         this.notation = new Notation(operations);
         this.search = new OperationSearch(operations);
         this.calculate = new Calculate(this.operations, notation.parts().byName().keySet());
-        Json.fileTree("tools.json").forEach(tool -> definitions.put(tool.get("name").asText(), define((ObjectNode) tool)));
-        this.quick = new QuickAssess(this.operations.get("assess"), definitions.get("quick_assess").get("inputSchema"));
+        Operation<?, ?> assess = this.operations.get("assess");
+        Json.fileTree("tools.json").valueStream().filter(tool -> assess != null || !tool.get("name").asText().equals(QUICK))
+                .forEach(tool -> definitions.put(tool.get("name").asText(), define((ObjectNode) tool)));
+        this.quick = assess == null ? null : new QuickAssess(assess, definitions.get(QUICK).get("inputSchema"));
     }
 
     /** Completes a definition: the operations, parts and countries that there are, and that no call changes anything. */
@@ -74,7 +80,7 @@ final class Tools {
         }
         Map<String, JsonNode> given = new LinkedHashMap<>(arguments.members());
         String name = message.text("name");
-        if (name.equals("quick_assess")) {
+        if (name.equals(QUICK)) {
             return quick.call(given, message.params().get("inputResponses"), caller);
         }
         if (!arguments.arguments().equals(RawObject.NONE) || message.arguments().arguments().contains('"' + ARGUMENTS + '"')) {

@@ -20,7 +20,6 @@ final class ValueText {
 
     private static final MathContext THREE_DIGITS = new MathContext(3);
     private static final int MOST_OF_A_LIST = 8;
-    private static final int MOST_SETTING_DIGITS = 4;
 
     /** How a number is rounded: by its kind for people, to four digits, or as a setting: as a controller takes it. */
     enum Rounding { FOR_PEOPLE, FOUR_DIGITS, SETTING }
@@ -74,21 +73,15 @@ final class ValueText {
         return switch (rounding) {
             case FOR_PEOPLE -> Text.rounded(quantity);
             case FOUR_DIGITS -> Text.of(quantity);
-            case SETTING -> isMachineMade(quantity.value()) ? Text.rounded(quantity) : Text.exact(quantity);
+            case SETTING -> Text.setting(quantity);
         };
-    }
-
-    /** More digits than any controller takes. */
-    private static boolean isMachineMade(BigDecimal number) {
-        BigDecimal plain = number.stripTrailingZeros();
-        return plain.scale() > 0 && plain.precision() > MOST_SETTING_DIGITS;
     }
 
     private static BigDecimal number(BigDecimal number, String name, Rounding rounding) {
         return switch (rounding) {
             case FOR_PEOPLE -> forPeople(number.doubleValue(), name);
             case FOUR_DIGITS -> Text.number(number.doubleValue());
-            case SETTING -> isMachineMade(number) ? forPeople(number.doubleValue(), name) : number;
+            case SETTING -> Text.isMachineMade(number) ? forPeople(number.doubleValue(), name) : number;
         };
     }
 

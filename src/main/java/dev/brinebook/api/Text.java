@@ -28,6 +28,7 @@ public final class Text {
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
     private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_UP);
+    private static final int MOST_SETTING_DIGITS = 4;
     private static final MathContext ONE_DIGIT = new MathContext(1, RoundingMode.HALF_UP);
 
     private Text() {
@@ -51,6 +52,17 @@ public final class Text {
     /** A quantity with every digit, such as a setting: rounded once more it might not be one that can be set. */
     public static Message exact(Quantity<?> quantity) {
         return measure(quantity.value(), quantity.unit());
+    }
+
+    /** A setting: every digit that a controller takes; with more than those, which only a calculation has, three significant digits. */
+    public static Message setting(Quantity<?> quantity) {
+        return isMachineMade(quantity.value()) ? measure(plain(quantity.value().round(THREE_DIGITS)), quantity.unit()) : exact(quantity);
+    }
+
+    /** Whether a number has more digits than any controller takes. */
+    public static boolean isMachineMade(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.scale() > 0 && stripped.precision() > MOST_SETTING_DIGITS;
     }
 
     /** A quantity for people, rounded by its kind. */

@@ -9,7 +9,6 @@ import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.MassUnit;
-import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.ReserveStep;
@@ -76,17 +75,12 @@ public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
     public Message saltInWords(double gramsPerLitre, Softener softener) {
         if (duty.controller().saltStep() instanceof SaltStep.Mass mass) {
             MassQuantity salt = inUnit(softener.saltGrams(gramsPerLitre), mass.unit());
-            return mass.canBeSet(salt.value().doubleValue()) ? inWords(salt) : Text.rounded(salt);
+            return mass.canBeSet(salt.value().doubleValue()) ? Text.setting(salt) : Text.rounded(salt);
         }
         if (duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill) {
             return Message.of("controllerQuantities.minutes", Rounding.answer(refill.stepMinutes()
                     * gramsPerLitre / refill.gramsPerLitre(softener, duty.water().temperatureCelsius())));
         }
         return Text.of(units.saltDose(gramsPerLitre));
-    }
-
-    /** A setting with all of its digits: rounded once more it might not be one that can be set. */
-    public static Message inWords(Quantity<?> setting) {
-        return Text.measure(setting.value(), setting.unit().symbol());
     }
 }

@@ -199,9 +199,9 @@ public final class Assess {
 
     private static Message set(RecommendedSettings settings, boolean saltByMinutes, Message reserve) {
         String saltBy = saltByMinutes ? "minutes" : "salt";
-        Message salt = ControllerQuantities.inWords(settings.saltPerRegeneration());
-        Message hardness = ControllerQuantities.inWords(settings.hardness());
-        Message capacity = ControllerQuantities.inWords(settings.capacity());
+        Message salt = Text.setting(settings.saltPerRegeneration());
+        Message hardness = Text.setting(settings.hardness());
+        Message capacity = Text.setting(settings.capacity());
         return settings.reserve().equals(settings.meterVolume())
                 ? Message.of("assess.setHardnessCapacityMinutes", hardness, capacity, salt, reserve, saltBy, settings.refillMinutes())
                 : Message.of("assess.setHardnessCapacityMinutesBrine", hardness, capacity, salt, reserve, saltBy, settings.refillMinutes());

@@ -165,9 +165,9 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
         return set.reasons().stream().filter(one -> one.setting().equals(setting)).findFirst().orElseThrow().reason();
     }
 
-    /** A setting with every digit: rounded once more it might not be one that can be set. */
+    /** A setting with every digit that it is set by: rounded once more it might not be one that can be set. */
     private static SheetCell exact(String name, Quantity<?> quantity) {
-        return SheetCell.inWords("/settings/" + name, Text.exact(quantity), quantity.value());
+        return SheetCell.inWords("/settings/" + name, Text.setting(quantity), quantity.value());
     }
 
     /** What no controller takes exactly: rounded down, so that it does not regenerate too late. */

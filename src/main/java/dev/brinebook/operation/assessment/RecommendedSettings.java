@@ -83,10 +83,10 @@ public record RecommendedSettings(
         add(reasons, explanation, "hardness", Message.of("recommendedSettings.hardnessIronManganesePlus",
                 Text.rounded(units.hardness(duty.hardness().totalMgPerL()))), "CP-IRON-FACTORS");
         add(reasons, explanation, "capacity", Message.of("recommendedSettings.whatSaltRestoresRounded",
-                ControllerQuantities.inWords(set.salt(option.dosed().saltGrams()))), option.dosed().softener().capacity().sourceKey());
+                Text.setting(set.salt(option.dosed().saltGrams()))), option.dosed().softener().capacity().sourceKey());
         CapacityBasis.explain("/settings/capacity", option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), units, explanation);
-        add(reasons, explanation, "meterVolume", Message.of("recommendedSettings.value", ControllerQuantities.inWords(capacity),
-                ControllerQuantities.inWords(hardness)), "WQP-2009");
+        add(reasons, explanation, "meterVolume", Message.of("recommendedSettings.value", Text.setting(capacity),
+                Text.setting(hardness)), "WQP-2009");
         add(reasons, explanation, "reserve", everyNight ? Message.of("recommendedSettings.noReserveMeetsService")
                 : Message.of("recommendedSettings.smallestReserveStepsController", days(option.year().hardDays()),
                         Text.number(duty.standard().hardDaysPerYear()), days(duty.standard().stressedHardDays(duty.longRun(),

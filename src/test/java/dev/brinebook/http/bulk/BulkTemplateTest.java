@@ -57,26 +57,32 @@ class BulkTemplateTest {
 
     /** Every plain value of the answer that is in no list is in its cell, and every other cell is empty. */
     private static void assertHolds(CSVRecord row, JsonNode answer) {
-        Set<String> told = new HashSet<>(Set.of("line", "status"));
-        assertCells(row, "", answer, told);
-        row.toMap().forEach((name, cell) -> assertTrue(told.contains(name) || cell.isEmpty(), name + " is " + cell));
+        Set<String> compared = new HashSet<>(Set.of("line", "status"));
+        assertCells(row, "", answer, compared);
+        row.toMap().forEach((name, cell) -> assertTrue(compared.contains(name) || cell.isEmpty(), name + " is " + cell));
     }
 
-    private static void assertCells(CSVRecord row, String prefix, JsonNode object, Set<String> told) {
+    private static void assertCells(CSVRecord row, String prefix, JsonNode object, Set<String> compared) {
         object.properties().forEach(property -> {
             String name = prefix + property.getKey();
             JsonNode value = property.getValue();
             if (value.isObject()) {
-                assertCells(row, name + ".", value, told);
+                assertCells(row, name + ".", value, compared);
             } else if (value.isValueNode()) {
                 assertEquals(value.asText(), row.get(name), name);
-                told.add(name);
+                compared.add(name);
             } else if (name.equals("cautions")) {
                 assertEquals(String.join(";", value.findValuesAsText("code")), row.get(name));
-                told.add(name);
+                compared.add(name);
+            } else if (value.path(0).has("unit") && row.isMapped(name + "." + value.path(0).path("unit").asText())) {
+                value.forEach(one -> {
+                    String column = name + "." + one.path("unit").asText();
+                    assertEquals(one.path("value").asText(), row.get(column), column);
+                    compared.add(column);
+                });
             } else if (value.path(0).isValueNode() && row.isMapped(name)) {
                 assertEquals(value.size(), row.get(name).split(";\\b", -1).length, name);
-                told.add(name);
+                compared.add(name);
             }
         });
     }
