@@ -41,7 +41,7 @@ export const jobs = [
         softener: {resinVolume: quantity(25, 'L'), saltDose: quantity(120, 'g/L'), control: {kind: 'meteredDelayed'}}, units: 'metric'};
       const text = await calls('calculate', {operation: 'assess', arguments: request, show: ['/refill']});
       const {settings} = await post('/v1/assessment', request);
-      holds(text, 'WARNING wellWithoutBacteriaTest: ', 'Softener: fits no; fails bedTooShallow', `Set: hardness ${settings.hardness.value} °dH`,
+      holds(text, 'WARNING wellWithoutBacteriaTest: ', 'WARNING tankSizeNotGiven: ', 'Softener: fits yes', `Set: hardness ${settings.hardness.value} °dH`,
         `refill ${settings.refillMinutes} min`, '/refill: {');
     },
   },
@@ -53,9 +53,10 @@ export const jobs = [
       holds(await calls('find_operation', {question: 'Which of three softeners fits five people?'}), 'sizeSoftener: ');
       await calls('describe_operation', {operation: 'sizeSoftener'});
       await calls('describe_operation', {part: 'candidate'});
-      const candidate = (sku, volume, price) => ({sku, resinVolume: quantity(volume, 'ft3'), price: quantity(price, 'USD')});
+      const candidate = (sku, volume, diameter, height, price) => ({sku, resinVolume: quantity(volume, 'ft3'),
+        tankDiameter: quantity(diameter, 'in'), tankHeight: quantity(height, 'in'), price: quantity(price, 'USD')});
       const request = {water: {hardness: quantity(24, 'gpg'), iron: quantity(0.1, 'mg/L')}, household: {people: 5},
-        candidates: [candidate('C-100', 1, 499), candidate('C-150', 1.5, 629), candidate('C-200', 2, 799)]};
+        candidates: [candidate('C-100', 1, 9, 48, 499), candidate('C-150', 1.5, 10, 54, 629), candidate('C-200', 2, 12, 52, 799)]};
       const text = await calls('calculate', {operation: 'sizeSoftener', arguments: request});
       const {choice, candidates} = await post('/v1/softener-sizing', request);
       const failed = candidates.find(one => one.sku === 'C-100');

@@ -1,5 +1,6 @@
 // Opens the contract in viewers that people use, in a headless browser, and measures the processor time of its page until the
-// operations are shown, at best of three; fails above the limit. A viewer that by its nature first puts what is named in the place
+// operations are shown, at best of three; fails above the limit, which grows with the time that this processor takes for a known work
+// where that is more than on the machine the limit was set on. A viewer that by its nature first puts what is named in the place
 // of every reference gets the contract of one operation, as the docs advise; with the whole one it is reported alone.
 // Use: node open.mjs URL MODULES, where MODULES holds the viewers.
 import assert from 'node:assert/strict';
@@ -7,7 +8,8 @@ import {readFileSync} from 'node:fs';
 import {browser} from '../browser.mjs';
 
 const [service, modules] = process.argv.slice(2);
-const MOST_SECONDS = 3;
+const YARDSTICK_SECONDS = 0.6; // of the work below, where the limit is 3 s
+const MOST_SECONDS = 3 * Math.max(1, await yardstick() / YARDSTICK_SECONDS);
 const TRIES = 3;
 const LONGEST_MILLISECONDS = 120_000;
 const WHOLE = '/openapi.json';
@@ -35,6 +37,7 @@ const rapidoc = {
   shown: '.descr',
 };
 
+console.log(`the limit is ${MOST_SECONDS.toFixed(2)} s on this processor`);
 const faults = [];
 await hold('the console', page => page.goto(`${service}/docs/try?operation=assess`),
   {shown: '.responses-inner', text: operation.responses['200'].description});
@@ -56,6 +59,31 @@ function opening(viewer, address) {
   };
 }
 
+/** Processor time in seconds to read and write the contract 20 times, in a page: the median of five. */
+async function yardstick() {
+  const page = await browser.newPage();
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable', {timeDomain: 'threadTicks'});
+  const text = await (await fetch(`${service}/openapi.json`)).text();
+  const taken = [];
+  for (let i = 0; i < 5; i++) {
+    const before = await processorSecondsOf(session);
+    await page.evaluate(json => {
+      for (let i = 0; i < 20; i++) {
+        JSON.stringify(JSON.parse(json)).split('"').map(part => part.toUpperCase()).sort();
+      }
+    }, text);
+    taken.push(await processorSecondsOf(session) - before);
+  }
+  await page.close();
+  return taken.sort((a, b) => a - b)[2];
+}
+
+async function processorSecondsOf(session) {
+  const {metrics} = await session.send('Performance.getMetrics');
+  return metrics.find(metric => metric.name === 'TaskDuration').value;
+}
+
 function report(name, seconds) {
   return `${name}, shows it after ${seconds.toFixed(2)} s of processor time`;
 }
@@ -67,7 +95,7 @@ async function hold(name, open, shown) {
   }
   console.log(report(name, seconds));
   if (!(seconds <= MOST_SECONDS)) {
-    faults.push(`${report(name, seconds)}, more than ${MOST_SECONDS}`);
+    faults.push(`${report(name, seconds)}, more than ${MOST_SECONDS.toFixed(2)}`);
   }
 }
 
@@ -81,7 +109,7 @@ async function processorSeconds(open, {shown, text = operation.summary, within})
     const root = within ? document.querySelector(within)?.shadowRoot : document;
     return [...root?.querySelectorAll(shown) ?? []].some(element => element.textContent.includes(text));
   }, {shown, text, within}, {polling: 200, timeout: LONGEST_MILLISECONDS});
-  const {metrics} = await session.send('Performance.getMetrics');
+  const seconds = await processorSecondsOf(session);
   await page.close();
-  return metrics.find(metric => metric.name === 'TaskDuration').value;
+  return seconds;
 }
