@@ -27,7 +27,7 @@ public record Verdict(Step step, double chance) {
         return chance >= HIGH ? Confidence.HIGH : chance >= MEDIUM ? Confidence.MEDIUM : Confidence.LOW;
     }
 
-    static Verdict of(Ladder.Climb climb, boolean unread) {
+    static Verdict of(Climb climb, boolean unread) {
         if (climb.rung(Step.NONE_NEEDED).obstacles().isEmpty()) {
             return new Verdict(Step.NONE_NEEDED, 1);
         }
@@ -45,7 +45,7 @@ public record Verdict(Step step, double chance) {
     }
 
     /** That it pays over what is below it and over what was found; 1 where it is needed to keep to the standard. */
-    private static double chance(Rung rung, Ladder.Climb climb) {
+    private static double chance(Rung rung, Climb climb) {
         return rung.overBelow().filter(over -> climb.rung(over.over()).serves()).map(over -> Math.min(over.chanceOfPaying().orElse(1),
                 rung.overAsFound().map(found -> found.chanceOfPaying().orElse(1)).orElse(1.0))).orElse(1.0);
     }
