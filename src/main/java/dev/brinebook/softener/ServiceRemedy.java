@@ -6,6 +6,7 @@ import dev.brinebook.resin.ResinBed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -50,7 +51,13 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
 
     /** The smallest standard bed that is larger and keeps to the service standard, metered. */
     public static Optional<DoseChoice.Option> largerBed(Softener softener, DesignConditions duty, RunningCost cost) {
-        return larger(softener)
+        return largerBed(softener, larger -> true, duty, cost);
+    }
+
+    /** The same among those that are {@code wanted}. */
+    public static Optional<DoseChoice.Option> largerBed(Softener softener, Predicate<Softener> wanted, DesignConditions duty,
+            RunningCost cost) {
+        return larger(softener).filter(wanted)
                 .map(larger -> DoseChoice.cheapest(larger, duty.forNewBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
     }

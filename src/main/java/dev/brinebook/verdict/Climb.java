@@ -159,6 +159,11 @@ final class Climb {
         return over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
     }
 
+    /** Whether what it costs more than a rung is large enough to be told from nothing. */
+    static boolean costsEnough(Increment over, Rung base) {
+        return -over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
+    }
+
     /** Where the year of an immediate meter is simulated, it may have more hard days than the standard allowed for. */
     private static List<Obstacle> lacks(Rung.Option option, DesignConditions duty, boolean keepsStandard, Optional<Obstacle> obstacle) {
         List<Obstacle> lacks = new ArrayList<>();

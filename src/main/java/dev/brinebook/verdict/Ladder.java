@@ -11,7 +11,6 @@ import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
-import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
@@ -60,6 +59,12 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 .filter(rung -> rung.overBelow().filter(over -> Climb.savesEnough(over, rung(over.over()))).isPresent()).findFirst();
     }
 
+    /** The free settings that serve until the step of the verdict, whose price is not known, is bought. */
+    public Optional<Rung> interim() {
+        return verdict.step().compareTo(Step.SET_RIGHT) <= 0 ? Optional.empty()
+                : rung(verdict.step()).overBelow().filter(over -> over.worth().isEmpty()).map(over -> rung(over.over())).filter(Rung::serves);
+    }
+
     /** The rung of a step. */
     public Rung rung(Step step) {
         return rungs.get(step.ordinal());
@@ -99,12 +104,13 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         } else {
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
         }
-        improve(climb, choice, duty, terms);
         Fit fit = found.fit(duty);
-        replace(climb, choice, fit, duty, terms);
+        TooSmall size = new TooSmall(climb, fit, duty);
+        improve(climb, choice, size, terms);
+        replace(climb, choice, size, terms);
         List<Question> questions = Question.of(found, duty);
         boolean unread = !questions.isEmpty() || !fit.notChecked(found.datasheet()).isEmpty();
-        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, unread), treatments, questions,
+        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, size.cure(), unread), treatments, questions,
                 Optional.of(choice), Optional.of(right), Optional.of(worth));
     }
 
@@ -116,7 +122,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         SetRight set = SetRight.ofMeter(chosen.option());
         climb.add(Step.REPLACE, option(set, terms, Step.REPLACE, terms.outlay(chosen.candidate())),
                 set.keepsStandard() && chosen.fit().fits());
-        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, !chosen.notChecked().isEmpty()), treatments, List.of(),
+        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, Optional.empty(), !chosen.notChecked().isEmpty()), treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -129,36 +135,31 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         return barred;
     }
 
-    private static void improve(Climb climb, DoseChoice choice, DesignConditions duty, Terms terms) {
-        Improvements improvements = new Improvements(choice.best(), duty, terms.running());
+    private static void improve(Climb climb, DoseChoice choice, TooSmall size, Terms terms) {
+        Improvements improvements = new Improvements(choice.best(), size.duty(), terms.running());
         climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
             Rung.What what = Rung.What.of(improved.improvement());
             return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set, terms, Step.IMPROVE,
-                    terms.outlay(improved.improvement())), set.keepsStandard(), improved.obstacle()))
+                    terms.outlay(improved.improvement())), set.keepsStandard(), improved.obstacle().or(() -> size.obstacle(improved))))
                     .orElseGet(() -> Rung.barred(Step.IMPROVE, what, improved.obstacle().orElseThrow()));
         }).toList());
     }
 
     /** The best of the goods; without any the smallest standard bed that is large enough, where this one is not. */
-    private static void replace(Climb climb, DoseChoice choice, Fit fit, DesignConditions duty, Terms terms) {
+    private static void replace(Climb climb, DoseChoice choice, TooSmall size, Terms terms) {
         if (!terms.goods().isEmpty()) {
-            climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, duty, terms)).toList());
+            climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, size.duty(), terms)).toList());
         }
-        if (climb.has(Step.REPLACE) && climb.rung(Step.REPLACE).serves()) {
+        if (climb.has(Step.REPLACE) && climb.rung(Step.REPLACE).serves() || climb.serves() && !terms.goods().isEmpty()) {
             return;
         }
-        if (climb.serves()) {
-            if (terms.goods().isEmpty()) {
-                climb.bar(Step.REPLACE, shortcomings(fit, climb::rung).isEmpty() ? Obstacle.LARGE_ENOUGH : Obstacle.NONE_GIVEN);
-            }
-            return;
-        }
-        Optional<SetRight> larger = ServiceRemedy.largerBed(choice.best().dosed().softener(), duty, terms.running())
-                .map(SetRight::ofMeter);
+        Optional<SetRight> larger = climb.serves() && !size.isTooSmall() ? Optional.empty()
+                : size.larger(choice.best().dosed().softener(), terms.running()).map(SetRight::ofMeter);
         if (larger.isPresent()) {
             climb.add(Step.REPLACE, option(larger.get(), terms, Step.REPLACE), true);
         } else if (terms.goods().isEmpty()) {
-            climb.bar(Step.REPLACE, Obstacle.NONE_LARGE_ENOUGH);
+            climb.bar(Step.REPLACE, !climb.serves() ? Obstacle.NONE_LARGE_ENOUGH
+                    : shortcomings(size.fit(), climb::rung).isEmpty() ? Obstacle.LARGE_ENOUGH : Obstacle.NONE_GIVEN);
         }
     }
 
