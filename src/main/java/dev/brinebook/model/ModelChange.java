@@ -23,8 +23,8 @@ public enum ModelChange implements Localizable {
     IDLE_DAYS_BY_COUNTRY("2.3.0", "idle-days-by-country"),
     /** A softener that is too small is replaced, rather than set so that it costs more. */
     TOO_SMALL_SOFTENERS("2.3.0", "too-small-softeners"),
-    /** A clock that counts weekdays is set to those that suit the week. */
-    WEEKDAYS_OF_CLOCKS("2.3.0", "weekdays-of-clocks"),
+    /** The step that corrects the settings leaves those that are close enough, as the findings do. */
+    CLOSE_SETTINGS_STAY("2.3.0", "close-settings-stay"),
     /** The payback of a retrofit is over the step below it. */
     PAYBACK_OVER_THE_STEP_BELOW("2.3.0", "payback-over-the-step-below");
 

@@ -158,7 +158,7 @@ public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness
     /** Cautions on the water and the household, whatever the softener. */
     public Set<Caution> cautions() {
         Set<Caution> cautions = WaterCautions.of(water);
-        if (iron() && isMostlyEmpty()) {
+        if (water.ironAndManganeseMgPerL() > WaterCautions.IRON_STAINS_MG_PER_L && isMostlyEmpty()) {
             cautions.add(Caution.IDLE_BED_WITH_IRON);
         }
         return cautions;

@@ -8,16 +8,22 @@ import dev.brinebook.regeneration.Policy;
  * How a softener is judged where the callable versions of the model, or the countries, differ.
  *
  * @param countsDaysOfUse whether iron and manganese are counted on the days on which water runs; else on every day
- * @param setsWeekdays whether a clock that counts weekdays, or seven days, is set to the weekdays that suit the week best
+ *     and whether water that can be softened may still be advised to be treated
  * @param replacesTooSmall whether a softener that is too small is replaced rather than set at a higher cost
+ * @param keepsCloseSettings whether settings that are close enough stay in the step that corrects the settings
  * @param mostIdleDays days after which it regenerates whatever was used
  */
-public record Practice(boolean countsDaysOfUse, boolean setsWeekdays, boolean replacesTooSmall, int mostIdleDays) {
+public record Practice(boolean countsDaysOfUse, boolean replacesTooSmall, boolean keepsCloseSettings, int mostIdleDays) {
 
     /** The usual one. */
     public static final Practice USUAL = new Practice(true, true, true, Policy.DEFAULT_OVERRIDE_DAYS);
 
     public Practice {
         Guard.within(mostIdleDays, 1, Policy.MAX_INTERVAL_DAYS, "mostIdleDays");
+    }
+
+    /** Whether the country asks for more regenerations than is common practice. */
+    public boolean isByCountry() {
+        return mostIdleDays < Policy.DEFAULT_OVERRIDE_DAYS;
     }
 }

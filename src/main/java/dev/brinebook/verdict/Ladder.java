@@ -16,6 +16,7 @@ import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.water.Treatment;
+import dev.brinebook.water.WaterCautions;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -96,7 +97,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 Optional.empty(), Optional.empty()),
                 duty.isServed(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius())));
         boolean byClock = found.policy().byClock();
-        SetRight right = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
+        SetRight best = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
+        SetRight right = duty.practice().keepsCloseSettings() ? best.reachedFrom(found, duty, terms.running()) : best;
         climb.add(Step.SET_RIGHT, option(right, terms, Step.SET_RIGHT), right.keepsStandard());
         if (byClock) {
             SetRight meter = SetRight.ofMeter(choice.best());
@@ -130,8 +132,9 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Map<Step, Rung> barred = new EnumMap<>(Step.class);
         boolean soft = duty.hardness().realMgPerL() <= SOFT_MG_PER_L;
         barred.put(Step.NONE_NEEDED, soft ? Rung.barred(Step.NONE_NEEDED) : Rung.barred(Step.NONE_NEEDED, Obstacle.HARD_WATER));
-        barred.put(Step.TREAT_FIRST, treatments.isEmpty() ? Rung.barred(Step.TREAT_FIRST, Obstacle.NOTHING_TO_TREAT)
-                : Rung.barred(Step.TREAT_FIRST));
+        barred.put(Step.TREAT_FIRST, !treatments.isEmpty() ? Rung.barred(Step.TREAT_FIRST)
+                : Rung.barred(Step.TREAT_FIRST, duty.practice().countsDaysOfUse() && WaterCautions.adviseTreatment(duty.water()) ? Obstacle.TREATMENT_ADVISED
+                        : Obstacle.NOTHING_TO_TREAT));
         return barred;
     }
 

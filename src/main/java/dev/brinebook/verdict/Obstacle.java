@@ -7,6 +7,7 @@ import dev.brinebook.text.Localizable;
 public enum Obstacle implements Localizable {
     HARD_WATER,
     NOTHING_TO_TREAT,
+    TREATMENT_ADVISED,
     NO_SOFTENER,
     METERED_ALREADY,
     TWIN_ALREADY,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
+import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.Fit;
@@ -33,8 +34,11 @@ record TooSmall(Climb climb, Fit fit, DesignConditions duty) {
     }
 
     private boolean lasts(Rung rung) {
-        return rung.option().map(option -> option.year().intervalDays()).map(days -> !days.exists()
-                || days.value() >= duty.minimumIntervalDays()).orElse(true);
+        return rung.option().map(option -> lasts(option.year())).orElse(true);
+    }
+
+    private boolean lasts(YearlyTotals year) {
+        return !year.intervalDays().exists() || year.intervalDays().value() >= duty.minimumIntervalDays();
     }
 
     /** What an improvement lacks of the size. A second tank is as large as the first, and one is in service. */
@@ -47,10 +51,11 @@ record TooSmall(Climb climb, Fit fit, DesignConditions duty) {
         return fits || !duty.practice().replacesTooSmall() ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT);
     }
 
-    /** The smallest standard bed that keeps to the standard: of those that suit the flows, if any does. */
+    /** The smallest standard bed that keeps to the standard: of those that suit the flows and last long enough, if any does. */
     Optional<DoseChoice.Option> larger(Softener softener, RunningCost cost) {
         Optional<DoseChoice.Option> fitting = !duty.practice().replacesTooSmall() ? Optional.empty()
-                : ServiceRemedy.largerBed(softener, larger -> Fit.ofSize(larger, duty).isEmpty(), duty, cost);
+                : ServiceRemedy.largerBeds(softener, larger -> Fit.ofSize(larger, duty).isEmpty(), duty, cost)
+                        .filter(option -> lasts(option.year())).findFirst();
         return fitting.or(() -> ServiceRemedy.largerBed(softener, duty, cost));
     }
 

@@ -2,10 +2,16 @@
 package dev.brinebook.answer.verdict;
 
 import dev.brinebook.api.Text;
+import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.regeneration.Policy;
+import dev.brinebook.softener.ClockWeekdays;
+import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.SoftenerSettings;
+import dev.brinebook.text.Joint;
 import dev.brinebook.text.Message;
+import java.time.DayOfWeek;
+import java.util.OptionalInt;
 
 /** Settings of a softener, in one line. */
 final class SettingsInWords {
@@ -29,8 +35,21 @@ final class SettingsInWords {
                 : Message.of("settings.betweenRegenerationsSaltPer", meter, salt);
     }
 
-    /** What to set, as a sentence. */
-    static Message instruction(SoftenerSettings setup, AnswerUnits units) {
+    /** What to set, with the weekdays that suit the week where it is a clock that counts them, or seven days. */
+    static Message instruction(SoftenerSettings setup, Policy found, DesignConditions duty, AnswerUnits units) {
+        Message set = instruction(setup, units);
+        boolean onWeekdays = found.byClock() && found.everyDays().isEmpty();
+        OptionalInt days = setup.policy().everyDays();
+        if (days.isEmpty() || !onWeekdays && days.getAsInt() != DayOfWeek.values().length || duty.meanLitres() == 0) {
+            return set;
+        }
+        boolean even = ClockWeekdays.isEven(duty.demand().means());
+        return even && !onWeekdays ? set : Message.sentences(set, Message.of(even ? "verdict.setWeekdays" : "verdict.setWeekdaysForPeak",
+                Message.joined(Joint.AND, ClockWeekdays.forEvery(days.getAsInt(), duty.demand().means()).stream()
+                        .map(day -> Message.of("weekday.name", WireNames.of(day))).toList())));
+    }
+
+    private static Message instruction(SoftenerSettings setup, AnswerUnits units) {
         Message salt = salt(setup, units);
         Policy policy = setup.policy();
         if (policy.byClock()) {

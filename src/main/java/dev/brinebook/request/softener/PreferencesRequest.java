@@ -225,8 +225,8 @@ public record PreferencesRequest(
 
     /** How a softener is judged by a version of the model in a country. */
     public static Practice practice(Model model, Country country) {
-        return new Practice(model.has(ModelChange.IRON_ON_DAYS_OF_USE), model.has(ModelChange.WEEKDAYS_OF_CLOCKS),
-                model.has(ModelChange.TOO_SMALL_SOFTENERS), model.has(ModelChange.IDLE_DAYS_BY_COUNTRY)
+        return new Practice(model.has(ModelChange.IRON_ON_DAYS_OF_USE), model.has(ModelChange.TOO_SMALL_SOFTENERS),
+                model.has(ModelChange.CLOSE_SETTINGS_STAY), model.has(ModelChange.IDLE_DAYS_BY_COUNTRY)
                         ? Country.orAssumed(country).mostIdleDays() : Policy.DEFAULT_OVERRIDE_DAYS);
     }
 }
