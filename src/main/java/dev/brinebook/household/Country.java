@@ -45,11 +45,6 @@ public enum Country implements Localizable, HasCurrency {
         return this == GERMANY ? 4 : 14;
     }
 
-    /** Whether water is usually blended to some hardness there, not softened to none. Source: [DIN-19636-100] from memory. */
-    public boolean blends() {
-        return this == GERMANY;
-    }
-
     /** Indoor use of a person and day. */
     public double usePerPersonLitres() {
         return usePerPersonLitres;

@@ -22,7 +22,10 @@ public record Practice(boolean countsDaysOfUse, boolean replacesTooSmall, boolea
         Guard.within(mostIdleDays, 1, Policy.MAX_INTERVAL_DAYS, "mostIdleDays");
     }
 
-    /** Whether the country asks for more regenerations than is common practice. */
+    /**
+     * Whether the country asks for more regenerations than is common practice, for hygiene; there water is also usually blended to some
+     * hardness. Source: [DIN-19636-100] from memory.
+     */
     public boolean isByCountry() {
         return mostIdleDays < Policy.DEFAULT_OVERRIDE_DAYS;
     }

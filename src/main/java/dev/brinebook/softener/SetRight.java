@@ -47,7 +47,7 @@ public record SetRight(SoftenerSettings setup, Regeneration each, YearlyTotals y
      * where a setting was not read, or the findings end elsewhere.
      */
     public SetRight reachedFrom(ExistingSoftener found, DesignConditions duty, RunningCost cost) {
-        if (!found.unknown().isEmpty()) {
+        if (found.unknown().stream().anyMatch(one -> one != Setting.REGENERATION_HOUR)) {
             return this;
         }
         SoftenerSettings.Year end = Review.path(found, this, duty, cost).corrected();

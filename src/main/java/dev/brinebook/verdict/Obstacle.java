@@ -20,6 +20,7 @@ public enum Obstacle implements Localizable {
     NO_FULL_WATER_TEST,
     COUNTER_CURRENT_ALREADY,
     SOME_HARDNESS_STAYS,
+    BLENDED_AS_USUAL,
     COLD_WATER_STAYS_HARD,
     DOES_NOT_FIT;
 
