@@ -162,8 +162,8 @@ final class VerdictInWords {
         if (!asFound.serves()) {
             sentences.add(days);
             double more = option.costPerYear() - found.costPerYear();
-            if (more >= 1) {
-                sentences.add(Message.of("verdict.moreThanNow", whole(more)));
+            if (Math.abs(more) >= 1) {
+                sentences.add(more > 0 ? Message.of("verdict.moreThanNow", whole(more)) : Message.of("verdict.lessThanNow", whole(-more)));
             }
         }
         return Message.sentences(sentences);
@@ -193,7 +193,8 @@ final class VerdictInWords {
         if (replacement.what().goods().isPresent() && replacement.serves()) {
             return larger(Message.of("verdict.noSettingSoftenerKeeps"));
         }
-        return replacement.serves() ? Message.of("verdict.replaceSoftenerOneResin", resin(replacement))
+        return replacement.serves() ? Message.sentences(Message.of("verdict.replaceSoftenerOneResin", resin(replacement)),
+                costs(-replacement.overAsFound().orElseThrow().savedPerYear()))
                 : Message.of("verdict.noSettingSoftenerKeepsWater");
     }
 
