@@ -28,7 +28,7 @@ public record AdviceRange(End low, End high) {
      * @param hardnessMgPerL compensated hardness there
      * @param dailyUseLitres mean use of a day there
      * @param option what to set there
-     * @param savedPerYear what converting saves there in the first year, over the present settings or those it is compared with
+     * @param savedPerYear what converting saves there in the first year
      */
     public record End(double hardnessMgPerL, double dailyUseLitres, DoseChoice.Option option, double savedPerYear) {
     }
@@ -52,7 +52,8 @@ public record AdviceRange(End low, End high) {
      */
     public static Optional<AdviceRange> ofUse(Assessment assessment, double share, boolean overStepBelow, Prices prices) {
         Guard.within(share, 0, Demand.MAX_USE_UNCERTAINTY_SHARE, "share");
-        return share > 0 && assessment.duty().meanLitres() > 0 ? Optional.of(new AdviceRange(end(assessment, 1, 1 - share, overStepBelow, prices),
+        return share > 0 && assessment.duty().meanLitres() > 0 ? Optional.of(new AdviceRange(
+                end(assessment, 1, 1 - share, overStepBelow, prices),
                 end(assessment, 1, 1 + share, overStepBelow, prices))) : Optional.empty();
     }
 

@@ -63,7 +63,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     /** The free settings that serve until the step of the verdict, whose price is not known, is bought. */
     public Optional<Rung> interim() {
         return verdict.step().compareTo(Step.SET_RIGHT) <= 0 ? Optional.empty()
-                : rung(verdict.step()).overBelow().filter(over -> over.worth().isEmpty()).map(over -> rung(over.over())).filter(Rung::serves);
+                : rung(verdict.step()).overBelow().filter(over -> over.worth().isEmpty()).map(over -> rung(over.over()))
+                        .filter(Rung::serves);
     }
 
     /** The rung of a step. */
@@ -124,7 +125,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         SetRight set = SetRight.ofMeter(chosen.option());
         climb.add(Step.REPLACE, option(set, terms, Step.REPLACE, terms.outlay(chosen.candidate())),
                 set.keepsStandard() && chosen.fit().fits());
-        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, Optional.empty(), !chosen.notChecked().isEmpty()), treatments, List.of(),
+        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, Optional.empty(), !chosen.notChecked().isEmpty()),
+                treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -133,7 +135,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         boolean soft = duty.hardness().realMgPerL() <= SOFT_MG_PER_L;
         barred.put(Step.NONE_NEEDED, soft ? Rung.barred(Step.NONE_NEEDED) : Rung.barred(Step.NONE_NEEDED, Obstacle.HARD_WATER));
         barred.put(Step.TREAT_FIRST, !treatments.isEmpty() ? Rung.barred(Step.TREAT_FIRST)
-                : Rung.barred(Step.TREAT_FIRST, duty.practice().countsDaysOfUse() && WaterCautions.adviseTreatment(duty.water()) ? Obstacle.TREATMENT_ADVISED
+                : Rung.barred(Step.TREAT_FIRST, duty.practice().countsDaysOfUse() && WaterCautions.adviseTreatment(duty.water())
+                        ? Obstacle.TREATMENT_ADVISED
                         : Obstacle.NOTHING_TO_TREAT));
         return barred;
     }
@@ -143,7 +146,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
             Rung.What what = Rung.What.of(improved.improvement());
             return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set, terms, Step.IMPROVE,
-                    terms.outlay(improved.improvement())), set.keepsStandard(), improved.obstacle().or(() -> size.obstacle(improved))))
+                    terms.outlay(improved.improvement())), set.keepsStandard(),
+                    improved.obstacle().or(() -> size.obstacle(improved))))
                     .orElseGet(() -> Rung.barred(Step.IMPROVE, what, improved.obstacle().orElseThrow()));
         }).toList());
     }

@@ -33,7 +33,8 @@ public record AdviceRangeAnswer(
             @Property("Mean softened use per day at this end.") VolumeQuantity dailyUse,
             @Property("Recommended salt dose at this end.") SaltDoseQuantity saltDose,
             @Property("Recommended reserve at this end.") VolumeQuantity reserve,
-            @Property("Saving of converting in the first year at this end, over the same step as in the ladder. Negative if converting costs more.") Money savedPerYear,
+            @Property("Saving of converting in the first year at this end, over the same step as in the ladder. Negative if "
+                    + "converting costs more.") Money savedPerYear,
             @Property(value = "Payback of the conversion at this end, in years.",
                     optional = "when the cost of the conversion is not given") OptionalResultAnswer simplePaybackYears) {
     }

@@ -47,7 +47,8 @@ class OneAdviceTest {
         return String.format(Locale.ROOT, "{'water':{'hardness':{'value':%d,'unit':'mg/L'},'iron':{'value':%.2f,'unit':'mg/L'}},"
                 + "'household':{'people':%d,'country':'%s'},'softener':{'resinVolume':{'value':%d,'unit':'L'}%s,'control':%s}%s}",
                 90 + random.nextInt(500), random.nextInt(3) == 0 ? 3 * random.nextDouble() : 0, 1 + random.nextInt(7), country,
-                8 + random.nextInt(60), random.nextInt(4) == 0 ? "" : ",'saltDose':{'value':" + (60 + random.nextInt(180)) + ",'unit':'g/L'}",
+                8 + random.nextInt(60), random.nextInt(4) == 0 ? ""
+                        : ",'saltDose':{'value':" + (60 + random.nextInt(180)) + ",'unit':'g/L'}",
                 control, random.nextBoolean() ? "" : ",'retrofit':{'cost':{'value':" + (100 + random.nextInt(1500)) + ",'unit':'"
                         + (country.equals("unitedStates") ? "USD" : country.equals("unitedKingdom") ? "GBP" : "EUR") + "'}}");
     }
@@ -140,7 +141,8 @@ class OneAdviceTest {
         "45, 3, 250, 3, SET_RIGHT, "})
     void aSoftenerThatIsTooSmallIsReplaced(int litres, int people, int hardness, int days, Step step, Improvement improvement) {
         AssessmentAnswer answer = assess(("{'water':{'hardness':{'value':%d,'unit':'mg/L'}},'household':{'people':%d},'softener':"
-                + "{'resinVolume':{'value':%d,'unit':'L'},'saltDose':{'value':160,'unit':'g/L'},'control':{'kind':'clock','everyDays':%d}}}")
+                + "{'resinVolume':{'value':%d,'unit':'L'},'saltDose':{'value':160,'unit':'g/L'},'control':{'kind':'clock',"
+                + "'everyDays':%d}}}")
                 .formatted(hardness, people, litres, days));
         assertEquals(step, answer.verdict().step());
         assertEquals(improvement, answer.verdict().improvement());
