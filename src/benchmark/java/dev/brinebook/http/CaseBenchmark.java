@@ -109,7 +109,8 @@ public class CaseBenchmark {
     /** The design conditions with nothing cached yet, as for each request. */
     private DesignConditions fresh() {
         return new DesignConditions(duty.water(), duty.hardness(), duty.demand(), duty.days(), LongRun.of(duty.demand().model()),
-                duty.standard(), duty.controller(), duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram());
+                duty.standard(), duty.controller(), duty.minimumIntervalDays(), duty.minimumSaltEfficiencyGramsPerGram(),
+                duty.practice());
     }
 
     @Benchmark

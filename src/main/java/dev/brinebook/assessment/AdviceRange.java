@@ -9,6 +9,7 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.SoftenerSettings;
 import java.util.Map;
 import java.util.Optional;
@@ -32,12 +33,16 @@ public record AdviceRange(End low, End high) {
     public record End(double hardnessMgPerL, double dailyUseLitres, DoseChoice.Option option, double savedPerYear) {
     }
 
-    /** By the uncertainty of the hardness test; none where the test is exact, or where nothing would be left to soften. */
-    public static Optional<AdviceRange> ofTest(Assessment assessment, Prices prices) {
+    /**
+     * By the uncertainty of the hardness test; none where the test is exact, or where nothing would be left to soften.
+     *
+     * @param overStepBelow whether converting is compared with the step below it, rather than with the present settings
+     */
+    public static Optional<AdviceRange> ofTest(Assessment assessment, boolean overStepBelow, Prices prices) {
         DesignConditions duty = assessment.duty();
         double share = duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL();
-        return share > 0 && share < 1 ? Optional.of(new AdviceRange(end(assessment, 1 - share, 1, prices),
-                end(assessment, 1 + share, 1, prices))) : Optional.empty();
+        return share > 0 && share < 1 ? Optional.of(new AdviceRange(end(assessment, 1 - share, 1, overStepBelow, prices),
+                end(assessment, 1 + share, 1, overStepBelow, prices))) : Optional.empty();
     }
 
     /**
@@ -45,18 +50,21 @@ public record AdviceRange(End low, End high) {
      *
      * @param share of the mean use, 0 to {@value Demand#MAX_USE_UNCERTAINTY_SHARE}
      */
-    public static Optional<AdviceRange> ofUse(Assessment assessment, double share, Prices prices) {
+    public static Optional<AdviceRange> ofUse(Assessment assessment, double share, boolean overStepBelow, Prices prices) {
         Guard.within(share, 0, Demand.MAX_USE_UNCERTAINTY_SHARE, "share");
-        return share > 0 && assessment.duty().meanLitres() > 0 ? Optional.of(new AdviceRange(end(assessment, 1, 1 - share, prices),
-                end(assessment, 1, 1 + share, prices))) : Optional.empty();
+        return share > 0 && assessment.duty().meanLitres() > 0 ? Optional.of(new AdviceRange(
+                end(assessment, 1, 1 - share, overStepBelow, prices),
+                end(assessment, 1, 1 + share, overStepBelow, prices))) : Optional.empty();
     }
 
-    private static End end(Assessment assessment, double hardnessFactor, double useFactor, Prices prices) {
+    private static End end(Assessment assessment, double hardnessFactor, double useFactor, boolean overStepBelow,
+            Prices prices) {
         DesignConditions there = assessment.duty().with(hardnessFactor, useFactor);
         DoseChoice.Option option = DoseChoice.cheapest(assessment.recommended().dosed().softener(), there, assessment.cost(),
                 assessment.recommended().settings().start()).best();
         Policy policy = option.settings().policy();
-        SoftenerSettings found = assessment.found().setup();
+        SoftenerSettings found = overStepBelow && assessment.isConvertedFromRight()
+                ? SetRight.of(assessment.found(), there, assessment.cost()).setup() : assessment.found().setup();
         SoftenerSettings converted = new SoftenerSettings(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),
                 policy,
                 MeterSettings.REGENERATION_HOUR);

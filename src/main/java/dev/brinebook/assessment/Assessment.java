@@ -14,6 +14,7 @@ import dev.brinebook.softener.Review;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.verdict.Ladder;
+import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Terms;
 import dev.brinebook.water.SoftenedWater;
 import java.util.List;
@@ -46,6 +47,15 @@ public record Assessment(DesignConditions duty, ExistingSoftener found, Fit fit,
     /** The dose and meter settings to set, with their year. */
     public DoseChoice.Option recommended() {
         return choice.best();
+    }
+
+    /** A year of what converting is compared with: the present control set right where that is worth it, else as found. */
+    public SoftenerSettings.Year belowConverting() {
+        return isConvertedFromRight() ? ladder.right().orElseThrow().setup().year(duty) : years.asFound();
+    }
+
+    boolean isConvertedFromRight() {
+        return ladder.rung(Step.CONVERT).overBelow().filter(over -> over.over() == Step.SET_RIGHT).isPresent();
     }
 
     /** Why the softener does not fit, whatever is set on it; empty where it does. */

@@ -7,6 +7,7 @@ import dev.brinebook.regeneration.Regeneration;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Looks at the interval of a clock. */
@@ -26,22 +27,29 @@ final class ClockReview {
 
     /**
      * The interval of the target. Where the dose was not read the interval that belongs to it is not known either, but that iron
-     * asks for a short one.
+     * or the rule of the country asks for a short one.
      *
      * @param served whether the existing clock setting meets the service standard
      */
     static List<Change> changes(ExistingSoftener found, SetRight target, DesignConditions duty, boolean served) {
         int days = days(target);
         double set = setDays(found.policy(), days);
-        boolean iron = duty.iron() && set > MeterSettings.overrideDays(duty);
-        if (set == days || !found.knows(Setting.INTERVAL) || !found.knows(Setting.SALT_DOSE) && !iron) {
+        Optional<Finding.Code> limit = tooLong(set, duty);
+        if (set == days || !found.knows(Setting.INTERVAL) || !found.knows(Setting.SALT_DOSE) && limit.isEmpty()) {
             return List.of();
         }
         Finding.Code code = set < days ? Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED
                 : served ? Finding.Code.CLOCK_INTERVAL_FOLLOWS_DOSE : Finding.Code.CLOCK_INTERVAL_TOO_LONG;
         UnaryOperator<SoftenerSettings> apply = setup -> setup.with(new ClockEveryDays(days));
-        Change change = new Change(iron && served ? Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON : code, Setting.INTERVAL, set, days, apply);
-        return iron && !served ? List.of(change, change.also(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON)) : List.of(change);
+        Change change = new Change(served ? limit.orElse(code) : code, Setting.INTERVAL, set, days, apply);
+        return limit.isPresent() && !served ? List.of(change, change.also(limit.get())) : List.of(change);
+    }
+
+    /** Why so many days between two regenerations are too many, whatever was used: iron, or the rule of the country. */
+    static Optional<Finding.Code> tooLong(double days, DesignConditions duty) {
+        return days <= MeterSettings.overrideDays(duty) ? Optional.empty()
+                : duty.iron() ? Optional.of(Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON)
+                : duty.practice().isByCountry() ? Optional.of(Finding.Code.OVERRIDE_TOO_LONG_FOR_HYGIENE) : Optional.empty();
     }
 
     /** The longest interval, up to the usual day override, with which a clock keeps to the service standard; 0 for none. */

@@ -27,7 +27,10 @@ final class CycleReview {
     private CycleReview() {
     }
 
-    /** Why the drain line flow control that is fitted should be another, and which; nothing where none is known. */
+    /**
+     * Why the drain line flow control that is fitted should be another, and which; nothing where none is known. What the
+     * size of the tank decides is not judged where that is assumed.
+     */
     static List<Change> backwash(ExistingSoftener found, DesignConditions duty) {
         Softener softener = found.setup().softener();
         if (softener.flows().drainLitresPerMinute().isEmpty()) {
@@ -44,9 +47,9 @@ final class CycleReview {
             codes.add(cycle.backwashFlow().rule() == BackwashRule.SUPPLY ? Finding.Code.BACKWASH_ABOVE_SUPPLY
                     : Finding.Code.BACKWASH_ABOVE_DRAIN);
         }
-        if (!expansion.exists() || expansion.value() > room) {
+        if (found.tank().judges(Fit.Shortcoming.NO_ROOM_FOR_BACKWASH) && (!expansion.exists() || expansion.value() > room)) {
             codes.add(Finding.Code.BACKWASH_TOO_STRONG);
-        } else if (BackwashEffect.isWeak(expansion) && flow < right) {
+        } else if (found.tank().knowsDiameter() && BackwashEffect.isWeak(expansion) && flow < right) {
             codes.add(Finding.Code.BACKWASH_TOO_WEAK);
         }
         if (codes.isEmpty() || Math.abs(flow - right) <= Slack.ROUNDING_SHARE * right) {

@@ -37,10 +37,11 @@ import java.util.Set;
  * @param controller the units and steps in which the controller takes its settings
  * @param minimumIntervalDays fewest days of mean use that the capacity should last
  * @param minimumSaltEfficiencyGramsPerGram least hardness removed per salt that a dose should have, 0 for none
+ * @param practice how a softener is judged
  */
 public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days, LongRun longRun,
         ServiceStandard standard, ControllerTerms controller, double minimumIntervalDays,
-        double minimumSaltEfficiencyGramsPerGram) {
+        double minimumSaltEfficiencyGramsPerGram, Practice practice) {
 
     public DesignConditions {
         Objects.requireNonNull(water, "water");
@@ -49,6 +50,7 @@ public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness
         Objects.requireNonNull(longRun, "longRun");
         Objects.requireNonNull(standard, "standard");
         Objects.requireNonNull(controller, "controller");
+        Objects.requireNonNull(practice, "practice");
         Guard.positive(hardness.realMgPerL(), "real hardness");
         Guard.positive(minimumIntervalDays, "minimumIntervalDays");
         Guard.within(minimumSaltEfficiencyGramsPerGram, 0, Salt.SODIUM_CHLORIDE.ceilingGramsPerGram(),
@@ -59,31 +61,31 @@ public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness
     public DesignConditions(WaterAnalysis water, CompensatedHardness hardness, Demand demand, Days days, ServiceStandard standard,
             double minimumIntervalDays, double minimumSaltEfficiencyGramsPerGram) {
         this(water, hardness, demand, days, LongRun.of(demand.model()), standard, ControllerTerms.US,
-                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram, Practice.USUAL);
     }
 
     /** The same with the hardness load and the use multiplied by these factors. */
     public DesignConditions with(double hardnessFactor, double useFactor) {
         return new DesignConditions(water, hardness.times(hardnessFactor), demand, days, longRun.times(useFactor), standard,
-                controller, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+                controller, minimumIntervalDays, minimumSaltEfficiencyGramsPerGram, practice);
     }
 
     /** The same conditions with another model of the household's use. */
     public DesignConditions with(UseModel model) {
         return new DesignConditions(water, hardness, demand, days, LongRun.of(model), standard, controller, minimumIntervalDays,
-                minimumSaltEfficiencyGramsPerGram);
+                minimumSaltEfficiencyGramsPerGram, practice);
     }
 
     /** The same for a bed that is still to be bought, with its controller. */
     public DesignConditions forNewBed() {
         return new DesignConditions(water, hardness, demand, days, longRun, standard, controller.forNewBed(),
-                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram, practice);
     }
 
     /** The same with the household's level of use held at {@code factor} times the mean. */
     public DesignConditions atLevel(double factor) {
         return new DesignConditions(water, hardness, demand, days, longRun.ifItStays().times(factor), standard, controller,
-                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram);
+                minimumIntervalDays, minimumSaltEfficiencyGramsPerGram, practice);
     }
 
     /** Whether the level of use is known no better than from the number of people. */
@@ -150,22 +152,26 @@ public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness
 
     /** Whether iron and manganese ask for a shorter day override than the usual one. */
     public boolean iron() {
-        return MeterSettings.overrideDays(this) < Policy.DEFAULT_OVERRIDE_DAYS;
+        return MeterSettings.overrideDays(this) < practice.mostIdleDays();
     }
 
     /** Cautions on the water and the household, whatever the softener. */
     public Set<Caution> cautions() {
         Set<Caution> cautions = WaterCautions.of(water);
-        if (iron() && isMostlyEmpty()) {
+        if (water.ironAndManganeseMgPerL() > WaterCautions.IRON_STAINS_MG_PER_L && isMostlyEmpty()) {
             cautions.add(Caution.IDLE_BED_WITH_IRON);
         }
         return cautions;
     }
 
     /** Whether nothing is used on more days than something is. */
-    private boolean isMostlyEmpty() {
+    public boolean isMostlyEmpty() {
+        return usedShareOfDays() < 0.5;
+    }
+
+    /** Share of the days of a year on which water runs. */
+    double usedShareOfDays() {
         long weekdays = Arrays.stream(DayOfWeek.values()).filter(day -> demand.means().litres(day) > 0).count();
-        double used = demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) * weekdays / DayOfWeek.values().length;
-        return used < 0.5;
+        return demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) * weekdays / DayOfWeek.values().length;
     }
 }

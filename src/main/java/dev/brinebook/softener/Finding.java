@@ -39,6 +39,7 @@ public record Finding(Code code, Setting setting, double set, double shouldBe, i
         HARDNESS_WITHOUT_IRON(Severity.WARNING, Purpose.PROTECT, "CP-IRON-FACTORS"),
         HARDNESS_TOO_LOW(Severity.WARNING, Purpose.SOFTEN, "CP-IRON-FACTORS"),
         OVERRIDE_TOO_LONG_FOR_IRON(Severity.WARNING, Purpose.PROTECT, "CP-CYCLE"),
+        OVERRIDE_TOO_LONG_FOR_HYGIENE(Severity.WARNING, Purpose.PROTECT, "DIN-19636-100"),
         NAMEPLATE_RULE(Severity.WARNING, Purpose.SAVE, "CP-NAMEPLATE"),
         REFILL_BELOW_DOSE(Severity.WARNING, Purpose.SOFTEN, "SALT-INSTITUTE"),
         REFILL_ABOVE_DOSE(Severity.WARNING, Purpose.SAVE, "SALT-INSTITUTE"),

@@ -170,7 +170,6 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
     private static List<Shortcoming> shortcomings(DosedSoftener dosed, DesignConditions duty, OptionalResult fullCharge, YearlyTotals year,
             FlowCheck continuous, FlowCheck peak, TankSize tank) {
         List<Shortcoming> found = new ArrayList<>();
-        ResinBed bed = dosed.softener().bed();
         if (!Treatment.neededBy(duty.water()).isEmpty()) {
             found.add(Shortcoming.WATER_UNTREATED);
         }
@@ -185,17 +184,32 @@ public record Fit(DosedSoftener dosed, double dailyLoadGrams, OptionalResult ful
         } else if (year.hardDays() > duty.standard().hardDaysPerYear() * (1 + ROUNDING)) {
             found.add(Shortcoming.RUNS_HARD);
         }
+        found.addAll(ofSize(dosed.softener(), continuous, peak, tank));
+        return found;
+    }
+
+    /** What bed and tank lack whatever is set, where the whole size of the tank is known; empty where they suit the flows. */
+    public static List<Shortcoming> ofSize(Softener softener, DesignConditions duty) {
+        ResinBed bed = softener.bed();
+        double celsius = duty.water().temperatureCelsius();
+        return ofSize(softener, FlowCheck.of(bed, duty.demand().continuousLitresPerMinute(), ServiceFlow.continuousBounds(bed, celsius),
+                OptionalDouble.empty(), TankSize.KNOWN, celsius), FlowCheck.of(bed, duty.demand().peakLitresPerMinute(),
+                ServiceFlow.peakBounds(bed, celsius), OptionalDouble.empty(), TankSize.KNOWN, celsius), TankSize.KNOWN);
+    }
+
+    private static List<Shortcoming> ofSize(Softener softener, FlowCheck continuous, FlowCheck peak, TankSize tank) {
+        List<Shortcoming> found = new ArrayList<>();
         if (!continuous.withinLimit()) {
             found.add(Shortcoming.CONTINUOUS_FLOW_TOO_HIGH);
         }
         if (!peak.withinLimit()) {
             found.add(Shortcoming.PEAK_FLOW_TOO_HIGH);
         }
-        if (tank.judges(Shortcoming.BED_TOO_SHALLOW) && !bed.hasGuideDepth()) {
+        if (tank.judges(Shortcoming.BED_TOO_SHALLOW) && !softener.bed().hasGuideDepth()) {
             found.add(Shortcoming.BED_TOO_SHALLOW);
         }
         if (tank.judges(Shortcoming.NO_ROOM_FOR_BACKWASH)
-                && !bed.hasFreeboardFor(ResinBed.GUIDE_MIN_FREEBOARD_SHARE, dosed.softener().tankHeightMetres())) {
+                && !softener.bed().hasFreeboardFor(ResinBed.GUIDE_MIN_FREEBOARD_SHARE, softener.tankHeightMetres())) {
             found.add(Shortcoming.NO_ROOM_FOR_BACKWASH);
         }
         return found;

@@ -48,7 +48,7 @@ public record MaintenanceTask(LocalDate date, Kind kind) {
 
     /** Cautions of a water that fouls resin. Source: [CP-RESIN-CARE]. */
     private static final Set<Caution> FOULS = Set.of(Caution.IRON_STAINS, Caution.MANGANESE_STAINS,
-            Caution.IRON_NOT_DISSOLVED, Caution.IRON_BEFORE_RESIN);
+            Caution.IRON_NOT_DISSOLVED, Caution.IRON_BEFORE_RESIN, Caution.IRON_TREAT_FIRST);
 
     /**
      * What falls due from the first day to the day after the last, in order. A bacteria test already done is taken as done

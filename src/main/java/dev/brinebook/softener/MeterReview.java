@@ -98,9 +98,8 @@ record MeterReview(ExistingSoftener found, SetRight target, DesignConditions dut
             return Optional.empty();
         }
         boolean none = set == Policy.NO_OVERRIDE;
-        Finding.Code code = duty.iron() && (none || set > MeterSettings.overrideDays(duty))
-                ? Finding.Code.OVERRIDE_TOO_LONG_FOR_IRON : none ? Finding.Code.NO_DAY_OVERRIDE
-                : set < should ? Finding.Code.OVERRIDE_SHORTER_THAN_NEEDED : null;
+        Finding.Code code = ClockReview.tooLong(none ? Policy.MAX_INTERVAL_DAYS : set, duty).orElse(none ? Finding.Code.NO_DAY_OVERRIDE
+                : set < should ? Finding.Code.OVERRIDE_SHORTER_THAN_NEEDED : null);
         return code == null ? Optional.empty() : Optional.of(new Change(code, Setting.DAY_OVERRIDE, set, should, setup ->
                 setup.with(setup.policy().withOverride(should))));
     }

@@ -87,25 +87,29 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
                 duty.reserveStepLitres(meter.meterVolumeLitres()), likelyLitres);
     }
 
-    /** Days after which a meter should regenerate whatever was used. */
+    /** Days after which a softener should regenerate whatever was used: by its iron and manganese, and the practice of the country. */
     public static int overrideDays(DesignConditions duty) {
-        return overrideDays(duty.water().ironAndManganeseMgPerL());
+        double used = duty.practice().countsDaysOfUse() ? duty.usedShareOfDays() : 1;
+        return Math.min(duty.practice().mostIdleDays(), overrideDays(duty.water().ironAndManganeseMgPerL() * used));
     }
 
     /**
-     * Days after which a meter should regenerate whatever was used: so few that a litre of resin holds no more iron and manganese
-     * by then than after the usual 14 days in water at the limit of staining.
+     * Days after which a softener should regenerate whatever was used: so few that a litre of resin was fed no more iron and
+     * manganese by then than within the usual 14 days in water at the limit of staining.
      *
-     * <pre>days = 14 · 0.3 / (Fe + Mn),  at most 14 and at least 3, rounded down to whole days</pre>
+     * <pre>days = 14 · 0.3 / ((Fe + Mn) u),  at most 14 and at least 3, rounded down to whole days</pre>
      *
-     * <p>Fe, Mn mg/L as tested, in whatever form.
-     * Validity: the same bed and the same use at both ends of the comparison.
+     * <p>Fe, Mn mg/L as tested, in whatever form; u share of the days on which water runs, since none is fed on the others.
+     * Validity: the same bed at both ends of the comparison, and the same use on a day on which water runs.
      * Source: [CP-CYCLE] 14 days; [NSDWR] 0.3 mg/L; [WT-2010] 3 days where there is iron or manganese.
-     * Deviation: the source names three days and no concentration; here they are reached at 1.4 mg/L, so that there is no jump.
+     * Deviation: the source names three days and no concentration; here they are reached at 1.4 mg/L in a house that is always
+     * lived in, so that there is no jump.
+     *
+     * @param metalsMgPerL (Fe + Mn) u
      */
-    static int overrideDays(double ironAndManganeseMgPerL) {
+    static int overrideDays(double metalsMgPerL) {
         double held = Policy.DEFAULT_OVERRIDE_DAYS * WaterCautions.IRON_STAINS_MG_PER_L;
-        double days = Math.floor(held / ironAndManganeseMgPerL + WHOLE_TOLERANCE);
+        double days = Math.floor(held / metalsMgPerL + WHOLE_TOLERANCE);
         return (int) Math.max(SHORTEST_OVERRIDE_DAYS, Math.min(Policy.DEFAULT_OVERRIDE_DAYS, days));
     }
 

@@ -6,6 +6,7 @@ import dev.brinebook.resin.ResinBed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -50,9 +51,15 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
 
     /** The smallest standard bed that is larger and keeps to the service standard, metered. */
     public static Optional<DoseChoice.Option> largerBed(Softener softener, DesignConditions duty, RunningCost cost) {
-        return larger(softener)
+        return largerBeds(softener, larger -> true, duty, cost).findFirst();
+    }
+
+    /** Every standard bed that is larger, {@code wanted}, and keeps to the service standard, metered; the smallest first. */
+    public static Stream<DoseChoice.Option> largerBeds(Softener softener, Predicate<Softener> wanted, DesignConditions duty,
+            RunningCost cost) {
+        return larger(softener).filter(wanted)
                 .map(larger -> DoseChoice.cheapest(larger, duty.forNewBed(), cost).best())
-                .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard()).findFirst();
+                .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard());
     }
 
     /** Standard tanks that hold more, each with the new resin it is sold with, in the place of the softener; smallest first. */

@@ -42,6 +42,21 @@ public record SetRight(SoftenerSettings setup, Regeneration each, YearlyTotals y
                 everySeason, Optional.empty());
     }
 
+    /**
+     * The same with the settings found that are close enough to stay, so that it is what the findings of a review come to; unchanged
+     * where a setting was not read, or the findings end elsewhere.
+     */
+    public SetRight reachedFrom(ExistingSoftener found, DesignConditions duty, RunningCost cost) {
+        if (found.unknown().stream().anyMatch(one -> one != Setting.REGENERATION_HOUR)) {
+            return this;
+        }
+        SoftenerSettings.Year end = Review.path(found, this, duty, cost).corrected();
+        Regeneration reached = end.setup().regeneration(duty.water().temperatureCelsius());
+        boolean close = Math.abs(cost.ofYear(end.totals()) - cost.ofYear(year)) <= DoseChoice.ASSUMED_EQUAL_COST_SHARE * cost.ofYear(year);
+        return close && duty.isServed(end.setup().policy(), reached) == keepsStandard
+                ? new SetRight(end.setup(), reached, end.totals(), keepsStandard, everySeason, metered) : this;
+    }
+
     /** A meter with a dose and its settings. */
     public static SetRight ofMeter(DoseChoice.Option option) {
         SoftenerSettings setup = new SoftenerSettings(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),

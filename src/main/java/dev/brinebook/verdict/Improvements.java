@@ -43,7 +43,8 @@ final class Improvements {
                     duty.forNewBed(), cost, start).best())).orElseGet(() -> barred(improvement, Obstacle.NO_LARGER_SIZE));
             case COUNTER_CURRENT -> counterCurrent();
             case MIXING_VALVE -> lacking(improvement, duty.with(1 - Ladder.SOFT_MG_PER_L / Math.max(2 * Ladder.SOFT_MG_PER_L,
-                    duty.hardness().totalMgPerL()), 1), Obstacle.SOME_HARDNESS_STAYS);
+                    duty.hardness().totalMgPerL()), 1), duty.practice().isByCountry() ? Obstacle.BLENDED_AS_USUAL
+                    : Obstacle.SOME_HARDNESS_STAYS);
             case HOT_WATER_ONLY -> lacking(improvement, duty.with(1, SoftenedShare.HOT_SHARE), Obstacle.COLD_WATER_STAYS_HARD);
         };
     }

@@ -1,11 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.verdict;
 
-import dev.brinebook.payback.AgainstBaseline;
-import dev.brinebook.payback.Alternative;
 import dev.brinebook.payback.Outlay;
-import dev.brinebook.payback.YearlyCost;
-import dev.brinebook.payback.YearlyUse;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
@@ -15,20 +11,16 @@ import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Question;
 import dev.brinebook.softener.Review;
-import dev.brinebook.softener.ServiceRemedy;
 import dev.brinebook.softener.SetRight;
 import dev.brinebook.softener.Sizing;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.SoftenerSettings;
 import dev.brinebook.water.Treatment;
-import java.util.ArrayList;
-import java.util.Comparator;
+import dev.brinebook.water.WaterCautions;
 import java.util.EnumMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -55,10 +47,6 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
 
     /** Hardness up to which water is soft, mg/L as CaCO3. Source: [USGS-HARDNESS]. */
     public static final double SOFT_MG_PER_L = 60;
-    private static final double ROUNDING = 1e-6;
-    /** A smaller share of the running cost than this cannot be distinguished from no saving. */
-    private static final double LEAST_SAVING_SHARE = DoseChoice.ASSUMED_EQUAL_COST_SHARE;
-
     public Ladder {
         rungs = List.copyOf(rungs);
         others = List.copyOf(others);
@@ -69,12 +57,14 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     /** The first step above that of the verdict which would pay at a price that is worth naming. */
     public Optional<Rung> worthAPrice() {
         return rungs.stream().filter(rung -> rung.step().compareTo(verdict.step()) > 0 && rung.serves())
-                .filter(rung -> rung.overBelow().filter(over -> savesEnough(over, rung(over.over()))).isPresent()).findFirst();
+                .filter(rung -> rung.overBelow().filter(over -> Climb.savesEnough(over, rung(over.over()))).isPresent()).findFirst();
     }
 
-    /** Whether the saving over a rung is large enough to be distinguished from none. */
-    private static boolean savesEnough(Increment over, Rung base) {
-        return over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
+    /** The free settings that serve until the step of the verdict, whose price is not known, is bought. */
+    public Optional<Rung> interim() {
+        return verdict.step().compareTo(Step.SET_RIGHT) <= 0 ? Optional.empty()
+                : rung(verdict.step()).overBelow().filter(over -> over.worth().isEmpty()).map(over -> rung(over.over()))
+                        .filter(Rung::serves);
     }
 
     /** The rung of a step. */
@@ -108,7 +98,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 Optional.empty(), Optional.empty()),
                 duty.isServed(asFound.policy(), asFound.regeneration(duty.water().temperatureCelsius())));
         boolean byClock = found.policy().byClock();
-        SetRight right = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
+        SetRight best = byClock ? SetRight.ofClock(softener, worth, duty) : SetRight.ofMeter(choice.best());
+        SetRight right = duty.practice().keepsCloseSettings() ? best.reachedFrom(found, duty, terms.running()) : best;
         climb.add(Step.SET_RIGHT, option(right, terms, Step.SET_RIGHT), right.keepsStandard());
         if (byClock) {
             SetRight meter = SetRight.ofMeter(choice.best());
@@ -116,12 +107,13 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         } else {
             climb.bar(Step.CONVERT, Obstacle.METERED_ALREADY);
         }
-        improve(climb, choice, duty, terms);
         Fit fit = found.fit(duty);
-        replace(climb, choice, fit, duty, terms);
+        TooSmall size = new TooSmall(climb, fit, duty);
+        improve(climb, choice, size, terms);
+        replace(climb, choice, size, terms);
         List<Question> questions = Question.of(found, duty);
         boolean unread = !questions.isEmpty() || !fit.notChecked(found.datasheet()).isEmpty();
-        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, unread), treatments, questions,
+        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, size.cure(), unread), treatments, questions,
                 Optional.of(choice), Optional.of(right), Optional.of(worth));
     }
 
@@ -133,7 +125,8 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         SetRight set = SetRight.ofMeter(chosen.option());
         climb.add(Step.REPLACE, option(set, terms, Step.REPLACE, terms.outlay(chosen.candidate())),
                 set.keepsStandard() && chosen.fit().fits());
-        return new Ladder(climb.rungs(), climb.others, Verdict.of(climb, !chosen.notChecked().isEmpty()), treatments, List.of(),
+        return new Ladder(climb.rungs(), climb.others(), Verdict.of(climb, Optional.empty(), !chosen.notChecked().isEmpty()),
+                treatments, List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -141,41 +134,39 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
         Map<Step, Rung> barred = new EnumMap<>(Step.class);
         boolean soft = duty.hardness().realMgPerL() <= SOFT_MG_PER_L;
         barred.put(Step.NONE_NEEDED, soft ? Rung.barred(Step.NONE_NEEDED) : Rung.barred(Step.NONE_NEEDED, Obstacle.HARD_WATER));
-        barred.put(Step.TREAT_FIRST, treatments.isEmpty() ? Rung.barred(Step.TREAT_FIRST, Obstacle.NOTHING_TO_TREAT)
-                : Rung.barred(Step.TREAT_FIRST));
+        barred.put(Step.TREAT_FIRST, !treatments.isEmpty() ? Rung.barred(Step.TREAT_FIRST)
+                : Rung.barred(Step.TREAT_FIRST, duty.practice().countsDaysOfUse() && WaterCautions.adviseTreatment(duty.water())
+                        ? Obstacle.TREATMENT_ADVISED
+                        : Obstacle.NOTHING_TO_TREAT));
         return barred;
     }
 
-    private static void improve(Climb climb, DoseChoice choice, DesignConditions duty, Terms terms) {
-        Improvements improvements = new Improvements(choice.best(), duty, terms.running());
+    private static void improve(Climb climb, DoseChoice choice, TooSmall size, Terms terms) {
+        Improvements improvements = new Improvements(choice.best(), size.duty(), terms.running());
         climb.addBest(Stream.of(Improvement.values()).map(improvements::of).map(improved -> {
             Rung.What what = Rung.What.of(improved.improvement());
             return improved.set().map(set -> climb.rung(Step.IMPROVE, what, option(set, terms, Step.IMPROVE,
-                    terms.outlay(improved.improvement())), set.keepsStandard(), improved.obstacle()))
+                    terms.outlay(improved.improvement())), set.keepsStandard(),
+                    improved.obstacle().or(() -> size.obstacle(improved))))
                     .orElseGet(() -> Rung.barred(Step.IMPROVE, what, improved.obstacle().orElseThrow()));
         }).toList());
     }
 
     /** The best of the goods; without any the smallest standard bed that is large enough, where this one is not. */
-    private static void replace(Climb climb, DoseChoice choice, Fit fit, DesignConditions duty, Terms terms) {
+    private static void replace(Climb climb, DoseChoice choice, TooSmall size, Terms terms) {
         if (!terms.goods().isEmpty()) {
-            climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, duty, terms)).toList());
+            climb.addBest(terms.goods().stream().map(goods -> replaced(climb, goods, size.duty(), terms)).toList());
         }
-        if (climb.rungs.containsKey(Step.REPLACE) && climb.rung(Step.REPLACE).serves()) {
+        if (climb.has(Step.REPLACE) && climb.rung(Step.REPLACE).serves() || climb.serves() && !terms.goods().isEmpty()) {
             return;
         }
-        if (climb.serves()) {
-            if (terms.goods().isEmpty()) {
-                climb.bar(Step.REPLACE, shortcomings(fit, climb::rung).isEmpty() ? Obstacle.LARGE_ENOUGH : Obstacle.NONE_GIVEN);
-            }
-            return;
-        }
-        Optional<SetRight> larger = ServiceRemedy.largerBed(choice.best().dosed().softener(), duty, terms.running())
-                .map(SetRight::ofMeter);
+        Optional<SetRight> larger = climb.serves() && !size.isTooSmall() ? Optional.empty()
+                : size.larger(choice.best().dosed().softener(), terms.running()).map(SetRight::ofMeter);
         if (larger.isPresent()) {
             climb.add(Step.REPLACE, option(larger.get(), terms, Step.REPLACE), true);
         } else if (terms.goods().isEmpty()) {
-            climb.bar(Step.REPLACE, Obstacle.NONE_LARGE_ENOUGH);
+            climb.bar(Step.REPLACE, !climb.serves() ? Obstacle.NONE_LARGE_ENOUGH
+                    : shortcomings(size.fit(), climb::rung).isEmpty() ? Obstacle.LARGE_ENOUGH : Obstacle.NONE_GIVEN);
         }
     }
 
@@ -187,20 +178,6 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
                 terms.outlay(goods)), set.keepsStandard(), fits ? Optional.empty() : Optional.of(Obstacle.DOES_NOT_FIT));
     }
 
-    /** Where the year of an immediate meter is simulated, it may have more hard days than the standard allowed for. */
-    private static List<Obstacle> lacks(Rung.Option option, DesignConditions duty, boolean keepsStandard, Optional<Obstacle> obstacle) {
-        List<Obstacle> lacks = new ArrayList<>();
-        SoftenerSettings setup = option.setup();
-        if (!keepsStandard || option.year().hardDays() > duty.standard().hardDaysPerYear() * (1 + ROUNDING)) {
-            lacks.add(Obstacle.RUNS_HARD);
-        }
-        if (!setup.softener().holdsEndPoint(setup.countedDoseGramsPerLitre())) {
-            lacks.add(Obstacle.LEAKS);
-        }
-        obstacle.ifPresent(lacks::add);
-        return lacks;
-    }
-
     private static Rung.Option option(SetRight set, Terms terms, Step step) {
         return option(set, terms, step, terms.outlay(step));
     }
@@ -208,129 +185,5 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     private static Rung.Option option(SetRight set, Terms terms, Step step, Optional<Outlay> outlay) {
         return new Rung.Option(set.setup(), set.year(), terms.running().ofYear(set.year()), outlay, terms.unpriced(step),
                 set.everySeason(), set.metered());
-    }
-
-    /** The way up: each step against the cheapest below it that serves. */
-    static final class Climb {
-
-        private final DesignConditions duty;
-        private final Terms terms;
-        private final Spread spread;
-        private final Map<Step, Rung> rungs;
-        private final List<Rung> others = new ArrayList<>();
-        private final Map<Rung.Option, double[]> costs = new IdentityHashMap<>();
-        private Rung asFound;
-        private Rung taken;
-
-        Climb(DesignConditions duty, Terms terms, Map<Step, Rung> barred) {
-            this.duty = duty;
-            this.terms = terms;
-            spread = new Spread(duty, terms.running());
-            rungs = new EnumMap<>(barred);
-        }
-
-        void bar(Step step, Obstacle obstacle) {
-            rungs.put(step, Rung.barred(step, obstacle));
-        }
-
-        void add(Step step, Rung.Option option, boolean keepsStandard) {
-            put(rung(step, Rung.What.ONLY, option, keepsStandard, Optional.empty()));
-        }
-
-        /** The one of them that is worth most over what is below, of those that serve; the rest are kept beside. */
-        void addBest(List<Rung> one) {
-            Rung best = one.stream().max(Comparator.comparing(Rung::serves)
-                    .thenComparing(rung -> !isPriced(taken) && isPriced(rung))
-                    .thenComparing(rung -> rung.overBelow().filter(Increment::pays).isPresent())
-                    .thenComparing(rung -> rung.option().isPresent())
-                    .thenComparingDouble(rung -> rung.overBelow().map(Climb::worth).orElse(Double.NEGATIVE_INFINITY))).orElseThrow();
-            one.stream().filter(rung -> rung != best).forEach(others::add);
-            put(best);
-        }
-
-        private static boolean isPriced(Rung rung) {
-            return rung != null && rung.option().flatMap(Rung.Option::outlay).isPresent();
-        }
-
-        private static double worth(Increment over) {
-            return over.pays() ? over.worth().orElseThrow().netPresentValue() : over.worthUpTo();
-        }
-
-        /** A step against what is below it, which is not taken yet. */
-        Rung rung(Step step, Rung.What what, Rung.Option option, boolean keepsStandard, Optional<Obstacle> obstacle) {
-            Rung base = isPriced(taken) ? taken : asFound;
-            Optional<Increment> overBelow = base == null ? Optional.empty() : Optional.of(increment(step, option, base));
-            Optional<Increment> overAsFound = asFound == null ? Optional.empty()
-                    : base == asFound ? overBelow : Optional.of(increment(step, option, asFound));
-            return new Rung(step, what, Optional.of(option), lacks(option, duty, keepsStandard, obstacle), overBelow, overAsFound);
-        }
-
-        private void put(Rung rung) {
-            rungs.put(rung.step(), rung);
-            if (rung.step() == Step.AS_FOUND) {
-                asFound = rung;
-                Rung none = rungs.get(Step.NONE_NEEDED);
-                rungs.put(Step.NONE_NEEDED, new Rung(Step.NONE_NEEDED, none.what(), Optional.empty(), none.obstacles(), Optional.empty(),
-                        Optional.of(withoutSoftening(rung.option().orElseThrow()))));
-            }
-            if (rung.serves() && (taken == null || !isPriced(taken) && isPriced(rung)
-                    || isPriced(taken) && isWorthIt(rung.overBelow().orElseThrow(), taken))) {
-                taken = rung;
-            }
-        }
-
-        private static boolean isWorthIt(Increment over, Rung base) {
-            boolean cheaperToHave = over.worth().map(worth -> worth.investment() < 0).orElse(false);
-            return over.pays() && (cheaperToHave || savesEnough(over, base));
-        }
-
-        private Increment increment(Step step, Rung.Option option, Rung base) {
-            Rung.Option other = base.option().orElseThrow();
-            double saved = other.costPerYear() - option.costPerYear();
-            OptionalDouble seasonal = other.everySeason().map(control -> OptionalDouble.of(control.cost() - option.costPerYear()))
-                    .orElse(OptionalDouble.empty());
-            Optional<AgainstBaseline> worth = option.outlay().isPresent() && other.outlay().isPresent()
-                    ? Optional.of(AgainstBaseline.of(alternative(step, option), alternative(base.step(), other), terms.horizonYears(),
-                            terms.prices())) : Optional.empty();
-            OptionalDouble chance = worth.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Spread.chance(saved,
-                    spread.ofSaving(costs(option), costs(other)), worth.get().investment() / terms.worthToday(1)));
-            return new Increment(base.step(), saved, seasonal, terms.worthToday(saved), worth, chance);
-        }
-
-        /** Nothing is used and nothing bought; what hard water does has no price. */
-        private Increment withoutSoftening(Rung.Option option) {
-            double saved = option.costPerYear();
-            return new Increment(Step.AS_FOUND, saved, OptionalDouble.empty(), terms.worthToday(saved), Optional.of(AgainstBaseline.of(
-                    new Alternative(Step.NONE_NEEDED.name(), Outlay.NONE, YearlyCost.of(new YearlyUse(0, 0, 0, 0), terms.prices())),
-                    alternative(Step.AS_FOUND, option), terms.horizonYears(), terms.prices())),
-                    OptionalDouble.of(saved > 0 ? 1 : 0));
-        }
-
-        private double[] costs(Rung.Option option) {
-            return costs.computeIfAbsent(option, one -> spread.costs(one.setup()));
-        }
-
-        private Alternative alternative(Step step, Rung.Option option) {
-            YearlyTotals year = option.year();
-            return new Alternative(step.name(), option.outlay().orElseThrow(), YearlyCost.of(new YearlyUse(year.regenerations(),
-                    year.saltGrams() / 1000, year.waterLitres(), 0), terms.prices()));
-        }
-
-        boolean serves() {
-            return taken != null;
-        }
-
-        /** The step that is worth its cost, or the first that serves; none where no step does. */
-        Optional<Rung> taken() {
-            return Optional.ofNullable(taken);
-        }
-
-        Rung rung(Step step) {
-            return rungs.get(step);
-        }
-
-        List<Rung> rungs() {
-            return List.copyOf(rungs.values());
-        }
     }
 }

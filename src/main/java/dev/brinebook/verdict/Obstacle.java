@@ -7,6 +7,7 @@ import dev.brinebook.text.Localizable;
 public enum Obstacle implements Localizable {
     HARD_WATER,
     NOTHING_TO_TREAT,
+    TREATMENT_ADVISED,
     NO_SOFTENER,
     METERED_ALREADY,
     TWIN_ALREADY,
@@ -19,6 +20,7 @@ public enum Obstacle implements Localizable {
     NO_FULL_WATER_TEST,
     COUNTER_CURRENT_ALREADY,
     SOME_HARDNESS_STAYS,
+    BLENDED_AS_USUAL,
     COLD_WATER_STAYS_HARD,
     DOES_NOT_FIT;
 

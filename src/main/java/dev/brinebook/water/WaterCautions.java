@@ -60,7 +60,7 @@ public final class WaterCautions {
         Set<Caution> cautions = EnumSet.noneOf(Caution.class);
         double together = water.ironAndManganeseMgPerL();
         add(cautions, together > TREAT_FIRST_MG_PER_L, Caution.IRON_TREAT_FIRST);
-        add(cautions, together >= TREATMENT_MG_PER_L, Caution.IRON_BEFORE_RESIN);
+        add(cautions, together >= TREATMENT_MG_PER_L && together <= TREAT_FIRST_MG_PER_L, Caution.IRON_BEFORE_RESIN);
         add(cautions, above(water.ironMgPerL(), IRON_STAINS_MG_PER_L), Caution.IRON_STAINS);
         add(cautions, above(water.manganeseMgPerL(), MANGANESE_STAINS_MG_PER_L), Caution.MANGANESE_STAINS);
         add(cautions, above(water.manganeseMgPerL(), MANGANESE_INFANTS_MG_PER_L), Caution.MANGANESE_INFANTS);
@@ -77,6 +77,12 @@ public final class WaterCautions {
         add(cautions, water.temperatureCelsius() < COLD_CELSIUS, Caution.COLD_WATER);
         question(water, cautions);
         return cautions;
+    }
+
+    /** Whether treatment is advised of a water that can be softened as it is: its cautions on iron say so. */
+    public static boolean adviseTreatment(WaterAnalysis water) {
+        Set<Caution> cautions = of(water);
+        return cautions.contains(Caution.IRON_BEFORE_RESIN) || cautions.contains(Caution.IRON_NOT_DISSOLVED);
     }
 
     /** What two tests of one water say that seldom holds together. */

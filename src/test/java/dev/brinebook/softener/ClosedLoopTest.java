@@ -69,7 +69,7 @@ class ClosedLoopTest {
             UseModel model = new UseModel(WeekdayMeans.ofWeek(litresPerDay, weekendRatio), variation, UseModel.EVEN_MONTHS, occupancy);
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
             return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand, demand.days(Softeners.START, 1, 1),
-                    LongRun.of(model), ServiceStandard.USUAL, controller, 3, 0);
+                    LongRun.of(model), ServiceStandard.USUAL, controller, 3, 0, Practice.USUAL);
         }
     }
 

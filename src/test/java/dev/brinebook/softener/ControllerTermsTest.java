@@ -131,6 +131,6 @@ class ControllerTermsTest {
         WaterAnalysis water = plain.toBuilder().hardnessMgPerL(mgPerL).hardnessUncertaintyMgPerL(uncertainMgPerL).build();
         DesignConditions duty = Softeners.duty(water, gallonsPerDay, 0.4);
         return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), duty.demand(), duty.days(), duty.longRun(),
-                duty.standard(), terms, duty.minimumIntervalDays(), 0);
+                duty.standard(), terms, duty.minimumIntervalDays(), 0, Practice.USUAL);
     }
 }

@@ -17,7 +17,6 @@ import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +51,9 @@ final class VerdictInWords {
     }
 
     Message sentence() {
+        if (ladder.interim().isPresent()) {
+            return tooSmall(ladder.interim().get());
+        }
         return switch (ladder.verdict().step()) {
             case NONE_NEEDED -> soft();
             case TREAT_FIRST -> Message.of("verdict.treatWaterBeforeSoftening", Message.joined(Joint.AND,
@@ -62,6 +64,20 @@ final class VerdictInWords {
             case IMPROVE -> withLacks(larger(Message.of("verdict.noSettingSoftenerKeeps")));
             case REPLACE -> withLacks(replaced());
         };
+    }
+
+    /** Too small: what to buy, up to which price, and what correct settings cost until then. */
+    private Message tooSmall(Rung interim) {
+        Increment over = taken().overBelow().orElseThrow();
+        Rung asFound = ladder.rung(Step.AS_FOUND);
+        double now = asFound.option().orElseThrow().year().hardDays();
+        double then = interim.option().orElseThrow().year().hardDays();
+        Message more = whole(-interim.overAsFound().orElseThrow().savedPerYear());
+        return Message.sentences(ladder.verdict().step() == Step.CONVERT ? Message.of("verdict.clockRegeneratesTooOften")
+                        : Message.of("verdict.softenerTooSmall"), change(),
+                Message.of("verdict.askForPrice", whole(over.worthUpTo())),
+                differ(then, now) ? Message.of("verdict.untilThenCorrect", more, days(then), days(now))
+                        : Message.of("verdict.untilThenCorrectAsOften", more));
     }
 
     private Message withLacks(Message sentence) {
@@ -106,7 +122,8 @@ final class VerdictInWords {
             case "secondTank" -> Message.of("verdict.addSecondTank");
             case "largerBed" -> Message.of("verdict.fitLargerResinTank");
             case "counterCurrent" -> Message.of("verdict.useCounterCurrentRegeneration");
-            default -> Message.of("verdict.replaceSoftener", goods());
+            default -> taken().what().goods().isPresent() ? Message.of("verdict.replaceSoftener", goods())
+                    : Message.of("verdict.replaceSoftenerLarger", resin(taken()));
         };
     }
 
@@ -123,25 +140,31 @@ final class VerdictInWords {
     }
 
     private Message larger(Message need) {
-        Optional<Increment> over = least(taken());
         Rung.Option option = taken().option().orElseThrow();
-        Rung.Option found = ladder.rung(Step.AS_FOUND).option().orElseThrow();
+        Rung asFound = ladder.rung(Step.AS_FOUND);
+        Rung.Option found = asFound.option().orElseThrow();
         double then = option.year().hardDays();
         double now = found.year().hardDays();
         Message days = differ(then, now) ? Message.of("verdict.hardWaterGetsThrough", days(then), days(now))
                 : Message.of("verdict.hardWaterAsOften");
-        if (taken().overBelow().map(below -> !ladder.rung(below.over()).serves()).orElse(true)) {
+        Optional<Increment> below = taken().overBelow().filter(over -> ladder.rung(over.over()).serves());
+        if (below.isEmpty()) {
             return Message.sentences(change(), need, days, costs(option.costPerYear() - found.costPerYear()));
         }
-        if (over.get().savedPerYear() <= 0) {
-            return Message.sentences(change(), days, costs(-over.get().savedPerYear()));
+        Increment over = below.get();
+        if (over.savedPerYear() <= 0) {
+            return Message.sentences(change(), days, costs(-over.savedPerYear()));
         }
-        List<Message> sentences = new ArrayList<>(List.of(saves(over.get())));
-        if (over.get().worth().isPresent() && !over.get().pays()) {
+        List<Message> sentences = new ArrayList<>(List.of(saves(over)));
+        if (over.worth().isPresent() && !over.pays()) {
             sentences.add(Message.of("verdict.changeDoesPayItself"));
         }
-        if (!ladder.rung(Step.AS_FOUND).serves()) {
+        if (!asFound.serves()) {
             sentences.add(days);
+            double more = option.costPerYear() - found.costPerYear();
+            if (Math.abs(more) >= 1) {
+                sentences.add(more > 0 ? Message.of("verdict.moreThanNow", whole(more)) : Message.of("verdict.lessThanNow", whole(-more)));
+            }
         }
         return Message.sentences(sentences);
     }
@@ -161,12 +184,6 @@ final class VerdictInWords {
                 : Message.of("verdict.saltWaterCostYearLess", whole(-morePerYear));
     }
 
-    /** Its saving over the step below or over the existing softener, whichever is less, so that nothing is credited twice. */
-    private static Optional<Increment> least(Rung rung) {
-        return Stream.concat(rung.overBelow().stream(), rung.overAsFound().stream())
-                .min(Comparator.comparingDouble(Increment::savedPerYear));
-    }
-
     private Message replaced() {
         Rung replacement = ladder.rung(Step.REPLACE);
         if (ladder.rung(Step.AS_FOUND).option().isEmpty()) {
@@ -176,7 +193,8 @@ final class VerdictInWords {
         if (replacement.what().goods().isPresent() && replacement.serves()) {
             return larger(Message.of("verdict.noSettingSoftenerKeeps"));
         }
-        return replacement.serves() ? Message.of("verdict.replaceSoftenerOneResin", resin(replacement))
+        return replacement.serves() ? Message.sentences(Message.of("verdict.replaceSoftenerOneResin", resin(replacement)),
+                costs(-replacement.overAsFound().orElseThrow().savedPerYear()))
                 : Message.of("verdict.noSettingSoftenerKeepsWater");
     }
 
@@ -191,15 +209,25 @@ final class VerdictInWords {
     }
 
     Message action() {
+        Optional<Rung> interim = ladder.interim();
+        if (interim.isPresent()) {
+            return Message.sentences(Message.of("verdict.askBeforeBuying"),
+                    instruction(interim.get().option().orElseThrow()));
+        }
         return switch (ladder.verdict().step()) {
             case NONE_NEEDED -> ladder.rung(Step.AS_FOUND).option().isPresent() ? Message.of("verdict.putSoftenerBypass")
                     : Message.of("verdict.doBuySoftenerHardness");
             case TREAT_FIRST -> Message.of("verdict.treatmentChosenFullWater");
             case AS_FOUND -> Message.of("verdict.changeOnlyWhatProtects");
             default -> taken().option().filter(option -> taken().serves())
-                    .map(option -> SettingsInWords.instruction(option.setup(), units))
+                    .map(this::instruction)
                     .orElseGet(() -> Message.of("verdict.waterTreatedOrUse"));
         };
+    }
+
+    private Message instruction(Rung.Option option) {
+        return SettingsInWords.instruction(option.setup(), ladder.rung(Step.AS_FOUND).option().map(found -> found.setup().policy())
+                .orElse(option.setup().policy()), duty, units);
     }
 
     List<Message> wouldChange() {
@@ -210,7 +238,9 @@ final class VerdictInWords {
         }
         taken().option().filter(option -> step != Step.AS_FOUND).ifPresent(option -> ladder.questions().forEach(question ->
                 changes.add(unread(question, option))));
-        least(taken()).filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
+        ladder.interim().ifPresent(interim -> changes.add(Message.of("verdict.onlyCorrectIf",
+                whole(taken().overBelow().orElseThrow().worthUpTo()))));
+        taken().overBelow().filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
                 .investment() > 0).ifPresent(over -> changes.add(Message.of("verdict.changeStopsPayingIf",
                 whole(over.worthUpTo()))));
         if (duty.hardness().totalMgPerL() <= MODERATE_MG_PER_L) {
@@ -219,7 +249,7 @@ final class VerdictInWords {
         }
         ladder.worthAPrice().map(rung -> pays(rung.step(), rung.overBelow().orElseThrow())).ifPresent(changes::add);
         taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.savedPerYearOverSeasonal().getAsDouble()
-                < least(taken()).orElseThrow().savedPerYear()).map(over -> seasonal(over.savedPerYearOverSeasonal().getAsDouble()))
+                < over.savedPerYear()).map(over -> seasonal(over.savedPerYearOverSeasonal().getAsDouble()))
                 .ifPresent(changes::add);
         if (step.compareTo(Step.CONVERT) < 0) {
             lacks().ifPresent(changes::add);
@@ -234,8 +264,8 @@ final class VerdictInWords {
     private Message unread(Question question, Rung.Option option) {
         double one = cost.ofYear(question.low().year().totals()) - option.costPerYear();
         double other = cost.ofYear(question.high().year().totals()) - option.costPerYear();
-        return Message.of("verdict.readOffSettingGiven",
-                units.saying(question.setting()), whole(Math.min(one, other)), whole(Math.max(one, other)));
+        return Message.sentences(Message.of("verdict.readOffSettingGiven", units.saying(question.setting())),
+                SavedRange.inWords(Math.min(one, other), Math.max(one, other), currency));
     }
 
     private Message seasonal(double saved) {

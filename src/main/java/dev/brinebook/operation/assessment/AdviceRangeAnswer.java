@@ -11,6 +11,8 @@ import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.assessment.AdviceRange;
 import dev.brinebook.assessment.Assessment;
+import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.payback.Payback;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.text.Message;
@@ -31,22 +33,23 @@ public record AdviceRangeAnswer(
             @Property("Mean softened use per day at this end.") VolumeQuantity dailyUse,
             @Property("Recommended salt dose at this end.") SaltDoseQuantity saltDose,
             @Property("Recommended reserve at this end.") VolumeQuantity reserve,
-            @Property("Saving in the first year at this end. Negative if converting costs more.") Money savedPerYear,
+            @Property("Saving of converting in the first year at this end, over the same step as in the ladder. Negative if "
+                    + "converting costs more.") Money savedPerYear,
             @Property(value = "Payback of the conversion at this end, in years.",
                     optional = "when the cost of the conversion is not given") OptionalResultAnswer simplePaybackYears) {
     }
 
     /** By the hardness test; null where it is taken as exact. */
-    static AdviceRangeAnswer ofTest(Assessment assessment, Terms terms, Prices prices, Currency currency,
+    static AdviceRangeAnswer ofTest(Assessment assessment, Model model, Terms terms, Prices prices, Currency currency,
             AnswerUnits units) {
-        return AdviceRange.ofTest(assessment, prices)
+        return AdviceRange.ofTest(assessment, model.has(ModelChange.PAYBACK_OVER_THE_STEP_BELOW), prices)
                 .map(range -> of(range, Message.of("adviceRange.testWaterAgainBefore"), terms, currency, units)).orElse(null);
     }
 
     /** By a use that is uncertain by a {@code share} of its mean; null where it is taken as exact. */
-    static AdviceRangeAnswer ofUse(Assessment assessment, double share, Terms terms, Prices prices,
+    static AdviceRangeAnswer ofUse(Assessment assessment, double share, Model model, Terms terms, Prices prices,
             Currency currency, AnswerUnits units) {
-        return AdviceRange.ofUse(assessment, share, prices)
+        return AdviceRange.ofUse(assessment, share, model.has(ModelChange.PAYBACK_OVER_THE_STEP_BELOW), prices)
                 .map(range -> of(range, Message.of("adviceRange.readWaterMeterBefore"), terms, currency, units)).orElse(null);
     }
 

@@ -111,7 +111,7 @@ public final class Assess {
         Cycle cycle = set.dosed().cycle();
         explain(assessment, salt, units, explanation);
         RetrofitWorth worth = assessment.found().policy().byClock() ? RetrofitWorth.of(assessment, request.retrofit(),
-                readiness.cost(), prices, priced.currency(), units, explanation) : null;
+                readiness.cost(), prices, priced.currency(), units, model, explanation) : null;
         RecommendedSettings settings = RecommendedSettings.of(set, assessment.choice(), duty, units, explanation);
         return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, softener, duty, units)).toList(),
@@ -120,9 +120,9 @@ public final class Assess {
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units), readiness, steps(units),
                 YearComparison.of(assessment, store, units, model), worth,
-                AdviceRangeAnswer.ofTest(assessment, terms, prices, priced.currency(), units),
+                AdviceRangeAnswer.ofTest(assessment, model, terms, prices, priced.currency(), units),
                 AdviceRangeAnswer.ofUse(assessment, request.household().resolved().useUncertaintyShare(duty.demand(), explanation),
-                        terms, prices, priced.currency(), units),
+                        model, terms, prices, priced.currency(), units),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
     }
@@ -187,7 +187,7 @@ public final class Assess {
             sentences.add(Message.of("assess.softenerDoesFitHousehold"));
             assessment.shortcomings().forEach(one -> sentences.add(units.saying(one)));
         }
-        boolean metered = verdict.step() == Step.CONVERT
+        boolean metered = verdict.step() == Step.CONVERT && assessment.ladder().interim().isEmpty()
                 || verdict.step() == Step.SET_RIGHT && !assessment.found().policy().byClock();
         DoseChoice.Option option = assessment.recommended();
         ControllerQuantities set = new ControllerQuantities(assessment.duty(), units);

@@ -73,7 +73,7 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     /** What the verdict asks to be entered: all settings of a meter, or those of the present control that change. */
     static CardSettings of(SheetCase sheet) {
         Collector to = new Collector(sheet);
-        Step step = sheet.step();
+        Step step = sheet.stepNow();
         if (sheet.keepsControl()) {
             changes(sheet, step == Step.AS_FOUND, to);
         } else if (step.compareTo(Step.SET_RIGHT) >= 0 && sheet.answer().settings() != null) {

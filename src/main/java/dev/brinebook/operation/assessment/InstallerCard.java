@@ -53,7 +53,7 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
     }
 
     private static List<Message> ofSettings(SheetCase sheet, CardSettings settings) {
-        return switch (sheet.step()) {
+        return switch (sheet.stepNow()) {
             case TREAT_FIRST -> List.of(Message.of(SheetWords.TREAT_BEFORE_SETTING));
             case NONE_NEEDED -> List.of(sheet.answer().verdict().action());
             case AS_FOUND, SET_RIGHT -> List.of(Message.of(settings.rows().isEmpty() ? SheetWords.NOTHING_TO_SET

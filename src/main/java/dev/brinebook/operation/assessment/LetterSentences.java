@@ -131,7 +131,16 @@ final class LetterSentences {
         if (priced(gain)) {
             payback(gain).ifPresent(sentences::add);
         }
+        figures.interim().ifPresent(interim -> sentences.addAll(untilThen(gain, interim)));
         return sentences;
+    }
+
+    /** The price up to which it pays, and what to do until it is bought. */
+    private List<Sentence> untilThen(Gain gain, Option interim) {
+        SheetCell limit = sheet.money(gain.at("worthUpTo"), gain.increment().worthUpTo());
+        SheetCell more = size(new Gain(interim, "overAsFound", interim.rung().overAsFound()));
+        return List.of(Sentence.of(Message.of("customerLetter.paysBelow", limit.value()), limit),
+                Sentence.of(Message.of("customerLetter.untilThen", more.value()), more));
     }
 
     private static boolean priced(Gain gain) {

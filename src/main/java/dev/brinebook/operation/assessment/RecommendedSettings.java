@@ -107,8 +107,9 @@ public record RecommendedSettings(
         add(reasons, explanation, "dayOverride", duty.iron()
                 ? Message.of("recommendedSettings.regenerateLeastEveryDays",
                         settings.overrideDays(), Policy.DEFAULT_OVERRIDE_DAYS, Text.number(WaterCautions.IRON_STAINS_MG_PER_L))
+                : duty.practice().isByCountry() ? Message.of("recommendedSettings.regenerateByRule", settings.overrideDays())
                 : Message.of("recommendedSettings.regenerateLeastEvery14"),
-                duty.iron() ? "WT-2010" : "CP-CYCLE");
+                duty.iron() ? "WT-2010" : duty.practice().isByCountry() ? "DIN-19636-100" : "CP-CYCLE");
         add(reasons, explanation, "regenerationHour", Message.of("recommendedSettings.onlyDaysUseFalls", new BigDecimal("1.5")), "DAIAD");
         add(reasons, explanation, "refillMinutes", Message.of("recommendedSettings.doseDissolvesWaterFlows",
                 Text.rounded(units.volume(refill.lineWaterLitres())), Text.rounded(units.flow(refill.flowLitresPerMinute()))),

@@ -11,11 +11,14 @@ import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.assessment.Assessment;
+import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.payback.ConvertedYears;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.RetrofitPayback;
 import dev.brinebook.request.softener.RetrofitRequest;
 import dev.brinebook.softener.Readiness;
+import dev.brinebook.softener.SoftenerSettings;
 import java.util.Currency;
 
 @SchemaDescription("Benefit of converting.")
@@ -29,14 +32,16 @@ public record RetrofitWorth(
         @Basis(formula = "formula.softener.clockMeterSameBed", source = "FELLER")
         @Basis(formula = "formula.softener.evidenceMeteredHomes24", source = "DAIAD")
         @Property("Saving of a meter over the same clock with correct settings, as a range.") MeteringWorthAnswer overClockSetRight,
-        @Property(value = "Payback of the conversion.", optional = "when the cost of the conversion is not given")
+        @Property(value = "Payback of the conversion over the step below it, as in the ladder of the verdict.",
+                optional = "when the cost of the conversion is not given")
         PaybackFigures payback) {
 
     static RetrofitWorth of(Assessment assessment, RetrofitRequest request, Readiness.Cost unmet, Prices prices,
-            Currency currency, AnswerUnits units, Explanation explanation) {
+            Currency currency, AnswerUnits units, Model model, Explanation explanation) {
         ConvertedYears years = assessment.years();
+        SoftenerSettings.Year before = model.has(ModelChange.PAYBACK_OVER_THE_STEP_BELOW) ? assessment.belowConverting() : years.asFound();
         PaybackFigures figures = request == null ? null : PaybackFigures.of(RetrofitPayback.of(
-                request.toDomain(ConvertedYears.use(years.asFound()), ConvertedYears.use(years.converted()), unmet, explanation),
+                request.toDomain(ConvertedYears.use(before), ConvertedYears.use(years.converted()), unmet, explanation),
                 prices), prices, currency);
         return new RetrofitWorth(MoneyLines.of(years.saved(prices), currency),
                 MoneyLines.of(years.savedByMetering(prices), currency), MeteringWorthAnswer.of(

@@ -66,7 +66,12 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits
 
     /** Whether the present control stays: as it is, or a clock whose settings are corrected. */
     boolean keepsControl() {
-        return step() == Step.AS_FOUND || step() == Step.SET_RIGHT && answer.retrofit() != null;
+        return stepNow() == Step.AS_FOUND || stepNow() == Step.SET_RIGHT && answer.retrofit() != null;
+    }
+
+    /** The step whose settings are entered now: until something without a price is bought, that of the free settings below it. */
+    Step stepNow() {
+        return LetterFigures.of(this).interim().map(Option::step).orElse(step());
     }
 
     /** That the softener does not fit, and why; empty where it does, and where no softener is the question. */

@@ -22,7 +22,7 @@ record SheetRefill(BigDecimal tenthMinutes, VolumeQuantity volume, boolean deriv
         if (!sheet.keepsControl()) {
             return new SheetRefill(refill.tenthMinutes(), refill.water(), false);
         }
-        return sheet.option(sheet.step()).filter(option -> option.rung().regenerations().signum() > 0).map(option -> {
+        return sheet.option(sheet.stepNow()).filter(option -> option.rung().regenerations().signum() > 0).map(option -> {
             double salt = option.rung().salt().value().doubleValue() / option.rung().regenerations().doubleValue();
             double volume = salt / refill.saltInWater().value().doubleValue();
             double minutes = volume / refill.flow().value().doubleValue();

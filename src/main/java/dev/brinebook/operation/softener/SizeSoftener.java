@@ -115,7 +115,7 @@ public final class SizeSoftener {
         ControllerTerms controller = preferences.controllerTerms(null, request.household().country(),
                 HomeCountry.units(request.units(), request.household().country()), model, explanation);
         return preferences.duty(water, hardness, request.household().resolved().toDomain(explanation), Days.PER_YEAR, request.seed(),
-                controller, explanation).forNewBed();
+                controller, PreferencesRequest.practice(model, request.household().country()), explanation).forNewBed();
     }
 
     private static List<Candidate> candidates(SizingRequest request, Salt salt, DesignConditions duty, OptionalDouble dose,

@@ -135,8 +135,8 @@ public record ControlRequest(
     private int dayOverride(String pointer, DesignConditions duty, Explanation explanation) {
         int usual = kind == Kind.CLOCK ? Policy.NO_OVERRIDE : MeterSettings.overrideDays(duty);
         Resolved otherwise = Resolved.of(pointer, usual, "days");
-        return (int) explanation.resolve(dayOverride, usual, kind != Kind.CLOCK && usual < Policy.DEFAULT_OVERRIDE_DAYS
-                ? otherwise.estimated("WT-2010") : otherwise.byDefault("CP-CYCLE"));
+        return (int) explanation.resolve(dayOverride, usual, kind != Kind.CLOCK && duty.iron()
+                ? otherwise.estimated("WT-2010") : otherwise.byDefault(duty.practice().isByCountry() ? "DIN-19636-100" : "CP-CYCLE"));
     }
 
     /** Water that the meter counts down from, by the capacity and the hardness set on it. */

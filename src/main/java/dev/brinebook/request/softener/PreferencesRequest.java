@@ -14,7 +14,9 @@ import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
 import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.regeneration.LongRun;
+import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.regeneration.SmallestReserve;
 import dev.brinebook.request.water.WaterRequest;
@@ -27,6 +29,7 @@ import dev.brinebook.resin.FeedWater;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.softener.ControllerTerms;
 import dev.brinebook.softener.DesignConditions;
+import dev.brinebook.softener.Practice;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.WaterAnalysis;
@@ -209,13 +212,21 @@ public record PreferencesRequest(
      *
      * @param seed sets the example of a year, where dates are asked for; null for the default
      * @param terms the units and steps of the controller
+     * @param practice how a softener is judged
      */
     public DesignConditions duty(WaterAnalysis water, CompensatedHardness hardness, Demand demand, int days, Long seed,
-            ControllerTerms terms, Explanation explanation) {
+            ControllerTerms terms, Practice practice, Explanation explanation) {
         explanation.resolve(seed, Resolved.of("/seed", DEFAULT_SEED, null).byDefault("OWN-ASSUMPTION"));
         return new DesignConditions(water, hardness, demand, demand.days(start(explanation), days, seed(seed)), LongRun.of(demand.model()),
                 standard(explanation), terms, minimumIntervalDays(explanation),
                 explanation.resolve(minimumSaltEfficiency, NO_MINIMUM_EFFICIENCY, Resolved.of("/preferences/minimumSaltEfficiency",
-                        AnswerUnits.of(explanation).saltEfficiency(NO_MINIMUM_EFFICIENCY)).byDefault("OWN-ASSUMPTION")));
+                        AnswerUnits.of(explanation).saltEfficiency(NO_MINIMUM_EFFICIENCY)).byDefault("OWN-ASSUMPTION")), practice);
+    }
+
+    /** How a softener is judged by a version of the model in a country. */
+    public static Practice practice(Model model, Country country) {
+        return new Practice(model.has(ModelChange.IRON_ON_DAYS_OF_USE), model.has(ModelChange.TOO_SMALL_SOFTENERS),
+                model.has(ModelChange.CLOSE_SETTINGS_STAY), model.has(ModelChange.IDLE_DAYS_BY_COUNTRY)
+                        ? Country.orAssumed(country).mostIdleDays() : Policy.DEFAULT_OVERRIDE_DAYS);
     }
 }

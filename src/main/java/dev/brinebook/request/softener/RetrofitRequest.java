@@ -67,7 +67,11 @@ public record RetrofitRequest(
             Object what = upgrade == null ? null : upgrade.kind() != UpgradeRequest.Kind.REPLACEMENT ? upgrade.kind()
                     : upgrade.softener() == null ? null : upgrade.softener().sku();
             if (what != null && !seen.add(what)) {
-                at.at("upgrades").at(i).add("kind", Code.INCONSISTENT, Message.of("problem.softener.mustDifferUpgradesBefore"));
+                if (upgrade.kind() == UpgradeRequest.Kind.REPLACEMENT) {
+                    at.at("upgrades").at(i).at("softener").add("sku", Code.INCONSISTENT, Message.of("problem.softener.skuGivenTwice"));
+                } else {
+                    at.at("upgrades").at(i).add("kind", Code.INCONSISTENT, Message.of("problem.softener.mustDifferUpgradesBefore"));
+                }
             }
         }
     }

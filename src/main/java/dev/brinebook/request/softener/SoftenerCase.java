@@ -70,7 +70,8 @@ public record SoftenerCase(DesignConditions duty, DosedSoftener found, Model mod
         ControllerTerms controller = preferences.controllerTerms(request.softener().control(), request.household().country(),
                 HomeCountry.units(request.units(), request.household().country()), model, explanation);
         requireSaltStep(controller.saltStep(), softener, water);
-        DesignConditions duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller, explanation);
+        DesignConditions duty = preferences.duty(water, hardness, demand, days.applyAsInt(demand), request.seed(), controller,
+                PreferencesRequest.practice(model, request.household().country()), explanation);
         explanation.cautions(duty.cautions());
         if (request.softener().resolved(model).tankSize() != TankSize.KNOWN) {
             explanation.caution(Caution.TANK_SIZE_NOT_GIVEN);
