@@ -164,6 +164,8 @@ final class VerdictInWords {
             double more = option.costPerYear() - found.costPerYear();
             if (more >= 1) {
                 sentences.add(Message.of("verdict.moreThanNow", whole(more)));
+            } else if (over.over() != Step.AS_FOUND && -more >= 1 && over.savedPerYear() + more >= 1) {
+                sentences.add(Message.of("verdict.lessThanNow", whole(-more)));
             }
         }
         return Message.sentences(sentences);

@@ -123,6 +123,10 @@ class OneAdviceTest {
             assertTrue(sentence.contains("save " + Text.rounded(taken.overBelow().savedPerYear().value().doubleValue(),
                     taken.overBelow().savedPerYear().currency()).in(Language.of("en"))), sentence + request);
             assertEquals(below.step() == Step.SET_RIGHT, sentence.contains("over the corrected settings"), sentence + request);
+            double lessThanNow = taken.overAsFound() == null ? 0 : taken.overAsFound().savedPerYear().value().doubleValue();
+            assertEquals(!rung(answer, Step.AS_FOUND).serves() && below.step() != Step.AS_FOUND && lessThanNow >= 1
+                    && lessThanNow <= taken.overBelow().savedPerYear().value().doubleValue() - 1,
+                    sentence.contains("a year less than now"), sentence + request);
         }
     }
 
