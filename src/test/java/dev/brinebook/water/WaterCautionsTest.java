@@ -37,7 +37,7 @@ class WaterCautionsTest {
         "iron, 0.31, IRON_STAINS, 40 CFR 143.3",
         "iron, 1, IRON_BEFORE_RESIN IRON_STAINS, Illinois 35 IAC 604.805(a)",
         "iron, 2.1, IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, trade association booklet",
-        "iron, 10.1, IRON_TREAT_FIRST IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, NDSU WQ1031",
+        "iron, 10.1, IRON_TREAT_FIRST LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, NDSU WQ1031",
         "iron, 10, IRON_BEFORE_RESIN LOW_DOSE_WILL_NOT_HOLD IRON_STAINS, NDSU WQ1031 speaks of more than 10",
         "manganese, 0.05, '', 40 CFR 143.3 is exceeded above 0.05",
         "manganese, 0.06, MANGANESE_STAINS, 40 CFR 143.3",

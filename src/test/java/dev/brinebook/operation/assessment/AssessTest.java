@@ -136,9 +136,9 @@ class AssessTest {
         assertEquals(saved, answer.getDouble("year.saltSaved.value"), 0.02);
         assertEquals(saved * 0.45359237 * 0.45, answer.getDouble("retrofit.firstYearSaving.salt.value"), 0.02,
                 "0.45\u00a0USD/kg, the default price");
-        assertEquals(answer.getDouble("retrofit.firstYearSaving.total.value"),
-                answer.getDouble("retrofit.payback.firstYearSaving.total.value"));
-        assertEquals((420 - 50) / answer.getDouble("retrofit.firstYearSaving.total.value"),
+        assertEquals(answer.getDouble("verdict.ladder.find { it.step == 'convert' }.overBelow.savedPerYear.value"),
+                answer.getDouble("retrofit.payback.firstYearSaving.total.value"), 0.011);
+        assertEquals((420 - 50) / answer.getDouble("retrofit.payback.firstYearSaving.total.value"),
                 answer.getDouble("retrofit.payback.simplePaybackYears.value"), 1e-3);
         assertEquals(answer.getDouble("settings.capacity.value") / 28, answer.getDouble("settings.meterVolume.value"), 0.01);
         assertEquals(dose, answer.getDouble("refill.water.value") * answer.getDouble("refill.saltInWater.value"), 1e-3);
@@ -188,14 +188,14 @@ class AssessTest {
     }
 
     @Test
-    void hasNoPaybackWhereNothingIsSaved() {
+    void savesNothingOverAClockThatRunsHard() {
         assess("""
                 {"water": {"hardness": {"value": 10, "unit": "gpg"}, "iron": {"value": 0, "unit": "mg/L"}},
                  "household": {"people": 2}, "retrofit": {"cost": {"value": 300, "unit": "USD"}},
                  "softener": {"resinVolume": {"value": 1, "unit": "ft3"}, "saltDose": {"value": 6, "unit": "lb/ft3"},
                    "control": {"kind": "clock", "everyDays": 60}}}""").statusCode(200)
-                .body("retrofit.payback.simplePaybackYears.value", nullValue())
-                .body("retrofit.payback.simplePaybackYears.reason", equalTo("nothingSaved"))
+                .body("retrofit.firstYearSaving.total.value", lessThan(0.0f))
+                .body("verdict.ladder.find { it.step == 'convert' }.overBelow.over", equalTo("setRight"))
                 .body("year.asFound.hardDays", near(365 - 6.1 * 16.7, 20, "a clock of 60 days on a bed of 20,000 gr / 1,200 gr a day"))
                 .body("cautions.code", hasItem("runsHard"));
     }
