@@ -49,13 +49,13 @@ public record Assessment(DesignConditions duty, ExistingSoftener found, Fit fit,
         return choice.best();
     }
 
-    /** A year of what converting is compared with: the present control set right where that is worth it, else as found. */
+    /** A year of what converting is compared with: the present control, set right or as found, whichever leaves less to save. */
     public SoftenerSettings.Year belowConverting() {
         return isConvertedFromRight() ? ladder.right().orElseThrow().setup().year(duty) : years.asFound();
     }
 
     boolean isConvertedFromRight() {
-        return ladder.rung(Step.CONVERT).overBelow().filter(over -> over.over() == Step.SET_RIGHT).isPresent();
+        return ladder.rung(Step.CONVERT).counted().filter(over -> over.over() == Step.SET_RIGHT).isPresent();
     }
 
     /** Why the softener does not fit, whatever is set on it; empty where it does. */

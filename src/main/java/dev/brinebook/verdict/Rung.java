@@ -7,8 +7,10 @@ import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeteringWorth;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.SoftenerSettings;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A step of the ladder, in this household.
@@ -72,6 +74,14 @@ public record Rung(Step step, What what, Optional<Option> option, List<Obstacle>
 
     static Rung barred(Step step, What what, Obstacle... obstacles) {
         return new Rung(step, what, Optional.empty(), List.of(obstacles), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Its value over the step below it or over the existing softener, whichever saves less: it is credited neither with what correct
+     * settings save nor with what they would cost more than now.
+     */
+    public Optional<Increment> counted() {
+        return Stream.concat(overBelow.stream(), overAsFound.stream()).min(Comparator.comparingDouble(Increment::savedPerYear));
     }
 
     /** Whether it can be taken and keeps to what every step is held to. */

@@ -147,11 +147,10 @@ final class VerdictInWords {
         double now = found.year().hardDays();
         Message days = differ(then, now) ? Message.of("verdict.hardWaterGetsThrough", days(then), days(now))
                 : Message.of("verdict.hardWaterAsOften");
-        Optional<Increment> below = taken().overBelow().filter(over -> ladder.rung(over.over()).serves());
-        if (below.isEmpty()) {
+        if (taken().overBelow().filter(over -> ladder.rung(over.over()).serves()).isEmpty()) {
             return Message.sentences(change(), need, days, costs(option.costPerYear() - found.costPerYear()));
         }
-        Increment over = below.get();
+        Increment over = taken().counted().orElseThrow();
         if (over.savedPerYear() <= 0) {
             return Message.sentences(change(), days, costs(-over.savedPerYear()));
         }
@@ -161,10 +160,6 @@ final class VerdictInWords {
         }
         if (!asFound.serves()) {
             sentences.add(days);
-            double more = option.costPerYear() - found.costPerYear();
-            if (Math.abs(more) >= 1) {
-                sentences.add(more > 0 ? Message.of("verdict.moreThanNow", whole(more)) : Message.of("verdict.lessThanNow", whole(-more)));
-            }
         }
         return Message.sentences(sentences);
     }
@@ -240,7 +235,7 @@ final class VerdictInWords {
                 changes.add(unread(question, option))));
         ladder.interim().ifPresent(interim -> changes.add(Message.of("verdict.onlyCorrectIf",
                 whole(taken().overBelow().orElseThrow().worthUpTo()))));
-        taken().overBelow().filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
+        taken().counted().filter(over -> over.worth().isPresent() && over.pays() && taken().option().orElseThrow().outlay().orElseThrow()
                 .investment() > 0).ifPresent(over -> changes.add(Message.of("verdict.changeStopsPayingIf",
                 whole(over.worthUpTo()))));
         if (duty.hardness().totalMgPerL() <= MODERATE_MG_PER_L) {
@@ -248,7 +243,7 @@ final class VerdictInWords {
                     "verdict.softeningCostsLeastYear", whole(over.savedPerYear()))));
         }
         ladder.worthAPrice().map(rung -> pays(rung.step(), rung.overBelow().orElseThrow())).ifPresent(changes::add);
-        taken().overBelow().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.savedPerYearOverSeasonal().getAsDouble()
+        taken().counted().filter(over -> over.savedPerYearOverSeasonal().isPresent() && over.savedPerYearOverSeasonal().getAsDouble()
                 < over.savedPerYear()).map(over -> seasonal(over.savedPerYearOverSeasonal().getAsDouble()))
                 .ifPresent(changes::add);
         if (step.compareTo(Step.CONVERT) < 0) {

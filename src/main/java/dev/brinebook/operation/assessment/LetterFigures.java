@@ -13,6 +13,7 @@ import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -97,16 +98,17 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
         return sheet.money(option.at("costPerYear"), option.rung().costPerYear());
     }
 
-    /** The saving that the verdict states: over the step below. */
+    /** The saving that the verdict states: over the step below or over now, whichever is less. */
     Optional<Gain> gain() {
-        return advised.filter(option -> option.rung().overBelow() != null)
-                .map(option -> new Gain(option, "overBelow", option.rung().overBelow()));
+        return advised.flatMap(option -> Stream.of(new Gain(option, "overBelow", option.rung().overBelow()),
+                new Gain(option, "overAsFound", option.rung().overAsFound())).filter(gain -> gain.increment() != null)
+                .min(Comparator.comparing(gain -> gain.increment().savedPerYear().value())));
     }
 
     /** The free settings to use until the step advised, whose price is not known, is bought. */
     Optional<Option> interim() {
-        return gain().filter(gain -> gain.option().step().compareTo(Step.SET_RIGHT) > 0 && gain.option().rung().firstCost() == null)
-                .flatMap(gain -> sheet.option(gain.increment().over())).filter(option -> option.rung().serves());
+        return advised.filter(option -> option.step().compareTo(Step.SET_RIGHT) > 0 && option.rung().firstCost() == null
+                && option.rung().overBelow() != null).flatMap(option -> sheet.option(option.rung().overBelow().over())).filter(option -> option.rung().serves());
     }
 
     /** The benefit of an option over another. */

@@ -32,8 +32,8 @@ public record RetrofitWorth(
         @Basis(formula = "formula.softener.clockMeterSameBed", source = "FELLER")
         @Basis(formula = "formula.softener.evidenceMeteredHomes24", source = "DAIAD")
         @Property("Saving of a meter over the same clock with correct settings, as a range.") MeteringWorthAnswer overClockSetRight,
-        @Property(value = "Payback of the conversion over the step below it, as in the ladder of the verdict.",
-                optional = "when the cost of the conversion is not given")
+        @Property(value = "Payback of the conversion over the step below it or over the present settings, whichever saves less, as the "
+                + "verdict states it.", optional = "when the cost of the conversion is not given")
         PaybackFigures payback) {
 
     static RetrofitWorth of(Assessment assessment, RetrofitRequest request, Readiness.Cost unmet, Prices prices,
