@@ -58,7 +58,8 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
     }
 
     private static List<Message> note(SheetCase sheet, CardSettings settings) {
-        return Stream.concat(sheet.unfit().stream(), ofSettings(sheet, settings).stream()).toList();
+        return Stream.concat(sheet.unfit().map(why -> Message.of("assess.softenerDoesFitHousehold")).stream(),
+                ofSettings(sheet, settings).stream()).toList();
     }
 
     private static List<Message> ofSettings(SheetCase sheet, CardSettings settings) {

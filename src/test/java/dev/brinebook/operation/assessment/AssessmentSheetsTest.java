@@ -68,6 +68,9 @@ class AssessmentSheetsTest {
             assertEquals(value.asDouble(), Double.parseDouble(shown.attr("data-value")), at);
         }
         double expected = expected(answer, at, sheet, value.asDouble());
+        if (sheet.equals("letter") && expected < 0.5 && at.matches(".*/(hardDays|paysPercent)")) {
+            return; // said without a number
+        }
         double tolerance = at.startsWith("/settings/") && !at.equals("/settings/meterVolume")
                 && !Text.isMachineMade(value.decimalValue()) ? 1e-9 : Math.max(0.51, expected * 0.06);
         List<Double> numbers = NUMBER.matcher(shown.text()).results().map(found -> Double.parseDouble(found.group().replace(",", "")))
@@ -80,6 +83,9 @@ class AssessmentSheetsTest {
     private static double expected(JsonNode answer, String at, String sheet, double value) {
         if (sheet.equals("letter") && at.endsWith("/salt")) {
             return Math.ceil(value / answer.at("/year/saltAsFound/bag/value").asDouble());
+        }
+        if (sheet.equals("letter") && at.endsWith("/water") && answer.at(at + "/unit").asText().equals("L")) {
+            return value / 1000;
         }
         return at.endsWith("/paysPercent") ? value / 5 : at.endsWith("/regenerations") ? 365 / value : Math.abs(value);
     }
