@@ -34,14 +34,15 @@ record CustomerLetter(Map<String, SheetWords> say, SheetCase.Head head, Message 
     private static final int MOST_CAUTIONS = 3;
     /** So many, where nothing is more than a note. */
     private static final int MOST_NOTES = 2;
-    /** What is on the letter in other words: days of hard water, and its last line. */
+    /** What is on the letter in other words, as days of hard water and its last line, or is for the installer alone. */
     private static final Set<Caution> SAID_ELSEWHERE = Set.of(Caution.RUNS_HARD, Caution.LOCAL_CODE_DECIDES,
-            Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS, Caution.UNSOFTENED_TAPS);
+            Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS, Caution.UNSOFTENED_TAPS,
+            Caution.TANK_SIZE_NOT_GIVEN);
 
     /** What does not concern who does not soften. */
     private static final Set<Caution> OF_SOFTENING = Set.of(Caution.SEPTIC_SYSTEM, Caution.SEWER_SALT_LIMITS, Caution.IRON_BEFORE_RESIN,
             Caution.SODIUM_RESTRICTED_DIET, Caution.SODIUM_TASTE, Caution.POTASSIUM_KIDNEY_HEART, Caution.LEAD_COPPER_PLUMBING,
-            Caution.TANK_SIZE_NOT_GIVEN, Caution.IDLE_BED_WITH_IRON, Caution.LOW_DOSE_WILL_NOT_HOLD, Caution.CHLORINE_RESIN_LIFE);
+            Caution.IDLE_BED_WITH_IRON, Caution.LOW_DOSE_WILL_NOT_HOLD, Caution.CHLORINE_RESIN_LIFE);
 
     static CustomerLetter of(SheetCase sheet) {
         LetterFigures figures = LetterFigures.of(sheet);
