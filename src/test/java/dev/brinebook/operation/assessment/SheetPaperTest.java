@@ -2,7 +2,6 @@
 package dev.brinebook.operation.assessment;
 
 import static dev.brinebook.operation.assessment.SheetSamples.FRENCH;
-import static dev.brinebook.operation.assessment.SheetSamples.PDF;
 import static dev.brinebook.operation.assessment.SheetSamples.packed;
 import static dev.brinebook.operation.assessment.SheetSamples.page;
 import static dev.brinebook.operation.assessment.SheetSamples.pdf;
