@@ -199,8 +199,9 @@ final class VerdictInWords {
 
     /** Effects of not softening, and their evidence. */
     Message withoutSoftening() {
-        return Message.of("verdict.withoutSofteningHardnessStays",
-                Text.rounded(units.hardness(duty.hardness().hardnessMgPerL())));
+        Message hardness = Text.rounded(units.hardness(duty.hardness().hardnessMgPerL()));
+        return ladder.rung(Step.NONE_NEEDED).obstacles().isEmpty() ? Message.of("verdict.withoutSofteningWaterStaysSoft", hardness)
+                : Message.of("verdict.withoutSofteningHardnessStays", hardness);
     }
 
     Message action() {

@@ -72,7 +72,20 @@ public final class Assess {
     private Assess() {
     }
 
+    /**
+     * A case and its answer.
+     *
+     * @param assessment what was calculated, in SI
+     * @param answer the same on the wire
+     */
+    record Assessed(Assessment assessment, AssessmentAnswer answer) {
+    }
+
     private static AssessmentAnswer answer(AssessmentRequest request, Model model) {
+        return assessed(request, model).answer();
+    }
+
+    static Assessed assessed(AssessmentRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = units.explanation();
         explanation.caution(HomeCountry.airGap(request.household().country()));
@@ -89,9 +102,9 @@ public final class Assess {
         warn(assessment, site, units, explanation);
         VerdictAnswer verdict = VerdictAnswer.of(assessment.ladder(), duty, terms.running(), priced.currency(), units, "/verdict",
                 explanation);
-        return verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, readiness, units, explanation)
+        return new Assessed(assessment, verdict.step() == Step.TREAT_FIRST ? untreated(assessment, verdict, readiness, units, explanation)
                 : softened(request, assessment, terms, prices, priced, verdict, readiness, units, model,
-                        explanation);
+                        explanation));
     }
 
     /** Without settings: none is right before the water is treated. */

@@ -2,11 +2,11 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.api.AnswerForm;
-import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.FormChoice;
 import dev.brinebook.api.Rendering;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.model.Model;
 import dev.brinebook.sheet.PageSize;
 import dev.brinebook.sheet.Sheet;
 import dev.brinebook.sheet.Typesetter;
@@ -30,17 +30,16 @@ final class AssessmentSheets {
         return List.of(
                 new AnswerForm<>("text/html", "A sheet to print, in the language of Accept-Language. Its numbers are those of the JSON "
                         + "answer, rounded for its reader.", "html", "apartment", Sheet.POLICY, CHOICES,
-                        (request, model, as) -> xhtml(request, Assess.OPERATION.answer(request, model, AnswerParts.ALL), as)
-                                .getBytes(StandardCharsets.UTF_8)),
+                        (request, model, as) -> xhtml(request, model, as).getBytes(StandardCharsets.UTF_8)),
                 new AnswerForm<>("application/pdf", "The sheet of text/html as a tagged document with an embedded font.", "pdf",
-                        "apartment", null, CHOICES, (request, model, as) -> Typesetter.pdf(
-                                xhtml(request, Assess.OPERATION.answer(request, model, AnswerParts.ALL), as))));
+                        "apartment", null, CHOICES, (request, model, as) -> Typesetter.pdf(xhtml(request, model, as))));
     }
 
     /** A sheet as a page. */
-    static String xhtml(AssessmentRequest request, AssessmentAnswer answer, Rendering as) {
+    static String xhtml(AssessmentRequest request, Model model, Rendering as) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        SheetCase sheet = new SheetCase(request, answer, units, as.language());
+        Assess.Assessed assessed = Assess.assessed(request, model);
+        SheetCase sheet = new SheetCase(request, assessed.answer(), assessed.assessment(), units, as.language(), model.version());
         PageSize paper = as.choice(PageSize.class, units == AnswerUnits.METRIC ? PageSize.A4 : PageSize.LETTER);
         return switch (as.choice(SheetKind.class, SheetKind.LETTER)) {
             case LETTER -> Sheet.xhtml("letter", paper, CustomerLetter.of(sheet), as.language());

@@ -2,7 +2,6 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleStepLine;
-import dev.brinebook.answer.softener.SettingFinding;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.VolumeQuantity;
@@ -10,8 +9,6 @@ import dev.brinebook.quantity.Quantity;
 import dev.brinebook.request.softener.ControlRequest;
 import dev.brinebook.request.softener.StepMinutesRequest;
 import dev.brinebook.sheet.SheetCell;
-import dev.brinebook.softener.Finding;
-import dev.brinebook.softener.Setting;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
@@ -19,10 +16,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Settings to enter, with the reasons that the checklist lists.
@@ -73,65 +68,38 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     /** What the verdict asks to be entered: all settings of a meter, or those of the present control that change. */
     static CardSettings of(SheetCase sheet) {
         Collector to = new Collector(sheet);
-        Step step = sheet.stepNow();
         if (sheet.keepsControl()) {
-            changes(sheet, step == Step.AS_FOUND, to);
-        } else if (step.compareTo(Step.SET_RIGHT) >= 0 && sheet.answer().settings() != null) {
+            KeptControl.add(sheet, to::add);
+        } else if (sheet.stepNow().compareTo(Step.SET_RIGHT) >= 0 && sheet.cycle().isPresent()) {
             meter(sheet, to);
         }
         return to.collected();
     }
 
-    /** Settings of the present control that change; of one that stays as found, those that protect the bed. */
-    private static void changes(SheetCase sheet, boolean protecting, Collector to) {
-        List<SettingFinding> findings = sheet.answer().findings();
-        List<Integer> listed = IntStream.range(0, findings.size())
-                .filter(i -> !protecting || findings.get(i).code().purpose() == Finding.Purpose.PROTECT)
-                .boxed().sorted(Comparator.comparing(i -> ControllerSetting.of(findings.get(i).setting()))).toList();
-        boolean refills = listed.stream().anyMatch(i -> findings.get(i).setting() == Setting.REFILL)
-                || sheet.resolved("/preferences/controller/refillMinutesStep").isPresent();
-        for (int i : listed) {
-            SettingFinding finding = findings.get(i);
-            String at = "/findings/" + i;
-            to.add(ControllerSetting.of(finding.setting()), SheetCell.of(at + "/shouldBe", finding.shouldBe()),
-                    SheetCell.of(at + "/set", finding.set()), null, finding.why());
-            if (finding.setting() == Setting.SALT_DOSE && !refills) {
-                refill(sheet, to);
-            }
-        }
-    }
-
-    /** Most valves take the salt as minutes of refill: other salt is other minutes. Source: common practice. */
-    private static void refill(SheetCase sheet, Collector to) {
-        StepMinutesRequest now = sheet.request().softener().minutes();
-        SheetRefill refill = SheetRefill.of(sheet);
-        to.add(ControllerSetting.REFILL, refill.setting(), before(now == null ? null : now.refill()), Guess.REFILL_FLOW,
-                Message.of("recommendedSettings.doseDissolvesWaterFlows", Text.rounded(refill.volume()),
-                        Text.rounded(sheet.answer().refill().flow())));
-    }
-
     private static void meter(SheetCase sheet, Collector to) {
         RecommendedSettings set = sheet.answer().settings();
         ControlRequest now = sheet.request().softener().control();
+        boolean other = sheet.replacesBed();
         to.add(ControllerSetting.TIME_OF_DAY, SheetCell.words(SheetWords.TIME_NOW), null, null, null);
-        to.add(ControllerSetting.HARDNESS, exact("hardness", set.hardness()), given(now.hardnessSetting()), Guess.IRON,
+        to.add(ControllerSetting.HARDNESS, exact("hardness", set.hardness()), given(other ? null : now.hardnessSetting()), Guess.IRON,
                 reason(set, "hardness"));
-        to.add(ControllerSetting.CAPACITY, exact("capacity", set.capacity()), given(now.capacitySetting()), null, reason(set, "capacity"));
+        to.add(ControllerSetting.CAPACITY, exact("capacity", set.capacity()), given(other ? null : now.capacitySetting()), null,
+                reason(set, "capacity"));
         to.add(ControllerSetting.METER_VOLUME, meterVolume(set.meterVolume()), null, null, reason(set, "meterVolume"));
         to.add(ControllerSetting.RESERVE, reserve(set), null, Guess.USE, reason(set, "reserve"));
-        to.add(ControllerSetting.SALT, exact("saltPerRegeneration", set.saltPerRegeneration()), sheet.guessedSalt() ? null
+        to.add(ControllerSetting.SALT, exact("saltPerRegeneration", set.saltPerRegeneration()), other || sheet.guessedSalt() ? null
                 : SheetCell.of("/fit/saltPerRegeneration", sheet.answer().fit().saltPerRegeneration()), null, reason(set, "saltDose"));
         steps(sheet, to);
         to.add(ControllerSetting.DAY_OVERRIDE, SheetCell.inWords("/settings/dayOverride", Message.of("settingFinding.days",
                 Text.number(set.dayOverride())), BigDecimal.valueOf(set.dayOverride())), null, null, reason(set, "dayOverride"));
-        to.add(ControllerSetting.HOUR, hour("/settings/regenerationHour", set.regenerationHour()), sheet.resolved(
+        to.add(ControllerSetting.HOUR, hour("/settings/regenerationHour", set.regenerationHour()), other ? null : sheet.resolved(
                 ControlRequest.OF_SOFTENER + "/regenerationHour").filter(one -> one.origin() == Resolved.Origin.CALLER)
                 .map(one -> SheetCell.words(Message.of("pattern.value", LocalTime.of(one.value().intValue(), 0)))).orElse(null), null,
                 reason(set, "regenerationHour"));
     }
 
     private static void steps(SheetCase sheet, Collector to) {
-        StepMinutesRequest now = sheet.request().softener().minutes();
+        StepMinutesRequest now = sheet.replacesBed() ? null : sheet.request().softener().minutes();
         List<CycleStepLine> steps = sheet.answer().cycle().steps();
         for (int i = 0; i < steps.size(); i++) {
             CycleStepLine step = steps.get(i);
@@ -185,11 +153,15 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     }
 
     private static SheetCell minutes(String at, BigDecimal minutes) {
-        return SheetCell.inWords(at, Message.of("settingFinding.minutes", minutes), minutes);
+        return SheetCell.inWords(at, minutes(minutes), minutes);
     }
 
-    private static SheetCell before(BigDecimal minutes) {
-        return minutes == null ? null : SheetCell.words(Message.of("settingFinding.minutes", minutes));
+    static Message minutes(BigDecimal minutes) {
+        return Message.of("settingFinding.minutes", minutes);
+    }
+
+    static SheetCell before(BigDecimal minutes) {
+        return minutes == null ? null : SheetCell.words(minutes(minutes));
     }
 
     private static SheetCell hour(String at, int hour) {

@@ -12,6 +12,7 @@ import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Message;
+import dev.brinebook.verdict.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,9 +34,15 @@ record CustomerLetter(Map<String, SheetWords> say, SheetCase.Head head, Message 
     private static final int MOST_CAUTIONS = 3;
     /** So many, where nothing is more than a note. */
     private static final int MOST_NOTES = 2;
-    /** What is on the letter in other words: days of hard water, and its last line. */
+    /** What is on the letter in other words, as days of hard water and its last line, or is for the installer alone. */
     private static final Set<Caution> SAID_ELSEWHERE = Set.of(Caution.RUNS_HARD, Caution.LOCAL_CODE_DECIDES,
-            Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS, Caution.UNSOFTENED_TAPS);
+            Caution.EFFICIENCY_NOT_CERTIFIED, Caution.SETTINGS_BEFORE_PARTS, Caution.UNSOFTENED_TAPS,
+            Caution.TANK_SIZE_NOT_GIVEN);
+
+    /** What does not concern who does not soften. */
+    private static final Set<Caution> OF_SOFTENING = Set.of(Caution.SEPTIC_SYSTEM, Caution.SEWER_SALT_LIMITS, Caution.IRON_BEFORE_RESIN,
+            Caution.SODIUM_RESTRICTED_DIET, Caution.SODIUM_TASTE, Caution.POTASSIUM_KIDNEY_HEART, Caution.LEAD_COPPER_PLUMBING,
+            Caution.IDLE_BED_WITH_IRON, Caution.LOW_DOSE_WILL_NOT_HOLD, Caution.CHLORINE_RESIN_LIFE);
 
     static CustomerLetter of(SheetCase sheet) {
         LetterFigures figures = LetterFigures.of(sheet);
@@ -48,7 +55,8 @@ record CustomerLetter(Map<String, SheetWords> say, SheetCase.Head head, Message 
 
     /** Every stop, the warnings in front whoever sees to them, then what the customer must see to. */
     private static List<Message> cautions(SheetCase sheet) {
-        List<CautionAnswer> all = sheet.answer().cautions().stream().filter(one -> !SAID_ELSEWHERE.contains(one.code())).toList();
+        List<CautionAnswer> all = sheet.answer().cautions().stream().filter(one -> !SAID_ELSEWHERE.contains(one.code()))
+                .filter(one -> sheet.step() != Step.NONE_NEEDED || !OF_SOFTENING.contains(one.code())).toList();
         List<CautionAnswer> wanted = all.stream().filter(one -> isSerious(one) && one.inFront() || one.reader() != Reader.INSTALLER)
                 .sorted(Comparator.comparing(CautionAnswer::severity)).toList();
         long stops = wanted.stream().filter(one -> one.severity() == Severity.STOP).count();

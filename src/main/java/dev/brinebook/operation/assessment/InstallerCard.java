@@ -6,6 +6,7 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.regeneration.CycleStep;
+import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
@@ -23,9 +24,11 @@ import java.util.stream.Stream;
  * @param say fixed words
  * @param head texts and dates of the job
  * @param description one sentence about the page
+ * @param step what is done
+ * @param resin the bed that is set
  * @param note that the softener does not fit, and what there is to say of settings that are not listed
  */
-record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message description, SheetCell resin,
+record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message description, Sentence step, SheetCell resin,
         List<CardSettings.Entry> settings, List<Message> note, List<Check> checks) {
 
     /** What a bucket and a watch measure a flow or a volume to, as a share. Source: our assumption. */
@@ -43,19 +46,27 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
 
     static InstallerCard of(SheetCase sheet) {
         CardSettings settings = CardSettings.of(sheet);
-        return new InstallerCard(SheetWords.all(), sheet.head(), sheet.answer().verdict().sentence(),
-                SheetCell.of("/fit/resinVolume", sheet.answer().fit().resinVolume()), settings.rows(), note(sheet, settings),
+        return new InstallerCard(SheetWords.all(), sheet.head(), sheet.answer().verdict().sentence(), sheet.stepInWords(),
+                resin(sheet), settings.rows(), note(sheet, settings),
                 checks(sheet));
     }
 
+    /** Of the softener that is there, or of the one that takes its place. */
+    private static SheetCell resin(SheetCase sheet) {
+        return sheet.replacesBed() ? SheetCell.words(sheet.cycle().orElseThrow().resin())
+                : SheetCell.of("/fit/resinVolume", sheet.answer().fit().resinVolume());
+    }
+
     private static List<Message> note(SheetCase sheet, CardSettings settings) {
-        return Stream.concat(sheet.doesNotFit().stream(), ofSettings(sheet, settings).stream()).toList();
+        return Stream.concat(sheet.unfit().map(why -> Message.of("assess.softenerDoesFitHousehold")).stream(),
+                ofSettings(sheet, settings).stream()).toList();
     }
 
     private static List<Message> ofSettings(SheetCase sheet, CardSettings settings) {
         return switch (sheet.stepNow()) {
             case TREAT_FIRST -> List.of(Message.of(SheetWords.TREAT_BEFORE_SETTING));
             case NONE_NEEDED -> List.of(sheet.answer().verdict().action());
+            case REPLACE -> sheet.cycle().isPresent() ? List.of() : List.of(sheet.answer().verdict().action());
             case AS_FOUND, SET_RIGHT -> List.of(Message.of(settings.rows().isEmpty() ? SheetWords.NOTHING_TO_SET
                     : SheetWords.LEAVE_OTHERS));
             default -> List.of();
@@ -64,17 +75,17 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
 
     private static List<Check> checks(SheetCase sheet) {
         List<Check> checks = new ArrayList<>();
-        if (sheet.answer().cycle() == null || sheet.step() == Step.NONE_NEEDED) {
+        if (sheet.cycle().isEmpty() || sheet.step() == Step.NONE_NEEDED) {
             return checks;
         }
-        FlowQuantity flow = sheet.answer().cycle().backwash().flow();
-        checks.add(new Check(SheetWords.DRAIN_FLOW, SheetCell.of("/cycle/backwash/flow", flow), Text.roundedSpan(
+        SheetCycle cycle = sheet.cycle().get();
+        FlowQuantity flow = cycle.table().backwash().flow();
+        checks.add(new Check(SheetWords.DRAIN_FLOW, cycle.cell("/cycle/backwash/flow", flow), Text.roundedSpan(
                 new FlowQuantity(low(flow.value()), flow.unit()), new FlowQuantity(high(flow.value()), flow.unit())),
                 Guess.DRAIN_FLOW.in(sheet)));
-        brine(sheet).ifPresent(checks::add);
-        SheetRefill refill = SheetRefill.of(sheet);
-        VolumeQuantity water = refill.volume();
-        checks.add(new Check(SheetWords.REFILL_WATER, refill.water("/refill/water"), Text.roundedSpan(
+        brine(cycle, sheet).ifPresent(checks::add);
+        VolumeQuantity water = cycle.refill().water();
+        checks.add(new Check(SheetWords.REFILL_WATER, cycle.cell("/refill/water", water), Text.roundedSpan(
                 new VolumeQuantity(low(water.value()), water.unit()), new VolumeQuantity(high(water.value()), water.unit())),
                 Guess.REFILL_FLOW.in(sheet)));
         checks.add(new Check(SheetWords.SOFT_HARDNESS, null, Message.of("installerCard.below", sheet.softBelow()), null));
@@ -82,10 +93,10 @@ record InstallerCard(Map<String, SheetWords> say, SheetCase.Head head, Message d
     }
 
     /** The brine is drawn and rinsed out in its step; the usual range is the band. */
-    private static Optional<Check> brine(SheetCase sheet) {
-        List<CycleStepLine> steps = sheet.answer().cycle().steps();
+    private static Optional<Check> brine(SheetCycle cycle, SheetCase sheet) {
+        List<CycleStepLine> steps = cycle.table().steps();
         return IntStream.range(0, steps.size()).filter(i -> steps.get(i).step() == CycleStep.Kind.BRINE_AND_SLOW_RINSE)
-                .mapToObj(i -> new Check(SheetWords.BRINE_MINUTES, SheetCell.of("/cycle/steps/" + i + "/wholeMinutes",
+                .mapToObj(i -> new Check(SheetWords.BRINE_MINUTES, cycle.cell("/cycle/steps/" + i + "/wholeMinutes",
                         BigDecimal.valueOf(steps.get(i).wholeMinutes())), Message.of("text.to", steps.get(i).guideMinMinutes(),
                         steps.get(i).guideMaxMinutes()), Guess.BRINE_FLOW.in(sheet))).findFirst();
     }

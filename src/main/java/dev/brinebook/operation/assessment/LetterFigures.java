@@ -4,7 +4,10 @@ package dev.brinebook.operation.assessment;
 import dev.brinebook.answer.verdict.IncrementAnswer;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.MassQuantity;
+import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.operation.assessment.SheetCase.Option;
+import dev.brinebook.quantity.Rounding;
+import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.sheet.Bar;
 import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sentence;
@@ -58,7 +61,7 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
         }
         return List.of(row(SheetWords.HARD_DAYS, this::hardDays), new Row(Message.of("customerLetter.bagsOf", Text.rounded(bag())),
                         columns().stream().map(this::bags).toList()),
-                row(SheetWords.WATER_USED, option -> SheetCell.of(option.at("water"), option.rung().water())),
+                row(SheetWords.WATER_USED, LetterFigures::water),
                 row(SheetWords.COST, this::cost));
     }
 
@@ -92,6 +95,14 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
 
     private MassQuantity bag() {
         return sheet.answer().year().saltAsFound().bag();
+    }
+
+    /** As on a bill: in cubic metres where the answer has litres. */
+    private static SheetCell water(Option option) {
+        VolumeQuantity water = option.rung().water();
+        VolumeQuantity billed = water.unit() == VolumeUnit.LITRE ? new VolumeQuantity(Rounding.answer(
+                VolumeUnit.CUBIC_METRE.fromBase(water.inBase())), VolumeUnit.CUBIC_METRE) : water;
+        return SheetCell.inWords(option.at("water"), Text.rounded(billed), water.value());
     }
 
     SheetCell cost(Option option) {

@@ -11,13 +11,17 @@ import dev.brinebook.operation.assessment.LetterFigures.Gain;
 import dev.brinebook.operation.assessment.SheetCase.Option;
 import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
+import dev.brinebook.softener.Fit;
 import dev.brinebook.text.Message;
+import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What a letter says to the customer, in plain sentences. */
@@ -26,6 +30,9 @@ final class LetterSentences {
     private static final String HORIZON = "/retrofit/horizonYears";
     private static final int CASES = 20;
     private static final int MOST_CHANGES = 3;
+    /** What a larger bed in such a tank would not cure. */
+    private static final Set<Fit.Shortcoming> OF_TANK = EnumSet.of(Fit.Shortcoming.BED_TOO_SHALLOW, Fit.Shortcoming.NO_ROOM_FOR_BACKWASH,
+            Fit.Shortcoming.LEAKS_ABOVE_END_POINT);
 
     private final SheetCase sheet;
     private final LetterFigures figures;
@@ -46,8 +53,14 @@ final class LetterSentences {
                 ? Sentence.of(Message.of("customerLetter.softenerUsesBagsHard", figures.wholeBags(now), LetterFigures.wholeDays(now)),
                         figures.bags(now), figures.hardDays(now))
                 : Sentence.of(Message.of("customerLetter.softenerUsesBags", figures.wholeBags(now)), figures.bags(now))));
-        sheet.doesNotFit().ifPresent(why -> sentences.add(Sentence.of(why)));
+        unfit().ifPresent(sentences::add);
         return sentences;
+    }
+
+    /** That the softener does not fit, without the words of the trade. */
+    private Optional<Sentence> unfit() {
+        boolean tank = sheet.answer().fit().shortcomings().stream().allMatch(OF_TANK::contains);
+        return sheet.doesNotFit().map(why -> Sentence.of(Message.of("customerLetter.softenerDoesNotFit", tank ? "tank" : "small")));
     }
 
     List<Sentence> suggested() {
@@ -201,10 +214,11 @@ final class LetterSentences {
         return pays ? Optional.of(Sentence.of(Message.of("customerLetter.stopsPaying", cell.value()), cell)) : Optional.empty();
     }
 
-    /** The price at which the next larger change would pay. */
+    /** The price at which the next larger change would pay, if it is worth naming. */
     private Optional<Sentence> next() {
-        return figures.next().filter(option -> option.step() != Step.SET_RIGHT && option.rung().overBelow() != null
-                && option.rung().overBelow().worthUpTo().value().signum() > 0).map(option -> {
+        Optional<Step> worth = sheet.assessment().ladder().worthAPrice().map(Rung::step);
+        return figures.next().filter(option -> option.step() != Step.SET_RIGHT && worth.filter(step -> step == option.step()).isPresent())
+                .map(option -> {
                     SheetCell cell = sheet.money(option.at("overBelow/worthUpTo"), option.rung().overBelow().worthUpTo());
                     return Sentence.of(Message.of("customerLetter.nextPays", StepWord.of(option.rung()).code(), cell.value()), cell);
                 });

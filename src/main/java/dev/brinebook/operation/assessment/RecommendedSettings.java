@@ -121,7 +121,7 @@ public record RecommendedSettings(
     }
 
     /** To a tenth of a minute; a controller that takes the salt by minutes gets the steps that the salt was chosen in. */
-    private static BigDecimal refillMinutes(double minutes, DesignConditions duty) {
+    static BigDecimal refillMinutes(double minutes, DesignConditions duty) {
         return Rounding.answer(duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill
                 ? refill.stepMinutes() * Math.round(minutes / refill.stepMinutes()) : Math.round(minutes * 10) / 10.0);
     }

@@ -7,12 +7,15 @@ import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.Money;
+import dev.brinebook.assessment.Assessment;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.resin.CyclicColumn;
+import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
+import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -28,11 +31,14 @@ import java.util.stream.Stream;
  * What every sheet is made of.
  *
  * @param request the request, without violations
- * @param answer its whole answer
+ * @param answer its answer
+ * @param assessment what it was calculated from
  * @param units the units of the answer
  * @param language the language of the sheet, which writes money in its own way
+ * @param modelVersion the version of the formulas and data
  */
-record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits units, Language language) {
+record SheetCase(AssessmentRequest request, AssessmentAnswer answer, Assessment assessment, AnswerUnits units, Language language,
+        String modelVersion) {
 
     /** Head and foot of every sheet: texts and dates as given, null for a blank. */
     record Head(String name, String address, Message testedOn, Message seenOn, String writtenBy, String phone, String modelVersion) {
@@ -53,7 +59,7 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits
     Head head() {
         JobRequest job = request.job() == null ? JobRequest.NONE : request.job();
         return new Head(job.name(), job.address(), date(job.testedOn()), date(job.seenOn()), job.writtenBy(), job.phone(),
-                answer.modelVersion());
+                modelVersion);
     }
 
     private static Message date(LocalDate day) {
@@ -64,6 +70,14 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits
         return answer.verdict().step();
     }
 
+    /** The step in its name; the sentence where its words are what there is to do. */
+    Sentence stepInWords() {
+        List<RungAnswer> ladder = answer.verdict().ladder();
+        return IntStream.range(0, ladder.size()).filter(i -> ladder.get(i).step() == step() && step() != Step.TREAT_FIRST)
+                .mapToObj(i -> new Sentence("/verdict/ladder/" + i + "/name", ladder.get(i).name())).findFirst()
+                .orElseGet(() -> new Sentence("/verdict/sentence", answer.verdict().sentence()));
+    }
+
     /** Whether the present control stays: as it is, or a clock whose settings are corrected. */
     boolean keepsControl() {
         return stepNow() == Step.AS_FOUND || stepNow() == Step.SET_RIGHT && answer.retrofit() != null;
@@ -72,6 +86,21 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, AnswerUnits
     /** The step whose settings are entered now: until something without a price is bought, that of the free settings below it. */
     Step stepNow() {
         return LetterFigures.of(this).interim().map(Option::step).orElse(step());
+    }
+
+    /** The regeneration that runs once the verdict is followed; absent where none does. */
+    Optional<SheetCycle> cycle() {
+        return SheetCycle.of(assessment, answer, stepNow(), keepsControl(), units);
+    }
+
+    /** Whether another bed takes the place of the one that is there. */
+    boolean replacesBed() {
+        return cycle().isPresent() && stepNow() == step() && (step() == Step.REPLACE || answer.verdict().improvement() == Improvement.LARGER_BED);
+    }
+
+    /** That the softener to work on does not fit, and why; empty where another one takes its place. */
+    Optional<Message> unfit() {
+        return replacesBed() ? Optional.empty() : doesNotFit();
     }
 
     /** That the softener does not fit, and why; empty where it does, and where no softener is the question. */

@@ -3,12 +3,10 @@ package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleStepLine;
 import dev.brinebook.answer.softener.ReadinessCheck;
-import dev.brinebook.answer.verdict.RungAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Text;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.operation.assessment.SheetCase.Option;
-import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
@@ -50,11 +48,11 @@ record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message d
     }
 
     static SiteChecklist of(SheetCase sheet) {
-        boolean fitted = sheet.step().compareTo(Step.CONVERT) >= 0 && sheet.answer().settings() != null;
-        boolean works = sheet.step().compareTo(Step.AS_FOUND) >= 0 && sheet.answer().cycle() != null;
+        boolean fitted = sheet.step().compareTo(Step.CONVERT) >= 0 && sheet.cycle().isPresent();
+        boolean works = sheet.step().compareTo(Step.AS_FOUND) >= 0 && sheet.cycle().isPresent();
         List<Message> reasons = CardSettings.of(sheet).reasons();
-        return new SiteChecklist(SheetWords.all(), sheet.head(), sheet.answer().verdict().sentence(), verdict(sheet),
-                sheet.doesNotFit().stream().toList(), fitted,
+        return new SiteChecklist(SheetWords.all(), sheet.head(), sheet.answer().verdict().sentence(), sheet.stepInWords(),
+                sheet.unfit().stream().toList(), fitted,
                 fitted ? sheet.answer().readiness().stream().map(SiteChecklist::before).toList() : List.of(),
                 works ? steps(sheet) : List.of(), fitted ? day(sheet) : List.of(),
                 works ? List.of(Sentence.of(Message.of(SheetWords.FIRST_DAY_SOFT)), Sentence.of(Message.of(SheetWords.FIRST_DAY_LEAKS)))
@@ -63,14 +61,6 @@ record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message d
                 List.of(SheetWords.RAW_HARDNESS, SheetWords.RAW_IRON, SheetWords.SOFT_HARDNESS, SheetWords.METER, SheetWords.PRESSURE,
                         SheetWords.DRAIN_FLOW, SheetWords.REFILL_TIME),
                 IntStream.range(0, reasons.size()).mapToObj(i -> new Reason("R" + (i + 1), reasons.get(i))).toList(), cautions(sheet));
-    }
-
-    /** The step in its name; the sentence where its words are what there is to do. */
-    private static Sentence verdict(SheetCase sheet) {
-        List<RungAnswer> ladder = sheet.answer().verdict().ladder();
-        return IntStream.range(0, ladder.size()).filter(i -> ladder.get(i).step() == sheet.step() && sheet.step() != Step.TREAT_FIRST)
-                .mapToObj(i -> new Sentence("/verdict/ladder/" + i + "/name", ladder.get(i).name())).findFirst()
-                .orElseGet(() -> new Sentence("/verdict/sentence", sheet.answer().verdict().sentence()));
     }
 
     private static Before before(ReadinessCheck check) {
@@ -86,17 +76,16 @@ record SiteChecklist(Map<String, SheetWords> say, SheetCase.Head head, Message d
     }
 
     private static List<Row> steps(SheetCase sheet) {
-        List<CycleStepLine> steps = sheet.answer().cycle().steps();
-        SheetRefill refill = SheetRefill.of(sheet);
+        SheetCycle cycle = sheet.cycle().orElseThrow();
+        List<CycleStepLine> steps = cycle.table().steps();
         return IntStream.range(0, steps.size()).mapToObj(i -> {
             CycleStepLine step = steps.get(i);
             String at = "/cycle/steps/" + i;
             return Row.of(Message.of(ControllerSetting.of(step.step())), step.tenthMinutes() == null
-                    ? SheetCell.of(at + "/wholeMinutes", BigDecimal.valueOf(step.wholeMinutes()))
-                    : refill.derived() ? SheetCell.words(refill.tenthMinutes()) : SheetCell.of(at + "/tenthMinutes", step.tenthMinutes()),
-                    SheetCell.of(at + "/flow", step.flow()), step.step() == CycleStep.Kind.REFILL ? refill.water(at + "/waterTaken")
-                            : SheetCell.of(at + "/waterTaken", step.waterTaken()),
-                    SheetCell.of(at + "/waterToDrain", step.waterToDrain()));
+                    ? cycle.cell(at + "/wholeMinutes", BigDecimal.valueOf(step.wholeMinutes()))
+                    : cycle.cell("/settings/refillMinutes", cycle.refillMinutes()),
+                    cycle.cell(at + "/flow", step.flow()), cycle.cell(at + "/waterTaken", step.waterTaken()),
+                    cycle.cell(at + "/waterToDrain", step.waterToDrain()));
         }).toList();
     }
 

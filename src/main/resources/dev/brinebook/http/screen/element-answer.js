@@ -8,6 +8,8 @@ const OPEN = 3;
 const STEPS = { lb: 10, kg: 1, gal: 100, m3: 0.1, days: 0.5 };
 /** A caution that nobody may miss. */
 const warns = each => each.inFront && ['stop', 'warning'].includes(each.severity);
+/** What a larger softener would not cure. */
+const OF_TANK = ['bedTooShallow', 'noRoomForBackwash', 'leaksAboveEndPoint', 'waterUntreated'];
 const STATES = { noneNeeded: 'notNeeded', treatFirst: 'treatFirst' };
 
 export const look = new CSSStyleSheet();
@@ -97,7 +99,7 @@ export function answered({ answer, request, goods, kind, language, tag, contact,
     if (state === 'treatFirst') {
       return [best, beside?.one].filter(Boolean).map(one => card(one));
     }
-    const lacks = one => [paragraph(say('lacks')), list(one.reasons)];
+    const lacks = one => one.shortcomings.every(each => OF_TANK.includes(each)) ? [paragraph(say('lacks')), list(one.reasons)] : [paragraph(say('tooSmall'))];
     const other = beside?.one;
     return [best.fits ? card(best, 'best', paragraph(why(other)), figures(best))
       : card(best, 'nearest', ...lacks(best), paragraph(contact ? make('a', { href: contact }, say('person')) : say('person'))),
@@ -106,8 +108,10 @@ export function answered({ answer, request, goods, kind, language, tag, contact,
 
   /** What a shopper has to know: the first three open, the others to be unfolded; what warns in front comes first, whoever reads it. */
   function know() {
+    const cautions = answer.cautions.filter(each => each.code !== 'tankSizeNotGiven'); // which is said for the shopper
     const lines = [...request.water.supply === 'privateWell' && !request.water.iron ? [say('ironUnknown')] : [],
-      ...[...answer.cautions.filter(warns), ...answer.cautions.filter(each => !warns(each) && each.reader === 'customer')].map(each => each.message), ...best.notChecked ? [say('tank')] : []]
+      ...cautions.filter(warns).map(each => each.message), ...best.notChecked?.length ? [say('tank')] : [],
+      ...cautions.filter(each => !warns(each) && each.reader === 'customer').map(each => each.message)]
       .slice(0, CAUTIONS);
     const folded = lines.slice(OPEN);
     return make('div', { part: 'cautions' }, ...lines.length ? [make('h4', {}, say('cautions')), list(lines.slice(0, OPEN))] : [],

@@ -17,6 +17,7 @@ import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SettingsReviewRequest;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.softener.SizingRequest;
+import dev.brinebook.text.Language;
 import dev.brinebook.verdict.Improvement;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.verdict.Verdict;
@@ -155,6 +156,17 @@ class OneVerdictTest {
                 }
             }
         }
+    }
+
+    /** Of soft water it is not said that scale forms and soap is needed. Source: USGS, up to 60 mg/L is soft. */
+    @ParameterizedTest
+    @CsvSource({"3, false", "4, true", "20, true"})
+    void scaleIsForHardWater(double gpg, boolean scale) {
+        String note = new Case("{'hardness':{'value':" + gpg + ",'unit':'gpg'}}", "{'people':3}",
+                "{'resinVolume':{'value':1,'unit':'ft3'},'control':{'kind':'clock','everyDays':3}}", 400).byReview().ladder().get(0)
+                .note().in(Language.ENGLISH);
+        assertEquals(scale, note.contains("more soap"), note);
+        assertEquals(!scale, note.contains("soft water"), note);
     }
 
     @ParameterizedTest(name = "{0}")

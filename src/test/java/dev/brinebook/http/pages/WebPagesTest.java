@@ -15,10 +15,12 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.household.Country;
 import dev.brinebook.http.Served;
 import dev.brinebook.payback.UsualPrices;
+import dev.brinebook.softener.Sizing;
 import dev.brinebook.text.Language;
 import io.restassured.response.Response;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
@@ -119,6 +121,13 @@ class WebPagesTest {
         byte[] script = Served.given().get("/element/brinebook.js").then().contentType(startsWith("text/javascript"))
                 .header("X-Content-Type-Options", is("nosniff")).extract().asByteArray();
         assertTrue(packed(script) <= 8_000, packed(script) + " bytes");
+    }
+
+    /** The years over which the price of a softener is spread are those of the calculation. */
+    @Test
+    void theElementSaysOverHowManyYears() {
+        Language.all().forEach(language -> assertTrue(language.text("elementAnswer.yearly")
+                .contains(language.number(BigDecimal.valueOf((long) Sizing.ASSUMED_LIFE_YEARS))), language.tag()));
     }
 
     /** The script knows every country of the contract, with the currency in which its usual prices are (ISO 4217). */

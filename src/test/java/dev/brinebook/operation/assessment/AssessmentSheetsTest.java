@@ -15,6 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.brinebook.api.Text;
 import dev.brinebook.http.TestServer;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -67,7 +68,11 @@ class AssessmentSheetsTest {
             assertEquals(value.asDouble(), Double.parseDouble(shown.attr("data-value")), at);
         }
         double expected = expected(answer, at, sheet, value.asDouble());
-        double tolerance = at.startsWith("/settings/") && !at.equals("/settings/meterVolume") ? 1e-9 : Math.max(0.51, expected * 0.06);
+        if (sheet.equals("letter") && expected < 0.5 && at.matches(".*/(hardDays|paysPercent)")) {
+            return; // said without a number
+        }
+        double tolerance = at.startsWith("/settings/") && !at.equals("/settings/meterVolume")
+                && !Text.isMachineMade(value.decimalValue()) ? 1e-9 : Math.max(0.51, expected * 0.06);
         List<Double> numbers = NUMBER.matcher(shown.text()).results().map(found -> Double.parseDouble(found.group().replace(",", "")))
                 .toList();
         assertTrue(numbers.stream().anyMatch(number -> Math.abs(number - expected) <= tolerance),
@@ -78,6 +83,9 @@ class AssessmentSheetsTest {
     private static double expected(JsonNode answer, String at, String sheet, double value) {
         if (sheet.equals("letter") && at.endsWith("/salt")) {
             return Math.ceil(value / answer.at("/year/saltAsFound/bag/value").asDouble());
+        }
+        if (sheet.equals("letter") && at.endsWith("/water") && answer.at(at + "/unit").asText().equals("L")) {
+            return value / 1000;
         }
         return at.endsWith("/paysPercent") ? value / 5 : at.endsWith("/regenerations") ? 365 / value : Math.abs(value);
     }
@@ -137,8 +145,8 @@ class AssessmentSheetsTest {
     @Test
     void aClockThatStaysGetsItsOwnSettings() {
         Document card = page(TestServer.example("assess.holiday-cabin"), "en", "card");
-        assertEquals(List.of("8 lb/ft³", "5.4 minutes"), card.select(".settings .big").eachText());
-        assertEquals(List.of("10 lb/ft³"), card.select(".before").eachText());
+        assertEquals(List.of("8 lb", "5.4 minutes"), card.select(".settings .big").eachText());
+        assertEquals(List.of("10 lb"), card.select(".before").eachText());
         assertTrue(card.text().contains("Leave all other settings"), card.text());
     }
 

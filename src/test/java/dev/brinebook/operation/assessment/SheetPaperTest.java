@@ -2,7 +2,6 @@
 package dev.brinebook.operation.assessment;
 
 import static dev.brinebook.operation.assessment.SheetSamples.FRENCH;
-import static dev.brinebook.operation.assessment.SheetSamples.PDF;
 import static dev.brinebook.operation.assessment.SheetSamples.packed;
 import static dev.brinebook.operation.assessment.SheetSamples.page;
 import static dev.brinebook.operation.assessment.SheetSamples.pdf;
@@ -13,7 +12,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.api.Rendering;
 import dev.brinebook.http.TestServer;
+import dev.brinebook.model.Model;
+import dev.brinebook.sheet.PageSize;
+import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.text.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -27,6 +30,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,6 +38,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The sheets of an assessment as PDF: pages, type, lines and tags, read by another's parser. */
 class SheetPaperTest {
+
+    private static final int HOUSEHOLDS = 30;
 
     /** Everything on the page is on the paper, however long it is. */
     @ParameterizedTest
@@ -72,6 +78,24 @@ class SheetPaperTest {
                 for (PDPage page : document.getPages()) {
                     assertEquals(width, page.getMediaBox().getWidth(), 0.5);
                     assertEquals(height, page.getMediaBox().getHeight(), 0.5);
+                }
+            }
+        }
+    }
+
+    /** The same of households at random, a language and a paper for each. */
+    @Test
+    void everyHouseholdFitsItsPages() throws IOException {
+        List<String> requests = HouseholdRequests.first(HOUSEHOLDS);
+        for (int i = 0; i < requests.size(); i++) {
+            AssessmentRequest request = TestServer.read(requests.get(i), AssessmentRequest.class);
+            Language language = Language.all().get(i % Language.all().size());
+            PageSize paper = PageSize.values()[i / 2 % 2];
+            for (SheetKind sheet : SheetKind.values()) {
+                String page = AssessmentSheets.xhtml(request, Model.CURRENT, Rendering.in(language, sheet, paper));
+                try (PDDocument document = Loader.loadPDF(Typesetter.pdf(page))) {
+                    assertTrue(document.getNumberOfPages() <= (sheet == SheetKind.CHECKLIST ? 2 : 1),
+                            "seed " + (i + 1) + " " + sheet + " " + language + " " + paper + ": " + document.getNumberOfPages());
                 }
             }
         }

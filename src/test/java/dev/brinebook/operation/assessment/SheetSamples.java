@@ -9,7 +9,6 @@ import dev.brinebook.api.InvalidRequest;
 import dev.brinebook.http.RandomRequests;
 import dev.brinebook.http.Served;
 import dev.brinebook.http.TestServer;
-import dev.brinebook.text.Language;
 import io.restassured.response.Response;
 import java.io.IOException;
 import java.util.ArrayList;
