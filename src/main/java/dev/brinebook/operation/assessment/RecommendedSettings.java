@@ -81,7 +81,7 @@ public record RecommendedSettings(
         CapacityQuantity capacity = set.capacity(settings.capacityGrams());
         List<SettingReason> reasons = new ArrayList<>();
         add(reasons, explanation, "hardness", Message.of("recommendedSettings.hardnessIronManganesePlus",
-                Text.rounded(units.hardness(duty.hardness().totalMgPerL()))), "CP-IRON-FACTORS");
+                Text.rounded(HardnessQuantity.forReader(duty.hardness().totalMgPerL(), explanation))), "CP-IRON-FACTORS");
         add(reasons, explanation, "capacity", Message.of("recommendedSettings.whatSaltRestoresRounded",
                 Text.setting(set.salt(option.dosed().saltGrams()))), option.dosed().softener().capacity().sourceKey());
         CapacityBasis.explain("/settings/capacity", option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), units, explanation);

@@ -7,6 +7,7 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.payback.AgainstBaseline;
@@ -58,7 +59,7 @@ final class AlternativeLines {
                 Money.of(LifeCycleCost.annualEquivalent(cost, comparison.horizonYears(), prices.discountSharePerYear()),
                         currency),
                 worth == null ? null : WorthAnswer.of(worth, prices, currency), uncertain,
-                worth == null ? List.of() : breakEvens(comparison, way, people, currency, units),
+                worth == null ? List.of() : breakEvens(comparison, way, people, currency, explanation),
                 DischargeAnswer.of(comparison, way, units),
                 setup == null ? List.of() : EfficiencyLineAnswer.of(fit(setup, comparison.duty()).lines(), units,
                         "/alternatives/" + index + "/efficiencyLines", explanation));
@@ -71,12 +72,13 @@ final class AlternativeLines {
     }
 
     private static List<BreakEvenAnswer> breakEvens(Comparison comparison, AlternativePlan way, Integer people, Currency currency,
-            AnswerUnits units) {
+            Explanation explanation) {
+        AnswerUnits units = AnswerUnits.of(explanation);
         DesignConditions duty = comparison.duty();
         Prices prices = comparison.bills().prices();
         List<BreakEvenAnswer> answers = new ArrayList<>();
         answers.add(factor(comparison, way, currency, Input.HARDNESS, BreakEvenAnswer.Of.HARDNESS, 0,
-                factor -> Text.rounded(units.hardness(duty.with(factor, 1).hardness().totalMgPerL())),
+                factor -> Text.rounded(HardnessQuantity.forReader(duty.with(factor, 1).hardness().totalMgPerL(), explanation)),
                 amount -> Message.of("alternative.compensatedHardness", amount)));
         answers.add(factor(comparison, way, currency, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE, people == null ? 0 : people,
                 factor -> Text.rounded(units.volume(factor * duty.meanLitres())), amount -> Message.of("alternative.day", amount)));

@@ -65,7 +65,7 @@ public final class ChooseReserve {
 
     private static ReserveAnswer answer(ReserveChoiceRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         Policy meter = meter(request, explanation).toPolicy(ControlRequest.OF_SOFTENER, given.found(), duty, explanation);

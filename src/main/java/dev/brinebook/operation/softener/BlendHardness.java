@@ -57,7 +57,7 @@ public final class BlendHardness {
 
     private static BlendingAnswer answer(BlendingRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.resolve(request.leakageHardness(), Blend.DEFAULT_LEAKAGE_MG_PER_L,
                 Resolved.of("/leakageHardness", units.hardness(Blend.DEFAULT_LEAKAGE_MG_PER_L)).byDefault("DAVIS-CORNWELL"));

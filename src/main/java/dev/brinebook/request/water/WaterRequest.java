@@ -91,6 +91,9 @@ public record WaterRequest(
     /** The analysis in SI, with every default recorded in {@code explanation}. */
     public WaterAnalysis toDomain(Explanation explanation) {
         AnswerUnits units = AnswerUnits.of(explanation);
+        if (hardness != null && (hardness.unit() != HardnessUnit.MG_PER_L || explanation.isMetric())) {
+            explanation.statingHardnessIn(hardness.unit());
+        }
         noteUntested("/water/iron", iron, explanation);
         questionHighHardness(explanation);
         noteUntested("/water/manganese", manganese, explanation);
