@@ -59,7 +59,7 @@ public record HardnessLines(
         explanation.because(pointer + "/controllerSetting", step.equals(HardnessStep.of(HardnessUnit.GPG))
                 ? Message.of("formula.water.sumUncertaintyTestRounded")
                 : Message.of("formula.water.sumUncertaintyTestRoundedUp",
-                        Text.measure(Rounding.answer(step.size()), step.unit().symbol())), "CP-IRON-FACTORS");
+                        Text.setting(new HardnessQuantity(Rounding.answer(step.size()), step.unit()))), "CP-IRON-FACTORS");
     }
 
     private static HardnessQuantity setting(CompensatedHardness sum, HardnessStep step, double uncertaintyMgPerL) {

@@ -25,7 +25,6 @@ import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.SoftenerSettings;
-import dev.brinebook.text.Measure;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -83,8 +82,7 @@ final class AlternativeLines {
         answers.add(factor(comparison, way, currency, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE, people == null ? 0 : people,
                 factor -> Text.rounded(units.volume(factor * duty.meanLitres())), amount -> Message.of("alternative.day", amount)));
         answers.add(factor(comparison, way, currency, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE, 0,
-                factor -> Message.of("pattern.value", new Measure(Text.number(factor * prices.saltPerKilogram()),
-                        currency.getCurrencyCode())), amount -> Message.of("alternative.perKgSalt", amount)));
+                factor -> Text.unitPrice(factor * prices.saltPerKilogram(), currency), amount -> Message.of("alternative.perKgSalt", amount)));
         if (way.outlay().firstCost() > 0) {
             answers.add(factor(comparison, way, currency, Input.FIRST_COST, BreakEvenAnswer.Of.FIRST_COST, 0,
                     factor -> Text.rounded(factor * way.outlay().firstCost(), currency),
@@ -128,7 +126,7 @@ final class AlternativeLines {
                             Message.of("pattern.value", Text.number(BreakEven.LEAST_CLOCK_DAYS)),
                             Message.of("pattern.value", Text.number(BreakEven.MOST_CLOCK_DAYS)), Message.verbatim("")));
         }
-        BigDecimal days = Text.number(at.value());
+        BigDecimal days = Text.tenths(at.value());
         return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, Rounding.answer(at.value()), Message.of("alternative.days", days),
                 Money.of(place.within(), currency), Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
                 Rounding.answer(BreakEven.MOST_CLOCK_DAYS), null, withJump(place, Message.of("alternative.optionPaysIfClock", days)));

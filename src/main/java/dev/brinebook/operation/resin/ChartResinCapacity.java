@@ -100,7 +100,7 @@ public final class ChartResinCapacity {
         explanation.cautions(WaterCautions.ofDischarge(water.supply()));
         assumeReach(salt, explanation);
         explanation.because("/totalCapacity", Message.of("formula.resin.eqLExchangeSites",
-                Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");
+                Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.04")), "WCP-2011");
         explanation.because("/points/*/stoichiometricCapacity", Message.of("formula.resin.oneEquivalentHardnessOne",
                 Text.of(units.saltEfficiency(Salt.SODIUM_CHLORIDE.ceilingGramsPerGram())),
                 Text.of(units.saltEfficiency(Salt.POTASSIUM_CHLORIDE.ceilingGramsPerGram()))), "WT-2014");

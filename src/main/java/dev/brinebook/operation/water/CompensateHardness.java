@@ -45,6 +45,8 @@ public final class CompensateHardness {
 
     /** A number below it would be shown as none. */
     private static final double LEAST_TENTH = 0.05;
+    /** From here on nobody reads tenths. */
+    private static final double LEAST_WHOLE = 100;
     private static final String HARDNESS_STEP = "/hardnessStep";
 
     private CompensateHardness() {
@@ -109,7 +111,7 @@ public final class CompensateHardness {
     private static Message line(double mgPerL, Explanation explanation) {
         HardnessQuantity line = HardnessQuantity.forReader(mgPerL, explanation);
         double value = line.value().doubleValue();
-        return line.unit() == HardnessUnit.MG_PER_L || value < LEAST_TENTH ? Text.rounded(line)
+        return line.unit() == HardnessUnit.MG_PER_L || value < LEAST_TENTH || value >= LEAST_WHOLE ? Text.rounded(line)
                 : Text.measure(Text.tenths(value), line.unit().symbol());
     }
 

@@ -31,6 +31,8 @@ public final class ConvertHardness {
                             + String.join(", ", WireNames.all(HardnessUnit.class)) + ".", true, "gpg")),
             List.of("us", "metric"));
 
+    private static final double LEAST_WHOLE = 100;
+
     private ConvertHardness() {
     }
 
@@ -55,16 +57,18 @@ public final class ConvertHardness {
     /** The hardness in the unit of the test, else in grains; then in the unit of laboratories and in a degree that is not given. */
     private static Message summary(HardnessQuantity given, double mgPerL, HardnessClasses classes) {
         Message first = given != null && given.unit() != HardnessUnit.MG_PER_L ? Text.setting(given)
-                : tenths(mgPerL, HardnessUnit.GPG);
+                : in(HardnessUnit.GPG, mgPerL);
         boolean inGermanDegrees = given != null && given.unit() == HardnessUnit.GERMAN_DEGREE;
         return Message.sentences(Message.of("convertHardness.gpgMgLCaco3", first,
-                mgPerL < 10 ? tenths(mgPerL, HardnessUnit.MG_PER_L) : Text.rounded(new HardnessQuantity(BigDecimal.valueOf(mgPerL),
+                mgPerL < 10 ? in(HardnessUnit.MG_PER_L, mgPerL) : Text.rounded(new HardnessQuantity(BigDecimal.valueOf(mgPerL),
                         HardnessUnit.MG_PER_L)),
-                tenths(mgPerL, inGermanDegrees ? HardnessUnit.FRENCH_DEGREE : HardnessUnit.GERMAN_DEGREE), WireNames.of(classes.usgs())),
+                in(inGermanDegrees ? HardnessUnit.FRENCH_DEGREE : HardnessUnit.GERMAN_DEGREE, mgPerL), WireNames.of(classes.usgs())),
                 Message.of("convertHardness.otherClasses", WireNames.of(classes.trade()), WireNames.of(classes.german())));
     }
 
-    private static Message tenths(double mgPerL, HardnessUnit unit) {
-        return Text.measure(Text.tenths(unit.fromBase(mgPerL)), unit.symbol());
+    /** To a tenth, from a hundred on whole. */
+    private static Message in(HardnessUnit unit, double mgPerL) {
+        double value = unit.fromBase(mgPerL);
+        return Text.measure(value < LEAST_WHOLE ? Text.tenths(value) : Text.digits(value), unit.symbol());
     }
 }
