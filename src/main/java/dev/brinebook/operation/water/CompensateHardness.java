@@ -104,7 +104,7 @@ public final class CompensateHardness {
     private static Message setting(HardnessQuantity setting, Explanation explanation) {
         Message set = Text.setting(setting);
         return setting.unit() == explanation.hardnessUnit() ? set
-                : Message.of("text.inOtherUnit", set, Text.rounded(HardnessQuantity.forReader(setting.inBase(), explanation)));
+                : Message.of("pattern.inBrackets", set, Text.rounded(HardnessQuantity.forReader(setting.inBase(), explanation)));
     }
 
     /** A line of the sum: to a tenth, so that the lines add up; whole in mg/L, where ten and more. */
