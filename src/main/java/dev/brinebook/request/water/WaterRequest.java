@@ -76,7 +76,7 @@ public record WaterRequest(
         if (dissolvedSolids != null && !at.here()) {
             double least = WaterCautions.leastSolidsMgPerL(hardnessMgPerL(), base(sodium).orElse(0));
             if (dissolvedSolids.inBase() < least) {
-                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("problem.water.mustLeastMgL", Text.number(least)));
+                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("problem.water.mustLeastMgL", Text.digits(Math.ceil(least))));
             }
         }
     }
