@@ -22,7 +22,8 @@ import java.util.Currency;
 
 /**
  * Numbers inside texts. For people they are rounded by their kind, so that a sentence can be read aloud; a number of a formula or
- * note has three significant digits and a whole number four, a setting every digit that a controller takes. The answer's own numbers are rounded elsewhere, once.
+ * note has three significant digits and a whole number four, a setting every digit that a controller takes. The
+ * answer's own numbers are rounded elsewhere, once.
  */
 public final class Text {
 

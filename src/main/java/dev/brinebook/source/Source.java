@@ -45,8 +45,8 @@ public record Source(String key, Kind kind, String citation, String edition, Str
         return edition.equals(UNDATED) ? title : Message.of("pattern.inBrackets", title, edition);
     }
 
-    /** The same in English. */
+    /** The same in English, as the register has it. */
     public String cited() {
-        return inWords().toString();
+        return edition.equals(UNDATED) ? citation : citation + " (" + edition + ")";
     }
 }

@@ -33,8 +33,8 @@ import java.util.regex.Pattern;
  * properties and citations are the same in each.
  *
  * <p>A file may name variants for some regions, such as the Spanish of Mexico; a variant holds what differs, and the rest is read
- * from its parent, in the words of {@code language.words} and with the signs of the variant in its numbers. A text that a language lacks is said
- * in English, which a test keeps from happening.
+ * from its parent, in the words of {@code language.words} and with the signs of the variant in its numbers. A text that a
+ * language lacks is said in English, which a test keeps from happening.
  */
 public final class Language {
 

@@ -26,10 +26,10 @@ class AnswerLanguageTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            en               | en | Set the hardness to 19 gpg: 18.5 gpg from the test
-            es-MX            | es-MX | Ajuste la dureza a 19 gpg: 18.5 gpg
-            fr;q=0.9, pt     | fr | Réglez la dureté sur 19 gpg : 18,5 gpg
-            de-AT, en;q=0.5  | de | Stellen Sie die Härte auf 19 gpg ein: 18,5 gpg
+            en               | en | Set the hardness to 19 gpg. The test gives 18.5 gpg.
+            es-MX            | es-MX | Ajuste la dureza a 19 gpg. El análisis da 18.5 gpg.
+            fr;q=0.9, pt     | fr | Réglez la dureté sur 19 gpg. L’analyse donne 18,5 gpg.
+            de-AT, en;q=0.5  | de | Stellen Sie die Härte auf 19 gpg ein. Die Messung ergibt 18,5 gpg.
             pt               | en | Set the hardness to 19 gpg
             """)
     void answersInTheLanguageAskedFor(String asked, String language, String summary) {

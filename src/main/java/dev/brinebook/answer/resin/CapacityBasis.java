@@ -28,7 +28,8 @@ public final class CapacityBasis {
             return;
         }
         explanation.because(pointer, Message.of("formula.softener.resinVolumeHardnessEquilibrium",
-                column.resin().stages(), Text.of(HardnessQuantity.forReader(column.endPointMgPerL(), explanation)), Text.number(column.efficiency())),
+                column.resin().stages(), Text.of(HardnessQuantity.forReader(column.endPointMgPerL(), explanation)),
+                Text.number(column.efficiency())),
                 column.sourceKey());
         explanation.because(pointer, Message.of("formula.common.selectivityResinCalciumMagnesium"),
                 "BONNER-SMITH");

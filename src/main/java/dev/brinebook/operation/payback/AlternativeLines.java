@@ -82,7 +82,8 @@ final class AlternativeLines {
         answers.add(factor(comparison, way, currency, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE, people == null ? 0 : people,
                 factor -> Text.rounded(units.volume(factor * duty.meanLitres())), amount -> Message.of("alternative.day", amount)));
         answers.add(factor(comparison, way, currency, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE, 0,
-                factor -> Text.unitPrice(factor * prices.saltPerKilogram(), currency), amount -> Message.of("alternative.perKgSalt", amount)));
+                factor -> Text.unitPrice(factor * prices.saltPerKilogram(), currency),
+                amount -> Message.of("alternative.perKgSalt", amount)));
         if (way.outlay().firstCost() > 0) {
             answers.add(factor(comparison, way, currency, Input.FIRST_COST, BreakEvenAnswer.Of.FIRST_COST, 0,
                     factor -> Text.rounded(factor * way.outlay().firstCost(), currency),

@@ -50,8 +50,8 @@ public final class ConvertHardness {
         List<HardnessQuantity> inEveryUnit = Arrays.stream(HardnessUnit.values())
                 .map(unit -> new HardnessQuantity(Rounding.answer(unit.fromBase(mgPerL)), unit)).toList();
         HardnessClasses classes = HardnessClasses.of(mgPerL);
-        return new HardnessConversionAnswer(explanation.behindStops(summary(given, mgPerL, classes)), inEveryUnit, classes, explanation.cautions(),
-                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+        return new HardnessConversionAnswer(explanation.behindStops(summary(given, mgPerL, classes)), inEveryUnit, classes,
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     /** The hardness in the unit of the test, else in grains; then in the unit of laboratories and in a degree that is not given. */

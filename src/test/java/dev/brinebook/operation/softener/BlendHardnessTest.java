@@ -37,7 +37,7 @@ class BlendHardnessTest {
                 .body("withoutBypass.water.addedSodium.value", near(112.55, 0.05, "0.4594 * 245"))
                 .body("residualClasses.usgs", equalTo("moderatelyHard"))
                 .body("withBypass.daysBetweenRegenerations", nullValue()).body("ironLeft", nullValue())
-                .body("summary", startsWith("A 41\u00a0% bypass gives 100\u00a0mg/L. On a mean day, 490\u00a0L bypasses"))
+                .body("summary", startsWith("A 41\u00a0% bypass gives 100\u00a0mg/L. On an average day, 490\u00a0L bypasses"))
                 .body("cautions.code", hasItems("blendPartlyHard", "sodiumRestrictedDiet", "ironNotTested"))
                 .body("cautions.code", not(hasItem("blendStains")))
                 .body("assumptions.pointer", hasItems("/leakageHardness", "/softener/salt"))
