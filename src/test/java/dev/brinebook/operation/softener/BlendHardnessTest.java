@@ -84,7 +84,7 @@ class BlendHardnessTest {
                 {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 2},
                  "residualHardness": {"value": %s, "unit": "gpg"}, "leakageHardness": {"value": %s, "unit": "gpg"}}""";
         blend(request.formatted("20", "1")).statusCode(422).body("errors.pointer", contains("/residualHardness"))
-                .body("errors[0].allowed[0]", equalTo("at least 1 and below 20 gpg"));
+                .body("errors[0].allowed[0]", equalTo("at least 1 and below 20\u00a0gpg"));
         blend(request.formatted("0.5", "1")).statusCode(422).body("errors.pointer", contains("/residualHardness"));
         blend(request.formatted("1", "1")).statusCode(200).body("bypassPercent", equalTo(0));
         blend(request.formatted("5", "20")).statusCode(422).body("errors.pointer", contains("/leakageHardness"));
