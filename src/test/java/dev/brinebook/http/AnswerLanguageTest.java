@@ -52,9 +52,9 @@ class AnswerLanguageTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            es | La petición tiene errores | La petición tiene 1 error. | Valores admitidos: de 0 a 584,178\u00a0gpg. Recibido: \u22121\u00a0gpg.
-            fr | La requête contient des erreurs | La requête contient 1 erreur. | Valeurs admises\u00a0: de 0 à 584,178\u00a0gpg. Valeur reçue\u00a0: \u22121\u00a0gpg.
-            de | Die Anfrage enthält Fehler | Die Anfrage enthält 1 Fehler. | Erlaubt: 0 bis 584,178\u00a0gpg. Angegeben: \u22121\u00a0gpg.
+            es | La petición tiene errores | La petición tiene 1 error. | Valores admitidos: de 0 a 584,1\u00a0gpg. Recibido: \u22121\u00a0gpg.
+            fr | La requête contient des erreurs | La requête contient 1 erreur. | Valeurs admises\u00a0: de 0 à 584,1\u00a0gpg. Valeur reçue\u00a0: \u22121\u00a0gpg.
+            de | Die Anfrage enthält Fehler | Die Anfrage enthält 1 Fehler. | Erlaubt: 0 bis 584,1\u00a0gpg. Angegeben: \u22121\u00a0gpg.
             """)
     void refusesInTheLanguageAskedFor(String language, String title, String detail, String fault) {
         Served.posting("{\"hardness\": {\"value\": -1, \"unit\": \"gpg\"}}").header("Accept-Language", language)
