@@ -89,7 +89,7 @@ final class ExplanationLines {
         FormulaSource source = one.source();
         return "  formula" + (one.pointer().equals(pointer) ? "" : " of " + one.pointer()) + ": "
                 + one.formula().in(language) + (numbers.isEmpty() ? "" : " Numbers: " + numbers + ".") + " Source ("
-                + WireNames.of(source.kind()) + "): " + source.key() + ", " + source.title()
+                + WireNames.of(source.kind()) + "): " + source.key() + ", " + source.title().in(language)
                 + (source.url() == null ? "" : ", " + source.url());
     }
 

@@ -72,7 +72,7 @@ final class ValueText {
     private static Message quantity(Quantity<?> quantity, Rounding rounding) {
         return switch (rounding) {
             case FOR_PEOPLE -> Text.rounded(quantity);
-            case FOUR_DIGITS -> Text.of(quantity);
+            case FOUR_DIGITS -> Text.measure(Text.number(quantity.value().doubleValue()), quantity.unit().symbol());
             case SETTING -> Text.setting(quantity);
         };
     }

@@ -14,11 +14,11 @@ public record BasisAnswer(
         Message formula,
         @Property(value = "Key of its source in the register of sources.", example = "\"NSDWR\"") String key,
         @Property(value = "The publication or practice it comes from.", example = "\"40 CFR 143.3 (2023)\"")
-        String source,
+        Message source,
         @Property("Reliability of the source.") Source.Kind kind) {
 
     static BasisAnswer of(String pointer, Message formula, String sourceKey) {
-        return new BasisAnswer(pointer, formula, sourceKey, cite(sourceKey), Sources.get(sourceKey).kind());
+        return new BasisAnswer(pointer, formula, sourceKey, Sources.get(sourceKey).inWords(), Sources.get(sourceKey).kind());
     }
 
     /** The same entry for a pointer. */

@@ -3,6 +3,7 @@ package dev.brinebook.api;
 
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
@@ -27,6 +28,7 @@ public final class Explanation {
     private final Set<Caution> cautions = new LinkedHashSet<>();
     private final Function<Localizable, Message> saying;
     private final boolean metric;
+    private HardnessUnit hardnessUnit;
 
     /** In US units. */
     public Explanation() {
@@ -42,6 +44,18 @@ public final class Explanation {
     public Explanation(Function<Localizable, Message> saying, boolean metric) {
         this.saying = saying;
         this.metric = metric;
+        this.hardnessUnit = metric ? HardnessUnit.MG_PER_L : HardnessUnit.GPG;
+    }
+
+    /** The same, which states hardness in {@code unit}. */
+    public Explanation statingHardnessIn(HardnessUnit unit) {
+        hardnessUnit = unit;
+        return this;
+    }
+
+    /** The unit that sentences state a hardness in: the unit of the water test where it has one of its own, else the country's. */
+    public HardnessUnit hardnessUnit() {
+        return hardnessUnit;
     }
 
     /** What {@code worded} says, in the units of the answer. */

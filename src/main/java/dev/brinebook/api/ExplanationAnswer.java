@@ -59,14 +59,14 @@ public record ExplanationAnswer(
     public record FormulaSource(
             @Property(value = "Key in the register, and anchor in /docs/sources.", example = "\"NIST-HB135\"") String key,
             @Property(value = "What it is, with its edition.", example = "\"NIST Handbook 135, Life-cycle costing manual (2022)\"")
-            String title,
+            Message title,
             @Property(value = "A page or DOI of the work.", optional = "when none is known for certain",
                     example = "\"https://www.wbdg.org/ffc/nist/criteria/nist-handbook-135\"") String url,
             @Property("Reliability of the source.") Source.Kind kind) {
 
         static FormulaSource of(String key) {
             Source source = Sources.get(key);
-            return new FormulaSource(key, source.cited(), source.url(), source.kind());
+            return new FormulaSource(key, source.inWords(), source.url(), source.kind());
         }
     }
 }

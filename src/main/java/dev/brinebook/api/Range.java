@@ -6,6 +6,8 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Measure;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 
@@ -17,6 +19,8 @@ import java.util.function.Supplier;
  * @param aboveMin whether {@code min} itself is refused
  */
 record Range(double min, double max, boolean aboveMin) {
+
+    private static final int READ_DIGITS = 4;
 
     /** As {@link Guard#within}, so that what passes here passes there. */
     boolean holds(double number) {
@@ -57,9 +61,16 @@ record Range(double min, double max, boolean aboveMin) {
         return unit.isEmpty() ? number : new Measure(number, unit);
     }
 
-    /** A bound rounded for print, one step of its last digit further in where the rounding left the range. */
+    /**
+     * A bound rounded for print, one step of its last digit further in where the rounding left the range; a decimal of another unit
+     * inwards to what people read.
+     */
     private BigDecimal bound(double base, int inwards, DoubleUnaryOperator toBase, DoubleUnaryOperator fromBase) {
         BigDecimal rounded = Rounding.answer(fromBase.applyAsDouble(base));
+        BigDecimal read = rounded.round(new MathContext(READ_DIGITS, inwards > 0 ? RoundingMode.CEILING : RoundingMode.FLOOR));
+        if (rounded.scale() > 0 && holds(toBase.applyAsDouble(read.doubleValue()))) {
+            return read;
+        }
         boolean taken = holds(toBase.applyAsDouble(rounded.doubleValue()));
         return taken ? rounded : rounded.add(BigDecimal.valueOf(inwards).multiply(step(rounded)));
     }

@@ -21,13 +21,15 @@ import java.math.RoundingMode;
 import java.util.Currency;
 
 /**
- * Numbers inside texts. For people they are rounded by their kind, so that a sentence can be read aloud; formulas and
- * assumptions show four significant digits, settings every digit. The answer's own numbers are rounded elsewhere, once.
+ * Numbers inside texts. For people they are rounded by their kind, so that a sentence can be read aloud; a number of a formula or
+ * note has three significant digits and a whole number four, a setting every digit that a controller takes. The
+ * answer's own numbers are rounded elsewhere, once.
  */
 public final class Text {
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
     private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_UP);
+    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
     private static final int MOST_SETTING_DIGITS = 4;
     private static final MathContext ONE_DIGIT = new MathContext(1, RoundingMode.HALF_UP);
 
@@ -39,14 +41,19 @@ public final class Text {
         return Rounding.significant(value, FOUR_DIGITS);
     }
 
-    /** From one quantity to another in the same unit, or the one that both are. */
-    public static Message span(Quantity<?> low, Quantity<?> high) {
-        return low.equals(high) ? of(low) : Message.of("text.to", number(low.value().doubleValue()), of(high));
+    /** A number for people: three significant digits, from a thousand on four. */
+    public static BigDecimal digits(double value) {
+        return Rounding.significant(value, Math.abs(value) < 1000 ? THREE_DIGITS : FOUR_DIGITS);
     }
 
-    /** A quantity to four significant digits with its unit. */
+    /** From one quantity to another in the same unit, or the one that both are. */
+    public static Message span(Quantity<?> low, Quantity<?> high) {
+        return low.equals(high) ? of(low) : Message.of("text.to", digits(low.value().doubleValue()), of(high));
+    }
+
+    /** A quantity with its unit, to the digits of {@link #digits}. */
     public static Message of(Quantity<?> quantity) {
-        return measure(number(quantity.value().doubleValue()), quantity.unit());
+        return measure(digits(quantity.value().doubleValue()), quantity.unit());
     }
 
     /** A quantity with every digit, such as a setting: rounded once more it might not be one that can be set. */
@@ -76,6 +83,12 @@ public final class Text {
         return from.compareTo(rounded(high.value(), high.unit())) == 0 ? rounded(high) : Message.of("text.to", from, rounded(high));
     }
 
+    /** A price of a kilogram or litre for people: to the cent, below one to two significant digits. */
+    public static Message unitPrice(double amount, Currency currency) {
+        BigDecimal price = BigDecimal.valueOf(amount);
+        return measure(plain(amount < 1 ? price.round(TWO_DIGITS) : price.setScale(2, RoundingMode.HALF_UP)), currency.getCurrencyCode());
+    }
+
     private static Message measure(BigDecimal value, Unit unit) {
         return measure(value, unit.symbol());
     }
@@ -91,9 +104,9 @@ public final class Text {
         return measure(toStep(BigDecimal.valueOf(amount), step, RoundingMode.HALF_UP), currency.getCurrencyCode());
     }
 
-    /** A whole number. */
+    /** A whole number, of more than four digits to four. */
     public static BigDecimal whole(double value) {
-        return BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_UP);
+        return plain(BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_UP).round(FOUR_DIGITS));
     }
 
     /** A number to a tenth. */
@@ -106,9 +119,9 @@ public final class Text {
         return toStep(BigDecimal.valueOf(perYear), new BigDecimal(perYear < 10 ? "0.1" : "1"), RoundingMode.HALF_UP);
     }
 
-    /** Days between regenerations, to half a day, shorter than a day to a tenth. */
+    /** Days between regenerations, to half a day; shorter than a day to a tenth, from a hundred on whole. */
     public static BigDecimal days(double days) {
-        return toStep(BigDecimal.valueOf(days), new BigDecimal(days < 1 ? "0.1" : "0.5"), RoundingMode.HALF_UP);
+        return toStep(BigDecimal.valueOf(days), new BigDecimal(days < 1 ? "0.1" : days < 100 ? "0.5" : "1"), RoundingMode.HALF_UP);
     }
 
     /** Years to pay back: to a tenth below two years, else to half a year. */
@@ -123,7 +136,8 @@ public final class Text {
             return plain(value.round(THREE_DIGITS));
         }
         boolean capacity = unit instanceof CapacityUnit;
-        BigDecimal rounded = toStep(value, new BigDecimal(step), capacity ? RoundingMode.DOWN : RoundingMode.HALF_UP);
+        RoundingMode mode = capacity ? RoundingMode.DOWN : RoundingMode.HALF_UP;
+        BigDecimal rounded = plain(toStep(value, new BigDecimal(step), mode).round(new MathContext(MOST_SETTING_DIGITS, mode)));
         return rounded.signum() == 0 && value.signum() != 0 ? plain(value.round(ONE_DIGIT)) : rounded;
     }
 
@@ -150,7 +164,7 @@ public final class Text {
             };
         }
         if (unit instanceof FlowUnit flow) {
-            return flow == FlowUnit.LITRE_PER_MINUTE && size >= 10 ? "1" : "0.1";
+            return size >= (flow == FlowUnit.LITRE_PER_MINUTE ? 10 : 100) ? "1" : "0.1";
         }
         if (unit instanceof CapacityUnit capacity) {
             return capacity == CapacityUnit.GRAIN ? size < 1000 ? "10" : "100" : capacity == CapacityUnit.GRAM ? size < 100 ? "1" : "10"

@@ -17,7 +17,7 @@ final class CitedSources {
     }
 
     static Source get(String cited) {
-        Source source = BY_CITATION.get(cited);
+        Source source = BY_CITATION.get(cited.replace('\u00a0', ' '));
         if (source == null) {
             throw new IllegalStateException("an example cites a source that is not in the register: " + cited);
         }

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.source;
 
+import dev.brinebook.text.Localizable;
+import dev.brinebook.text.Message;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
 /**
  * A publication, or a fact of the trade, that a number rests on.
  *
@@ -11,7 +16,10 @@ package dev.brinebook.source;
  * @param url page or DOI of the work, null where none is known
  * @param takes what Brinebook takes from it
  */
-public record Source(String key, Kind kind, String citation, String edition, String url, String takes) {
+public record Source(String key, Kind kind, String citation, String edition, String url, String takes) implements Localizable {
+
+    private static final Pattern WORD = Pattern.compile("-(\\w)");
+    private static final String UNDATED = "undated";
 
     /** How far a source can be trusted. */
     public enum Kind {
@@ -20,8 +28,25 @@ public record Source(String key, Kind kind, String citation, String edition, Str
         GIVEN
     }
 
-    /** How answers cite it. */
+    /** Whether it has no title of its own, but words of ours: practice of the trade, what was given, and our assumptions. */
+    public boolean isInOurWords() {
+        return kind == Kind.COMMON_PRACTICE || kind == Kind.GIVEN || kind == Kind.FROM_MEMORY && key.startsWith("OWN-");
+    }
+
+    /** Id of the words of a source that is in ours, such as {@code source.cpTanks}. */
+    @Override
+    public String textId() {
+        return "source." + WORD.matcher(key.toLowerCase(Locale.ROOT)).replaceAll(start -> start.group(1).toUpperCase(Locale.ROOT));
+    }
+
+    /** How answers cite it: a publication by its title, anything else in the language of the reader. */
+    public Message inWords() {
+        Message title = isInOurWords() ? Message.of(this) : Message.verbatim(citation);
+        return edition.equals(UNDATED) ? title : Message.of("pattern.inBrackets", title, edition);
+    }
+
+    /** The same in English, as the register has it. */
     public String cited() {
-        return edition.equals("undated") ? citation : citation + " (" + edition + ")";
+        return edition.equals(UNDATED) ? citation : citation + " (" + edition + ")";
     }
 }

@@ -23,7 +23,9 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /**
  * A language that people are answered in: one file of texts, {@code /text/<tag>.properties}, whose entries {@code language.*}
@@ -31,11 +33,15 @@ import java.util.concurrent.ConcurrentHashMap;
  * properties and citations are the same in each.
  *
  * <p>A file may name variants for some regions, such as the Spanish of Mexico; a variant holds what differs, and the rest is read
- * from its parent. A text that a language lacks is said in English, which a test keeps from happening.
+ * from its parent, in the words of {@code language.words} and with the signs of the variant in its numbers. A text that a
+ * language lacks is said in English, which a test keeps from happening.
  */
 public final class Language {
 
     private static final String FILES = "/text/";
+    private static final String OF_ITSELF = "language.";
+    private static final Pattern DECIMALS = Pattern.compile("(?<=\\d),(?=\\d)");
+    private static final Pattern GROUPS = Pattern.compile("(?<=\\d)[\\u00a0\\u202f](?=\\d{3})");
     private static final String NO_BREAK_SPACE = "\u00a0";
 
     /** English of the United States, in which every text is. */
@@ -54,6 +60,7 @@ public final class Language {
     private final DateTimeFormatter date;
     private final DateTimeFormatter time;
     private final Set<String> regions;
+    private final WordPairs words;
 
     /** A language of {@code texts} by id; what they lack is taken from {@code parent}, which may be null. */
     Language(String tag, Map<String, String> texts, Language parent) {
@@ -68,6 +75,7 @@ public final class Language {
         this.date = DateTimeFormatter.ofPattern(text("language.date"), locale);
         this.time = DateTimeFormatter.ofPattern(text("language.time"), locale);
         this.regions = texts.containsKey("language.regions") ? Set.of(texts.get("language.regions").split(" ")) : Set.of();
+        this.words = new WordPairs(texts.getOrDefault("language.words", ""));
     }
 
     /**
@@ -120,7 +128,24 @@ public final class Language {
         if (parent == null) {
             throw new IllegalArgumentException("there is no text " + id);
         }
-        return parent.text(id);
+        String inherited = parent.text(id);
+        return parent.parent == null || id.startsWith(OF_ITSELF) ? inherited : inWords(inherited);
+    }
+
+    /** A text of the language that this is a variant of, as the variant says it. */
+    private String inWords(String inherited) {
+        String said = words.in(inherited);
+        return decimalSign == parent.decimalSign ? said
+                : GROUPS.matcher(DECIMALS.matcher(said).replaceAll(String.valueOf(decimalSign))).replaceAll(groupSign);
+    }
+
+    /** Ids whose text is its own, or in words of its own. */
+    public Set<String> ids() {
+        Set<String> ids = new TreeSet<>(texts.keySet());
+        if (parent != null && parent.parent != null) {
+            ENGLISH.texts.keySet().stream().filter(id -> !text(id).equals(parent.text(id))).forEach(ids::add);
+        }
+        return ids;
     }
 
     TextPattern pattern(String id) {

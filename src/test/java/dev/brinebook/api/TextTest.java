@@ -52,7 +52,10 @@ class TextTest {
                 Arguments.of(new FlowQuantity(number("4.363"), FlowUnit.GPM), "4.4 gpm"),
                 Arguments.of(new FlowQuantity(number("16.04"), FlowUnit.LITRE_PER_MINUTE), "16 L/min"),
                 Arguments.of(new PressureQuantity(number("2.399"), PressureUnit.PSI), "2 psi"),
-                Arguments.of(new MassQuantity(number("0.02"), MassUnit.KILOGRAM), "0.02 kg"));
+                Arguments.of(new MassQuantity(number("0.02"), MassUnit.KILOGRAM), "0.02 kg"),
+                Arguments.of(new HardnessQuantity(number("76392"), HardnessUnit.MG_PER_L), "76,390 mg/L"),
+                Arguments.of(new CapacityQuantity(number("1234567"), CapacityUnit.GRAIN), "1,234,000 grains"),
+                Arguments.of(new FlowQuantity(number("267.84"), FlowUnit.GPM), "268 gpm"));
     }
 
     @ParameterizedTest
@@ -68,7 +71,19 @@ class TextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"4.13, 4", "4.3, 4.5", "0.42, 0.4", "11.4, 11.5"})
+    @CsvSource({"0.1004, 0.1", "52.314, 52.3", "1027.4, 1027", "66899.6, 66900"})
+    void writesThreeDigitsOrAWholeNumberOfFour(double value, String text) {
+        assertEquals(text, Text.digits(value).toPlainString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.06275, 0.063 USD", "0.451, 0.45 USD", "12.345, 12.35 USD"})
+    void roundsAPriceOfAKilogram(double amount, String text) {
+        assertEquals(text.replace(' ', '\u00a0'), Text.unitPrice(amount, Currency.getInstance("USD")).toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4.13, 4", "4.3, 4.5", "0.42, 0.4", "11.4, 11.5", "189.5, 190"})
     void roundsDaysBetweenRegenerations(double days, String text) {
         assertEquals(text, Text.days(days).toPlainString());
     }

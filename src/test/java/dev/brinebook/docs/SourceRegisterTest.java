@@ -49,12 +49,12 @@ class SourceRegisterTest {
                 String operation = file.getFileName().toString().split("\\.")[0];
                 JsonNode answer = new ObjectMapper().readTree(file.toFile());
                 for (JsonNode entry : answer.path("basis")) {
-                    cited.add(entry.path("source").asText());
+                    cited.add(entry.path("source").asText().replace('\u00a0', ' '));
                     String pointer = entry.path("pointer").asText().replaceAll("/\\d+", "/*");
                     assertTrue(resting(entry, operation).results().contains(pointer), file + " " + pointer);
                 }
                 for (JsonNode entry : answer.path("cautions")) {
-                    cited.add(entry.path("source").asText());
+                    cited.add(entry.path("source").asText().replace('\u00a0', ' '));
                     assertTrue(resting(entry, operation).cautions().contains(entry.path("code").asText()));
                 }
             }
@@ -67,7 +67,7 @@ class SourceRegisterTest {
     }
 
     private SourceUsageAnswer resting(JsonNode entry, String operation) {
-        return byCitation.get(entry.path("source").asText()).restsOn().stream()
+        return byCitation.get(entry.path("source").asText().replace('\u00a0', ' ')).restsOn().stream()
                 .filter(each -> each.operation().equals(operation)).findFirst().orElseThrow();
     }
 }

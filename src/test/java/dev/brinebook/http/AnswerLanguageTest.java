@@ -26,10 +26,10 @@ class AnswerLanguageTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            en               | en | Set the hardness to 19 gpg: 18.5 gpg from the test
-            es-MX            | es-MX | Ajuste la dureza a 19 gpg: 18.5 gpg
-            fr;q=0.9, pt     | fr | Réglez la dureté sur 19 gpg : 18,5 gpg
-            de-AT, en;q=0.5  | de | Stellen Sie die Härte auf 19 gpg ein: 18,5 gpg
+            en               | en | Set the hardness to 19 gpg. The test gives 18.5 gpg.
+            es-MX            | es-MX | Ajuste la dureza a 19 gpg. El análisis da 18.5 gpg.
+            fr;q=0.9, pt     | fr | Réglez la dureté sur 19 gpg. L’analyse donne 18,5 gpg.
+            de-AT, en;q=0.5  | de | Stellen Sie die Härte auf 19 gpg ein. Die Messung ergibt 18,5 gpg.
             pt               | en | Set the hardness to 19 gpg
             """)
     void answersInTheLanguageAskedFor(String asked, String language, String summary) {
@@ -52,9 +52,9 @@ class AnswerLanguageTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            es | La petición tiene errores | La petición tiene 1 error. | Valores admitidos: de 0 a 584,178\u00a0gpg. Recibido: \u22121\u00a0gpg.
-            fr | La requête contient des erreurs | La requête contient 1 erreur. | Valeurs admises\u00a0: de 0 à 584,178\u00a0gpg. Valeur reçue\u00a0: \u22121\u00a0gpg.
-            de | Die Anfrage enthält Fehler | Die Anfrage enthält 1 Fehler. | Erlaubt: 0 bis 584,178\u00a0gpg. Angegeben: \u22121\u00a0gpg.
+            es | La petición tiene errores | La petición tiene 1 error. | Valores admitidos: de 0 a 584,1\u00a0gpg. Recibido: \u22121\u00a0gpg.
+            fr | La requête contient des erreurs | La requête contient 1 erreur. | Valeurs admises\u00a0: de 0 à 584,1\u00a0gpg. Valeur reçue\u00a0: \u22121\u00a0gpg.
+            de | Die Anfrage enthält Fehler | Die Anfrage enthält 1 Fehler. | Erlaubt: 0 bis 584,1\u00a0gpg. Angegeben: \u22121\u00a0gpg.
             """)
     void refusesInTheLanguageAskedFor(String language, String title, String detail, String fault) {
         Served.posting("{\"hardness\": {\"value\": -1, \"unit\": \"gpg\"}}").header("Accept-Language", language)

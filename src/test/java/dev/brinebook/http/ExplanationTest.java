@@ -49,7 +49,7 @@ class ExplanationTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            assess         | well-family | /settings/reserve          | FELLER          | 0.97 of at most 1           | 0.97 1 2.23 3
+            assess         | well-family | /settings/reserve          | FELLER          | 1 of at most 1           | 1 1 2.2 3
             assess         | well-family | /settings/meterVolume      | WQP-2009        | 29,700 grains ÷ 28          | 29700 28
             assess         | well-family | /settings/saltPerRegeneration | WQP-2009   | Salt dose                   | *
             assess         | well-family | /settings/capacity         | CP-WORKING-TABLE | What                  | *

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.brinebook.Rows;
+import dev.brinebook.text.Language;
+import dev.brinebook.text.Message;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,6 +37,16 @@ class SourcesTest {
     void citesTheEditionWhereThereIsOne() {
         assertEquals("The request itself", Sources.get("REQUEST").cited());
         assertEquals("DIN 38409-6, hardness of a water (1986)", Sources.get("DIN38409-6").cited());
+    }
+
+    /** What has no title of its own is said in the language of the reader; in English as the register has it. */
+    @Test
+    void saysPracticeInTheLanguageOfTheReader() {
+        List<Source> ours = Sources.all().values().stream().filter(Source::isInOurWords).toList();
+        assertEquals(21, ours.size(), "a new one is counted here");
+        ours.forEach(source -> assertEquals(source.citation(), Message.of(source).toString().replace('\u00a0', ' ')));
+        assertEquals("Richtwerte der Branche für Harzbetten", Sources.get("CP-HYDRAULICS").inWords().in(Language.of("de")));
+        assertEquals("DIN 38409-6, hardness of a water (1986)", Sources.get("DIN38409-6").inWords().in(Language.of("fr")));
     }
 
     /** A DOI as its registry writes it (ISO 26324: prefix 10, registrant, suffix), or a page by https without a session in it. */

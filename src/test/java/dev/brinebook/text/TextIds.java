@@ -16,6 +16,8 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import dev.brinebook.api.Basis;
+import dev.brinebook.source.Source;
+import dev.brinebook.source.Sources;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,6 +59,7 @@ final class TextIds {
         Set<String> used = ofCalls(new ArrayList<>());
         used.addAll(ofConstants());
         used.addAll(ofScripts());
+        Sources.all().values().stream().filter(Source::isInOurWords).map(Source::textId).forEach(used::add);
         return used;
     }
 

@@ -45,7 +45,7 @@ public record BackwashLift(
         FlowQuantity gets = units.flow(flow.litresPerMinute());
         Message got = Message.of("backwashLift.drainLineFlowControl", Text.rounded(gets), WireNames.of(flow.rule()));
         Message lifts = lift == null ? Message.of("backwashLift.flowCarriesResinOut")
-                : Message.of("backwashLift.flowLiftsBedTarget", Text.number(lift.doubleValue()), target);
+                : Message.of("backwashLift.flowLiftsBedTarget", Text.whole(lift.doubleValue()), target);
         return new BackwashLift(gets, flow.rule(), lift, target, weak, Message.sentences(weak
                 ? List.of(got, lifts, Message.of("backwashLift.finesIronStayBed"), flow.toRaise().cure()) : List.of(got, lifts)));
     }

@@ -4,6 +4,7 @@ package dev.brinebook.answer.resin;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.resin.WornTable;
@@ -27,7 +28,8 @@ public final class CapacityBasis {
             return;
         }
         explanation.because(pointer, Message.of("formula.softener.resinVolumeHardnessEquilibrium",
-                column.resin().stages(), Text.of(units.hardness(column.endPointMgPerL())), Text.number(column.efficiency())),
+                column.resin().stages(), Text.of(HardnessQuantity.forReader(column.endPointMgPerL(), explanation)),
+                Text.number(column.efficiency())),
                 column.sourceKey());
         explanation.because(pointer, Message.of("formula.common.selectivityResinCalciumMagnesium"),
                 "BONNER-SMITH");

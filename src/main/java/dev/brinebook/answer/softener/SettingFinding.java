@@ -68,10 +68,10 @@ public record SettingFinding(
     /** A value of a setting as the controller takes it. */
     public static Message text(Setting setting, double value, Softener softener, ControllerQuantities set) {
         return switch (setting.measure()) {
-            case HARDNESS -> Text.exact(set.hardness(value));
-            case CAPACITY -> Text.exact(set.capacity(value));
+            case HARDNESS -> Text.setting(set.hardness(value));
+            case CAPACITY -> Text.setting(set.capacity(value));
             case SALT_DOSE -> set.saltInWords(value, softener);
-            case MINUTES -> Message.of("settingFinding.minutes", Text.number(value));
+            case MINUTES -> Message.of("settingFinding.minutes", Text.digits(value));
             case DAYS -> value == 0 ? Message.of("settingFinding.off") : Message.of("settingFinding.days", Text.number(value));
             case VOLUME -> Text.of(set.volume(value));
             case FLOW -> Text.rounded(set.units().flow(value));

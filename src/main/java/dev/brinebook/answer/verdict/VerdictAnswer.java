@@ -54,7 +54,7 @@ public record VerdictAnswer(
             Explanation explanation) {
         ladder.treatments().forEach(treatment -> explanation.because(pointer + "/sentence", units.saying(treatment),
                 treatment.sourceKey()));
-        VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, units);
+        VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, explanation);
         Rung.What what = ladder.rung(ladder.verdict().step()).what();
         return new VerdictAnswer(ladder.verdict().step(), what.improvement().orElse(null), what.goods().orElse(null),
                 words.sentence(), words.action(), ladder.verdict().confidence(),

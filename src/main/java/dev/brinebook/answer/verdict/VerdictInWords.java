@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.payback.AgainstBaseline;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.Question;
@@ -33,13 +35,15 @@ final class VerdictInWords {
     private final RunningCost cost;
     private final Currency currency;
     private final AnswerUnits units;
+    private final Explanation explanation;
 
-    VerdictInWords(Ladder ladder, DesignConditions duty, RunningCost cost, Currency currency, AnswerUnits units) {
+    VerdictInWords(Ladder ladder, DesignConditions duty, RunningCost cost, Currency currency, Explanation explanation) {
         this.ladder = ladder;
         this.cost = cost;
         this.duty = duty;
         this.currency = currency;
-        this.units = units;
+        this.explanation = explanation;
+        this.units = AnswerUnits.of(explanation);
     }
 
     private Rung taken() {
@@ -85,7 +89,7 @@ final class VerdictInWords {
     }
 
     private Message soft() {
-        Message hardness = Text.rounded(units.hardness(duty.hardness().hardnessMgPerL()));
+        Message hardness = Text.rounded(HardnessQuantity.forReader(duty.hardness().hardnessMgPerL(), explanation));
         return ladder.rung(Step.NONE_NEEDED).overAsFound().map(over -> Message.of("verdict.waterSoftSoftenerChanges", hardness,
                 whole(over.savedPerYear()))).orElseGet(() -> Message.of("verdict.waterSoftSoftenerWould", hardness));
     }
@@ -199,7 +203,7 @@ final class VerdictInWords {
 
     /** Effects of not softening, and their evidence. */
     Message withoutSoftening() {
-        Message hardness = Text.rounded(units.hardness(duty.hardness().hardnessMgPerL()));
+        Message hardness = Text.rounded(HardnessQuantity.forReader(duty.hardness().hardnessMgPerL(), explanation));
         return ladder.rung(Step.NONE_NEEDED).obstacles().isEmpty() ? Message.of("verdict.withoutSofteningWaterStaysSoft", hardness)
                 : Message.of("verdict.withoutSofteningHardnessStays", hardness);
     }

@@ -44,7 +44,7 @@ public record HardnessLines(
     /** The lines in the units of the answer, with the basis that depends on the units recorded below {@code pointer}. */
     public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, HardnessStep step, AnswerUnits units,
             String pointer, Explanation explanation) {
-        explain(step, units, pointer, explanation);
+        explain(step, pointer, explanation);
         return new HardnessLines(units.hardness(sum.hardnessMgPerL()), units.hardness(sum.ironLineMgPerL()),
                 units.hardness(sum.manganeseLineMgPerL()), units.hardness(sum.totalMgPerL()),
                 units.hardness(sum.realMgPerL()),
@@ -53,13 +53,13 @@ public record HardnessLines(
                         .map(degree -> setting(sum, HardnessStep.of(degree), uncertaintyMgPerL)).toList());
     }
 
-    private static void explain(HardnessStep step, AnswerUnits units, String pointer, Explanation explanation) {
+    private static void explain(HardnessStep step, String pointer, Explanation explanation) {
         explanation.because(pointer + "/iron", Message.of("formula.water.factorDissolvedIronMargin",
-                Text.of(units.hardness(CompensationFactors.STOICHIOMETRIC.ironMgPerMg()))), "CP-IRON-FACTORS");
+                Text.of(HardnessQuantity.forReader(CompensationFactors.STOICHIOMETRIC.ironMgPerMg(), explanation))), "CP-IRON-FACTORS");
         explanation.because(pointer + "/controllerSetting", step.equals(HardnessStep.of(HardnessUnit.GPG))
                 ? Message.of("formula.water.sumUncertaintyTestRounded")
                 : Message.of("formula.water.sumUncertaintyTestRoundedUp",
-                        Text.measure(Rounding.answer(step.size()), step.unit().symbol())), "CP-IRON-FACTORS");
+                        Text.setting(new HardnessQuantity(Rounding.answer(step.size()), step.unit()))), "CP-IRON-FACTORS");
     }
 
     private static HardnessQuantity setting(CompensatedHardness sum, HardnessStep step, double uncertaintyMgPerL) {

@@ -4,6 +4,7 @@ package dev.brinebook.api.quantity;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.household.Country;
+import dev.brinebook.quantity.HardnessUnit;
 
 /** Defaults by country: units, and the rules for drains. */
 public final class HomeCountry {
@@ -19,6 +20,15 @@ public final class HomeCountry {
     /** {@code asked}, or those of {@code country}, which may be null. */
     public static AnswerUnits units(AnswerUnits asked, Country country) {
         return asked != null ? asked : Country.orAssumed(country) == Country.UNITED_STATES ? AnswerUnits.US : AnswerUnits.METRIC;
+    }
+
+    /** An explanation that says everything in {@code units}, and hardness in the degree of {@code country}, which may be null. */
+    public static Explanation explanation(AnswerUnits units, Country country) {
+        return units.explanation().statingHardnessIn(units == AnswerUnits.US ? HardnessUnit.GPG : switch (Country.orAssumed(country)) {
+            case GERMANY -> HardnessUnit.GERMAN_DEGREE;
+            case FRANCE -> HardnessUnit.FRENCH_DEGREE;
+            default -> HardnessUnit.MG_PER_L;
+        });
     }
 
     /** The air gap of the drain line by the rules of a country, which may be null. */

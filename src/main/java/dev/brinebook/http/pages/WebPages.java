@@ -113,7 +113,7 @@ public final class WebPages {
     /** A script with the texts whose ids begin with {@code prefix}, by language; of a variant those that differ. */
     private static byte[] withTexts(String name, String prefix) {
         Map<String, Map<String, String>> texts = new TreeMap<>();
-        Language.all().forEach(language -> texts.put(language.tag(), textsOf(language.texts().keySet(), language,
+        Language.all().forEach(language -> texts.put(language.tag(), textsOf(language.ids(), language,
                 id -> id.startsWith(prefix), id -> id.substring(prefix.length()))));
         return new String(Resources.own("screen/" + name), StandardCharsets.UTF_8).replace(TEXTS, json(texts))
                 .getBytes(StandardCharsets.UTF_8);

@@ -25,7 +25,6 @@ import dev.brinebook.softener.SaltStep;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterCautions;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -65,8 +64,6 @@ public record RecommendedSettings(
     /** One for each number to set. */
     static final int MOST_REASONS = 16;
 
-    private static final int DAYS_DECIMALS = 2;
-
     /** The settings in the units of the answer. */
     static RecommendedSettings of(DoseChoice.Option option, DoseChoice choice, DesignConditions duty, AnswerUnits units,
             Explanation explanation) {
@@ -81,15 +78,15 @@ public record RecommendedSettings(
         CapacityQuantity capacity = set.capacity(settings.capacityGrams());
         List<SettingReason> reasons = new ArrayList<>();
         add(reasons, explanation, "hardness", Message.of("recommendedSettings.hardnessIronManganesePlus",
-                Text.rounded(units.hardness(duty.hardness().totalMgPerL()))), "CP-IRON-FACTORS");
+                Text.rounded(HardnessQuantity.forReader(duty.hardness().totalMgPerL(), explanation))), "CP-IRON-FACTORS");
         add(reasons, explanation, "capacity", Message.of("recommendedSettings.whatSaltRestoresRounded",
                 Text.setting(set.salt(option.dosed().saltGrams()))), option.dosed().softener().capacity().sourceKey());
         CapacityBasis.explain("/settings/capacity", option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), units, explanation);
         add(reasons, explanation, "meterVolume", Message.of("recommendedSettings.value", Text.setting(capacity),
                 Text.setting(hardness)), "WQP-2009");
         add(reasons, explanation, "reserve", everyNight ? Message.of("recommendedSettings.noReserveMeetsService")
-                : Message.of("recommendedSettings.smallestReserveStepsController", days(option.year().hardDays()),
-                        Text.number(duty.standard().hardDaysPerYear()), days(duty.standard().stressedHardDays(duty.longRun(),
+                : Message.of("recommendedSettings.smallestReserveStepsController", Text.hardDays(option.year().hardDays()),
+                        Text.number(duty.standard().hardDaysPerYear()), Text.hardDays(duty.standard().stressedHardDays(duty.longRun(),
                         settings.policy(), duty.loadMgPerL(), option.dosed().regeneration())),
                         Text.number(duty.standard().stressedHardDaysPerYear())), "FELLER");
         if (set.reservePercent(reserveLitres, settings.meterLitres()).isPresent()) {
@@ -130,9 +127,5 @@ public record RecommendedSettings(
             String sourceKey) {
         reasons.add(new SettingReason(setting, reason));
         explanation.because("/settings/" + setting, reason, sourceKey);
-    }
-
-    private static BigDecimal days(double perYear) {
-        return BigDecimal.valueOf(perYear).setScale(DAYS_DECIMALS, RoundingMode.HALF_EVEN);
     }
 }

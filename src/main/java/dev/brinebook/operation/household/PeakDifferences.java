@@ -59,7 +59,7 @@ final class PeakDifferences {
     }
 
     private static Optional<BigDecimal> times(OptionalResult flow, OptionalResult statistical) {
-        return flow.exists() && statistical.exists() ? Optional.of(Text.number(flow.value() / statistical.value()))
+        return flow.exists() && statistical.exists() ? Optional.of(Text.tenths(flow.value() / statistical.value()))
                 : Optional.empty();
     }
 }

@@ -166,7 +166,7 @@ public final class ReadMeter {
         }
         if (fit.cv() > DayVariation.MAX_CV) {
             explanation.assume(Resolved.of("forecastDayToDayVariation", DayVariation.MAX_CV, null).estimated("DAIAD")
-                    .noting(Message.of("household.limitedHighestValueUsed", Text.number(fit.cv()))));
+                    .noting(Message.of("household.limitedHighestValueUsed", Text.digits(fit.cv()))));
         }
         UseChange change = model.change();
         return new HouseholdRequest(people, null, null, null, Arrays.stream(DayOfWeek.values())

@@ -7,6 +7,7 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.Money;
 import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.payback.AgainstBaseline;
@@ -24,7 +25,6 @@ import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.SoftenerSettings;
-import dev.brinebook.text.Measure;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -58,7 +58,7 @@ final class AlternativeLines {
                 Money.of(LifeCycleCost.annualEquivalent(cost, comparison.horizonYears(), prices.discountSharePerYear()),
                         currency),
                 worth == null ? null : WorthAnswer.of(worth, prices, currency), uncertain,
-                worth == null ? List.of() : breakEvens(comparison, way, people, currency, units),
+                worth == null ? List.of() : breakEvens(comparison, way, people, currency, explanation),
                 DischargeAnswer.of(comparison, way, units),
                 setup == null ? List.of() : EfficiencyLineAnswer.of(fit(setup, comparison.duty()).lines(), units,
                         "/alternatives/" + index + "/efficiencyLines", explanation));
@@ -71,18 +71,19 @@ final class AlternativeLines {
     }
 
     private static List<BreakEvenAnswer> breakEvens(Comparison comparison, AlternativePlan way, Integer people, Currency currency,
-            AnswerUnits units) {
+            Explanation explanation) {
+        AnswerUnits units = AnswerUnits.of(explanation);
         DesignConditions duty = comparison.duty();
         Prices prices = comparison.bills().prices();
         List<BreakEvenAnswer> answers = new ArrayList<>();
         answers.add(factor(comparison, way, currency, Input.HARDNESS, BreakEvenAnswer.Of.HARDNESS, 0,
-                factor -> Text.rounded(units.hardness(duty.with(factor, 1).hardness().totalMgPerL())),
+                factor -> Text.rounded(HardnessQuantity.forReader(duty.with(factor, 1).hardness().totalMgPerL(), explanation)),
                 amount -> Message.of("alternative.compensatedHardness", amount)));
         answers.add(factor(comparison, way, currency, Input.DAILY_USE, BreakEvenAnswer.Of.DAILY_USE, people == null ? 0 : people,
                 factor -> Text.rounded(units.volume(factor * duty.meanLitres())), amount -> Message.of("alternative.day", amount)));
         answers.add(factor(comparison, way, currency, Input.SALT_PRICE, BreakEvenAnswer.Of.SALT_PRICE, 0,
-                factor -> Message.of("pattern.value", new Measure(Text.number(factor * prices.saltPerKilogram()),
-                        currency.getCurrencyCode())), amount -> Message.of("alternative.perKgSalt", amount)));
+                factor -> Text.unitPrice(factor * prices.saltPerKilogram(), currency),
+                amount -> Message.of("alternative.perKgSalt", amount)));
         if (way.outlay().firstCost() > 0) {
             answers.add(factor(comparison, way, currency, Input.FIRST_COST, BreakEvenAnswer.Of.FIRST_COST, 0,
                     factor -> Text.rounded(factor * way.outlay().firstCost(), currency),
@@ -126,7 +127,7 @@ final class AlternativeLines {
                             Message.of("pattern.value", Text.number(BreakEven.LEAST_CLOCK_DAYS)),
                             Message.of("pattern.value", Text.number(BreakEven.MOST_CLOCK_DAYS)), Message.verbatim("")));
         }
-        BigDecimal days = Text.number(at.value());
+        BigDecimal days = Text.tenths(at.value());
         return new BreakEvenAnswer(BreakEvenAnswer.Of.CLOCK_INTERVAL, Rounding.answer(at.value()), Message.of("alternative.days", days),
                 Money.of(place.within(), currency), Rounding.answer(BreakEven.LEAST_CLOCK_DAYS),
                 Rounding.answer(BreakEven.MOST_CLOCK_DAYS), null, withJump(place, Message.of("alternative.optionPaysIfClock", days)));

@@ -67,7 +67,7 @@ public final class CompareAlternatives {
 
     private static AlternativesAnswer answer(AlternativesRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         LocalPrices priced = LocalPrices.of(request.prices(), request.household());

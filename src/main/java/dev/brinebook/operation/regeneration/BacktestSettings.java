@@ -96,7 +96,7 @@ public final class BacktestSettings {
 
     private static BacktestAnswer answer(BacktestRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();

@@ -30,11 +30,11 @@ import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.SoftenerSettings;
-import dev.brinebook.text.Joint;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** How much a delayed meter should keep back. */
 public final class ChooseReserve {
@@ -65,7 +65,7 @@ public final class ChooseReserve {
 
     private static ReserveAnswer answer(ReserveChoiceRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         SoftenerCase given = SoftenerCase.of(request, model, explanation);
         DesignConditions duty = given.duty();
         Policy meter = meter(request, explanation).toPolicy(ControlRequest.OF_SOFTENER, given.found(), duty, explanation);
@@ -150,8 +150,7 @@ public final class ChooseReserve {
         Message first = smallest.reserve() == null
                 ? Message.of("chooseReserve.noReserveKeepsHard", wanted)
                 : Message.of("chooseReserve.keepReserveMostHard", wanted, reserve);
-        return Message.sentences(List.of(first, Message.of("chooseReserve.hardDaysYearRule",
-                Message.joined(Joint.COMMA, rules.stream().map(rule -> hardDays(rule, units)).toList()))));
+        return Message.sentences(Stream.concat(Stream.of(first), rules.stream().map(rule -> hardDays(rule, units))).toList());
     }
 
     private static Message hardDays(ReserveResult tried, AnswerUnits units) {

@@ -61,7 +61,7 @@ record ScheduleResults(SoftenerCase given, List<Tried> tried, LocalPrices prices
 
     static ScheduleResults of(ScheduleRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         explanation.caution(HomeCountry.airGap(request.household().country()));
         SoftenerCase given = SoftenerCase.of(request, demand -> days(request, demand, explanation), model, explanation);
         DesignConditions duty = given.duty();

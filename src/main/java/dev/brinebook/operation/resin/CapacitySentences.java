@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.resin;
 
+import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.text.Message;
 import java.util.ArrayList;
@@ -18,7 +20,7 @@ final class CapacitySentences {
     private CapacitySentences() {
     }
 
-    static Message of(List<CapacityPoint> points, ChartedColumn column, List<EfficiencyLineReach> lines) {
+    static Message of(List<CapacityPoint> points, ChartedColumn column, List<EfficiencyLineReach> lines, Explanation explanation) {
         List<CapacityPoint> rising = points.stream().sorted(BY_DOSE).toList();
         List<Message> sentences = new ArrayList<>(List.of(byTable(rising)));
         if (column.reason() != null) {
@@ -27,7 +29,7 @@ final class CapacitySentences {
         } else {
             List<CapacityPoint> held = rising.stream().filter(point -> point.column().capacity() != null).toList();
             sentences.add(byColumn(rising, held));
-            leakage(column, held.size() == rising.size()).ifPresent(sentences::add);
+            leakage(column, held.size() == rising.size(), explanation).ifPresent(sentences::add);
         }
         sentences.add(reach(lines));
         return Message.sentences(sentences);
@@ -52,9 +54,9 @@ final class CapacitySentences {
                 : Message.of("capacity.equilibriumColumnWaterGivesDose", capacity, Text.rounded(low.saltDose()));
     }
 
-    private static Optional<Message> leakage(ChartedColumn column, boolean allHeld) {
+    private static Optional<Message> leakage(ChartedColumn column, boolean allHeld, Explanation explanation) {
         SaltDoseQuantity least = column.leastSaltDose().saltDose();
-        Message end = Text.rounded(column.endPoint());
+        Message end = Text.rounded(HardnessQuantity.forReader(column.endPoint().inBase(), explanation));
         if (least == null) {
             return Optional.of(Message.of("capacity.noDoseKeepsLeakage", end));
         }

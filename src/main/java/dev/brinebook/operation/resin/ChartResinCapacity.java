@@ -49,7 +49,7 @@ public final class ChartResinCapacity {
 
     private static ResinCapacityAnswer answer(ResinCapacityRequest request) {
         AnswerUnits units = HomeCountry.units(request.units(), request.country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.country());
         HomeCountry.of(request.country(), explanation);
         WaterAnalysis water = request.water().toDomain(explanation);
         Salt salt = explanation.resolve("/salt", request.salt(), Salt.SODIUM_CHLORIDE, OWN);
@@ -63,14 +63,14 @@ public final class ChartResinCapacity {
         Optional<ColumnCapacity> column = column(request, preferences, water, state, explanation);
         explain(water, salt, state.resin(), units, explanation);
         TableAtDose.explain(sitesLeft, units, explanation);
-        ChartedColumn.explain(column, units, explanation);
+        ChartedColumn.explain(column, explanation);
         ColumnAtDose.explain(column, salt, explanation);
         EfficiencyLineReach.explain(explanation);
         ChartedColumn charted = ChartedColumn.of(column, preferences.endPointMgPerL(explanation), salt, units);
         List<CapacityPoint> points = doses.stream().map(dose -> point(dose, salt, state.resin(), sitesLeft, column, units))
                 .toList();
         List<EfficiencyLineReach> lines = EfficiencyLineReach.all(salt, sitesLeft, column, units);
-        return new ResinCapacityAnswer(explanation.behindStops(CapacitySentences.of(points, charted, lines)),
+        return new ResinCapacityAnswer(explanation.behindStops(CapacitySentences.of(points, charted, lines, explanation)),
                 ChartedWater.of(PreferencesRequest.feed(request.water(), water), units),
                 units.bedCapacity(TotalCapacity.gramsPerLitre(state.resin().totalEquivalentsPerLitre())), charted, points,
                 lines, explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -100,7 +100,7 @@ public final class ChartResinCapacity {
         explanation.cautions(WaterCautions.ofDischarge(water.supply()));
         assumeReach(salt, explanation);
         explanation.because("/totalCapacity", Message.of("formula.resin.eqLExchangeSites",
-                Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.043")), "WCP-2011");
+                Text.number(resin.totalEquivalentsPerLitre()), new BigDecimal("50.04")), "WCP-2011");
         explanation.because("/points/*/stoichiometricCapacity", Message.of("formula.resin.oneEquivalentHardnessOne",
                 Text.of(units.saltEfficiency(Salt.SODIUM_CHLORIDE.ceilingGramsPerGram())),
                 Text.of(units.saltEfficiency(Salt.POTASSIUM_CHLORIDE.ceilingGramsPerGram()))), "WT-2014");

@@ -38,14 +38,14 @@ public record ChartedColumn(
                 new ChartedColumn(end, null, null, NoResultReason.NOTHING_TO_SOFTEN, units.saying(NoResultReason.NOTHING_TO_SOFTEN)));
     }
 
-    static void explain(Optional<ColumnCapacity> column, AnswerUnits units, Explanation explanation) {
+    static void explain(Optional<ColumnCapacity> column, Explanation explanation) {
         explanation.because("/column/endPoint", Message.of("formula.resin.aboveSoftenedWaterNo",
-                Text.of(units.hardness(CyclicColumn.DEFAULT_END_POINT_MG_PER_L))), "NSF-ANSI-44");
+                Text.of(HardnessQuantity.forReader(CyclicColumn.DEFAULT_END_POINT_MG_PER_L, explanation))), "NSF-ANSI-44");
         if (column.isPresent()) {
             explanation.because("/column/resinEfficiency", Message.of("formula.resin.allDosesEquilibriumColumn",
-                    Text.number(ResinEfficiency.WORKING), Text.of(units.hardness(300))), "CP-WORKING-TABLE");
+                    Text.number(ResinEfficiency.WORKING), Text.of(HardnessQuantity.forReader(300, explanation))), "CP-WORKING-TABLE");
             explanation.because("/column/resinEfficiency", Message.of("formula.resin.tableWithin2Water",
-                    Text.number(ResinEfficiency.NEW_RESIN), Text.of(units.hardness(500))), "RESIN-DATA-SHEET");
+                    Text.number(ResinEfficiency.NEW_RESIN), Text.of(HardnessQuantity.forReader(500, explanation))), "RESIN-DATA-SHEET");
         }
     }
 }

@@ -33,6 +33,6 @@ public record DrainFlowEffect(
 
     /** How far it lifts the bed, in percent of the settled depth, for a sentence. */
     BigDecimal expansionPercent() {
-        return Text.number(100 * expansionShare.doubleValue());
+        return Text.whole(100 * expansionShare.doubleValue());
     }
 }

@@ -57,7 +57,7 @@ public final class BlendHardness {
 
     private static BlendingAnswer answer(BlendingRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         WaterAnalysis raw = request.water().toDomain(explanation);
         double leakage = explanation.resolve(request.leakageHardness(), Blend.DEFAULT_LEAKAGE_MG_PER_L,
                 Resolved.of("/leakageHardness", units.hardness(Blend.DEFAULT_LEAKAGE_MG_PER_L)).byDefault("DAVIS-CORNWELL"));
@@ -118,7 +118,7 @@ public final class BlendHardness {
         Message saved = saves ? Text.rounded(new MassQuantity(without.saltPerYear().value().subtract(with.saltPerYear().value()),
                 with.saltPerYear().unit())) : Message.verbatim("");
         sentences.add(Message.of("blendHardness.bypassGivesSavesSalt", Text.whole(100 * blend.bypassShare()),
-                Text.exact(request.residualHardness()), Text.rounded(units.volume(blend.bypassShare() * litres)),
+                Text.setting(request.residualHardness()), Text.rounded(units.volume(blend.bypassShare() * litres)),
                 Text.rounded(units.volume(blend.resinShare() * litres)), saves ? "yes" : "no", saved));
         Message less = added(water.softened(), units);
         Message full = added(water.fullySoftened(), units);

@@ -51,7 +51,7 @@ public record BlendingRequest(
                 && !Blend.isPossible(raw, residualHardness.inBase(), leakageMgPerL())) {
             HardnessUnit unit = residualHardness.unit();
             Message range = Message.of("blending.leastBelow", Text.number(unit.fromBase(leakageMgPerL())),
-                    Text.number(unit.fromBase(raw)), unit.symbol());
+                    Text.measure(Text.number(unit.fromBase(raw)), unit.symbol()));
             at.add(new Violation(at.at("residualHardness").pointer(), Code.OUT_OF_RANGE,
                     Message.of("problem.softener.mustHardnessLeakageSoftener", range), List.of(range), null,
                     Text.of(residualHardness).toString()));

@@ -70,7 +70,7 @@ public final class SizeSoftener {
 
     private static SizingAnswer answer(SizingRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.household().country());
         explanation.caution(HomeCountry.airGap(request.household().country()));
         DesignConditions duty = duty(request, model, explanation);
         LocalPrices prices = LocalPrices.of(request.prices(), request.household());

@@ -102,7 +102,7 @@ public record SizedSoftener(
         explanation.because(EACH + "/rank", priced
                 ? Message.of("formula.softener.fewestReasonsAgainstFirst")
                 : Message.of("formula.softener.fewestReasonsAgainstFirstThen",
-                        Text.measure(Text.number(Sizing.ASSUMED_COST_PER_RESIN_LITRE), currency.getCurrencyCode())), priced ? "CP-PRICES"
+                        Text.unitPrice(Sizing.ASSUMED_COST_PER_RESIN_LITRE, currency)), priced ? "CP-PRICES"
                                 : "CP-RESIN-PRICE");
         explainBed(request, units, explanation);
         CapacityBasis.explain(EACH + "/capacity", ranked.get(0).candidate().softener().capacity(), units, explanation);

@@ -45,6 +45,8 @@ public final class CompensateHardness {
 
     /** A number below it would be shown as none. */
     private static final double LEAST_TENTH = 0.05;
+    /** From here on nobody reads tenths. */
+    private static final double LEAST_WHOLE = 100;
     private static final String HARDNESS_STEP = "/hardnessStep";
 
     private CompensateHardness() {
@@ -52,7 +54,7 @@ public final class CompensateHardness {
 
     private static CompensatedHardnessAnswer answer(CompensatedHardnessRequest request) {
         AnswerUnits units = HomeCountry.units(request.units(), request.country());
-        Explanation explanation = units.explanation();
+        Explanation explanation = HomeCountry.explanation(units, request.country());
         HomeCountry.of(request.country(), explanation);
         WaterAnalysis water = request.water().toDomain(explanation);
         CompensatedHardness sum = water.compensated(request.water().factors(explanation));
@@ -62,7 +64,7 @@ public final class CompensateHardness {
         List<FactorSetTotal> bySet = Arrays.stream(FactorSet.values()).filter(set -> set != FactorSet.OWN)
                 .map(set -> new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())))
                 .toList();
-        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, sum, water)), lines, bySet,
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, sum, water, explanation)), lines, bySet,
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -74,14 +76,15 @@ public final class CompensateHardness {
         return given == null ? usual : new HardnessStep(given.unit(), given.value().doubleValue());
     }
 
-    private static Message summary(HardnessLines lines, CompensatedHardness sum, WaterAnalysis water) {
+    private static Message summary(HardnessLines lines, CompensatedHardness sum, WaterAnalysis water, Explanation explanation) {
         boolean dissolved = water.ironForm() == WaterAnalysis.IronForm.DISSOLVED;
         boolean iron = dissolved && water.ironMgPerL().isPresent();
         boolean manganese = water.manganeseMgPerL().isPresent();
         List<Message> sentences = new ArrayList<>();
-        sentences.add(Message.of("compensateHardness.setHardnessTestIron", Text.exact(lines.controllerSetting()),
-                line(lines.tested()), iron ? manganese ? "both" : "iron" : manganese ? "manganese" : "none",
-                line(lines.iron()), line(lines.manganese()), line(lines.compensated()),
+        sentences.add(Message.of("compensateHardness.setHardnessTestIron", setting(lines.controllerSetting(), explanation),
+                line(sum.hardnessMgPerL(), explanation), iron ? manganese ? "both" : "iron" : manganese ? "manganese" : "none",
+                line(sum.ironLineMgPerL(), explanation), line(sum.manganeseLineMgPerL(), explanation),
+                line(sum.totalMgPerL(), explanation),
                 isRoundedUp(lines, sum, water) ? "rounded" : "exact"));
         if (!dissolved) {
             sentences.add(Message.of("compensateHardness.ironDissolvedTreatedFirst"));
@@ -97,10 +100,18 @@ public final class CompensateHardness {
         return Message.sentences(sentences);
     }
 
+    /** The setting in the unit of the controller, and in that of the test if it is another. */
+    private static Message setting(HardnessQuantity setting, Explanation explanation) {
+        Message set = Text.setting(setting);
+        return setting.unit() == explanation.hardnessUnit() ? set
+                : Message.of("pattern.inBrackets", set, Text.rounded(HardnessQuantity.forReader(setting.inBase(), explanation)));
+    }
+
     /** A line of the sum: to a tenth, so that the lines add up; whole in mg/L, where ten and more. */
-    private static Message line(HardnessQuantity line) {
+    private static Message line(double mgPerL, Explanation explanation) {
+        HardnessQuantity line = HardnessQuantity.forReader(mgPerL, explanation);
         double value = line.value().doubleValue();
-        return line.unit() == HardnessUnit.MG_PER_L || value < LEAST_TENTH ? Text.rounded(line)
+        return line.unit() == HardnessUnit.MG_PER_L || value < LEAST_TENTH || value >= LEAST_WHOLE ? Text.rounded(line)
                 : Text.measure(Text.tenths(value), line.unit().symbol());
     }
 

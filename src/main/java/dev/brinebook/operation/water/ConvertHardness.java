@@ -13,6 +13,7 @@ import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Message;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 
@@ -29,6 +30,8 @@ public final class ConvertHardness {
                     QueryParameter.text("unit", "/hardness/unit", "Its unit: one of "
                             + String.join(", ", WireNames.all(HardnessUnit.class)) + ".", true, "gpg")),
             List.of("us", "metric"));
+
+    private static final double LEAST_WHOLE = 100;
 
     private ConvertHardness() {
     }
@@ -47,14 +50,25 @@ public final class ConvertHardness {
         List<HardnessQuantity> inEveryUnit = Arrays.stream(HardnessUnit.values())
                 .map(unit -> new HardnessQuantity(Rounding.answer(unit.fromBase(mgPerL)), unit)).toList();
         HardnessClasses classes = HardnessClasses.of(mgPerL);
-        return new HardnessConversionAnswer(explanation.behindStops(summary(mgPerL, classes)), inEveryUnit, classes, explanation.cautions(),
-                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+        return new HardnessConversionAnswer(explanation.behindStops(summary(given, mgPerL, classes)), inEveryUnit, classes,
+                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
-    private static Message summary(double mgPerL, HardnessClasses classes) {
-        return Message.sentences(Message.of("convertHardness.gpgMgLCaco3", Text.tenths(HardnessUnit.GPG.fromBase(mgPerL)),
-                mgPerL < 10 ? Text.tenths(mgPerL) : Text.whole(mgPerL), Text.tenths(HardnessUnit.GERMAN_DEGREE.fromBase(mgPerL)),
-                        WireNames.of(classes.usgs())),
+    /** The hardness in the unit of the test, else in grains; then in the unit of laboratories and in a degree that is not given. */
+    private static Message summary(HardnessQuantity given, double mgPerL, HardnessClasses classes) {
+        Message first = given != null && given.unit() != HardnessUnit.MG_PER_L ? Text.setting(given)
+                : in(HardnessUnit.GPG, mgPerL);
+        boolean inGermanDegrees = given != null && given.unit() == HardnessUnit.GERMAN_DEGREE;
+        return Message.sentences(Message.of("convertHardness.gpgMgLCaco3", first,
+                mgPerL < 10 ? in(HardnessUnit.MG_PER_L, mgPerL) : Text.rounded(new HardnessQuantity(BigDecimal.valueOf(mgPerL),
+                        HardnessUnit.MG_PER_L)),
+                in(inGermanDegrees ? HardnessUnit.FRENCH_DEGREE : HardnessUnit.GERMAN_DEGREE, mgPerL), WireNames.of(classes.usgs())),
                 Message.of("convertHardness.otherClasses", WireNames.of(classes.trade()), WireNames.of(classes.german())));
+    }
+
+    /** To a tenth, from a hundred on whole. */
+    private static Message in(HardnessUnit unit, double mgPerL) {
+        double value = unit.fromBase(mgPerL);
+        return Text.measure(value < LEAST_WHOLE ? Text.tenths(value) : Text.digits(value), unit.symbol());
     }
 }

@@ -41,7 +41,7 @@ final class FittedSeries {
             return;
         }
         explanation.assume(Resolved.of(OCCUPANCY + "/pattern", Pattern.CHAIN).estimated("ANDERSON-GOODMAN").noting(Message.of(
-                "assumed.household.somebodyHomeDaysProbability", Text.number(100 * (1 - fit.presence().emptyShare())))));
+                "assumed.household.somebodyHomeDaysProbability", Text.digits(100 * (1 - fit.presence().emptyShare())))));
         explanation.assume(Resolved.of(OCCUPANCY + "/leavePerDay", chain.leavePerDay(), null).estimated("ANDERSON-GOODMAN"));
         explanation.assume(Resolved.of(OCCUPANCY + "/returnPerDay", chain.returnPerDay(), null).estimated("ANDERSON-GOODMAN"));
     }
@@ -69,16 +69,16 @@ final class FittedSeries {
         }
         return litresOfPeople.isPresent()
                 ? Message.of("fittedSeries.daySomeoneHomeDays", Text.of(units.volume(fit.ownMeanLitres())),
-                        Text.number(100 * fit.weightOfOwnMean()), Text.of(units.volume(litresOfPeople.getAsDouble())))
+                        Text.digits(100 * fit.weightOfOwnMean()), Text.of(units.volume(litresOfPeople.getAsDouble())))
                 : Message.of("fittedSeries.daySomeoneHomeDaysAlone");
     }
 
     private static Message scatter(HouseholdFit fit) {
         if (fit.cv() > DayVariation.MAX_CV) {
-            return Message.of("household.limitedHighestValueUsed", Text.number(fit.cv()));
+            return Message.of("household.limitedHighestValueUsed", Text.digits(fit.cv()));
         }
         return fit.weightOfOwnCv() == 0 ? Message.of("fittedSeries.usualScatterBecauseThere")
-                : Message.of("fittedSeries.daysSomeoneHomeWeight", Text.number(fit.ownCv()), fit.presence().occupiedDays(),
-                        Text.number(100 * fit.weightOfOwnCv()));
+                : Message.of("fittedSeries.daysSomeoneHomeWeight", Text.digits(fit.ownCv()), fit.presence().occupiedDays(),
+                        Text.digits(100 * fit.weightOfOwnCv()));
     }
 }

@@ -70,7 +70,7 @@ public record FixtureLine(
         OptionalDouble design = f.designLitresPerSecond();
         List<Message> values = new ArrayList<>(f.fixture().parts().stream().map(part -> part(f, part, answered)).toList());
         values.add(units.isEmpty() ? Message.of("fixture.noFixtureUnits")
-                : Message.of("fixture.fixtureUnits", Text.number(units.getAsDouble())));
+                : Message.of("fixture.fixtureUnits", Text.digits(units.getAsDouble())));
         values.add(design.isEmpty() ? Message.of("fixture.noDesignFlow")
                 : Message.of("fixture.designFlow", Text.of(answered.flow(60 * design.getAsDouble()))));
         return Message.of("fixture.value", f.count(), WireNames.of(f.use()), Message.joined(Joint.COMMA, values));
@@ -86,10 +86,10 @@ public record FixtureLine(
         OptionalDouble busy = f.busyProbability(part);
         if (flow.isEmpty()) {
             return busy.isEmpty() ? Message.of("fixture.flowUnknownProbabilityUse")
-                    : Message.of("fixture.flowUnknownProbabilityUse2", Text.number(busy.getAsDouble()));
+                    : Message.of("fixture.flowUnknownProbabilityUse2", Text.digits(busy.getAsDouble()));
         }
         Message known = Text.of(answered.flow(flow.getAsDouble()));
         return busy.isEmpty() ? Message.of("fixture.probabilityUseUnknown", known)
-                : Message.of("fixture.probabilityUse", known, Text.number(busy.getAsDouble()));
+                : Message.of("fixture.probabilityUse", known, Text.digits(busy.getAsDouble()));
     }
 }

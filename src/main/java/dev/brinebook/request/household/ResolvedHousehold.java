@@ -147,7 +147,7 @@ public record ResolvedHousehold(HouseholdRequest request) {
         Resolved onlyOutdoors = Resolved.inWords(LEFT_HARD, Message.of("assumed.household.outdoorTapsOnly"));
         explanation.assume(request.leftHard() == null ? onlyOutdoors.byDefault("CP-INSTALLATION") : branches.isEmpty() ? onlyOutdoors
                 : Resolved.ofCode(LEFT_HARD, request.leftHard().stream().map(WireNames::of).sorted().collect(Collectors.joining(", ")))
-                        .noting(Message.of("assumed.household.indoorUseSoftened", Text.number(100 * share))));
+                        .noting(Message.of("assumed.household.indoorUseSoftened", Text.digits(100 * share))));
         return share;
     }
 

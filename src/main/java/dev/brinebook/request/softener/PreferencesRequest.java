@@ -172,8 +172,8 @@ public record PreferencesRequest(
         boolean hardEnough = ColumnCapacity.isFor(feed, endMgPerL);
         if (capacityMethod == CapacityMethod.COLUMN && !hardEnough) {
             throw InvalidRequest.impossible(endPoint == null ? CAPACITY_METHOD : "/preferences/endPoint",
-                    Message.of("problem.softener.columnNeedsWaterLeast", Text.number(endMgPerL),
-                            Text.number(feed.hardnessMgPerL())));
+                    Message.of("problem.softener.columnNeedsWaterLeast", Text.rounded(HardnessQuantity.forReader(endMgPerL, explanation)),
+                            Text.rounded(HardnessQuantity.forReader(feed.hardnessMgPerL(), explanation))));
         }
         if (capacityMethod != null) {
             explanation.assume(Resolved.of(CAPACITY_METHOD, capacityMethod));

@@ -37,8 +37,8 @@ public record ResinTestRequest(
         double left = sitesLeft(newEquivalentsPerLitre);
         Resolved found = totalCapacity == null ? Resolved.of(pointer + "/percentOfNew", percentOfNew, "%")
                 : Resolved.of(pointer + "/totalCapacity", totalCapacity);
-        explanation.assume(found.noting(Message.of("assumed.softener.resinTestLeavesExchange", Text.number(100 * left),
-                Text.number(newEquivalentsPerLitre))));
+        explanation.assume(found.noting(Message.of("assumed.softener.resinTestLeavesExchange", Text.digits(100 * left),
+                Text.digits(newEquivalentsPerLitre))));
         return left;
     }
 }

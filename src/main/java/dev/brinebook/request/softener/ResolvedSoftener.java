@@ -77,10 +77,10 @@ public record ResolvedSoftener(SoftenerRequest request, Model model) {
                 Resolved.of("/softener/yearlyCapacityLossPercent", 100 * assumedYearlyLossShare, "%").byDefault("UFC-3-240-13FN")
                         .noting(Message.of("assumed.common.remainingExchangeSites"))) / 100;
         double left = ResinEfficiency.remainingShare(years, loss);
-        BigDecimal leftPercent = Text.number(100 * left);
+        BigDecimal leftPercent = Text.digits(100 * left);
         explanation.assume(Resolved.of("/softener/resinAgeYears", request.resinAgeYears(),
                 "years").noting(request.resinAgeYears().doubleValue() > years
-                ? Message.of("softener.yearsLongestTimeYearly", Text.number(years), leftPercent)
+                ? Message.of("softener.yearsLongestTimeYearly", Text.digits(years), leftPercent)
                 : Message.of("softener.yearLeavesExchangeSites", leftPercent)));
         return left;
     }

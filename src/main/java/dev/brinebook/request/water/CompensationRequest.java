@@ -6,6 +6,9 @@ import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.Text;
+import dev.brinebook.api.quantity.HardnessQuantity;
+import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
 import java.math.BigDecimal;
 
@@ -23,10 +26,23 @@ public record CompensationRequest(
 
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
-        Resolved named = Resolved.of("/water/compensation/set", used).noting(explanation.saying(used));
+        Resolved named = Resolved.of("/water/compensation/set", used).noting(note(used, explanation));
         explanation.assume(set == null ? named.byDefault("CP-IRON-FACTORS") : named);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())
                 : used.factors();
+    }
+
+    private static Message note(FactorSet set, Explanation explanation) {
+        return switch (set) {
+            case OWN -> Message.of("factorSet.own");
+            case STOICHIOMETRIC -> Message.of("factorSet.stoichiometric");
+            default -> Message.of("factorSet.factors", said(set.factors().ironMgPerMg(), explanation),
+                    said(set.factors().manganeseMgPerMg(), explanation));
+        };
+    }
+
+    private static Message said(double mgPerMg, Explanation explanation) {
+        return Text.rounded(HardnessQuantity.forReader(mgPerMg, explanation));
     }
 }

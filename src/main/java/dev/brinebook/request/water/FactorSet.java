@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.request.water;
 
-import dev.brinebook.text.Localizable;
 import dev.brinebook.water.CompensationFactors;
 
 /** The named factor sets for iron and manganese. */
-public enum FactorSet implements Localizable {
+public enum FactorSet {
     STOICHIOMETRIC(CompensationFactors.STOICHIOMETRIC),
     LIGHT(CompensationFactors.LIGHT),
     MODERATE(CompensationFactors.MODERATE),
@@ -22,10 +21,5 @@ public enum FactorSet implements Localizable {
     /** The factors of a named set; null for own factors. */
     public CompensationFactors factors() {
         return factors;
-    }
-
-    @Override
-    public String textId() {
-        return Localizable.idOf("factorSet", this);
     }
 }

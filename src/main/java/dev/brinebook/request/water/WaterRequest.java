@@ -76,7 +76,7 @@ public record WaterRequest(
         if (dissolvedSolids != null && !at.here()) {
             double least = WaterCautions.leastSolidsMgPerL(hardnessMgPerL(), base(sodium).orElse(0));
             if (dissolvedSolids.inBase() < least) {
-                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("problem.water.mustLeastMgL", Text.number(least)));
+                at.add("dissolvedSolids", Code.INCONSISTENT, Message.of("problem.water.mustLeastMgL", Text.digits(Math.ceil(least))));
             }
         }
     }
@@ -91,6 +91,9 @@ public record WaterRequest(
     /** The analysis in SI, with every default recorded in {@code explanation}. */
     public WaterAnalysis toDomain(Explanation explanation) {
         AnswerUnits units = AnswerUnits.of(explanation);
+        if (hardness != null && (hardness.unit() != HardnessUnit.MG_PER_L || explanation.isMetric())) {
+            explanation.statingHardnessIn(hardness.unit());
+        }
         noteUntested("/water/iron", iron, explanation);
         questionHighHardness(explanation);
         noteUntested("/water/manganese", manganese, explanation);

@@ -52,7 +52,7 @@ class EstimatePeakFlowTest {
     void saysThatAMethodHasNoFigureForALoneLavatory() {
         post("{\"fixtures\": [{\"kind\": \"lavatory\"}]}").statusCode(200)
                 .body("summary", equalTo("Size the softener for a peak flow of 1.5\u00a0gpm and a continuous flow of 1.5\u00a0gpm."
-                        + " The plumbing code, which is for pipes, "
+                        + " The plumbing code for pipes "
                         + "gives no value. The exact statistics give 1.5\u00a0gpm and their approximation"
                         + " 1.5\u00a0gpm. The German standard gives no value."))
                 .body("differences[2]", startsWith("The approximation agrees with the exact flow"));

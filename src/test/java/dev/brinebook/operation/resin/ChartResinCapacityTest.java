@@ -194,8 +194,8 @@ class ChartResinCapacityTest {
                 .body("points[0].column", nullValue()).body("efficiencyLines[0].column", nullValue())
                 .body("points[0].workingTable.capacity.value", near(24, 1e-4, "common practice"))
                 .body("basis.pointer", not(hasItem(startsWith("/points/*/column"))))
-                .body("summary", startsWith("At a salt dose of 8\u00a0lb/ft³, the working table gives 24\u00a0thousand grains/ft³."
-                        + " The equilibrium column gives no capacity."));
+                .body("summary", startsWith("At a salt dose of 8\u00a0lb/ft³, the working table gives a capacity of 24"
+                        + "\u00a0thousand grains/ft³. The equilibrium column gives no capacity."));
         chart(30, 22.99, doses("8") + ", \"preferences\": {\"endPoint\": {\"value\": 5, \"unit\": \"mg/L\"}}")
                 .body("column.reason", nullValue()).body("points[0].column.endLeakage.value", near(5 / 17.118, 1e-4, ""));
         chart(0, 0, doses("8")).statusCode(200).body("water.calciumPercent", nullValue());

@@ -37,7 +37,7 @@ class BlendHardnessTest {
                 .body("withoutBypass.water.addedSodium.value", near(112.55, 0.05, "0.4594 * 245"))
                 .body("residualClasses.usgs", equalTo("moderatelyHard"))
                 .body("withBypass.daysBetweenRegenerations", nullValue()).body("ironLeft", nullValue())
-                .body("summary", startsWith("A 41\u00a0% bypass gives 100\u00a0mg/L. On a mean day, 490\u00a0L bypasses"))
+                .body("summary", startsWith("A 41\u00a0% bypass gives 100\u00a0mg/L. On an average day, 490\u00a0L bypasses"))
                 .body("cautions.code", hasItems("blendPartlyHard", "sodiumRestrictedDiet", "ironNotTested"))
                 .body("cautions.code", not(hasItem("blendStains")))
                 .body("assumptions.pointer", hasItems("/leakageHardness", "/softener/salt"))
@@ -84,7 +84,7 @@ class BlendHardnessTest {
                 {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 2},
                  "residualHardness": {"value": %s, "unit": "gpg"}, "leakageHardness": {"value": %s, "unit": "gpg"}}""";
         blend(request.formatted("20", "1")).statusCode(422).body("errors.pointer", contains("/residualHardness"))
-                .body("errors[0].allowed[0]", equalTo("at least 1 and below 20 gpg"));
+                .body("errors[0].allowed[0]", equalTo("at least 1 and below 20\u00a0gpg"));
         blend(request.formatted("0.5", "1")).statusCode(422).body("errors.pointer", contains("/residualHardness"));
         blend(request.formatted("1", "1")).statusCode(200).body("bypassPercent", equalTo(0));
         blend(request.formatted("5", "20")).statusCode(422).body("errors.pointer", contains("/leakageHardness"));

@@ -28,13 +28,13 @@ class CompensateHardnessTest {
                 .body("hardness.compensated.value", near(34, 1e-6, "25 + 4 x 2 + 2 x 0.5: common practice"))
                 .body("hardness.real.value", near(25.2626, 1e-3, "0.1047 and 0.1064 gpg for each mg/L: CIAAW"))
                 .body("hardness.controllerSetting.value", exactly(34))
-                .body("summary", equalTo("Set the hardness to 34\u00a0gpg: 25\u00a0gpg from the test, 8\u00a0gpg for iron and 1\u00a0gpg"
-                        + " for manganese, together 34\u00a0gpg."));
+                .body("summary", equalTo("Set the hardness to 34\u00a0gpg. The test gives 25\u00a0gpg. Iron adds 8\u00a0gpg and manganese "
+                        + "1\u00a0gpg, which makes 34\u00a0gpg."));
     }
 
     @Test
     void neverCallsUntestedIronNoIron() {
-        compensate("").body("summary", containsString("Iron was not tested, so nothing is added for it."))
+        compensate("").body("summary", containsString("Iron was not tested and is not included."))
                 .body("cautions.code", hasItem("ironNotTested"));
     }
 
