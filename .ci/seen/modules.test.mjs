@@ -143,6 +143,11 @@ table('lines of a meter are read', [
   assert.deepEqual(read.rows.map(({ date, value }) => [date, value]), rows);
   assert.equal(read.faults.length, faults);
 });
+test('a date without a number is a day that is not known, never 0', () => {
+  const read = pastes.daysOf({ text: '2026-03-01 1\n2026-03-02\n2026-03-03; \n2026-03-04;-\n2026-03-05 0\n2026-03-07 4\n2026-03-08,', unit: 'L', kind: 'volume' });
+  assert.deepEqual([read.ready, read.unknown, read.faults], [true, 5, []]);
+  assert.deepEqual(read.series, { firstDate: '2026-03-01', unit: 'L', values: [1, 0, 4], missing: ['2026-03-02', '2026-03-03', '2026-03-04', '2026-03-06'] });
+});
 test('days that were not given are missing', () => {
   assert.deepEqual(pastes.daysOf({ text: '2026-03-01 1\n2026-03-04 4', unit: 'L', kind: 'volume' }).series,
     { firstDate: '2026-03-01', unit: 'L', values: [1, 4], missing: ['2026-03-02', '2026-03-03'] });

@@ -275,7 +275,48 @@ async function assumed() {
   }
 }
 
-const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed };
+/** A day that was left empty is not known: the week waits for it, and a date without a number is left out. Then there is one next step. */
+async function emptyDays() {
+  const page = await asked('worth');
+  const sent = [];
+  page.on('request', request => { if (request.method() === 'POST') { sent.push(request.postDataJSON()); } });
+  await answer(page, 'worth');
+  await page.locator('#more-household > summary').click();
+  await page.locator('#f-household-use').selectOption('weeklyUse');
+  const days = page.locator('.days-use input');
+  await days.nth(5).fill('300');
+  await days.nth(6).fill('250');
+  await page.locator('.days-use + .hint').waitFor();
+  await page.waitForTimeout(600);
+  assert.equal(sent.filter(each => each.household.weeklyUse).length, 0, 'a week with empty days was sent');
+  for (let day = 0; day < 5; day++) { await days.nth(day).fill('0'); }
+  await settled(page);
+  assert.deepEqual(sent.at(-1).household.weeklyUse.map(({ value }) => value), [0, 0, 0, 0, 0, 300, 250]);
+  await page.goto(`${ORIGIN}/#/`);
+  await begin(page, 'readings');
+  await page.fill('#f-days', '2026-03-01 250\n2026-03-02\n2026-03-03 0\n2026-03-04 310\n2026-03-05 290');
+  for (const [selector, text] of QUESTIONS.readings.fields) { await page.locator(selector).pressSequentially(text); }
+  await settled(page);
+  assert.deepEqual([sent.at(-1).days.values, sent.at(-1).days.missing], [[250, 0, 310, 290], ['2026-03-02']]);
+  await page.locator('.verdict .primary').click();
+  await page.locator('.demand[open] .lead').waitFor();
+  assert.deepEqual(sent.at(-1).household.dailySeries.missing, ['2026-03-02'], 'the next step is asked of other days');
+  await close(page);
+}
+
+/** A softener that is set up has nothing before it: settings in the order of the controller, then the day, and no steps compared. */
+async function setUp() {
+  const page = await asked('setup');
+  await answer(page, 'setup');
+  const names = await page.locator('.settings dt').allInnerTexts();
+  assert.deepEqual([names[0], names[1], names.at(-1)], ['Hardness', 'Capacity', 'Hour of regeneration']);
+  const order = await page.locator('.result h2').evaluateAll(all => all.map(each => each.id).filter(Boolean));
+  assert.ok(order.indexOf('result-settings') >= 0 && order.indexOf('result-settings') < order.indexOf('result-day'), order.join(' '));
+  assert.equal(await page.locator('#result-steps, .ladder, .change').count(), 0, 'a new softener is compared with none');
+  await close(page);
+}
+
+const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed, emptyDays, setUp };
 
 export async function trouble(only) {
   for (const [name, trial] of Object.entries(TRIALS).filter(([each]) => !only || each === only)) {

@@ -269,7 +269,7 @@ function use(form, name) {
   const pattern = Object.keys(PATTERNS).find(each => PATTERNS[each] === house.occupancy?.pattern);
   const chosen = draftOf(form, '/household#use') ?? (house.weeklyUse ? 'weeklyUse' : house.dailyUse ? 'dailyUse' : pattern ?? 'people');
   const choose = each => form.set([['draft', '/household#use', each], ['/readings/household/dailyUse', undefined], ['/readings/household/weeklyUse', undefined],
-    ['draft', '/household/dailyUse', undefined], ['/readings/household/occupancy', PATTERNS[each] && each !== 'stays' ? { pattern: PATTERNS[each] } : undefined]], '/household#use');
+    ['draft', '/household/dailyUse', undefined], ['draft', '/household#week', undefined], ['/readings/household/occupancy', PATTERNS[each] && each !== 'stays' ? { pattern: PATTERNS[each] } : undefined]], '/household#use');
   return html`<div class="field">${label(form, name, '/household/use', null, true)}
     <select id=${idOf('/household/use')} data-pointer="/household/use" @change=${event => choose(event.target.value)}>${USES.map(each => html`<option value=${each} ?selected=${each === chosen}>${form.text(`screen.useBy.${each}`)}</option>`)}</select>
     ${hintOf(form, `screen.useHint.${chosen}`, '/household/use')}
@@ -282,16 +282,21 @@ function use(form, name) {
 function week(form) {
   const given = form.case.readings.household?.weeklyUse;
   const unit = given?.[0]?.unit ?? form.country.water;
+  // A day that was left empty is not known: all seven are needed, and only who types 0 means none.
+  const days = WEEKDAYS.map((none, day) => draftOf(form, '/household#week')?.[day] ?? given?.[day]?.value ?? null);
   const set = (index, text) => {
     const found = parsed(text, ['L', 'gal', 'm3']);
-    const values = Array.from({ length: 7 }, (none, day) => (day === index ? { value: found?.value ?? 0, unit } : given?.[day] ?? { value: 0, unit }));
-    const any = values.some(each => each.value > 0);
-    form.set([['draft', '/household#use', 'weeklyUse'], ['/readings/household/weeklyUse', any ? values : undefined],
+    const next = days.map((each, day) => (day === index ? found?.value ?? null : each));
+    const whole = next.every(each => each !== null);
+    form.set([['draft', '/household#use', 'weeklyUse'], ['draft', '/household#week', whole ? undefined : next],
+      ['/readings/household/weeklyUse', whole ? next.map(value => ({ value, unit })) : undefined],
       ['draft', `/household/weeklyUse/${index}`, found?.value !== undefined && written(found.value, form.language) === text ? undefined : text]], `/household/weeklyUse/${index}`);
   };
+  const open = days.filter(each => each === null).length;
   return html`<div class="days-use" role="group" aria-label=${form.text('screen.useBy.weeklyUse')}>${WEEKDAYS.map((day, index) => html`<label><span>${weekday(index, form.language, 'short')}</span>
-    <input inputmode="decimal" autocomplete="off" size="5" aria-label=${`${weekday(index, form.language, 'long')}, ${symbol(unit)}`} .value=${draftOf(form, `/household/weeklyUse/${index}`) ?? written(given?.[index]?.value, form.language)}
-      @input=${event => set(index, event.target.value)}></label>`)}<span class="suffix">${symbol(unit)}</span></div>`;
+    <input inputmode="decimal" autocomplete="off" size="5" aria-label=${`${weekday(index, form.language, 'long')}, ${symbol(unit)}`} .value=${draftOf(form, `/household/weeklyUse/${index}`) ?? written(days[index] ?? undefined, form.language)}
+      @input=${event => set(index, event.target.value)}></label>`)}<span class="suffix">${symbol(unit)}</span></div>
+    ${open > 0 && open < 7 ? html`<p class="hint" role="status">${form.text('screen.weekdaysOpen', open)}</p>` : nothing}`;
 }
 
 function stays(form) {
@@ -338,7 +343,7 @@ function days(form, name, pointer) {
     <div class="field"><label for="days-unit">${form.text('screen.unit')}</label><select id="days-unit" @change=${event => set({ unit: event.target.value })}>
       ${units.map(each => html`<option value=${each} ?selected=${each === pasted.unit}>${symbol(each)}</option>`)}</select></div></div>
     ${read ? html`<p class="hint ${read.faults.length ? 'warn' : ''}" role="status">${read.faults.length ? form.text('screen.badLines', String(read.faults.length), read.faults[0].text)
-    : read.twice?.length ? form.text('screen.twiceDate', read.twice[0]) : form.text('screen.daysRead', read.rows.length)}</p>` : nothing}
+    : read.twice?.length ? form.text('screen.twiceDate', read.twice[0]) : html`${form.text('screen.daysRead', read.rows.length)} ${read.unknown ? form.text('screen.daysUnknown', read.unknown) : nothing}`}</p>` : nothing}
     ${below(form, pointer)}</div>`;
 }
 

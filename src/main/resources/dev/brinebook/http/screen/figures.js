@@ -49,5 +49,8 @@ export function firstSentence(text, language) {
 /** A chance in percent as a count of twenty cases. */
 export const ofTwenty = percent => Math.round(percent / 5);
 
+/** Hard days of nine years in ten, where they differ. */
+export const yearsWords = (range, ctx) => range && range.from !== range.to ? ctx.text('result.nineYears', range.from, range.to) : '';
+
 /** A date of an answer in a language. */
 export const dateInWords = (date, ctx) => new Intl.DateTimeFormat(ctx.language, { dateStyle: 'medium', timeZone: 'UTC' }).format(new Date(date));

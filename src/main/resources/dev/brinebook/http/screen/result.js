@@ -50,12 +50,13 @@ const shownAtOnce = (view, kept, stale, ctx) => html`
   ${verdict(view, kept.answer.fit, stale, ctx)}
   ${view.steps ?? nothing}
   ${view.settings ?? nothing}
+  ${view.after ?? nothing}
   ${cautions(kept.answer.cautions ?? [], ctx)}
-  ${wouldChange(kept.answer.verdict?.wouldChange ?? [], ctx)}
+  ${view.change === false ? nothing : wouldChange(kept.answer.verdict?.wouldChange ?? [], ctx)}
   ${view.charts ?? nothing}
   ${reasons(kept, view.why ?? [], ctx)}
   ${stale ? nothing : guesses(kept, ctx)}
-  ${stale ? nothing : sheets(kept, ctx)}`;
+  ${stale ? nothing : sheets(kept, view.sheets, ctx)}`;
 
 /**
  * The result of a case.
