@@ -127,6 +127,14 @@ test('a file is the same bytes after a round trip', () => {
   assert.equal(cases.fromFile('[]'), null);
 });
 
+// At most once a month, a month being thirty days: our own.
+table('a reminder to export', [
+  ['no case', [], null, null, false], ['a new case, and nothing before', [{ changed: '2026-03-01' }], null, null, false], ['the month has just begun', [{ changed: '2026-03-01' }], null, '2026-03-01', false],
+  ['a month later', [{ changed: '2026-03-01' }], null, '2026-02-03', true], ['later was said', [{ changed: '2026-03-01' }], '2026-01-01', '2026-03-01', false],
+  ['changed since a month-old export', [{ changed: '2026-03-01' }], '2026-02-01', '2026-01-01', true], ['exported, and not changed since', [{ changed: '2026-01-01' }], '2026-01-02', '2026-01-01', false],
+  ['exported this month', [{ changed: '2026-03-04' }], '2026-03-01', '2026-01-01', false], ['only a deleted one was changed', [{ changed: '2026-03-01', deleted: '2026-03-02' }], '2026-01-02', '2026-01-01', false],
+], (name, book, exported, reminded, expected) => assert.equal(cases.isToExport(book, exported, reminded, now.getTime()), expected));
+
 test('an import says what it does', () => {
   const mine = [{ id: 'a', changed: '2026-01-02' }, { id: 'b', changed: '2026-01-02' }, { id: 'c', changed: '2026-01-02' }];
   const plan = cases.importPlan(mine, [{ id: 'a', changed: '2026-01-03' }, { id: 'b', changed: '2026-01-01' }, { id: 'c', changed: '2026-01-02' }, { id: 'd', changed: '2026-01-01' }]);

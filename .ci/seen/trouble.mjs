@@ -1,7 +1,7 @@
 // What goes wrong in a basement: no signal, a slow or failing service, two tabs, a full device, old cases, broken links.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { LAPTOP, ORIGIN, PHONE, QUESTIONS, answer, asked, begin, close, open, room, settled, start, stop, toAnswer } from './stage.mjs';
+import { LAPTOP, ORIGIN, PHONE, QUESTIONS, answer, asked, begin, close, example, open, room, settled, start, stop, toAnswer } from './stage.mjs';
 
 const READINGS = { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 5 },
   softener: { resinVolume: { value: 1.5, unit: 'ft3' }, control: { kind: 'clock', everyDays: 3 } } };
@@ -316,7 +316,66 @@ async function setUp() {
   await close(page);
 }
 
-const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed, emptyDays, setUp };
+/** The example month: each day as the service has it, which ends at what the service says is left; the reserve is the one to set. */
+async function exampleMonth() {
+  const page = await asked('worth');
+  const schedules = [];
+  let assessed;
+  page.on('response', async response => {
+    if (response.url().includes('/v1/regeneration-schedule')) { schedules.push(await response.json()); }
+    if (response.url().endsWith('/v1/assessment')) { assessed = await response.json(); }
+  });
+  await example(page);
+  await page.locator('.demand > summary').first().click();
+  await page.locator('.demand .drawing .on-line').waitFor();
+  assert.equal(schedules.length, 2);
+  for (const { firstDate, capacity, policies: [policy, daily] } of schedules) {
+    const took = daily.events.map(each => capacity.value - each.capacityThrownAway.value);
+    const [steps, other] = await page.evaluate(async ([date, full, each, one]) => {
+      const { dailySteps, regenerationsOf } = await import('/workbench/month.js');
+      const regenerations = regenerationsOf(one, date);
+      const moved = regenerations.map(({ day, left }) => ({ day: day + 1, left }));
+      return [dailySteps(full, each, regenerations), dailySteps(full, each, moved)];
+    }, [firstDate, capacity.value, took, policy]);
+    assert.ok(steps.length > took.length && steps.every(({ left }) => left >= 0 && left <= capacity.value));
+    assert.equal(other, null, 'days that do not agree with the service are drawn');
+  }
+  const { reserve, unit = reserve.unit } = assessed.settings;
+  assert.equal((await page.locator('.demand .on-line').textContent()).replaceAll(/\s/g, ' '), `Reserve: ${reserve.value} ${unit}`);
+  await close(page);
+}
+
+/** A month after the first case one line asks to export; Later is for a month, and after an export nothing asks until something changed. */
+async function reminder() {
+  const page = await asked('fits');
+  await answer(page, 'fits');
+  await page.waitForTimeout(300);
+  const line = page.locator('.remind');
+  const ago = (name, days) => page.evaluate(([key, back]) => localStorage.setItem(`brinebook.${key}`, new Date(Date.now() - back * 86400000).toISOString()), [name, days]);
+  const front = async () => { await page.goto('about:blank'); await page.goto(ORIGIN); await page.locator('.recent').waitFor(); };
+  await front();
+  assert.equal(await line.count(), 0, 'it reminds at once');
+  await ago('reminded', 31);
+  await front();
+  await line.waitFor();
+  await line.locator('button').last().click();
+  await line.waitFor({ state: 'detached' });
+  await front();
+  assert.equal(await line.count(), 0, 'later is no month');
+  await ago('reminded', 31);
+  await front();
+  const saved = page.waitForEvent('download');
+  await line.locator('button').first().click();
+  assert.equal(JSON.parse(readFileSync(await (await saved).path())).cases.length, 1);
+  await line.waitFor({ state: 'detached' });
+  await ago('reminded', 62);
+  await ago('exported', 0);
+  await front();
+  assert.equal(await line.count(), 0, 'it reminds though nothing was changed since the export');
+  await close(page);
+}
+
+const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed, emptyDays, setUp, exampleMonth, reminder };
 
 export async function trouble(only) {
   for (const [name, trial] of Object.entries(TRIALS).filter(([each]) => !only || each === only)) {

@@ -33,8 +33,8 @@ public final class WebPages {
     /** Modules of the workbench, in the order in which a browser needs them. */
     private static final List<String> MODULES = List.of("app.js", "book.js", "calculator.js", "case.js", "case-page.js", "contract.js",
             "country.js", "example.js", "fields.js", "pages.js", "paste.js", "questions.js", "rounding.js", "texts.js", "units.js",
-            "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "more.js", "own-readings.js", "result.js",
-            "set-up.js", "settings.js", "uncertain.js");
+            "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "month.js", "more.js", "own-readings.js",
+            "result.js", "set-up.js", "settings.js", "uncertain.js");
     private static final List<String> STYLES = List.of("workbench.css", "result.css");
 
     /** Texts of the workbench, by the beginnings of their ids. */

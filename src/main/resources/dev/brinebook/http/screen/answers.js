@@ -3,17 +3,32 @@
 import { counted, endsInWords, figuresOf, inOwnUnit, ofTwenty, words, yearsWords } from './figures.js';
 import { isAdvised, ladder, leastGain, nameOf, stepCharts } from './ladder.js';
 import { html, nothing } from './lit-html.js';
+import { monthOnDemand } from './month.js';
 import { backtested } from './own-readings.js';
 import { toSetUp } from './set-up.js';
 import { cycleChart, doseChart, pictures, settingsOf, settingsSection } from './settings.js';
-import { monthOnDemand, surenessOnDemand } from './uncertain.js';
+import { surenessOnDemand } from './uncertain.js';
 
-const rangeOf = (values, kind, ctx) => ctx.text('result.range', ...endsInWords(Math.min(...values), Math.max(...values), kind, ctx));
-
-/** The saving or the payback at the ends of what is not known exactly, where the answer has it for the same comparison. */
-function ends(answer, gain, of) {
+/** The ends of what is not known exactly, where the answer has them for the same comparison as its gain. */
+function ends(answer, gain) {
   if (answer.verdict.step !== 'convert' || gain.over !== 'asFound') { return []; }
-  return ['useUncertainty', 'testUncertainty'].flatMap(name => ['low', 'high'].map(end => of(answer[name]?.[end]))).filter(each => each !== undefined);
+  return ['useUncertainty', 'testUncertainty'].flatMap(name => ['low', 'high'].map(end => answer[name]?.[end])).filter(each => each?.savedPerYear);
+}
+
+/** The years to pay back at these ends, with a word where nothing is saved at one of them. */
+function yearsRange(all, ctx) {
+  const years = all.filter(each => each.savedPerYear.value > 0).map(each => each.simplePaybackYears?.value).filter(each => each !== undefined);
+  if (years.length === 0) { return ''; }
+  const [low, high] = endsInWords(Math.min(...years), Math.max(...years), 'years', ctx);
+  return years.length < all.length ? ctx.text('result.rangeOrNever', words(counted(Math.min(...years), 'years', 'down'), 'years', ctx)) : ctx.text('result.range', low, high);
+}
+
+/** The money saved at these ends: where one of them costs more, both are said in words. */
+function savedRange(all, ctx) {
+  if (all.length === 0) { return ''; }
+  const amounts = all.map(each => each.savedPerYear).sort((one, other) => one.value - other.value);
+  const [low, high] = [amounts[0], amounts.at(-1)].map(each => words({ ...each, value: Math.abs(each.value) }, 'money', ctx));
+  return ctx.text(amounts[0].value < 0 ? 'result.rangeMoreToLess' : 'result.range', low, high);
 }
 
 /** The one number of a verdict: the payback, else the saving, else the hard days, else the hardness. */
@@ -24,13 +39,12 @@ function headline(answer, ctx) {
     return { figure: answer.hardness && ctx.text('result.hardnessIs', words(answer.hardness.tested, 'hardness', ctx)) };
   }
   if (gain?.simplePaybackYears?.value > 0 && gain.savedPerYear.value > 0) {
-    const years = ends(answer, gain, end => end?.simplePaybackYears?.value);
+    const range = yearsRange(ends(answer, gain), ctx);
     return { figure: ctx.text('result.toPayBack', words(gain.simplePaybackYears.value, 'years', ctx)),
-      range: years.length ? rangeOf(years, 'years', ctx)
-        : gain.paysPercent === undefined ? '' : ctx.text('result.paysInCases', ofTwenty(gain.paysPercent)) };
+      range: range || (gain.paysPercent === undefined ? '' : ctx.text('result.paysInCases', ofTwenty(gain.paysPercent))) };
   }
   if (gain?.savedPerYear.value > 0) {
-    return { figure: ctx.text('result.savedAYear', words(gain.savedPerYear, 'money', ctx)) };
+    return { figure: ctx.text('result.savedAYear', words(gain.savedPerYear, 'money', ctx)), range: savedRange(ends(answer, gain), ctx) };
   }
   return rung.hardDays === undefined ? {} : { figure: ctx.text('result.hardDaysAYear', counted(rung.hardDays, 'hardDays')) };
 }

@@ -31,8 +31,15 @@ const firstTag = remembered.get('language') ?? tagOf(asked);
 let state = {
   route: { view: 'front' }, back: '#/', tag: firstTag, language: languageOf(firstTag), country: remembered.get('country') ?? likelyCountry(asked),
   book: [], case: null, steps: noSteps(), calculation: { state: 'none', missing: [], errors: [], since: 0 }, checked: false, notice: null,
-  storage: null, persisted: null, exported: remembered.get('exported'), search: '', plan: null, pair: null, photo: null, away: false, unfolded: [],
+  storage: null, persisted: null, exported: remembered.get('exported'), reminded: remembered.get('reminded'), look: remembered.get('look') ?? 'system', search: '', plan: null, pair: null, photo: null, away: false, unfolded: [],
 };
+/** Light, dark, or as the system is. */
+const LOOKS = ['system', 'light', 'dark'];
+function wear(look) {
+  if (look === 'system') { delete document.documentElement.dataset.look; } else { document.documentElement.dataset.look = look; }
+}
+wear(state.look);
+
 let texts = {};
 let text = id => id;
 let factors = {};
@@ -232,6 +239,7 @@ function save(withSteps, photoToo = false) {
       }
       const { photo, ...row } = open;
       set({ book: [row, ...state.book.filter(each => each.id !== open.id)], storage: book.lasting ? null : 'none' });
+      if (!state.reminded) { remindAfter(new Date()); } // the month begins with the first case
       keepBook();
     } catch (fault) {
       set({ storage: fault.name === 'QuotaExceededError' ? 'full' : 'none' });
@@ -246,6 +254,13 @@ async function listed() {
   });
   set({ book: all });
   keepBook();
+  if (!state.reminded && all.length) { remindAfter(new Date()); }
+}
+
+/** From now on a month goes by before somebody is reminded to export. */
+function remindAfter(now) {
+  remembered.set('reminded', now.toISOString());
+  set({ reminded: now.toISOString() });
 }
 
 /** Asks the browser to keep the book, once there are two cases in it. */
@@ -294,9 +309,11 @@ async function exportCases(ids) {
   const cases = await book.withPhotos(state.book.filter(each => ids.includes(each.id)));
   const whole = await Promise.all(cases.map(async each => ({ ...each, photo: await photoToText(each.photo) })));
   download(new Blob([toFile(whole)], { type: 'application/json' }), 'brinebook.json');
-  const now = new Date().toISOString();
-  remembered.set('exported', now);
-  set({ exported: now });
+  if (state.book.every(each => each.deleted || ids.includes(each.id))) { // one case of several is no export of the book
+    const now = new Date().toISOString();
+    remembered.set('exported', now);
+    set({ exported: now });
+  }
 }
 
 async function openFile(input) {
@@ -382,6 +399,9 @@ const acts = {
     if (state.case) { calculate(); }
     draw();
   },
+  look(look) {
+    if (LOOKS.includes(look)) { remembered.set('look', look); wear(look); set({ look }); }
+  },
   edit: pointer => ctx.edit(pointer),
   go: submit,
   async example() {
@@ -399,6 +419,7 @@ const acts = {
   },
   search: search => set({ search }),
   exportAll: () => exportCases(state.book.filter(each => !each.deleted).map(each => each.id)),
+  later: () => remindAfter(new Date()),
   open: openFile, import: importPlanned, dismiss: () => set({ plan: null }),
   async restore(id) { await book.restore(id); await listed(); },
   other(id) { go(`#/compare/${state.pair[0].id}${id ? `/${id}` : ''}`); },

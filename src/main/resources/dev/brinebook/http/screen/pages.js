@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /** The pages as templates: pure functions of the state and of what can be done (`acts`), which app.js gives. */
+import { isToExport } from './case.js';
 import { COUNTRIES, countryOf } from './country.js';
 import { html, nothing } from './lit-html.js';
 import { QUESTION_IDS } from './questions.js';
@@ -32,8 +33,12 @@ const storage = (state, text) => (state.storage && STORAGE[state.storage] ? html
 const foot = (state, text) => html`<footer>${countryLine(state, text)}<p>${text('screen.privacy')}</p>
   <p><a href="/docs">${text('screen.docs')}</a> · <a href="/example-shop">${text('screen.shop')}</a></p></footer>`;
 
+/** Once a month, where cases were changed since the last export: a word that they are on this device alone. */
+const reminder = (state, text, acts) => (isToExport(state.book, state.exported, state.reminded, Date.now()) ? html`<p class="note remind"><span>${text('screen.remind')}</span>
+  <button type="button" class="small" @click=${acts.exportAll}>${text('screen.act.exportCase')}</button> <button type="button" class="small" @click=${acts.later}>${text('screen.later')}</button></p>` : nothing);
+
 /** The front page: the six questions. */
-export const frontPage = (state, { text }) => html`${top(state, text)}<main class="front">
+export const frontPage = (state, { text, acts }) => html`${top(state, text)}<main class="front">${reminder(state, text, acts)}
   <h1 tabindex="-1">${text('screen.whatToKnow')}</h1>
   <nav aria-label=${text('screen.questions')}><ul class="questions">${QUESTION_IDS.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul></nav>
   ${lastCases(state, text)}</main>${foot(state, text)}`;
@@ -56,6 +61,8 @@ export function countryPage(state, { text, acts }) {
   })}</fieldset>
     <div class="field"><label for="language">${text('screen.language')}</label><select id="language" @change=${event => acts.language(event.target.value)}>
       ${['en', 'de', 'es', 'es-419', 'es-MX', 'fr'].map(tag => html`<option value=${tag} lang=${tag} ?selected=${tag === state.tag}>${new Intl.DisplayNames(tag, { type: 'language' }).of(tag)}</option>`)}</select></div>
+    <fieldset class="field looks"><legend>${text('screen.look')}</legend>${['system', 'light', 'dark'].map(look => html`<label class="tick"><input type="radio" name="look" value=${look} .checked=${state.look === look}
+      @change=${() => acts.look(look)}> ${text(`screen.look.${look}`)}</label>`)}</fieldset>
     <p><a class="button" href=${state.back}>${text('screen.done')}</a></p></main>`;
 }
 
@@ -64,7 +71,7 @@ export function bookPage(state, { text, acts }) {
   const wanted = state.search.trim().toLowerCase();
   const cases = state.book.filter(each => !each.deleted && nameOf(each, text, state.language).toLowerCase().includes(wanted));
   const gone = state.book.filter(each => each.deleted);
-  return html`${top(state, text)}<main class="plain"><h1 tabindex="-1">${text('screen.cases')}</h1>
+  return html`${top(state, text)}<main class="plain"><h1 tabindex="-1">${text('screen.cases')}</h1>${reminder(state, text, acts)}
     ${state.book.length > 3 ? html`<div class="field"><label for="search">${text('screen.search')}</label><input id="search" type="search" .value=${state.search} @input=${event => acts.search(event.target.value)}></div>` : nothing}
     ${cases.length === 0 ? html`<p>${text(wanted ? 'screen.noneFound' : 'screen.noCases')}</p>` : html`<ul class="rows book">${cases.map(each => caseRow(state, each, text, acts))}</ul>`}
     ${state.book.some(each => !each.deleted) ? nothing : html`<p><button type="button" @click=${acts.exampleCase}>${text('screen.tryExample')}</button></p>`}

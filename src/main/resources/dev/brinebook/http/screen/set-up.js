@@ -3,8 +3,8 @@
 import { words, yearsWords } from './figures.js';
 import { fold } from './fold.js';
 import { html, nothing } from './lit-html.js';
+import { monthOnDemand } from './month.js';
 import { cycleChart, doseChart, pictures, settingsSection, settingsTable } from './settings.js';
-import { monthOnDemand } from './uncertain.js';
 
 /** The settings as they are entered: a dose for the resin says the weight of the salt again, and nothing was set before. */
 const entered = kept => ({ ...kept, answer: { ...kept.answer, findings: [], settings: { ...kept.answer.settings, saltDose: undefined } } });
