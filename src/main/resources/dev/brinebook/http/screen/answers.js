@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 /** What each operation's answer comes to on the screen: a sentence, a figure with its range, steps, settings, charts and reasons. */
 import { counted, endsInWords, figuresOf, inOwnUnit, ofTwenty, words, yearsWords } from './figures.js';
+import { isNarrow } from './fold.js';
 import { isAdvised, ladder, leastGain, nameOf, stepCharts } from './ladder.js';
 import { html, nothing } from './lit-html.js';
 import { monthOnDemand } from './month.js';
@@ -90,12 +91,13 @@ function candidateCard(candidate, index, chosen, ctx) {
   const lines = [['resinVolume', 'resin', 'result.resin'], ['daysBetweenRegenerations', 'days', 'result.days'], ['saltPerYear', 'saltYear', 'result.salt'],
     ['waterPerYear', 'waterYear', 'result.water'], ['hardDaysPerYear', 'hardDays', 'result.hardDays'], ['runningCostPerYear', 'money', 'result.costPerYear'],
     ['costPerYear', 'money', 'result.costWithPrice', LIFE_YEARS]];
+  const fits = ctx.text(candidate.fits ? 'result.fits' : 'result.fitsNot');
+  const content = html`<dl class="measures">${lines.filter(([name]) => candidate[name] !== undefined).map(([name, kind, id, ...slots]) => html`<div><dt>${ctx.text(id, ...slots)}</dt>
+      <dd>${shown(`/candidates/${index}/${name}`, kind)}</dd></div>`)}</dl>
+    ${candidate.reasons.map(reason => html`<p class="reason">${reason}</p>`)}`;
   return html`<li class="card ${chosen ? 'advised' : ''} ${candidate.fits ? '' : 'worse'}">
     ${chosen ? html`<p class="tag">${ctx.text('result.advised')}</p>` : nothing}
-    <h3>${candidate.sku}</h3><p>${ctx.text(candidate.fits ? 'result.fits' : 'result.fitsNot')}</p>
-    <dl class="measures">${lines.filter(([name]) => candidate[name] !== undefined).map(([name, kind, id, ...slots]) => html`<div><dt>${ctx.text(id, ...slots)}</dt>
-      <dd>${shown(`/candidates/${index}/${name}`, kind)}</dd></div>`)}</dl>
-    ${candidate.reasons.map(reason => html`<p class="reason">${reason}</p>`)}</li>`;
+    ${isNarrow() && !chosen ? html`<details><summary><h3>${candidate.sku}</h3><span class="aside">${fits}</span></summary>${content}</details>` : html`<h3>${candidate.sku}</h3><p>${fits}</p>${content}`}</li>`;
 }
 
 /** The size that fits, with the next smaller and the next larger one beside it; the others are folded. */
