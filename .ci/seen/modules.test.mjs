@@ -222,6 +222,14 @@ table('a question becomes a request', [
   assert.deepEqual(Object.keys(job.request).sort(), parts);
   assert.equal(questions.requestOf(id, {}, US), null);
 });
+// Degrees by country: common practice. The contract's own countries have their steps by themselves.
+table('settings are in the degrees of the reader', [['US', undefined], ['DE', undefined], ['AT', undefined], ['FR', undefined], ['GB', undefined], ['CH', { value: 1, unit: 'fH' }], ['ES', { value: 1, unit: 'fH' }],
+  ['MX', { value: 10, unit: 'mg/L' }], ['CA', { value: 10, unit: 'mg/L' }], ['IE', { value: 10, unit: 'mg/L' }]], (code, expected) => {
+  const country = countries.countryOf(code);
+  assert.deepEqual(questions.requestOf('hard', family, country).request.preferences?.controller.hardnessStep, expected);
+  const control = { kind: 'meteredDelayed', hardnessSetting: { value: 20, unit: 'dH' } };
+  assert.equal(questions.requestOf('hard', { ...family, softener: { ...family.softener, control } }, country).request.preferences, undefined);
+});
 test('what a meter showed has no days before the service made them', () => {
   const { request } = questions.requestOf('readings', { ...family, days: { ...family.days, kind: 'register' } }, US);
   assert.equal('days' in request, false);

@@ -149,7 +149,7 @@ function classed(kept, ctx) {
 
 /** Whether one is needed at all comes first; the size that fits is what follows. */
 function wanted(kept, ctx) {
-  const view = sized(kept, ctx);
+  const view = { ...sized(kept, ctx), settings: nothing };
   const { verdict, hardness } = kept.answer;
   const without = verdict?.ladder.find(each => each.step === 'noneNeeded')?.reasons ?? [];
   return verdict?.step === 'replace' && without.length ? { ...view, sentence: [usual(hardness.tested, ctx), without.join(' ')].join('\n'), figure: ctx.text('result.hardnessIs', words(hardness.tested, 'hardness', ctx)), range: '' } : view;

@@ -50,5 +50,7 @@ export function toSetUp(kept, ctx) {
       settings: settings ? settingsSection(html`<details><summary>${ctx.text('result.showAnyway')}</summary>${settingsTable(entered(kept), ctx)}</details>`, verdict.action, ctx) : nothing };
   }
   const clock = started(kept, ctx);
-  return { change: false, sheets: ['card', 'checklist'], after: day, ...(clock ? onClock(clock, kept, ctx) : onMeter(kept, ctx)) };
+  const view = clock ? onClock(clock, kept, ctx) : onMeter(kept, ctx);
+  const sentence = answer.fit?.fits === false ? `${ctx.text('result.setUpTooSmall')} ${view.sentence}` : view.sentence;
+  return { change: false, sheets: ['card', 'checklist'], after: day, ...view, sentence };
 }
