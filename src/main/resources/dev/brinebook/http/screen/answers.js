@@ -72,8 +72,10 @@ function hardDaysLine(then, now, ctx) {
 function reviewed(kept, ctx) {
   const { answer } = kept;
   const { asFound, setRight, verdict } = answer;
-  const better = setRight ?? asFound;
-  const range = better?.hardDaysRange;
+  const rung = verdict.ladder.find(each => isAdvised(each, verdict));
+  // The step that is advised, of which the answer may hold the range too.
+  const better = rung?.hardDays === undefined ? setRight ?? asFound : rung;
+  const range = [setRight, asFound].find(each => each && each.hardDays === better.hardDays)?.hardDaysRange;
   return { sentence: verdict.sentence, sure: ctx.text(CONFIDENCE[verdict.confidence]),
     figure: better && hardDaysLine(better.hardDays, asFound.hardDays, ctx),
     range: yearsWords(range, ctx),

@@ -40,6 +40,9 @@ function onMeter(kept, ctx) {
     why: [answer.tradeOff?.why, range?.sentence, answer.readings?.sentence].filter(Boolean) };
 }
 
+/** Shortcomings of its size, which come before any setting. */
+const TOO_SMALL = ['intervalTooShort', 'runsHard', 'serviceStandardNotMet'];
+
 /** Settings first, then the day. Where no softener is needed or the water is treated first, that stands before them. */
 export function toSetUp(kept, ctx) {
   const { answer } = kept;
@@ -51,6 +54,6 @@ export function toSetUp(kept, ctx) {
   }
   const clock = started(kept, ctx);
   const view = clock ? onClock(clock, kept, ctx) : onMeter(kept, ctx);
-  const sentence = answer.fit?.fits === false ? `${ctx.text('result.setUpTooSmall')} ${view.sentence}` : view.sentence;
+  const sentence = (answer.fit?.shortcomings ?? []).some(each => TOO_SMALL.includes(each)) ? `${ctx.text('result.setUpTooSmall')} ${view.sentence}` : view.sentence;
   return { change: false, sheets: ['card', 'checklist'], after: day, ...view, sentence };
 }
