@@ -575,9 +575,16 @@ function loadParts() {
   return coming;
 }
 
+/** The style of answers, which no page before them needs. */
+function styled() {
+  return new Promise((done, failed) => {
+    document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/workbench/result.css', onload: done, onerror: () => failed(new TypeError('no style')) }));
+  });
+}
+
 async function fetchParts() {
   preload(PARTS);
-  const modules = await Promise.all([import('./case-page.js'), import('./fields.js'), import('./result.js'), import('./compare.js')]);
+  const [, ...modules] = await Promise.all([styled(), import('./case-page.js'), import('./fields.js'), import('./result.js'), import('./compare.js')]);
   parts = Object.assign({}, ...modules);
 }
 

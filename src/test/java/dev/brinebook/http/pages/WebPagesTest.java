@@ -67,10 +67,10 @@ class WebPagesTest {
 
     /** Every module that a page loads is served; what is drawn first is small, and so is the whole of a first visit. Limits: our own. */
     @ParameterizedTest
-    @CsvSource({"/workbench/start.js, 8, 27000", "/workbench/app.js, 20, 60000"})
+    @CsvSource({"/workbench/start.js, 8, 25000", "/workbench/app.js, 20, 58000"})
     void theFirstViewIsSmall(String script, int least, int most) throws IOException {
         Map<String, byte[]> loaded = new TreeMap<>();
-        Deque<String> wanted = new ArrayDeque<>(List.of("/", "/workbench/workbench.css", "/workbench/result.css", script,
+        Deque<String> wanted = new ArrayDeque<>(List.of("/", "/workbench/workbench.css", script,
                 "/workbench/text-de.js", "/v1/units"));
         while (!wanted.isEmpty()) {
             String path = wanted.pop();
