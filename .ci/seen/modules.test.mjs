@@ -193,6 +193,10 @@ test('every field of every question is in the contract of its operation', () => 
     assert.ok(questions.QUESTIONS[id].needed.length <= 6, id);
   }
 });
+test('the front page, which is drawn before the rest has come, has every question in its order', () => {
+  const [, list] = /QUESTION_IDS = \[([^\]]*)\]/.exec(readFileSync('src/main/resources/dev/brinebook/http/screen/front.js', 'utf8'));
+  assert.deepEqual(list.split(',').map(each => each.trim().replaceAll("'", '')), ids);
+});
 test('every field and every choice has its words', () => {
   const english = new Set(readFileSync('src/main/resources/text/en.properties', 'utf8').split('\n').map(line => line.split(' = ')[0]));
   const missing = [];
