@@ -32,10 +32,10 @@ public final class WebPages {
     private static final String SCRIPT = "text/javascript";
 
     /** Modules of the workbench, in the order in which a browser needs them. */
-    private static final List<String> MODULES = List.of("start.js", "app.js", "book.js", "calculator.js", "case.js", "case-page.js", "contract.js",
-            "country.js", "example.js", "fields.js", "front.js", "pages.js", "paste.js", "questions.js", "rounding.js", "texts.js", "units.js",
-            "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "month.js", "more.js", "own-readings.js",
-            "result.js", "set-up.js", "settings.js", "uncertain.js");
+    private static final List<String> MODULES = List.of("start.js", "app.js", "book.js", "calculator.js", "case.js", "case-page.js",
+            "contract.js", "country.js", "example.js", "fields.js", "front.js", "pages.js", "paste.js", "questions.js", "rounding.js",
+            "texts.js", "units.js", "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "month.js", "more.js",
+            "own-readings.js", "result.js", "set-up.js", "settings.js", "uncertain.js");
     private static final List<String> STYLES = List.of("workbench.css", "result.css");
 
     /** Texts of the workbench, by the beginnings of their ids. */
