@@ -31,10 +31,19 @@ function lab(rgb) {
 }
 const distance = (a, b) => Math.hypot(...lab(a).map((each, i) => each - lab(b)[i]));
 
+/** What the system has, what was chosen on the page, and where it is seen. */
+const VIEWS = [['light', 'system', 'screen'], ['dark', 'system', 'screen'], ['light', 'dark', 'screen'], ['dark', 'light', 'screen'], ['dark', 'system', 'print'], ['light', 'dark', 'print']];
+
 export async function colours() {
   const least = { text: Infinity, marks: Infinity, series: Infinity };
-  for (const scheme of ['light', 'dark']) {
+  const seen = new Map();
+  for (const [scheme, look, media] of VIEWS) {
     const page = await open(ORIGIN, { scheme });
+    await page.locator('.questions').waitFor();
+    await page.evaluate(chosen => localStorage.setItem('brinebook.look', chosen), look);
+    await page.reload();
+    await page.locator('.questions').waitFor();
+    await page.emulateMedia({ media });
     const tokens = await page.evaluate(names => {
       const canvas = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
       return Object.fromEntries(names.map(name => {
@@ -43,6 +52,11 @@ export async function colours() {
         return [name, [...canvas.getImageData(0, 0, 1, 1).data].slice(0, 3).map(each => each / 255)];
       }));
     }, ['paper', 'card', 'edge', 'on-accent', ...WRITTEN, ...SERIES]);
+    const isDark = media === 'screen' && (look === 'dark' || (look === 'system' && scheme === 'dark'));
+    const grounds = JSON.stringify(tokens);
+    assert.ok(!seen.has(isDark) || seen.get(isDark) === grounds, `${scheme}, ${look}, ${media}: other colours than elsewhere`);
+    seen.set(isDark, grounds);
+    assert.equal(luminance(tokens.paper) < 0.2, isDark, `${scheme}, ${look}, ${media}: is it dark`);
     const check = (kind, name, ground, wanted) => {
       const ratio = contrast(tokens[name], tokens[ground]);
       least[kind] = Math.min(least[kind], ratio);

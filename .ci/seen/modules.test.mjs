@@ -127,6 +127,14 @@ test('a file is the same bytes after a round trip', () => {
   assert.equal(cases.fromFile('[]'), null);
 });
 
+// At most once a month, a month being thirty days: our own.
+table('a reminder to export', [
+  ['no case', [], null, null, false], ['a new case, and nothing before', [{ changed: '2026-03-01' }], null, null, false], ['the month has just begun', [{ changed: '2026-03-01' }], null, '2026-03-01', false],
+  ['a month later', [{ changed: '2026-03-01' }], null, '2026-02-03', true], ['later was said', [{ changed: '2026-03-01' }], '2026-01-01', '2026-03-01', false],
+  ['changed since a month-old export', [{ changed: '2026-03-01' }], '2026-02-01', '2026-01-01', true], ['exported, and not changed since', [{ changed: '2026-01-01' }], '2026-01-02', '2026-01-01', false],
+  ['exported this month', [{ changed: '2026-03-04' }], '2026-03-01', '2026-01-01', false], ['only a deleted one was changed', [{ changed: '2026-03-01', deleted: '2026-03-02' }], '2026-01-02', '2026-01-01', false],
+], (name, book, exported, reminded, expected) => assert.equal(cases.isToExport(book, exported, reminded, now.getTime()), expected));
+
 test('an import says what it does', () => {
   const mine = [{ id: 'a', changed: '2026-01-02' }, { id: 'b', changed: '2026-01-02' }, { id: 'c', changed: '2026-01-02' }];
   const plan = cases.importPlan(mine, [{ id: 'a', changed: '2026-01-03' }, { id: 'b', changed: '2026-01-01' }, { id: 'c', changed: '2026-01-02' }, { id: 'd', changed: '2026-01-01' }]);
@@ -142,6 +150,11 @@ table('lines of a meter are read', [
   const read = pastes.rowsOf(text, monthFirst);
   assert.deepEqual(read.rows.map(({ date, value }) => [date, value]), rows);
   assert.equal(read.faults.length, faults);
+});
+test('a date without a number is a day that is not known, never 0', () => {
+  const read = pastes.daysOf({ text: '2026-03-01 1\n2026-03-02\n2026-03-03; \n2026-03-04;-\n2026-03-05 0\n2026-03-07 4\n2026-03-08,', unit: 'L', kind: 'volume' });
+  assert.deepEqual([read.ready, read.unknown, read.faults], [true, 5, []]);
+  assert.deepEqual(read.series, { firstDate: '2026-03-01', unit: 'L', values: [1, 0, 4], missing: ['2026-03-02', '2026-03-03', '2026-03-04', '2026-03-06'] });
 });
 test('days that were not given are missing', () => {
   assert.deepEqual(pastes.daysOf({ text: '2026-03-01 1\n2026-03-04 4', unit: 'L', kind: 'volume' }).series,
@@ -180,6 +193,10 @@ test('every field of every question is in the contract of its operation', () => 
     assert.ok(questions.QUESTIONS[id].needed.length <= 6, id);
   }
 });
+test('the front page, which is drawn before the rest has come, has every question in its order', () => {
+  const [, list] = /QUESTION_IDS = \[([^\]]*)\]/.exec(readFileSync('src/main/resources/dev/brinebook/http/screen/front.js', 'utf8'));
+  assert.deepEqual(list.split(',').map(each => each.trim().replaceAll("'", '')), ids);
+});
 test('every field and every choice has its words', () => {
   const english = new Set(readFileSync('src/main/resources/text/en.properties', 'utf8').split('\n').map(line => line.split(' = ')[0]));
   const missing = [];
@@ -208,6 +225,14 @@ table('a question becomes a request', [
   assert.equal(job.operation, operation);
   assert.deepEqual(Object.keys(job.request).sort(), parts);
   assert.equal(questions.requestOf(id, {}, US), null);
+});
+// Degrees by country: common practice. The contract's own countries have their steps by themselves.
+table('settings are in the degrees of the reader', [['US', undefined], ['DE', undefined], ['AT', undefined], ['FR', undefined], ['GB', undefined], ['CH', { value: 1, unit: 'fH' }], ['ES', { value: 1, unit: 'fH' }],
+  ['MX', { value: 10, unit: 'mg/L' }], ['CA', { value: 10, unit: 'mg/L' }], ['IE', { value: 10, unit: 'mg/L' }]], (code, expected) => {
+  const country = countries.countryOf(code);
+  assert.deepEqual(questions.requestOf('hard', family, country).request.preferences?.controller.hardnessStep, expected);
+  const control = { kind: 'meteredDelayed', hardnessSetting: { value: 20, unit: 'dH' } };
+  assert.equal(questions.requestOf('hard', { ...family, softener: { ...family.softener, control } }, country).request.preferences, undefined);
 });
 test('what a meter showed has no days before the service made them', () => {
   const { request } = questions.requestOf('readings', { ...family, days: { ...family.days, kind: 'register' } }, US);

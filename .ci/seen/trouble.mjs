@@ -1,7 +1,7 @@
 // What goes wrong in a basement: no signal, a slow or failing service, two tabs, a full device, old cases, broken links.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { LAPTOP, ORIGIN, PHONE, QUESTIONS, answer, asked, begin, close, open, room, settled, start, stop, toAnswer } from './stage.mjs';
+import { LAPTOP, ORIGIN, PHONE, QUESTIONS, answer, asked, begin, close, example, open, room, settled, start, stop, toAnswer } from './stage.mjs';
 
 const READINGS = { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 5 },
   softener: { resinVolume: { value: 1.5, unit: 'ft3' }, control: { kind: 'clock', everyDays: 3 } } };
@@ -275,7 +275,107 @@ async function assumed() {
   }
 }
 
-const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed };
+/** A day that was left empty is not known: the week waits for it, and a date without a number is left out. Then there is one next step. */
+async function emptyDays() {
+  const page = await asked('worth');
+  const sent = [];
+  page.on('request', request => { if (request.method() === 'POST') { sent.push(request.postDataJSON()); } });
+  await answer(page, 'worth');
+  await page.locator('#more-household > summary').click();
+  await page.locator('#f-household-use').selectOption('weeklyUse');
+  const days = page.locator('.days-use input');
+  await days.nth(5).fill('300');
+  await days.nth(6).fill('250');
+  await page.locator('.days-use + .hint').waitFor();
+  await page.waitForTimeout(600);
+  assert.equal(sent.filter(each => each.household.weeklyUse).length, 0, 'a week with empty days was sent');
+  for (let day = 0; day < 5; day++) { await days.nth(day).fill('0'); }
+  await settled(page);
+  assert.deepEqual(sent.at(-1).household.weeklyUse.map(({ value }) => value), [0, 0, 0, 0, 0, 300, 250]);
+  await page.goto(`${ORIGIN}/#/`);
+  await begin(page, 'readings');
+  await page.fill('#f-days', '2026-03-01 250\n2026-03-02\n2026-03-03 0\n2026-03-04 310\n2026-03-05 290');
+  for (const [selector, text] of QUESTIONS.readings.fields) { await page.locator(selector).pressSequentially(text); }
+  await settled(page);
+  assert.deepEqual([sent.at(-1).days.values, sent.at(-1).days.missing], [[250, 0, 310, 290], ['2026-03-02']]);
+  await page.locator('.verdict .primary').click();
+  await page.locator('.demand[open] .lead').waitFor();
+  assert.deepEqual(sent.at(-1).household.dailySeries.missing, ['2026-03-02'], 'the next step is asked of other days');
+  await close(page);
+}
+
+/** A softener that is set up has nothing before it: settings in the order of the controller, then the day, and no steps compared. */
+async function setUp() {
+  const page = await asked('setup');
+  await answer(page, 'setup');
+  const names = await page.locator('.settings dt').allInnerTexts();
+  assert.deepEqual([names[0], names[1], names.at(-1)], ['Hardness', 'Capacity', 'Hour of regeneration']);
+  const order = await page.locator('.result h2').evaluateAll(all => all.map(each => each.id).filter(Boolean));
+  assert.ok(order.indexOf('result-settings') >= 0 && order.indexOf('result-settings') < order.indexOf('result-day'), order.join(' '));
+  assert.equal(await page.locator('#result-steps, .ladder, .change').count(), 0, 'a new softener is compared with none');
+  await close(page);
+}
+
+/** The example month: each day as the service has it, which ends at what the service says is left; the reserve is the one to set. */
+async function exampleMonth() {
+  const page = await asked('worth');
+  const schedules = [];
+  let assessed;
+  page.on('response', async response => {
+    if (response.url().includes('/v1/regeneration-schedule')) { schedules.push(await response.json()); }
+    if (response.url().endsWith('/v1/assessment')) { assessed = await response.json(); }
+  });
+  await example(page);
+  await page.locator('.demand > summary').first().click();
+  await page.locator('.demand .drawing .on-line').waitFor();
+  assert.equal(schedules.length, 2);
+  for (const { firstDate, capacity, policies: [policy, daily] } of schedules) {
+    const took = daily.events.map(each => capacity.value - each.capacityThrownAway.value);
+    const [steps, other] = await page.evaluate(async ([date, full, each, one]) => {
+      const { dailySteps, regenerationsOf } = await import('/workbench/month.js');
+      const regenerations = regenerationsOf(one, date);
+      const moved = regenerations.map(({ day, left }) => ({ day: day + 1, left }));
+      return [dailySteps(full, each, regenerations), dailySteps(full, each, moved)];
+    }, [firstDate, capacity.value, took, policy]);
+    assert.ok(steps.length > took.length && steps.every(({ left }) => left >= 0 && left <= capacity.value));
+    assert.equal(other, null, 'days that do not agree with the service are drawn');
+  }
+  const { reserve, unit = reserve.unit } = assessed.settings;
+  assert.equal((await page.locator('.demand .on-line').textContent()).replaceAll(/\s/g, ' '), `Reserve: ${reserve.value} ${unit}`);
+  await close(page);
+}
+
+/** A month after the first case one line asks to export; Later is for a month, and after an export nothing asks until something changed. */
+async function reminder() {
+  const page = await asked('fits');
+  await answer(page, 'fits');
+  await page.waitForTimeout(300);
+  const line = page.locator('.remind');
+  const ago = (name, days) => page.evaluate(([key, back]) => localStorage.setItem(`brinebook.${key}`, new Date(Date.now() - back * 86400000).toISOString()), [name, days]);
+  const front = async () => { await page.goto('about:blank'); await page.goto(ORIGIN); await page.locator('.recent').waitFor(); };
+  await front();
+  assert.equal(await line.count(), 0, 'it reminds at once');
+  await ago('reminded', 31);
+  await front();
+  await line.waitFor();
+  await line.locator('button').last().click();
+  await line.waitFor({ state: 'detached' });
+  await front();
+  assert.equal(await line.count(), 0, 'later is no month');
+  await ago('reminded', 31);
+  await front();
+  const saved = page.waitForEvent('download');
+  await line.locator('button').first().click();
+  assert.equal(JSON.parse(readFileSync(await (await saved).path())).cases.length, 1);
+  await line.waitFor({ state: 'detached' });
+  await ago('reminded', 62);
+  await ago('exported', 0);
+  await front();
+  assert.equal(await line.count(), 0, 'it reminds though nothing was changed since the export');
+  await close(page);
+}
+
+const TRIALS = { stale, badValue, away, offline, twoTabs, full, older, links, book, compared, assumed, emptyDays, setUp, exampleMonth, reminder };
 
 export async function trouble(only) {
   for (const [name, trial] of Object.entries(TRIALS).filter(([each]) => !only || each === only)) {

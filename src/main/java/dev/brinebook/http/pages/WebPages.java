@@ -4,6 +4,7 @@ package dev.brinebook.http.pages;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.http.Resources;
+import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.Cached;
 import dev.brinebook.text.Language;
 import io.javalin.http.Handler;
@@ -31,13 +32,15 @@ public final class WebPages {
     private static final String SCRIPT = "text/javascript";
 
     /** Modules of the workbench, in the order in which a browser needs them. */
-    private static final List<String> MODULES = List.of("app.js", "book.js", "calculator.js", "case.js", "case-page.js", "contract.js",
-            "country.js", "example.js", "fields.js", "pages.js", "paste.js", "questions.js", "rounding.js", "texts.js", "units.js",
-            "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "more.js", "result.js", "uncertain.js");
+    private static final List<String> MODULES = List.of("start.js", "app.js", "book.js", "calculator.js", "case.js", "case-page.js",
+            "contract.js", "country.js", "example.js", "fields.js", "front.js", "pages.js", "paste.js", "questions.js", "rounding.js",
+            "texts.js", "units.js", "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "month.js", "more.js",
+            "own-readings.js", "result.js", "set-up.js", "settings.js", "uncertain.js");
     private static final List<String> STYLES = List.of("workbench.css", "result.css");
 
     /** Texts of the workbench, by the beginnings of their ids. */
-    private static final Set<String> SHOWN = Set.of("screen.", "result.", "unit.");
+    private static final Set<String> SHOWN = Set.of("screen.", "result.");
+    private static final String UNIT = "unit.";
 
     /** Where a script wants its texts. */
     private static final String TEXTS = "{/* texts */}";
@@ -49,7 +52,7 @@ public final class WebPages {
     /** Paths and what answers them. The contract does not list them: no program calls them. */
     public static Map<String, Handler> routes() {
         Map<String, Handler> routes = new LinkedHashMap<>();
-        routes.put("/", page("workbench.html"));
+        routes.put("/", workbench());
         routes.put("/example-shop", page("shop.html"));
         routes.put("/element/brinebook.js", file(SCRIPT, small(withTexts("element.js", "element."))));
         routes.put("/element/answer.js", file(SCRIPT, small(withTexts("element-answer.js", "elementAnswer."))));
@@ -71,7 +74,7 @@ public final class WebPages {
 
     private static Map<String, byte[]> scripts() {
         Map<String, byte[]> scripts = new LinkedHashMap<>();
-        MODULES.forEach(name -> scripts.put("/workbench/" + name, Resources.own("screen/" + name)));
+        MODULES.forEach(name -> scripts.put("/workbench/" + name, small(Resources.own("screen/" + name))));
         scripts.put("/workbench/lit-html.js", Resources.library("lit-html", "lit-html.js"));
         scripts.put("/workbench/idb.js", Resources.library("idb", "build/index.js"));
         scripts.put("/workbench/wrap-idb-value.js", Resources.library("idb", "build/wrap-idb-value.js"));
@@ -80,11 +83,16 @@ public final class WebPages {
 
     /** One module for each language, so that a page loads the language in use alone. */
     private static Map<String, byte[]> texts() {
+        Set<String> units = Language.all().stream().flatMap(language -> language.texts().keySet().stream())
+                .filter(id -> id.startsWith(UNIT)).collect(Collectors.toSet()); // of which some have words in some languages alone
         Map<String, byte[]> texts = new TreeMap<>();
-        Language.all().forEach(language -> texts.put("/workbench/text-" + language.tag() + ".js",
-                ("export default " + json(textsOf(Language.ENGLISH.texts().keySet(), language,
-                        id -> SHOWN.contains(id.substring(0, id.indexOf('.') + 1)),
-                        Function.identity())) + ";\n").getBytes(StandardCharsets.UTF_8)));
+        for (Language language : Language.all()) {
+            Map<String, String> words = textsOf(Language.ENGLISH.texts().keySet(), language,
+                    id -> SHOWN.contains(id.substring(0, id.indexOf('.') + 1)), Function.identity());
+            units.forEach(id -> words.put(id, language.unit(id.substring(UNIT.length()))));
+            texts.put("/workbench/text-" + language.tag() + ".js",
+                    ("export default " + json(words) + ";\n").getBytes(StandardCharsets.UTF_8));
+        }
         return texts;
     }
 
@@ -105,7 +113,7 @@ public final class WebPages {
         }
     }
 
-    /** A script without its comments and indents, for pages of others: none of our texts holds what begins or ends a comment. */
+    /** A script without its comments and indents: none of our texts holds what begins or ends a comment. */
     private static byte[] small(byte[] script) {
         return COMMENT.matcher(new String(script, StandardCharsets.UTF_8)).replaceAll("").getBytes(StandardCharsets.UTF_8);
     }
@@ -131,6 +139,15 @@ public final class WebPages {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }
+    }
+
+    /** The workbench, with the words that its reader wants, so that a browser need not first find out which. */
+    private static Handler workbench() {
+        Handler page = page("workbench.html");
+        return context -> {
+            context.res().addHeader("Link", "</workbench/text-" + AnswerLanguage.of(context).tag() + ".js>; rel=modulepreload");
+            page.handle(context);
+        };
     }
 
     private static Handler page(String name) {

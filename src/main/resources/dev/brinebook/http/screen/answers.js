@@ -1,18 +1,35 @@
 // SPDX-License-Identifier: Apache-2.0
 /** What each operation's answer comes to on the screen: a sentence, a figure with its range, steps, settings, charts and reasons. */
-import { doses, pairs, phases } from './charts.js';
-import { counted, dateInWords, endsInWords, figuresOf, inOwnUnit, ofTwenty, words } from './figures.js';
+import { counted, endsInWords, figuresOf, inOwnUnit, ofTwenty, words, yearsWords } from './figures.js';
+import { isNarrow } from './fold.js';
 import { isAdvised, ladder, leastGain, nameOf, stepCharts } from './ladder.js';
-import { fold } from './fold.js';
 import { html, nothing } from './lit-html.js';
-import { monthOnDemand, surenessOnDemand } from './uncertain.js';
+import { monthOnDemand } from './month.js';
+import { backtested } from './own-readings.js';
+import { toSetUp } from './set-up.js';
+import { cycleChart, doseChart, pictures, settingsOf, settingsSection } from './settings.js';
+import { surenessOnDemand } from './uncertain.js';
 
-const rangeOf = (values, kind, ctx) => ctx.text('result.range', ...endsInWords(Math.min(...values), Math.max(...values), kind, ctx));
-
-/** The saving or the payback at the ends of what is not known exactly, where the answer has it for the same comparison. */
-function ends(answer, gain, of) {
+/** The ends of what is not known exactly, where the answer has them for the same comparison as its gain. */
+function ends(answer, gain) {
   if (answer.verdict.step !== 'convert' || gain.over !== 'asFound') { return []; }
-  return ['useUncertainty', 'testUncertainty'].flatMap(name => ['low', 'high'].map(end => of(answer[name]?.[end]))).filter(each => each !== undefined);
+  return ['useUncertainty', 'testUncertainty'].flatMap(name => ['low', 'high'].map(end => answer[name]?.[end])).filter(each => each?.savedPerYear);
+}
+
+/** The years to pay back at these ends, with a word where nothing is saved at one of them. */
+function yearsRange(all, ctx) {
+  const years = all.filter(each => each.savedPerYear.value > 0).map(each => each.simplePaybackYears?.value).filter(each => each !== undefined);
+  if (years.length === 0) { return ''; }
+  const [low, high] = endsInWords(Math.min(...years), Math.max(...years), 'years', ctx);
+  return years.length < all.length ? ctx.text('result.rangeOrNever', words(counted(Math.min(...years), 'years', 'down'), 'years', ctx)) : ctx.text('result.range', low, high);
+}
+
+/** The money saved at these ends: where one of them costs more, both are said in words. */
+function savedRange(all, ctx) {
+  if (all.length === 0) { return ''; }
+  const amounts = all.map(each => each.savedPerYear).sort((one, other) => one.value - other.value);
+  const [low, high] = [amounts[0], amounts.at(-1)].map(each => words({ ...each, value: Math.abs(each.value) }, 'money', ctx));
+  return ctx.text(amounts[0].value < 0 ? 'result.rangeMoreToLess' : 'result.range', low, high);
 }
 
 /** The one number of a verdict: the payback, else the saving, else the hard days, else the hardness. */
@@ -23,113 +40,17 @@ function headline(answer, ctx) {
     return { figure: answer.hardness && ctx.text('result.hardnessIs', words(answer.hardness.tested, 'hardness', ctx)) };
   }
   if (gain?.simplePaybackYears?.value > 0 && gain.savedPerYear.value > 0) {
-    const years = ends(answer, gain, end => end?.simplePaybackYears?.value);
+    const range = yearsRange(ends(answer, gain), ctx);
     return { figure: ctx.text('result.toPayBack', words(gain.simplePaybackYears.value, 'years', ctx)),
-      range: years.length ? rangeOf(years, 'years', ctx)
-        : gain.paysPercent === undefined ? '' : ctx.text('result.paysInCases', ofTwenty(gain.paysPercent)) };
+      range: range || (gain.paysPercent === undefined ? '' : ctx.text('result.paysInCases', ofTwenty(gain.paysPercent))) };
   }
   if (gain?.savedPerYear.value > 0) {
-    return { figure: ctx.text('result.savedAYear', words(gain.savedPerYear, 'money', ctx)) };
+    return { figure: ctx.text('result.savedAYear', words(gain.savedPerYear, 'money', ctx)), range: savedRange(ends(answer, gain), ctx) };
   }
   return rung.hardDays === undefined ? {} : { figure: ctx.text('result.hardDaysAYear', counted(rung.hardDays, 'hardDays')) };
 }
 
-const SETTINGS = { hardness: ['result.setHardness', 'setting'], capacity: ['result.setCapacity', 'setting'], meterVolume: ['result.setMeterVolume', 'water'],
-  reserve: ['result.setReserve', 'setting'], saltDose: ['result.setSaltDose', 'dose'], saltPerRegeneration: ['result.setSalt', 'setting'],
-  dayOverride: ['result.setDayOverride', 'settingDays'], regenerationHour: ['result.setHour', 'hour'], refillMinutes: ['result.setRefill', 'settingMinutes'],
-  refill: ['result.setRefill'], interval: ['result.setInterval'], backwash: ['result.setBackwash'], slowRinse: ['result.setSlowRinse'] };
-
-/** Where what is set now is shown: a salt dose that is read by weight stands beside the weight. */
-function placeOf({ setting, set }, settings) {
-  if (setting === 'refill') { return 'refillMinutes'; }
-  return setting === 'saltDose' && !set.includes('/') && settings.saltPerRegeneration ? 'saltPerRegeneration' : setting;
-}
-
-const CYCLE = { backwash: 'result.backwash', brineAndSlowRinse: 'result.brineAndSlowRinse', secondBackwash: 'result.secondBackwash', fastRinse: 'result.fastRinse', refill: 'result.refill' };
-
-/** The name of a setting that should be another: salt by weight is salt of a regeneration, whatever the resin. */
-const namedAs = ({ setting, shouldBe }) => (setting === 'reserve' ? 'result.reserve'
-  : setting === 'saltDose' && !shouldBe.includes('/') ? 'result.setSalt' : SETTINGS[setting]?.[0] ?? 'result.setOther');
-
-/** The settings of an answer as the controller takes them: where its salt is set by weight, a dose for the resin says the same twice. */
-const asSet = (settings, softener) => (softener?.saltPerRegeneration && settings.saltPerRegeneration ? { ...settings, saltDose: undefined } : settings);
-
-/** What to set, each with what it is now where that differs, and why; then the minutes of the regeneration. */
-function settingsTable({ answer, request }, ctx) {
-  const { findings = [], cycle } = answer;
-  const settings = answer.settings && asSet(answer.settings, request.softener);
-  if (!settings) { return nothing; }
-  const shown = figuresOf(answer, ctx);
-  const reason = new Map(settings.reasons.map(each => [each.setting, each.reason]));
-  const now = new Map(findings.map(each => [placeOf(each, settings), each.set]));
-  const typed = request.softener?.saltPerRegeneration;
-  if (typed && now.has('saltDose') && !settings.saltDose) {
-    now.set('saltPerRegeneration', words(typed, 'setting', ctx));
-    reason.set('saltPerRegeneration', reason.get('saltPerRegeneration') ?? reason.get('saltDose'));
-  }
-  const line = (name, figure, old, why) => html`<div><dt>${name}</dt><dd><strong>${figure}</strong>
-    ${old ? html`<span class="quiet">${ctx.text('result.now', old)}</span>` : nothing}<span class="reason">${why ?? ''}</span></dd></div>`;
-  return html`<dl class="settings">${Object.keys(SETTINGS).filter(name => settings[name] !== undefined).map(name =>
-    line(ctx.text(SETTINGS[name][0]), shown(`/settings/${name}`, SETTINGS[name][1]), now.get(name), reason.get(name)))}
-    ${(cycle?.steps ?? []).map((each, index) => [each, index]).filter(([each]) => each.step !== 'refill').map(([each, index]) =>
-    line(ctx.text(CYCLE[each.step]), shown(`/cycle/steps/${index}/wholeMinutes`, 'settingMinutes'), '', each.purpose))}</dl>`;
-}
-
-/** The steps of the regeneration as it is advised, one after another, each with the minutes that are set for it. */
-function cycleChart(cycle, settings, ctx) {
-  const timed = (cycle?.steps ?? []).filter(each => each.minutes !== undefined);
-  if (timed.length < 2) { return nothing; }
-  const minutes = each => (each.step === 'refill' && settings?.refillMinutes !== undefined ? words(settings.refillMinutes, 'settingMinutes', ctx)
-    : words(each.wholeMinutes ?? each.minutes, 'minutes', ctx));
-  const longest = timed.reduce((most, each) => each.minutes > most.minutes ? each : most);
-  return phases({ title: ctx.text('result.cycleTitle', ctx.text(CYCLE[longest.step]), minutes(longest)),
-    steps: timed.map(each => ({ name: ctx.text(CYCLE[each.step]), minutes: each.minutes, words: minutes(each) })), total: cycle.totalMinutes }, ctx);
-}
-
-/** Findings of one setting and one value are one line with several reasons. */
-const merged = findings => findings.reduce((lines, each) => {
-  const same = lines.find(line => line.setting === each.setting && line.shouldBe === each.shouldBe);
-  if (same) { same.reasons.push(each.why); } else { lines.push({ ...each, reasons: [each.why] }); }
-  return lines;
-}, []);
-
-/** Settings that should be others, as the service ranks them. */
-const findingsList = (findings, ctx) => html`<ol class="findings">${merged(findings).map(each => html`<li class=${each.severity}>
-  <h3>${ctx.text(namedAs(each))}</h3>
-  <p><strong>${each.shouldBe}</strong> <span class="quiet">${ctx.text('result.now', each.set)}</span></p>${each.reasons.map(reason => html`<p>${reason}</p>`)}</li>`)}</ol>`;
-
-const questionsList = (questions, ctx) => questions.length ? html`<h3>${ctx.text('result.readOff')}</h3>
-  <ul>${questions.map(each => html`<li>${each.question} <span class="quiet">${each.why}</span></li>`)}</ul>` : nothing;
-
-const settingsSection = (content, lead, ctx) => fold('result-settings', ctx.text('result.settings'), html`${lead ? html`<p class="lead">${lead}</p>` : nothing}${content}`);
-
-const pictures = (content, ctx) => fold('result-charts', ctx.text('result.charts'), content);
-
-/** Settings by the verdict: what is set now is corrected where it stays, and a meter's where there will be one. */
-function settingsOf(kept, ctx) {
-  const { answer } = kept;
-  const { verdict, findings = [], questions = [], settings } = answer;
-  if (['noneNeeded', 'treatFirst'].includes(verdict.step)) { return html`<p class="lead">${verdict.action}</p>`; }
-  const stays = ['asFound', 'setRight'].includes(verdict.step);
-  const corrections = findings.length ? html`<h3>${ctx.text('result.findings')}</h3>${findingsList(findings, ctx)}` : nothing;
-  return settingsSection(html`
-    ${stays ? corrections : settingsTable(kept, ctx)}
-    ${questionsList(questions, ctx)}
-    ${stays && settings ? html`<details><summary>${ctx.text('result.meterSettings')}</summary>${settingsTable(kept, ctx)}</details>` : nothing}
-    ${!stays && findings.length ? html`<details><summary>${ctx.text('result.untilThen')}</summary>${findingsList(findings, ctx)}</details>` : nothing}`,
-  verdict.action, ctx);
-}
-
 const CONFIDENCE = { high: 'result.sureHigh', medium: 'result.sureMedium', low: 'result.sureLow' };
-
-/** The dose that costs least, with the band of doses that cost nearly the same. */
-function doseChart(tradeOff, ctx) {
-  if (!(tradeOff?.doses?.length > 1) || !tradeOff.band) { return nothing; }
-  const dose = quantity => words(quantity, 'dose', ctx);
-  const { leastSaltDose, mostSaltDose } = tradeOff.band;
-  return doses({ title: ctx.text('result.doseTitle', dose(leastSaltDose), dose(mostSaltDose)), note: `${ctx.text('result.doseNote')} ${tradeOff.why ?? ''}`, tradeOff, dose,
-    money: quantity => words(quantity, 'money', ctx) }, ctx);
-}
 
 function assessed(kept, ctx) {
   const { answer } = kept;
@@ -142,23 +63,6 @@ function assessed(kept, ctx) {
       verdict.published?.sentence].filter(Boolean) };
 }
 
-/** The settings of one that is set up: they are the answer, and there is nothing before them to compare with. */
-function toSetUp(kept, ctx) {
-  const { settings, verdict, tradeOff } = kept.answer;
-  const usual = assessed(kept, ctx);
-  if (!settings || !['asFound', 'setRight'].includes(verdict.step)) { return usual; }
-  const range = tradeOff?.hardDaysRange;
-  const set = name => words(settings[name], 'setting', ctx);
-  return { ...usual, steps: nothing, sure: '',
-    sentence: ctx.text('result.setUpSentence', set('hardness'), set('capacity'), set('saltPerRegeneration'), set('reserve')),
-    figure: tradeOff?.intervalDays?.value && ctx.text('result.betweenRegenerations', words(tradeOff.intervalDays.value, 'days', ctx)),
-    range: yearsWords(range, ctx),
-    settings: settingsSection(settingsTable({ ...kept, answer: { ...kept.answer, findings: [] } }, ctx), '', ctx) };
-}
-
-/** Hard days of nine years in ten, where they differ. */
-const yearsWords = (range, ctx) => range && range.from !== range.to ? ctx.text('result.nineYears', range.from, range.to) : '';
-
 /** Hard days of a year, beside those of now where they are others. */
 function hardDaysLine(then, now, ctx) {
   const [better, worse] = [counted(then, 'hardDays'), counted(now, 'hardDays')];
@@ -168,8 +72,10 @@ function hardDaysLine(then, now, ctx) {
 function reviewed(kept, ctx) {
   const { answer } = kept;
   const { asFound, setRight, verdict } = answer;
-  const better = setRight ?? asFound;
-  const range = better?.hardDaysRange;
+  const rung = verdict.ladder.find(each => isAdvised(each, verdict));
+  // The step that is advised, of which the answer may hold the range too.
+  const better = rung?.hardDays === undefined ? setRight ?? asFound : rung;
+  const range = [setRight, asFound].find(each => each && each.hardDays === better.hardDays)?.hardDaysRange;
   return { sentence: verdict.sentence, sure: ctx.text(CONFIDENCE[verdict.confidence]),
     figure: better && hardDaysLine(better.hardDays, asFound.hardDays, ctx),
     range: yearsWords(range, ctx),
@@ -187,12 +93,13 @@ function candidateCard(candidate, index, chosen, ctx) {
   const lines = [['resinVolume', 'resin', 'result.resin'], ['daysBetweenRegenerations', 'days', 'result.days'], ['saltPerYear', 'saltYear', 'result.salt'],
     ['waterPerYear', 'waterYear', 'result.water'], ['hardDaysPerYear', 'hardDays', 'result.hardDays'], ['runningCostPerYear', 'money', 'result.costPerYear'],
     ['costPerYear', 'money', 'result.costWithPrice', LIFE_YEARS]];
+  const fits = ctx.text(candidate.fits ? 'result.fits' : 'result.fitsNot');
+  const content = html`<dl class="measures">${lines.filter(([name]) => candidate[name] !== undefined).map(([name, kind, id, ...slots]) => html`<div><dt>${ctx.text(id, ...slots)}</dt>
+      <dd>${shown(`/candidates/${index}/${name}`, kind)}</dd></div>`)}</dl>
+    ${candidate.reasons.map(reason => html`<p class="reason">${reason}</p>`)}`;
   return html`<li class="card ${chosen ? 'advised' : ''} ${candidate.fits ? '' : 'worse'}">
     ${chosen ? html`<p class="tag">${ctx.text('result.advised')}</p>` : nothing}
-    <h3>${candidate.sku}</h3><p>${ctx.text(candidate.fits ? 'result.fits' : 'result.fitsNot')}</p>
-    <dl class="measures">${lines.filter(([name]) => candidate[name] !== undefined).map(([name, kind, id, ...slots]) => html`<div><dt>${ctx.text(id, ...slots)}</dt>
-      <dd>${shown(`/candidates/${index}/${name}`, kind)}</dd></div>`)}</dl>
-    ${candidate.reasons.map(reason => html`<p class="reason">${reason}</p>`)}</li>`;
+    ${isNarrow() && !chosen ? html`<details><summary><h3>${candidate.sku}</h3><span class="aside">${fits}</span></summary>${content}</details>` : html`<h3>${candidate.sku}</h3><p>${fits}</p>${content}`}</li>`;
 }
 
 /** The size that fits, with the next smaller and the next larger one beside it; the others are folded. */
@@ -242,27 +149,9 @@ function classed(kept, ctx) {
       <h3>${ctx.text('result.inEveryUnit')}</h3><ul class="units">${answer.inEveryUnit.map((each, index) => html`<li><data value=${each.value} data-from=${`/inEveryUnit/${index}`} data-kind="own">${inOwnUnit(each, 'hardness', ctx)}</data></li>`)}</ul></section>` };
 }
 
-/** The own readings beside what was expected. */
-function backtested(kept, ctx) {
-  const { answer } = kept;
-  const { onTheseDays, predicted, usualHardDays, exceptionalDays = [] } = answer;
-  const lines = [['hardDays', 'halfDays', 'result.hardDaysThere'], ['regenerations', 'hardDays', 'result.regenerations'], ['salt', 'saltYear', 'result.saltUsed'], ['water', 'waterYear', 'result.waterUsed']];
-  return { sentence: answer.summary,
-    figure: ctx.text('result.hardDaysOnYours', counted(onTheseDays.hardDays, 'days'), answer.days),
-    range: usualHardDays && ctx.text('result.usual', usualHardDays.from, usualHardDays.to),
-    steps: html`<section class="pictures" aria-labelledby="result-charts"><h2 id="result-charts">${ctx.text('result.onYourDays')}</h2>
-      ${pairs({ title: ctx.text('result.backtestTitle', counted(onTheseDays.hardDays, 'days'), words(predicted.hardDays, 'halfDays', ctx)),
-        names: [ctx.text('result.expected'), ctx.text('result.yourDays')], rows: lines.map(([name, kind, id]) => ({ name: ctx.text(id),
-          values: [predicted[name], onTheseDays[name]].map(each => each.value ?? counted(each, kind === 'halfDays' ? 'days' : kind)), words: [predicted[name], onTheseDays[name]].map(each => words(each, kind, ctx)) })) }, ctx)}
-      <dl class="measures">${[['dailyUse', 'result.useMeasured'], ['expectedDailyUse', 'result.useExpected']].filter(([name]) => answer[name]).map(([name, id]) => html`<div>
-        <dt>${ctx.text(id)}</dt><dd>${figuresOf(answer, ctx)(`/${name}`, 'water')}</dd></div>`)}</dl>
-      ${exceptionalDays.length ? html`<h3>${ctx.text('result.exceptionalDays')}</h3><ul>${exceptionalDays.map((each, index) => html`<li>${dateInWords(each.date, ctx)}:
-        ${figuresOf(answer, ctx)(`/exceptionalDays/${index}/use`, 'water')}</li>`)}</ul>` : nothing}</section>` };
-}
-
 /** Whether one is needed at all comes first; the size that fits is what follows. */
 function wanted(kept, ctx) {
-  const view = sized(kept, ctx);
+  const view = { ...sized(kept, ctx), settings: nothing };
   const { verdict, hardness } = kept.answer;
   const without = verdict?.ladder.find(each => each.step === 'noneNeeded')?.reasons ?? [];
   return verdict?.step === 'replace' && without.length ? { ...view, sentence: [usual(hardness.tested, ctx), without.join(' ')].join('\n'), figure: ctx.text('result.hardnessIs', words(hardness.tested, 'hardness', ctx)), range: '' } : view;

@@ -4,49 +4,37 @@ import { openBook, photoFromText, photoToText } from './book.js';
 import { createCalculator, post } from './calculator.js';
 import { changed, duplicate, emptyCase, fromFile, fromLink, importPlan, isBegun, noSteps, opened, put, redo, takenOver, toFile, toLink, undo } from './case.js';
 import { isWithin, fieldOf, rangeIn } from './contract.js';
-import { countryOf, likelyCountry } from './country.js';
+import { countryOf } from './country.js';
 import { exampleOf } from './example.js';
+import { frontPage, nameOf } from './front.js';
 import { html, render } from './lit-html.js';
-import { bookPage, brokenPage, comparePage, countryPage, frontPage, nameOf, waitingPage } from './pages.js';
+import { bookPage, brokenPage, comparePage, countryPage, reminder, waitingPage } from './pages.js';
 import { daysOf } from './paste.js';
 import { FIELDS, PATHS, QUESTIONS, QUESTION_IDS, fieldAt, firstOf, isGiven, missingOf, moreOf, requestOf } from './questions.js';
 import { hourOf, numeral, shown } from './rounding.js';
-import { tagOf, textOf } from './texts.js';
-import { converted, factorsOf, nameUnits, parsed, symbol } from './units.js';
+import { LOOKS, begun, languageOf, preload, remembered, root, wear, wordsOf } from './start.js';
+import { converted, factorsOf, parsed, symbol } from './units.js';
 
 const NARROW = matchMedia('(max-width: 59.99rem)');
 const LONGEST_LINK = 2000;
 const UNDO_SHOWN_MS = 10000;
-const root = document.getElementById('app');
-
-/** Small choices of this device, which survive where nothing else does. */
-const remembered = {
-  get(name) { try { return localStorage.getItem(`brinebook.${name}`); } catch { return null; } },
-  set(name, value) { try { localStorage.setItem(`brinebook.${name}`, value); } catch { /* a browser that keeps nothing */ } },
-};
-
-const asked = navigator.languages ?? [navigator.language];
-const firstTag = remembered.get('language') ?? tagOf(asked);
+/** Pages are kept for the next visit once the first one has become quiet. */
+const KEEP_AFTER_MS = 1500;
 
 let state = {
-  route: { view: 'front' }, back: '#/', tag: firstTag, language: languageOf(firstTag), country: remembered.get('country') ?? likelyCountry(asked),
+  ...begun, route: { view: 'front' }, back: '#/',
   book: [], case: null, steps: noSteps(), calculation: { state: 'none', missing: [], errors: [], since: 0 }, checked: false, notice: null,
-  storage: null, persisted: null, exported: remembered.get('exported'), search: '', plan: null, pair: null, photo: null, away: false, unfolded: [],
+  storage: null, persisted: null, exported: remembered.get('exported'), reminded: remembered.get('reminded'), search: '', plan: null, pair: null, photo: null, away: false, unfolded: [],
 };
-let texts = {};
 let text = id => id;
 let factors = {};
 const contracts = {};
 /** What a case needs beside the front page: its form and its answers, loaded when the first one is opened. */
 let parts = null;
 let book = null;
+let opening = null;
 let known = null;
 let pending = Promise.resolve();
-
-/** Numbers and dates are written as the browser's own region has them, where it speaks the language. */
-function languageOf(tag) {
-  return asked.find(each => each.split('-')[0] === tag.split('-')[0]) ?? tag;
-}
 
 let due = false;
 
@@ -221,9 +209,10 @@ function step(move) {
 /** Writes the open case to the device, one after another. */
 function save(withSteps, photoToo = false) {
   const { case: open, steps } = state;
-  if (!book || !open) { return; }
+  if (!open) { return; }
   pending = pending.then(async () => {
     try {
+      await opening;
       const other = await book.save(open, withSteps ? steps : null, known, photoToo);
       known = open.changed;
       if (other && state.case?.id === open.id) {
@@ -232,6 +221,7 @@ function save(withSteps, photoToo = false) {
       }
       const { photo, ...row } = open;
       set({ book: [row, ...state.book.filter(each => each.id !== open.id)], storage: book.lasting ? null : 'none' });
+      if (!state.reminded) { remindAfter(new Date()); } // the month begins with the first case
       keepBook();
     } catch (fault) {
       set({ storage: fault.name === 'QuotaExceededError' ? 'full' : 'none' });
@@ -246,6 +236,13 @@ async function listed() {
   });
   set({ book: all });
   keepBook();
+  if (!state.reminded && all.length) { remindAfter(new Date()); }
+}
+
+/** From now on a month goes by before somebody is reminded to export. */
+function remindAfter(now) {
+  remembered.set('reminded', now.toISOString());
+  set({ reminded: now.toISOString() });
 }
 
 /** Asks the browser to keep the book, once there are two cases in it. */
@@ -294,9 +291,11 @@ async function exportCases(ids) {
   const cases = await book.withPhotos(state.book.filter(each => ids.includes(each.id)));
   const whole = await Promise.all(cases.map(async each => ({ ...each, photo: await photoToText(each.photo) })));
   download(new Blob([toFile(whole)], { type: 'application/json' }), 'brinebook.json');
-  const now = new Date().toISOString();
-  remembered.set('exported', now);
-  set({ exported: now });
+  if (state.book.every(each => each.deleted || ids.includes(each.id))) { // one case of several is no export of the book
+    const now = new Date().toISOString();
+    remembered.set('exported', now);
+    set({ exported: now });
+  }
 }
 
 async function openFile(input) {
@@ -382,6 +381,9 @@ const acts = {
     if (state.case) { calculate(); }
     draw();
   },
+  look(look) {
+    if (LOOKS.includes(look)) { remembered.set('look', look); wear(look); set({ look }); }
+  },
   edit: pointer => ctx.edit(pointer),
   go: submit,
   async example() {
@@ -399,6 +401,7 @@ const acts = {
   },
   search: search => set({ search }),
   exportAll: () => exportCases(state.book.filter(each => !each.deleted).map(each => each.id)),
+  later: () => remindAfter(new Date()),
   open: openFile, import: importPlanned, dismiss: () => set({ plan: null }),
   async restore(id) { await book.restore(id); await listed(); },
   other(id) { go(`#/compare/${state.pair[0].id}${id ? `/${id}` : ''}`); },
@@ -545,7 +548,7 @@ function view() {
   if (route.view === 'country') { return countryPage(state, shared); }
   if (route.view === 'compare') { return comparePage(state, { ...shared, compared: state.pair?.[1] && parts ? parts.compareView(state.pair[0], state.pair[1], ctx) : null }); }
   if (route.view === 'broken' || route.view === 'gone') { return brokenPage(state, shared); }
-  if (!state.case) { return frontPage(state, shared); }
+  if (!state.case) { return frontPage(state, { text, reminder: reminder(state, text, acts) }); }
   if (!parts) { return waitingPage(state, shared); }
   const ready = contracts[QUESTIONS[state.case.question].operation] !== undefined;
   const list = ready ? problems() : [];
@@ -563,9 +566,25 @@ function draw() {
   document.title = `${state.checked && drawing.problems.size ? `${text('screen.error')}: ` : ''}${title ? `${title} - ` : ''}Brinebook`;
 }
 
-async function loadParts() {
-  if (parts) { return; }
-  const modules = await Promise.all([import('./case-page.js'), import('./fields.js'), import('./result.js'), import('./compare.js')]);
+const PARTS = ['case-page', 'fields', 'result', 'compare', 'answers', 'charts', 'figures', 'fold', 'ladder', 'month', 'more', 'own-readings', 'set-up', 'settings', 'uncertain'];
+let coming = null;
+
+/** The form and the answers of a case, asked for once. */
+function loadParts() {
+  coming ??= fetchParts().catch(fault => { coming = null; throw fault; });
+  return coming;
+}
+
+/** The style of answers, which no page before them needs. */
+function styled() {
+  return new Promise((done, failed) => {
+    document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/workbench/result.css', onload: done, onerror: () => failed(new TypeError('no style')) }));
+  });
+}
+
+async function fetchParts() {
+  preload(PARTS);
+  const [, ...modules] = await Promise.all([styled(), import('./case-page.js'), import('./fields.js'), import('./result.js'), import('./compare.js')]);
   parts = Object.assign({}, ...modules);
 }
 
@@ -587,10 +606,16 @@ async function loadContract() {
   }
 }
 
-async function fetchContract(operation) {
-  const answer = await fetch(`/openapi/${operation}.json`);
-  if (!answer.ok) { throw new TypeError('no contract'); }
-  contracts[operation] = await answer.json();
+const asking = {};
+/** The rules of an operation, asked for once. */
+function fetchContract(operation) {
+  if (contracts[operation]) { return Promise.resolve(); }
+  asking[operation] ??= (async () => {
+    const answer = await fetch(`/openapi/${operation}.json`);
+    if (!answer.ok) { throw new TypeError('no contract'); }
+    contracts[operation] = await answer.json();
+  })().finally(() => { delete asking[operation]; });
+  return asking[operation];
 }
 
 async function loadUnits() {
@@ -623,6 +648,7 @@ async function follow() {
   } else if (view === 'shared') {
     shared(one ?? '', moved);
   } else if (view === 'compare') {
+    await opening;
     const pair = (await Promise.all([one, other].filter(Boolean).map(id => book.load(id)))).map(each => each.case).filter(Boolean);
     enter({ ...moved, route: { view: 'compare' }, pair });
   } else if (view === 'country') {
@@ -637,6 +663,7 @@ async function enterCase(id, answering, moved) {
     enter({ ...moved, route: { view: 'case', id }, answering });
     return;
   }
+  await opening;
   await pending;
   const there = await book.load(id);
   if (!there.case) { enter({ ...moved, route: { view: 'gone' }, case: null }); return; }
@@ -670,14 +697,10 @@ function enter(part) {
 }
 
 async function speak(tag) {
-  texts = (await import(`./text-${tag}.js`)).default;
+  text = await wordsOf(tag);
   state = { ...state, tag, language: languageOf(tag) };
-  text = textOf(texts, state.language);
-  nameUnits(texts);
-  document.documentElement.lang = tag;
 }
 
-/** Pages are kept for the next visit once this one is done. */
 async function keepPages() {
   if (!('serviceWorker' in navigator)) { return; }
   try {
@@ -687,12 +710,29 @@ async function keepPages() {
   } catch { /* private windows refuse; the pages work without */ }
 }
 
-async function begin() {
-  const starts = [speak(state.tag), openBook(otherTab).then(found => { book = found; })];
+/** Somebody is about to open a question: what it needs is fetched at once. */
+function warm({ target }) {
+  const id = target.closest?.('.questions a')?.hash.split('/')[2];
+  if (id) { Promise.all([loadParts(), fetchContract(QUESTIONS[id].operation)]).catch(() => { /* it is tried again when the question is open */ }); }
+}
+
+/** What comes after the front page: the book, its cases, and the parts of the next page, while somebody reads. */
+async function goOn() {
+  await opening;
+  if (!book.lasting) { set({ storage: 'none' }); }
+  await listed();
+  await book.empty();
+  const later = globalThis.requestIdleCallback ?? setTimeout;
+  later(() => loadParts().catch(() => {}).finally(() => setTimeout(keepPages, KEEP_AFTER_MS)));
+}
+
+/** Begins with the words of the page: the book opens beside it. */
+export async function begin(words) {
+  text = words;
+  opening = openBook(otherTab).then(found => { book = found; });
   loadUnits().catch(() => {});
-  await Promise.all(starts);
-  if (!book.lasting) { state = { ...state, storage: 'none' }; }
   addEventListener('hashchange', follow);
+  ['pointerdown', 'focusin'].forEach(each => root.addEventListener(each, warm));
   addEventListener('online', calculator.again);
   document.addEventListener('visibilitychange', () => { if (!document.hidden && state.calculation.state === 'offline') { calculator.again(); } });
   addEventListener('keydown', event => {
@@ -701,12 +741,8 @@ async function begin() {
     if (!(event.ctrlKey || event.metaKey) || !state.case || state.route.view === 'shared') { return; }
     if (key === 'z' && !event.shiftKey) { event.preventDefault(); step(undo); } else if (key === 'y' || (key === 'z' && event.shiftKey)) { event.preventDefault(); step(redo); }
   });
-  root.replaceChildren();
+  if (root.querySelector('.start')) { root.replaceChildren(); }
   await follow();
   performance.mark('interactive');
-  await listed();
-  await book.empty();
-  if (document.readyState === 'complete') { keepPages(); } else { addEventListener('load', keepPages, { once: true }); }
+  await goOn();
 }
-
-begin();

@@ -3,8 +3,8 @@
 import { isBegun } from './case.js';
 import { countryOf } from './country.js';
 import { fieldView, idOf } from './fields.js';
+import { countryLine, top } from './front.js';
 import { html, nothing } from './lit-html.js';
-import { countryLine, top } from './pages.js';
 import { FIELDS, QUESTIONS, QUESTION_IDS, firstOf, moneyIsKnown } from './questions.js';
 
 const GROUPS = ['days', 'water', 'household', 'softener', 'goods', 'money', 'cycle', 'site'];
@@ -91,8 +91,8 @@ export function casePage(state, { text, acts, form, problems, result, bar, answe
       <form novalidate @submit=${event => { event.preventDefault(); acts.go(); }}><fieldset class="whole" ?disabled=${locked}>
         ${parts ? html`${parts.first}${locked ? nothing : html`<p class="go"><button type="submit" class="primary">${text('screen.continue')}</button></p>`}
           <h2 class="refine">${text('screen.refine')}</h2>${parts.more}` : html`<p class="quiet">${text(state.away ? 'screen.formAway' : 'screen.formLoads')}</p>`}
-        ${locked ? nothing : about(state, text, acts)}</fieldset></form>
-      ${countryLine(state, text)}
+        ${locked || !parts ? nothing : about(state, text, acts)}</fieldset></form>
+      ${parts ? countryLine(state, text) : nothing}
     </div>
     <div class="answer" id="answer" tabindex="-1">
       ${locked ? copy('phone') : html`<p class="crumb phone"><a href="#/case/${open.id}">${text('screen.backToReadings')}</a></p>`}

@@ -142,3 +142,14 @@ export function importPlan(held, incoming) {
     return { case: each, does: mine.changed === each.changed ? 'same' : mine.changed < each.changed ? 'replace' : 'older' };
   });
 }
+
+const MONTH_MS = 30 * 86400000;
+
+/**
+ * Whether to remind of an export: at most once a month, and only where cases were changed since the last one.
+ * @param reminded when somebody was reminded last, or the month began with the first case
+ */
+export function isToExport(book, exported, reminded, now) {
+  const last = [exported, reminded].filter(Boolean).map(Date.parse);
+  return last.length > 0 && now - Math.max(...last) >= MONTH_MS && book.some(each => !each.deleted && (!exported || each.changed > exported));
+}

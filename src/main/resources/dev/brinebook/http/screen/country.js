@@ -4,9 +4,13 @@
  * from it. Usual units, bags and paper: common practice.
  */
 const METRIC = { units: 'metric', water: 'L', waterLarge: 'm3', mass: 'kg', dose: 'g/L', length: 'mm', resin: 'L', flow: 'L/min',
-  temperature: 'C', capacity: 'mol', bag: { value: 25, unit: 'kg' }, paper: 'A4' };
+  temperature: 'C', capacity: 'g', bag: { value: 25, unit: 'kg' }, paper: 'A4' };
 const US = { units: 'us', water: 'gal', waterLarge: 'gal', mass: 'lb', dose: 'lb/ft3', length: 'in', resin: 'ft3', flow: 'gpm',
   temperature: 'F', capacity: 'gr', bag: { value: 40, unit: 'lb' }, paper: 'letter' };
+
+/** Steps of a controller's hardness where the country of the contract has another degree: settings and sentences are in the reader's. */
+const MILLIGRAMS = { setting: { value: 10, unit: 'mg/L' } };
+const FRENCH = { setting: { value: 1, unit: 'fH' } };
 
 /** The currency of the usual prices of a country of the contract, which is that of its own money. */
 const PRICED_IN = { unitedStates: 'USD', germany: 'EUR', france: 'EUR', unitedKingdom: 'GBP', europeanUnion: 'EUR' };
@@ -14,17 +18,17 @@ const PRICED_IN = { unitedStates: 'USD', germany: 'EUR', france: 'EUR', unitedKi
 /** `home` is the country of the contract whose use and rules are taken, `own` whether they are this country's own. */
 const TABLE = {
   US: { ...US, hardness: 'gpg', beside: 'mg/L', money: 'USD', home: 'unitedStates', own: true },
-  CA: { ...METRIC, hardness: 'mg/L', beside: 'gpg', money: 'CAD', bag: { value: 20, unit: 'kg' }, paper: 'letter', home: 'unitedStates', own: false },
-  MX: { ...METRIC, hardness: 'mg/L', beside: 'gpg', money: 'MXN', paper: 'letter', home: 'unitedStates', own: false },
+  CA: { ...METRIC, ...MILLIGRAMS, hardness: 'mg/L', beside: 'gpg', money: 'CAD', bag: { value: 20, unit: 'kg' }, paper: 'letter', home: 'unitedStates', own: false },
+  MX: { ...METRIC, ...MILLIGRAMS, hardness: 'mg/L', beside: 'gpg', money: 'MXN', paper: 'letter', home: 'unitedStates', own: false },
   GB: { ...METRIC, hardness: 'mg/L', beside: 'gpg-imperial', money: 'GBP', home: 'unitedKingdom', own: true },
-  IE: { ...METRIC, hardness: 'mg/L', beside: 'gpg-imperial', money: 'EUR', home: 'europeanUnion', own: true },
+  IE: { ...METRIC, ...MILLIGRAMS, hardness: 'mg/L', beside: 'gpg-imperial', money: 'EUR', home: 'europeanUnion', own: true },
   DE: { ...METRIC, hardness: 'dH', beside: 'mmol/L', money: 'EUR', capacity: 'dH.m3', home: 'germany', own: true },
   AT: { ...METRIC, hardness: 'dH', beside: 'mmol/L', money: 'EUR', capacity: 'dH.m3', home: 'europeanUnion', own: true },
-  CH: { ...METRIC, hardness: 'fH', beside: 'mmol/L', money: 'CHF', capacity: 'fH.m3', home: 'europeanUnion', own: false },
+  CH: { ...METRIC, ...FRENCH, hardness: 'fH', beside: 'mmol/L', money: 'CHF', capacity: 'fH.m3', home: 'europeanUnion', own: false },
   FR: { ...METRIC, hardness: 'fH', beside: 'mg/L', money: 'EUR', capacity: 'fH.m3', home: 'france', own: true },
-  BE: { ...METRIC, hardness: 'fH', beside: 'mg/L', money: 'EUR', capacity: 'fH.m3', home: 'europeanUnion', own: true },
-  ES: { ...METRIC, hardness: 'fH', beside: 'mg/L', money: 'EUR', capacity: 'fH.m3', home: 'europeanUnion', own: true },
-  EU: { ...METRIC, hardness: 'mg/L', beside: 'mmol/L', money: 'EUR', home: 'europeanUnion', own: true },
+  BE: { ...METRIC, ...FRENCH, hardness: 'fH', beside: 'mg/L', money: 'EUR', capacity: 'fH.m3', home: 'europeanUnion', own: true },
+  ES: { ...METRIC, ...FRENCH, hardness: 'fH', beside: 'mg/L', money: 'EUR', capacity: 'fH.m3', home: 'europeanUnion', own: true },
+  EU: { ...METRIC, ...MILLIGRAMS, hardness: 'mg/L', beside: 'mmol/L', money: 'EUR', home: 'europeanUnion', own: true },
 };
 
 export const COUNTRIES = Object.keys(TABLE);

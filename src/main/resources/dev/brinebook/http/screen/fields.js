@@ -104,13 +104,18 @@ function rare(form, pointer, name, quantity) {
     <button type="button" class="small" @click=${() => form.set([[`/readings${pointer}`, { ...quantity, unit: 'mg/L' }]], pointer)}>${form.text('screen.itIs', 'mg/L')}</button></p>`;
 }
 
-/** "I do not know" and what is done instead. */
-function unknown(form, pointer, spec, rules, given) {
+/** "I do not know", beside the field. */
+function unknown(form, pointer, spec, given) {
   if (!spec.skip || given !== undefined) { return nothing; }
-  const guessed = form.case.guesses[pointer];
+  return html`<label class="tick"><input type="checkbox" .checked=${form.case.guesses[pointer] !== undefined}
+    @change=${event => form.set([['guess', pointer, event.target.checked ? 'unknown' : undefined], ['draft', pointer, undefined]], pointer)}> ${form.text('screen.doNotKnow')}</label>`;
+}
+
+/** What is taken instead of what is not known. */
+function instead(form, pointer, spec, rules, given) {
+  if (!spec.skip || given !== undefined || form.case.guesses[pointer] === undefined) { return nothing; }
   const usual = rules?.usual === undefined ? null : rules.usual.unit ? `${numeral(rules.usual.value, form.language)}\u00a0${symbol(rules.usual.unit)}` : String(rules.usual);
-  return html`<label class="tick"><input type="checkbox" .checked=${guessed !== undefined} @change=${event => form.set([['guess', pointer, event.target.checked ? 'unknown' : undefined], ['draft', pointer, undefined]], pointer)}>
-    ${form.text('screen.doNotKnow')}</label>${guessed === undefined ? nothing : html`<p class="hint">${usual ? form.text('screen.assumedValue', usual) : form.text('screen.assumedUsual')}</p>`}`;
+  return html`<p class="hint">${usual ? form.text('screen.assumedValue', usual) : form.text('screen.assumedUsual')}</p>`;
 }
 
 /** Only the class of the hardness may be known: the middle of it is taken, and marked. */
@@ -155,9 +160,9 @@ function quantity(form, name, pointer, rules, spec, optional, labelled = true) {
     : rules.units.length === 1 ? html`<span class="suffix" aria-hidden="true">${symbol(unit)}</span>`
       : html`<select aria-label=${form.text('screen.unitOf', labelOf(form, name))} @change=${event => rename(event.target.value)}>
         ${units.map(each => html`<option value=${each} ?selected=${each === unit}>${symbol(each)}</option>`)}</select>`}
-      ${name === 'hardness' && given && given.unit !== form.country.beside ? html`<span class="of beside">= ${shown({ value: form.convert(given.value, given.unit, form.country.beside), unit: form.country.beside }, 'hardness', { ...form.country, hardness: form.country.beside }, form.language, form.convert)}</span>` : nothing}</div>
+      ${name === 'hardness' && given && given.unit !== form.country.beside ? html`<span class="of beside">= ${shown({ value: form.convert(given.value, given.unit, form.country.beside), unit: form.country.beside }, 'hardness', { ...form.country, hardness: form.country.beside }, form.language, form.convert)}</span>` : nothing}${unknown(form, pointer, spec, given)}</div>
     ${choiceOfTwo(form, pointer, rules.units, unit)}${outside(form, pointer, rules, given?.value, unit)}${rare(form, pointer, name, given)}
-    ${below(form, pointer)}${unknown(form, pointer, spec, rules, given)}${classOnly(form, pointer, spec)}</div>`;
+    ${below(form, pointer)}${instead(form, pointer, spec, rules, given)}${classOnly(form, pointer, spec)}</div>`;
 }
 
 const UNIT_WORDS = { days: 'days', minutes: 'minutes', years: 'years', '%': 'percent', 'percent a year': 'percentYear', 'days a year': 'daysYear' };
@@ -176,8 +181,8 @@ function number(form, name, pointer, rules, spec, optional) {
       aria-describedby=${described(form, pointer, form.text(`screen.hint.${name}`) !== `screen.hint.${name}`)} aria-invalid=${form.problems.has(pointer) ? 'true' : nothing}
       @input=${event => typed(form, pointer, event.target.value, { whole })} @change=${() => settled(form, pointer)}>
       ${whole ? html`<button type="button" class="step" aria-label=${form.text('screen.less', labelOf(form, name))} ?disabled=${given === undefined || given <= (rules.range?.minimum ?? 0)} @click=${() => step(-1)}>−</button>
-        <button type="button" class="step" aria-label=${form.text('screen.moreOf', labelOf(form, name))} ?disabled=${given >= rules.range?.maximum} @click=${() => step(1)}>+</button>` : nothing}</div>
-    ${choiceOfTwo(form, pointer)}${outside(form, pointer, rules, given, null)}${below(form, pointer)}${unknown(form, pointer, spec, rules, given)}</div>`;
+        <button type="button" class="step" aria-label=${form.text('screen.moreOf', labelOf(form, name))} ?disabled=${given >= rules.range?.maximum} @click=${() => step(1)}>+</button>` : nothing}${unknown(form, pointer, spec, given)}</div>
+    ${choiceOfTwo(form, pointer)}${outside(form, pointer, rules, given, null)}${below(form, pointer)}${instead(form, pointer, spec, rules, given)}</div>`;
 }
 
 /** One of a list; a flag is yes, no or not known. */
@@ -269,7 +274,7 @@ function use(form, name) {
   const pattern = Object.keys(PATTERNS).find(each => PATTERNS[each] === house.occupancy?.pattern);
   const chosen = draftOf(form, '/household#use') ?? (house.weeklyUse ? 'weeklyUse' : house.dailyUse ? 'dailyUse' : pattern ?? 'people');
   const choose = each => form.set([['draft', '/household#use', each], ['/readings/household/dailyUse', undefined], ['/readings/household/weeklyUse', undefined],
-    ['draft', '/household/dailyUse', undefined], ['/readings/household/occupancy', PATTERNS[each] && each !== 'stays' ? { pattern: PATTERNS[each] } : undefined]], '/household#use');
+    ['draft', '/household/dailyUse', undefined], ['draft', '/household#week', undefined], ['/readings/household/occupancy', PATTERNS[each] && each !== 'stays' ? { pattern: PATTERNS[each] } : undefined]], '/household#use');
   return html`<div class="field">${label(form, name, '/household/use', null, true)}
     <select id=${idOf('/household/use')} data-pointer="/household/use" @change=${event => choose(event.target.value)}>${USES.map(each => html`<option value=${each} ?selected=${each === chosen}>${form.text(`screen.useBy.${each}`)}</option>`)}</select>
     ${hintOf(form, `screen.useHint.${chosen}`, '/household/use')}
@@ -282,16 +287,21 @@ function use(form, name) {
 function week(form) {
   const given = form.case.readings.household?.weeklyUse;
   const unit = given?.[0]?.unit ?? form.country.water;
+  // A day that was left empty is not known: all seven are needed, and only who types 0 means none.
+  const days = WEEKDAYS.map((none, day) => draftOf(form, '/household#week')?.[day] ?? given?.[day]?.value ?? null);
   const set = (index, text) => {
     const found = parsed(text, ['L', 'gal', 'm3']);
-    const values = Array.from({ length: 7 }, (none, day) => (day === index ? { value: found?.value ?? 0, unit } : given?.[day] ?? { value: 0, unit }));
-    const any = values.some(each => each.value > 0);
-    form.set([['draft', '/household#use', 'weeklyUse'], ['/readings/household/weeklyUse', any ? values : undefined],
+    const next = days.map((each, day) => (day === index ? found?.value ?? null : each));
+    const whole = next.every(each => each !== null);
+    form.set([['draft', '/household#use', 'weeklyUse'], ['draft', '/household#week', whole ? undefined : next],
+      ['/readings/household/weeklyUse', whole ? next.map(value => ({ value, unit })) : undefined],
       ['draft', `/household/weeklyUse/${index}`, found?.value !== undefined && written(found.value, form.language) === text ? undefined : text]], `/household/weeklyUse/${index}`);
   };
+  const open = days.filter(each => each === null).length;
   return html`<div class="days-use" role="group" aria-label=${form.text('screen.useBy.weeklyUse')}>${WEEKDAYS.map((day, index) => html`<label><span>${weekday(index, form.language, 'short')}</span>
-    <input inputmode="decimal" autocomplete="off" size="5" aria-label=${`${weekday(index, form.language, 'long')}, ${symbol(unit)}`} .value=${draftOf(form, `/household/weeklyUse/${index}`) ?? written(given?.[index]?.value, form.language)}
-      @input=${event => set(index, event.target.value)}></label>`)}<span class="suffix">${symbol(unit)}</span></div>`;
+    <input inputmode="decimal" autocomplete="off" size="5" aria-label=${`${weekday(index, form.language, 'long')}, ${symbol(unit)}`} .value=${draftOf(form, `/household/weeklyUse/${index}`) ?? written(days[index] ?? undefined, form.language)}
+      @input=${event => set(index, event.target.value)}></label>`)}<span class="suffix">${symbol(unit)}</span></div>
+    ${open > 0 && open < 7 ? html`<p class="hint" role="status">${form.text('screen.weekdaysOpen', open)}</p>` : nothing}`;
 }
 
 function stays(form) {
@@ -332,13 +342,13 @@ function days(form, name, pointer) {
   const units = ['L', 'm3', 'gal', 'gal-imperial', 'ft3'];
   return html`<div class="field"><label for=${idOf(pointer)}>${labelOf(form, name)}</label>
     <p class="hint" id="${idOf(pointer)}-hint">${form.text('screen.hint.days')}</p>
-    <textarea id=${idOf(pointer)} data-pointer=${pointer} rows="4" spellcheck="false" aria-describedby=${described(form, pointer, true)} .value=${pasted.text} @input=${event => set({ text: event.target.value })}></textarea>
-    <div class="pair"><div class="field"><label for="days-kind">${form.text('screen.daysKind')}</label><select id="days-kind" @change=${event => set({ kind: event.target.value })}>
-      ${['volume', 'register'].map(each => html`<option value=${each} ?selected=${each === pasted.kind}>${form.text(`screen.daysKind.${each}`)}</option>`)}</select></div>
-    <div class="field"><label for="days-unit">${form.text('screen.unit')}</label><select id="days-unit" @change=${event => set({ unit: event.target.value })}>
-      ${units.map(each => html`<option value=${each} ?selected=${each === pasted.unit}>${symbol(each)}</option>`)}</select></div></div>
+    <textarea id=${idOf(pointer)} data-pointer=${pointer} rows="3" spellcheck="false" aria-describedby=${described(form, pointer, true)} .value=${pasted.text} @input=${event => set({ text: event.target.value })}></textarea>
+    <div class="named"><span><label for="days-kind">${form.text('screen.daysKind')}</label><select id="days-kind" @change=${event => set({ kind: event.target.value })}>
+      ${['volume', 'register'].map(each => html`<option value=${each} ?selected=${each === pasted.kind}>${form.text(`screen.daysKind.${each}`)}</option>`)}</select></span>
+    <span><label for="days-unit">${form.text('screen.unit')}</label><select id="days-unit" @change=${event => set({ unit: event.target.value })}>
+      ${units.map(each => html`<option value=${each} ?selected=${each === pasted.unit}>${symbol(each)}</option>`)}</select></span></div>
     ${read ? html`<p class="hint ${read.faults.length ? 'warn' : ''}" role="status">${read.faults.length ? form.text('screen.badLines', String(read.faults.length), read.faults[0].text)
-    : read.twice?.length ? form.text('screen.twiceDate', read.twice[0]) : form.text('screen.daysRead', read.rows.length)}</p>` : nothing}
+    : read.twice?.length ? form.text('screen.twiceDate', read.twice[0]) : html`${form.text('screen.daysRead', read.rows.length)} ${read.unknown ? form.text('screen.daysUnknown', read.unknown) : nothing}`}</p>` : nothing}
     ${below(form, pointer)}</div>`;
 }
 

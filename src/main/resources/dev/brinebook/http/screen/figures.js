@@ -26,6 +26,17 @@ export function words(value, kind, ctx) {
 /** The ends of a range of plain numbers, each rounded away from the other; the unit is said once. */
 export const endsInWords = (low, high, kind, ctx) => [ctx.shown(counted(low, kind, 'down'), kind), words(counted(high, kind, 'up'), kind, ctx)];
 
+const size = ({ value, unit }) => ({ value: Math.abs(value), unit });
+
+/** Money that is gained, or lost: in words, as no sign stands before money. */
+export const gainInWords = (amount, ctx) => amount.value < 0 ? ctx.text('result.lost', words(size(amount), 'money', ctx)) : words(amount, 'money', ctx);
+
+/** From one amount that is gained to another; where one of them is lost, it says so. */
+export function gainsInWords(from, to, ctx) {
+  const id = from.value >= 0 ? 'result.fromTo' : to.value > 0 ? 'result.lostToGained' : 'result.lostToLost';
+  return ctx.text(id, words(size(from), 'money', ctx), words(size(to), 'money', ctx));
+}
+
 /** A quantity in its own unit, where it stands beside the same in others. */
 export function inOwnUnit({ value, unit }, kind, ctx) {
   const step = stepOf(kind, unit, value);
@@ -48,6 +59,9 @@ export function firstSentence(text, language) {
 
 /** A chance in percent as a count of twenty cases. */
 export const ofTwenty = percent => Math.round(percent / 5);
+
+/** Hard days of nine years in ten, where they differ. */
+export const yearsWords = (range, ctx) => range && range.from !== range.to ? ctx.text('result.nineYears', range.from, range.to) : '';
 
 /** A date of an answer in a language. */
 export const dateInWords = (date, ctx) => new Intl.DateTimeFormat(ctx.language, { dateStyle: 'medium', timeZone: 'UTC' }).format(new Date(date));

@@ -103,7 +103,7 @@ async function saveSheet(kept, sheet, type, ctx) {
   }
 }
 
-/** The menu of sheets. */
-export const sheets = (kept, ctx) => !ASSESSED.includes(kept.operation) ? nothing : fold('result-sheets', ctx.text('result.sheets'), html`<ul class="sheets">${SHEETS.map(([sheet, id]) => html`<li><span>${ctx.text(id)}</span>
+/** The menu of sheets: all, or those that are `wanted`. */
+export const sheets = (kept, wanted, ctx) => !ASSESSED.includes(kept.operation) ? nothing : fold('result-sheets', ctx.text('result.sheets'), html`<ul class="sheets">${SHEETS.filter(([sheet]) => !wanted || wanted.includes(sheet)).map(([sheet, id]) => html`<li><span>${ctx.text(id)}</span>
     ${[['application/pdf', 'result.asPdf'], ['text/html', 'result.asPage']].map(([type, how]) => html`<button type="button"
       aria-label=${`${ctx.text(id)}: ${ctx.text(how)}`} @click=${() => saveSheet(kept, sheet, type, ctx)}>${ctx.text(how)}</button>`)}</li>`)}</ul>`);

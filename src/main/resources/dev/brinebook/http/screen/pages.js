@@ -1,48 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 /** The pages as templates: pure functions of the state and of what can be done (`acts`), which app.js gives. */
+import { isToExport } from './case.js';
 import { COUNTRIES, countryOf } from './country.js';
+import { countryName, day, foot, nameOf, top } from './front.js';
 import { html, nothing } from './lit-html.js';
-import { QUESTION_IDS } from './questions.js';
 import { symbol } from './units.js';
 
-const countryName = (code, language) => new Intl.DisplayNames(language, { type: 'region' }).of(code);
-const day = (iso, language) => new Intl.DateTimeFormat(language, { dateStyle: 'medium' }).format(new Date(iso.length === 10 ? `${iso}T12:00:00` : iso));
-
-export const nameOf = (given, text, language) => given.name || text('screen.unnamed', day(given.seen, language));
-
-/** The line that says for which country numbers are shown. */
-export function countryLine(state, text) {
-  const country = countryOf(state.case?.country ?? state.country);
-  return html`<p class="country">${countryName(country.code, state.language)} · ${symbol(country.hardness)} · ${symbol(country.water)} · ${country.money}
-    <a href="#/country">${text('screen.change')}</a></p>`;
-}
-
-const notice = state => html`<p class="notice" role="status" aria-live="polite">${state.notice ? html`${state.notice.words}
-  ${state.notice.act ? html` <button type="button" class="small" @click=${state.notice.act.does}>${state.notice.act.words}</button>` : nothing}` : nothing}</p>`;
-
-export function top(state, text, more = nothing) {
-  const count = state.book.filter(each => !each.deleted).length;
-  return html`<header class="top"><a class="home" href="#/">Brinebook</a>${more}
-    <a class="cases" href="#/book">${text('screen.cases')}${count ? html` <span class="count">${count}</span>` : nothing}</a></header>${notice(state)}${storage(state, text)}`;
-}
-
-const STORAGE = { full: 'screen.storageFull', none: 'screen.storageNone', newer: 'screen.storageNone' };
-const storage = (state, text) => (state.storage && STORAGE[state.storage] ? html`<p class="note warn" role="alert">${text(STORAGE[state.storage])}</p>` : nothing);
-
-const foot = (state, text) => html`<footer>${countryLine(state, text)}<p>${text('screen.privacy')}</p>
-  <p><a href="/docs">${text('screen.docs')}</a> · <a href="/example-shop">${text('screen.shop')}</a></p></footer>`;
-
-/** The front page: the six questions. */
-export const frontPage = (state, { text }) => html`${top(state, text)}<main class="front">
-  <h1 tabindex="-1">${text('screen.whatToKnow')}</h1>
-  <nav aria-label=${text('screen.questions')}><ul class="questions">${QUESTION_IDS.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul></nav>
-  ${lastCases(state, text)}</main>${foot(state, text)}`;
-
-function lastCases(state, text) {
-  const cases = state.book.filter(each => !each.deleted).slice(0, 3);
-  return cases.length === 0 ? nothing : html`<section class="recent"><h2>${text('screen.lastCases')}</h2><ul class="rows">${cases.map(each => html`<li><a href="#/case/${each.id}">${nameOf(each, text, state.language)}</a>
-    <span class="quiet">${text(`screen.question.${each.question}`)} · ${day(each.changed, state.language)}</span></li>`)}</ul></section>`;
-}
+/** Once a month, where cases were changed since the last export: a word that they are on this device alone. */
+export const reminder = (state, text, acts) => (isToExport(state.book, state.exported, state.reminded, Date.now()) ? html`<p class="note remind"><span>${text('screen.remind')}</span>
+  <button type="button" class="small" @click=${acts.exportAll}>${text('screen.act.exportCase')}</button> <button type="button" class="small" @click=${acts.later}>${text('screen.later')}</button></p>` : nothing);
 
 /** Which country a house is in, and the language, which is another matter. */
 export function countryPage(state, { text, acts }) {
@@ -56,6 +22,8 @@ export function countryPage(state, { text, acts }) {
   })}</fieldset>
     <div class="field"><label for="language">${text('screen.language')}</label><select id="language" @change=${event => acts.language(event.target.value)}>
       ${['en', 'de', 'es', 'es-419', 'es-MX', 'fr'].map(tag => html`<option value=${tag} lang=${tag} ?selected=${tag === state.tag}>${new Intl.DisplayNames(tag, { type: 'language' }).of(tag)}</option>`)}</select></div>
+    <fieldset class="field looks"><legend>${text('screen.look')}</legend>${['system', 'light', 'dark'].map(look => html`<label class="tick"><input type="radio" name="look" value=${look} .checked=${state.look === look}
+      @change=${() => acts.look(look)}> ${text(`screen.look.${look}`)}</label>`)}</fieldset>
     <p><a class="button" href=${state.back}>${text('screen.done')}</a></p></main>`;
 }
 
@@ -64,7 +32,7 @@ export function bookPage(state, { text, acts }) {
   const wanted = state.search.trim().toLowerCase();
   const cases = state.book.filter(each => !each.deleted && nameOf(each, text, state.language).toLowerCase().includes(wanted));
   const gone = state.book.filter(each => each.deleted);
-  return html`${top(state, text)}<main class="plain"><h1 tabindex="-1">${text('screen.cases')}</h1>
+  return html`${top(state, text)}<main class="plain"><h1 tabindex="-1">${text('screen.cases')}</h1>${reminder(state, text, acts)}
     ${state.book.length > 3 ? html`<div class="field"><label for="search">${text('screen.search')}</label><input id="search" type="search" .value=${state.search} @input=${event => acts.search(event.target.value)}></div>` : nothing}
     ${cases.length === 0 ? html`<p>${text(wanted ? 'screen.noneFound' : 'screen.noCases')}</p>` : html`<ul class="rows book">${cases.map(each => caseRow(state, each, text, acts))}</ul>`}
     ${state.book.some(each => !each.deleted) ? nothing : html`<p><button type="button" @click=${acts.exampleCase}>${text('screen.tryExample')}</button></p>`}

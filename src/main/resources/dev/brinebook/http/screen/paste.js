@@ -22,6 +22,9 @@ export function dateOf(text, monthFirst) {
 
 const LINE = /^"?([\d./-]+)"?(?:[T ]\d{1,2}:\d{2}(?::\d{2})?)?[\s;,\t]+"?(-?[\d.,]+)"?\s*(?:[a-zA-Z³]+\s*)?$/;
 
+/** A date without a number: a day that is not known, never one without water. */
+const EMPTY = /^"?([\d./-]+)"?(?:[T ]\d{1,2}:\d{2}(?::\d{2})?)?[\s;,\t]*"?[-–?]?"?[\s;,\t]*$/;
+
 function numberOf(text) {
   const plain = text.includes(',') && text.includes('.') ? text.replaceAll(text.lastIndexOf(',') > text.lastIndexOf('.') ? '.' : ',', '') : text;
   const value = Number(plain.replace(',', '.'));
@@ -29,21 +32,23 @@ function numberOf(text) {
 }
 
 /**
- * The lines of a text: `rows` of `{ date, value }` by date, and `faults` of `{ line, text }` for lines that are neither a reading nor
- * a heading on the first line.
+ * The lines of a text: `rows` of `{ date, value }` by date, `empty` dates without a number, and `faults` of `{ line, text }` for lines
+ * that are neither a reading nor a heading on the first line.
  */
 export function rowsOf(text, monthFirst) {
   const rows = [];
+  const empty = [];
   const faults = [];
-  text.split(/\r?\n/).forEach((line, index) => {
-    if (line.trim() === '') { return; }
-    const match = LINE.exec(line.trim());
-    const date = match && dateOf(match[1], monthFirst);
+  text.split(/\r?\n/).forEach((whole, index) => {
+    const line = whole.trim();
+    if (line === '') { return; }
+    const [match, alone] = [LINE.exec(line), EMPTY.exec(line)];
+    const date = dateOf((match ?? alone)?.[1] ?? '', monthFirst);
     const value = match && numberOf(match[2]);
-    if (date && value !== null) { rows.push({ date, value }); } else if (index > 0 || /\d{3}/.test(line)) { faults.push({ line: index + 1, text: line.trim() }); }
+    if (date && alone) { empty.push(date); } else if (date && value !== null) { rows.push({ date, value }); } else if (index > 0 || /\d{3}/.test(line)) { faults.push({ line: index + 1, text: line }); }
   });
   rows.sort((one, other) => (one.date < other.date ? -1 : one.date > other.date ? 1 : 0));
-  return { rows, faults };
+  return { rows, empty, faults };
 }
 
 /** Days of use in a row from the first to the last date; those between that were not given are missing. */
@@ -63,17 +68,19 @@ const LEAST = 2;
 
 /**
  * What was pasted, `{ text, unit, kind: 'volume'|'register', monthFirst }`, read: `{ rows, faults, ready, series }` for volumes,
- * `{ rows, faults, ready, meter }` for what the meter showed, whose `meter` is the request that turns it into days.
+ * `{ rows, faults, ready, meter }` for what the meter showed, whose `meter` is the request that turns it into days. `unknown` counts
+ * the days that are left out, as no number was given for them.
  */
 export function daysOf(pasted) {
   if (!pasted?.text) { return null; }
-  const { rows, faults } = rowsOf(pasted.text, pasted.monthFirst);
+  const { rows, empty, faults } = rowsOf(pasted.text, pasted.monthFirst);
   const twice = rows.filter((row, index) => index > 0 && rows[index - 1].date === row.date).map(row => row.date);
   const ready = rows.length >= LEAST && faults.length === 0 && twice.length === 0;
-  if (!ready) { return { rows, faults, twice, ready }; }
+  const read = { rows, faults, twice, ready, unknown: empty.length };
+  if (!ready) { return read; }
   if (pasted.kind === 'register') {
-    return { rows, faults, twice, ready, meter: { meter: { unit: pasted.unit }, kind: 'register',
-      readings: rows.map(({ date, value }) => ({ at: `${date}T07:00`, value })) } };
+    return { ...read, meter: { meter: { unit: pasted.unit }, kind: 'register', readings: rows.map(({ date, value }) => ({ at: `${date}T07:00`, value })) } };
   }
-  return { rows, faults, twice, ready, series: seriesOf(rows, pasted.unit) };
+  const series = seriesOf(rows, pasted.unit);
+  return { ...read, series, unknown: new Set([...empty, ...(series.missing ?? [])]).size };
 }

@@ -157,6 +157,12 @@ function household(readings, country) {
   return given.country ? given : { ...given, country: country.home };
 }
 
+/** The step in which the controllers of a country set the hardness, where nothing says in which unit this one does. */
+function inDegreesOf(country, request) {
+  const known = request.preferences?.controller?.hardnessStep ?? request.softener?.control?.hardnessSetting;
+  return country.setting && !known ? put(request, '/preferences/controller/hardnessStep', country.setting) : request;
+}
+
 const PRICES_OF_ALL = ['saltBag', 'water', 'sewer'];
 
 /** Whether money can be in the country's own: where usual prices are in another currency, it needs all three prices. */
@@ -200,7 +206,7 @@ export function requestOf(question, readings, country) {
   const taken = Object.fromEntries(parts.filter(name => readings[name] !== undefined).map(name => [name, readings[name]]));
   const assumed = Object.entries(QUESTIONS[question].assumed ?? {}).filter(([pointer]) => at(taken, pointer) === undefined)
     .reduce((part, [pointer, value]) => put(part, pointer, value), taken);
-  const full = complete({ ...assumed, household: household(readings, country), units: country.units });
+  const full = inDegreesOf(country, complete({ ...assumed, household: household(readings, country), units: country.units }));
   const request = moneyIsKnown(full, country) ? full : withoutMoney(full);
   const series = question === 'readings' ? daysOf(readings.days).series : undefined;
   return { operation, path: PATHS[operation], request: series ? { ...request, days: series } : request };

@@ -18,10 +18,11 @@ function empty(calculation, ctx) {
 const STATES = { working: 'result.calculating', offline: 'result.waitsForConnection', failed: 'result.correctFirst' };
 
 /** What the answer waits for. */
-function stateInWords(calculation, ctx) {
+function stateInWords(calculation, ctx, short = false) {
   const missing = (calculation.missing ?? []).map(pointer => ctx.name(pointer)).filter(Boolean);
   const id = STATES[calculation.state];
-  return id ? ctx.text(id) : missing.length ? ctx.text('result.waitingFor', missing.join(', ')) : ctx.text('result.comesHere');
+  if (id || !missing.length) { return ctx.text(id ?? 'result.comesHere'); }
+  return short && missing.length > 2 ? ctx.text('result.waitingForMore', missing[0], missing.length - 1) : ctx.text('result.waitingFor', missing.join(', '));
 }
 
 /** The verdict: one sentence, one number with its range, what does not fit, one action. */
@@ -50,12 +51,13 @@ const shownAtOnce = (view, kept, stale, ctx) => html`
   ${verdict(view, kept.answer.fit, stale, ctx)}
   ${view.steps ?? nothing}
   ${view.settings ?? nothing}
+  ${view.after ?? nothing}
   ${cautions(kept.answer.cautions ?? [], ctx)}
-  ${wouldChange(kept.answer.verdict?.wouldChange ?? [], ctx)}
+  ${view.change === false ? nothing : wouldChange(kept.answer.verdict?.wouldChange ?? [], ctx)}
   ${view.charts ?? nothing}
   ${reasons(kept, view.why ?? [], ctx)}
   ${stale ? nothing : guesses(kept, ctx)}
-  ${stale ? nothing : sheets(kept, ctx)}`;
+  ${stale ? nothing : sheets(kept, view.sheets, ctx)}`;
 
 /**
  * The result of a case.
@@ -93,7 +95,7 @@ export function verdictBar(open, calculation, ctx) {
   const sentence = view ? firstSentence(view.sentence, ctx.language)[0] : '';
   const lines = calculation.state === 'fresh' ? html`<p class="bar-sentence">${sentence}</p>
     ${view.figure ? html`<p class="bar-figure"><strong>${view.figure}</strong> ${view.range ?? nothing}</p>` : nothing}`
-    : html`<p class="bar-state">${stateInWords(calculation, ctx)}</p>
+    : html`<p class="bar-state">${stateInWords(calculation, ctx, true)}</p>
     ${sentence ? html`<p class="bar-old">${ctx.text('result.answerBefore')}: ${sentence}</p>` : nothing}`;
   return html`<div role="status">${lines}</div>`;
 }

@@ -36,6 +36,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -66,11 +67,12 @@ class WebPagesTest {
         assertTrue(parts > 2, "it has some");
     }
 
-    /** Every module that a page loads is served, and of what a first visit needs the sum is small. Limit: our own. */
-    @Test
-    void theFirstViewIsSmall() throws IOException {
+    /** Every module that a page loads is served; what is drawn first is small, and so is the whole of a first visit. Limits: our own. */
+    @ParameterizedTest
+    @CsvSource({"/workbench/start.js, 8, 25000", "/workbench/app.js, 20, 58000"})
+    void theFirstViewIsSmall(String script, int least, int most) throws IOException {
         Map<String, byte[]> loaded = new TreeMap<>();
-        Deque<String> wanted = new ArrayDeque<>(List.of("/", "/workbench/workbench.css", "/workbench/result.css", "/workbench/app.js",
+        Deque<String> wanted = new ArrayDeque<>(List.of("/", "/workbench/workbench.css", script,
                 "/workbench/text-de.js", "/v1/units"));
         while (!wanted.isEmpty()) {
             String path = wanted.pop();
@@ -85,7 +87,17 @@ class WebPagesTest {
         for (byte[] content : loaded.values()) {
             size += packed(content);
         }
-        assertTrue(size <= 65_000 && loaded.size() > 15, size + " bytes in " + loaded.keySet());
+        assertTrue(size <= most && loaded.size() >= least, size + " bytes in " + loaded.keySet());
+    }
+
+    /** The words that a reader wants are named with the page. RFC 8288, 3; the relation: HTML, link type "modulepreload". */
+    @ParameterizedTest
+    @CsvSource({"de-AT, de", "es-AR, es-419", "es-MX, es-MX", "it, en"})
+    void thePageNamesTheWordsOfItsReader(String languages, String tag) {
+        Served.given().header("Accept-Language", languages).get("/").then().statusCode(200)
+                .header("Vary", containsString("Accept"));
+        List<String> links = Served.given().header("Accept-Language", languages).get("/").headers().getValues("Link");
+        assertTrue(links.contains("</workbench/text-" + tag + ".js>; rel=modulepreload"), links.toString());
     }
 
     /** Service Workers, W3C Working Draft, 2.1: a worker keeps what lies below its own path. */
