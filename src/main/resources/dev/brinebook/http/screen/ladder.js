@@ -11,6 +11,10 @@ export const isAdvised = (rung, verdict) => rung.step === verdict.step && rung.i
 /** The gain that a verdict speaks of: over the step below or over the softener as it is, whichever is less. */
 export const leastGain = rung => [rung?.overBelow, rung?.overAsFound].filter(Boolean).sort((a, b) => a.savedPerYear.value - b.savedPerYear.value)[0];
 
+/** The gains on a card: over the step below; on that of the verdict first what its sentence speaks of, where that is over what is there. */
+const gains = (rung, advised) => rung.step === 'noneNeeded' || !rung.overBelow ? []
+  : [...new Set([...advised ? [leastGain(rung)] : [], rung.overBelow])];
+
 /** What a step is called. */
 export const nameOf = (step, verdict) => verdict.ladder.find(rung => rung.step === step)?.name ?? step;
 
@@ -81,7 +85,7 @@ function card(rung, index, list, answer, horizon, ctx) {
     ${rung.settings ? html`<p class="quiet set">${rung.settings}</p>` : nothing}
     ${measures(rung, index, found, list, answer, ctx)}
     ${rung.reasons.map(reason => html`<p class="reason">${reason}</p>`)}
-    ${rung.overBelow && rung.step !== 'noneNeeded' ? gain(rung.overBelow, rung, verdict, horizon, ctx).map(sentence => html`<p>${sentence}</p>`) : nothing}`;
+    ${gains(rung, advised).flatMap(increment => gain(increment, rung, verdict, horizon, ctx)).map(sentence => html`<p>${sentence}</p>`)}`;
   return html`<li class="card ${advised ? 'advised' : ''} ${worse ? 'worse' : ''}">
     ${advised ? html`<p class="tag">${ctx.text('result.advised')}</p>` : nothing}
     ${isNarrow() && !advised ? html`<details><summary><h3>${name}</h3><span class="aside">${ctx.text('result.aYear', words(rung.costPerYear, 'money', ctx))}</span></summary>${content}</details>`
