@@ -8,6 +8,7 @@ import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 
 /** Looks at the interval of a clock. */
@@ -16,13 +17,10 @@ final class ClockReview {
     private ClockReview() {
     }
 
-    /** Whether another interval is to be set. */
+    /** Whether another interval is to be set; weekdays that the target has too stay. */
     static boolean changes(ExistingSoftener found, SetRight target) {
-        return setDays(found.policy(), days(target)) != days(target);
-    }
-
-    private static int days(SetRight target) {
-        return target.setup().policy().everyDays().orElseThrow();
+        OptionalInt days = target.setup().policy().everyDays();
+        return days.isPresent() && setDays(found.policy(), days.getAsInt()) != days.getAsInt();
     }
 
     /**
@@ -32,10 +30,13 @@ final class ClockReview {
      * @param served whether the existing clock setting meets the service standard
      */
     static List<Change> changes(ExistingSoftener found, SetRight target, DesignConditions duty, boolean served) {
-        int days = days(target);
+        if (!changes(found, target)) {
+            return List.of();
+        }
+        int days = target.setup().policy().everyDays().orElseThrow();
         double set = setDays(found.policy(), days);
         Optional<Finding.Code> limit = tooLong(set, duty);
-        if (set == days || !found.knows(Setting.INTERVAL) || !found.knows(Setting.SALT_DOSE) && limit.isEmpty()) {
+        if (!found.knows(Setting.INTERVAL) || !found.knows(Setting.SALT_DOSE) && limit.isEmpty()) {
             return List.of();
         }
         Finding.Code code = set < days ? Finding.Code.CLOCK_INTERVAL_SHORTER_THAN_NEEDED

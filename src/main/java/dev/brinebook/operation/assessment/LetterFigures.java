@@ -109,17 +109,17 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
         return sheet.money(option.at("costPerYear"), option.rung().costPerYear());
     }
 
-    /** The saving that the verdict states: over the step below or over now, whichever is less. */
+    /** The saving that the verdict states: over the settings until then, else over the step below or over now, whichever is less. */
     Optional<Gain> gain() {
         return advised.flatMap(option -> Stream.of(new Gain(option, "overBelow", option.rung().overBelow()),
                 new Gain(option, "overAsFound", option.rung().overAsFound())).filter(gain -> gain.increment() != null)
+                .filter(gain -> interim().isEmpty() || gain.over().equals("overBelow"))
                 .min(Comparator.comparing(gain -> gain.increment().savedPerYear().value())));
     }
 
     /** The free settings to use until the step advised, whose price is not known, is bought. */
     Optional<Option> interim() {
-        return advised.filter(option -> option.step().compareTo(Step.SET_RIGHT) > 0 && option.rung().firstCost() == null
-                && option.rung().overBelow() != null).flatMap(option -> sheet.option(option.rung().overBelow().over())).filter(option -> option.rung().serves());
+        return sheet.assessment().ladder().interim().flatMap(rung -> sheet.option(rung.step()));
     }
 
     /** The benefit of an option over another. */

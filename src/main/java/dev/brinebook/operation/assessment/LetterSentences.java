@@ -144,19 +144,8 @@ final class LetterSentences {
         if (priced(gain)) {
             payback(gain).ifPresent(sentences::add);
         }
-        figures.interim().ifPresentOrElse(interim -> sentences.addAll(untilThen(gain, interim)),
-                () -> moreThanNow(gain).ifPresent(sentences::add));
+        figures.interim().ifPresent(interim -> sentences.addAll(untilThen(gain, interim)));
         return sentences;
-    }
-
-    /** What it costs more than now, where it saves over settings that cost more still. */
-    private Optional<Sentence> moreThanNow(Gain gain) {
-        Gain overNow = new Gain(gain.option(), "overAsFound", gain.option().rung().overAsFound());
-        if (gain.increment().over() == Step.AS_FOUND || sign(gain) <= 0 || sign(overNow) >= 0) {
-            return Optional.empty();
-        }
-        SheetCell more = size(overNow);
-        return Optional.of(Sentence.of(Message.of("verdict.moreThanNow", more.value()), more));
     }
 
     /** The price up to which it pays, and what to do until it is bought. */

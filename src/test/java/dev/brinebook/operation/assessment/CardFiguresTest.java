@@ -66,7 +66,7 @@ class CardFiguresTest {
 
     /** The salt of a year, which the letter states, is that of its regenerations. */
     private static void assertUsesTheSaltOfTheYear(SheetCase sheet, SheetCycle cycle, String name) {
-        RungAnswer rung = sheet.option(sheet.step()).orElseThrow().rung();
+        RungAnswer rung = sheet.option(sheet.stepNow()).orElseThrow().rung();
         double each = cycle.salt().inBase();
         assertEquals(rung.salt().inBase(), rung.regenerations().doubleValue() * each, rung.salt().inBase() * 0.01 + 1e-9, name);
     }
