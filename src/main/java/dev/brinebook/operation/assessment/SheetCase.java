@@ -95,7 +95,8 @@ record SheetCase(AssessmentRequest request, AssessmentAnswer answer, Assessment 
 
     /** Whether another bed takes the place of the one that is there. */
     boolean replacesBed() {
-        return cycle().isPresent() && stepNow() == step() && (step() == Step.REPLACE || answer.verdict().improvement() == Improvement.LARGER_BED);
+        return cycle().isPresent() && stepNow() == step()
+                && (step() == Step.REPLACE || answer.verdict().improvement() == Improvement.LARGER_BED);
     }
 
     /** That the softener to work on does not fit, and why; empty where another one takes its place. */
