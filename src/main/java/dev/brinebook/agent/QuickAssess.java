@@ -120,7 +120,7 @@ final class QuickAssess {
                     "simplePaybackYears", ValueText.Rounding.FOR_PEOPLE);
             ends.add("at " + dose + " lb/ft3 " + (years == null ? "no payback" : years + " years"));
         }
-        return "Salt per regeneration is assumed, nobody stated it. Payback compared with the present settings: "
-                + String.join(", ", ends) + ".";
+        return "Salt per regeneration is assumed, nobody stated it. Payback compared with the present or the corrected settings, whichever "
+                + "saves less: " + String.join(", ", ends) + ".";
     }
 }

@@ -58,7 +58,7 @@ public final class Text {
 
     /** A quantity with every digit, such as a setting: rounded once more it might not be one that can be set. */
     public static Message exact(Quantity<?> quantity) {
-        return measure(quantity.value(), quantity.unit());
+        return measure(plain(quantity.value()), quantity.unit());
     }
 
     /** A setting: every digit that a controller takes; with more than those, which only a calculation has, three significant digits. */

@@ -14,22 +14,26 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * The values of two answers by key, and of what each change of the model alone makes of the first.
+ * The values of two answers by key, and of what each change of the model alone makes of that of the older model.
  *
  * @param before values of the first answer
  * @param after values of the second
- * @param alone values of the first answer with one change made, for each that lies between the two models; none where there is one model
+ * @param backwards whether the first is of the newer model
+ * @param alone values of the answer of the older model with one change made, for each that lies between the two models; none where there
+ *         is one model
  */
-record AnswerComparison(Map<String, Value> before, Map<String, Value> after, Map<ModelChange, Map<String, Value>> alone) {
+record AnswerComparison(Map<String, Value> before, Map<String, Value> after, boolean backwards,
+        Map<ModelChange, Map<String, Value>> alone) {
 
     /** Works out what each change does alone, but where nothing differs, or where there is no other change. */
-    static AnswerComparison of(Map<String, Value> before, Map<String, Value> after, List<ModelChange> changes,
+    static AnswerComparison of(Map<String, Value> before, Map<String, Value> after, boolean backwards, List<ModelChange> changes,
             Function<ModelChange, Map<String, Value>> made) {
         Map<ModelChange, Map<String, Value>> alone = new EnumMap<>(ModelChange.class);
-        if (new AnswerComparison(before, after, Map.of()).differs()) {
-            changes.forEach(change -> alone.put(change, changes.size() == 1 ? after : made.apply(change)));
+        if (new AnswerComparison(before, after, backwards, Map.of()).differs()) {
+            Map<String, Value> newer = backwards ? before : after;
+            changes.forEach(change -> alone.put(change, changes.size() == 1 ? newer : made.apply(change)));
         }
-        return new AnswerComparison(before, after, alone);
+        return new AnswerComparison(before, after, backwards, alone);
     }
 
     private boolean differs() {
@@ -60,8 +64,8 @@ record AnswerComparison(Map<String, Value> before, Map<String, Value> after, Map
         if (alone.isEmpty()) {
             return ValueDifference.of(before.get(key), after.get(key), null, null);
         }
-        Set<ModelChange> exactly = changes(key, value -> isSame(value, after.get(key)));
-        Set<ModelChange> moving = changes(key, value -> !isSame(value, before.get(key)));
+        Set<ModelChange> exactly = changes(key, value -> isSame(value, (backwards ? before : after).get(key)));
+        Set<ModelChange> moving = changes(key, value -> !isSame(value, (backwards ? after : before).get(key)));
         Set<ModelChange> causes = !exactly.isEmpty() ? exactly : moving.size() > 1 ? moving : alone.keySet();
         return ValueDifference.of(before.get(key), after.get(key), causes.stream().map(ModelChange::id).toList(), exactly.isEmpty());
     }

@@ -74,8 +74,9 @@ public final class CompareCases {
         Record before = given.answer(first);
         Record after = other.answer(second);
         List<ModelChange> changes = first.differencesTo(second);
-        AnswerComparison compared = AnswerComparison.of(AnswerValues.of(before), AnswerValues.of(after), changes,
-                change -> AnswerValues.of(given.answer(first.toggling(change))));
+        boolean backwards = changes.stream().anyMatch(first::has);
+        AnswerComparison compared = AnswerComparison.of(AnswerValues.of(before), AnswerValues.of(after), backwards, changes,
+                change -> AnswerValues.of(backwards ? other.answer(second.toggling(change)) : given.answer(first.toggling(change))));
         List<ValueDifference> differences = compared.differences();
         List<AppliedChange> applied = changes.stream().map(change -> applied(change, differences)).toList();
         AnswerHead head = AnswerHead.of(after);

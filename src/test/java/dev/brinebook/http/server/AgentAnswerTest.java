@@ -339,8 +339,8 @@ class AgentAnswerTest {
         String facts = "{\"hardness\":18.5,\"hardnessUnit\":\"gpg\",\"people\":4,\"size\":1.5,\"sizeUnit\":\"ft3\",\"control\":\"clock\","
                 + "\"everyDays\":3,\"conversionCost\":480,\"unknown\":[\"saltPerRegeneration\"]}";
         String text = Agent.text(Agent.call("quick_assess", facts));
-        assertTrue(text.contains("Salt per regeneration is assumed, nobody stated it. Payback compared with the present settings: at 6 "
-                + "lb/ft3 "), text);
+        assertTrue(text.contains("Salt per regeneration is assumed, nobody stated it. Payback compared with the present or the "
+                + "corrected settings, whichever saves less: at 6 lb/ft3 "), text);
         double low = years(facts.replace("\"unknown\":[\"saltPerRegeneration\"]", "\"saltPerRegeneration\":9,\"saltUnit\":\"lb\""));
         double high = years(facts.replace("\"unknown\":[\"saltPerRegeneration\"]", "\"saltPerRegeneration\":22.5,\"saltUnit\":\"lb\""));
         assertTrue(low > high, low + " " + high);
@@ -349,7 +349,7 @@ class AgentAnswerTest {
 
     private static double years(String facts) {
         String text = Agent.text(Agent.call("quick_assess", facts));
-        return Double.parseDouble(text.replaceAll("(?s).*present settings: [^\n]*simple payback ([\\d.]+) years.*", "$1"));
+        return Double.parseDouble(text.replaceAll("(?s).*whichever saves less: cost[^\n]*simple payback ([\\d.]+) years.*", "$1"));
     }
 
     private static String plain(double number) {

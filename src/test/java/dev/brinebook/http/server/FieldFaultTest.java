@@ -81,7 +81,7 @@ class FieldFaultTest {
             {"number": 10.001}                       | /number         | outOfRange   | Must be from 0 to 10\u00a0NTU. Given: 10.001\u00a0NTU.
             {"positive": 0}                          | /positive       | outOfRange   | Must be above 0. Given: 0.
             {"flow": {"value": 1, "unit": "m3/h"}}   | /flow/value     | outOfRange   | Must be from 0.06 to 0.6\u00a0m³/h. Given: 1\u00a0m³/h.
-            {"flow": {"value": 0.2, "unit": "gpm"}}  | /flow/value     | outOfRange   | Must be from 0.264173 to 2.64172\u00a0gpm. Given: 0.2\u00a0gpm.
+            {"flow": {"value": 0.2, "unit": "gpm"}}  | /flow/value     | outOfRange   | Must be from 0.2642 to 2.641\u00a0gpm. Given: 0.2\u00a0gpm.
             {"series": [1, 6, 2]}                    | /series/1       | outOfRange   | Must be from 0 to 5. Given: 6.
             {"series": [1]}                          | /series         | wrongCount   | Must have from 2 to 40 elements. Given: 1.
             {"series": 1}                            | /series         | wrongType    | Must be a list. Given: a number.

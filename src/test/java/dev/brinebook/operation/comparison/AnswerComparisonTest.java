@@ -29,17 +29,20 @@ class AnswerComparisonTest {
             1        | 4     | 2                    | 4                     | brine-by-weight                         | false
             """)
     void namesTheChangesThatMoveAValue(String before, String after, String first, String second, String causes, boolean together) {
-        AnswerComparison compared = AnswerComparison.of(one(before), one(after), BOTH,
+        AnswerComparison compared = AnswerComparison.of(one(before), one(after), false, BOTH,
                 change -> one(change == BOTH.get(0) ? first : second));
         ValueDifference difference = compared.differences().get(0);
         assertEquals(causes, String.join(", ", difference.causes()));
         assertEquals(together, difference.together());
         assertEquals(new BigDecimal(after).subtract(new BigDecimal(before)), difference.change());
+        ValueDifference back = AnswerComparison.of(one(after), one(before), true, BOTH,
+                change -> one(change == BOTH.get(0) ? first : second)).differences().get(0);
+        assertEquals(difference.causes(), back.causes(), "in both directions");
     }
 
     @Test
     void triesNoChangeWhereNothingDiffers() {
-        AnswerComparison compared = AnswerComparison.of(one("1.0"), one("1"), BOTH, change -> {
+        AnswerComparison compared = AnswerComparison.of(one("1.0"), one("1"), false, BOTH, change -> {
             throw new AssertionError("tried");
         });
         assertEquals(List.of(), compared.differences());
@@ -49,9 +52,9 @@ class AnswerComparisonTest {
     @Test
     void listsWhatOnlyOneAnswerHas() {
         Map<String, Value> code = Map.of("/code", new Value("/code", null, null, "well", null));
-        ValueDifference gone = AnswerComparison.of(code, Map.of(), List.of(), change -> code).differences().get(0);
+        ValueDifference gone = AnswerComparison.of(code, Map.of(), false, List.of(), change -> code).differences().get(0);
         assertEquals("/code well null", gone.pointer() + " " + gone.before().code() + " " + gone.after());
-        ValueDifference come = AnswerComparison.of(Map.of(), code, List.of(), change -> code).differences().get(0);
+        ValueDifference come = AnswerComparison.of(Map.of(), code, false, List.of(), change -> code).differences().get(0);
         assertEquals("/code null well", come.pointer() + " " + come.before() + " " + come.after().code());
     }
 

@@ -137,6 +137,6 @@ class SeriesAndSummaryTest {
                 + " \"reserve\": {\"rule\": \"dayPercentile\"}}}, \"units\": \"metric\"}").statusCode(200)
                 .body("policies[0].reserve.value", near(500, 1e-6, "400\u00a0in the house and 100\u00a0in the garden, no scatter"))
                 .body("assumptions.find { it.pointer == '/household/occupancy/pattern' }.code", equalTo("chain"))
-                .body("assumptions.find { it.pointer == '/household/occupancy/pattern' }.note", containsString("85.71\u00a0%"));
+                .body("assumptions.find { it.pointer == '/household/occupancy/pattern' }.note", containsString("85.7\u00a0%"));
     }
 }

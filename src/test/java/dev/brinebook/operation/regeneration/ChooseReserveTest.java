@@ -25,7 +25,7 @@ class ChooseReserveTest {
     void findsTheSmallestReserveAndComparesTheRules() {
         choose(WELL).statusCode(200).body("summary", startsWith("Keep "))
                 .body("smallest.year.hardDays", near(1, 1, "at most the two hard days a year that were asked for"))
-                .body("summary", containsString("rule of thumb (720\u00a0gal) 0.2 days"))
+                .body("summary", containsString("Rule “rule of thumb”: 720\u00a0gal in reserve, 0.2 hard days a year"))
                 .body("smallest.reason", nullValue())
                 .body("smallest.reserve.value", near(80, 1e-9, "iron starts it every third night, when a bed of 2,000 gal is"
                         + " seldom used up"))

@@ -68,7 +68,7 @@ class HouseholdRequestTest {
                 .body("assumptions.find { it.name == 'highDays' }.origin", equalTo("estimated"))
                 .body("assumptions.find { it.name == 'estimatedFrom' }.code", equalTo("2026-01-05"))
                 .body(ASSUMED.formatted("/household/dailyUse", "unit"), equalTo("L"))
-                .body(ASSUMED.formatted("/household/dailyUse", "note"), containsString(" from the days (weight 73.17\u00a0%)"))
+                .body(ASSUMED.formatted("/household/dailyUse", "note"), containsString(" from the days (weight 73.2\u00a0%)"))
                 .body(ASSUMED.formatted("/household/dailyUse", "note"), containsString("300\u00a0L from the number of people"))
                 .body(ASSUMED.formatted("/household/usePerPerson", "origin"), equalTo("caller"))
                 .body(ASSUMED.formatted("/household/levelSpread", "note"), equalTo("from 28 days with somebody at home"))

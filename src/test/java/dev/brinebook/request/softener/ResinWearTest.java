@@ -62,7 +62,7 @@ class ResinWearTest {
         blend("", FIFTEEN_YEARS).statusCode(200)
                 .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.value", exactly(15))
                 .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.unit", equalTo("years"))
-                .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.note", equalTo("which leaves 46.33\u00a0% of the"
+                .body("assumptions.find { it.pointer == '/softener/resinAgeYears' }.note", equalTo("which leaves 46.3\u00a0% of the"
                         + " exchange sites (a laboratory test of the resin would measure it)"))
                 .body("basis.formula.join('; ')", containsString("with 46.33\u00a0% of the exchange sites left"));
         blend("", ", 'resinTest': {'totalCapacity': {'value': 1.4, 'unit': 'eq/L'}}" + FIFTEEN_YEARS).statusCode(200)
