@@ -110,9 +110,9 @@ class StatedRangesTest {
     @CsvSource(delimiter = '|', textBlock = """
             "saltDose": {"value": 21, "unit": "lb/ft3"}           | /softener/saltDose           | from 3 to 20 lb/ft³
             "saltDose": {"value": 900, "unit": "lb/ft3"}          | /softener/saltDose           | from 3 to 20 lb/ft³
-            "saltDose": {"value": 2, "unit": "g/L"}               | /softener/saltDose           | from 48.0554 to 320.369 g/L
+            "saltDose": {"value": 2, "unit": "g/L"}               | /softener/saltDose           | from 48.06 to 320.3 g/L
             "saltPerRegeneration": {"value": 50, "unit": "lb"}    | /softener/saltPerRegeneration | from 6 to 40 lb
-            "saltPerRegeneration": {"value": 1, "unit": "kg"}     | /softener/saltPerRegeneration | from 2.72156 to 18.1436 kg
+            "saltPerRegeneration": {"value": 1, "unit": "kg"}     | /softener/saltPerRegeneration | from 2.722 to 18.14 kg
             """)
     void aDoseOfSaltIsSaidAsTheCallerGaveIt(String salt, String pointer, String allowed) {
         String softener = "\"resinVolume\": {\"value\": 2, \"unit\": \"ft3\"}, ";
