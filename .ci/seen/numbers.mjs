@@ -74,6 +74,7 @@ async function sheet(given, answer, name) {
       if (/every|day/.test(text) && size > 0) { counted.push(365 / size); }
       if (/\bbag|^\d+$/.test(text)) { counted.push(Math.ceil(size / (answered.unit === 'lb' ? 40 : 25))); }
       if (/ of 20 /.test(text)) { counted.push(size / 5); }
+      if (/m³/.test(text) && answered.unit === 'L') { counted.push(size / 1000); } // water of a year
       const numbers = shown.map(number => Math.abs(Number(number.replaceAll(',', ''))));
       assert.ok(counted.some(each => numbers.some(number => Math.abs(number - each) <= Math.max(0.51, 0.06 * each))), `${pointer}: ${text} for ${value}`);
     }
