@@ -54,9 +54,13 @@ export async function open(url, options = {}) {
   return page;
 }
 
+/** What the browser says when a page goes while it fetches the service worker; that the worker comes is shown without a network. */
+const GONE = /error occurred when fetching the script/;
+
 function watch(page, refusals) {
   page.on('console', message => {
-    if (message.type() === 'error' && !(refusals && /Failed to load resource|net::ERR/.test(message.text()))) { faults.push(`${page.url()}: ${message.text()}`); }
+    const expected = GONE.test(message.text()) || refusals && /Failed to load resource|net::ERR/.test(message.text());
+    if (message.type() === 'error' && !expected) { faults.push(`${page.url()}: ${message.text()}`); }
   });
   page.on('response', async response => {
     if (response.status() >= 400 && !refusals) { faults.push(`${response.url()}: ${await response.text().catch(() => '')} for ${response.request().postData()}`); }
@@ -127,9 +131,13 @@ export async function toAnswer(page) {
 }
 
 /** Whether a part is wholly on the screen, by its box. */
-export const inSight = (page, selector) => page.locator(selector).first().evaluate(element => {
-  const box = element.getBoundingClientRect();
-  return element.checkVisibility() && box.top >= 0 && box.bottom <= innerHeight && box.left >= 0 && box.right <= innerWidth;
-});
+export async function inSight(page, selector) {
+  await page.locator(selector).first().waitFor({ state: 'attached' });
+  return page.evaluate(one => { // found and measured at once: the next drawing may put another element in its place
+    const element = document.querySelector(one);
+    const box = element.getBoundingClientRect();
+    return element.checkVisibility() && box.top >= 0 && box.bottom <= innerHeight && box.left >= 0 && box.right <= innerWidth;
+  }, selector);
+}
 /** The part that says the verdict while readings are typed. */
 export const verdictOf = page => page.viewportSize().width < 960 ? '.bar .bar-sentence' : '.verdict h2';
