@@ -70,6 +70,7 @@ async function sheet(given, answer, name) {
     } else { // rounded for people
       if (exact !== undefined) { assert.equal(Number(exact), value, pointer); }
       const size = Math.abs(value); // a sentence says more or less in words
+      if (size < 2.5 && /\b(no|none)\b/i.test(text)) { continue; } // nothing, in words
       const counted = [size]; // the number itself, or what a sentence counts in its place
       if (/every|day/.test(text) && size > 0) { counted.push(365 / size); }
       if (/\bbag|^\d+$/.test(text)) { counted.push(Math.ceil(size / (answered.unit === 'lb' ? 40 : 25))); }

@@ -15,7 +15,7 @@ public final class Summaries {
 
     private static final int MOST_WORDS_OF_FIRST_SENTENCE = 20;
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.?!])\\s+(?=[\\p{Lu}\"])");
-    /** A number with more than three decimals, but of three digits after zeros at most, or with two where the whole part has two or three. */
+    /** A number with more than three decimals, but of three digits after zeros, or with two where the whole part has two or three. */
     private static final Pattern TOO_EXACT = Pattern.compile("(?<![\\w.,])(?!0\\.0+[1-9]\\d{0,2}(?!\\d))\\d[\\d,]*\\.\\d{4,}"
             + "|(?<![\\w.,])\\d{2,3}\\.\\d{2,}");
     private static final Pattern MONEY_WITHOUT_CURRENCY = Pattern.compile("(?:costs?|saves?) \\d[\\d,.]*+(?!\\u00a0)");
