@@ -107,7 +107,7 @@ final class Load {
             selector.select(this::move, 1);
         }
         failed += busy;
-        tell((end - began) / 1e9);
+        printResult((end - began) / 1e9);
     }
 
     private void start(long due) throws IOException {
@@ -171,7 +171,7 @@ final class Load {
         }
     }
 
-    private void tell(double seconds) {
+    private void printResult(double seconds) {
         long[] sorted = Arrays.copyOf(goodNanos, good);
         Arrays.sort(sorted);
         StringBuilder byStatus = new StringBuilder();

@@ -159,7 +159,7 @@ final class Climb {
         return over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
     }
 
-    /** Whether what it costs more than a rung is large enough to be told from nothing. */
+    /** Whether the extra cost over a rung is large enough to be distinguished from none. */
     static boolean costsEnough(Increment over, Rung base) {
         return -over.savedPerYear() > LEAST_SAVING_SHARE * base.option().orElseThrow().costPerYear();
     }

@@ -60,9 +60,9 @@ record TooSmall(Climb climb, Fit fit, DesignConditions duty) {
     }
 
     /**
-     * The step to take in place of correct settings that cost more a year than those found: the first whose price is not known, which
-     * makes the softener large enough and saves enough over the settings to be told from nothing. The settings stay for the time until
-     * it is bought.
+     * The step to take instead of correct settings that cost more a year than the present ones: the first step without a known price that
+     * makes the softener large enough and whose saving over those settings is distinguishable from none. Until it is bought, the correct
+     * settings are used.
      */
     Optional<Step> cure() {
         Rung right = climb.rung(Step.SET_RIGHT);

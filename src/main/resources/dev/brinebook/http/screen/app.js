@@ -217,7 +217,7 @@ function save(withSteps, photoToo = false) {
       known = open.changed;
       if (other && state.case?.id === open.id) {
         state = { ...state, steps: takenOver(other, state.steps) };
-        tell('screen.otherTabBefore', { words: text('screen.undo'), does: () => step(undo) });
+        announce('screen.otherTabBefore', { words: text('screen.undo'), does: () => step(undo) });
       }
       const { photo, ...row } = open;
       set({ book: [row, ...state.book.filter(each => each.id !== open.id)], storage: book.lasting ? null : 'none' });
@@ -262,13 +262,13 @@ async function otherTab(id) {
   known = there.case.changed;
   state = { ...state, case: there.case, steps: takenOver(mine, there.steps ?? noSteps()) };
   showPhoto();
-  tell('screen.otherTab', { words: text('screen.undo'), does: () => step(undo) });
+  announce('screen.otherTab', { words: text('screen.undo'), does: () => step(undo) });
   loadContract();
   calculate();
 }
 
 let noticeTimer = 0;
-function tell(id, act) { notify(text(id), act); }
+function announce(id, act) { notify(text(id), act); }
 
 function notify(words, act) {
   clearTimeout(noticeTimer);
@@ -301,7 +301,7 @@ async function exportCases(ids) {
 async function openFile(input) {
   const entries = fromFile(await input.files[0].text());
   input.value = '';
-  if (!entries) { tell('screen.badFile'); return; }
+  if (!entries) { announce('screen.badFile'); return; }
   const read = entries.map(entry => opened(entry, QUESTION_IDS, { ...emptyCase(freshId(), QUESTION_IDS[0], state.country, new Date()), photo: null }));
   const plan = importPlan(state.book, read.filter(each => each.case).map(each => each.case));
   set({ plan: [...plan, ...read.filter(each => each.refused).map(each => ({ case: null, does: 'refused', reason: each.refused }))] });
@@ -314,7 +314,7 @@ async function importPlanned() {
   try {
     for (const { case: each } of some) { await book.save({ ...each, photo: photoFromText(each.photo) }, noSteps(), null, true); }
     set({ plan: null });
-    tell('screen.imported');
+    announce('screen.imported');
     await listed();
   } catch { set({ storage: 'full' }); }
 }
@@ -335,17 +335,17 @@ async function ofCase(act, id) {
     await book.trash(id);
     if (state.case?.id === id) { state = { ...state, case: null }; go('#/book'); }
     await listed();
-    tell('screen.removed', { words: text('screen.undo'), does: async () => { await book.restore(id); await listed(); set({ notice: null }); } });
+    announce('screen.removed', { words: text('screen.undo'), does: async () => { await book.restore(id); await listed(); set({ notice: null }); } });
   }
 }
 
 async function share() {
   const link = `${location.origin}${location.pathname}#/shared/${toLink(state.case)}`;
-  if (link.length > LONGEST_LINK) { tell('screen.linkTooLong', { words: text('screen.act.exportCase'), does: () => ofCase('exportCase', state.case.id) }); return; }
+  if (link.length > LONGEST_LINK) { announce('screen.linkTooLong', { words: text('screen.act.exportCase'), does: () => ofCase('exportCase', state.case.id) }); return; }
   try {
     if (navigator.share && NARROW.matches) { await navigator.share({ title: text(`screen.question.${state.case.question}`), url: link }); return; }
     await navigator.clipboard.writeText(link);
-    tell('screen.linkCopied');
+    announce('screen.linkCopied');
   } catch (fault) {
     if (fault.name !== 'AbortError') { set({ notice: { words: html`${text('screen.copyLink')} <input class="link" readonly .value=${link} aria-label=${text('screen.copyLink')} @focus=${event => event.target.select()}>` } }); }
   }

@@ -55,7 +55,7 @@ export async function openBook(onChange) {
   const base = await device().catch(memory);
   const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel(NAME) : null;
   channel?.addEventListener('message', ({ data }) => onChange(data.id));
-  const tell = id => channel?.postMessage({ id });
+  const broadcast = id => channel?.postMessage({ id });
   const withPhoto = async given => given && { ...given, photo: (await base.get('photos', given.id)) ?? null };
 
   const book = {
@@ -79,7 +79,7 @@ export async function openBook(onChange) {
       if (steps) { changes.push(['steps', given.id, steps]); }
       if (photoToo) { changes.push(['photos', given.id, photo ?? undefined]); }
       const there = await base.write(changes);
-      tell(given.id);
+      broadcast(given.id);
       return there && known && there.changed > known ? there : null;
     },
     async trash(id) { await change(id, { deleted: new Date(now()).toISOString() }); },
@@ -102,7 +102,7 @@ export async function openBook(onChange) {
     const there = await base.get('cases', id);
     if (there) {
       await base.write([['cases', id, { ...there, ...more }]]);
-      tell(id);
+      broadcast(id);
     }
   }
   return book;
