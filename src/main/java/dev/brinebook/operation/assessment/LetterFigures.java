@@ -13,10 +13,10 @@ import dev.brinebook.sheet.Row;
 import dev.brinebook.sheet.Sentence;
 import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Message;
+import dev.brinebook.verdict.Rung;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -109,12 +109,14 @@ record LetterFigures(SheetCase sheet, Optional<Option> now, Optional<Option> adv
         return sheet.money(option.at("costPerYear"), option.rung().costPerYear());
     }
 
-    /** The saving that the verdict states: over the settings until then, else over the step below or over now, whichever is less. */
+    /** The saving that the verdict states: over the settings until then, else what {@link Rung#counted} is over. */
     Optional<Gain> gain() {
-        return advised.flatMap(option -> Stream.of(new Gain(option, "overBelow", option.rung().overBelow()),
-                new Gain(option, "overAsFound", option.rung().overAsFound())).filter(gain -> gain.increment() != null)
-                .filter(gain -> interim().isEmpty() || gain.over().equals("overBelow"))
-                .min(Comparator.comparing(gain -> gain.increment().savedPerYear().value())));
+        return advised.map(option -> {
+            Rung rung = sheet.assessment().ladder().rung(option.step());
+            return interim().isPresent() || rung.counted().equals(rung.overBelow())
+                    ? new Gain(option, "overBelow", option.rung().overBelow())
+                    : new Gain(option, "overAsFound", option.rung().overAsFound());
+        }).filter(gain -> gain.increment() != null);
     }
 
     /** The free settings to use until the step advised, whose price is not known, is bought. */
