@@ -494,7 +494,8 @@ const ctx = {
     const name = fieldAt(pointer, state.case.question)?.name;
     const group = Object.entries(QUESTIONS[state.case.question].more).find(([, names]) => names.includes(name))?.[0];
     set({ answering: false, unfolded: group && !state.unfolded.includes(group) ? [...state.unfolded, group] : state.unfolded });
-    setTimeout(() => focusField(pointer, found), 50);
+    sought = [pointer, found];
+    if (!location.hash.endsWith('/answer')) { setTimeout(reach, 50); }
   },
   change(pointer, value) { edit([[`/readings${pointer}`, value], ['draft', pointer, undefined]], pointer); },
   /** Another view of this case: `answer`, `readings`, or `question:` and the id of one. */
@@ -510,6 +511,14 @@ const ctx = {
   notice: words => notify(words),
   redraw() { redraws += 1; draw(); },
 };
+
+/** A field that is to be gone to once its page is drawn: the way back from an answer takes as long as the browser needs for it. */
+let sought = null;
+
+function reach() {
+  if (sought) { focusField(...sought); }
+  sought = null;
+}
 
 function focusField(pointer, found) {
   const target = document.getElementById(parts.idOf(pointer)) ?? (found && (document.getElementById(parts.idOf(found)) ?? document.querySelector(`[data-pointer="${found}"]`)));
@@ -694,6 +703,7 @@ function enter(part) {
     scrollTo(0, 0);
     (state.answering ? document.getElementById('answer') : document.querySelector('h1'))?.focus({ preventScroll: true });
   }
+  reach();
 }
 
 async function speak(tag) {
