@@ -5,10 +5,8 @@ import dev.brinebook.guard.Guard;
 import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.resin.ColumnResult.Settled;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
@@ -30,7 +28,8 @@ public final class ColumnCapacity implements CapacityModel {
     private final double efficiency;
     private final double endPointMgPerL;
     private final Columns columns;
-    private final Map<Salt, CapacityCurve> curves = new ConcurrentHashMap<>();
+    /** By salt, once it is asked for. Two threads that ask at once find the same. */
+    private final CapacityCurve[] curves = new CapacityCurve[Salt.values().length];
 
     /**
      * A resin in a water.
@@ -140,7 +139,10 @@ public final class ColumnCapacity implements CapacityModel {
     }
 
     private CapacityCurve curve(Salt salt) {
-        return curves.computeIfAbsent(salt, one -> columns.of(new CurveCase(resin, water, one, direction, endPointMgPerL)));
+        if (curves[salt.ordinal()] == null) {
+            curves[salt.ordinal()] = columns.of(new CurveCase(resin, water, salt, direction, endPointMgPerL));
+        }
+        return curves[salt.ordinal()];
     }
 
     private ColumnResult column(Salt salt, double saltDoseGramsPerLitre, double endMgPerL) {

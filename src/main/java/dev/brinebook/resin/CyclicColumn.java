@@ -229,9 +229,9 @@ public final class CyclicColumn {
      * <p>a, b hardness of the last stage before and after the step of n shifts; a shift takes out what was there before it.
      */
     private double served(double shifts) {
-        double rise = Math.log(bed.exitHardness() / before.exitHardness());
+        double rise = StrictMath.log(bed.exitHardness() / before.exitHardness());
         return shifts > 1 && rise > LEAST_RISE
-                ? (bed.exitHardness() - before.exitHardness()) / (shifts * Math.expm1(rise / shifts)) : bed.outflowHardness();
+                ? (bed.exitHardness() - before.exitHardness()) / (shifts * StrictMath.expm1(rise / shifts)) : bed.outflowHardness();
     }
 
     private void move(double[] water, double shifts, boolean upwards) {
