@@ -59,7 +59,7 @@ public final class Main {
 
     private static BrinebookServer server(Settings settings, RequestTraces traces) {
         return new BrinebookServer(settings, OPERATIONS, traces)
-                .watch(new CaffeineCacheMetrics<>(BedCapacityCache.cache(), "columns", Tags.empty()));
+                .watch(new CaffeineCacheMetrics<>(BedCapacityCache.curves(), "columns", Tags.empty()));
     }
 
     public static void main(String[] arguments) {

@@ -197,10 +197,11 @@ class ArchitectureTest {
         noClasses().that(inDomain()).should().accessTargetWhere(inexact).check(CLASSES);
     }
 
-    /** Whoever asks for a calculation may end it; that alone goes past the arguments, and in one place. */
+    /** Whoever asks for a calculation may end it, and lends it a memory; that alone goes past the arguments, each in one place. */
     @Test
-    void onlyTheCancellationTokenBelongsToAThread() {
-        noClasses().that().doNotHaveFullyQualifiedName(ROOT + ".guard.CancellationToken").should()
+    void onlyTheCancellationTokenAndTheWorkingMemoryBelongToAThread() {
+        noClasses().that().doNotHaveFullyQualifiedName(ROOT + ".guard.CancellationToken").and()
+                .doNotHaveFullyQualifiedName(ROOT + ".guard.WorkingMemory").should()
                 .dependOnClassesThat().areAssignableTo(ThreadLocal.class).check(CLASSES);
         noClasses().that(inDomain()).and().doNotHaveFullyQualifiedName(ROOT + ".guard.CancellationToken").should()
                 .callMethodWhere(describe("looks at the sign without obeying", call -> call.getTarget().getName().equals("getAsBoolean")))

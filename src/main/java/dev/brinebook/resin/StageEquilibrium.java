@@ -16,8 +16,8 @@ final class StageEquilibrium {
     static final int IONS = 4;
 
     private static final int MAX_ITERATIONS = 200;
-    /** Relative step after which Newton's error is its square or so, 1e-12. */
-    private static final double LAST_STEP = 1e-6;
+    /** Relative step after which Newton's error is its square or so, 1e-10. */
+    private static final double LAST_STEP = 1e-5;
 
     private final double sites;
     private final double calcium;

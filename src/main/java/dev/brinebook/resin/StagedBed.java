@@ -74,6 +74,44 @@ final class StagedBed {
         System.arraycopy(other.ratio, 0, ratio, 0, stages);
     }
 
+    /**
+     * Takes on a weighted sum of beds at rest with the same water; the weights sum to 1.
+     *
+     * @return whether that is a bed: false, with nothing changed, where it would hold less than nothing of an ion
+     */
+    boolean blend(StagedBed[] beds, double[] weights) {
+        double[] sum = new double[total.length];
+        for (int k = 0; k < beds.length; k++) {
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += weights[k] * beds[k].total[i];
+            }
+        }
+        for (double amount : sum) {
+            if (amount < 0) {
+                return false;
+            }
+        }
+        System.arraycopy(beds[0].strength, 0, strength, 0, stages);
+        System.arraycopy(beds[0].ratio, 0, ratio, 0, stages);
+        System.arraycopy(sum, 0, total, 0, sum.length);
+        for (int s = 0; s < stages; s++) {
+            for (int i = 0; i < IONS; i++) {
+                supply[i] = total[i * stages + s];
+            }
+            equilibrate(s, voids);
+        }
+        return true;
+    }
+
+    /** Sum of the products of two differences of beds: (a − b) · (c − d). */
+    static double product(StagedBed a, StagedBed b, StagedBed c, StagedBed d) {
+        double sum = 0;
+        for (int i = 0; i < a.total.length; i++) {
+            sum += (a.total[i] - b.total[i]) * (c.total[i] - d.total[i]);
+        }
+        return sum;
+    }
+
     /** Litres in the pores of one stage, per litre of bed: what one shift brings. */
     double bedVolumesPerShift() {
         return voids / stages;
@@ -153,6 +191,11 @@ final class StagedBed {
             }
         }
         return true;
+    }
+
+    /** Whether the water in the pores is as strong as that of another bed. */
+    boolean isAsStrongAs(StagedBed other) {
+        return Math.abs(strength[0] - other.strength[0]) <= EVEN_STRENGTH * strength[0];
     }
 
     /** An ion in the water of the last stage. */

@@ -56,8 +56,7 @@ final class Improvements {
         if (column.direction() == Brining.Direction.COUNTER_CURRENT) {
             return barred(Improvement.COUNTER_CURRENT, Obstacle.COUNTER_CURRENT_ALREADY);
         }
-        Softener other = new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), new ColumnCapacity(column.resin(),
-                column.water(), Brining.Direction.COUNTER_CURRENT, column.efficiency(), column.endPointMgPerL(), column.columns()),
+        Softener other = new Softener(softener.bed(), softener.tankHeightMetres(), softener.salt(), column.counterCurrent(),
                 softener.flows());
         if (!other.capacity().isKnownAt(other.salt(), CapacityTable.maxSaltDoseGramsPerLitre(other.salt()))) {
             return barred(Improvement.COUNTER_CURRENT, Obstacle.LEAKS);

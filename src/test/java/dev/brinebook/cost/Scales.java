@@ -57,7 +57,7 @@ final class Scales implements AutoCloseable {
     /** A request when nothing is remembered of those before it. */
     Weighed weigh(Trial trial) {
         Call call = trial.call();
-        BedCapacityCache.cache().invalidateAll();
+        BedCapacityCache.clear();
         Reply[] reply = new Reply[1];
         Cost cost = Cost.of(() -> reply[0] = service.ask(call.head(), call.body()));
         return new Weighed(reply[0], cost.answering(trial.route().isStreamed() ? 0 : reply[0].body().length));

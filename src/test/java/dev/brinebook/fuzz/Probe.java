@@ -92,7 +92,7 @@ final class Probe {
 
     /** The time it takes when nothing is remembered, and nothing left to compile. */
     private long again(Call call) {
-        BedCapacityCache.cache().invalidateAll();
+        BedCapacityCache.clear();
         long wall = System.nanoTime();
         long processor = PROCESS.getProcessCpuTime();
         service.ask(call.head(), call.body());

@@ -104,12 +104,22 @@ class ColumnCapacityTest {
 
     @Test
     void neverWorksOutACaseTwiceThatItsSourceRemembers() {
-        List<ColumnCase> asked = new ArrayList<>();
-        Map<ColumnCase, ColumnResult> remembered = new HashMap<>();
-        Columns columns = one -> remembered.computeIfAbsent(one, unknown -> {
-            asked.add(unknown);
-            return unknown.result();
-        });
+        List<CurveCase> asked = new ArrayList<>();
+        Map<CurveCase, CapacityCurve> remembered = new HashMap<>();
+        Columns columns = new Columns() {
+            @Override
+            public ColumnResult of(ColumnCase column) {
+                return column.result();
+            }
+
+            @Override
+            public CapacityCurve of(CurveCase curve) {
+                return remembered.computeIfAbsent(curve, unknown -> {
+                    asked.add(unknown);
+                    return unknown.curve();
+                });
+            }
+        };
         for (int i = 0; i < 2; i++) {
             new ColumnCapacity(Resin.STANDARD, water(300, 1), Direction.CO_CURRENT, 0.74, 17.118, columns)
                     .capacityGramsPerLitre(SALT, dose(8));

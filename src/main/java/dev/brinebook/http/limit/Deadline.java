@@ -3,6 +3,7 @@ package dev.brinebook.http.limit;
 
 import dev.brinebook.guard.CalculationCancelled;
 import dev.brinebook.guard.CancellationToken;
+import dev.brinebook.guard.WorkingMemory;
 import dev.brinebook.http.problem.ProblemException;
 import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Message;
@@ -45,7 +46,7 @@ public final class Deadline implements BooleanSupplier {
      */
     public <T> T run(Supplier<T> work) {
         try {
-            return CancellationToken.obeying(this, work);
+            return CancellationToken.obeying(this, () -> WorkingMemory.during(work));
         } catch (CalculationCancelled late) {
             metrics.reject(Rejection.TIME);
             metrics.countLate(part);

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.guard;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class WorkingMemoryTest {
+
+    private record Key(int number) {
+    }
+
+    @BeforeEach
+    void forget() {
+        WorkingMemory.clear();
+    }
+
+    private static Object kept(int key) {
+        return WorkingMemory.kept(new Key(key), Object.class, Object::new);
+    }
+
+    @Test
+    void aLaterCalculationFindsWhatAnEarlierOneLeft() {
+        Object first = WorkingMemory.during(() -> kept(1));
+        assertSame(first, WorkingMemory.during(() -> kept(1)));
+        assertNotSame(first, WorkingMemory.during(() -> kept(2)));
+    }
+
+    @Test
+    void withoutAMemoryEverythingIsMadeAnew() {
+        assertNotSame(kept(1), kept(1));
+    }
+
+    @Test
+    void aCalculationWithinAnotherHasTheSameMemory() {
+        WorkingMemory.during(() -> {
+            assertSame(kept(1), WorkingMemory.during(() -> kept(1)));
+            return assertSameAgain();
+        });
+    }
+
+    private static Object assertSameAgain() {
+        Object one = kept(1);
+        assertSame(one, kept(1));
+        return one;
+    }
+
+    @Test
+    void twoThatRunAtOnceShareNothing() {
+        CountDownLatch both = new CountDownLatch(2);
+        var other = CompletableFuture.supplyAsync(() -> WorkingMemory.during(() -> meet(both)));
+        Object own = WorkingMemory.during(() -> meet(both));
+        assertNotSame(own, other.join());
+    }
+
+    private static Object meet(CountDownLatch both) {
+        both.countDown();
+        try {
+            both.await();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        return kept(1);
+    }
+
+    @Test
+    void aCalculationThatFailsTakesWithItWhatItMayHaveLeftHalfDone() {
+        Object first = WorkingMemory.during(() -> kept(1));
+        assertThrows(IllegalStateException.class, () -> WorkingMemory.during(() -> {
+            throw new IllegalStateException("refused before anything is calculated");
+        }));
+        assertSame(first, WorkingMemory.during(() -> kept(1)));
+        assertThrows(IllegalStateException.class, () -> WorkingMemory.during(() -> {
+            kept(1);
+            throw new IllegalStateException("ended in the midst");
+        }));
+        assertNotSame(first, WorkingMemory.during(() -> kept(1)));
+    }
+
+    @Test
+    void keepsNoMoreThanItMay() {
+        Object first = WorkingMemory.during(() -> kept(0));
+        int made = WorkingMemory.during(() -> {
+            for (int i = 1; i <= WorkingMemory.MOST_KEPT; i++) {
+                kept(i);
+            }
+            return WorkingMemory.MOST_KEPT;
+        });
+        assertEquals(WorkingMemory.MOST_KEPT, made);
+        assertNotSame(first, WorkingMemory.during(() -> kept(0)));
+    }
+}
