@@ -49,6 +49,7 @@ import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.jetty.ee10.servlet.ServletContextResponse;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler.Singleton;
 import org.eclipse.jetty.server.Request;
@@ -190,6 +191,7 @@ public final class BrinebookServer implements AutoCloseable {
         config.jetty.threadPool = ServerConnectors.threads();
         config.jetty.modifyHttpConfiguration(ServerConnectors::restrict);
         config.jetty.modifyServer(this::prepare);
+        config.jetty.modifyServletContextHandler(context -> context.setSessionHandler(new NoSessions()));
         config.jetty.addConnector(listeners::service);
         config.jetty.addConnector(listeners::watching);
         config.requestLogger.http(new RequestLog(metrics, traces)::log);
@@ -276,7 +278,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void begin(Context context) {
         RequestId.give(context);
-        CommonHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
+        CommonHeaders.put(ServletContextResponse.getServletContextResponse(context.res()).getHeaders());
         // The server below keeps the connection of a CONNECT for the tunnel, whatever its caller asked for; there is none here.
         if (!ready || context.req().getMethod().equals("CONNECT")) {
             context.header("Connection", "close");
