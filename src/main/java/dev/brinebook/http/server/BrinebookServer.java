@@ -40,6 +40,8 @@ import io.javalin.util.JavalinException;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +82,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
+    private volatile WarmUp warmUp;
 
     /**
      * The service, not yet started.
@@ -122,21 +125,45 @@ public final class BrinebookServer implements AutoCloseable {
      * @throws UncheckedIOException when a port cannot be opened
      */
     public BrinebookServer start() {
+        open();
+        becomeReady();
+        return this;
+    }
+
+    /**
+     * Opens the ports and becomes ready once the cheap operations are warm; the dear ones become so afterwards.
+     *
+     * @throws UncheckedIOException when a port cannot be opened
+     */
+    public BrinebookServer startWarm() {
+        return startWarm(WarmUp.LONGEST);
+    }
+
+    BrinebookServer startWarm(Duration longest) {
+        open();
+        try {
+            warmUp = new WarmUp(operations, InetAddress.getByName(settings.host()));
+        } catch (UnknownHostException e) {
+            throw new UncheckedIOException(e);
+        }
+        warmUp.run(port(), longest);
+        becomeReady();
+        warmUp.goOn(port(), limiter::isIdle);
+        return this;
+    }
+
+    private void open() {
         try {
             javalin.start();
         } catch (JavalinBindException e) {
             throw new UncheckedIOException(ListenFault.of(settings.host(), e), new IOException(e));
         }
         listeners.watchHeads();
-        ready = true;
-        LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
-        return this;
     }
 
-    /** Calculates what takes longest the first time, so that no caller waits for it. */
-    public BrinebookServer warmUp() {
-        new WarmUp(reader, writer).run(operations, WarmUp.LONGEST);
-        return this;
+    private void becomeReady() {
+        ready = true;
+        LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
     }
 
     /** Shows something else that counts, beside the requests, in the metrics. */
@@ -290,7 +317,9 @@ public final class BrinebookServer implements AutoCloseable {
         if (onWatchingPort != watchingPath && !either) {
             throw new ProblemException(ProblemType.NOT_FOUND, Message.of("brinebookServer.pathAvailablePort"));
         }
-        callers.admit(context);
+        if (!WarmUp.mark(context, warmUp)) {
+            callers.admit(context);
+        }
     }
 
     /** Whether a request has a body from which something is calculated. */
