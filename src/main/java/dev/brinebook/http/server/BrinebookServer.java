@@ -40,8 +40,6 @@ import io.javalin.util.JavalinException;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -141,11 +139,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     BrinebookServer startWarm(Duration longest) {
         open();
-        try {
-            warmUp = new WarmUp(operations, InetAddress.getByName(settings.host()));
-        } catch (UnknownHostException e) {
-            throw new UncheckedIOException(e);
-        }
+        warmUp = new WarmUp(operations, settings.host());
         warmUp.run(port(), longest);
         becomeReady();
         warmUp.goOn(port(), limiter::isIdle);

@@ -5,8 +5,10 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.http.Resources;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -49,9 +51,14 @@ final class WarmUp {
     }
 
     /** Will call {@code operations} at the address that the service listens on. */
-    WarmUp(List<Operation<?, ?>> operations, InetAddress listening) {
+    WarmUp(List<Operation<?, ?>> operations, String address) {
         operations.stream().map(WarmUp::example).sorted(Comparator.comparingInt(call -> call.body.length)).forEach(left::add);
-        host = listening.isAnyLocalAddress() ? InetAddress.getLoopbackAddress() : listening;
+        try {
+            InetAddress listening = InetAddress.getByName(address);
+            host = listening.isAnyLocalAddress() ? InetAddress.getLoopbackAddress() : listening;
+        } catch (UnknownHostException e) {
+            throw new UncheckedIOException(e);
+        }
         byte[] random = new byte[KEY_BYTES];
         new SecureRandom().nextBytes(random);
         key = HexFormat.of().formatHex(random).getBytes(StandardCharsets.US_ASCII);
