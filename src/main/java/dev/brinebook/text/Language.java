@@ -144,7 +144,8 @@ public final class Language {
         Set<String> ids = new TreeSet<>();
         texts.keySet().stream().filter(id -> id.startsWith(prefix)).forEach(ids::add);
         if (parent != null && parent.parent != null) {
-            ENGLISH.texts.keySet().stream().filter(id -> id.startsWith(prefix)).filter(id -> !text(id).equals(parent.text(id))).forEach(ids::add);
+            ENGLISH.texts.keySet().stream().filter(id -> id.startsWith(prefix))
+                    .filter(id -> !text(id).equals(parent.text(id))).forEach(ids::add);
         }
         return ids;
     }
