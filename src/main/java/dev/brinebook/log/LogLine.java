@@ -41,7 +41,7 @@ record LogLine(Instant time, Level level, String logger, String message, List<Ke
     /** Writes the line with its end behind {@code text}. */
     void appendTo(StringBuilder text) {
         text.append("{\"time\":\"");
-        appendTime(text);
+        appendTime(text, time);
         append(text.append('"'), "level", level.name());
         append(text, "logger", logger);
         append(text, "message", message);
@@ -54,7 +54,7 @@ record LogLine(Instant time, Level level, String logger, String message, List<Ke
         text.append("}\n");
     }
 
-    private void appendTime(StringBuilder text) {
+    private static void appendTime(StringBuilder text, Instant time) {
         Second now = second;
         if (now.epochSecond() != time.getEpochSecond()) {
             now = new Second(time.getEpochSecond(), TIME.format(time));
