@@ -38,6 +38,7 @@ final class WarmUp {
 
     private static final Logger LOG = LoggerFactory.getLogger(WarmUp.class);
     private static final String ATTRIBUTE = WarmUp.class.getName();
+    private static final SecureRandom RANDOM = new SecureRandom();
     private static final int KEY_BYTES = 16;
     private static final int ANSWER_MILLISECONDS = 30_000;
     private static final int PAUSE_MILLISECONDS = 20;
@@ -60,7 +61,7 @@ final class WarmUp {
             throw new UncheckedIOException(e);
         }
         byte[] random = new byte[KEY_BYTES];
-        new SecureRandom().nextBytes(random);
+        RANDOM.nextBytes(random);
         key = HexFormat.of().formatHex(random).getBytes(StandardCharsets.US_ASCII);
     }
 
