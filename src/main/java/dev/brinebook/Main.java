@@ -83,7 +83,7 @@ public final class Main {
             LogOutput.finish();
         }, "stop"));
         try {
-            server.warmUp().start();
+            server.startWarm();
         } catch (UncheckedIOException e) {
             System.err.println(e.getMessage());
             System.exit(1);

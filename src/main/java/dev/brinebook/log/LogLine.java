@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -29,40 +25,62 @@ record LogLine(Instant time, Level level, String logger, String message, List<Ke
 
     /** Collectors of logs cut lines apart that are much longer; the start and the cause of an error are at its ends. */
     private static final int LONGEST_TEXT = 12_000;
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'")
-            .withZone(ZoneOffset.UTC);
-    private static final JsonFactory JSON = new JsonFactory();
+    private static final int NANOSECONDS_PER_MILLISECOND = 1_000_000;
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss").withZone(ZoneOffset.UTC);
 
-    /** The line with its end, in UTF-8. */
-    byte[] bytes() {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = JSON.createGenerator(text)) {
-            json.writeStartObject();
-            json.writeStringField("time", TIME.format(time));
-            json.writeStringField("level", level.name());
-            json.writeStringField("logger", logger);
-            json.writeStringField("message", shortened(message));
-            for (KeyValuePair one : about) {
-                write(json, one.key, one.value);
-            }
-            if (error != null) {
-                json.writeStringField("error", shortened(stackOf(error)));
-            }
-            json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
+    /** The second of the last line, as most lines of one share it. */
+    private static volatile Second second = new Second(Long.MIN_VALUE, "");
+
+    private record Second(long epochSecond, String text) {
     }
 
-    private static void write(JsonGenerator json, String name, Object value) throws IOException {
-        if (value instanceof Integer whole) {
-            json.writeNumberField(name, whole);
-        } else if (value instanceof Float number) {
-            json.writeNumberField(name, number);
-        } else if (value != null) {
-            json.writeStringField(name, shortened(value.toString()));
+    LogLine {
+        message = shortened(message);
+    }
+
+    /** Writes the line with its end behind {@code text}. */
+    void appendTo(StringBuilder text) {
+        text.append("{\"time\":\"");
+        appendTime(text, time);
+        append(text.append('"'), "level", level.name());
+        append(text, "logger", logger);
+        append(text, "message", message);
+        for (KeyValuePair one : about) {
+            append(text, one.key, one.value);
         }
+        if (error != null) {
+            append(text, "error", stackOf(error));
+        }
+        text.append("}\n");
+    }
+
+    private static void appendTime(StringBuilder text, Instant time) {
+        Second now = second;
+        if (now.epochSecond() != time.getEpochSecond()) {
+            now = new Second(time.getEpochSecond(), TIME.format(time));
+            second = now;
+        }
+        int milliseconds = time.getNano() / NANOSECONDS_PER_MILLISECOND;
+        text.append(now.text()).append(milliseconds < 10 ? ".00" : milliseconds < 100 ? ".0" : ".").append(milliseconds).append('Z');
+    }
+
+    private static void append(StringBuilder text, String name, Object value) {
+        if (value == null) {
+            return;
+        }
+        quote(text.append(','), name);
+        text.append(':');
+        if (value instanceof Integer || value instanceof Float number && Float.isFinite(number)) {
+            text.append(value);
+        } else {
+            quote(text, shortened(value.toString()));
+        }
+    }
+
+    private static void quote(StringBuilder text, String said) {
+        text.append('"');
+        JsonStringEncoder.getInstance().quoteAsString(said, text);
+        text.append('"');
     }
 
     private static String stackOf(Throwable error) {

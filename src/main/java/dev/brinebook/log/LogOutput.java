@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.log;
 
-import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import org.slf4j.event.Level;
 
 /**
  * Writes lines to the standard output, from a thread of its own: a thread that logs never waits for a reader that has stopped or a disk
- * that is full. Lines that cannot wait are counted and lost.
+ * that is full, and does not put its line into words. Lines that cannot wait are counted and lost.
  */
 public final class LogOutput {
 
@@ -22,7 +22,7 @@ public final class LogOutput {
     private static final long PAUSE_MILLISECONDS = 3;
     private static final LogOutput STANDARD = new LogOutput();
 
-    private final BlockingQueue<byte[]> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
+    private final BlockingQueue<LogLine> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
     private final AtomicLong unwritten = new AtomicLong();
     private final AtomicLong lost = new AtomicLong();
 
@@ -34,7 +34,7 @@ public final class LogOutput {
 
     static void add(LogLine line) {
         STANDARD.unwritten.incrementAndGet();
-        if (!STANDARD.waiting.offer(line.bytes())) {
+        if (!STANDARD.waiting.offer(line)) {
             STANDARD.unwritten.decrementAndGet();
             STANDARD.lost.incrementAndGet();
         }
@@ -52,7 +52,7 @@ public final class LogOutput {
     }
 
     private void writeForEver() {
-        List<byte[]> lines = new ArrayList<>(MOST_WAITING);
+        List<LogLine> lines = new ArrayList<>(MOST_WAITING);
         try {
             while (true) {
                 lines.add(waiting.take());
@@ -63,7 +63,7 @@ public final class LogOutput {
                 long gone = lost.getAndSet(0);
                 if (gone > 0) {
                     write(List.of(new LogLine(Instant.now(), Level.WARN, LogOutput.class.getName(), gone + " lines were lost",
-                            List.of(), null).bytes()));
+                            List.of(), null)));
                 }
                 TimeUnit.MILLISECONDS.sleep(PAUSE_MILLISECONDS);
             }
@@ -72,14 +72,15 @@ public final class LogOutput {
         }
     }
 
-    private static void write(List<byte[]> lines) {
+    private static void write(List<LogLine> lines) {
         if (System.out.checkError()) {
             // The line before may have been written in part.
             System.out.write('\n');
         }
-        ByteArrayOutputStream all = new ByteArrayOutputStream();
-        lines.forEach(all::writeBytes);
-        System.out.write(all.toByteArray(), 0, all.size());
+        StringBuilder text = new StringBuilder();
+        lines.forEach(line -> line.appendTo(text));
+        byte[] all = text.toString().getBytes(StandardCharsets.UTF_8);
+        System.out.write(all, 0, all.length);
         System.out.flush();
     }
 }

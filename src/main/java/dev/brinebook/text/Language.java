@@ -139,11 +139,13 @@ public final class Language {
                 : GROUPS.matcher(DECIMALS.matcher(said).replaceAll(String.valueOf(decimalSign))).replaceAll(groupSign);
     }
 
-    /** Ids whose text is its own, or in words of its own. */
-    public Set<String> ids() {
-        Set<String> ids = new TreeSet<>(texts.keySet());
+    /** Ids that begin with {@code prefix} and whose text is its own, or in words of its own. */
+    public Set<String> ids(String prefix) {
+        Set<String> ids = new TreeSet<>();
+        texts.keySet().stream().filter(id -> id.startsWith(prefix)).forEach(ids::add);
         if (parent != null && parent.parent != null) {
-            ENGLISH.texts.keySet().stream().filter(id -> !text(id).equals(parent.text(id))).forEach(ids::add);
+            ENGLISH.texts.keySet().stream().filter(id -> id.startsWith(prefix))
+                    .filter(id -> !text(id).equals(parent.text(id))).forEach(ids::add);
         }
         return ids;
     }

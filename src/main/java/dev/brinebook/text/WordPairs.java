@@ -13,7 +13,7 @@ final class WordPairs {
 
     private final List<Pair> pairs = new ArrayList<>();
 
-    private record Pair(Pattern word, String instead) {
+    private record Pair(String word, Pattern whole, String instead) {
     }
 
     /** Pairs {@code from>to}, separated by semicolons; an earlier one is applied first. */
@@ -28,7 +28,7 @@ final class WordPairs {
     }
 
     private void add(String word, String instead) {
-        pairs.add(new Pair(Pattern.compile("(?<!\\p{L})" + Pattern.quote(word) + "(?!\\p{L})"), instead));
+        pairs.add(new Pair(word, Pattern.compile("(?<!\\p{L})" + Pattern.quote(word) + "(?!\\p{L})"), instead));
     }
 
     private static String capital(String words) {
@@ -38,7 +38,9 @@ final class WordPairs {
     String in(String text) {
         String changed = text;
         for (Pair pair : pairs) {
-            changed = pair.word().matcher(changed).replaceAll(pair.instead());
+            if (changed.contains(pair.word())) { // few texts have any, and to match takes long
+                changed = pair.whole().matcher(changed).replaceAll(pair.instead());
+            }
         }
         return changed;
     }

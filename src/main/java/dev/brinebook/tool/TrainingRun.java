@@ -37,7 +37,7 @@ public final class TrainingRun {
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Settings anyPorts = Settings.from(Map.of("PORT", "0", "METRICS_PORT", "0", "HOST", "127.0.0.1"));
-        try (BrinebookServer server = Main.server(anyPorts).start()) {
+        try (BrinebookServer server = Main.server(anyPorts).startWarm()) {
             TrainingRun run = new TrainingRun(server.port());
             for (int round = 0; round < ROUNDS; round++) {
                 run.askEverything();

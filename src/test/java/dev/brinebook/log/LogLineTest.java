@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slf4j.event.KeyValuePair;
 import org.slf4j.event.Level;
@@ -50,6 +51,14 @@ class LogLineTest {
         assertTrue(line.get("error").textValue().contains(said));
     }
 
+    @ParameterizedTest
+    @CsvSource({"2026-03-01T02:03:04Z, 2026-03-01T02:03:04.000Z", "2026-03-01T02:03:04.0509Z, 2026-03-01T02:03:04.050Z",
+        "2026-03-01T02:03:04.999999999Z, 2026-03-01T02:03:04.999Z", "2026-03-01T02:03:05.007Z, 2026-03-01T02:03:05.007Z",
+        "1969-12-31T23:59:59.5Z, 1969-12-31T23:59:59.500Z"})
+    void tellsTheTimeToTheMillisecond(Instant time, String told) throws IOException {
+        assertEquals(told, read(new LogLine(time, Level.INFO, "a", "b", List.of(), null)).get("time").textValue());
+    }
+
     @Test
     void acceptsHalfCharactersAndIsNeverLong() throws IOException {
         assertEquals("?", read(new LogLine(TIME, Level.INFO, "a", "\ud800", List.of(), null)).get("message").textValue());
@@ -58,14 +67,21 @@ class LogLineTest {
         StackOverflowError error = new StackOverflowError();
         error.setStackTrace(deep);
         String many = "x".repeat(1_000_000);
-        assertTrue(new LogLine(TIME, Level.INFO, "a", many, List.of(new KeyValuePair("b", many)), error).bytes().length < 50_000);
+        assertTrue(text(new LogLine(TIME, Level.INFO, "a", many, List.of(new KeyValuePair("b", many)), error)).length() < 50_000);
     }
 
     /** What its only line says; a line of the log has one end of line, its last character. */
     private static JsonNode read(LogLine line) throws IOException {
-        String text = new String(line.bytes(), StandardCharsets.UTF_8);
+        String text = text(line);
         assertEquals(text.length() - 1, text.indexOf('\n'));
         assertFalse(text.contains("\r"));
         return new ObjectMapper().readTree(text);
+    }
+
+    /** As it stands in the log, in UTF-8. */
+    private static String text(LogLine line) {
+        StringBuilder text = new StringBuilder();
+        line.appendTo(text);
+        return new String(text.toString().getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     }
 }

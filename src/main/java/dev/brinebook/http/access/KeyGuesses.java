@@ -4,6 +4,7 @@ package dev.brinebook.http.access;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Bounds how many wrong keys an address may send, so that nobody can guess keys. Beyond that its keys are not looked at.
@@ -15,9 +16,11 @@ final class KeyGuesses {
     static final int WRONG_PER_MINUTE = 60;
     private static final int MAX_ADDRESSES = 10_000;
     private static final Duration REMEMBERED = Duration.ofMinutes(10);
+    /** To note it takes longer than to look whether it is noted. */
+    private static final long NOTED_AGAIN_NANOS = TimeUnit.SECONDS.toNanos(1);
 
     private final RateLimit wrong = new RateLimit(WRONG_PER_MINUTE);
-    private final Cache<String, Boolean> known = Caffeine.newBuilder().maximumSize(MAX_ADDRESSES)
+    private final Cache<String, Long> known = Caffeine.newBuilder().maximumSize(MAX_ADDRESSES)
             .expireAfterWrite(REMEMBERED).build();
 
     /** Seconds that an address must wait before its key is looked at, or 0. */
@@ -26,7 +29,11 @@ final class KeyGuesses {
     }
 
     void right(String address) {
-        known.put(address, true);
+        long now = System.nanoTime();
+        Long noted = known.getIfPresent(address);
+        if (noted == null || now - noted > NOTED_AGAIN_NANOS) {
+            known.put(address, now);
+        }
     }
 
     /** Counts a wrong key, and gives the seconds to wait when there were too many, or 0. */

@@ -22,9 +22,12 @@ public final class Acceptance {
     public static String choose(Context context, List<String> offered) {
         List<String> ranges = ListHeader.of(context, "Accept");
         String chosen = offered.get(0);
-        double most = ranges.isEmpty() ? 1 : weight(chosen, ranges);
+        if (ranges.isEmpty() || ranges.size() == 1 && (ranges.get(0).equals(chosen) || ranges.get(0).equals("*/*"))) {
+            return chosen;
+        }
+        double most = weight(chosen, ranges);
         for (String form : offered) {
-            if (!ranges.isEmpty() && weight(form, ranges) > most) {
+            if (weight(form, ranges) > most) {
                 chosen = form;
                 most = weight(form, ranges);
             }

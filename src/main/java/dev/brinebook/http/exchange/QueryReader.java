@@ -42,6 +42,8 @@ public final class QueryReader {
     /** Parameters that choose among the parts of an answer; none of them belongs to a request body. */
     private static final List<String> PARTS = List.of(AnswerParts.DETAIL, AnswerParts.FIELDS);
 
+    private static final byte[] EMPTY_BODY = {'{', '}'};
+
     private final List<QueryParameter> parameters;
     private final List<FormChoice<?>> choices;
     /** Names that may stand beside the parameters. */
@@ -75,6 +77,9 @@ public final class QueryReader {
      * @throws InvalidRequest when a parameter is unknown, repeated, missing or wrong
      */
     public Query read(String query, Class<? extends Record> answer) {
+        if (query == null && parameters.isEmpty()) {
+            return new Query(EMPTY_BODY, AnswerParts.standard(answer), List.of());
+        }
         Violations violations = new Violations();
         Map<String, String> given = split(query, others, violations);
         List<Enum<?>> chosen = new ArrayList<>();
@@ -107,6 +112,9 @@ public final class QueryReader {
      * @throws InvalidRequest when the query does
      */
     public void refuseOfOtherForms(String query, boolean json, List<String> mediaTypes) {
+        if (query == null) {
+            return;
+        }
         Violations violations = new Violations();
         List<String> refused = json ? choices.stream().map(FormChoice::name).toList() : PARTS;
         split(query, others, violations).keySet().stream().filter(refused::contains).forEach(name -> violations.add(name,

@@ -24,13 +24,19 @@ public final class TraceParent {
     }
 
     public static String idOf(String given) {
-        Matcher parts = VALID.matcher(given == null ? "" : given);
+        if (given == null) {
+            return null;
+        }
+        Matcher parts = VALID.matcher(given);
         return parts.matches() && !parts.group(1).equals(NO_TRACE) ? parts.group(1) : null;
     }
 
     /** The trace that the caller keeps, by its sampled flag (section 3.2.2.5), or null. */
     public static Exemplar sampledBy(String given) {
-        Matcher parts = VALID.matcher(given == null ? "" : given);
+        if (given == null) {
+            return null;
+        }
+        Matcher parts = VALID.matcher(given);
         boolean kept = parts.matches() && !parts.group(1).equals(NO_TRACE) && (Character.digit(parts.group(3).charAt(0), 16) & 1) == 1;
         return kept ? new Exemplar(parts.group(1), parts.group(2)) : null;
     }

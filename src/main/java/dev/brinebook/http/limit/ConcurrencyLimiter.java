@@ -103,6 +103,11 @@ public final class ConcurrencyLimiter {
         return calls.isFullFor(caller);
     }
 
+    /** Whether nothing is calculated now. */
+    public boolean isIdle() {
+        return calls.isIdle() && bulk.isIdle();
+    }
+
     private static ProblemException overloaded() {
         return new ProblemException(ProblemType.OVERLOADED, ProblemType.OVERLOADED.explanation());
     }
@@ -202,6 +207,15 @@ public final class ConcurrencyLimiter {
             lock.lock();
             try {
                 return waitingNow >= mostWaiting && waitingMost(caller) == null;
+            } finally {
+                lock.unlock();
+            }
+        }
+
+        boolean isIdle() {
+            lock.lock();
+            try {
+                return runningNow == 0;
             } finally {
                 lock.unlock();
             }

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -54,59 +55,80 @@ public final class WebPages {
         Map<String, Handler> routes = new LinkedHashMap<>();
         routes.put("/", workbench());
         routes.put("/example-shop", page("shop.html"));
-        routes.put("/element/brinebook.js", file(SCRIPT, small(withTexts("element.js", "element."))));
-        routes.put("/element/answer.js", file(SCRIPT, small(withTexts("element-answer.js", "elementAnswer."))));
-        Map<String, byte[]> scripts = scripts();
+        routes.put("/element/brinebook.js", file(SCRIPT, new Made(() -> small(withTexts("element.js", "element.")))));
+        routes.put("/element/answer.js", file(SCRIPT, new Made(() -> small(withTexts("element-answer.js", "elementAnswer.")))));
+        Map<String, Supplier<byte[]>> scripts = scripts();
         scripts.forEach((path, content) -> routes.put(path, file(SCRIPT, content)));
-        Map<String, byte[]> texts = texts();
+        Map<String, Supplier<byte[]>> texts = texts();
         texts.forEach((path, content) -> routes.put(path, file(SCRIPT, content)));
-        Map<String, byte[]> styles = STYLES.stream().collect(Collectors.toMap(name -> "/workbench/" + name,
-                name -> Resources.own("screen/" + name), (one, same) -> one, LinkedHashMap::new));
+        Map<String, Supplier<byte[]>> styles = STYLES.stream().collect(Collectors.toMap(name -> "/workbench/" + name,
+                name -> new Made(() -> Resources.own("screen/" + name)), (one, same) -> one, LinkedHashMap::new));
         styles.forEach((path, content) -> routes.put(path, file("text/css", content)));
-        routes.put("/workbench/manifest.webmanifest", file("application/manifest+json", Resources.own("screen/manifest.webmanifest")));
-        Map<String, byte[]> kept = new LinkedHashMap<>(scripts);
+        routes.put("/workbench/manifest.webmanifest", file("application/manifest+json",
+                new Made(() -> Resources.own("screen/manifest.webmanifest"))));
+        Map<String, Supplier<byte[]>> kept = new LinkedHashMap<>(scripts);
         kept.putAll(texts);
         kept.putAll(styles);
-        kept.put("/", Resources.own("screen/workbench.html"));
-        routes.put("/service-worker.js", file(SCRIPT, serviceWorker(kept)));
+        kept.put("/", new Made(() -> Resources.own("screen/workbench.html")));
+        routes.put("/service-worker.js", file(SCRIPT, new Made(() -> serviceWorker(kept))));
         return routes;
     }
 
-    private static Map<String, byte[]> scripts() {
-        Map<String, byte[]> scripts = new LinkedHashMap<>();
-        MODULES.forEach(name -> scripts.put("/workbench/" + name, small(Resources.own("screen/" + name))));
-        scripts.put("/workbench/lit-html.js", Resources.library("lit-html", "lit-html.js"));
-        scripts.put("/workbench/idb.js", Resources.library("idb", "build/index.js"));
-        scripts.put("/workbench/wrap-idb-value.js", Resources.library("idb", "build/wrap-idb-value.js"));
+    /** Bytes made when they are first asked for: a start does not wait for pages. */
+    private static final class Made implements Supplier<byte[]> {
+
+        private final Supplier<byte[]> making;
+        private byte[] made;
+
+        Made(Supplier<byte[]> making) {
+            this.making = making;
+        }
+
+        @Override
+        public synchronized byte[] get() {
+            if (made == null) {
+                made = making.get();
+            }
+            return made;
+        }
+    }
+
+    private static Map<String, Supplier<byte[]>> scripts() {
+        Map<String, Supplier<byte[]>> scripts = new LinkedHashMap<>();
+        MODULES.forEach(name -> scripts.put("/workbench/" + name, new Made(() -> small(Resources.own("screen/" + name)))));
+        scripts.put("/workbench/lit-html.js", new Made(() -> Resources.library("lit-html", "lit-html.js")));
+        scripts.put("/workbench/idb.js", new Made(() -> Resources.library("idb", "build/index.js")));
+        scripts.put("/workbench/wrap-idb-value.js", new Made(() -> Resources.library("idb", "build/wrap-idb-value.js")));
         return scripts;
     }
 
     /** One module for each language, so that a page loads the language in use alone. */
-    private static Map<String, byte[]> texts() {
-        Set<String> units = Language.all().stream().flatMap(language -> language.texts().keySet().stream())
-                .filter(id -> id.startsWith(UNIT)).collect(Collectors.toSet()); // of which some have words in some languages alone
-        Map<String, byte[]> texts = new TreeMap<>();
-        for (Language language : Language.all()) {
-            Map<String, String> words = textsOf(Language.ENGLISH.texts().keySet(), language,
-                    id -> SHOWN.contains(id.substring(0, id.indexOf('.') + 1)), Function.identity());
-            units.forEach(id -> words.put(id, language.unit(id.substring(UNIT.length()))));
-            texts.put("/workbench/text-" + language.tag() + ".js",
-                    ("export default " + json(words) + ";\n").getBytes(StandardCharsets.UTF_8));
-        }
+    private static Map<String, Supplier<byte[]>> texts() {
+        Map<String, Supplier<byte[]>> texts = new TreeMap<>();
+        Language.all().forEach(language -> texts.put("/workbench/text-" + language.tag() + ".js", new Made(() -> texts(language))));
         return texts;
     }
 
+    private static byte[] texts(Language language) {
+        Set<String> units = Language.all().stream().flatMap(each -> each.texts().keySet().stream())
+                .filter(id -> id.startsWith(UNIT)).collect(Collectors.toSet()); // of which some have words in some languages alone
+        Map<String, String> words = textsOf(Language.ENGLISH.texts().keySet(), language,
+                id -> SHOWN.contains(id.substring(0, id.indexOf('.') + 1)), Function.identity());
+        units.forEach(id -> words.put(id, language.unit(id.substring(UNIT.length()))));
+        return ("export default " + json(words) + ";\n").getBytes(StandardCharsets.UTF_8);
+    }
+
     /** The worker that keeps the pages, with the paths to keep and a version that changes with any of them. */
-    private static byte[] serviceWorker(Map<String, byte[]> kept) {
+    private static byte[] serviceWorker(Map<String, Supplier<byte[]>> kept) {
         return new String(Resources.own("screen/service-worker.js"), StandardCharsets.UTF_8)
                 .replace("[/* paths */]", json(kept.keySet())).replace("/* version */", digest(kept.values()))
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    private static String digest(Collection<byte[]> contents) {
+    private static String digest(Collection<Supplier<byte[]>> contents) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            contents.forEach(digest::update);
+            contents.forEach(content -> digest.update(content.get()));
             return HexFormat.of().formatHex(digest.digest(), 0, 8);
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException(impossible);
@@ -121,8 +143,8 @@ public final class WebPages {
     /** A script with the texts whose ids begin with {@code prefix}, by language; of a variant those that differ. */
     private static byte[] withTexts(String name, String prefix) {
         Map<String, Map<String, String>> texts = new TreeMap<>();
-        Language.all().forEach(language -> texts.put(language.tag(), textsOf(language.ids(), language,
-                id -> id.startsWith(prefix), id -> id.substring(prefix.length()))));
+        Language.all().forEach(language -> texts.put(language.tag(), textsOf(language.ids(prefix), language,
+                id -> true, id -> id.substring(prefix.length()))));
         return new String(Resources.own("screen/" + name), StandardCharsets.UTF_8).replace(TEXTS, json(texts))
                 .getBytes(StandardCharsets.UTF_8);
     }
@@ -156,7 +178,7 @@ public final class WebPages {
                 .header("Content-Security-Policy", POLICY).result(page));
     }
 
-    private static Handler file(String mediaType, byte[] content) {
-        return context -> Cached.mark(context.contentType(mediaType + "; charset=utf-8").result(content));
+    private static Handler file(String mediaType, Supplier<byte[]> content) {
+        return context -> Cached.mark(context.contentType(mediaType + "; charset=utf-8").result(content.get()));
     }
 }

@@ -49,6 +49,7 @@ import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.jetty.ee10.servlet.ServletContextResponse;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler.Singleton;
 import org.eclipse.jetty.server.Request;
@@ -79,6 +80,7 @@ public final class BrinebookServer implements AutoCloseable {
     private final Map<String, Set<String>> methodsByPath = new TreeMap<>();
     private final Javalin javalin;
     private volatile boolean ready;
+    private volatile WarmUp warmUp;
 
     /**
      * The service, not yet started.
@@ -121,21 +123,41 @@ public final class BrinebookServer implements AutoCloseable {
      * @throws UncheckedIOException when a port cannot be opened
      */
     public BrinebookServer start() {
+        open();
+        becomeReady();
+        return this;
+    }
+
+    /**
+     * Opens the ports and becomes ready once the cheap operations are warm; the dear ones become so afterwards.
+     *
+     * @throws UncheckedIOException when a port cannot be opened
+     */
+    public BrinebookServer startWarm() {
+        return startWarm(WarmUp.LONGEST);
+    }
+
+    BrinebookServer startWarm(Duration longest) {
+        open();
+        warmUp = new WarmUp(operations, settings.host());
+        warmUp.run(port(), longest);
+        becomeReady();
+        warmUp.goOn(port(), limiter::isIdle);
+        return this;
+    }
+
+    private void open() {
         try {
             javalin.start();
         } catch (JavalinBindException e) {
             throw new UncheckedIOException(ListenFault.of(settings.host(), e), new IOException(e));
         }
         listeners.watchHeads();
-        ready = true;
-        LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
-        return this;
     }
 
-    /** Calculates what takes longest the first time, so that no caller waits for it. */
-    public BrinebookServer warmUp() {
-        new WarmUp(reader, writer).run(operations, WarmUp.LONGEST);
-        return this;
+    private void becomeReady() {
+        ready = true;
+        LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
     }
 
     /** Shows something else that counts, beside the requests, in the metrics. */
@@ -190,6 +212,7 @@ public final class BrinebookServer implements AutoCloseable {
         config.jetty.threadPool = ServerConnectors.threads();
         config.jetty.modifyHttpConfiguration(ServerConnectors::restrict);
         config.jetty.modifyServer(this::prepare);
+        config.jetty.modifyServletContextHandler(context -> context.setSessionHandler(new NoSessions()));
         config.jetty.addConnector(listeners::service);
         config.jetty.addConnector(listeners::watching);
         config.requestLogger.http(new RequestLog(metrics, traces)::log);
@@ -276,7 +299,7 @@ public final class BrinebookServer implements AutoCloseable {
 
     private void begin(Context context) {
         RequestId.give(context);
-        CommonHeaders.FIELDS.forEach(field -> context.header(field.getName(), field.getValue()));
+        CommonHeaders.put(ServletContextResponse.getServletContextResponse(context.res()).getHeaders());
         // The server below keeps the connection of a CONNECT for the tunnel, whatever its caller asked for; there is none here.
         if (!ready || context.req().getMethod().equals("CONNECT")) {
             context.header("Connection", "close");
@@ -288,7 +311,9 @@ public final class BrinebookServer implements AutoCloseable {
         if (onWatchingPort != watchingPath && !either) {
             throw new ProblemException(ProblemType.NOT_FOUND, Message.of("brinebookServer.pathAvailablePort"));
         }
-        callers.admit(context);
+        if (!WarmUp.mark(context, warmUp)) {
+            callers.admit(context);
+        }
     }
 
     /** Whether a request has a body from which something is calculated. */

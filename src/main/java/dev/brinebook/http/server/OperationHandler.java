@@ -35,7 +35,13 @@ final class OperationHandler<Q extends Record, A extends Record> {
     private final JsonReader reader;
     private final JsonWriter writer;
     private final Problems problems;
+    /** The query of a GET, that of a POST in JSON, and that of a POST in the other form, if there is one. */
     private final QueryReader query;
+    private final QueryReader choosing;
+    private final QueryReader settings;
+    private final List<String> requestTypes;
+    private final List<String> answerTypes;
+    private final List<String> withChoices;
     private final ConcurrencyLimiter limiter;
 
     OperationHandler(Operation<Q, A> operation, JsonReader reader, JsonWriter writer, Problems problems,
@@ -45,15 +51,20 @@ final class OperationHandler<Q extends Record, A extends Record> {
         this.writer = writer;
         this.problems = problems;
         this.query = new QueryReader(operation.query(), operation.choices());
+        this.choosing = new QueryReader(List.of(), operation.choices());
+        this.settings = operation.textForm() == null ? null : new QueryReader(operation.textForm().query());
+        this.requestTypes = operation.requestTypes();
+        this.answerTypes = operation.answerMediaTypes();
+        this.withChoices = operation.forms().stream().filter(form -> !form.choices().isEmpty()).map(AnswerForm::mediaType).toList();
         this.limiter = limiter;
     }
 
     void post(Context context) {
-        BodyForm<?, A> text = BodyType.of(context, operation.requestTypes()).equals(Operation.JSON) ? null
+        BodyForm<?, A> text = BodyType.of(context, requestTypes).equals(Operation.JSON) ? null
                 : operation.textForm();
-        String answerType = chooseForm(context, text == null ? operation.answerMediaTypes() : List.of(Operation.JSON));
+        String answerType = chooseForm(context, text == null ? answerTypes : List.of(Operation.JSON));
         Language language = AnswerLanguage.of(context);
-        QueryReader asking = text == null ? new QueryReader(List.of(), operation.choices()) : new QueryReader(text.query());
+        QueryReader asking = text == null ? choosing : settings;
         QueryReader.Query asked;
         try {
             asked = read(asking, context, answerType);
@@ -75,7 +86,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
     }
 
     void get(Context context) {
-        String answerType = chooseForm(context, operation.answerMediaTypes());
+        String answerType = chooseForm(context, answerTypes);
         Model model = ModelHeader.chooseForCaches(context);
         try {
             QueryReader.Query asked = read(query, context, answerType);
@@ -90,8 +101,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
     /** What the query says; only an answer in JSON has parts to choose among, only another form has choices. */
     private QueryReader.Query read(QueryReader asking, Context context, String answerType) {
         QueryReader.Query asked = asking.read(context.queryString(), operation.answerType());
-        asking.refuseOfOtherForms(context.queryString(), answerType.equals(Operation.JSON), operation.forms().stream()
-                .filter(form -> !form.choices().isEmpty()).map(AnswerForm::mediaType).toList());
+        asking.refuseOfOtherForms(context.queryString(), answerType.equals(Operation.JSON), withChoices);
         return asked;
     }
 

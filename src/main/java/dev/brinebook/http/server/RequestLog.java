@@ -28,6 +28,9 @@ final class RequestLog {
     }
 
     void log(Context context, Float milliseconds) {
+        if (WarmUp.isMarked(context)) {
+            return;
+        }
         RequestLabel label = RequestLabel.of(context);
         long nanoseconds = (long) (milliseconds * NANOSECONDS_PER_MILLISECOND);
         Exemplar kept = traces.record(label, RequestId.of(context), context::header, nanoseconds);

@@ -3,43 +3,144 @@ package dev.brinebook.http.server;
 
 import dev.brinebook.api.Operation;
 import dev.brinebook.http.Resources;
-import dev.brinebook.http.json.JsonReader;
-import dev.brinebook.http.json.JsonWriter;
-import dev.brinebook.text.Language;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
- * Calculates examples of the contract before the first caller comes: without, the first calculation takes as long as its classes
- * take to load, and requests meanwhile are answered that the service is busy.
+ * Calls the service over its own port with an example of each operation, so that no caller waits for what the first call of each has to
+ * load. The shortest requests, which take least, are sent before the service is ready; those for which there is no time, afterwards,
+ * each while nothing else is calculated. The calls show a key that only this process knows and that ends with them: they need no other,
+ * and are neither counted nor logged.
  */
 final class WarmUp {
 
-    /** A start takes little longer for it, however slow the machine: what is left is warmed by the first callers. */
-    static final Duration LONGEST = Duration.ofMillis(400);
+    /** A start takes little longer for it, however slow the machine. */
+    static final Duration LONGEST = Duration.ofMillis(150);
 
-    private final JsonReader reader;
-    private final JsonWriter writer;
+    static final String HEADER = "Warm-Up";
 
-    /** Warms up these, which keep what they learn of each type. */
-    WarmUp(JsonReader reader, JsonWriter writer) {
-        this.reader = reader;
-        this.writer = writer;
+    private static final Logger LOG = LoggerFactory.getLogger(WarmUp.class);
+    private static final String ATTRIBUTE = WarmUp.class.getName();
+    private static final SecureRandom RANDOM = new SecureRandom();
+    private static final int KEY_BYTES = 16;
+    private static final int ANSWER_MILLISECONDS = 30_000;
+    private static final int PAUSE_MILLISECONDS = 20;
+    private static final String ANSWERED = "HTTP/1.1 200 ";
+
+    private final Queue<Call> left = new ArrayDeque<>();
+    private final InetAddress host;
+    private volatile byte[] key;
+
+    private record Call(String path, byte[] body) {
     }
 
-    /**
-     * Reads, calculates and writes one example of each operation, the last first, as the whole case is, which needs most of what
-     * the others need; begins none once the time is over.
-     */
-    void run(List<Operation<?, ?>> operations, Duration longest) {
+    /** Will call {@code operations} at the address that the service listens on. */
+    WarmUp(List<Operation<?, ?>> operations, String address) {
+        operations.stream().map(WarmUp::example).sorted(Comparator.comparingInt(call -> call.body.length)).forEach(left::add);
+        try {
+            InetAddress listening = InetAddress.getByName(address);
+            host = listening.isAnyLocalAddress() ? InetAddress.getLoopbackAddress() : listening;
+        } catch (UnknownHostException e) {
+            throw new UncheckedIOException(e);
+        }
+        byte[] random = new byte[KEY_BYTES];
+        RANDOM.nextBytes(random);
+        key = HexFormat.of().formatHex(random).getBytes(StandardCharsets.US_ASCII);
+    }
+
+    private static Call example(Operation<?, ?> operation) {
+        return new Call(operation.path(), Resources.example(operation.exampleFile(operation.examples().get(0), "request")));
+    }
+
+    /** Marks a request that is one of these calls; the others have to be admitted. */
+    static boolean mark(Context context, WarmUp warmUp) {
+        String given = context.header(HEADER);
+        byte[] own = warmUp == null ? null : warmUp.key;
+        boolean isOwn = own != null && given != null && MessageDigest.isEqual(own, given.getBytes(StandardCharsets.UTF_8));
+        if (isOwn) {
+            context.attribute(ATTRIBUTE, true);
+        }
+        return isOwn;
+    }
+
+    /** Whether a request was marked. */
+    static boolean isMarked(Context context) {
+        return context.attribute(ATTRIBUTE) != null;
+    }
+
+    /** Sends calls one after another, none once the time is over. */
+    void run(int port, Duration longest) {
         long began = System.nanoTime();
-        for (int i = operations.size() - 1; i >= 0 && System.nanoTime() - began < longest.toNanos(); i--) {
-            run(operations.get(i));
+        while (!left.isEmpty() && System.nanoTime() - began < longest.toNanos()) {
+            ask(left.remove(), port);
+        }
+        endIfDone();
+    }
+
+    /** Sends what is left from a thread of its own, each call while {@code idle}. */
+    void goOn(int port, BooleanSupplier idle) {
+        Thread thread = new Thread(() -> {
+            try {
+                while (!left.isEmpty()) {
+                    TimeUnit.MILLISECONDS.sleep(PAUSE_MILLISECONDS);
+                    if (idle.getAsBoolean()) {
+                        ask(left.remove(), port);
+                    }
+                }
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+            }
+            endIfDone();
+        }, "warm-up");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void endIfDone() {
+        if (left.isEmpty()) {
+            key = null;
         }
     }
 
-    private <Q extends Record, A extends Record> void run(Operation<Q, A> operation) {
-        String example = operation.exampleFile(operation.examples().get(0), "request");
-        writer.write(operation.answer(reader.read(Resources.example(example), operation.requestType())), Language.ENGLISH);
+    /** What goes wrong ends the warm-up, not the service: the first callers find it less warm. */
+    private void ask(Call call, int port) {
+        try (Socket socket = new Socket(host, port)) {
+            socket.setSoTimeout(ANSWER_MILLISECONDS);
+            socket.getOutputStream().write(request(call));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
+            if (!answer.startsWith(ANSWERED)) {
+                throw new IOException("answered " + answer.lines().findFirst().orElse("nothing"));
+            }
+        } catch (IOException e) {
+            LOG.warn("warming up ended at {}: {}", call.path, e.getMessage());
+            left.clear();
+        }
+    }
+
+    private byte[] request(Call call) {
+        byte[] head = ("POST " + call.path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nAccept-Encoding: gzip\r\n"
+                + "Content-Type: application/json\r\nContent-Length: " + call.body.length + "\r\n" + HEADER + ": "
+                + new String(key, StandardCharsets.US_ASCII) + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII);
+        byte[] whole = new byte[head.length + call.body.length];
+        System.arraycopy(head, 0, whole, 0, head.length);
+        System.arraycopy(call.body, 0, whole, head.length, call.body.length);
+        return whole;
     }
 }
