@@ -6,7 +6,9 @@ import dev.brinebook.household.Days;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -86,9 +88,19 @@ public final class LongRun {
         }
     }
 
+    /** What is asked of a policy. */
+    private record Asked(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
+    }
+
     private final UseModel model;
     private final List<State> states;
     private final List<State> ofUsualScatter;
+    /** The same questions come again, from each part of an answer. */
+    private final Map<Asked, YearlyTotals> years = new HashMap<>();
+    private final Map<Asked, Double> hardDaysPerYear = new HashMap<>();
+    private final Map<Asked, HardDays> hardDays = new HashMap<>();
+    private final Map<Double, LongRun> multiples = new HashMap<>();
+    private LongRun ifItStays;
 
     private LongRun(UseModel model, List<State> states) {
         this.model = model;
@@ -159,14 +171,18 @@ public final class LongRun {
 
     /** The same household with the use of every day multiplied by {@code factor}. */
     public LongRun times(double factor) {
-        return factor == 1 ? this : new LongRun(model, states.stream().map(state -> state.times(factor)).toList());
+        return factor == 1 ? this : multiples.computeIfAbsent(factor, times ->
+                new LongRun(model, states.stream().map(state -> state.times(times)).toList()));
     }
 
     /** The same household while its level of use stays constant. */
     public LongRun ifItStays() {
-        double share = states.stream().filter(State::isUsualLevel).mapToDouble(State::weight).sum();
-        return new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(State::isUsualLevel)
-                .map(state -> state.alone(share).atMean()).toList());
+        if (ifItStays == null) {
+            double share = states.stream().filter(State::isUsualLevel).mapToDouble(State::weight).sum();
+            ifItStays = new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(State::isUsualLevel)
+                    .map(state -> state.alone(share).atMean()).toList());
+        }
+        return ifItStays;
     }
 
     /**
@@ -233,13 +249,14 @@ public final class LongRun {
      * @param regeneration what each regeneration restores and uses
      */
     public YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return meanYear(states(policy), state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
+        return years.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked -> meanYear(states(policy),
+                state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach())));
     }
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return mean(states(policy), state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration,
-                yearsOfEach()));
+        return hardDaysPerYear.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked -> mean(states(policy),
+                state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach())));
     }
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
@@ -282,6 +299,13 @@ public final class LongRun {
      * sixteen, hard days are counted as if none depended on another.
      */
     public HardDays hardDays(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        return hardDays.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), this::spread);
+    }
+
+    private HardDays spread(Asked asked) {
+        Policy policy = asked.policy();
+        double hardnessMilligramsPerLitre = asked.hardnessMilligramsPerLitre();
+        Regeneration regeneration = asked.regeneration();
         double expected = hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration);
         if (expected == 0) {
             return HardDays.NONE;
