@@ -27,19 +27,6 @@ final class SteadyRun {
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
     private static final double MOST_DAYS_ON_LATTICE = LongWait.LONG_WAIT_DAYS;
-    /**
-     * Number of years to simulate where there is no closed form.
-     *
-     * @param years of a reserve that follows the last weeks
-     * @param yearsByDay under an override that often acts, where years hardly differ
-     */
-    record Drawing(int years, int yearsByDay) {
-
-        static final Drawing OF_ONE_LEVEL = new Drawing(400, 40);
-        /** Of each of seven levels. */
-        static final Drawing OF_SEVERAL_LEVELS = new Drawing(60, 8);
-    }
-
     private static final long SIMULATION_SEED = 20_260_101;
     private static final LocalDate SIMULATION_START = LocalDate.of(2001, 1, 1);
     private static final int WEEKDAYS = 7;
@@ -165,12 +152,17 @@ final class SteadyRun {
             sums[3] = Days.PER_YEAR * rates.hardLitres();
             return sums;
         }
-        for (int i = 0; i < use.months(); i++) {
-            Cycles.Rates rates = rates(rule, useFactor * use.monthFactor(i), detail);
-            sums[0] += use.daysOfMonths(i) * rates.regenerations();
-            sums[1] += use.daysOfMonths(i) * rates.overrides();
-            sums[2] += use.daysOfMonths(i) * rates.hardDays();
-            sums[3] += use.daysOfMonths(i) * rates.hardLitres();
+        Cycles.Rates[] known = new Cycles.Rates[use.factors()];
+        for (int i = 0; i < known.length; i++) {
+            known[i] = rates(rule, useFactor * use.factor(i), detail);
+        }
+        for (int month = 0; month < UseModel.MONTHS; month++) {
+            Cycles.Rates rates = known[use.factorOfMonth(month)];
+            double days = UseModel.DAYS_OF_MONTHS.get(month);
+            sums[0] += days * rates.regenerations();
+            sums[1] += days * rates.overrides();
+            sums[2] += days * rates.hardDays();
+            sums[3] += days * rates.hardLitres();
         }
         return sums;
     }

@@ -6,7 +6,7 @@ import dev.brinebook.household.UseModel;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 
-/** What {@link SteadyRun} asks of a household's use again and again, in the order of the model and worked out once. */
+/** What {@link SteadyRun} asks of a household's use again and again, worked out once. */
 final class SteadyUse {
 
     private final UseModel model;
@@ -14,9 +14,9 @@ final class SteadyUse {
     private final double meanAtHome;
     private final double meanLitres;
     private final double occupiedShare;
-    /** The factors of the months that differ, and how many days of the year have each. */
-    private final double[] months;
-    private final double[] daysOfMonths;
+    /** The factors of the months that differ, and which of them each month has. */
+    private final double[] factors;
+    private final int[] factorOfMonth = new int[UseModel.MONTHS];
     private final double leave;
     private final double comeBack;
 
@@ -26,11 +26,10 @@ final class SteadyUse {
         meanAtHome = Arrays.stream(means).average().orElseThrow();
         meanLitres = model.meanLitres();
         occupiedShare = model.occupiedShare();
-        months = model.monthFactors().stream().mapToDouble(Double::doubleValue).distinct().toArray();
-        daysOfMonths = new double[months.length];
+        factors = model.monthFactors().stream().mapToDouble(Double::doubleValue).distinct().toArray();
         for (int month = 0; month < UseModel.MONTHS; month++) {
-            for (int i = 0; i < months.length; i++) {
-                daysOfMonths[i] += months[i] == model.monthFactors().get(month) ? UseModel.DAYS_OF_MONTHS.get(month) : 0;
+            for (int i = 0; i < factors.length; i++) {
+                factorOfMonth[month] = factors[i] == model.monthFactors().get(month) ? i : factorOfMonth[month];
             }
         }
         var chain = model.occupancy().longRun();
@@ -74,25 +73,25 @@ final class SteadyUse {
 
     /** Whether all months are as the year. */
     boolean hasEvenMonths() {
-        return months.length == 1 && months[0] == 1;
+        return factors.length == 1 && factors[0] == 1;
     }
 
     /** How many factors of months differ. */
-    int months() {
-        return months.length;
+    int factors() {
+        return factors.length;
     }
 
-    double monthFactor(int which) {
-        return months[which];
+    double factor(int which) {
+        return factors[which];
     }
 
-    /** Days of the year that have a factor. */
-    double daysOfMonths(int which) {
-        return daysOfMonths[which];
+    /** Which of the factors a month has, January being 0. */
+    int factorOfMonth(int month) {
+        return factorOfMonth[month];
     }
 
     double leastMonthFactor() {
-        return Arrays.stream(months).min().orElseThrow();
+        return Arrays.stream(factors).min().orElseThrow();
     }
 
     /** Probability that a house at home is vacant the next day; 0 where nobody ever leaves. */
