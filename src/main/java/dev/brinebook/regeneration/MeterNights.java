@@ -25,8 +25,9 @@ final class MeterNights {
             int below = Math.min(from - before.first(), sums.length - 1);
             int count = Math.min(before.end(), point + 1) - from;
             // Shares are kept from the largest use down, so that both run the same way.
-            return (below > 0 ? sums[below] : 0)
-                    + (count > 0 ? LatticeRow.dot(values, from - before.first(), day.downwards(), day.width() - 1 - point + from, count) : 0);
+            double certain = below > 0 ? sums[below] : 0;
+            return count <= 0 ? certain : certain
+                    + LatticeRow.dot(values, from - before.first(), day.downwards(), day.width() - 1 - point + from, count);
         }
     }
 
