@@ -150,7 +150,14 @@ public sealed interface Occupancy {
 
         @Override
         public double occupiedShare(LocalDate firstDate, int days) {
-            return (double) firstDate.datesUntil(firstDate.plusDays(days)).filter(date -> first(date, null)).count() / days;
+            if (spells.isEmpty()) {
+                return absences ? 1 : 0;
+            }
+            int occupied = 0;
+            for (int day = 0; day < days; day++) {
+                occupied += first(firstDate.plusDays(day), null) ? 1 : 0;
+            }
+            return (double) occupied / days;
         }
     }
 

@@ -36,9 +36,14 @@ public final class CashFlows {
                 "rateSharePerYear"));
         double sum = 0;
         for (int year = flows.length - 1; year >= 0; year--) {
-            sum = sum * factor + Guard.finite(flows[year], "flow of year " + year);
+            sum = sum * factor + finite(flows[year], year);
         }
         return sum;
+    }
+
+    /** Names the flow only where it is refused: the check runs for each flow of each draw. */
+    private static double finite(double flow, int year) {
+        return Double.isFinite(flow) ? flow : Guard.finite(flow, "flow of year " + year);
     }
 
     /**
@@ -69,7 +74,7 @@ public final class CashFlows {
         Guard.within(rateSharePerYear, MIN_RATE_SHARE_PER_YEAR, MAX_RATE_SHARE_PER_YEAR, "rateSharePerYear");
         double[] present = new double[flows.length];
         for (int year = 0; year < flows.length; year++) {
-            present[year] = Guard.finite(flows[year], "flow of year " + year) / StrictMath.pow(1 + rateSharePerYear, year);
+            present[year] = finite(flows[year], year) / StrictMath.pow(1 + rateSharePerYear, year);
         }
         return present;
     }
@@ -92,8 +97,10 @@ public final class CashFlows {
         double factor = 1 + Guard.within(growthSharePerYear, MIN_RATE_SHARE_PER_YEAR, MAX_RATE_SHARE_PER_YEAR,
                 "growthSharePerYear");
         double[] savings = new double[Guard.within(years, 1, MAX_YEARS, "years")];
+        double grown = 1;
         for (int year = 0; year < years; year++) {
-            savings[year] = firstYearSaving * StrictMath.pow(factor, year);
+            savings[year] = firstYearSaving * grown;
+            grown *= factor;
         }
         return savings;
     }

@@ -3,6 +3,7 @@ package dev.brinebook.payback;
 
 import dev.brinebook.randomness.Quantile;
 import dev.brinebook.randomness.RankCorrelation;
+import dev.brinebook.randomness.Ranks;
 import dev.brinebook.randomness.Sample;
 import dev.brinebook.randomness.Uncertain;
 import dev.brinebook.softener.RunningCost;
@@ -94,9 +95,10 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         Sample sample = Sample.of(inputs.stream().map(UncertainInput::factor).toList(),
                 () -> draw, mostDraws, enoughStandardError, seed);
         double[] worth = sample.result(0);
+        double[] ranks = Ranks.of(worth);
         List<Driver> drivers = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
-            drivers.add(driver(comparison, way, inputs, i, RankCorrelation.of(sample.input(i), worth)));
+            drivers.add(driver(comparison, way, inputs, i, RankCorrelation.ofRanks(Ranks.of(sample.input(i)), ranks)));
         }
         drivers.sort(Comparator.comparingDouble(Driver::swing).reversed());
         return new UncertainWorth(new Quantiles(worth), sample.mean(0), new Quantiles(sample.result(1)), sample.draws(),

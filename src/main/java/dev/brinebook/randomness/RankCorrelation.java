@@ -21,9 +21,12 @@ public final class RankCorrelation {
             throw new IllegalArgumentException("both must have as many values, two at least, had " + one.length + " and "
                     + other.length);
         }
-        double[] r = Ranks.of(one);
-        double[] s = Ranks.of(other);
-        double mean = (one.length + 1) / 2.0;
+        return ofRanks(Ranks.of(one), Ranks.of(other));
+    }
+
+    /** The same by the ranks of the two, {@link Ranks#of}. */
+    public static double ofRanks(double[] r, double[] s) {
+        double mean = (r.length + 1) / 2.0;
         double product = 0;
         double squaresOne = 0;
         double squaresOther = 0;

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
-import java.util.Comparator;
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 /** Places of values in their order. */
 public final class Ranks {
@@ -12,20 +11,21 @@ public final class Ranks {
 
     /** The rank of each value, the least having 1; equal values share the mean of their ranks. */
     public static double[] of(double[] values) {
-        int[] order = IntStream.range(0, values.length).boxed().sorted(Comparator.comparingDouble(i -> values[i]))
-                .mapToInt(Integer::intValue).toArray();
-        double[] ranks = new double[values.length];
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        double[] shared = new double[sorted.length];
         int from = 0;
-        while (from < order.length) {
+        while (from < sorted.length) {
             int to = from;
-            while (to + 1 < order.length && values[order[to + 1]] == values[order[from]]) {
+            while (to + 1 < sorted.length && sorted[to + 1] == sorted[from]) {
                 to++;
             }
-            double shared = (from + to) / 2.0 + 1;
-            for (int i = from; i <= to; i++) {
-                ranks[order[i]] = shared;
-            }
+            Arrays.fill(shared, from, to + 1, (from + to) / 2.0 + 1);
             from = to + 1;
+        }
+        double[] ranks = new double[values.length];
+        for (int i = 0; i < ranks.length; i++) {
+            ranks[i] = shared[Arrays.binarySearch(sorted, values[i])];
         }
         return ranks;
     }

@@ -7,6 +7,9 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 /** A number that is not known exactly: how likely it is to stay below a value, the other way round. */
 public sealed interface Uncertain {
 
+    /** Mean 0, standard deviation 1. */
+    NormalDistribution STANDARD_NORMAL = new NormalDistribution();
+
     /**
      * The value that the number stays below with a probability.
      *
@@ -130,7 +133,7 @@ public sealed interface Uncertain {
     }
 
     private static double standardNormal(double probability) {
-        return new NormalDistribution().inverseCumulativeProbability(checked(probability));
+        return STANDARD_NORMAL.inverseCumulativeProbability(checked(probability));
     }
 
     private static double checked(double probability) {

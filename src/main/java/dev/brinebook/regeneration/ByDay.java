@@ -2,6 +2,10 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.household.HourlyProfile;
+import dev.brinebook.household.UseModel;
+import java.util.HashMap;
+import java.util.Map;
+import org.hipparchus.special.Gamma;
 
 /**
  * Meters that start at any hour, in the long run: the use since the last regeneration is then spread evenly from nothing
@@ -19,7 +23,10 @@ import dev.brinebook.household.HourlyProfile;
  */
 final class ByDay {
 
+    /** Chance above which an override is more than an exception. */
+    private static final double RARE_OVERRIDE = 1e-4;
     private static final int PLACES = 400;
+    private static final int WEEKDAYS = 7;
 
     private ByDay() {
     }
@@ -44,5 +51,65 @@ final class ByDay {
             squares += mean * mean;
         }
         return sum == 0 ? 0 : passingShare(minutes) * (1 + cv * cv) * squares / sum;
+    }
+
+    /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year in which all use is multiplied. */
+    static double[] year(Policy policy, double hardness, Regeneration regeneration, SteadyUse use, double useFactor) {
+        double[] sums = new double[5];
+        double meter = policy.meterVolumeLitres();
+        double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
+        Map<Double, Double> hardShares = new HashMap<>();
+        double atOnce = policy.softensMeanwhile() ? 0 : bypassLitres(regeneration.minutes(), use.means(), use.cv());
+        for (int month = 0; month < UseModel.MONTHS; month++) {
+            double factor = useFactor * use.model().monthFactors().get(month);
+            double days = UseModel.DAYS_OF_MONTHS.get(month);
+            double bypass = factor * atOnce;
+            double litres = days * factor * use.occupiedShare() * use.meanAtHome();
+            double regenerations = litres / (meter + bypass);
+            sums[0] += regenerations;
+            sums[4] += regenerations * bypass;
+            if (meter > bed * (1 + Policy.ROUNDING_SHARE)) {
+                sums[2] += days * use.occupiedShare() * hardShares.computeIfAbsent(factor, f -> hardShare(use, f, meter, bed,
+                        f * atOnce));
+                sums[3] += regenerations * (meter - bed);
+            }
+        }
+        return sums;
+    }
+
+    /** Share of the days at home on which the bed of a meter by day is exhausted. */
+    private static double hardShare(SteadyUse use, double factor, double meter, double bed, double bypass) {
+        double share = 0;
+        double mean = 0;
+        double part = 0;
+        for (double weekday : use.means()) {
+            if (weekday != mean) {
+                mean = weekday;
+                part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, use.cv(), bed + bypass);
+            }
+            share += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
+        }
+        return share;
+    }
+
+    /** Whether an override ends more than a few of the waits of a meter; the use up to it is taken as gamma distributed. */
+    static boolean overrideActs(Policy policy, SteadyUse use, double useFactor) {
+        int days = policy.overrideDays();
+        if (days == Policy.NO_OVERRIDE) {
+            return false;
+        }
+        double share = use.occupiedShare();
+        double mean = use.meanAtHome() * useFactor * use.leastMonthFactor();
+        if (mean == 0) {
+            return true;
+        }
+        double spells = use.leave() > 0 ? Math.max(1, (2 - use.leave() - use.comeBack()) / (use.leave() + use.comeBack())) : 1;
+        double variance = days * share * mean * mean * (use.cv() * use.cv() + (1 - share) * spells);
+        double litres = days * share * mean;
+        if (variance == 0) {
+            return litres < policy.meterVolumeLitres();
+        }
+        return Gamma.regularizedGammaP(litres * litres / variance, policy.meterVolumeLitres() * litres / variance)
+                > RARE_OVERRIDE;
     }
 }

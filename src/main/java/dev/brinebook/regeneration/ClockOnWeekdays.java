@@ -14,6 +14,8 @@ import java.util.Set;
  */
 public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) implements Policy {
 
+    private static final DayOfWeek[] DAYS = DayOfWeek.values();
+
     /** Keeps its own copy, from Monday to Sunday. */
     public ClockOnWeekdays {
         if (weekdays.isEmpty()) {
@@ -35,16 +37,17 @@ public record ClockOnWeekdays(Set<DayOfWeek> weekdays, int overrideDays) impleme
 
     @Override
     public int clockNightsAfter(DayOfWeek date) {
-        int nights = 1;
-        while (!weekdays.contains(date.plus(nights))) {
-            nights++;
+        int nights = DAYS.length;
+        for (DayOfWeek weekday : weekdays) {
+            int ahead = Math.floorMod(weekday.ordinal() - date.ordinal() - 1, DAYS.length) + 1;
+            nights = Math.min(nights, ahead);
         }
         return nights;
     }
 
     @Override
     public double meanClockNights() {
-        return (double) DayOfWeek.values().length / weekdays.size();
+        return (double) DAYS.length / weekdays.size();
     }
 
     @Override

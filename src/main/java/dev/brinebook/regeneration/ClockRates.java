@@ -21,7 +21,7 @@ final class ClockRates {
 
     private static final int FIRST_POINTS = 128;
 
-    private final RenewalTable table;
+    private final RenewalRows table;
     private final LatticeNight[] days;
     private final double homeShare;
     private int points;
@@ -30,7 +30,7 @@ final class ClockRates {
     /** By day of the cycle: hard days up to it, by lattice point; not yet known where not a number. */
     private final List<double[]> known = new ArrayList<>();
 
-    ClockRates(RenewalTable table, double homeShare) {
+    ClockRates(RenewalRows table, double homeShare) {
         this.table = table;
         this.homeShare = homeShare;
         days = LatticeNight.of(table);
@@ -96,7 +96,7 @@ final class ClockRates {
             double share = first == 1 ? fromHere : vacantSoFar * table.homeAfter(false);
             vacantSoFar *= first == 1 ? 1 : 1 - table.homeAfter(false);
             for (int weekday = 0; weekday < table.weekdays() && share > 0; weekday++) {
-                RenewalTable.Row row = table.row((weekday + first - 1) % table.weekdays(), day - first + 1);
+                LatticeRow row = table.row((weekday + first - 1) % table.weekdays(), day - first + 1);
                 double[] to = drawn[table.classOf(weekday, day)];
                 for (int k = row.first(); k < Math.min(points, row.end()); k++) {
                     to[k] += share / table.weekdays() * row.values()[k - row.first()];

@@ -2,6 +2,7 @@
 package dev.brinebook.regeneration;
 
 import java.util.function.IntToDoubleFunction;
+import org.hipparchus.util.FastMath;
 
 /**
  * A cubic through four points that are equally far apart.
@@ -38,12 +39,12 @@ record Cubic(double a, double b, double c, double d) {
 
     /** Logarithm of something that falls off fast and is never negative. */
     static double log(double value) {
-        return StrictMath.log(Math.max(LEAST, value));
+        return FastMath.log(Math.max(LEAST, value));
     }
 
     /** Back from {@link #log}. */
     static double fromLog(double log) {
-        double value = StrictMath.exp(log);
+        double value = FastMath.exp(log);
         return value > 2 * LEAST ? value : 0;
     }
 }

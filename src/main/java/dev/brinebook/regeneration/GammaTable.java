@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import dev.brinebook.guard.LastResultCache;
+import dev.brinebook.guard.LastResultsCache;
 import java.util.Arrays;
 import org.hipparchus.special.Gamma;
 
@@ -13,7 +13,9 @@ import org.hipparchus.special.Gamma;
  */
 final class GammaTable {
 
-    private static final LastResultCache<Double, GammaTable> BY_CV = new LastResultCache<>(GammaTable::new);
+    /** Three scatters of days and three of their sums, for some kinds of households; a table takes some 20 kB. */
+    private static final int MOST_SCATTERS = 24;
+    private static final LastResultsCache<Double, GammaTable> BY_CV = new LastResultsCache<>(MOST_SCATTERS, GammaTable::new);
     private static final double NEGLIGIBLE = 1e-16;
     /** Points in a standard deviation, and at least in 1. */
     private static final double POINTS_IN_DEVIATION = 24;

@@ -2,6 +2,8 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.household.Days;
+import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
  * Days on which water is used while the bed is exhausted: how many to expect in a year, and how far years differ.
@@ -30,6 +32,16 @@ public record HardDays(double perYear, double perYearIfItStays, int percentile5,
         }
         return new HardDays(perYear, perYearIfItStays, quantile(chances, 0.05 * sum), quantile(chances, 0.5 * sum),
                 quantile(chances, 0.95 * sum), Math.max(0, Math.min(1, chances[0] / sum)));
+    }
+
+    /** Poisson chances of 0 to 365 days. */
+    static double[] independent(double expected) {
+        PoissonDistribution days = expected > 0 ? new PoissonDistribution(Math.min(expected, Days.PER_YEAR)) : null;
+        double[] chances = new double[Days.PER_YEAR + 1];
+        for (int count = 0; count < chances.length; count++) {
+            chances[count] = days == null ? count == 0 ? 1 : 0 : days.probability(count);
+        }
+        return chances;
     }
 
     private static int quantile(double[] chances, double wanted) {

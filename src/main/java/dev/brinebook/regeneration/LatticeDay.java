@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import java.util.Arrays;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -50,14 +51,22 @@ final class LatticeDay {
         GammaTable table = GammaTable.of(cv);
         double fine = step / FINE;
         points = (int) Math.ceil(table.largest() * mean / fine) + 2;
-        below = new double[points];
-        excess = new double[points];
+        // The last point once more, so that every place in the table has four points about it.
+        below = new double[points + 1];
+        excess = new double[points + 1];
         for (int i = 0; i < points; i++) {
             double relative = i * fine / mean;
             below[i] = table.below(relative);
             excess[i] = mean * table.excess(relative);
         }
+        below[points] = below[points - 1];
+        excess[points] = excess[points - 1];
         chances = chances(cv < LARGEST_CORRECTED_CV && mean >= FEWEST_CORRECTED_STEPS * step);
+    }
+
+    /** Distance of lattice points, litres. */
+    double step() {
+        return step;
     }
 
     double mean() {
@@ -97,37 +106,46 @@ final class LatticeDay {
     void below(double litres, double[] shares, int size) {
         double place = litres / step * FINE;
         int whole = (int) Math.floor(place);
-        double[] weights = weights(place - whole);
-        for (int k = 0; k < size; k++) {
-            shares[k] = below(whole - k * FINE, weights, litres - k * step);
+        int k = surely(whole, size);
+        Arrays.fill(shares, 0, k, 1);
+        k = read(below, whole, place - whole, shares, k, size);
+        for (; k < size && whole - k * FINE >= 0; k++) {
+            shares[k] = Gamma.regularizedGammaP(1 / (cv * cv), Math.max(0, litres - k * step) / (mean * cv * cv));
         }
+        Arrays.fill(shares, Math.min(k, size), size, 0);
     }
 
     /** Fills {@code means[k]} with the mean use above {@code litres} less k steps. */
     void excess(double litres, double[] means, int size) {
         double place = litres / step * FINE;
         int whole = (int) Math.floor(place);
-        double[] weights = weights(place - whole);
-        for (int k = 0; k < size; k++) {
+        int k = surely(whole, size);
+        Arrays.fill(means, 0, k, 0);
+        k = read(excess, whole, place - whole, means, k, size);
+        for (; k < size && whole - k * FINE >= 0; k++) {
+            double[] weights = weights(place - whole);
+            means[k] = weights[0] * (2 * excess[0] - excess[1]) + weights[1] * excess[0] + weights[2] * excess[1]
+                    + weights[3] * excess[2];
+        }
+        for (; k < size; k++) {
+            means[k] = mean - (litres - k * step);
+        }
+    }
+
+    /** How many steps down a place stays beyond the table. */
+    private int surely(int whole, int size) {
+        return whole < points - 1 ? 0 : Math.min(size, (whole - points + 1) / FINE + 1);
+    }
+
+    /** Reads a table a step apart, downwards to where a point before it is missing; returns the first step not read. */
+    private int read(double[] table, int whole, double past, double[] to, int from, int size) {
+        double[] weights = weights(past);
+        int end = Math.min(size, whole < 1 ? 0 : (whole - 1) / FINE + 1);
+        for (int k = from; k < end; k++) {
             int i = whole - k * FINE;
-            means[k] = i < 0 ? mean - (litres - k * step) : i >= points - 1 ? 0 : cubic(excess, i, weights);
+            to[k] = weights[0] * table[i - 1] + weights[1] * table[i] + weights[2] * table[i + 1] + weights[3] * table[i + 2];
         }
-    }
-
-    private double below(int i, double[] weights, double litres) {
-        if (i < 0) {
-            return 0;
-        }
-        if (i >= points - 1) {
-            return 1;
-        }
-        return i == 0 ? Gamma.regularizedGammaP(1 / (cv * cv), Math.max(0, litres) / (mean * cv * cv)) : cubic(below, i, weights);
-    }
-
-    private double cubic(double[] table, int i, double[] weights) {
-        double before = i == 0 ? 2 * table[0] - table[1] : table[i - 1];
-        double after = i + 2 < points ? table[i + 2] : table[points - 1];
-        return weights[0] * before + weights[1] * table[i] + weights[2] * table[i + 1] + weights[3] * after;
+        return Math.max(from, end);
     }
 
     /** Of the four points about a place, by its distance from the second. */

@@ -8,19 +8,20 @@ import java.util.Arrays;
  *
  * @param mean litres
  * @param shares chance of fewer than k lattice points, from k = 0
+ * @param downwards the same from the largest k down
  * @param above chance of more than k lattice points, from k = -1
  * @param excess mean litres above k lattice points, from k = -1
  */
-record LatticeNight(double mean, double[] shares, double[] above, double[] excess) {
+record LatticeNight(double mean, double[] shares, double[] downwards, double[] above, double[] excess) {
 
     /** Each class of a table. */
-    static LatticeNight[] of(RenewalTable table) {
+    static LatticeNight[] of(RenewalRows table) {
         return Arrays.stream(table.classes()).map(day -> of(day, table.step())).toArray(LatticeNight[]::new);
     }
 
     private static LatticeNight of(LatticeDay day, double step) {
         if (day.mean() == 0) {
-            return new LatticeNight(0, new double[] {1}, new double[0], new double[0]);
+            return new LatticeNight(0, new double[] {1}, new double[] {1}, new double[0], new double[0]);
         }
         int size = day.chances().length + 1;
         double[] below = new double[size];
@@ -37,7 +38,7 @@ record LatticeNight(double mean, double[] shares, double[] above, double[] exces
             above[k + 1] = 1 - shares[k];
             excess[k + 1] = over[size - 1 - k];
         }
-        return new LatticeNight(day.mean(), shares, above, excess);
+        return new LatticeNight(day.mean(), shares, below, above, excess);
     }
 
     /** Number of lattice points that no day exceeds. */

@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
  * What a policy does in a household in the long run, as homes change: the mean over the levels of use that the home may have, and
@@ -36,8 +38,6 @@ public final class LongRun {
         -2.366759410734541, -3.750439717725742};
     static final double[] WEIGHTS = {0.000548268855972217, 0.0307571239675865, 0.2401231786050127, 16 / 35.0, 0.2401231786050127,
         0.0307571239675865, 0.000548268855972217};
-    /** Levels with less chance than this, of one scatter, are the outer ones. */
-    private static final double OUTER_LEVEL_WEIGHT = 0.1;
     /** Hard days of a year that the search for a reserve leaves out. */
     private static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
     /** The same of third order: the middle, and to both sides of it. */
@@ -47,60 +47,32 @@ public final class LongRun {
     private static final double[] OUTER_WEIGHTS = {OUTER_WEIGHT, 1 - 2 * OUTER_WEIGHT, OUTER_WEIGHT};
     private static final double[] ONE_LEVEL = {1};
 
-    /**
-     * One state in which the home may be.
-     *
-     * @param weight chance of it
-     * @param weightBelow chance of the same scatter with a lower level
-     * @param isUsualScatter whether the scatter is the middle one
-     * @param isUsualLevel whether the level is the middle one
-     * @param level use over the mean, as meters see it
-     * @param levelOfSums the same as clocks see it
-     * @param days what meters see, which go by each day
-     * @param sums what clocks see, which go by sums of days
-     */
-    private record State(double weight, double weightBelow, boolean isUsualScatter, boolean isUsualLevel, double level,
-            double levelOfSums, SteadyRun days, SteadyRun sums) {
-
-        SteadyRun of(Policy policy) {
-            return policy.byClock() ? sums : days;
-        }
-
-        boolean isOuterLevel() {
-            return weight < OUTER_LEVEL_WEIGHT;
-        }
-
-        State times(double factor) {
-            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, level, levelOfSums, days.times(factor),
-                    sums.times(factor));
-        }
-
-        /** The same at the mean level. */
-        State atMean() {
-            return new State(weight, weightBelow, isUsualScatter, isUsualLevel, 1, 1, days.times(1 / level), sums.times(1 / levelOfSums));
-        }
-
-        /** The only state of its scatter, with its weight raised by 1 / share. */
-        State alone(double share) {
-            return new State(weight / share, 0, isUsualScatter, isUsualLevel, level, levelOfSums, days, sums);
-        }
+    /** What is asked of a policy. */
+    private record Asked(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
     }
 
     private final UseModel model;
-    private final List<State> states;
-    private final List<State> ofUsualScatter;
+    private final List<HomeState> states;
+    private final List<HomeState> ofUsualScatter;
+    /** The same questions come again, from each part of an answer. */
+    private final Map<Asked, YearlyTotals> years = new HashMap<>();
+    private final Map<Asked, Double> hardDaysPerYear = new HashMap<>();
+    private final Map<Asked, HardDays> hardDays = new HashMap<>();
+    private final Map<SmallestReserve.Asked, OptionalResult> reserves = new HashMap<>();
+    private final Map<Double, LongRun> multiples = new HashMap<>();
+    private LongRun ifItStays;
 
-    private LongRun(UseModel model, List<State> states) {
+    private LongRun(UseModel model, List<HomeState> states) {
         this.model = model;
         this.states = states;
-        double share = states.stream().filter(State::isUsualScatter).mapToDouble(State::weight).sum();
-        ofUsualScatter = states.stream().filter(State::isUsualScatter).map(state -> state.alone(share)).toList();
+        double share = states.stream().filter(HomeState::isUsualScatter).mapToDouble(HomeState::weight).sum();
+        ofUsualScatter = states.stream().filter(HomeState::isUsualScatter).map(state -> state.alone(share)).toList();
     }
 
     /** The long run of a household. */
     public static LongRun of(UseModel model) {
         UseChange change = model.change();
-        List<State> states = new ArrayList<>();
+        List<HomeState> states = new ArrayList<>();
         boolean whole = SteadyRun.isQuick(model);
         boolean one = change.scatterSpread() == 0 || !whole;
         boolean few = model.cv() > MeterRates.LARGEST_CV;
@@ -119,7 +91,7 @@ public final class LongRun {
             for (int i = 0; i < factors.length; i++) {
                 double share = factors.length == 1 ? weight : weight * weights[i];
                 below = i == factors.length - 1 ? 0 : below - share;
-                states.add(new State(share, below, side == 0, i == factors.length / 2,
+                states.add(new HomeState(share, below, side == 0, i == factors.length / 2,
                         factors[i], ofSumsFactors[i], days.times(factors[i]), sums.times(ofSumsFactors[i])));
             }
         }
@@ -159,14 +131,18 @@ public final class LongRun {
 
     /** The same household with the use of every day multiplied by {@code factor}. */
     public LongRun times(double factor) {
-        return factor == 1 ? this : new LongRun(model, states.stream().map(state -> state.times(factor)).toList());
+        return factor == 1 ? this : multiples.computeIfAbsent(factor, times ->
+                new LongRun(model, states.stream().map(state -> state.times(times)).toList()));
     }
 
     /** The same household while its level of use stays constant. */
     public LongRun ifItStays() {
-        double share = states.stream().filter(State::isUsualLevel).mapToDouble(State::weight).sum();
-        return new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(State::isUsualLevel)
-                .map(state -> state.alone(share).atMean()).toList());
+        if (ifItStays == null) {
+            double share = states.stream().filter(HomeState::isUsualLevel).mapToDouble(HomeState::weight).sum();
+            ifItStays = new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(HomeState::isUsualLevel)
+                    .map(state -> state.alone(share).atMean()).toList());
+        }
+        return ifItStays;
     }
 
     /**
@@ -203,26 +179,31 @@ public final class LongRun {
         return mean(ofUsualScatter, state -> state.days().fallOffLitres()) * (1 + 2 * model.change().levelSpread());
     }
 
-    private static double mean(List<State> states, ToDoubleFunction<State> value) {
+    private static double mean(List<HomeState> states, ToDoubleFunction<HomeState> value) {
         double sum = 0;
-        for (State state : states) {
+        for (HomeState state : states) {
             sum += state.weight() * value.applyAsDouble(state);
         }
         return sum;
     }
 
-    private static YearlyTotals meanYear(List<State> states, Function<State, YearlyTotals> year) {
+    private static YearlyTotals meanYear(List<HomeState> states, Function<HomeState, YearlyTotals> year) {
         double[] weights = new double[states.size()];
         List<YearlyTotals> years = new ArrayList<>(weights.length);
-        for (State state : states) {
+        for (HomeState state : states) {
             weights[years.size()] = state.weight();
             years.add(year.apply(state));
         }
         return YearlyTotals.mean(weights, years);
     }
 
+    /** A reserve, searched for when it is first asked. */
+    OptionalResult smallestReserve(SmallestReserve.Asked asked, Function<SmallestReserve.Asked, OptionalResult> search) {
+        return reserves.computeIfAbsent(asked, search);
+    }
+
     /** The states in which a policy is evaluated. */
-    private List<State> states(Policy policy) {
+    private List<HomeState> states(Policy policy) {
         return policy.followsWeekdays() || policy.startsAtOnce() ? ofUsualScatter : states;
     }
 
@@ -233,20 +214,21 @@ public final class LongRun {
      * @param regeneration what each regeneration restores and uses
      */
     public YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return meanYear(states(policy), state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
+        return years.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked -> meanYear(states(policy),
+                state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach())));
     }
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return mean(states(policy), state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration,
-                yearsOfEach()));
+        return hardDaysPerYear.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked -> mean(states(policy),
+                state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach())));
     }
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
         double sum = 0;
         boolean done = false;
-        for (State state : states) {
+        for (HomeState state : states) {
             // The less is used, the rarer are hard days: what is left of a scatter is no more than what it had last.
             if (!done) {
                 double hardDays = state.days().delayedHardDays(meterLitres, callLitres, bedLitres, overrideDays);
@@ -282,13 +264,20 @@ public final class LongRun {
      * sixteen, hard days are counted as if none depended on another.
      */
     public HardDays hardDays(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        return hardDays.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), this::spread);
+    }
+
+    private HardDays spread(Asked asked) {
+        Policy policy = asked.policy();
+        double hardnessMilligramsPerLitre = asked.hardnessMilligramsPerLitre();
+        Regeneration regeneration = asked.regeneration();
         double expected = hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration);
         if (expected == 0) {
             return HardDays.NONE;
         }
         double[] chances = new double[Days.PER_YEAR + 1];
-        for (State state : ofUsualScatter) {
-            double[] of = state.isOuterLevel() ? independent(state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
+        for (HomeState state : ofUsualScatter) {
+            double[] of = state.isOuterLevel() ? HardDays.independent(state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
                     regeneration, yearsOfEach()))
                     : state.of(policy).hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach());
             double sum = 0;
@@ -303,18 +292,8 @@ public final class LongRun {
                 : ifItStays().hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration), chances);
     }
 
-    /** Poisson chances of 0 to 365 days. */
-    private static double[] independent(double expected) {
-        PoissonDistribution days = expected > 0 ? new PoissonDistribution(Math.min(expected, Days.PER_YEAR)) : null;
-        double[] chances = new double[Days.PER_YEAR + 1];
-        for (int count = 0; count < chances.length; count++) {
-            chances[count] = days == null ? count == 0 ? 1 : 0 : days.probability(count);
-        }
-        return chances;
-    }
-
     /** Fewer simulated years per level where there are several levels. */
-    private SteadyRun.Drawing yearsOfEach() {
-        return ofUsualScatter.size() > 1 ? SteadyRun.Drawing.OF_SEVERAL_LEVELS : SteadyRun.Drawing.OF_ONE_LEVEL;
+    private Drawing yearsOfEach() {
+        return ofUsualScatter.size() > 1 ? Drawing.OF_SEVERAL_LEVELS : Drawing.OF_ONE_LEVEL;
     }
 }

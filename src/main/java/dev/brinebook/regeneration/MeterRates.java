@@ -1,11 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IdentityHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Long-run results of delayed meters whose beds outlast their counts, on a lattice of counts and of spare litres: calculated
@@ -31,25 +27,8 @@ final class MeterRates {
     static final double LARGEST_CV = 0.9;
     /** With absences a longer cycle needs more rows than it is worth. */
     static final int MOST_NIGHTS_WITH_ABSENCES = 31;
-    private static final double ENDED = 1e-12;
     private static final int FIRST_POINTS = 128;
     private static final int MARGIN = 3;
-
-    /** One night of the cycles of some states: the use before it, and the use on it. */
-    private record Drawn(LatticeNight day, RenewalTable.Row before, double[] sums) {
-
-        /** Chance to be at home and still waiting after it, where the controller calls at this lattice point. */
-        double waits(int point) {
-            int from = Math.max(before.first(), point - day.width() + 1);
-            int below = Math.min(from - before.first(), sums.length - 1);
-            double sum = below > 0 ? sums[below] : 0;
-            int end = Math.min(before.end(), point + 1);
-            for (int k = from; k < end; k++) {
-                sum += before.values()[k - before.first()] * day.below(point - k);
-            }
-            return sum;
-        }
-    }
 
     /** What is known of one count: the cycles, and the days before they end by how far each is below the count. */
     private static final class RateColumn {
@@ -69,32 +48,23 @@ final class MeterRates {
         }
     }
 
-    private final RenewalTable table;
+    private final RenewalRows rows;
     private final double cv;
     private final double meanLitres;
     private final int overrideDays;
     private final LatticeNight[] days;
     private final int width;
     private int points;
-    private int mostNights;
-    /** Use on all the nights that differ. */
-    private final List<Drawn> drawn = new ArrayList<>();
-    /** Their places, by weekday on which a cycle starts and day of the cycle. */
-    private final int[][] nights;
-    private final boolean absences;
-    /** By state and class: expected days at home, by the litres used before them. */
-    private double[][][] before;
+    private MeterNights nights;
     private RateColumn[] columns = new RateColumn[0];
 
-    MeterRates(RenewalTable table, double cv, double meanLitres, int overrideDays) {
+    MeterRates(RenewalRows rows, double cv, double meanLitres, int overrideDays) {
         this.cv = cv;
         this.meanLitres = meanLitres;
-        this.table = table;
+        this.rows = rows;
         this.overrideDays = overrideDays;
-        days = LatticeNight.of(table);
+        days = LatticeNight.of(rows);
         width = LatticeNight.width(days);
-        nights = new int[table.weekdays()][];
-        absences = table.states() > nights.length;
     }
 
     /**
@@ -141,13 +111,13 @@ final class MeterRates {
     /** The points around a rule, once they are reached. */
     private Place place(double callLitres, double spareLitres) {
         int stride = stride(callLitres);
-        double count = callLitres / table.step() / stride;
+        double count = callLitres / rows.step() / stride;
         int first = (int) count - 1;
         int last = (first + MARGIN) * stride;
         if (last >= points) {
             prepare(Math.max(FIRST_POINTS, 2 * last));
         }
-        double spare = Math.min(spareLitres / table.step(), width + MARGIN);
+        double spare = Math.min(spareLitres / rows.step(), width + MARGIN);
         int from = Math.min(Math.max(0, (int) spare - 1), width);
         return new Place(first, stride, Cubic.at(count - first), from, Cubic.at(spare - from));
     }
@@ -167,7 +137,7 @@ final class MeterRates {
     /** The more days add up to the count, the smoother all is along it: points a quarter of a standard deviation apart are enough. */
     private int stride(double callLitres) {
         double deviation = cv * Math.sqrt(callLitres * meanLitres);
-        double fits = deviation / 4 / table.step();
+        double fits = deviation / 4 / rows.step();
         return fits >= 4 ? 4 : fits >= 2 ? 2 : 1;
     }
 
@@ -191,9 +161,7 @@ final class MeterRates {
             double[] ends = column.ends[of];
             double[] beyond = ofDays ? days[of].above() : days[of].excess();
             int last = Math.min(ends.length, beyond.length - spare);
-            for (int m = 0; m < last; m++) {
-                sum += ends[m] * beyond[spare + m];
-            }
+            sum += last > 0 ? LatticeRow.dot(ends, 0, beyond, spare, last) : 0;
         }
         return sum;
     }
@@ -201,112 +169,21 @@ final class MeterRates {
     private void prepare(int wanted) {
         points = wanted;
         columns = new RateColumn[points];
-        table.reach(points + MARGIN);
-        drawn.clear();
-        Map<RenewalTable.Row, int[]> known = new IdentityHashMap<>();
-        mostNights = 0;
-        for (int weekday = 0; weekday < nights.length; weekday++) {
-            nights[weekday] = nights(weekday, known);
-            mostNights = Math.max(mostNights, nights[weekday].length);
-        }
-        before = absences ? eitherWay() : atHome();
-    }
-
-    /** Indexes into the list of nights; equal nights share one entry. */
-    private int[] nights(int weekday, Map<RenewalTable.Row, int[]> known) {
-        int most = overrideDays == Policy.NO_OVERRIDE ? WaitingRule.MOST_NIGHTS : overrideDays;
-        int[] places = new int[Math.min(most, 16)];
-        int n = 0;
-        for (double left = 1; n < most && (left > ENDED || overrideDays != Policy.NO_OVERRIDE); n++) {
-            int kind = table.classOf(weekday, n + 1);
-            RenewalTable.Row row = table.row(weekday, n + 1);
-            int[] made = known.computeIfAbsent(row, r -> new int[days.length]);
-            if (made[kind] == 0) {
-                drawn.add(new Drawn(days[kind], row, sums(row)));
-                made[kind] = drawn.size();
-            }
-            places = n == places.length ? Arrays.copyOf(places, 2 * n) : places;
-            places[n] = made[kind] - 1;
-            left = drawn.get(places[n]).sums()[row.values().length];
-        }
-        return Arrays.copyOf(places, n);
-    }
-
-    /** Of cycles that start at home, by weekday and class. */
-    private double[][][] atHome() {
-        double[][][] sums = new double[nights.length][days.length][points + MARGIN];
-        for (int weekday = 0; weekday < nights.length; weekday++) {
-            for (int n = 1; n <= nights[weekday].length; n++) {
-                add(sums[weekday], weekday, n, 1);
-            }
-        }
-        return sums;
-    }
-
-    private void add(double[][] to, int weekday, int n, double share) {
-        RenewalTable.Row row = drawn.get(nights[weekday][n - 1]).before();
-        double[] sum = to[table.classOf(weekday, n)];
-        int end = Math.min(row.end(), sum.length);
-        for (int k = row.first(); k < end; k++) {
-            sum[k] += share * row.values()[k - row.first()];
-        }
-    }
-
-    /** The same of cycles that start after a day at home, then after a vacant one. */
-    private double[][][] eitherWay() {
-        int weekdays = nights.length;
-        double[][][] home = new double[weekdays][days.length][points + MARGIN];
-        double[][][] afterVacant = new double[weekdays][days.length][points + MARGIN];
-        for (int n = 1; n <= overrideDays; n++) {
-            boolean last = n == overrideDays;
-            double[][][] longer = new double[weekdays][][];
-            double[][][] all = new double[2 * weekdays][][];
-            for (int weekday = 0; weekday < weekdays; weekday++) {
-                add(home[weekday], weekday, n, 1);
-                double[][] later = afterVacant[(weekday + 1) % weekdays];
-                longer[weekday] = mixed(home[weekday], table.homeAfter(false), later);
-                all[weekday] = last ? mixed(home[weekday], table.homeAfter(true), later) : null;
-                all[weekdays + weekday] = longer[weekday];
-            }
-            if (last) {
-                return all;
-            }
-            afterVacant = longer;
-        }
-        throw new IllegalStateException("an override is needed with absences");
-    }
-
-    private static double[][] mixed(double[][] home, double share, double[][] other) {
-        double[][] mixed = new double[home.length][home[0].length];
-        for (int of = 0; of < home.length; of++) {
-            for (int k = 0; k < mixed[of].length; k++) {
-                mixed[of][k] = share * home[of][k] + (1 - share) * other[of][k];
-            }
-        }
-        return mixed;
-    }
-
-    private static double[] sums(RenewalTable.Row row) {
-        double[] sums = new double[row.values().length + 1];
-        for (int k = 0; k < row.values().length; k++) {
-            sums[k + 1] = sums[k] + row.values()[k];
-        }
-        return sums;
+        nights = new MeterNights(rows, days, overrideDays, points + MARGIN);
     }
 
     private RateColumn column(int point) {
         if (columns[point] == null) {
-            Cycles cycles = cycles(point);
+            Cycles cycles = nights.cycles(point);
             double[] shares = cycles.shares();
             Cycles.Rates rates = cycles.rates(shares);
             double[][] ends = new double[days.length][Math.min(point, width) + 2];
             for (int of = 0; of < days.length; of++) {
-                for (int m = 0; days[of].mean() > 0 && m < ends[of].length; m++) {
-                    double sum = 0;
-                    for (int state = 0; state < shares.length; state++) {
-                        sum += shares[state] * before[state][of][point + 1 - m];
+                if (days[of].mean() > 0) {
+                    addEnds(ends[of], shares, of, point + 1);
+                    for (int m = 0; m < ends[of].length; m++) {
+                        ends[of][m] *= rates.regenerations() * endWeight(m);
                     }
-                    ends[of][m] = rates.regenerations() * sum * endWeight(m);
                 }
             }
             columns[point] = new RateColumn(rates, ends, width + 2 * MARGIN);
@@ -314,53 +191,18 @@ final class MeterRates {
         return columns[point];
     }
 
+    private void addEnds(double[] ends, double[] shares, int of, int top) {
+        for (int state = 0; state < shares.length; state++) {
+            double share = shares[state];
+            double[] before = nights.before(state, of);
+            for (int m = 0; m < ends.length; m++) {
+                ends[m] += share * before[top - m];
+            }
+        }
+    }
+
     /** Weights that integrate up to a lattice point, from the one above it downwards. */
     private static double endWeight(int below) {
         return below == 0 ? -1 / 24.0 : below == 1 ? 0.5 : below == 2 ? 25 / 24.0 : 1;
-    }
-
-    private Cycles cycles(int point) {
-        int weekdays = nights.length;
-        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, false);
-        double[] waits = new double[drawn.size()];
-        for (int i = 0; i < waits.length; i++) {
-            waits[i] = drawn.get(i).waits(point);
-        }
-        double[] home = new double[weekdays * cycles.states() / weekdays];
-        double[] away = new double[home.length];
-        double[] afterVacant = new double[weekdays];
-        Arrays.fill(home, 0, weekdays, 1);
-        Arrays.fill(away, weekdays, away.length, 1);
-        for (int n = 1; n <= mostNights; n++) {
-            double[] later = afterVacant.clone();
-            for (int weekday = 0; weekday < weekdays; weekday++) {
-                double own = n <= nights[weekday].length ? waits[nights[weekday][n - 1]] : 0;
-                boolean idle = days[table.classOf(weekday, n)].mean() == 0;
-                double next = later[(weekday + 1) % weekdays];
-                add(cycles, weekday, n, idle, absences ? table.homeAfter(true) * own + (1 - table.homeAfter(true)) * next : own,
-                        home, away);
-                if (absences) {
-                    afterVacant[weekday] = table.homeAfter(false) * own + (1 - table.homeAfter(false)) * next;
-                    add(cycles, weekdays + weekday, n, idle, afterVacant[weekday], home, away);
-                }
-            }
-        }
-        return cycles;
-    }
-
-    /** The next night of the cycles that start in a state. */
-    private void add(Cycles cycles, int state, int n, boolean idle, double waits, double[] home, double[] away) {
-        double waiting = home[state] + away[state];
-        if (waiting <= ENDED) {
-            return;
-        }
-        double homeToday = home[state] * table.homeAfter(true) + away[state] * table.homeAfter(false);
-        double awayToday = waiting - homeToday;
-        double homeWaits = idle ? homeToday : Math.max(0, Math.min(homeToday, waits));
-        boolean last = n == overrideDays;
-        cycles.add(state, waiting, 0, last ? homeWaits + awayToday : 0, 0, 0, last ? homeToday : homeToday - homeWaits,
-                last ? awayToday : 0);
-        home[state] = homeWaits;
-        away[state] = awayToday;
     }
 }

@@ -114,12 +114,22 @@ public sealed interface Policy permits ClockEveryDays, ClockOnWeekdays, MeteredD
 
     /** Whether drawing {@code litres} more brings the meter's count to zero. */
     default boolean runsOutWithin(double litres, double litresSinceLast) {
-        return litres >= meterVolumeLitres() - litresSinceLast - ROUNDING_SHARE * meterVolumeLitres();
+        return runsOut(meterVolumeLitres(), litres, litresSinceLast);
+    }
+
+    /** The same of a meter by its volume. */
+    static boolean runsOut(double meterLitres, double litres, double litresSinceLast) {
+        return litres >= meterLitres - litresSinceLast - ROUNDING_SHARE * meterLitres;
     }
 
     /** Whether the override regenerates in the night now beginning. */
     default boolean overridesTonight(int nightsSinceLast) {
-        return overrideDays() != NO_OVERRIDE && nightsSinceLast >= overrideDays();
+        return overrides(overrideDays(), nightsSinceLast);
+    }
+
+    /** The same of an override by its days. */
+    static boolean overrides(int overrideDays, int nightsSinceLast) {
+        return overrideDays != NO_OVERRIDE && nightsSinceLast >= overrideDays;
     }
 
     /** {@code overrideDays} if it is none or a number of days allowed. */

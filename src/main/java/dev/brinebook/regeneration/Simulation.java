@@ -33,6 +33,10 @@ public final class Simulation {
     /** Less than this is rounding: neither a hard day nor capacity thrown away. */
     private final double roundingGrams;
     private final boolean twin;
+    /** What the policy says of itself, asked once: days are run through by the million. */
+    private final boolean atOnce;
+    private final double meterLitres;
+    private final int overrideDays;
     private final WeekdayHistory history;
     private final EventLog log;
 
@@ -62,6 +66,9 @@ public final class Simulation {
         capacityGrams = regeneration.capacityGrams();
         roundingGrams = Policy.ROUNDING_SHARE * capacityGrams;
         twin = policy.softensMeanwhile();
+        atOnce = policy.startsAtOnce();
+        meterLitres = policy.meterVolumeLitres();
+        overrideDays = policy.overrideDays();
         history = policy.followsWeekdays() ? new WeekdayHistory() : null;
         leftGrams = leftAtStartShare * capacityGrams;
         litresSinceLast = (1 - leftAtStartShare) * policy.meterVolumeLitres();
@@ -165,7 +172,7 @@ public final class Simulation {
 
     private void deliver(int day, double useLitres) {
         double hardBefore = hardLitres;
-        if (policy.startsAtOnce()) {
+        if (atOnce) {
             deliverByDay(day, useLitres);
         } else {
             draw(useLitres);
@@ -194,12 +201,12 @@ public final class Simulation {
                 continue;
             }
             double restLitres = useLitres * (1 - drawn);
-            if (!(restLitres > 0 && policy.runsOutWithin(restLitres, litresSinceLast))) {
+            if (!(restLitres > 0 && Policy.runsOut(meterLitres, restLitres, litresSinceLast))) {
                 draw(restLitres);
                 runningShare = Math.max(0, runningShare - (1 - now));
                 return;
             }
-            double untilOut = Math.min(restLitres, Math.max(0, policy.meterVolumeLitres() - litresSinceLast));
+            double untilOut = Math.min(restLitres, Math.max(0, meterLitres - litresSinceLast));
             draw(untilOut);
             drawn = Math.min(1, drawn + untilOut / useLitres);
             double out = Math.max(now, HourlyProfile.dayShareAt(drawn));
@@ -237,9 +244,9 @@ public final class Simulation {
 
     private void decide(int dateIndex, DayOfWeek morrow) {
         nightsSinceLast++;
-        if (policy.callsTonight(litresSinceLast, nightsSinceLast, morrow, history)) {
+        if (!atOnce && policy.callsTonight(litresSinceLast, nightsSinceLast, morrow, history)) {
             regenerate(dateIndex, policy.reason());
-        } else if (policy.overridesTonight(nightsSinceLast)) {
+        } else if (Policy.overrides(overrideDays, nightsSinceLast)) {
             regenerate(dateIndex, Reason.OVERRIDE);
             overrides++;
         }

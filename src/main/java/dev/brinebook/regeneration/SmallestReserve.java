@@ -30,6 +30,10 @@ public final class SmallestReserve {
     /** Litres of reserve that take the hard days down by the factor e. */
     private final double fallOffLitres;
 
+    /** What decides a reserve. */
+    record Asked(double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter, ServiceStandard standard, double stepLitres) {
+    }
+
     private SmallestReserve(LongRun longRun, double bedLitres, Policy meter, ServiceStandard standard, double stepLitres) {
         this.longRun = longRun;
         this.bedLitres = bedLitres;
@@ -50,6 +54,12 @@ public final class SmallestReserve {
      * @param likelyLitres where to look first
      */
     public static OptionalResult litres(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
+            ServiceStandard standard, double stepLitres, double likelyLitres) {
+        return longRun.smallestReserve(new Asked(hardnessMilligramsPerLitre, regeneration, meter, standard, stepLitres), asked ->
+                searched(longRun, hardnessMilligramsPerLitre, regeneration, meter, standard, stepLitres, likelyLitres));
+    }
+
+    private static OptionalResult searched(LongRun longRun, double hardnessMilligramsPerLitre, Regeneration regeneration, Policy meter,
             ServiceStandard standard, double stepLitres, double likelyLitres) {
         double bed = hardnessMilligramsPerLitre > 0 ? regeneration.meterVolumeLitres(hardnessMilligramsPerLitre)
                 : Double.POSITIVE_INFINITY;

@@ -7,14 +7,10 @@ import dev.brinebook.household.Days;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.SampledYears;
 import dev.brinebook.household.UseModel;
-import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.regeneration.RenewalTable.Detail;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import org.hipparchus.special.Gamma;
 
 /**
  * Long-run results of a policy in a household whose habits stay constant. No year is simulated, so nothing depends on chance.
@@ -30,41 +26,13 @@ final class SteadyRun {
     private static final int STEPS = 10;
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
-    /** Beyond this wait, in mean days, the start of its cycle no longer matters to a delayed meter without override. */
-    private static final double LONG_WAIT_DAYS = 60;
-    private static final double LEAST_CV_OF_LONG_WAIT = 0.15;
-    private static final double LONGEST_WAIT_DAYS = 400;
-    /** Chance above which an override is more than an exception. */
-    private static final double RARE_OVERRIDE = 1e-4;
-    private static final double MOST_DAYS_ON_LATTICE = LONG_WAIT_DAYS;
-    /**
-     * Number of years to simulate where there is no closed form.
-     *
-     * @param years of a reserve that follows the last weeks
-     * @param yearsByDay under an override that often acts, where years hardly differ
-     */
-    record Drawing(int years, int yearsByDay) {
-
-        static final Drawing OF_ONE_LEVEL = new Drawing(400, 40);
-        /** Of each of seven levels. */
-        static final Drawing OF_SEVERAL_LEVELS = new Drawing(60, 8);
-    }
-
+    private static final double MOST_DAYS_ON_LATTICE = LongWait.LONG_WAIT_DAYS;
     private static final long SIMULATION_SEED = 20_260_101;
     private static final LocalDate SIMULATION_START = LocalDate.of(2001, 1, 1);
     private static final int WEEKDAYS = 7;
 
     private final UseModel model;
-    private final double[] means;
-    /** Mean of the weekdays at home. */
-    private final double meanAtHome;
-    private final double busiestMean;
-    private final double occupiedShare;
-    private final double leastMonth;
-    private final double meanLitres;
-    private final boolean evenMonths;
-    private final double leave;
-    private final double comeBack;
+    private final SteadyUse use;
     private final int steps;
     private final double useFactor;
     /** The household of which this one is a multiple and whose table it shares; null where it has its own. */
@@ -84,16 +52,7 @@ final class SteadyRun {
         this.steps = steps;
         this.useFactor = Guard.notNegative(useFactor, "useFactor");
         this.scaled = scaled;
-        means = weekdays(model.means());
-        occupiedShare = model.occupiedShare();
-        leastMonth = model.monthFactors().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        meanLitres = useFactor * model.meanLitres();
-        busiestMean = model.means().busiestLitres();
-        evenMonths = model.monthFactors().equals(UseModel.EVEN_MONTHS);
-        meanAtHome = Arrays.stream(means).average().orElseThrow();
-        var chain = model.occupancy().longRun();
-        leave = chain.map(Occupancy.Chain::leavePerDay).orElse(0.0);
-        comeBack = chain.map(Occupancy.Chain::returnPerDay).orElse(1.0);
+        use = scaled == null ? new SteadyUse(model) : scaled.use;
     }
 
     /** The long run of a household. */
@@ -111,10 +70,6 @@ final class SteadyRun {
         return factor == 1 ? this : new SteadyRun(model, steps, useFactor * factor, scaled == null ? this : scaled);
     }
 
-    private static double[] weekdays(WeekdayMeans means) {
-        return Arrays.stream(DayOfWeek.values()).mapToDouble(means::litres).toArray();
-    }
-
     /** How the days come about. */
     UseModel model() {
         return model;
@@ -122,12 +77,12 @@ final class SteadyRun {
 
     /** Mean use of a day, vacant ones included. */
     double meanLitres() {
-        return meanLitres;
+        return useFactor * use.meanLitres();
     }
 
     /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
     double fallOffLitres() {
-        return useFactor * Arrays.stream(means).max().orElseThrow() * model.cv() * model.cv();
+        return useFactor * use.busiestMean() * model.cv() * model.cv();
     }
 
     /**
@@ -139,10 +94,10 @@ final class SteadyRun {
     YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
         CancellationToken.obey();
         Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre");
-        if (policy.followsWeekdays() || policy.startsAtOnce() && overrideActs(policy)) {
+        if (policy.followsWeekdays() || policy.startsAtOnce() && ByDay.overrideActs(policy, use, useFactor)) {
             return simulated(policy, hardnessMilligramsPerLitre, regeneration, drawing);
         }
-        double[] sums = policy.startsAtOnce() ? byDay(policy, hardnessMilligramsPerLitre, regeneration)
+        double[] sums = policy.startsAtOnce() ? ByDay.year(policy, hardnessMilligramsPerLitre, regeneration, use, useFactor)
                 : byNight(WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams()), Detail.HARD_LITRES);
         return totals(sums, hardnessMilligramsPerLitre, regeneration);
     }
@@ -151,7 +106,7 @@ final class SteadyRun {
     double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
         if (policy.startsAtOnce()) {
             // A bed that outlasts its meter is never exhausted; an override only makes that rarer.
-            return byDay(policy, hardnessMilligramsPerLitre, regeneration)[2];
+            return ByDay.year(policy, hardnessMilligramsPerLitre, regeneration, use, useFactor)[2];
         }
         return policy.followsWeekdays() ? year(policy, hardnessMilligramsPerLitre, regeneration, drawing).hardDays()
                 : hardDays(WaitingRule.of(policy, Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
@@ -161,8 +116,8 @@ final class SteadyRun {
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
         boolean lasts = callLitres <= bedLitres && callLitres > Policy.ROUNDING_SHARE * meterLitres;
-        if (evenMonths && lasts && sharesNights(overrideDays)) {
-            double call = reachedLitres(callLitres / useFactor, overrideDays);
+        if (use.hasEvenMonths() && lasts && sharesNights(overrideDays)) {
+            double call = use.reachedLitres(callLitres / useFactor, overrideDays);
             if (isOnLattice(call)) {
                 CancellationToken.obey();
                 return Days.PER_YEAR * meterRates(overrideDays).hardDays(call, bedLitres / useFactor - call);
@@ -178,9 +133,9 @@ final class SteadyRun {
 
     /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year. */
     private YearlyTotals totals(double[] sums, double hardness, Regeneration regeneration) {
-        double use = Days.PER_YEAR * meanLitres();
+        double used = Days.PER_YEAR * meanLitres();
         double regenerations = sums[0];
-        double through = Math.max(0, use - sums[4]);
+        double through = Math.max(0, used - sums[4]);
         double removed = Math.max(0, hardness / 1000 * (through - sums[3]));
         double unused = Math.max(0, regenerations * regeneration.capacityGrams() - removed);
         return new YearlyTotals(regenerations, sums[1], regenerations * regeneration.saltGrams(),
@@ -189,7 +144,7 @@ final class SteadyRun {
 
     private double[] byNight(WaitingRule rule, Detail detail) {
         double[] sums = new double[5];
-        if (evenMonths) {
+        if (use.hasEvenMonths()) {
             Cycles.Rates rates = rates(rule, useFactor, detail);
             sums[0] = Days.PER_YEAR * rates.regenerations();
             sums[1] = Days.PER_YEAR * rates.overrides();
@@ -197,10 +152,12 @@ final class SteadyRun {
             sums[3] = Days.PER_YEAR * rates.hardLitres();
             return sums;
         }
-        Map<Double, Cycles.Rates> known = new HashMap<>();
+        Cycles.Rates[] known = new Cycles.Rates[use.factors()];
+        for (int i = 0; i < known.length; i++) {
+            known[i] = rates(rule, useFactor * use.factor(i), detail);
+        }
         for (int month = 0; month < UseModel.MONTHS; month++) {
-            double factor = useFactor * model.monthFactors().get(month);
-            Cycles.Rates rates = known.computeIfAbsent(factor, f -> rates(rule, f, detail));
+            Cycles.Rates rates = known[use.factorOfMonth(month)];
             double days = UseModel.DAYS_OF_MONTHS.get(month);
             sums[0] += days * rates.regenerations();
             sums[1] += days * rates.overrides();
@@ -210,48 +167,39 @@ final class SteadyRun {
         return sums;
     }
 
+    /** Means of a day; only hard days where nothing else is needed. */
     private Cycles.Rates rates(WaitingRule rule, double factor, Detail detail) {
-        double use = factor * meanAtHome;
-        boolean always = rule.timed();
-        if (use == 0 && !always && rule.longest() == 0) {
+        if (factor * use.meanAtHome() == 0 && !rule.timed() && rule.longest() == 0) {
             return new Cycles.Rates(0, 0, 0, 0, 1);
         }
-        if (waitsLong(rule, factor)) {
-            return longWait(rule.onDays(factor), factor);
+        if (LongWait.holds(rule, use, factor)) {
+            return LongWait.rates(rule.onDays(factor), use, factor);
         }
         if (rule.isClockEveryDays() && detail == Detail.HARD_DAYS && isQuick(model)
-                && rule.bedLitres() >= MeterRates.LEAST_CALL_DAYS * factor * busiestMean) {
-            if (rule.bedLitres() / factor > mostLitres(rule.longest())) {
+                && rule.bedLitres() >= MeterRates.LEAST_CALL_DAYS * factor * use.busiestMean()) {
+            if (rule.bedLitres() / factor > use.mostLitres(rule.longest())) {
                 return new Cycles.Rates(1.0 / rule.longest(), 0, 0, 0, 1);
             }
             return new Cycles.Rates(1.0 / rule.longest(), clockRates().hardDays(rule.longest(), rule.bedLitres() / factor), 0, 0, 1);
         }
-        double call = rule.lasting() ? reachedLitres(rule.callLitres() / factor, rule.longest()) : 0;
-        Cycles.Rates rates = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call)
-                ? meterRates(rule.longest()).of(call, rule.bedLitres() / factor - call, detail == Detail.HARD_LITRES)
+        double call = rule.lasting() ? use.reachedLitres(rule.callLitres() / factor, rule.longest()) : 0;
+        boolean onLattice = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call);
+        if (onLattice && detail == Detail.HARD_DAYS) {
+            return new Cycles.Rates(0, meterRates(rule.longest()).hardDays(call, rule.bedLitres() / factor - call), 0, 0, 1);
+        }
+        Cycles.Rates rates = onLattice ? meterRates(rule.longest()).of(call, rule.bedLitres() / factor - call, detail == Detail.HARD_LITRES)
                 : cycles(rule, factor, detail).rates();
         return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * rates.hardLitres(), rates.overrides(),
                 rates.ended());
     }
 
     private Cycles cycles(WaitingRule rule, double factor, Detail detail) {
-        boolean unused = factor == 0 || meanAtHome == 0;
+        boolean unused = factor == 0 || use.meanAtHome() == 0;
         if (unused || model.cv() < LatticeDay.LEAST_CV) {
-            return new AlikeDays(unused ? new double[WEEKDAYS] : means, leave, comeBack).cycles(unused ? rule
+            return new AlikeDays(unused ? new double[WEEKDAYS] : use.means(), use.leave(), use.comeBack()).cycles(unused ? rule
                     : rule.onDays(factor));
         }
         return table().cycles(rule.onDays(factor), detail);
-    }
-
-    /** A practical upper bound of the use in a number of days: mean, ten standard deviations, and the skew of a day. */
-    private double mostLitres(int nights) {
-        double cv = model.cv();
-        return busiestMean * (nights + 10 * cv * Math.sqrt(nights) + 20 * cv * cv);
-    }
-
-    /** The count, or the practical upper bound of use before the override ends the cycle. */
-    private double reachedLitres(double callLitres, int overrideDays) {
-        return overrideDays == Policy.NO_OVERRIDE ? callLitres : Math.min(callLitres, mostLitres(overrideDays));
     }
 
     /** Whether most of what is asked of such days can be read from the lattice. */
@@ -261,18 +209,18 @@ final class SteadyRun {
 
     /** Whether it can be read from the lattice: days that scatter neither too little nor too much, and a count of some of them. */
     private boolean isOnLattice(double litres) {
-        double days = litres / busiestMean;
+        double days = litres / use.busiestMean();
         return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
     }
 
     /** Whether the nights of a cycle are few enough to be read from the lattice: with absences only under an override. */
     private boolean sharesNights(int overrideDays) {
-        return leave == 0 || overrideDays != Policy.NO_OVERRIDE && overrideDays <= MeterRates.MOST_NIGHTS_WITH_ABSENCES;
+        return use.leave() == 0 || overrideDays != Policy.NO_OVERRIDE && overrideDays <= MeterRates.MOST_NIGHTS_WITH_ABSENCES;
     }
 
     private MeterRates meterRates(int overrideDays) {
         return scaled != null ? scaled.meterRates(overrideDays)
-                : meterRates.computeIfAbsent(overrideDays, days -> new MeterRates(table(), model.cv(), meanAtHome, days));
+                : meterRates.computeIfAbsent(overrideDays, days -> new MeterRates(table().rows(), model.cv(), use.meanAtHome(), days));
     }
 
     private ClockRates clockRates() {
@@ -280,7 +228,7 @@ final class SteadyRun {
             return scaled.clockRates();
         }
         if (clockRates == null) {
-            clockRates = new ClockRates(table(), comeBack / (leave + comeBack));
+            clockRates = new ClockRates(table().rows(), use.comeBack() / (use.leave() + use.comeBack()));
         }
         return clockRates;
     }
@@ -290,103 +238,9 @@ final class SteadyRun {
             return scaled.table();
         }
         if (table == null) {
-            table = new RenewalTable(means, model.cv(), leave, comeBack, steps);
+            table = new RenewalTable(use.means(), model.cv(), use.leave(), use.comeBack(), steps);
         }
         return table;
-    }
-
-    private boolean waitsLong(WaitingRule rule, double factor) {
-        if (rule.timed() || rule.longest() != 0) {
-            return false;
-        }
-        double days = rule.callLitres() / (factor * meanAtHome);
-        return days > LONGEST_WAIT_DAYS || days > LONG_WAIT_DAYS && model.cv() > LEAST_CV_OF_LONG_WAIT;
-    }
-
-    /**
-     * A wait so long that the count is reached at any point of a day's use: the use beyond it is the overshoot of a renewal
-     * process.
-     * <pre>regenerations = use / (T + Σ E X² / (2 Σ m)),   hard days = regenerations Σ M(B - T) / Σ m</pre>
-     * Source: [FELLER] the overshoot in the limit.
-     */
-    private Cycles.Rates longWait(WaitingRule rule, double factor) {
-        double sum = 0;
-        double overshoot = 0;
-        double hard = 0;
-        double litres = 0;
-        double spare = Math.max(0, rule.bedLitres() - rule.callLitres());
-        for (double mean : means) {
-            sum += mean;
-            overshoot += GammaDay.halfSquareExcess(mean, model.cv(), 0);
-            if (spare < Double.POSITIVE_INFINITY) {
-                hard += GammaDay.excessLitres(mean, model.cv(), spare);
-                litres += GammaDay.halfSquareExcess(mean, model.cv(), spare);
-            }
-        }
-        double perDay = occupiedShare * sum / WEEKDAYS;
-        double regenerations = perDay / (rule.callLitres() + overshoot / sum);
-        double late = Math.max(0, rule.callLitres() - rule.bedLitres());
-        double days = regenerations * hard / sum + (late > 0 ? regenerations * late * WEEKDAYS / sum : 0);
-        return new Cycles.Rates(regenerations, days, factor * regenerations * (litres / sum + late), 0, 1);
-    }
-
-    private double[] byDay(Policy policy, double hardness, Regeneration regeneration) {
-        double[] sums = new double[5];
-        double meter = policy.meterVolumeLitres();
-        double bed = hardness > 0 ? 1000 * regeneration.capacityGrams() / hardness : Double.POSITIVE_INFINITY;
-        Map<Double, Double> hardShares = new HashMap<>();
-        double atOnce = policy.softensMeanwhile() ? 0 : ByDay.bypassLitres(regeneration.minutes(), means, model.cv());
-        for (int month = 0; month < UseModel.MONTHS; month++) {
-            double factor = useFactor * model.monthFactors().get(month);
-            double days = UseModel.DAYS_OF_MONTHS.get(month);
-            double bypass = factor * atOnce;
-            double use = days * factor * occupiedShare * meanAtHome;
-            double regenerations = use / (meter + bypass);
-            sums[0] += regenerations;
-            sums[4] += regenerations * bypass;
-            if (meter > bed * (1 + Policy.ROUNDING_SHARE)) {
-                sums[2] += days * occupiedShare * hardShares.computeIfAbsent(factor, f -> hardShareByDay(f, meter, bed,
-                        f * atOnce));
-                sums[3] += regenerations * (meter - bed);
-            }
-        }
-        return sums;
-    }
-
-    /** Share of the days at home on which the bed of a meter by day is exhausted. */
-    private double hardShareByDay(double factor, double meter, double bed, double bypass) {
-        double share = 0;
-        double mean = 0;
-        double part = 0;
-        for (double weekday : means) {
-            if (weekday != mean) {
-                mean = weekday;
-                part = meter - bed + factor * mean - GammaDay.excessLitres(factor * mean, model.cv(), bed + bypass);
-            }
-            share += factor * mean > 0 ? part / (meter + bypass) / WEEKDAYS : 0;
-        }
-        return share;
-    }
-
-    /** Whether an override ends more than a few of the waits of a meter; the use up to it is taken as gamma distributed. */
-    private boolean overrideActs(Policy policy) {
-        int days = policy.overrideDays();
-        if (days == Policy.NO_OVERRIDE) {
-            return false;
-        }
-        double share = occupiedShare;
-        double mean = meanAtHome * useFactor * leastMonth;
-        if (mean == 0) {
-            return true;
-        }
-        double spells = leave > 0 ? Math.max(1, (2 - leave - comeBack) / (leave + comeBack)) : 1;
-        double variance = days * share * mean * mean * (model.cv() * model.cv() + (1 - share) * spells);
-        double litres = days * share * mean;
-        if (variance == 0) {
-            return litres < policy.meterVolumeLitres();
-        }
-        return Gamma.regularizedGammaP(litres * litres / variance, policy.meterVolumeLitres() * litres / variance)
-                > RARE_OVERRIDE;
     }
 
     private YearlyTotals simulated(Policy policy, double hardness, Regeneration regeneration, Drawing drawing) {
@@ -411,8 +265,8 @@ final class SteadyRun {
         }
         int years = policy.startsAtOnce() ? drawing.yearsByDay() : drawing.years();
         SampledYears days = drawn.computeIfAbsent(years, count -> new SampledYears(new UseModel(model.means(), model.variation(),
-                model.monthFactors(), leave > 0 ? new Occupancy.Chain(leave, comeBack) : Occupancy.ALWAYS), SIMULATION_START, count,
-                SIMULATION_SEED));
+                model.monthFactors(), use.leave() > 0 ? new Occupancy.Chain(use.leave(), use.comeBack()) : Occupancy.ALWAYS),
+                SIMULATION_START, count, SIMULATION_SEED));
         return simulated.computeIfAbsent(new Simulated(policy, hardness, regeneration, years), asked ->
                 SimulatedYears.of(days, hardness, regeneration, policy));
     }
@@ -428,13 +282,13 @@ final class SteadyRun {
         }
         if (!policy.startsAtOnce() && !policy.followsWeekdays()) {
             WaitingRule rule = WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams());
-            boolean exact = rule.timed() ? leave == 0 : rule.lasting();
+            boolean exact = rule.timed() ? use.leave() == 0 : rule.lasting();
             boolean counted = model.monthFactors().stream().map(month -> useFactor * month)
-                    .noneMatch(factor -> waitsLong(rule, factor) || factor == 0 && rule.longest() == 0);
+                    .noneMatch(factor -> LongWait.holds(rule, use, factor) || factor == 0 && rule.longest() == 0);
             if (exact && counted) {
                 Map<Double, Cycles> cycles = new HashMap<>();
                 model.monthFactors().forEach(month -> cycles.computeIfAbsent(month, m -> cycles(rule, useFactor * m, Detail.EACH_NIGHT)));
-                return YearOfCycles.hardDayChances(model.monthFactors().stream().map(cycles::get).toList(), means, rule.timed(),
+                return YearOfCycles.hardDayChances(model.monthFactors().stream().map(cycles::get).toList(), use.means(), rule.timed(),
                         expected);
             }
         }

@@ -30,8 +30,8 @@ class LatticeRatesTest {
         double average = Arrays.stream(means).average().orElseThrow();
         double busiest = Arrays.stream(means).max().orElseThrow();
         RenewalTable summed = new RenewalTable(means, cv, leave, comeBack, 10);
-        MeterRates read = new MeterRates(new RenewalTable(means, cv, leave, comeBack, 10), cv, average, override);
-        ClockRates clock = new ClockRates(new RenewalTable(means, cv, leave, comeBack, 10), comeBack / (leave + comeBack));
+        MeterRates read = new MeterRates(new RenewalRows(means, cv, leave, comeBack, 10), cv, average, override);
+        ClockRates clock = new ClockRates(new RenewalRows(means, cv, leave, comeBack, 10), comeBack / (leave + comeBack));
         for (int i = 0; i < RULES; i++) {
             double call = busiest * MeterRates.LEAST_CALL_DAYS + average * (Math.pow(random.nextDouble(), 2) * 25);
             double bed = call + average * 3 * random.nextDouble();

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.regeneration;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The nights of a household's cycles under a delayed meter, and the use before them, up to a number of lattice points: what
+ * {@link MeterRates} reads for any count.
+ */
+final class MeterNights {
+
+    private static final double ENDED = 1e-12;
+
+    /** One night of the cycles of some states: the use before it, and the use on it. */
+    private record Drawn(LatticeNight day, LatticeRow before, double[] sums) {
+
+        /** Chance to be at home and still waiting after it, where the controller calls at this lattice point. */
+        double waits(int point) {
+            double[] values = before.values();
+            int from = Math.max(before.first(), point - day.width() + 1);
+            int below = Math.min(from - before.first(), sums.length - 1);
+            int count = Math.min(before.end(), point + 1) - from;
+            // Shares are kept from the largest use down, so that both run the same way.
+            double certain = below > 0 ? sums[below] : 0;
+            return count <= 0 ? certain : certain
+                    + LatticeRow.dot(values, from - before.first(), day.downwards(), day.width() - 1 - point + from, count);
+        }
+    }
+
+    private final RenewalRows rows;
+    private final LatticeNight[] days;
+    private final int overrideDays;
+    private final int points;
+    private final boolean absences;
+    private int mostNights;
+    /** Use on all the nights that differ. */
+    private final List<Drawn> drawn = new ArrayList<>();
+    /** Their places, by weekday on which a cycle starts and day of the cycle. */
+    private final int[][] nights;
+    /** By state and class: expected days at home, by the litres used before them. */
+    private final double[][][] before;
+
+    /**
+     * Calculates them.
+     *
+     * @param days the use of each class of weekdays
+     * @param points lattice points up to which the use before a day is needed
+     */
+    MeterNights(RenewalRows rows, LatticeNight[] days, int overrideDays, int points) {
+        this.rows = rows;
+        this.days = days;
+        this.overrideDays = overrideDays;
+        this.points = points;
+        nights = new int[rows.weekdays()][];
+        absences = rows.states() > nights.length;
+        rows.reach(points);
+        Map<LatticeRow, int[]> known = new IdentityHashMap<>();
+        mostNights = 0;
+        for (int weekday = 0; weekday < nights.length; weekday++) {
+            nights[weekday] = nights(weekday, known);
+            mostNights = Math.max(mostNights, nights[weekday].length);
+        }
+        before = absences ? eitherWay() : atHome();
+    }
+
+    /** Expected days of a class of a cycle that starts in a state, by the litres used before them. */
+    double[] before(int state, int of) {
+        return before[state][of];
+    }
+
+    /** Indexes into the list of nights; equal nights share one entry. */
+    private int[] nights(int weekday, Map<LatticeRow, int[]> known) {
+        int most = overrideDays == Policy.NO_OVERRIDE ? WaitingRule.MOST_NIGHTS : overrideDays;
+        int[] places = new int[Math.min(most, 16)];
+        int n = 0;
+        for (double left = 1; n < most && (left > ENDED || overrideDays != Policy.NO_OVERRIDE); n++) {
+            int kind = rows.classOf(weekday, n + 1);
+            LatticeRow row = rows.row(weekday, n + 1);
+            int[] made = known.computeIfAbsent(row, r -> new int[days.length]);
+            if (made[kind] == 0) {
+                drawn.add(new Drawn(days[kind], row, sums(row)));
+                made[kind] = drawn.size();
+            }
+            places = n == places.length ? Arrays.copyOf(places, 2 * n) : places;
+            places[n] = made[kind] - 1;
+            left = drawn.get(places[n]).sums()[row.values().length];
+        }
+        return Arrays.copyOf(places, n);
+    }
+
+    /** Of cycles that start at home, by weekday and class. */
+    private double[][][] atHome() {
+        double[][][] sums = new double[nights.length][days.length][points];
+        for (int weekday = 0; weekday < nights.length; weekday++) {
+            for (int n = 1; n <= nights[weekday].length; n++) {
+                add(sums[weekday], weekday, n, 1);
+            }
+        }
+        return sums;
+    }
+
+    private void add(double[][] to, int weekday, int n, double share) {
+        LatticeRow row = drawn.get(nights[weekday][n - 1]).before();
+        double[] sum = to[rows.classOf(weekday, n)];
+        int end = Math.min(row.end(), sum.length);
+        for (int k = row.first(); k < end; k++) {
+            sum[k] += share * row.values()[k - row.first()];
+        }
+    }
+
+    /** The same of cycles that start after a day at home, then after a vacant one. */
+    private double[][][] eitherWay() {
+        int weekdays = nights.length;
+        double[][][] home = new double[weekdays][days.length][points];
+        double[][][] afterVacant = new double[weekdays][days.length][points];
+        for (int n = 1; n <= overrideDays; n++) {
+            boolean last = n == overrideDays;
+            double[][][] longer = new double[weekdays][][];
+            double[][][] all = new double[2 * weekdays][][];
+            for (int weekday = 0; weekday < weekdays; weekday++) {
+                add(home[weekday], weekday, n, 1);
+                double[][] later = afterVacant[(weekday + 1) % weekdays];
+                longer[weekday] = mixed(home[weekday], rows.homeAfter(false), later);
+                all[weekday] = last ? mixed(home[weekday], rows.homeAfter(true), later) : null;
+                all[weekdays + weekday] = longer[weekday];
+            }
+            if (last) {
+                return all;
+            }
+            afterVacant = longer;
+        }
+        throw new IllegalStateException("an override is needed with absences");
+    }
+
+    private static double[][] mixed(double[][] home, double share, double[][] other) {
+        double[][] mixed = new double[home.length][home[0].length];
+        for (int of = 0; of < home.length; of++) {
+            for (int k = 0; k < mixed[of].length; k++) {
+                mixed[of][k] = share * home[of][k] + (1 - share) * other[of][k];
+            }
+        }
+        return mixed;
+    }
+
+    private static double[] sums(LatticeRow row) {
+        double[] sums = new double[row.values().length + 1];
+        for (int k = 0; k < row.values().length; k++) {
+            sums[k + 1] = sums[k] + row.values()[k];
+        }
+        return sums;
+    }
+
+    /** The cycles, where the controller calls at a lattice point. */
+    Cycles cycles(int point) {
+        int weekdays = nights.length;
+        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, false);
+        double[] waits = new double[drawn.size()];
+        for (int i = 0; i < waits.length; i++) {
+            waits[i] = drawn.get(i).waits(point);
+        }
+        double[] home = new double[weekdays * cycles.states() / weekdays];
+        double[] away = new double[home.length];
+        double[] afterVacant = new double[weekdays];
+        Arrays.fill(home, 0, weekdays, 1);
+        Arrays.fill(away, weekdays, away.length, 1);
+        for (int n = 1; n <= mostNights; n++) {
+            double[] later = afterVacant.clone();
+            for (int weekday = 0; weekday < weekdays; weekday++) {
+                double own = n <= nights[weekday].length ? waits[nights[weekday][n - 1]] : 0;
+                boolean idle = days[rows.classOf(weekday, n)].mean() == 0;
+                double next = later[(weekday + 1) % weekdays];
+                add(cycles, weekday, n, idle, absences ? rows.homeAfter(true) * own + (1 - rows.homeAfter(true)) * next : own,
+                        home, away);
+                if (absences) {
+                    afterVacant[weekday] = rows.homeAfter(false) * own + (1 - rows.homeAfter(false)) * next;
+                    add(cycles, weekdays + weekday, n, idle, afterVacant[weekday], home, away);
+                }
+            }
+        }
+        return cycles;
+    }
+
+    /** The next night of the cycles that start in a state. */
+    private void add(Cycles cycles, int state, int n, boolean idle, double waits, double[] home, double[] away) {
+        double waiting = home[state] + away[state];
+        if (waiting <= ENDED) {
+            return;
+        }
+        double homeToday = home[state] * rows.homeAfter(true) + away[state] * rows.homeAfter(false);
+        double awayToday = waiting - homeToday;
+        double homeWaits = idle ? homeToday : Math.max(0, Math.min(homeToday, waits));
+        boolean last = n == overrideDays;
+        cycles.add(state, waiting, 0, last ? homeWaits + awayToday : 0, 0, 0, last ? homeToday : homeToday - homeWaits,
+                last ? awayToday : 0);
+        home[state] = homeWaits;
+        away[state] = awayToday;
+    }
+}
