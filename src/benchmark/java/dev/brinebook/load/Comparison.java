@@ -13,6 +13,8 @@ final class Comparison {
     private static final int FEWEST = 4;
     private static final int MOST = 20_000;
     private static final double LONG_MICROS = 20_000;
+    /** Share of the compiler in the processor time of a server that is warm. */
+    private static final double SETTLED = 0.1;
 
     private final Drive drive;
     private final Effort effort;
@@ -71,21 +73,28 @@ final class Comparison {
         return costs;
     }
 
-    /** As many requests as take about the processor time of a turn; the server is warm with this kind of request then. */
+    /**
+     * As many requests as take about the processor time of a turn. Before, the server answers such requests until its compiler has
+     * little left to do, or as long as is allowed.
+     */
     private int count(Turn turn) throws IOException {
+        ServerProcess server = turn.server();
         double micros = 0;
-        int sent = 0;
         int some = FEWEST;
-        double end = turn.server().processorSeconds() + effort.rowSeconds();
-        for (; turn.server().processorSeconds() < end && sent < MOST; some = Math.min(some * 2, MOST / 8)) {
-            micros = drive.closed(turn.server(), turn.load().draw(some, sent), connections(micros)).processorMicros();
-            sent += some;
+        double began = server.processorSeconds();
+        for (double compiling = 1; compiling > SETTLED && server.processorSeconds() - began < effort.rowSeconds();) {
+            double before = server.processorSeconds();
+            double answering = server.answeringSeconds();
+            micros = drive.closed(server, turn.load().draw(some, some), connections(micros)).processorMicros();
+            double spent = server.processorSeconds() - before;
+            compiling = spent < effort.processorSeconds() / 2 ? 1 : 1 - (server.answeringSeconds() - answering) / spent;
+            some = spent < effort.processorSeconds() && some < MOST ? some * 2 : some;
         }
         return (int) Math.max(Math.min(effort.processorSeconds() * 1e6 / Math.max(micros, 1), MOST), FEWEST);
     }
 
-    /** Long calculations wait for each other, not for more callers. */
+    /** Long calculations wait for each other, not for more callers; at first it is not known how long they are. */
     private static int connections(double micros) {
-        return micros < LONG_MICROS ? CONNECTIONS : 2;
+        return micros > 0 && micros < LONG_MICROS ? CONNECTIONS : 2;
     }
 }
