@@ -12,6 +12,8 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.zip.GZIPInputStream;
 
 /** A kept connection of a caller, with what real callers send: a key, a user agent, the codings that it takes. */
@@ -20,6 +22,8 @@ final class Connection implements AutoCloseable {
     /** From here on a body is written while the answer is read. */
     private static final int LONG_BODY = 65_536;
     private static final int OK = 200;
+    private static final int BUSY = 503;
+    private static final int MOST_TRIES = 100;
 
     private final Socket socket;
     private final OutputStream out;
@@ -48,9 +52,13 @@ final class Connection implements AutoCloseable {
         }
     }
 
-    /** Sends a request and reads the whole answer. */
+    /** Sends a request and reads the whole answer; where the service is busy, as often as a caller of good will, a tenth later. */
     void exchange(Message message) throws IOException {
         int status = send(message, false);
+        for (int tries = 0; status == BUSY && tries < MOST_TRIES; tries++) {
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(100));
+            status = send(message, false);
+        }
         if (status != OK) {
             throw new IOException(status + " to " + message.path() + ": " + (message.body().length < LONG_BODY
                     ? new String(message.body(), StandardCharsets.UTF_8) : "") + " " + kept.toString(StandardCharsets.UTF_8));

@@ -55,14 +55,19 @@ record Servers(String service, Path java, int firstPort) {
         return service.endsWith(".jar");
     }
 
-    /** Flags that start the jar from a cache of a training run, made first; none for a class path. */
+    /** Flags that start the jar from a cache of a training run, made unless there is one; none for a class path. */
     List<String> cache() throws IOException, InterruptedException {
         if (!isJar()) {
             return List.of();
         }
-        Path cache = WORK.resolve("service.cache").toAbsolutePath();
-        Files.deleteIfExists(cache);
         boolean aot = version() >= 25;
+        Path jar = Path.of(service).toAbsolutePath();
+        Path cache = WORK.resolve("%08x.%d.cache".formatted(jar.hashCode(), version())).toAbsolutePath();
+        String flag = (aot ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=") + cache;
+        if (Files.exists(cache) && Files.getLastModifiedTime(cache).compareTo(Files.getLastModifiedTime(jar)) > 0) {
+            return List.of(flag);
+        }
+        Files.deleteIfExists(cache);
         List<String> command = javaCommand();
         command.addAll(List.of(aot ? "-XX:AOTCacheOutput=" + cache : "-XX:ArchiveClassesAtExit=" + cache, "-cp", service,
                 "dev.brinebook.tool.TrainingRun"));
@@ -71,7 +76,7 @@ record Servers(String service, Path java, int firstPort) {
         if (training.waitFor() != 0 || !Files.exists(cache)) {
             throw new IOException("no cache: see " + WORK.resolve("training.log"));
         }
-        return List.of((aot ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=") + cache);
+        return List.of(flag);
     }
 
     int version() throws IOException {
