@@ -2,6 +2,8 @@
 package dev.brinebook.load;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.RawValue;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -20,7 +22,7 @@ final class Bulk {
     /** A list of as many lines, with numbers alone in the answer. */
     static Message ndjson(Requests requests, int lines, long seed) {
         String body = requests.drawn(OPERATION, HOUSEHOLD, lines, seed, Bulk::water).stream()
-                .map(message -> new String(message.body(), java.nio.charset.StandardCharsets.UTF_8) + "\n").collect(Collectors.joining());
+                .map(message -> new String(message.body(), StandardCharsets.UTF_8) + "\n").collect(Collectors.joining());
         return new Message(PATH, "application/x-ndjson", Requests.bytes(body));
     }
 
@@ -41,8 +43,8 @@ final class Bulk {
         return requests.drawn(OPERATION, HOUSEHOLD, count, seed, Bulk::water).stream().map(message -> {
             ObjectNode call = Requests.JSON.createObjectNode().put("jsonrpc", "2.0").put("id", 1).put("method", "tools/call");
             ObjectNode arguments = call.putObject("params").put("name", "calculate").putObject("arguments").put("operation", OPERATION);
-            arguments.putRawValue("arguments", new com.fasterxml.jackson.databind.util.RawValue(
-                    new String(message.body(), java.nio.charset.StandardCharsets.UTF_8)));
+            arguments.putRawValue("arguments", new RawValue(
+                    new String(message.body(), StandardCharsets.UTF_8)));
             return Message.json("/mcp", Requests.bytes(call.toString()));
         }).toList();
     }

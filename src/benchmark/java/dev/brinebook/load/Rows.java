@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** The rows of the table of costs: processor time of the service for an answer, and its ratio to each peer in the same rounds. */
@@ -80,7 +81,7 @@ final class Rows {
                         false, single));
     }
 
-    private static List<Message> lists(int count, java.util.function.IntFunction<Message> list) {
+    private static List<Message> lists(int count, IntFunction<Message> list) {
         List<Message> some = IntStream.range(0, Math.min(count, 10)).mapToObj(list).toList();
         return IntStream.range(0, count).mapToObj(number -> some.get(number % some.size())).toList();
     }

@@ -2,6 +2,7 @@
 package dev.brinebook.load;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Makes sure, before anything is measured, that the peers that calculate answer what the service answers, byte for byte. */
@@ -33,11 +34,11 @@ final class SameAnswers {
                 String expected = own.answer(message);
                 String answered = other.answer(message);
                 if (!expected.equals(answered)) {
-                    throw new IOException(peer.name() + " answers otherwise: " + new String(message.body(), "UTF-8") + "\n" + expected
+                    throw new IOException(peer.name() + " answers otherwise: " + new String(message.body(), StandardCharsets.UTF_8) + "\n" + expected
                             + "\n" + answered);
                 }
             }
-            Message wrong = Message.json(messages.get(0).path(), Requests.bytes(new String(messages.get(0).body(), "UTF-8")
+            Message wrong = Message.json(messages.get(0).path(), Requests.bytes(new String(messages.get(0).body(), StandardCharsets.UTF_8)
                     .replaceFirst("\"value\":[\\d.]+", "\"value\":-1")));
             if (own.status(wrong) != 422 || other.status(wrong) != 422) {
                 throw new IOException(peer.name() + " or the service takes a hardness below none");

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** How the cost grows with what there is to do: a few sizes of each kind, and the exponent of the power that fits them best. */
@@ -48,7 +49,7 @@ final class Scales {
 
     static List<Scale> all(Requests requests) {
         return List.of(
-                new Scale("rows", "lines of a list, numbers alone", new int[] {10, 100, 1_000, 10_000, 50_000}, (size, random) ->
+                new Scale("rows", "lines of a list, numbers alone", new int[] {10, 100, 1_000, 10_000}, (size, random) ->
                         Bulk.ndjson(requests, size, random.nextLong())),
                 new Scale("candidates", "candidates of a sizing", new int[] {1, 5, 25, 100, 250}, (size, random) ->
                         requests.message("sizeSoftener", sizing(size, 0, random))),
@@ -105,16 +106,18 @@ final class Scales {
 
     /** Prints those wanted. */
     void measure(ServerProcess service) throws IOException, InterruptedException {
-        Table.heading("Processor time by size, ms", "row", "of what", "sizes", "ms each", "exponent");
-        for (Scale scale : all(requests)) {
-            if (wanted.contains(scale.name())) {
-                double[] millis = new double[scale.sizes().length];
-                for (int i = 0; i < millis.length; i++) {
-                    millis[i] = cost(service, scale, scale.sizes()[i]) / 1e3;
-                }
-                print(scale.name(), scale.text(), Arrays.stream(scale.sizes()).mapToObj(size -> "" + size).toList(),
-                        Arrays.stream(scale.sizes()).asDoubleStream().toArray(), millis);
+        List<Scale> scales = all(requests).stream().filter(scale -> wanted.contains(scale.name())).toList();
+        if (!scales.isEmpty() || wanted.contains(CONNECTIONS)) {
+            Table.heading("Processor time by size", "row", "of what", "sizes", "ms each", "exponent");
+        }
+        for (Scale scale : scales) {
+            int[] sizes = scale.sizes();
+            cost(service, scale, sizes[sizes.length / 2]); // not shown: so that the first is as warm as the last
+            double[] millis = new double[sizes.length];
+            for (int i = 0; i < millis.length; i++) {
+                millis[i] = cost(service, scale, sizes[i]) / 1e3;
             }
+            print(scale.name(), scale.text(), sizes, millis);
         }
         if (wanted.contains(CONNECTIONS)) {
             byConnections(service);
@@ -139,12 +142,11 @@ final class Scales {
 
     private void byConnections(ServerProcess service) throws IOException {
         List<Message> messages = requests.drawn(Bulk.OPERATION, "well-family", MOST * 4, 3, Bulk::water);
-        double[] micros = new double[CALLERS.length];
+        double[] millis = new double[CALLERS.length];
         for (int i = 0; i < CALLERS.length; i++) {
-            micros[i] = drive.closed(service, messages, CALLERS[i]).processorMicros() / 1e3;
+            millis[i] = drive.closed(service, messages, CALLERS[i]).processorMicros() / 1e3;
         }
-        print(CONNECTIONS, "connections, each request a compensated hardness", Arrays.stream(CALLERS).mapToObj(size -> "" + size)
-                .toList(), Arrays.stream(CALLERS).asDoubleStream().toArray(), micros);
+        print(CONNECTIONS, "connections, each request a compensated hardness", CALLERS, millis);
     }
 
     /** Answers a second of the service kept on fewer processors; those of callers are the same, so two are not twice one. */
@@ -167,7 +169,7 @@ final class Scales {
         Table.heading("Answers a second by processors, compensated hardness" + (names.contains(HALF) ? ""
                 : " (no half: it needs a writable control group of processor time)"), "row", "processors", "answers/s", "exponent");
         double[] rates = perSecond.stream().mapToDouble(Double::doubleValue).toArray();
-        Table.row(List.of(PROCESSORS, String.join(", ", names), String.join(", ", Arrays.stream(rates).mapToObj(Table::number).toList()),
+        Table.row(List.of(PROCESSORS, String.join("; ", names), Arrays.stream(rates).mapToObj(Table::number).collect(Collectors.joining("; ")),
                 Table.number(Table.exponent(processors.stream().mapToDouble(Double::doubleValue).toArray(), rates))));
     }
 
@@ -184,8 +186,9 @@ final class Scales {
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
     }
 
-    private static void print(String name, String text, List<String> names, double[] sizes, double[] costs) {
-        Table.row(List.of(name, text, String.join(", ", names), String.join(", ", Arrays.stream(costs).mapToObj(Table::number).toList()),
-                Table.number(Table.exponent(sizes, costs))));
+    private static void print(String name, String text, int[] sizes, double[] costs) {
+        Table.row(List.of(name, text, Arrays.stream(sizes).mapToObj("%,d"::formatted).collect(Collectors.joining("; ")),
+                Arrays.stream(costs).mapToObj(Table::number).collect(Collectors.joining("; ")),
+                Table.number(Table.exponent(Arrays.stream(sizes).asDoubleStream().toArray(), costs))));
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.load;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -85,11 +86,11 @@ final class Starts {
     private List<Message> mix(int count, long seed) {
         Random random = new Random(seed);
         List<Message> messages = new ArrayList<>();
-        Map<String, com.fasterxml.jackson.databind.node.ObjectNode> examples = MIX.stream().distinct().collect(Collectors.toMap(
+        Map<String, ObjectNode> examples = MIX.stream().distinct().collect(Collectors.toMap(
                 operation -> operation, operation -> Requests.example(operation, operation.equals("convertHardness") ? "us" : "well-family")));
         for (int i = 0; i < count; i++) {
             String operation = MIX.get(i % MIX.size());
-            var request = examples.get(operation);
+            ObjectNode request = examples.get(operation);
             if (request.has("water") || request.has("hardness")) {
                 Requests.districtWater(request, random);
             }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.load;
 
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +9,24 @@ import java.util.Locale;
 /** What is printed: rows of a table in Markdown, and the few statistics that they need. */
 final class Table {
 
+    private static final int DIVISIONS = 1_000_000;
+    private static final int DIVISION_ROUNDS = 50;
+
     private Table() {
+    }
+
+    /** Processor time of a million divisions, each waiting for the one before: by it figures compare from machine to machine. */
+    static double divisionMillis() {
+        double[] millis = new double[DIVISION_ROUNDS];
+        double x = 1;
+        for (int round = 0; round < millis.length; round++) {
+            long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            for (int n = 0; n < DIVISIONS; n++) {
+                x = 1 / (1 + x);
+            }
+            millis[round] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e6 + x * 0;
+        }
+        return median(millis);
     }
 
     static void heading(String text, String... columns) {

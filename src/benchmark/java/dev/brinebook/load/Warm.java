@@ -3,6 +3,7 @@ package dev.brinebook.load;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Has a service answer everything that it can, in each way, so that no one operation is all that it was compiled for. */
@@ -49,7 +50,7 @@ final class Warm {
             }
         }
         for (Message message : List.of(Bulk.ndjson(requests, LINES, 1), Bulk.csv(LINES, 1), Bulk.agent(requests, 1, 1).get(0))) {
-            drive.closed(service, java.util.Collections.nCopies(20, message), 2);
+            drive.closed(service, Collections.nCopies(20, message), 2);
         }
         System.out.printf("warm: %,d answers of %d operations by %.1f s of processor time%n", answered, sent,
                 service.processorSeconds() - before);
