@@ -98,6 +98,7 @@ final class Requests {
             ObjectNode thisCase = request.has("thisCase") ? request.withObject("/thisCase") : request;
             newWater(thisCase, random, number % 2 == 0);
             newHousehold(thisCase, random);
+            newDose(thisCase, random);
             return message(operation, request);
         }).toList();
     }
@@ -134,15 +135,19 @@ final class Requests {
         newWater(request, new Random(random.nextInt(200)), true);
     }
 
-    /** Another household, dose and price; the same water. */
-    static void newHousehold(ObjectNode request, Random random) {
-        if (request.path("household").has("people")) {
-            request.withObject("/household").put("people", 1 + random.nextInt(8));
-        }
+    /** Another dose, as it is set. */
+    private static void newDose(ObjectNode request, Random random) {
         if (request.path("softener").has("saltDose")) {
             ObjectNode dose = request.withObject("/softener/saltDose");
             boolean metric = dose.path("unit").asText().equals("g/L");
             put(dose, (metric ? 16 : 1) * (6 + random.nextInt(10)), 0);
+        }
+    }
+
+    /** Another household and price of a retrofit; the same water and softener. */
+    static void newHousehold(ObjectNode request, Random random) {
+        if (request.path("household").has("people")) {
+            request.withObject("/household").put("people", 1 + random.nextInt(8));
         }
         if (request.path("retrofit").has("cost")) {
             put(request.withObject("/retrofit/cost"), 200 + random.nextInt(400), 0);

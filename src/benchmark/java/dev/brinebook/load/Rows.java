@@ -56,19 +56,19 @@ final class Rows {
                         Requests.setHardness(request.withObject("/hardness"), 10 + 600 * random.nextDouble(), 1)),
                 Row.of(requests, "compensate", "compensated hardness", Bulk.OPERATION, true, Bulk::water),
                 Row.of(requests, "assess-new", "assessment, each water new", "assess", false, Requests::newWater),
-                Row.of(requests, "assess-same", "assessment, same water, each household new", "assess", false, Requests::newHousehold),
+                Row.of(requests, "assess-same", "assessment, same water and softener, households drawn", "assess", false, Requests::newHousehold),
                 Row.of(requests, "size-new", "sizing among the standard tanks, each water new", "sizeSoftener", false,
                         (request, random) -> {
                             request.remove("candidates");
                             Requests.newWater(request, random);
                         }),
                 Row.of(requests, "reserve", "reserve choice, each water new", "chooseReserve", false, Requests::newWater),
-                Row.of(requests, "years", "schedule over 2,000 simulated years, delayed meter, each household new",
+                Row.of(requests, "years", "schedule over 2,000 simulated years, delayed meter, households drawn",
                         "scheduleRegeneration", false, (request, random) -> {
                             Scales.years(request, 2_000);
                             Requests.newHousehold(request, random);
                         }),
-                Row.of(requests, "draws", "alternatives with 10,000 draws, each household new", "compareAlternatives", false,
+                Row.of(requests, "draws", "alternatives with 10,000 draws, households drawn", "compareAlternatives", false,
                         (request, random) -> {
                             request.withObject("/uncertainty").put("draws", 10_000);
                             Requests.newHousehold(request, random);
