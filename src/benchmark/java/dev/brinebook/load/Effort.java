@@ -15,6 +15,6 @@ package dev.brinebook.load;
 record Effort(int rounds, double processorSeconds, int warmRequests, double warmSeconds, double rowSeconds, double latencySeconds,
         int mixed) {
 
-    static final Effort FULL = new Effort(5, 1, 4_000, 4, 40, 5, 100_000);
-    static final Effort QUICK = new Effort(3, 0.3, 1_000, 1, 10, 2, 20_000);
+    static final Effort FULL = new Effort(5, 1, 4_000, 4, 60, 5, 100_000);
+    static final Effort QUICK = new Effort(3, 0.3, 1_000, 1, 20, 2, 20_000);
 }
