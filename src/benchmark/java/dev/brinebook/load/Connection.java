@@ -36,7 +36,7 @@ final class Connection implements AutoCloseable {
     Connection(int port, String key) throws IOException {
         socket = new Socket("127.0.0.1", port);
         socket.setTcpNoDelay(true);
-        socket.setSoTimeout(120_000);
+        socket.setSoTimeout(600_000);
         out = socket.getOutputStream();
         caller = " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nUser-Agent: load/1.0\r\nAccept: application/json, text/event-stream,"
                 + " */*\r\nAccept-Encoding: gzip, deflate\r\nAuthorization: Bearer " + key + "\r\n";
@@ -55,7 +55,7 @@ final class Connection implements AutoCloseable {
     /** Sends a request and reads the whole answer; where the service is busy, as often as a caller of good will, a tenth later. */
     void exchange(Message message) throws IOException {
         int status = send(message, false);
-        for (int tries = 0; status == BUSY && tries < MOST_TRIES; tries++) {
+        for (int tries = 0; status == BUSY && isOverloaded() && tries < MOST_TRIES; tries++) {
             LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(100));
             status = send(message, false);
         }
@@ -63,6 +63,11 @@ final class Connection implements AutoCloseable {
             throw new IOException(status + " to " + message.path() + ": " + (message.body().length < LONG_BODY
                     ? new String(message.body(), StandardCharsets.UTF_8) : "") + " " + kept.toString(StandardCharsets.UTF_8));
         }
+    }
+
+    /** Whether the last answer says that others were there first, not that its own calculation takes too long. */
+    private boolean isOverloaded() {
+        return kept.toString(StandardCharsets.UTF_8).contains("/problems/overloaded");
     }
 
     /** Sends a request and gives what is answered, uncompressed. */

@@ -20,7 +20,7 @@ final class Scales {
     static final String CONNECTIONS = "connections";
     static final String PROCESSORS = "processors";
     private static final int[] CALLERS = {1, 2, 4, 16, 64, 256};
-    private static final int FEWEST = 3;
+    private static final int FEWEST = 2;
     private static final int MOST = 2_000;
     private static final String HALF = "half";
     private static final Path GROUP = Path.of("/sys/fs/cgroup/cpu/load-suite");

@@ -48,7 +48,7 @@ record Servers(String service, Path java, int firstPort) {
         Path keysFile = WORK.resolve("keys");
         Files.write(keysFile, keys().stream().map(key -> "caller-" + key.substring(key.length() - 2) + ":" + sha256(key)).toList());
         return Map.of("METRICS_PORT", "" + (firstPort + 1), "HOST", "127.0.0.1", "API_KEYS_FILE", keysFile.toString(),
-                "RATE_LIMIT_PER_MINUTE", "1000000", "CALCULATION_MILLISECONDS", "60000");
+                "RATE_LIMIT_PER_MINUTE", "1000000", "CALCULATION_MILLISECONDS", "600000");
     }
 
     boolean isJar() {
