@@ -55,7 +55,8 @@ public final class Load {
     }
 
     private void run() throws Exception {
-        System.out.printf("Java %d, %d processors, keys and rates on, flags and cache of the image; processor time of the server's process but for its compiler%n",
+        System.out.printf("Java %d, %d processors, keys and rates on, flags and cache of the image; processor time of the server's process"
+                + " but for its compiler%n",
                 servers.version(), Runtime.getRuntime().availableProcessors());
         System.out.printf("a million divisions, each waiting for the one before, take %.1f ms here%n", Table.divisionMillis());
         if (!wanted.equals(Set.of(START))) {

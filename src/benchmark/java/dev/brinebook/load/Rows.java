@@ -42,7 +42,8 @@ final class Rows {
      */
     record Row(String name, String text, Load load, int lines, boolean same, Load peers) {
 
-        static Row of(Requests requests, String name, String text, String operation, boolean same, BiConsumer<ObjectNode, Random> change) {
+        static Row of(Requests requests, String name, String text, String operation, boolean same,
+                BiConsumer<ObjectNode, Random> change) {
             Load load = (count, seed) -> requests.drawn(operation, operation.equals("convertHardness") ? "us" : WELL, count,
                     count * 31L + seed, change);
             return new Row(name, text, load, 1, same, load);

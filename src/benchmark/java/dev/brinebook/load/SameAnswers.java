@@ -34,8 +34,8 @@ final class SameAnswers {
                 String expected = own.answer(message);
                 String answered = other.answer(message);
                 if (!expected.equals(answered)) {
-                    throw new IOException(peer.name() + " answers otherwise: " + new String(message.body(), StandardCharsets.UTF_8) + "\n" + expected
-                            + "\n" + answered);
+                    throw new IOException(peer.name() + " answers otherwise: " + new String(message.body(), StandardCharsets.UTF_8)
+                            + "\n" + expected + "\n" + answered);
                 }
             }
             Message wrong = Message.json(messages.get(0).path(), Requests.bytes(new String(messages.get(0).body(), StandardCharsets.UTF_8)

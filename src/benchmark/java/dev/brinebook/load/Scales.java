@@ -169,7 +169,8 @@ final class Scales {
         Table.heading("Answers a second by processors, compensated hardness" + (names.contains(HALF) ? ""
                 : " (no half: it needs a writable control group of processor time)"), "row", "processors", "answers/s", "exponent");
         double[] rates = perSecond.stream().mapToDouble(Double::doubleValue).toArray();
-        Table.row(List.of(PROCESSORS, String.join("; ", names), Arrays.stream(rates).mapToObj(Table::number).collect(Collectors.joining("; ")),
+        Table.row(List.of(PROCESSORS, String.join("; ", names),
+                Arrays.stream(rates).mapToObj(Table::number).collect(Collectors.joining("; ")),
                 Table.number(Table.exponent(processors.stream().mapToDouble(Double::doubleValue).toArray(), rates))));
     }
 

@@ -87,7 +87,8 @@ final class Starts {
         Random random = new Random(seed);
         List<Message> messages = new ArrayList<>();
         Map<String, ObjectNode> examples = MIX.stream().distinct().collect(Collectors.toMap(
-                operation -> operation, operation -> Requests.example(operation, operation.equals("convertHardness") ? "us" : "well-family")));
+                operation -> operation,
+                operation -> Requests.example(operation, operation.equals("convertHardness") ? "us" : "well-family")));
         for (int i = 0; i < count; i++) {
             String operation = MIX.get(i % MIX.size());
             ObjectNode request = examples.get(operation);
