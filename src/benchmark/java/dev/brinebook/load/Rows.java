@@ -57,7 +57,8 @@ final class Rows {
                         Requests.setHardness(request.withObject("/hardness"), 10 + 600 * random.nextDouble(), 1)),
                 Row.of(requests, "compensate", "compensated hardness", Bulk.OPERATION, true, Bulk::water),
                 Row.of(requests, "assess-new", "assessment, each water new", "assess", false, Requests::newWater),
-                Row.of(requests, "assess-same", "assessment, same water and softener, households drawn", "assess", false, Requests::newHousehold),
+                Row.of(requests, "assess-same", "assessment, same water and softener, households drawn", "assess", false,
+                        Requests::newHousehold),
                 Row.of(requests, "size-new", "sizing among the standard tanks, each water new", "sizeSoftener", false,
                         (request, random) -> {
                             request.remove("candidates");
