@@ -28,6 +28,7 @@ final class Requests {
     /** mg/L as CaCO3 in one of a unit, near enough to draw by. */
     private static final Map<String, Double> MG_PER_L = Map.of("mg/L", 1.0, "gpg", 17.1181, "gpg-imperial", 14.2538, "dH", 17.848,
             "fH", 10.0, "mmol/L", 100.09, "meq/L", 50.043);
+    private static final int DISTRICT_WATERS = 20;
     private static final double SOFTEST_MG_PER_L = 80;
     private static final double HARDNESS_RANGE_MG_PER_L = 500;
 
@@ -130,9 +131,9 @@ final class Requests {
         }
     }
 
-    /** One of the two hundred waters that the tests of a district tell apart. */
+    /** One of the twenty waters of a district. */
     static void districtWater(ObjectNode request, Random random) {
-        newWater(request, new Random(random.nextInt(200)), true);
+        newWater(request, new Random(random.nextInt(DISTRICT_WATERS)), true);
     }
 
     /** Another dose, as it is set. */

@@ -82,7 +82,7 @@ final class Starts {
         }
     }
 
-    /** Requests of a district with two hundred waters and households of every size. */
+    /** Requests of a district with twenty waters and households of every size. */
     private List<Message> mix(int count, long seed) {
         Random random = new Random(seed);
         List<Message> messages = new ArrayList<>();
