@@ -10,7 +10,6 @@ import dev.brinebook.household.WeekdayMeans;
 import dev.brinebook.quantity.Exact;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.CycleFlows;
-import dev.brinebook.regeneration.LongRun;
 import dev.brinebook.regeneration.ServiceStandard;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
@@ -74,8 +73,7 @@ public class DoseAndReserveBenchmark {
                     .supply(WaterAnalysis.Supply.PRIVATE_WELL).bacteriaTested(true).build();
             Demand demand = new Demand(model, Optional.empty(), 20, 8);
             return new DesignConditions(water, water.compensated(CompensationFactors.STANDARD), demand,
-                    demand.days(LocalDate.of(2026, 1, 1), 1, 1), LongRun.of(model), ServiceStandard.USUAL,
-                    ControllerTerms.US, 3, 0);
+                    demand.days(LocalDate.of(2026, 1, 1), 1, 1), ServiceStandard.USUAL, 3, 0);
         }
     }
 
