@@ -6,10 +6,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Hard days under a clock with a fixed interval in days, on a lattice of beds: calculated once for a household and interpolated
+ * Hard days and litres under a clock with a fixed interval in days, on a lattice of beds: calculated once for a household and interpolated
  * for any bed.
  *
- * <pre>hard days of a day(N,B) = 1/N Σ (share at home - Σ R(n,c,k) F(c; B - kh)),   n = 1 to N</pre>
+ * <pre>hard days of a day(N,B) = 1/N Σ (share at home - Σ R(n,c,k) F(c; B - kh)),   n = 1 to N
+ * hard litres of a day(N,B) = 1/N Σ (mean use - Σ R(n,c,k) (m(c) - M(c; B - kh)))</pre>
  *
  * <p>N days; B litres that the bed softens; R(n,c,k) distribution of the use before day n of a cycle that starts on any weekday, with
  * somebody at home in the long-run share; the rest as in {@link RenewalTable}.
@@ -19,6 +20,8 @@ import java.util.List;
  */
 final class ClockRates {
 
+    /** Above this most days use next to nothing, which needs a finer lattice. */
+    static final double LARGEST_CV = 1.1;
     private static final int FIRST_POINTS = 128;
 
     private final RenewalRows table;
@@ -27,8 +30,8 @@ final class ClockRates {
     private int points;
     /** By day of the cycle and class: the use before it. */
     private final List<double[][]> before = new ArrayList<>();
-    /** By day of the cycle: hard days up to it, by lattice point; not yet known where not a number. */
-    private final List<double[]> known = new ArrayList<>();
+    private final Sums hardDays = new Sums(false);
+    private final Sums hardLitres = new Sums(true);
 
     ClockRates(RenewalRows table, double homeShare) {
         this.table = table;
@@ -38,49 +41,79 @@ final class ClockRates {
 
     /** Hard days of a day, regenerated every {@code interval} days. */
     double hardDays(int interval, double bedLitres) {
+        return at(hardDays, interval, bedLitres);
+    }
+
+    /** Hard litres of a day, regenerated every {@code interval} days. */
+    double hardLitres(int interval, double bedLitres) {
+        return at(hardLitres, interval, bedLitres);
+    }
+
+    private double at(Sums sums, int interval, double bedLitres) {
         double place = bedLitres / table.step();
         int first = (int) place - 1;
         if (first + Cubic.POINTS > points) {
             points = Math.max(FIRST_POINTS, 2 * (first + Cubic.POINTS));
             table.reach(points);
             before.clear();
-            known.clear();
+            hardDays.known.clear();
+            hardLitres.known.clear();
         }
-        return Cubic.fromLog(Cubic.at(place - first).sum(first, point -> Cubic.log(until(interval, point) / interval)));
+        return Cubic.fromLog(Cubic.at(place - first).sum(first, point -> Cubic.log(sums.until(interval, point) / interval)));
     }
 
-    private double until(int day, int point) {
-        if (day == 0) {
-            return 0;
+    /** The use before a day of the cycle, by class. */
+    private double[][] before(int day) {
+        while (before.size() < day) {
+            before.add(drawnBefore(before.size() + 1));
         }
-        while (known.size() < day) {
-            double[] values = new double[points];
-            Arrays.fill(values, Double.NaN);
-            known.add(values);
-            before.add(drawnBefore(known.size()));
-        }
-        double[] sums = known.get(day - 1);
-        if (Double.isNaN(sums[point])) {
-            sums[point] = until(day - 1, point) + on(day, point);
-        }
-        return sums[point];
+        return before.get(day - 1);
     }
 
-    /** Chance that the bed is exhausted on a day of the cycle, of all that somebody is at home. */
-    private double on(int day, int point) {
-        double hard = 0;
-        for (int of = 0; of < days.length; of++) {
-            if (days[of].mean() > 0) {
-                double[] drawn = before.get(day - 1)[of];
-                for (int k = 0; k <= point; k++) {
-                    hard -= drawn[k] * days[of].below(point - k);
+    /** Hard days, or hard litres, up to a day of the cycle. */
+    private final class Sums {
+
+        private final boolean litres;
+        /** By day of the cycle and lattice point; not yet known where not a number. */
+        private final List<double[]> known = new ArrayList<>();
+
+        Sums(boolean litres) {
+            this.litres = litres;
+        }
+
+        double until(int day, int point) {
+            if (day == 0) {
+                return 0;
+            }
+            while (known.size() < day) {
+                double[] values = new double[points];
+                Arrays.fill(values, Double.NaN);
+                known.add(values);
+            }
+            double[] sums = known.get(day - 1);
+            if (Double.isNaN(sums[point])) {
+                sums[point] = until(day - 1, point) + on(day, point);
+            }
+            return sums[point];
+        }
+
+        /** Chance that the bed is exhausted on a day of the cycle, of all that somebody is at home; or the litres beyond it. */
+        private double on(int day, int point) {
+            double hard = 0;
+            for (int of = 0; of < days.length; of++) {
+                if (days[of].mean() > 0) {
+                    double[] drawn = before(day)[of];
+                    for (int k = 0; k <= point; k++) {
+                        hard -= drawn[k] * (litres ? days[of].litresBelow(point - k) : days[of].below(point - k));
+                    }
                 }
             }
+            for (int weekday = 0; weekday < table.weekdays(); weekday++) {
+                double mean = days[table.classOf(weekday, day)].mean();
+                hard += mean > 0 ? homeShare / table.weekdays() * (litres ? mean : 1) : 0;
+            }
+            return Math.max(0, hard);
         }
-        for (int weekday = 0; weekday < table.weekdays(); weekday++) {
-            hard += days[table.classOf(weekday, day)].mean() > 0 ? homeShare / table.weekdays() : 0;
-        }
-        return Math.max(0, hard);
     }
 
     /**

@@ -23,7 +23,7 @@ final class LatticeDay {
     /** Days that scatter less are treated as all alike. */
     static final double LEAST_CV = 0.02;
     /** Above this the density near 0 is too large for the variance to be corrected. */
-    private static final double LARGEST_CORRECTED_CV = 0.9;
+    private static final double LARGEST_CORRECTED_CV = 0.92;
     /** With a mean of this many steps almost no use falls in the first step. */
     private static final double FEWEST_CORRECTED_STEPS = 4;
     /** Points of the table in one step. */

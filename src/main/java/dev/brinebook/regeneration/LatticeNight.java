@@ -41,6 +41,11 @@ record LatticeNight(double mean, double[] shares, double[] downwards, double[] a
         return new LatticeNight(day.mean(), shares, below, above, excess);
     }
 
+    /** Mean litres up to this number of lattice points. */
+    double litresBelow(int points) {
+        return mean - (points + 1 < excess.length ? excess[points + 1] : 0);
+    }
+
     /** Number of lattice points that no day exceeds. */
     static int width(LatticeNight[] days) {
         return Arrays.stream(days).mapToInt(LatticeNight::width).max().orElseThrow();

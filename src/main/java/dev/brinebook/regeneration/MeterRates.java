@@ -24,7 +24,7 @@ final class MeterRates {
     /** Below this a lattice point is too far from the next. */
     static final double LEAST_CV = 0.25;
     /** Above this most days use next to nothing, which needs a finer lattice. */
-    static final double LARGEST_CV = 0.9;
+    static final double LARGEST_CV = 0.92;
     /** With absences a longer cycle needs more rows than it is worth. */
     static final int MOST_NIGHTS_WITH_ABSENCES = 31;
     private static final int FIRST_POINTS = 128;

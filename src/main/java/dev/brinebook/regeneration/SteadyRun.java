@@ -37,9 +37,7 @@ final class SteadyRun {
     private final double useFactor;
     /** The household of which this one is a multiple and whose table it shares; null where it has its own. */
     private final SteadyRun scaled;
-    private RenewalTable table;
-    private final Map<Integer, MeterRates> meterRates = new HashMap<>();
-    private ClockRates clockRates;
+    private Lattices lattices;
     private final Map<Integer, SampledYears> drawn = new HashMap<>();
     private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
 
@@ -120,7 +118,8 @@ final class SteadyRun {
             double call = use.reachedLitres(callLitres / useFactor, overrideDays);
             if (isOnLattice(call)) {
                 CancellationToken.obey();
-                return Days.PER_YEAR * meterRates(overrideDays).hardDays(call, bedLitres / useFactor - call);
+                return Days.PER_YEAR * lattices().meterRates(overrideDays).hardDays(call / use.meanAtHome(),
+                        (bedLitres / useFactor - call) / use.meanAtHome());
             }
         }
         return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
@@ -175,31 +174,36 @@ final class SteadyRun {
         if (LongWait.holds(rule, use, factor)) {
             return LongWait.rates(rule.onDays(factor), use, factor);
         }
-        if (rule.isClockEveryDays() && detail == Detail.HARD_DAYS && isQuick(model)
-                && rule.bedLitres() >= MeterRates.LEAST_CALL_DAYS * factor * use.busiestMean()) {
-            if (rule.bedLitres() / factor > use.mostLitres(rule.longest())) {
-                return new Cycles.Rates(1.0 / rule.longest(), 0, 0, 0, 1);
-            }
-            return new Cycles.Rates(1.0 / rule.longest(), clockRates().hardDays(rule.longest(), rule.bedLitres() / factor), 0, 0, 1);
+        double day = use.meanAtHome();
+        if (rule.isClockEveryDays() && detail != Detail.EACH_NIGHT && isOnClockLattice(rule.bedLitres() / factor)) {
+            double bed = rule.bedLitres() / factor;
+            boolean outlasts = bed > use.mostLitres(rule.longest());
+            ClockRates clock = lattices().clockRates();
+            return new Cycles.Rates(1.0 / rule.longest(), outlasts ? 0 : clock.hardDays(rule.longest(), bed / day),
+                    outlasts || detail == Detail.HARD_DAYS ? 0 : factor * day * clock.hardLitres(rule.longest(), bed / day), 0, 1);
         }
         double call = rule.lasting() ? use.reachedLitres(rule.callLitres() / factor, rule.longest()) : 0;
         boolean onLattice = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call);
+        double spare = rule.bedLitres() / factor - call;
         if (onLattice && detail == Detail.HARD_DAYS) {
-            return new Cycles.Rates(0, meterRates(rule.longest()).hardDays(call, rule.bedLitres() / factor - call), 0, 0, 1);
+            return new Cycles.Rates(0, lattices().meterRates(rule.longest()).hardDays(call / day, spare / day), 0, 0, 1);
         }
-        Cycles.Rates rates = onLattice ? meterRates(rule.longest()).of(call, rule.bedLitres() / factor - call, detail == Detail.HARD_LITRES)
+        Cycles.Rates rates = onLattice
+                ? lattices().meterRates(rule.longest()).of(call / day, spare / day, detail == Detail.HARD_LITRES)
                 : cycles(rule, factor, detail).rates();
-        return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * rates.hardLitres(), rates.overrides(),
+        return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * day * rates.hardLitres(), rates.overrides(),
                 rates.ended());
     }
 
+    /** All cycles of a rule, in mean days at home. */
     private Cycles cycles(WaitingRule rule, double factor, Detail detail) {
-        boolean unused = factor == 0 || use.meanAtHome() == 0;
-        if (unused || model.cv() < LatticeDay.LEAST_CV) {
-            return new AlikeDays(unused ? new double[WEEKDAYS] : use.means(), use.leave(), use.comeBack()).cycles(unused ? rule
-                    : rule.onDays(factor));
+        double day = factor * use.meanAtHome();
+        if (day == 0) {
+            return new AlikeDays(new double[WEEKDAYS], use.leave(), use.comeBack()).cycles(rule);
         }
-        return table().cycles(rule.onDays(factor), detail);
+        return model.cv() < LatticeDay.LEAST_CV
+                ? new AlikeDays(lattices().weekdays(), use.leave(), use.comeBack()).cycles(rule.onDays(day))
+                : lattices().table().cycles(rule.onDays(day), detail);
     }
 
     /** Whether most of what is asked of such days can be read from the lattice. */
@@ -213,34 +217,24 @@ final class SteadyRun {
         return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
     }
 
+    private boolean isOnClockLattice(double bedLitres) {
+        return model.cv() >= MeterRates.LEAST_CV && model.cv() <= ClockRates.LARGEST_CV
+                && bedLitres >= MeterRates.LEAST_CALL_DAYS * use.busiestMean();
+    }
+
     /** Whether the nights of a cycle are few enough to be read from the lattice: with absences only under an override. */
     private boolean sharesNights(int overrideDays) {
         return use.leave() == 0 || overrideDays != Policy.NO_OVERRIDE && overrideDays <= MeterRates.MOST_NIGHTS_WITH_ABSENCES;
     }
 
-    private MeterRates meterRates(int overrideDays) {
-        return scaled != null ? scaled.meterRates(overrideDays)
-                : meterRates.computeIfAbsent(overrideDays, days -> new MeterRates(table().rows(), model.cv(), use.meanAtHome(), days));
-    }
-
-    private ClockRates clockRates() {
+    private Lattices lattices() {
         if (scaled != null) {
-            return scaled.clockRates();
+            return scaled.lattices();
         }
-        if (clockRates == null) {
-            clockRates = new ClockRates(table().rows(), use.comeBack() / (use.leave() + use.comeBack()));
+        if (lattices == null) {
+            lattices = Lattices.of(use, steps);
         }
-        return clockRates;
-    }
-
-    private RenewalTable table() {
-        if (scaled != null) {
-            return scaled.table();
-        }
-        if (table == null) {
-            table = new RenewalTable(use.means(), model.cv(), use.leave(), use.comeBack(), steps);
-        }
-        return table;
+        return lattices;
     }
 
     private YearlyTotals simulated(Policy policy, double hardness, Regeneration regeneration, Drawing drawing) {

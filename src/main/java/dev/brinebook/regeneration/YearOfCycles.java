@@ -36,16 +36,16 @@ final class YearOfCycles {
         int most = (int) Math.min(Days.PER_YEAR, Math.ceil(expected + 8 * Math.sqrt(expected + 1) + 8));
         int days = EARLIER + Days.PER_YEAR;
         int occupancies = months.get(0).states() / months.get(0).weekdays();
-        double[][][] starts = new double[occupancies][days + 1][];
-        double[] result = new double[most + 1];
+        Chances[][] starts = new Chances[occupancies][days + 1];
+        Chances result = new Chances(most);
         for (int day = 0; day < WEEKDAYS; day++) {
-            starts[0][day] = new double[most + 1];
-            starts[0][day][0] = 1.0 / WEEKDAYS;
+            starts[0][day] = new Chances(most);
+            starts[0][day].values[0] = 1.0 / WEEKDAYS;
         }
         for (int day = 0; day < days; day++) {
             Cycles cycles = months.get(month(day - EARLIER));
             for (int occupancy = 0; occupancy < occupancies; occupancy++) {
-                double[] now = starts[occupancy][day];
+                Chances now = starts[occupancy][day];
                 if (now != null) {
                     int weekday = day % WEEKDAYS;
                     int state = weekday % cycles.weekdays() + occupancy * cycles.weekdays();
@@ -57,15 +57,43 @@ final class YearOfCycles {
                 }
             }
         }
-        for (double[][] byOccupancy : starts) {
+        for (Chances[] byOccupancy : starts) {
             if (byOccupancy[days] != null) {
-                add(result, byOccupancy[days], 1, 0);
+                result.add(byOccupancy[days], 1, 0);
             }
         }
-        return result;
+        return result.values;
     }
 
-    private static void meter(List<Cycles.Night> nights, double[] now, int day, double[][][] starts, double[] result) {
+    /** Chances of numbers of hard days, from none on; what exceeds the array is in its last element. */
+    private static final class Chances {
+
+        private final double[] values;
+        /** The most hard days that have a chance. */
+        private int used;
+
+        Chances(int most) {
+            values = new double[most + 1];
+        }
+
+        /** Adds others with {@code more} hard days. */
+        void add(Chances from, double chance, int more) {
+            if (chance == 0) {
+                return;
+            }
+            int last = values.length - 1;
+            int whole = Math.min(from.used, last - more);
+            for (int j = 0; j <= whole; j++) {
+                values[j + more] += chance * from.values[j];
+            }
+            for (int j = Math.max(0, whole + 1); j <= from.used; j++) {
+                values[last] += chance * from.values[j];
+            }
+            used = Math.max(used, Math.min(last, from.used + more));
+        }
+    }
+
+    private static void meter(List<Cycles.Night> nights, Chances now, int day, Chances[][] starts, Chances result) {
         double waiting = 1;
         for (int n = 1; n <= nights.size(); n++) {
             Cycles.Night night = nights.get(n - 1);
@@ -74,59 +102,44 @@ final class YearOfCycles {
                 break;
             }
             waiting -= night.endAfterHardDay() + night.endAtHome() + night.endVacant();
-            add(at(starts, 0, day + n, now.length), now, night.endAfterHardDay(), counted ? 1 : 0);
-            add(at(starts, 0, day + n, now.length), now, night.endAtHome(), 0);
+            Chances to = at(starts, 0, day + n, now);
+            to.add(now, night.endAfterHardDay(), counted ? 1 : 0);
+            to.add(now, night.endAtHome(), 0);
             if (night.endVacant() > 0) {
-                add(at(starts, 1, day + n, now.length), now, night.endVacant(), 0);
+                at(starts, 1, day + n, now).add(now, night.endVacant(), 0);
             }
         }
         // What still waits after the year has all of its hard days behind it.
         if (day + nights.size() > EARLIER + Days.PER_YEAR) {
-            add(result, now, Math.max(0, waiting), 0);
+            result.add(now, Math.max(0, waiting), 0);
         }
     }
 
-    private static void clock(List<Cycles.Night> nights, double[] now, int day, double[] means, double[][][] starts,
-            double[] result) {
-        int length = nights.size();
-        int end = day + length;
-        int last = Math.min(length, EARLIER + Days.PER_YEAR - day);
-        double[] to = end > EARLIER + Days.PER_YEAR ? result : at(starts, 0, end, now.length);
+    private static void clock(List<Cycles.Night> nights, Chances now, int day, double[] means, Chances[][] starts, Chances result) {
+        int end = day + nights.size();
+        int last = Math.min(nights.size(), EARLIER + Days.PER_YEAR - day);
+        Chances to = end > EARLIER + Days.PER_YEAR ? result : at(starts, 0, end, now);
+        int hard = 0;
+        for (int n = 1; n <= last; n++) {
+            hard += means[(day + n - 1) % WEEKDAYS] > 0 && day + n > EARLIER ? 1 : 0;
+        }
         double before = 0;
         for (int n = 1; n <= last; n++) {
             if (means[(day + n - 1) % WEEKDAYS] > 0) {
-                int hard = 0;
-                for (int later = n; later <= last; later++) {
-                    hard += means[(day + later - 1) % WEEKDAYS] > 0 && day + later > EARLIER ? 1 : 0;
-                }
                 double usedUp = nights.get(n - 1).hardDay();
-                add(to, now, Math.max(0, usedUp - before), hard);
+                to.add(now, Math.max(0, usedUp - before), hard);
                 before = usedUp;
+                hard -= day + n > EARLIER ? 1 : 0;
             }
         }
-        add(to, now, Math.max(0, 1 - before), 0);
+        to.add(now, Math.max(0, 1 - before), 0);
     }
 
-    private static double[] at(double[][][] starts, int occupancy, int day, int size) {
+    private static Chances at(Chances[][] starts, int occupancy, int day, Chances like) {
         if (starts[occupancy][day] == null) {
-            starts[occupancy][day] = new double[size];
+            starts[occupancy][day] = new Chances(like.values.length - 1);
         }
         return starts[occupancy][day];
-    }
-
-    /** Adds chances shifted by {@code more} hard days; what exceeds the array goes to its last element. */
-    private static void add(double[] to, double[] from, double chance, int more) {
-        if (chance == 0) {
-            return;
-        }
-        int last = from.length - 1;
-        int used = last;
-        while (used > 0 && from[used] == 0) {
-            used--;
-        }
-        for (int j = 0; j <= used; j++) {
-            to[Math.min(last, j + more)] += chance * from[j];
-        }
     }
 
     /** The month of a day of the year, January first, by an ordinary year; days before the first are those of the year before. */

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.WorkingMemory;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The lattices of all households whose days are alike but for how much they use, in units of the mean use of a day at home: few
+ * households have days of their own, so that most find them in the {@link WorkingMemory} as the one before left them.
+ *
+ * <p>Not thread-safe, and not to be kept longer than a calculation.
+ */
+final class Lattices {
+
+    /** Of a weekday's share, so that the same week in litres of another household is the same shape. */
+    private static final double SHARES_ROUNDED_TO = 1e-12;
+
+    /**
+     * Everything that the lattices depend on.
+     *
+     * @param weekdays mean use of each weekday at home over that of them all, Monday first
+     * @param cv scatter of a day about its mean
+     * @param leave probability that a house at home is vacant the next day; 0 where nobody ever leaves
+     * @param comeBack probability that a vacant house is at home the next day
+     * @param steps lattice points in a mean day
+     */
+    private record Shape(List<Double> weekdays, double cv, double leave, double comeBack, int steps) {
+    }
+
+    private final Shape shape;
+    private final double[] weekdays;
+    private RenewalTable table;
+    private final Map<Integer, MeterRates> meterRates = new HashMap<>();
+    private ClockRates clockRates;
+
+    private Lattices(Shape shape) {
+        this.shape = shape;
+        weekdays = shape.weekdays.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Those of a household that uses something; a number of lattice points in its mean day. */
+    static Lattices of(SteadyUse use, int steps) {
+        List<Double> weekdays = Arrays.stream(use.means())
+                .mapToObj(mean -> Math.rint(mean / use.meanAtHome() / SHARES_ROUNDED_TO) * SHARES_ROUNDED_TO).toList();
+        Shape shape = new Shape(weekdays, use.cv(), use.leave(), use.comeBack(), steps);
+        return WorkingMemory.kept(shape, Lattices.class, () -> new Lattices(shape));
+    }
+
+    /** Mean use of each weekday at home over that of them all, Monday first; not to be changed. */
+    double[] weekdays() {
+        return weekdays;
+    }
+
+    /** Of days that scatter by {@link LatticeDay#LEAST_CV} at least. */
+    RenewalTable table() {
+        if (table == null) {
+            table = new RenewalTable(weekdays, shape.cv, shape.leave, shape.comeBack, shape.steps);
+        }
+        return table;
+    }
+
+    /** Of delayed meters with an override. */
+    MeterRates meterRates(int overrideDays) {
+        return meterRates.computeIfAbsent(overrideDays, days -> new MeterRates(table().rows(), shape.cv, 1, days));
+    }
+
+    ClockRates clockRates() {
+        if (clockRates == null) {
+            clockRates = new ClockRates(table().rows(), shape.comeBack / (shape.leave + shape.comeBack));
+        }
+        return clockRates;
+    }
+}
