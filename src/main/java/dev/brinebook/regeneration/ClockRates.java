@@ -3,7 +3,9 @@ package dev.brinebook.regeneration;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Hard days and litres under a clock with a fixed interval in days, on a lattice of beds: calculated once for a household and interpolated
@@ -56,10 +58,13 @@ final class ClockRates {
             points = Math.max(FIRST_POINTS, 2 * (first + Cubic.POINTS));
             table.reach(points);
             before.clear();
-            hardDays.known.clear();
-            hardLitres.known.clear();
+            hardDays.clear();
+            hardLitres.clear();
         }
-        return Cubic.fromLog(Cubic.at(place - first).sum(first, point -> Cubic.log(sums.until(interval, point) / interval)));
+        double[] logs = sums.logs(interval, first);
+        Cubic between = Cubic.at(place - first);
+        return Cubic.fromLog(between.a() * logs[first] + between.b() * logs[first + 1] + between.c() * logs[first + 2]
+                + between.d() * logs[first + 3]);
     }
 
     /** The use before a day of the cycle, by class. */
@@ -77,8 +82,33 @@ final class ClockRates {
         /** By day of the cycle and lattice point; not yet known where not a number. */
         private final List<double[]> known = new ArrayList<>();
 
+        /** By length of the cycle: logarithm of their mean a day, by lattice point. */
+        private final Map<Integer, double[]> logs = new HashMap<>();
+
         Sums(boolean litres) {
             this.litres = litres;
+        }
+
+        void clear() {
+            known.clear();
+            logs.clear();
+        }
+
+        /** Logarithms at the four points from a first one on. */
+        double[] logs(int interval, int first) {
+            double[] all = logs.computeIfAbsent(interval, days -> unknown());
+            for (int point = first; point < first + Cubic.POINTS; point++) {
+                if (Double.isNaN(all[point])) {
+                    all[point] = Cubic.log(until(interval, point) / interval);
+                }
+            }
+            return all;
+        }
+
+        private double[] unknown() {
+            double[] values = new double[points];
+            Arrays.fill(values, Double.NaN);
+            return values;
         }
 
         double until(int day, int point) {
@@ -86,9 +116,7 @@ final class ClockRates {
                 return 0;
             }
             while (known.size() < day) {
-                double[] values = new double[points];
-                Arrays.fill(values, Double.NaN);
-                known.add(values);
+                known.add(unknown());
             }
             double[] sums = known.get(day - 1);
             if (Double.isNaN(sums[point])) {

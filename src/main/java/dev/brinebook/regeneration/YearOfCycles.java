@@ -20,6 +20,7 @@ final class YearOfCycles {
 
     private static final int EARLIER = 371;
     private static final int WEEKDAYS = 7;
+    private static final double NEGLIGIBLE = 1e-18;
 
     private YearOfCycles() {
     }
@@ -39,14 +40,13 @@ final class YearOfCycles {
         Chances[][] starts = new Chances[occupancies][days + 1];
         Chances result = new Chances(most);
         for (int day = 0; day < WEEKDAYS; day++) {
-            starts[0][day] = new Chances(most);
-            starts[0][day].values[0] = 1.0 / WEEKDAYS;
+            starts[0][day] = new Chances(most, 1.0 / WEEKDAYS);
         }
         for (int day = 0; day < days; day++) {
             Cycles cycles = months.get(month(day - EARLIER));
             for (int occupancy = 0; occupancy < occupancies; occupancy++) {
-                Chances now = starts[occupancy][day];
-                if (now != null) {
+                if (starts[occupancy][day] != null) {
+                    Chances now = starts[occupancy][day].trimmed();
                     int weekday = day % WEEKDAYS;
                     int state = weekday % cycles.weekdays() + occupancy * cycles.weekdays();
                     if (byClock) {
@@ -69,11 +69,21 @@ final class YearOfCycles {
     private static final class Chances {
 
         private final double[] values;
-        /** The most hard days that have a chance. */
+        /** The fewest and the most hard days that have a chance. */
+        private int first;
         private int used;
 
+        /** Nothing yet. */
         Chances(int most) {
             values = new double[most + 1];
+            first = most;
+        }
+
+        /** No hard day, with a chance. */
+        Chances(int most, double chance) {
+            this(most);
+            values[0] = chance;
+            first = 0;
         }
 
         /** Adds others with {@code more} hard days. */
@@ -83,13 +93,25 @@ final class YearOfCycles {
             }
             int last = values.length - 1;
             int whole = Math.min(from.used, last - more);
-            for (int j = 0; j <= whole; j++) {
+            for (int j = from.first; j <= whole; j++) {
                 values[j + more] += chance * from.values[j];
             }
-            for (int j = Math.max(0, whole + 1); j <= from.used; j++) {
+            for (int j = Math.max(from.first, whole + 1); j <= from.used; j++) {
                 values[last] += chance * from.values[j];
             }
+            first = Math.min(first, Math.min(last, from.first + more));
             used = Math.max(used, Math.min(last, from.used + more));
+        }
+
+        /** Leaves out the ends that no digit of the result has. */
+        Chances trimmed() {
+            while (used > first && values[used] < NEGLIGIBLE) {
+                used--;
+            }
+            while (first < used && values[first] < NEGLIGIBLE) {
+                first++;
+            }
+            return this;
         }
     }
 
