@@ -26,7 +26,7 @@ final class SteadyRun {
     private static final int STEPS = 10;
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
-    private static final double MOST_DAYS_ON_LATTICE = LongWait.LONG_WAIT_DAYS;
+    private static final double MOST_DAYS_ON_LATTICE = 80;
     private static final long SIMULATION_SEED = 20_260_101;
     private static final LocalDate SIMULATION_START = LocalDate.of(2001, 1, 1);
     private static final int WEEKDAYS = 7;
@@ -116,7 +116,7 @@ final class SteadyRun {
         boolean lasts = callLitres <= bedLitres && callLitres > Policy.ROUNDING_SHARE * meterLitres;
         if (use.hasEvenMonths() && lasts && sharesNights(overrideDays)) {
             double call = use.reachedLitres(callLitres / useFactor, overrideDays);
-            if (isOnLattice(call)) {
+            if (isOnLattice(call, overrideDays)) {
                 CancellationToken.obey();
                 return Days.PER_YEAR * lattices().meterRates(overrideDays).hardDays(call / use.meanAtHome(),
                         (bedLitres / useFactor - call) / use.meanAtHome());
@@ -182,8 +182,12 @@ final class SteadyRun {
             return new Cycles.Rates(1.0 / rule.longest(), outlasts ? 0 : clock.hardDays(rule.longest(), bed / day),
                     outlasts || detail == Detail.HARD_DAYS ? 0 : factor * day * clock.hardLitres(rule.longest(), bed / day), 0, 1);
         }
+        if (detail == Detail.HARD_DAYS && rule.longest() != 0 && model.cv() >= LatticeDay.LEAST_CV
+                && use.hardlyExceeds(rule.bedLitres() / factor, rule.longest())) {
+            return new Cycles.Rates(0, 0, 0, 0, 1);
+        }
         double call = rule.lasting() ? use.reachedLitres(rule.callLitres() / factor, rule.longest()) : 0;
-        boolean onLattice = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call);
+        boolean onLattice = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call, rule.longest());
         double spare = rule.bedLitres() / factor - call;
         if (onLattice && detail == Detail.HARD_DAYS) {
             return new Cycles.Rates(0, lattices().meterRates(rule.longest()).hardDays(call / day, spare / day), 0, 0, 1);
@@ -212,9 +216,9 @@ final class SteadyRun {
     }
 
     /** Whether it can be read from the lattice: days that scatter neither too little nor too much, and a count of some of them. */
-    private boolean isOnLattice(double litres) {
+    private boolean isOnLattice(double litres, int overrideDays) {
         double days = litres / use.busiestMean();
-        return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= MOST_DAYS_ON_LATTICE;
+        return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= (overrideDays == Policy.NO_OVERRIDE ? LongWait.LONG_WAIT_DAYS : MOST_DAYS_ON_LATTICE);
     }
 
     private boolean isOnClockLattice(double bedLitres) {

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import dev.brinebook.household.Days;
 import dev.brinebook.household.Occupancy;
 import dev.brinebook.household.UseModel;
 import java.time.DayOfWeek;
 import java.util.Arrays;
+import org.hipparchus.special.Gamma;
 
 /** What {@link SteadyRun} asks of a household's use again and again, worked out once. */
 final class SteadyUse {
+
+    private static final double NEGLIGIBLE_DAYS = 1e-9;
 
     private final UseModel model;
     private final double[] means;
@@ -102,6 +106,13 @@ final class SteadyUse {
     /** Probability that a vacant house is at home the next day. */
     double comeBack() {
         return comeBack;
+    }
+
+    /** Whether a year has practically no day on which the use since as many days exceeds {@code litres}: all were the busiest weekday. */
+    boolean hardlyExceeds(double litres, int days) {
+        double square = cv() * cv();
+        return litres > days * busiestMean()
+                && Gamma.regularizedGammaQ(days / square, litres / (busiestMean() * square)) * Days.PER_YEAR < NEGLIGIBLE_DAYS;
     }
 
     /** A practical upper bound of the use in a number of days: mean, ten standard deviations, and the skew of a day. */
