@@ -44,6 +44,9 @@ final class MeterNights {
     /** By state and class: expected days at home, by the litres used before them. */
     private final double[][][] before;
 
+    /** By lattice point, once asked for. */
+    private final double[][] softened;
+
     /**
      * Calculates them.
      *
@@ -65,11 +68,37 @@ final class MeterNights {
             mostNights = Math.max(mostNights, nights[weekday].length);
         }
         before = absences ? eitherWay() : atHome();
+        softened = new double[points][];
     }
 
     /** Expected days of a class of a cycle that starts in a state, by the litres used before them. */
     double[] before(int state, int of) {
         return before[state][of];
+    }
+
+    /**
+     * By state, expected days at home of a cycle that end while its use has not come to a lattice point, below the count.
+     *
+     * @param point no less than 0
+     */
+    double[] softened(int point) {
+        if (softened[point] == null) {
+            softened[point] = new double[before.length];
+            for (int state = 0; state < before.length; state++) {
+                for (int of = 0; of < days.length; of++) {
+                    softened[point][state] += days[of].mean() > 0 ? softened(before[state][of], days[of], point) : 0;
+                }
+            }
+        }
+        return softened[point];
+    }
+
+    private static double softened(double[] before, LatticeNight day, int point) {
+        double sum = 0;
+        for (int k = 0; k <= point; k++) {
+            sum += before[k] * day.below(point - k);
+        }
+        return sum;
     }
 
     /** Indexes into the list of nights; equal nights share one entry. */

@@ -2,13 +2,15 @@
 package dev.brinebook.regeneration;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Long-run results of delayed meters whose beds outlast their counts, on a lattice of counts and of spare litres: calculated
  * once for a household, each point when it is first needed, and interpolated for any bed, dose and reserve.
  *
  * <pre>U(c,k) = regenerations Σ share(s) Σ f(s,n-1)(k) over the days n of class c
- * hard days(T,S) = Σ U(c,k) c(k) (1 - F(c; T + S - kh)),   hard litres(T,S) = Σ U(c,k) c(k) M(c; T + S - kh)</pre>
+ * hard days(T,S) = Σ U(c,k) c(k) (1 - F(c; T + S - kh)),   hard litres(T,S) = Σ U(c,k) c(k) M(c; T + S - kh)
+ * hard days(T,S) = share of days with use - Σ U(c,k) F(c; T + S - kh),   S &lt; 0</pre>
  *
  * <p>T count at which the controller calls; S = B - T spare litres of the bed; s state in which a cycle starts; the rest as in
  * {@link RenewalTable}. Only the last few days of use before T matter, since F is 1 beyond.
@@ -27,6 +29,8 @@ final class MeterRates {
     static final double LARGEST_CV = 0.92;
     /** With absences a longer cycle needs more rows than it is worth. */
     static final int MOST_NIGHTS_WITH_ABSENCES = 31;
+    /** The same of a bed that is exhausted before the controller calls: points around it must not come to nothing. */
+    static final double LEAST_BED_DAYS = 1.5;
     private static final int FIRST_POINTS = 128;
     private static final int MARGIN = 3;
 
@@ -35,12 +39,18 @@ final class MeterRates {
         private final Cycles.Rates rates;
         /** By class; from one point above the count downwards. */
         private final double[][] ends;
+        private final double[] shares;
         private final double[] hardDays;
         private final double[] hardLitres;
+        /** Of beds that are exhausted before the count, by how far below it. */
+        private final double[] hardDaysBefore;
 
-        RateColumn(Cycles.Rates rates, double[][] ends, int points) {
+        RateColumn(Cycles.Rates rates, double[] shares, double[][] ends, int points, int count) {
             this.rates = rates;
+            this.shares = shares;
             this.ends = ends;
+            hardDaysBefore = new double[count + 1];
+            Arrays.fill(hardDaysBefore, Double.NaN);
             hardDays = new double[points];
             hardLitres = new double[points];
             Arrays.fill(hardDays, Double.NaN);
@@ -54,6 +64,8 @@ final class MeterRates {
     private final int overrideDays;
     private final LatticeNight[] days;
     private final int width;
+    /** Share of the days in the long run on which water is used. */
+    private final double usedShare;
     private int points;
     private MeterNights nights;
     private RateColumn[] columns = new RateColumn[0];
@@ -65,6 +77,9 @@ final class MeterRates {
         this.overrideDays = overrideDays;
         days = LatticeNight.of(rows);
         width = LatticeNight.width(days);
+        double homeShare = rows.homeAfter(false) / (1 - rows.homeAfter(true) + rows.homeAfter(false));
+        usedShare = homeShare * IntStream.range(0, rows.weekdays())
+                .filter(weekday -> days[rows.classOf(weekday, 1)].mean() > 0).count() / rows.weekdays();
     }
 
     /**
@@ -92,7 +107,12 @@ final class MeterRates {
                 Math.max(0, overrides), 1);
     }
 
-    /** The hard days of {@link #of} alone, for searches. */
+    /**
+     * The hard days of {@link #of} alone, for searches.
+     *
+     * @param spareLitres below 0 where the bed is exhausted before the controller calls; the bed itself then no less than
+     *     {@value #LEAST_BED_DAYS} mean days of the busiest weekday
+     */
     double hardDays(double callLitres, double spareLitres) {
         Place at = place(callLitres, spareLitres);
         double log = 0;
@@ -104,8 +124,8 @@ final class MeterRates {
 
     private double logHardDays(RateColumn column, Place at) {
         Cubic across = at.across;
-        return across.a() * hardDays(column, at.from) + across.b() * hardDays(column, at.from + 1)
-                + across.c() * hardDays(column, at.from + 2) + across.d() * hardDays(column, at.from + 3);
+        return across.a() * logHardDays(column, at.from) + across.b() * logHardDays(column, at.from + 1)
+                + across.c() * logHardDays(column, at.from + 2) + across.d() * logHardDays(column, at.from + 3);
     }
 
     /** The points around a rule, once they are reached. */
@@ -118,7 +138,7 @@ final class MeterRates {
             prepare(Math.max(FIRST_POINTS, 2 * last));
         }
         double spare = Math.min(spareLitres / rows.step(), width + MARGIN);
-        int from = Math.min(Math.max(0, (int) spare - 1), width);
+        int from = spare < 0 ? (int) Math.floor(spare) - 1 : Math.min(Math.max(0, (int) spare - 1), width);
         return new Place(first, stride, Cubic.at(count - first), from, Cubic.at(spare - from));
     }
 
@@ -139,6 +159,23 @@ final class MeterRates {
         double deviation = cv * Math.sqrt(callLitres * meanLitres);
         double fits = deviation / 4 / rows.step();
         return fits >= 4 ? 4 : fits >= 2 ? 2 : 1;
+    }
+
+    private double logHardDays(RateColumn column, int spare) {
+        return spare < 0 ? logHardDaysBefore(column, Math.min(-spare, column.hardDaysBefore.length - 1)) : hardDays(column, spare);
+    }
+
+    /** Of a bed that lasts so many points less than the count: all days with use but those that end before it is exhausted. */
+    private double logHardDaysBefore(RateColumn column, int below) {
+        if (Double.isNaN(column.hardDaysBefore[below])) {
+            double[] softened = nights.softened(column.hardDaysBefore.length - 1 - below);
+            double sum = 0;
+            for (int state = 0; state < softened.length; state++) {
+                sum += column.shares[state] * softened[state];
+            }
+            column.hardDaysBefore[below] = Cubic.log(usedShare - column.rates.regenerations() * sum);
+        }
+        return column.hardDaysBefore[below];
     }
 
     private double hardDays(RateColumn column, int spare) {
@@ -186,7 +223,7 @@ final class MeterRates {
                     }
                 }
             }
-            columns[point] = new RateColumn(rates, ends, width + 2 * MARGIN);
+            columns[point] = new RateColumn(rates, shares, ends, width + 2 * MARGIN, point);
         }
         return columns[point];
     }

@@ -113,10 +113,10 @@ final class SteadyRun {
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
-        boolean lasts = callLitres <= bedLitres && callLitres > Policy.ROUNDING_SHARE * meterLitres;
-        if (use.hasEvenMonths() && lasts && sharesNights(overrideDays)) {
+        boolean counts = callLitres > Policy.ROUNDING_SHARE * meterLitres;
+        if (use.hasEvenMonths() && counts && sharesNights(overrideDays)) {
             double call = use.reachedLitres(callLitres / useFactor, overrideDays);
-            if (isOnLattice(call, overrideDays)) {
+            if (isOnLattice(call, bedLitres / useFactor, overrideDays)) {
                 CancellationToken.obey();
                 return Days.PER_YEAR * lattices().meterRates(overrideDays).hardDays(call / use.meanAtHome(),
                         (bedLitres / useFactor - call) / use.meanAtHome());
@@ -186,8 +186,9 @@ final class SteadyRun {
                 && use.hardlyExceeds(rule.bedLitres() / factor, rule.longest())) {
             return new Cycles.Rates(0, 0, 0, 0, 1);
         }
-        double call = rule.lasting() ? use.reachedLitres(rule.callLitres() / factor, rule.longest()) : 0;
-        boolean onLattice = rule.lasting() && sharesNights(rule.longest()) && isOnLattice(call, rule.longest());
+        double call = rule.timed() ? 0 : use.reachedLitres(rule.callLitres() / factor, rule.longest());
+        boolean onLattice = (rule.lasting() || detail == Detail.HARD_DAYS) && sharesNights(rule.longest())
+                && isOnLattice(call, rule.bedLitres() / factor, rule.longest());
         double spare = rule.bedLitres() / factor - call;
         if (onLattice && detail == Detail.HARD_DAYS) {
             return new Cycles.Rates(0, lattices().meterRates(rule.longest()).hardDays(call / day, spare / day), 0, 0, 1);
@@ -216,9 +217,11 @@ final class SteadyRun {
     }
 
     /** Whether it can be read from the lattice: days that scatter neither too little nor too much, and a count of some of them. */
-    private boolean isOnLattice(double litres, int overrideDays) {
+    private boolean isOnLattice(double litres, double bedLitres, int overrideDays) {
         double days = litres / use.busiestMean();
-        return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS && days <= (overrideDays == Policy.NO_OVERRIDE ? LongWait.LONG_WAIT_DAYS : MOST_DAYS_ON_LATTICE);
+        return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS
+                && days <= (overrideDays == Policy.NO_OVERRIDE ? LongWait.LONG_WAIT_DAYS : MOST_DAYS_ON_LATTICE)
+                && (bedLitres >= litres || bedLitres >= MeterRates.LEAST_BED_DAYS * use.busiestMean());
     }
 
     private boolean isOnClockLattice(double bedLitres) {
