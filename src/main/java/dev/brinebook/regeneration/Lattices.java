@@ -3,9 +3,7 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.WorkingMemory;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The lattices of all households whose days are alike but for how much they use, in units of the mean use of a day at home: few
@@ -30,10 +28,13 @@ final class Lattices {
     private record Shape(List<Double> weekdays, double cv, double leave, double comeBack, int steps) {
     }
 
+    /** The lattice of meters with one override. */
+    private record Metered(Shape shape, int overrideDays) {
+    }
+
     private final Shape shape;
     private final double[] weekdays;
     private RenewalTable table;
-    private final Map<Integer, MeterRates> meterRates = new HashMap<>();
     private ClockRates clockRates;
 
     private Lattices(Shape shape) {
@@ -64,7 +65,8 @@ final class Lattices {
 
     /** Of delayed meters with an override. */
     MeterRates meterRates(int overrideDays) {
-        return meterRates.computeIfAbsent(overrideDays, days -> new MeterRates(table().rows(), shape.cv, 1, days));
+        return WorkingMemory.kept(new Metered(shape, overrideDays), MeterRates.class,
+                () -> new MeterRates(table().rows(), shape.cv, 1, overrideDays));
     }
 
     ClockRates clockRates() {

@@ -2,6 +2,7 @@
 package dev.brinebook.regeneration;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -36,25 +37,40 @@ final class MeterRates {
 
     /** What is known of one count: the cycles, and the days before they end by how far each is below the count. */
     private static final class RateColumn {
+        private final int point;
         private final Cycles.Rates rates;
+        private final double[] shares;
         /** By class; from one point above the count downwards. */
         private final double[][] ends;
-        private final double[] shares;
-        private final double[] hardDays;
-        private final double[] hardLitres;
+        private final KnownValues hardDays = new KnownValues();
+        private final KnownValues hardLitres = new KnownValues();
         /** Of beds that are exhausted before the count, by how far below it. */
-        private final double[] hardDaysBefore;
+        private final KnownValues hardDaysBefore = new KnownValues();
 
-        RateColumn(Cycles.Rates rates, double[] shares, double[][] ends, int points, int count) {
+        RateColumn(int point, Cycles.Rates rates, double[] shares, double[][] ends) {
+            this.point = point;
             this.rates = rates;
             this.shares = shares;
             this.ends = ends;
-            hardDaysBefore = new double[count + 1];
-            Arrays.fill(hardDaysBefore, Double.NaN);
-            hardDays = new double[points];
-            hardLitres = new double[points];
-            Arrays.fill(hardDays, Double.NaN);
-            Arrays.fill(hardLitres, Double.NaN);
+        }
+    }
+
+    /** Values that are calculated when they are asked for, in pieces of which few are needed. */
+    private static final class KnownValues {
+        private static final int PIECE = 32;
+        private double[][] pieces = new double[0][];
+
+        double at(int index, IntToDoubleFunction value) {
+            int piece = index / PIECE;
+            if (piece >= pieces.length) {
+                pieces = Arrays.copyOf(pieces, piece + 1);
+            }
+            if (pieces[piece] == null) {
+                pieces[piece] = new double[PIECE];
+                Arrays.fill(pieces[piece], Double.NaN);
+            }
+            double known = pieces[piece][index % PIECE];
+            return Double.isNaN(known) ? pieces[piece][index % PIECE] = value.applyAsDouble(index) : known;
         }
     }
 
@@ -162,34 +178,22 @@ final class MeterRates {
     }
 
     private double logHardDays(RateColumn column, int spare) {
-        return spare < 0 ? logHardDaysBefore(column, Math.min(-spare, column.hardDaysBefore.length - 1)) : hardDays(column, spare);
+        return spare < 0 ? column.hardDaysBefore.at(Math.min(-spare, column.point), below -> logHardDaysBefore(column, below))
+                : column.hardDays.at(spare, points -> Cubic.log(sum(column, points, true)));
     }
 
     /** Of a bed that lasts so many points less than the count: all days with use but those that end before it is exhausted. */
     private double logHardDaysBefore(RateColumn column, int below) {
-        if (Double.isNaN(column.hardDaysBefore[below])) {
-            double[] softened = nights.softened(column.hardDaysBefore.length - 1 - below);
-            double sum = 0;
-            for (int state = 0; state < softened.length; state++) {
-                sum += column.shares[state] * softened[state];
-            }
-            column.hardDaysBefore[below] = Cubic.log(usedShare - column.rates.regenerations() * sum);
+        double[] softened = nights.softened(column.point - below);
+        double sum = 0;
+        for (int state = 0; state < softened.length; state++) {
+            sum += column.shares[state] * softened[state];
         }
-        return column.hardDaysBefore[below];
-    }
-
-    private double hardDays(RateColumn column, int spare) {
-        if (Double.isNaN(column.hardDays[spare])) {
-            column.hardDays[spare] = Cubic.log(sum(column, spare, true));
-        }
-        return column.hardDays[spare];
+        return Cubic.log(usedShare - column.rates.regenerations() * sum);
     }
 
     private double hardLitres(RateColumn column, int spare) {
-        if (Double.isNaN(column.hardLitres[spare])) {
-            column.hardLitres[spare] = Cubic.log(sum(column, spare, false));
-        }
-        return column.hardLitres[spare];
+        return column.hardLitres.at(spare, points -> Cubic.log(sum(column, points, false)));
     }
 
     private double sum(RateColumn column, int spare, boolean ofDays) {
@@ -223,7 +227,7 @@ final class MeterRates {
                     }
                 }
             }
-            columns[point] = new RateColumn(rates, shares, ends, width + 2 * MARGIN, point);
+            columns[point] = new RateColumn(point, rates, shares, ends);
         }
         return columns[point];
     }

@@ -38,6 +38,7 @@ final class SteadyRun {
     /** The household of which this one is a multiple and whose table it shares; null where it has its own. */
     private final SteadyRun scaled;
     private Lattices lattices;
+    private final Map<Integer, MeterRates> meterRates = new HashMap<>();
     private final Map<Integer, SampledYears> drawn = new HashMap<>();
     private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
 
@@ -118,7 +119,7 @@ final class SteadyRun {
             double call = use.reachedLitres(callLitres / useFactor, overrideDays);
             if (isOnLattice(call, bedLitres / useFactor, overrideDays)) {
                 CancellationToken.obey();
-                return Days.PER_YEAR * lattices().meterRates(overrideDays).hardDays(call / use.meanAtHome(),
+                return Days.PER_YEAR * meterRates(overrideDays).hardDays(call / use.meanAtHome(),
                         (bedLitres / useFactor - call) / use.meanAtHome());
             }
         }
@@ -191,10 +192,10 @@ final class SteadyRun {
                 && isOnLattice(call, rule.bedLitres() / factor, rule.longest());
         double spare = rule.bedLitres() / factor - call;
         if (onLattice && detail == Detail.HARD_DAYS) {
-            return new Cycles.Rates(0, lattices().meterRates(rule.longest()).hardDays(call / day, spare / day), 0, 0, 1);
+            return new Cycles.Rates(0, meterRates(rule.longest()).hardDays(call / day, spare / day), 0, 0, 1);
         }
         Cycles.Rates rates = onLattice
-                ? lattices().meterRates(rule.longest()).of(call / day, spare / day, detail == Detail.HARD_LITRES)
+                ? meterRates(rule.longest()).of(call / day, spare / day, detail == Detail.HARD_LITRES)
                 : cycles(rule, factor, detail).rates();
         return new Cycles.Rates(rates.regenerations(), rates.hardDays(), factor * day * rates.hardLitres(), rates.overrides(),
                 rates.ended());
@@ -232,6 +233,11 @@ final class SteadyRun {
     /** Whether the nights of a cycle are few enough to be read from the lattice: with absences only under an override. */
     private boolean sharesNights(int overrideDays) {
         return use.leave() == 0 || overrideDays != Policy.NO_OVERRIDE && overrideDays <= MeterRates.MOST_NIGHTS_WITH_ABSENCES;
+    }
+
+    private MeterRates meterRates(int overrideDays) {
+        return scaled != null ? scaled.meterRates(overrideDays)
+                : meterRates.computeIfAbsent(overrideDays, days -> lattices().meterRates(days));
     }
 
     private Lattices lattices() {

@@ -2,6 +2,7 @@
 package dev.brinebook.cost;
 
 import dev.brinebook.fuzz.Call;
+import dev.brinebook.guard.WorkingMemory;
 import dev.brinebook.http.server.InMemory;
 import dev.brinebook.http.server.InMemory.Reply;
 import dev.brinebook.request.softener.BedCapacityCache;
@@ -58,6 +59,7 @@ final class Scales implements AutoCloseable {
     Weighed weigh(Trial trial) {
         Call call = trial.call();
         BedCapacityCache.clear();
+        WorkingMemory.clear();
         Reply[] reply = new Reply[1];
         Cost cost = Cost.of(() -> reply[0] = service.ask(call.head(), call.body()));
         return new Weighed(reply[0], cost.answering(trial.route().isStreamed() ? 0 : reply[0].body().length));

@@ -9,6 +9,7 @@ import dev.brinebook.api.Operation;
 import dev.brinebook.api.Violation;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.guard.WorkingMemory;
 import dev.brinebook.http.RandomRequests;
 import dev.brinebook.http.server.InMemory;
 import dev.brinebook.http.server.InMemory.Reply;
@@ -93,6 +94,7 @@ final class Probe {
     /** The time it takes when nothing is remembered, and nothing left to compile. */
     private long again(Call call) {
         BedCapacityCache.clear();
+        WorkingMemory.clear();
         long wall = System.nanoTime();
         long processor = PROCESS.getProcessCpuTime();
         service.ask(call.head(), call.body());
