@@ -111,7 +111,7 @@ final class SteadyUse {
     /** Whether a year has practically no day on which the use since as many days exceeds {@code litres}: all were the busiest weekday. */
     boolean hardlyExceeds(double litres, int days) {
         double square = cv() * cv();
-        return litres > days * busiestMean()
+        return litres > mostLitres(days) || litres > days * busiestMean()
                 && Gamma.regularizedGammaQ(days / square, litres / (busiestMean() * square)) * Days.PER_YEAR < NEGLIGIBLE_DAYS;
     }
 
