@@ -178,10 +178,12 @@ final class SteadyRun {
         double day = use.meanAtHome();
         if (rule.isClockEveryDays() && detail != Detail.EACH_NIGHT && isOnClockLattice(rule.bedLitres() / factor)) {
             double bed = rule.bedLitres() / factor;
-            boolean outlasts = bed > use.mostLitres(rule.longest());
+            if (bed > use.mostLitres(rule.longest())) {
+                return new Cycles.Rates(1.0 / rule.longest(), 0, 0, 0, 1);
+            }
             ClockRates clock = lattices().clockRates();
-            return new Cycles.Rates(1.0 / rule.longest(), outlasts ? 0 : clock.hardDays(rule.longest(), bed / day),
-                    outlasts || detail == Detail.HARD_DAYS ? 0 : factor * day * clock.hardLitres(rule.longest(), bed / day), 0, 1);
+            return new Cycles.Rates(1.0 / rule.longest(), clock.hardDays(rule.longest(), bed / day),
+                    detail == Detail.HARD_DAYS ? 0 : factor * day * clock.hardLitres(rule.longest(), bed / day), 0, 1);
         }
         if (detail == Detail.HARD_DAYS && rule.longest() != 0 && model.cv() >= LatticeDay.LEAST_CV
                 && use.hardlyExceeds(rule.bedLitres() / factor, rule.longest())) {
@@ -226,7 +228,7 @@ final class SteadyRun {
     }
 
     private boolean isOnClockLattice(double bedLitres) {
-        return model.cv() >= MeterRates.LEAST_CV && model.cv() <= ClockRates.LARGEST_CV
+        return use.meanAtHome() > 0 && model.cv() >= MeterRates.LEAST_CV && model.cv() <= ClockRates.LARGEST_CV
                 && bedLitres >= MeterRates.LEAST_CALL_DAYS * use.busiestMean();
     }
 
