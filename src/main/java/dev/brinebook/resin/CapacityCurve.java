@@ -47,7 +47,8 @@ public final class CapacityCurve {
         }
 
         private static UnivariateFunction line(NavigableMap<Double, Settled> nodes, ToDoubleFunction<Settled> quantity) {
-            return new DividedDifferenceInterpolator().interpolate(nodes.keySet().stream().mapToDouble(StrictMath::log).toArray(),
+            double first = quantity.applyAsDouble(nodes.firstEntry().getValue());
+            return nodes.size() == 1 ? dose -> first : new DividedDifferenceInterpolator().interpolate(nodes.keySet().stream().mapToDouble(StrictMath::log).toArray(),
                     nodes.values().stream().mapToDouble(quantity).toArray());
         }
 
