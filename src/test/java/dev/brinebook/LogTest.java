@@ -89,7 +89,7 @@ class LogTest {
         environment.put("PORT", port);
         Process process = Launched.with(environment).redirectOutput(full.toFile()).start();
         try {
-            awaitOpen(port, process);
+            awaitReady(port, process);
             assertAnswers(port, 100);
         } finally {
             process.destroyForcibly();
@@ -177,11 +177,17 @@ class LogTest {
         }
     }
 
-    private static void awaitOpen(String port, Process process) throws InterruptedException {
+    /** Until it keeps connections, which it does not before it is ready. */
+    private static void awaitReady(String port, Process process) throws InterruptedException {
+        byte[] ask = "GET /version HTTP/1.1\r\nHost: localhost\r\n\r\n".getBytes(UTF_8);
         while (process.isAlive()) {
-            try {
-                new Socket("127.0.0.1", Integer.parseInt(port)).close();
-                return;
+            try (Socket socket = new Socket("127.0.0.1", Integer.parseInt(port))) {
+                socket.getOutputStream().write(ask);
+                byte[] part = new byte[4_096];
+                int count = socket.getInputStream().read(part);
+                if (count > 0 && !new String(part, 0, count, UTF_8).contains("Connection: close")) {
+                    return;
+                }
             } catch (IOException notYet) {
                 TimeUnit.MILLISECONDS.sleep(50);
             }
