@@ -16,10 +16,10 @@ import java.util.function.Supplier;
 public final class WorkingMemory {
 
     /** Share of the heap that all memories together may take, and what an entry takes at most or so. */
-    private static final double SHARE_OF_HEAP = 0.15;
+    private static final double SHARE_OF_HEAP = 0.05;
     private static final double BYTES_OF_AN_ENTRY = 3e5;
     /** Entries of one memory; the one that was not used for the longest time gives way. */
-    static final int MOST_KEPT = (int) Math.max(16, Math.min(200,
+    static final int MOST_KEPT = (int) Math.max(12, Math.min(200,
             SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Runtime.getRuntime().availableProcessors() / BYTES_OF_AN_ENTRY));
 
     private static final Deque<WorkingMemory> FREE = new ArrayDeque<>();
