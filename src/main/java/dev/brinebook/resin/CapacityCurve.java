@@ -48,7 +48,8 @@ public final class CapacityCurve {
 
         private static UnivariateFunction line(NavigableMap<Double, Settled> nodes, ToDoubleFunction<Settled> quantity) {
             double first = quantity.applyAsDouble(nodes.firstEntry().getValue());
-            return nodes.size() == 1 ? dose -> first : new DividedDifferenceInterpolator().interpolate(nodes.keySet().stream().mapToDouble(StrictMath::log).toArray(),
+            return nodes.size() == 1 ? dose -> first : new DividedDifferenceInterpolator().interpolate(
+                    nodes.keySet().stream().mapToDouble(StrictMath::log).toArray(),
                     nodes.values().stream().mapToDouble(quantity).toArray());
         }
 

@@ -45,7 +45,8 @@ class LatticeRatesTest {
                     1e-3 + accuracy * 365 * expected.hardDays(), "hard days " + what);
             assertEquals(365 * expected.hardLitres(), 365 * rates.hardLitres(), 0.05 + accuracy * 365 * expected.hardLitres(),
                     "hard litres " + what);
-            double early = busiest * MeterRates.LEAST_BED_DAYS + random.nextDouble() * Math.max(0, call - busiest * MeterRates.LEAST_BED_DAYS);
+            double least = busiest * MeterRates.LEAST_BED_DAYS;
+            double early = least + random.nextDouble() * Math.max(0, call - least);
             if (early < call) {
                 double hard = 365 * summed.cycles(WaitingRule.delayed(bed, call, early, override), Detail.HARD_DAYS).rates().hardDays();
                 assertEquals(hard, 365 * read.hardDays(call, early - call), 1e-3 + 0.01 * hard,

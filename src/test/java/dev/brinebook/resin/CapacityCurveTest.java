@@ -72,7 +72,8 @@ class CapacityCurveTest {
         }
         Settled at = curve.at(dose);
         return new double[] {difference(at.capacityEquivalentsPerLitre(), column.capacityEquivalentsPerLitre()),
-            difference(at.startLeakageMgPerL(), column.startLeakageMgPerL()), difference(at.meanLeakageMgPerL(), column.meanLeakageMgPerL())};
+            difference(at.startLeakageMgPerL(), column.startLeakageMgPerL()),
+            difference(at.meanLeakageMgPerL(), column.meanLeakageMgPerL())};
     }
 
     private static double leastOr(CapacityCurve curve, double none) {
@@ -138,7 +139,8 @@ class CapacityCurveTest {
                 if (curve.holds(dose)) {
                     Settled more = curve.at(dose);
                     assertTrue(last == null || more.capacityEquivalentsPerLitre() > last.capacityEquivalentsPerLitre() * (1 - SETTLED)
-                            && more.startLeakageMgPerL() < last.startLeakageMgPerL() * (1 + 1e-3), of + " at " + dose + " " + last + " then " + more);
+                            && more.startLeakageMgPerL() < last.startLeakageMgPerL() * (1 + 1e-3),
+                            of + " at " + dose + " " + last + " then " + more);
                     last = more;
                 }
             }
