@@ -148,6 +148,8 @@ class FaultFloodTest {
         }
         byte[] few = flood.body().apply(FEW).getBytes(StandardCharsets.UTF_8);
         long nanosOfFew = leastNanos(few, flood.type(), 0);
+        // The many came first, when less was compiled.
+        nanosOfMany = Math.min(nanosOfMany, leastNanos(many, flood.type(), (long) (HIGHEST_RATIO * nanosOfFew)));
         assertTrue(nanosOfMany <= HIGHEST_RATIO * nanosOfFew,
                 "%d take %d us, %d take %d us".formatted(FEW, nanosOfFew / 1_000, FEW * TIMES_AS_MANY, nanosOfMany / 1_000));
     }
