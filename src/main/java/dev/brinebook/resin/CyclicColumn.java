@@ -46,7 +46,7 @@ public final class CyclicColumn {
     private static final double SHORTER_AT_THE_FRONT = 4;
     /** Of the end of service, as a share of the last step and of the end point. */
     private static final double END_POINT_ACCURACY = 1e-6;
-    /** Logarithm of the rise in a step from which on it counts as one. */
+    /** A step whose hardness rises by less than this, in its logarithm, is treated as level. */
     private static final double LEAST_RISE = 1e-4;
 
     private final Resin resin;
@@ -110,15 +110,16 @@ public final class CyclicColumn {
         return bed.blend(beds, weights);
     }
 
-    /** The cycle that a fresh bed settles into, with so much brine in litres per litre of resin. */
+    /** Runs cycles from a fresh bed until they repeat; {@code brineBedVolumes} is litres of brine per litre of resin. */
     ColumnResult settle(double brineBedVolumes) {
         return settle(brineBedVolumes, bed.copy(), 0);
     }
 
     /**
-     * The cycle that the bed settles into from its present state, with so much brine in litres per litre of resin. Each cycle starts
-     * from where those before it are heading, by {@link CycleAcceleration}.
+     * Runs cycles from the present state of the bed until they repeat. {@link CycleAcceleration} extrapolates the start of each from
+     * the cycles before it.
      *
+     * @param brineBedVolumes litres of brine per litre of resin
      * @param cleaner a bed with less hardness than the settled one: what starts dirtier may miss the end point although the settled
      *     one keeps it, and then settles from this without being accelerated
      * @param expected capacity that is expected of a bed put between others, in equivalents per litre; 0 for none
