@@ -4,6 +4,7 @@ package dev.brinebook.cluster;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.http.Served;
 import dev.brinebook.http.server.BrinebookServer;
 import io.restassured.RestAssured;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ class WatchingTest {
         try (BrinebookServer server = ManifestsTest.start()) {
             RestAssured.given().contentType("application/json").body("{\"hardness\":{\"value\":18,\"unit\":\"gpg\"}}")
                     .post("http://127.0.0.1:" + server.port() + "/v1/hardness-conversion").then().statusCode(200);
-            watched.removeAll(metrics(RestAssured.get("http://127.0.0.1:" + server.metricsPort() + "/metrics").asString()));
+            watched.removeAll(metrics(Served.metrics(server, text -> text.contains("route=\"/v1/hardness-conversion\""))));
             watched.removeAll(LATER);
             assertEquals(Set.of(), watched, "watched, but not measured");
         }

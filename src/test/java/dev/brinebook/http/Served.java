@@ -12,6 +12,8 @@ import io.restassured.config.RestAssuredConfig;
 import io.restassured.specification.RequestSpecification;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 
 /** The real server on free ports, one for all tests that leave it as it is. */
 public final class Served {
@@ -47,6 +49,17 @@ public final class Served {
     public static BrinebookServer hasty(int calculationMilliseconds) {
         return new BrinebookServer(new Settings(0, 0, "127.0.0.1", MAX_BODY_BYTES, 10, 0, Set.of(), 10, 2_000, 0, "",
                 calculationMilliseconds), Main.OPERATIONS).start();
+    }
+
+    /** The metrics once they {@code hold}, or after ten seconds: a request is counted after its answer was sent. */
+    public static String metrics(BrinebookServer server, Predicate<String> hold) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
+        String text;
+        do {
+            text = given(server.metricsPort()).get("/metrics").then().statusCode(200)
+                    .contentType("text/plain; version=0.0.4; charset=utf-8").extract().asString();
+        } while (!hold.test(text) && System.nanoTime() < end);
+        return text;
     }
 
     /** A request to the shared server that sends exactly the given bytes. */

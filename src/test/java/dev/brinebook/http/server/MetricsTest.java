@@ -44,6 +44,7 @@ class MetricsTest {
         for (String arguments : List.of(Served.SMALLEST, "{}")) {
             Agent.posting(SERVER.port(), Agent.calculate("convertHardness", arguments)).post(Agent.PATH).then().statusCode(200);
         }
+        Served.metrics(SERVER, text -> text.contains("route=\"/mcp\",status=\"200\"} 3"));
     }
 
     @AfterAll

@@ -90,6 +90,7 @@ class TracesTest {
                     .then().statusCode(200);
             Served.given(server.port()).get("/problems/no-such").then().statusCode(404);
             Served.given(server.port()).get("/health/live").then().statusCode(200);
+            Served.metrics(server, text -> text.contains("route=\"/v1/hardness-conversion\""));
             assertTrue(Served.given(server.metricsPort()).header("Accept", "application/openmetrics-text").get("/metrics").asString()
                     .contains("trace_id=\"" + TRACE + "\""), "the exemplar leads to the span");
         }

@@ -35,8 +35,7 @@ class WatchingTest {
             }
             Served.given(server.port()).get("/problems/not-found").then().statusCode(200);
             Served.given(server.port()).contentType("application/json").body(Served.SMALLEST).post(Served.CONVERSION);
-            String metrics = Served.given(server.metricsPort()).get("/metrics").then().statusCode(200)
-                    .contentType("text/plain; version=0.0.4; charset=utf-8").extract().asString();
+            String metrics = Served.metrics(server, text -> text.contains("route=\"/v1/hardness-conversion\""));
             List<String> counts = metrics.lines().filter(line -> line.startsWith("http_server_requests_seconds_count"))
                     .map(line -> line.substring(line.indexOf('{'))).sorted().toList();
             assertEquals(List.of("{method=\"GET\",route=\"/problems/{kind}\",status=\"200\"} 1",
