@@ -3,6 +3,7 @@ package dev.brinebook.guard;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -15,25 +16,18 @@ import java.util.function.Supplier;
  */
 public final class WorkingMemory {
 
-    /** Share of the heap that all memories together may take, and what an entry takes at most or so. */
-    private static final double SHARE_OF_HEAP = 0.05;
-    private static final double BYTES_OF_AN_ENTRY = 3e5;
-    /** Entries of one memory; the one that was not used for the longest time gives way. */
-    static final int MOST_KEPT = (int) Math.max(12, Math.min(200,
-            SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Runtime.getRuntime().availableProcessors() / BYTES_OF_AN_ENTRY));
+    /** Share of the heap that the results of one type may take in all memories together. */
+    private static final double SHARE_OF_HEAP = 0.025;
+    private static final double LEAST_BYTES = 1.2e6;
+    private static final double MOST_BYTES = 2e7;
+    /** What one memory keeps of a type; what was not used for the longest time gives way. */
+    static final long MOST_BYTES_OF_A_TYPE = (long) Math.max(LEAST_BYTES, Math.min(MOST_BYTES,
+            SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Runtime.getRuntime().availableProcessors()));
 
     private static final Deque<WorkingMemory> FREE = new ArrayDeque<>();
     private static final ThreadLocal<WorkingMemory> OF_THIS_THREAD = new ThreadLocal<>();
 
-    private final Map<Object, Object> kept = new LinkedHashMap<>(2 * MOST_KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
-            return size() > MOST_KEPT;
-        }
-    };
-
+    private final Map<Class<?>, Results> kept = new HashMap<>();
     private boolean used;
 
     private WorkingMemory() {
@@ -65,19 +59,37 @@ public final class WorkingMemory {
      * after the calculation.
      *
      * @param key of a type of its own for each kind of result, with everything that the result depends on
+     * @param usualBytes what such a result takes in the end, or so
      */
-    public static <T> T kept(Object key, Class<T> type, Supplier<T> made) {
+    public static <T> T kept(Object key, Class<T> type, long usualBytes, Supplier<T> made) {
         WorkingMemory own = OF_THIS_THREAD.get();
         if (own == null) {
             return made.get();
         }
         own.used = true;
-        Object known = own.kept.get(key);
+        Results results = own.kept.computeIfAbsent(type, of -> new Results((int) Math.max(1, MOST_BYTES_OF_A_TYPE / usualBytes)));
+        Object known = results.get(key);
         if (known == null) {
             known = made.get();
-            own.kept.put(key, known);
+            results.put(key, known);
         }
         return type.cast(known);
+    }
+
+    /** A number of results of one type, so that those that are looked at once push out none that are looked at again and again. */
+    private static final class Results extends LinkedHashMap<Object, Object> {
+        private static final long serialVersionUID = 1L;
+        private final int most;
+
+        Results(int most) {
+            super(2 * most, 0.75f, true);
+            this.most = most;
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
+            return size() > most;
+        }
     }
 
     /** Forgets everything that no calculation uses at this moment. */

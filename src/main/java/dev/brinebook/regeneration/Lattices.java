@@ -15,6 +15,8 @@ final class Lattices {
 
     /** Of a weekday's share, so that the same week in litres of another household is the same shape. */
     private static final double SHARES_ROUNDED_TO = 1e-12;
+    /** Of what is kept for days of one kind, and again for one override. */
+    private static final int USUAL_BYTES = 300_000;
 
     /**
      * Everything that the lattices depend on.
@@ -47,7 +49,7 @@ final class Lattices {
         List<Double> weekdays = Arrays.stream(use.means())
                 .mapToObj(mean -> Math.rint(mean / use.meanAtHome() / SHARES_ROUNDED_TO) * SHARES_ROUNDED_TO).toList();
         Shape shape = new Shape(weekdays, use.cv(), use.leave(), use.comeBack(), steps);
-        return WorkingMemory.kept(shape, Lattices.class, () -> new Lattices(shape));
+        return WorkingMemory.kept(shape, Lattices.class, USUAL_BYTES, () -> new Lattices(shape));
     }
 
     /** Mean use of each weekday at home over that of them all, Monday first; not to be changed. */
@@ -65,7 +67,7 @@ final class Lattices {
 
     /** Of delayed meters with an override. */
     MeterRates meterRates(int overrideDays) {
-        return WorkingMemory.kept(new Metered(shape, overrideDays), MeterRates.class,
+        return WorkingMemory.kept(new Metered(shape, overrideDays), MeterRates.class, USUAL_BYTES,
                 () -> new MeterRates(table().rows(), shape.cv, 1, overrideDays));
     }
 

@@ -38,8 +38,6 @@ public final class LongRun {
         -2.366759410734541, -3.750439717725742};
     static final double[] WEIGHTS = {0.000548268855972217, 0.0307571239675865, 0.2401231786050127, 16 / 35.0, 0.2401231786050127,
         0.0307571239675865, 0.000548268855972217};
-    /** Hard days of a year that the search for a reserve leaves out. */
-    private static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
     /** The same of third order: the middle, and to both sides of it. */
     private static final double OUTER_NODE = Math.sqrt(3);
     private static final double OUTER_WEIGHT = 1 / 6.0;
@@ -52,7 +50,10 @@ public final class LongRun {
     }
 
     private final UseModel model;
+    private final HomeRates.Shape shape;
     private final List<HomeState> states;
+    private final double meanLitres;
+    private final DelayedMeters meters;
     private final List<HomeState> ofUsualScatter;
     /** The same questions come again, from each part of an answer. */
     private final Map<Asked, YearlyTotals> years = new HashMap<>();
@@ -62,9 +63,12 @@ public final class LongRun {
     private final Map<Double, LongRun> multiples = new HashMap<>();
     private LongRun ifItStays;
 
-    private LongRun(UseModel model, List<HomeState> states) {
+    private LongRun(UseModel model, HomeRates.Shape shape, List<HomeState> states) {
         this.model = model;
+        this.shape = shape;
         this.states = states;
+        meanLitres = mean(states, state -> state.days().meanLitres());
+        meters = new DelayedMeters(shape, states, meanLitres);
         double share = states.stream().filter(HomeState::isUsualScatter).mapToDouble(HomeState::weight).sum();
         ofUsualScatter = states.stream().filter(HomeState::isUsualScatter).map(state -> state.alone(share)).toList();
     }
@@ -95,7 +99,7 @@ public final class LongRun {
                         factors[i], ofSumsFactors[i], days.times(factors[i]), sums.times(ofSumsFactors[i])));
             }
         }
-        return new LongRun(model, states);
+        return new LongRun(model, HomeRates.Shape.of(model, false), states);
     }
 
     private static UseModel scattering(UseModel model, double cv) {
@@ -132,14 +136,14 @@ public final class LongRun {
     /** The same household with the use of every day multiplied by {@code factor}. */
     public LongRun times(double factor) {
         return factor == 1 ? this : multiples.computeIfAbsent(factor, times ->
-                new LongRun(model, states.stream().map(state -> state.times(times)).toList()));
+                new LongRun(model, shape, states.stream().map(state -> state.times(times)).toList()));
     }
 
     /** The same household while its level of use stays constant. */
     public LongRun ifItStays() {
         if (ifItStays == null) {
             double share = states.stream().filter(HomeState::isUsualLevel).mapToDouble(HomeState::weight).sum();
-            ifItStays = new LongRun(model.with(model.change().withoutLevel()), states.stream().filter(HomeState::isUsualLevel)
+            ifItStays = new LongRun(model.with(model.change().withoutLevel()), HomeRates.Shape.of(model, true), states.stream().filter(HomeState::isUsualLevel)
                     .map(state -> state.alone(share).atMean()).toList());
         }
         return ifItStays;
@@ -171,7 +175,7 @@ public final class LongRun {
 
     /** Mean use of a day, vacant ones included. */
     public double meanLitres() {
-        return mean(states, state -> state.days().meanLitres());
+        return meanLitres;
     }
 
     /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
@@ -214,30 +218,29 @@ public final class LongRun {
      * @param regeneration what each regeneration restores and uses
      */
     public YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return years.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked -> meanYear(states(policy),
-                state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach())));
+        return years.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked ->
+                meters.reads(policy, hardnessMilligramsPerLitre, regeneration)
+                        ? meters.year(policy, hardnessMilligramsPerLitre, regeneration)
+                        : summedYear(policy, hardnessMilligramsPerLitre, regeneration));
+    }
+
+    /** The same, summed over the states. */
+    YearlyTotals summedYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        return meanYear(states(policy), state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
     }
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return hardDaysPerYear.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked -> mean(states(policy),
-                state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach())));
+        return hardDaysPerYear.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked ->
+                meters.reads(policy, hardnessMilligramsPerLitre, regeneration)
+                        ? meters.hardDays(policy, hardnessMilligramsPerLitre, regeneration)
+                        : mean(states(policy), state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
+                                regeneration, yearsOfEach())));
     }
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
-        double sum = 0;
-        boolean done = false;
-        for (HomeState state : states) {
-            // The less is used, the rarer are hard days: what is left of a scatter is no more than what it had last.
-            if (!done) {
-                double hardDays = state.days().delayedHardDays(meterLitres, callLitres, bedLitres, overrideDays);
-                sum += state.weight() * hardDays;
-                done = hardDays * state.weightBelow() < NEGLIGIBLE_HARD_DAYS;
-            }
-            done &= state.weightBelow() > 0;
-        }
-        return sum;
+        return meters.hardDays(meterLitres, callLitres, bedLitres, overrideDays);
     }
 
     /** Expected totals of a year of a meter whose reserve, given for the mean level of use, follows the level. */

@@ -126,20 +126,39 @@ final class SteadyRun {
         return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
     }
 
+    /** Regenerations, overrides, hard days and hard litres of a year of a delayed meter whose bed outlasts its count. */
+    double[] delayedYear(double callLitres, double bedLitres, int overrideDays) {
+        return byNight(WaitingRule.delayed(bedLitres, callLitres, bedLitres, overrideDays), Detail.HARD_LITRES);
+    }
+
+    /** Whether most delayed meters with an override can be read from the lattice. */
+    boolean readsFromLattice(int overrideDays) {
+        return isQuick(model) && overrideDays != Policy.NO_OVERRIDE && sharesNights(overrideDays);
+    }
+
     private double hardDays(WaitingRule rule) {
         CancellationToken.obey();
         return byNight(rule, Detail.HARD_DAYS)[2];
     }
 
-    /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year. */
     private YearlyTotals totals(double[] sums, double hardness, Regeneration regeneration) {
-        double used = Days.PER_YEAR * meanLitres();
+        return totals(sums, meanLitres(), hardness, regeneration);
+    }
+
+    /**
+     * The totals of a year.
+     *
+     * @param sums regenerations, overrides, hard days, hard litres and, where some are, bypassed litres of a year
+     */
+    static YearlyTotals totals(double[] sums, double meanLitres, double hardness, Regeneration regeneration) {
+        double used = Days.PER_YEAR * meanLitres;
+        double bypassed = sums.length > 4 ? sums[4] : 0;
         double regenerations = sums[0];
-        double through = Math.max(0, used - sums[4]);
+        double through = Math.max(0, used - bypassed);
         double removed = Math.max(0, hardness / 1000 * (through - sums[3]));
         double unused = Math.max(0, regenerations * regeneration.capacityGrams() - removed);
         return new YearlyTotals(regenerations, sums[1], regenerations * regeneration.saltGrams(),
-                regenerations * regeneration.waterLitres(), through, sums[4], sums[2], sums[3], removed, removed, unused);
+                regenerations * regeneration.waterLitres(), through, bypassed, sums[2], sums[3], removed, removed, unused);
     }
 
     private double[] byNight(WaitingRule rule, Detail detail) {

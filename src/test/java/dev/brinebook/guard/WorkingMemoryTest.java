@@ -13,6 +13,9 @@ import org.junit.jupiter.api.Test;
 
 class WorkingMemoryTest {
 
+    private static final long BYTES = 100_000;
+    private static final int MOST_KEPT = (int) (WorkingMemory.MOST_BYTES_OF_A_TYPE / BYTES);
+
     private record Key(int number) {
     }
 
@@ -22,7 +25,7 @@ class WorkingMemoryTest {
     }
 
     private static Object kept(int key) {
-        return WorkingMemory.kept(new Key(key), Object.class, Object::new);
+        return WorkingMemory.kept(new Key(key), Object.class, BYTES, Object::new);
     }
 
     @Test
@@ -87,12 +90,12 @@ class WorkingMemoryTest {
     void keepsNoMoreThanItMay() {
         Object first = WorkingMemory.during(() -> kept(0));
         int made = WorkingMemory.during(() -> {
-            for (int i = 1; i <= WorkingMemory.MOST_KEPT; i++) {
+            for (int i = 1; i <= MOST_KEPT; i++) {
                 kept(i);
             }
-            return WorkingMemory.MOST_KEPT;
+            return MOST_KEPT;
         });
-        assertEquals(WorkingMemory.MOST_KEPT, made);
+        assertEquals(MOST_KEPT, made);
         assertNotSame(first, WorkingMemory.during(() -> kept(0)));
     }
 }
