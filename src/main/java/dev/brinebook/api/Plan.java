@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.api;
 
-import java.lang.reflect.InvocationTargetException;
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What a type of request record says of itself, read once.
@@ -20,29 +21,34 @@ record Plan(List<Component> components, Map<String, Component> byName, Discrimin
 
     private static final String NO_KIND = "";
 
-    record Component(String name, RecordComponent component, Property property, Limits limits) {
+    record Component(String name, RecordComponent component, MethodHandle reader, Property property, Limits limits) {
 
         Class<?> type() {
             return component.getType();
         }
 
+        /** Its value, of a record of the type that it belongs to. */
         Object of(Record owner) {
             try {
-                return component.getAccessor().invoke(owner);
-            } catch (IllegalAccessException | InvocationTargetException e) {
+                return (Object) reader.invokeExact(owner);
+            } catch (RuntimeException | Error e) {
+                throw e;
+            } catch (Throwable e) { // what a method handle declares
                 throw new IllegalStateException(component + " cannot be read", e);
             }
         }
     }
 
     static Plan of(Class<?> type) {
-        List<Component> components = Arrays.stream(type.getRecordComponents()).map(component -> {
-            Property property = component.getAnnotation(Property.class);
+        RecordComponent[] declared = type.getRecordComponents();
+        List<MethodHandle> readers = RecordShape.of(type).readers();
+        List<Component> components = IntStream.range(0, declared.length).mapToObj(i -> {
+            Property property = declared[i].getAnnotation(Property.class);
             if (property == null) {
-                throw new IllegalStateException(type + "." + component.getName() + " has no @Property");
+                throw new IllegalStateException(type + "." + declared[i].getName() + " has no @Property");
             }
-            component.getAccessor().setAccessible(true);
-            return new Component(component.getName(), component, property, new Limits(property));
+            return new Component(declared[i].getName(), declared[i],
+                    readers.get(i).asType(MethodType.methodType(Object.class, Record.class)), property, new Limits(property));
         }).toList();
         return new Plan(components, components.stream().collect(Collectors.toUnmodifiableMap(Component::name, Function.identity())),
                 DiscriminatorValues.of(type), AlternativeRule.of(type), new ConcurrentHashMap<>());
