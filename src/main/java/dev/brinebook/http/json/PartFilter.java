@@ -4,11 +4,12 @@ package dev.brinebook.http.json;
 import com.fasterxml.jackson.annotation.JsonFilter;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.ser.BeanPropertyFilter;
 import com.fasterxml.jackson.databind.ser.BeanPropertyWriter;
+import com.fasterxml.jackson.databind.ser.FilterProvider;
 import com.fasterxml.jackson.databind.ser.PropertyFilter;
 import com.fasterxml.jackson.databind.ser.PropertyWriter;
 import com.fasterxml.jackson.databind.ser.impl.SimpleBeanPropertyFilter;
-import com.fasterxml.jackson.databind.ser.impl.SimpleFilterProvider;
 import dev.brinebook.api.AnswerPart;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.caution.Severity;
@@ -18,13 +19,12 @@ import java.util.List;
  * Leaves out what is not wanted of one answer, before anything is done for it. What is wanted whole passes no filter. It knows where in
  * the answer the writer is, so that each answer needs one of its own.
  */
-final class PartFilter extends SimpleFilterProvider {
+final class PartFilter extends FilterProvider {
 
-    private static final long serialVersionUID = 1L;
     private static final String ID = "parts";
 
-    private final transient PropertyFilter filter = new OfProperties();
-    private transient AnswerPart here;
+    private final PropertyFilter filter = new OfProperties();
+    private AnswerPart here;
 
     /** A filter of an answer of which {@code wanted} is written. */
     PartFilter(AnswerPart wanted) {
@@ -34,6 +34,12 @@ final class PartFilter extends SimpleFilterProvider {
     /** Has every record written through this filter, where a writer has it. */
     @JsonFilter(ID)
     interface Filtered {
+    }
+
+    @Override
+    @SuppressWarnings("deprecation") // the older form of the next, which must be there and is not asked
+    public BeanPropertyFilter findFilter(Object id) {
+        throw new UnsupportedOperationException();
     }
 
     @Override
