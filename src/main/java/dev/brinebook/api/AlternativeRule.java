@@ -41,6 +41,9 @@ public record AlternativeRule(List<List<String>> alternatives, boolean required,
 
     /** Reports what breaks the rule; {@code given} says which properties a request has. */
     void check(Predicate<String> given, Violations at) {
+        if (isKept(given)) {
+            return;
+        }
         List<List<String>> begun = alternatives.stream().filter(names -> names.stream().anyMatch(given)).toList();
         boolean complete = begun.stream().anyMatch(names -> names.stream().allMatch(given));
         if (required && (several ? !complete : begun.isEmpty())) {
@@ -55,6 +58,20 @@ public record AlternativeRule(List<List<String>> alternatives, boolean required,
                     at.add(name, Code.INCONSISTENT, Message.of("alternatives.omitWhen",
                             together(begun.get(0).stream().filter(given).toList()))));
         }
+    }
+
+    private boolean isKept(Predicate<String> given) {
+        int begun = 0;
+        int complete = 0;
+        for (List<String> names : alternatives) {
+            int there = 0;
+            for (String name : names) {
+                there += given.test(name) ? 1 : 0;
+            }
+            begun += there > 0 ? 1 : 0;
+            complete += there == names.size() ? 1 : 0;
+        }
+        return several ? complete > 0 || !required : begun == complete && (begun == 1 || begun == 0 && !required);
     }
 
     /** Every alternative, in words. */

@@ -32,6 +32,11 @@ public final class AnswerPart {
         return below == null ? this : below.get(property);
     }
 
+    /** Whether nothing of it is left out below. */
+    public boolean isWhole() {
+        return below == null;
+    }
+
     /** Whether it is the list of cautions, without those that only inform. */
     public boolean isSeriousCautions() {
         return this == SERIOUS_CAUTIONS;
@@ -49,7 +54,8 @@ public final class AnswerPart {
                 numbers.put(name, part);
             }
         });
-        return numbers.isEmpty() ? null : of(numbers);
+        boolean whole = numbers.size() == properties(type).size() && numbers.values().stream().allMatch(AnswerPart::isWhole);
+        return numbers.isEmpty() ? null : whole ? WHOLE : of(numbers);
     }
 
     /**

@@ -4,6 +4,8 @@ package dev.brinebook.api;
 import dev.brinebook.source.Source;
 import dev.brinebook.source.Sources;
 import dev.brinebook.text.Message;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 @SchemaDescription("The formula and the source behind a number.")
 public record BasisAnswer(
@@ -17,8 +19,12 @@ public record BasisAnswer(
         Message source,
         @Property("Reliability of the source.") Source.Kind kind) {
 
+    /** Words of sources by key, of which there are no more than the register has. */
+    private static final Map<String, Message> IN_WORDS = new ConcurrentHashMap<>();
+
     static BasisAnswer of(String pointer, Message formula, String sourceKey) {
-        return new BasisAnswer(pointer, formula, sourceKey, Sources.get(sourceKey).inWords(), Sources.get(sourceKey).kind());
+        Source source = Sources.get(sourceKey);
+        return new BasisAnswer(pointer, formula, sourceKey, IN_WORDS.computeIfAbsent(sourceKey, key -> source.inWords()), source.kind());
     }
 
     /** The same entry for a pointer. */

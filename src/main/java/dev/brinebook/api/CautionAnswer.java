@@ -6,6 +6,7 @@ import dev.brinebook.caution.Reader;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -26,7 +27,11 @@ public record CautionAnswer(
     /** Cautions by rank, most important first, each worded by {@code saying}. */
     public static List<CautionAnswer> of(Collection<Caution> cautions, Function<Localizable, Message> saying) {
         Set<Caution> inFront = Caution.inFront(cautions);
-        return Caution.ordered(cautions).stream().map(caution -> new CautionAnswer(caution, caution.severity(),
-                saying.apply(caution), BasisAnswer.cite(caution.sourceKey()), caution.reader(), inFront.contains(caution))).toList();
+        List<CautionAnswer> answers = new ArrayList<>();
+        for (Caution caution : Caution.ordered(cautions)) {
+            answers.add(new CautionAnswer(caution, caution.severity(), saying.apply(caution), BasisAnswer.cite(caution.sourceKey()),
+                    caution.reader(), inFront.contains(caution)));
+        }
+        return List.copyOf(answers);
     }
 }

@@ -35,17 +35,18 @@ public final class Checker {
         for (Plan.Component component : plan.components()) {
             Object value = component.of(request);
             Violations place = at.at(component.name());
-            Property property = component.property();
-            if (value != null && kind != null && !DiscriminatorValues.belongs(property, kind)) {
+            if (value != null && kind != null && !DiscriminatorValues.belongs(component.property(), kind)) {
                 place.forgetBelow();
-                place.add(Code.INCONSISTENT, plan.kinds().refusal(property));
+                place.add(Code.INCONSISTENT, plan.kinds().refusal(component.property()));
             } else if (value != null) {
-                checkValue(value, property, place);
-            } else if (property.required() && !place.here()) {
+                checkValue(value, component.limits(), place);
+            } else if (component.limits().required() && !place.here()) {
                 checkMissing(component, plan.kinds(), kind, place);
             }
         }
-        plan.alternativesOf(kind).forEach(rule -> rule.check(name -> plan.has(name, request) || at.at(name).here(), at));
+        for (AlternativeRule rule : plan.alternativesOf(kind)) {
+            rule.check(name -> plan.has(name, request) || at.at(name).here(), at);
+        }
         if (request instanceof Checked checked) {
             checked.check(at);
         }
@@ -69,25 +70,25 @@ public final class Checker {
                 Violation.names(names), null, null);
     }
 
-    private static void checkValue(Object value, Property property, Violations at) {
+    private static void checkValue(Object value, Limits limits, Violations at) {
         if (value instanceof Record part) {
             check(part, at);
         }
         if (value instanceof Quantity<?> quantity) {
-            checkQuantity(quantity, property, at);
+            checkQuantity(quantity, limits, at);
         } else if (value instanceof Amount amount) {
-            checkAmount(amount, property, at);
+            checkAmount(amount, limits, at);
         } else if (value instanceof Number number) {
-            checkNumber(number, property, at);
+            checkNumber(number, limits, at);
         } else if (value instanceof CharSequence text) {
-            checkCount(text.length(), "characters", property, at);
+            checkCount(text.length(), "characters", limits, at);
         } else if (value instanceof Collection<?> list) {
-            checkCount(list.size(), "elements", property, at);
+            checkCount(list.size(), "elements", limits, at);
             int index = 0;
             for (Object element : list) {
                 CancellationToken.obey();
                 if (element != null) {
-                    checkValue(element, property, at.at(index));
+                    checkValue(element, limits, at.at(index));
                 }
                 index++;
             }
@@ -95,30 +96,26 @@ public final class Checker {
     }
 
     /** Compares in the base unit, as the calculation will, so that what passes here passes there. */
-    private static void checkQuantity(Quantity<?> quantity, Property property, Violations at) {
+    private static void checkQuantity(Quantity<?> quantity, Limits limits, Violations at) {
         if (quantity.value() == null || quantity.unit() == null) {
             return;
         }
         Unit own = quantity.unit();
-        Unit stated = property.unit().isEmpty() ? own : unit(property.unit(), own);
-        Range range = new Range(stated.toBase(property.min()), stated.toBase(property.max()), property.aboveMin());
-        check(quantity.value(), own::toBase, own::fromBase, range, own.symbol(), at.at("value"));
+        check(quantity.value(), own::toBase, own::fromBase, limits.inBaseOf(own), own.symbol(), at.at("value"));
     }
 
-    private static void checkAmount(Amount amount, Property property, Violations at) {
+    private static void checkAmount(Amount amount, Limits limits, Violations at) {
         if (amount.value() != null && amount.unit() != null) {
-            check(amount.value(), DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(),
-                    new Range(property.min(), property.max(), property.aboveMin()), at.at("unit").here() ? "" : amount.unit(),
-                    at.at("value"));
+            check(amount.value(), DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), limits.range(),
+                    at.at("unit").here() ? "" : amount.unit(), at.at("value"));
         }
     }
 
-    private static void checkNumber(Number number, Property property, Violations at) {
-        Range range = new Range(property.min(), property.max(), property.aboveMin());
+    private static void checkNumber(Number number, Limits limits, Violations at) {
         if (number instanceof BigDecimal decimal) {
-            check(decimal, DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), range, property.unit(), at);
-        } else if (!range.holdsWhole(number.longValue())) {
-            report(BigDecimal.valueOf(number.longValue()), range.inWholeNumbers(property.unit()), property.unit(), at);
+            check(decimal, DoubleUnaryOperator.identity(), DoubleUnaryOperator.identity(), limits.range(), limits.unit(), at);
+        } else if (!limits.range().holdsWhole(number.longValue())) {
+            report(BigDecimal.valueOf(number.longValue()), limits.range().inWholeNumbers(limits.unit()), limits.unit(), at);
         }
     }
 
@@ -146,23 +143,14 @@ public final class Checker {
         return new Range(min, max, false).inWords(unit::toBase, unit::fromBase, unit.symbol());
     }
 
-    private static void checkCount(int count, String what, Property property, Violations at) {
-        if (count < property.minItems() || count > property.maxItems()) {
-            Message allowed = property.minItems() == property.maxItems()
-                    ? Message.of("checker.count", property.minItems(), what)
-                    : Message.of("checker.characters2", property.minItems(), property.maxItems(), what);
+    private static void checkCount(int count, String what, Limits limits, Violations at) {
+        if (count < limits.minItems() || count > limits.maxItems()) {
+            Message allowed = limits.minItems() == limits.maxItems()
+                    ? Message.of("checker.count", limits.minItems(), what)
+                    : Message.of("checker.characters2", limits.minItems(), limits.maxItems(), what);
             at.add(new Violation(at.pointer(), Code.WRONG_COUNT, Message.of("problem.api.mustGiven2", allowed, count),
                     List.of(allowed), null, null));
         }
-    }
-
-    private static Unit unit(String symbol, Unit sibling) {
-        for (Object constant : ((Enum<?>) sibling).getDeclaringClass().getEnumConstants()) {
-            if (((Unit) constant).symbol().equals(symbol)) {
-                return (Unit) constant;
-            }
-        }
-        throw new IllegalStateException(symbol + " is no unit like " + sibling);
     }
 
     /** A number as it came, unless that is long. */

@@ -33,6 +33,11 @@ public final class Text {
     private static final int MOST_SETTING_DIGITS = 4;
     private static final MathContext ONE_DIGIT = new MathContext(1, RoundingMode.HALF_UP);
 
+    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+    private static final BigDecimal HUNDRED = new BigDecimal("100");
+
     private Text() {
     }
 
@@ -111,72 +116,75 @@ public final class Text {
 
     /** A number to a tenth. */
     public static BigDecimal tenths(double value) {
-        return toStep(BigDecimal.valueOf(value), new BigDecimal("0.1"), RoundingMode.HALF_UP);
+        return toStep(BigDecimal.valueOf(value), TENTH, RoundingMode.HALF_UP);
     }
 
     /** Hard days: whole, below ten to a tenth, as a year has few. */
     public static BigDecimal hardDays(double perYear) {
-        return toStep(BigDecimal.valueOf(perYear), new BigDecimal(perYear < 10 ? "0.1" : "1"), RoundingMode.HALF_UP);
+        return toStep(BigDecimal.valueOf(perYear), perYear < 10 ? TENTH : BigDecimal.ONE, RoundingMode.HALF_UP);
     }
 
     /** Days between regenerations, to half a day; shorter than a day to a tenth, from a hundred on whole. */
     public static BigDecimal days(double days) {
-        return toStep(BigDecimal.valueOf(days), new BigDecimal(days < 1 ? "0.1" : days < 100 ? "0.5" : "1"), RoundingMode.HALF_UP);
+        return toStep(BigDecimal.valueOf(days), days < 1 ? TENTH : days < 100 ? HALF : BigDecimal.ONE, RoundingMode.HALF_UP);
     }
 
     /** Years to pay back: to a tenth below two years, else to half a year. */
     public static BigDecimal years(double years) {
-        return toStep(BigDecimal.valueOf(years), new BigDecimal(years < 2 ? "0.1" : "0.5"), RoundingMode.HALF_UP);
+        return toStep(BigDecimal.valueOf(years), years < 2 ? TENTH : HALF, RoundingMode.HALF_UP);
     }
 
     private static BigDecimal rounded(BigDecimal value, Unit unit) {
         double size = Math.abs(value.doubleValue());
-        String step = step(unit, size);
+        BigDecimal step = step(unit, size);
         if (step == null) {
             return plain(value.round(THREE_DIGITS));
         }
         boolean capacity = unit instanceof CapacityUnit;
         RoundingMode mode = capacity ? RoundingMode.DOWN : RoundingMode.HALF_UP;
-        BigDecimal rounded = plain(toStep(value, new BigDecimal(step), mode).round(new MathContext(MOST_SETTING_DIGITS, mode)));
+        BigDecimal rounded = plain(toStep(value, step, mode).round(new MathContext(MOST_SETTING_DIGITS, mode)));
         return rounded.signum() == 0 && value.signum() != 0 ? plain(value.round(ONE_DIGIT)) : rounded;
     }
 
     /** The step that a number of about {@code size} is rounded to; null for three significant digits. */
-    private static String step(Unit unit, double size) {
+    private static BigDecimal step(Unit unit, double size) {
         if (unit instanceof HardnessUnit hardness) {
-            return hardness == HardnessUnit.MG_PER_L || size > 10 ? "1" : "0.1";
+            return hardness == HardnessUnit.MG_PER_L || size > 10 ? BigDecimal.ONE : TENTH;
         }
         if (unit == ConcentrationUnit.MG_PER_L) {
-            return size >= 10 ? "1" : size >= 0.1 ? "0.1" : "0.01";
+            return size >= 10 ? BigDecimal.ONE : size >= 0.1 ? TENTH : HUNDREDTH;
         }
         if (unit instanceof VolumeUnit volume) {
             return switch (volume) {
-                case CUBIC_METRE -> "0.1";
-                case CUBIC_FOOT -> "0.01";
-                default -> size < 10 ? "0.1" : size < 100 ? "1" : size < 2000 ? "10" : "100";
+                case CUBIC_METRE -> TENTH;
+                case CUBIC_FOOT -> HUNDREDTH;
+                default -> size < 10 ? TENTH : size < 100 ? BigDecimal.ONE : size < 2000 ? BigDecimal.TEN : HUNDRED;
             };
         }
         if (unit instanceof MassUnit mass) {
             return switch (mass) {
-                case POUND -> size < 50 ? "0.5" : "10";
-                case KILOGRAM -> size < 30 ? "0.1" : "1";
+                case POUND -> size < 50 ? HALF : BigDecimal.TEN;
+                case KILOGRAM -> size < 30 ? TENTH : BigDecimal.ONE;
                 default -> null;
             };
         }
         if (unit instanceof FlowUnit flow) {
-            return size >= (flow == FlowUnit.LITRE_PER_MINUTE ? 10 : 100) ? "1" : "0.1";
+            return size >= (flow == FlowUnit.LITRE_PER_MINUTE ? 10 : 100) ? BigDecimal.ONE : TENTH;
         }
         if (unit instanceof CapacityUnit capacity) {
-            return capacity == CapacityUnit.GRAIN ? size < 1000 ? "10" : "100" : capacity == CapacityUnit.GRAM ? size < 100 ? "1" : "10"
-                    : null;
+            return switch (capacity) {
+                case GRAIN -> size < 1000 ? BigDecimal.TEN : HUNDRED;
+                case GRAM -> size < 100 ? BigDecimal.ONE : BigDecimal.TEN;
+                default -> null;
+            };
         }
         if (unit instanceof LengthUnit length) {
-            return length == LengthUnit.METRE ? "0.01" : "0.1";
+            return length == LengthUnit.METRE ? HUNDREDTH : TENTH;
         }
         if (unit instanceof PressureUnit pressure) {
-            return pressure == PressureUnit.BAR ? "0.1" : "1";
+            return pressure == PressureUnit.BAR ? TENTH : BigDecimal.ONE;
         }
-        return unit instanceof TemperatureUnit ? "1" : null;
+        return unit instanceof TemperatureUnit ? BigDecimal.ONE : null;
     }
 
     private static BigDecimal toStep(BigDecimal value, BigDecimal step, RoundingMode mode) {

@@ -95,6 +95,7 @@ public enum Caution implements Localizable {
     private final Severity severity;
     private final Reader reader;
     private final String sourceKey;
+    private final String textId = Localizable.idOf("caution", this);
 
     Caution(Severity severity, Reader reader, String sourceKey) {
         this.severity = severity;
@@ -117,7 +118,7 @@ public enum Caution implements Localizable {
 
     /** {@code cautions} without repetition, by their rank. */
     public static List<Caution> ordered(Collection<Caution> cautions) {
-        return cautions.stream().distinct().sorted().toList();
+        return cautions.isEmpty() ? List.of() : List.copyOf(EnumSet.copyOf(cautions));
     }
 
     /** Those of {@code cautions} that belong in front: all that say stop, and the first others, five in all where that is possible. */
@@ -129,6 +130,6 @@ public enum Caution implements Localizable {
 
     @Override
     public String textId() {
-        return Localizable.idOf("caution", this);
+        return textId;
     }
 }

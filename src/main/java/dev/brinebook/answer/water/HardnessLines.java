@@ -15,8 +15,8 @@ import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensatedHardness;
 import dev.brinebook.water.CompensationFactors;
 import dev.brinebook.water.HardnessStep;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 @SchemaDescription("Compensated hardness, line by line.")
 public record HardnessLines(
@@ -41,6 +41,8 @@ public record HardnessLines(
                 eachOf = HardnessUnit.class)
         List<HardnessQuantity> otherControllerSettings) {
 
+    private static final List<HardnessUnit> DEGREES = List.of(HardnessUnit.GERMAN_DEGREE, HardnessUnit.FRENCH_DEGREE);
+
     /** The lines in the units of the answer, with the basis that depends on the units recorded below {@code pointer}. */
     public static HardnessLines of(CompensatedHardness sum, double uncertaintyMgPerL, HardnessStep step, AnswerUnits units,
             String pointer, Explanation explanation) {
@@ -48,9 +50,7 @@ public record HardnessLines(
         return new HardnessLines(units.hardness(sum.hardnessMgPerL()), units.hardness(sum.ironLineMgPerL()),
                 units.hardness(sum.manganeseLineMgPerL()), units.hardness(sum.totalMgPerL()),
                 units.hardness(sum.realMgPerL()),
-                setting(sum, step, uncertaintyMgPerL), Stream.of(HardnessUnit.GERMAN_DEGREE, HardnessUnit.FRENCH_DEGREE)
-                        .filter(degree -> degree != step.unit())
-                        .map(degree -> setting(sum, HardnessStep.of(degree), uncertaintyMgPerL)).toList());
+                setting(sum, step, uncertaintyMgPerL), otherSettings(sum, step, uncertaintyMgPerL));
     }
 
     private static void explain(HardnessStep step, String pointer, Explanation explanation) {
@@ -60,6 +60,16 @@ public record HardnessLines(
                 ? Message.of("formula.water.sumUncertaintyTestRounded")
                 : Message.of("formula.water.sumUncertaintyTestRoundedUp",
                         Text.setting(new HardnessQuantity(Rounding.answer(step.size()), step.unit()))), "CP-IRON-FACTORS");
+    }
+
+    private static List<HardnessQuantity> otherSettings(CompensatedHardness sum, HardnessStep step, double uncertaintyMgPerL) {
+        List<HardnessQuantity> others = new ArrayList<>();
+        for (HardnessUnit degree : DEGREES) {
+            if (degree != step.unit()) {
+                others.add(setting(sum, HardnessStep.of(degree), uncertaintyMgPerL));
+            }
+        }
+        return List.copyOf(others);
     }
 
     private static HardnessQuantity setting(CompensatedHardness sum, HardnessStep step, double uncertaintyMgPerL) {

@@ -21,10 +21,14 @@ import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Objects;
+import java.util.Queue;
+import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -39,6 +43,11 @@ final class BulkStream<Q extends Record, A extends Record> {
     private static final Message TAKEN = Message.of("bulkStream.streamEndsHereBecause");
     private static final Logger LOG = LoggerFactory.getLogger(BulkStream.class);
     private static final int OUT_BUFFER_BYTES = 16_384;
+    /** What is read before it is answered: a permit for each line would cost as much as a line. */
+    private static final int GATHERED_BYTES = 8_192;
+    private static final int MOST_GATHERED = 64;
+    /** After so long the permit goes to another stream that waits. */
+    private static final long TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
 
     private final Operation<Q, A> operation;
     private final Parts parts;
@@ -49,6 +58,8 @@ final class BulkStream<Q extends Record, A extends Record> {
     private final CheckSummary summary;
     /** Path of the request that the stream is. */
     private final String path;
+    private final Queue<BoundedLines.Line> gathered = new ArrayDeque<>();
+    private final ByteArrayOutputStream turn = new ByteArrayOutputStream(OUT_BUFFER_BYTES);
 
     /** What all streams share. */
     record Parts(JsonReader reader, JsonWriter writer, Problems problems, ConcurrencyLimiter limiter, RequestMetrics metrics) {
@@ -99,28 +110,67 @@ final class BulkStream<Q extends Record, A extends Record> {
 
     /** Answers lines to their end; false when they break off. */
     private boolean answer(BoundedLines lines, OutputStream out) throws IOException {
-        while (true) {
-            BoundedLines.Line line;
+        boolean more = true;
+        IOException broken = null;
+        while (more && broken == null && !call.slot.isTaken()) {
             if (waits(lines)) {
                 out.flush();
             }
             try {
-                if (call.slot.isTaken()) {
-                    throw new IOException("another stream needed the slot");
-                }
-                line = requests.next(lines);
-            } catch (IOException broken) {
-                out.write(broken(lines, broken));
-                return false;
+                more = gather(lines);
+            } catch (IOException breaksOff) {
+                broken = breaksOff;
             }
+            answerGathered(out);
+        }
+        if (!more && gathered.isEmpty()) {
+            return true;
+        }
+        out.write(broken(gathered.isEmpty() ? lines.number() + 1 : gathered.element().number(), broken));
+        return false;
+    }
+
+    /** Takes what has come, or else waits for the next line, without a permit: the caller may be slow. False at the end. */
+    private boolean gather(BoundedLines lines) throws IOException {
+        int bytes = 0;
+        do {
+            BoundedLines.Line line = requests.next(lines);
             if (line == null) {
-                return true;
+                return false;
             }
             call.slot.moved();
             if (line.number() >= options.from() && !line.isBlank()) {
-                out.write(answer(requests.read(line)));
+                gathered.add(line);
             }
+            bytes += line.bytes() == null ? 0 : line.bytes().length;
+        } while (bytes < GATHERED_BYTES && gathered.size() < MOST_GATHERED && !waits(lines));
+        return true;
+    }
+
+    /** Answers the lines gathered, some with each permit, and none when another stream needs the slot. */
+    private void answerGathered(OutputStream out) throws IOException {
+        while (!gathered.isEmpty() && !call.slot.isTaken()) {
+            long asked = System.nanoTime();
+            try {
+                parts.limiter.runInBulk(call.caller, () -> answerSome(asked));
+            } catch (ProblemException stopping) {
+                turn.writeBytes(problem(requests.read(gathered.remove()), stopping));
+                parts.metrics.countLine(operation.id(), false, System.nanoTime() - asked);
+            }
+            turn.writeTo(out);
+            turn.reset();
         }
+    }
+
+    /** Answers lines until another stream should have its turn. The first began when a permit was asked for. */
+    private void answerSome(long asked) {
+        long entered = System.nanoTime();
+        long began = asked;
+        do {
+            call.slot.moved();
+            turn.writeBytes(answer(requests.read(gathered.remove()), began));
+            began = System.nanoTime();
+        } while (!gathered.isEmpty() && turn.size() < OUT_BUFFER_BYTES && began - entered < TURN_NANOS && !call.slot.isTaken());
     }
 
     /** The only line of an answer that would begin later than behind the last line: an empty one says that all are answered. */
@@ -130,11 +180,11 @@ final class BulkStream<Q extends Record, A extends Record> {
         return invalid(SentLine.faulty(new BoundedLines.Line(last + 1, null), null), violations);
     }
 
-    /** The last line of a stream whose caller pauses too long, or breaks off. */
-    private byte[] broken(BoundedLines lines, IOException broken) {
-        BoundedLines.Line next = new BoundedLines.Line(lines.number() + 1, null);
-        LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, call.requestId).log("line {} did not arrive complete", next.number());
-        return problem(SentLine.faulty(next, null), call.slot.isTaken() ? new ProblemException(ProblemType.OVERLOADED, TAKEN)
+    /** The last line of a stream whose caller pauses too long, or breaks off: the number of the first that has no answer. */
+    private byte[] broken(long number, IOException broken) {
+        LOG.atInfo().addKeyValue(RequestId.ATTRIBUTE, call.requestId).log("line {} did not arrive complete", number);
+        return problem(SentLine.faulty(new BoundedLines.Line(number, null), null), call.slot.isTaken()
+                ? new ProblemException(ProblemType.OVERLOADED, TAKEN)
                 : new ProblemException(ProblemType.ofBroken(broken), Message.of("problem.http.lineDidArriveComplete")));
     }
 
@@ -146,12 +196,10 @@ final class BulkStream<Q extends Record, A extends Record> {
         }
     }
 
-    private byte[] answer(SentLine line) {
-        long start = System.nanoTime();
+    private byte[] answer(SentLine line, long began) {
         boolean answered = false;
         try {
-            long bytes = HeapPlan.ofJson(line.bytes() == null ? 0 : line.bytes().length);
-            byte[] answer = parts.limiter.callInBulk(call.caller, bytes, () -> Deadline.calculate(() -> calculate(line)));
+            byte[] answer = parts.limiter.deadline().run(() -> Deadline.calculate(() -> calculate(line)));
             answered = true;
             summary.countReady();
             return answers.answer(line, answer);
@@ -163,7 +211,7 @@ final class BulkStream<Q extends Record, A extends Record> {
             LOG.atError().addKeyValue(RequestId.ATTRIBUTE, call.requestId).setCause(fault).log("line {} failed", line.number());
             return problem(line, new ProblemException(ProblemType.INTERNAL_ERROR, ProblemType.INTERNAL_ERROR.explanation()));
         } finally {
-            parts.metrics.countLine(operation.id(), answered, System.nanoTime() - start);
+            parts.metrics.countLine(operation.id(), answered, System.nanoTime() - began);
         }
     }
 

@@ -17,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -34,6 +35,9 @@ final class RowReader implements RequestLines {
     private final TableForm form;
     private final CSVFormat csv;
     private final RowScan scan;
+    private final int[] repeated;
+    private final int[] own;
+    private final int[] unread;
 
     /**
      * A value that every row has.
@@ -51,6 +55,13 @@ final class RowReader implements RequestLines {
         this.form = form;
         this.csv = csv(form.separator());
         this.scan = new RowScan(String.valueOf(form.separator()));
+        this.repeated = places(TableColumn::repeated);
+        this.own = places(TableColumn::own);
+        this.unread = places(column -> !column.own() && column.name().equals(FaultyRows.UNREAD));
+    }
+
+    private int[] places(Predicate<TableColumn> wanted) {
+        return IntStream.range(0, columns.size()).filter(i -> wanted.test(columns.get(i))).toArray();
     }
 
     static CSVFormat csv(char separator) {
@@ -74,7 +85,7 @@ final class RowReader implements RequestLines {
                 throw new ProblemException(ProblemType.BODY_TOO_LARGE, BulkStream.TOO_LONG);
             }
             List<String> cells = cells(JsonReader.decode(line.bytes()), columns.size()).stream().map(FormulaGuard::removedFrom).toList();
-            return new SentLine(line.number(), line.bytes(), pick(cells, TableColumn::repeated), cells, null, () -> {
+            return new SentLine(line.number(), line.bytes(), pick(cells, repeated), cells, null, () -> {
                 refuseUnread(unread(cells));
                 return row(cells);
             });
@@ -84,17 +95,34 @@ final class RowReader implements RequestLines {
     }
 
     private List<String> cells(String row, int count) {
-        List<String> cells = cells(row, csv);
+        List<String> cells = plainCells(row).orElseGet(() -> cells(row, csv));
         if (cells.size() != count) {
             throw malformed(Message.of("problem.http.rowCellHeaderRow", cells.size(), count));
         }
         return cells;
     }
 
+    /** The cells of a row that has none in quotes and is on one line: what is between its separators. Nothing for another. */
+    private Optional<List<String>> plainCells(String row) {
+        int end = row.endsWith("\r") ? row.length() - 1 : row.length();
+        List<String> cells = new ArrayList<>(columns.size());
+        int start = 0;
+        for (int i = 0; i < end; i++) {
+            char sign = row.charAt(i);
+            if (sign == form.separator()) {
+                cells.add(row.substring(start, i));
+                start = i + 1;
+            } else if (sign == '"' || sign == '\r' || sign == '\n') {
+                return Optional.empty();
+            }
+        }
+        cells.add(row.substring(start, end));
+        return Optional.of(cells);
+    }
+
     /** The text of an earlier row that these cells stand for, as it could not be read; empty when there is none. */
     String unread(List<String> cells) {
-        return pick(cells, column -> !column.own() && column.name().equals(FaultyRows.UNREAD)).stream().map(Blanks::strip).findFirst()
-                .orElse("");
+        return unread.length == 0 ? "" : Blanks.strip(cells.get(unread[0]));
     }
 
     /** A row that could not be read stays faulty, for the same cause, until its values are in their columns. */
@@ -178,23 +206,27 @@ final class RowReader implements RequestLines {
         return new ProblemException(ProblemType.MALFORMED_BODY, detail);
     }
 
-    private <T> List<T> pick(List<T> all, Predicate<TableColumn> wanted) {
-        return IntStream.range(0, columns.size()).filter(i -> wanted.test(columns.get(i))).mapToObj(all::get).toList();
+    private static <T> List<T> pick(List<T> all, int[] places) {
+        List<T> picked = new ArrayList<>(places.length);
+        for (int place : places) {
+            picked.add(all.get(place));
+        }
+        return picked;
     }
 
     @Override
     public List<String> repeats() {
-        return pick(columns, TableColumn::repeated).stream().map(TableColumn::name).toList();
+        return pick(columns, repeated).stream().map(TableColumn::name).toList();
     }
 
     @Override
     public List<String> columns() {
-        return pick(columns, TableColumn::own).stream().map(TableColumn::name).toList();
+        return pick(columns, own).stream().map(TableColumn::name).toList();
     }
 
     @Override
     public List<String> own(SentLine line) {
-        return pick(line.cells(), TableColumn::own);
+        return pick(line.cells(), own);
     }
 
     @Override

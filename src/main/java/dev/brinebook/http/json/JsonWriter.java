@@ -7,12 +7,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.io.SerializedString;
+import com.fasterxml.jackson.databind.BeanProperty;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.ContextualSerializer;
 import com.fasterxml.jackson.databind.ser.FilterProvider;
 import com.fasterxml.jackson.databind.ser.impl.SimpleFilterProvider;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
@@ -30,7 +32,6 @@ public final class JsonWriter {
 
     private static final String LANGUAGE = "language";
     private static final FilterProvider UNFILTERED = new SimpleFilterProvider().setFailOnUnknownId(false);
-    private static final FilterProvider FILTERED = new SimpleFilterProvider().addFilter(PartFilter.ID, new PartFilter());
 
     private final ObjectMapper mapper;
     private final Map<Language, ObjectWriter> writers = new ConcurrentHashMap<>();
@@ -38,7 +39,7 @@ public final class JsonWriter {
     public JsonWriter() {
         SimpleModule module = new SimpleModule("answers");
         module.addSerializer(LocalDate.class, ToStringSerializer.instance);
-        module.addSerializer(Enum.class, new EnumSerializer());
+        module.addSerializer(Enum.class, new EnumSerializer(null));
         module.addSerializer(Message.class, new MessageSerializer());
         module.addSerializer(Double.class, new NoBinaryNumbers());
         module.addSerializer(Double.TYPE, new NoBinaryNumbers());
@@ -72,8 +73,7 @@ public final class JsonWriter {
             return write(answer, language);
         }
         try {
-            return writers.computeIfAbsent(language, this::writer).with(FILTERED)
-                    .withAttribute(PartFilter.ID, new PartFilter.Place(parts.wanted())).writeValueAsBytes(answer);
+            return writers.computeIfAbsent(language, this::writer).with(new PartFilter(parts.wanted())).writeValueAsBytes(answer);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the answer cannot be written", e);
         }
@@ -83,9 +83,9 @@ public final class JsonWriter {
         return mapper.writer().withAttribute(LANGUAGE, new Spoken(language));
     }
 
-    /** Names are escaped and encoded once. */
+    /** Names are escaped and encoded once. A property of an enum has a serializer that knows its names. */
     @SuppressWarnings("rawtypes")
-    private static final class EnumSerializer extends JsonSerializer<Enum> {
+    private static final class EnumSerializer extends JsonSerializer<Enum> implements ContextualSerializer {
 
         private static final ClassValue<SerializableString[]> NAMES = new ClassValue<>() {
             @Override
@@ -94,9 +94,22 @@ public final class JsonWriter {
             }
         };
 
+        /** Null where the enum is that of each value. */
+        private final SerializableString[] names;
+
+        EnumSerializer(SerializableString[] names) {
+            this.names = names;
+        }
+
+        @Override
+        public JsonSerializer<?> createContextual(SerializerProvider provider, BeanProperty property) {
+            return property == null || !property.getType().isEnumType() ? this
+                    : new EnumSerializer(NAMES.get(property.getType().getRawClass()));
+        }
+
         @Override
         public void serialize(Enum value, JsonGenerator generator, SerializerProvider provider) throws IOException {
-            generator.writeString(NAMES.get(value.getDeclaringClass())[value.ordinal()]);
+            generator.writeString((names == null ? NAMES.get(value.getDeclaringClass()) : names)[value.ordinal()]);
         }
     }
 

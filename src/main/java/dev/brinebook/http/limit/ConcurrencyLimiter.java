@@ -78,18 +78,19 @@ public final class ConcurrencyLimiter {
     }
 
     /**
-     * What {@code work} returns, with a permit however long the wait for it: for a line of a stream, whose caller is in no hurry.
+     * Has {@code work} done, with a permit however long the wait for it: for lines of a stream, whose caller is in no hurry. The work sets
+     * {@link #deadline} itself, for each line, and is over after some lines, as others wait.
      *
-     * @throws ProblemException when the service stops, or the work is not done in time
+     * @throws ProblemException when the service stops
      */
-    public <T> T callInBulk(String caller, long bytes, Supplier<T> work) {
-        if (!bulk.enter(caller, bytes)) {
+    public void runInBulk(String caller, Runnable work) {
+        if (!bulk.enter(caller, 0)) {
             throw overloaded();
         }
         try {
-            return deadline().run(work);
+            work.run();
         } finally {
-            bulk.leave(caller, bytes);
+            bulk.leave(caller, 0);
         }
     }
 

@@ -20,7 +20,6 @@ import dev.brinebook.water.HardnessStep;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** How hard a water is once iron and manganese count. */
@@ -61,10 +60,11 @@ public final class CompensateHardness {
         explanation.cautions(WaterCautions.of(water));
         HardnessLines lines = HardnessLines.of(sum, water.hardnessUncertaintyMgPerL(), step(request, units, explanation), units,
                 "/hardness", explanation);
-        List<FactorSetTotal> bySet = Arrays.stream(FactorSet.values()).filter(set -> set != FactorSet.OWN)
-                .map(set -> new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())))
-                .toList();
-        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, sum, water, explanation)), lines, bySet,
+        List<FactorSetTotal> bySet = new ArrayList<>();
+        for (FactorSet set : FactorSet.NAMED) {
+            bySet.add(new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())));
+        }
+        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, sum, water, explanation)), lines, List.copyOf(bySet),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 

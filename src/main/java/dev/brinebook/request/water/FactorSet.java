@@ -2,6 +2,9 @@
 package dev.brinebook.request.water;
 
 import dev.brinebook.water.CompensationFactors;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** The named factor sets for iron and manganese. */
 public enum FactorSet {
@@ -11,6 +14,9 @@ public enum FactorSet {
     STANDARD(CompensationFactors.STANDARD),
     CONSERVATIVE(CompensationFactors.CONSERVATIVE),
     OWN(null);
+
+    /** Those that have a name for their factors. */
+    public static final Set<FactorSet> NAMED = Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(OWN)));
 
     private final CompensationFactors factors;
 
