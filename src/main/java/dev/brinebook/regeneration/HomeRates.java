@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.util.FastMath;
 
 /**
  * Long-run results of delayed meters in a home as it changes, the mean over all states that it may have: on a lattice of counts, each
@@ -35,7 +36,7 @@ final class HomeRates {
     private static final double MOST_DAYS = 1e4;
     /** Of some forty columns that are looked at. */
     private static final int USUAL_BYTES = 40_000;
-    private static final double LOG_OF_RATIO = Math.log(RATIO);
+    private static final double LOG_OF_RATIO = FastMath.log(RATIO);
     /** The count of column 0, mean days: less than is looked at. */
     private static final double FIRST_COUNT_DAYS = 0.02;
     /** No day is so much above the mean. */
@@ -90,11 +91,11 @@ final class HomeRates {
     }
 
     private static double place(double callDays) {
-        return Math.log(Math.min(MOST_DAYS, callDays) / FIRST_COUNT_DAYS) / LOG_OF_RATIO;
+        return FastMath.log(Math.min(MOST_DAYS, callDays) / FIRST_COUNT_DAYS) / LOG_OF_RATIO;
     }
 
     private static double count(int column) {
-        return FIRST_COUNT_DAYS * Math.exp(column * LOG_OF_RATIO);
+        return FIRST_COUNT_DAYS * FastMath.exp(column * LOG_OF_RATIO);
     }
 
     /** Hard days of a year. */
