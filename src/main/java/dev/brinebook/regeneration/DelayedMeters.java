@@ -19,7 +19,7 @@ final class DelayedMeters {
     private final double meanLitres;
     private final Map<Integer, HomeRates> rates = new HashMap<>();
 
-    /** Of a home with so much use in the mean of all states. */
+    /** The delayed meters of a home that uses {@code meanLitres} a day, the mean over all its states. */
     DelayedMeters(HomeRates.Shape shape, List<HomeState> states, double meanLitres) {
         this.shape = shape;
         this.states = states;
@@ -72,8 +72,7 @@ final class DelayedMeters {
     }
 
     private static double bedLitres(double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return hardnessMilligramsPerLitre > 0 ? 1000 * regeneration.capacityGrams() / hardnessMilligramsPerLitre
-                : Double.POSITIVE_INFINITY;
+        return WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration.capacityGrams());
     }
 
     private double readHardDays(double callLitres, double bedLitres, int overrideDays) {
@@ -88,7 +87,7 @@ final class DelayedMeters {
 
     /** The count at which a delayed meter calls; 0 where it calls every night. */
     private static double callLitres(double meterLitres, double callLitres) {
-        return callLitres > Policy.ROUNDING_SHARE * meterLitres ? callLitres : 0;
+        return WaitingRule.callsEveryNight(meterLitres, callLitres) ? 0 : callLitres;
     }
 
     /** Whether each state of several can be read from its own lattice, and so all from one. */
@@ -117,7 +116,7 @@ final class DelayedMeters {
 
         @Override
         public double[] year(double callDays, double bedDays) {
-            double[] sums = new double[4];
+            double[] sums = new double[SteadyRun.SUMS];
             for (HomeState state : states) {
                 double[] of = state.days().delayedYear(meanLitres * callDays, meanLitres * bedDays, overrideDays);
                 for (int i = 0; i < sums.length; i++) {

@@ -39,23 +39,20 @@ final class HomeRates {
     private static final double LOG_OF_RATIO = FastMath.log(RATIO);
     /** The count of column 0, mean days: less than is looked at. */
     private static final double FIRST_COUNT_DAYS = 0.02;
-    /** No day is so much above the mean. */
+    /** A bed that lasts so much longer than the count is never exhausted; a larger one is read as this. */
     private static final double MOST_SPARE_DAYS = 30;
     /** Of hard days in a year; what is below is none. */
     private static final double NEGLIGIBLE = 1e-8;
-    /** Of a weekday's share, so that the same week in litres of another household is the same shape. */
-    private static final double SHARES_ROUNDED_TO = 1e-12;
 
     /** Everything that the lattice depends on. */
     record Shape(List<Double> weekdays, double cv, List<Double> months, Optional<Occupancy.Chain> absences, UseChange change,
             boolean stays) {
 
-        /** Of a home whose level stays as it is although {@code change} says how it might wander, or wanders. */
+        /** The shape of a home; {@code stays} where its level is held although {@code change} says how it wanders. */
         static Shape of(UseModel model, boolean stays) {
-            double mean = Arrays.stream(DayOfWeek.values()).mapToDouble(model.means()::litres).average().orElseThrow();
-            List<Double> weekdays = Arrays.stream(DayOfWeek.values())
-                    .map(day -> Math.rint(model.means().litres(day) / mean / SHARES_ROUNDED_TO) * SHARES_ROUNDED_TO).toList();
-            return new Shape(weekdays, model.cv(), model.monthFactors(), model.occupancy().longRun(), model.change(), stays);
+            double[] means = Arrays.stream(DayOfWeek.values()).mapToDouble(model.means()::litres).toArray();
+            return new Shape(Lattices.weekdayShares(means), model.cv(), model.monthFactors(), model.occupancy().longRun(),
+                    model.change(), stays);
         }
     }
 
@@ -65,16 +62,17 @@ final class HomeRates {
     /** The sums over the states of a home, of one meter in its mean days, a year. */
     interface States {
 
-        /** A count of 0 calls every night. */
+        /** Hard days; a count of 0 calls every night. */
         double hardDays(double callDays, double bedDays);
 
-        /** Regenerations, overrides, hard days, and hard litres in mean days. */
+        /** {@link SteadyRun#SUMS} sums, with hard litres in mean days; a count of 0 calls every night. */
         double[] year(double callDays, double bedDays);
     }
 
     /** What is known of one count. */
     private static final class Column {
-        private double[] ends;
+        /** Of any bed, as regenerations and overrides depend on the count alone. */
+        private double[] year;
         private final KnownValues hardDays = new KnownValues();
         private final KnownValues hardLitres = new KnownValues();
     }
@@ -100,7 +98,7 @@ final class HomeRates {
 
     /** Hard days of a year. */
     double hardDays(double callDays, double spareDays, States states) {
-        return less(NEGLIGIBLE, logHardDays(Place.of(callDays, spareDays), states));
+        return fromLog(logHardDays(Place.of(callDays, spareDays), states));
     }
 
     private double logHardDays(Place at, States states) {
@@ -114,29 +112,30 @@ final class HomeRates {
         return log;
     }
 
-    /** Regenerations, overrides, hard days, and hard litres in mean days, of a year. */
+    /** {@link SteadyRun#SUMS} sums of a year, with hard litres in mean days. */
     double[] year(double callDays, double spareDays, States states) {
         Place at = Place.of(callDays, spareDays);
-        double[] sums = new double[4];
+        double[] sums = new double[SteadyRun.SUMS];
         for (int i = 0; i < Cubic.POINTS; i++) {
             Column column = column(at.first + i);
             double count = count(at.first + i);
             double weight = at.along.weight(i);
             sums[3] += weight * at.across.sum(at.from, point -> column.hardLitres.at(point, spares -> {
-                column.ends = states.year(count, count + spares * SPARE_STEP);
-                return Cubic.log(column.ends[3] + NEGLIGIBLE);
+                double[] year = states.year(count, count + spares * SPARE_STEP);
+                column.year = column.year == null ? year : column.year;
+                return Cubic.log(year[3] + NEGLIGIBLE);
             }));
-            sums[0] += weight * column.ends[0];
-            sums[1] += weight * column.ends[1];
+            sums[0] += weight * column.year[0];
+            sums[1] += weight * column.year[1];
         }
         sums[1] = Math.max(0, sums[1]);
-        sums[2] = less(NEGLIGIBLE, logHardDays(at, states));
-        sums[3] = less(NEGLIGIBLE, sums[3]);
+        sums[2] = fromLog(logHardDays(at, states));
+        sums[3] = fromLog(sums[3]);
         return sums;
     }
 
-    private static double less(double subtracted, double log) {
-        return Math.max(0, Cubic.fromLog(log) - subtracted);
+    private static double fromLog(double log) {
+        return Math.max(0, Cubic.fromLog(log) - NEGLIGIBLE);
     }
 
     /** Hard days of a year of which each night regenerates. */
@@ -147,13 +146,13 @@ final class HomeRates {
     /** The year of {@link #year} where each night regenerates. */
     double[] everyNight(double bedDays, States states) {
         return new double[] {Days.PER_YEAR, 0, hardDaysOfEveryNight(bedDays, states),
-            ofEveryNight(bedDays, litresOfEveryNight, bed -> states.year(0, bed)[3])};
+            ofEveryNight(bedDays, litresOfEveryNight, bed -> states.year(0, bed)[3]), 0};
     }
 
     private static double ofEveryNight(double bedDays, KnownValues known, DoubleUnaryOperator sum) {
         double place = place(bedDays);
         int first = (int) Math.floor(place) - 1;
-        return less(NEGLIGIBLE, Cubic.at(place - first).sum(first, bed -> known.at(bed, beds ->
+        return fromLog(Cubic.at(place - first).sum(first, bed -> known.at(bed, beds ->
                 Cubic.log(sum.applyAsDouble(count(beds)) + NEGLIGIBLE))));
     }
 

@@ -46,10 +46,14 @@ final class Lattices {
 
     /** Those of a household that uses something; a number of lattice points in its mean day. */
     static Lattices of(SteadyUse use, int steps) {
-        List<Double> weekdays = Arrays.stream(use.means())
-                .mapToObj(mean -> Math.rint(mean / use.meanAtHome() / SHARES_ROUNDED_TO) * SHARES_ROUNDED_TO).toList();
-        Shape shape = new Shape(weekdays, use.cv(), use.leave(), use.comeBack(), steps);
+        Shape shape = new Shape(weekdayShares(use.means()), use.cv(), use.leave(), use.comeBack(), steps);
         return WorkingMemory.kept(shape, Lattices.class, USUAL_BYTES, () -> new Lattices(shape));
+    }
+
+    /** Mean use of each weekday over that of them all, the same for households that differ in litres alone. */
+    static List<Double> weekdayShares(double[] means) {
+        double mean = Arrays.stream(means).average().orElseThrow();
+        return Arrays.stream(means).mapToObj(day -> Math.rint(day / mean / SHARES_ROUNDED_TO) * SHARES_ROUNDED_TO).toList();
     }
 
     /** Mean use of each weekday at home over that of them all, Monday first; not to be changed. */

@@ -143,9 +143,8 @@ public final class LongRun {
     public LongRun ifItStays() {
         if (ifItStays == null) {
             double share = states.stream().filter(HomeState::isUsualLevel).mapToDouble(HomeState::weight).sum();
-            ifItStays = new LongRun(model.with(model.change().withoutLevel()),
-                    HomeRates.Shape.of(model, true), states.stream().filter(HomeState::isUsualLevel)
-                    .map(state -> state.alone(share).atMean()).toList());
+            ifItStays = new LongRun(model.with(model.change().withoutLevel()), HomeRates.Shape.of(model, true),
+                    states.stream().filter(HomeState::isUsualLevel).map(state -> state.alone(share).atMean()).toList());
         }
         return ifItStays;
     }

@@ -23,6 +23,8 @@ import java.util.Map;
  */
 final class SteadyRun {
 
+    /** Regenerations, overrides, hard days, hard litres and bypassed litres of a year. */
+    static final int SUMS = 5;
     private static final int STEPS = 10;
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
@@ -114,7 +116,7 @@ final class SteadyRun {
 
     /** The same of a delayed meter, by what its count and its bed come to in litres. */
     double delayedHardDays(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
-        boolean counts = callLitres > Policy.ROUNDING_SHARE * meterLitres;
+        boolean counts = !WaitingRule.callsEveryNight(meterLitres, callLitres);
         if (use.hasEvenMonths() && counts && sharesNights(overrideDays)) {
             double call = use.reachedLitres(callLitres / useFactor, overrideDays);
             if (isOnLattice(call, bedLitres / useFactor, overrideDays)) {
@@ -126,7 +128,7 @@ final class SteadyRun {
         return hardDays(WaitingRule.delayed(meterLitres, callLitres, bedLitres, overrideDays));
     }
 
-    /** Regenerations, overrides, hard days and hard litres of a year of a delayed meter whose bed outlasts its count. */
+    /** The {@link #SUMS} of a year of a delayed meter whose bed outlasts its count. */
     double[] delayedYear(double callLitres, double bedLitres, int overrideDays) {
         return byNight(WaitingRule.delayed(bedLitres, callLitres, bedLitres, overrideDays), Detail.HARD_LITRES);
     }
@@ -148,21 +150,20 @@ final class SteadyRun {
     /**
      * The totals of a year.
      *
-     * @param sums regenerations, overrides, hard days, hard litres and, where some are, bypassed litres of a year
+     * @param sums the {@link #SUMS} of a year
      */
     static YearlyTotals totals(double[] sums, double meanLitres, double hardness, Regeneration regeneration) {
         double used = Days.PER_YEAR * meanLitres;
-        double bypassed = sums.length > 4 ? sums[4] : 0;
         double regenerations = sums[0];
-        double through = Math.max(0, used - bypassed);
+        double through = Math.max(0, used - sums[4]);
         double removed = Math.max(0, hardness / 1000 * (through - sums[3]));
         double unused = Math.max(0, regenerations * regeneration.capacityGrams() - removed);
         return new YearlyTotals(regenerations, sums[1], regenerations * regeneration.saltGrams(),
-                regenerations * regeneration.waterLitres(), through, bypassed, sums[2], sums[3], removed, removed, unused);
+                regenerations * regeneration.waterLitres(), through, sums[4], sums[2], sums[3], removed, removed, unused);
     }
 
     private double[] byNight(WaitingRule rule, Detail detail) {
-        double[] sums = new double[5];
+        double[] sums = new double[SUMS];
         if (use.hasEvenMonths()) {
             Cycles.Rates rates = rates(rule, useFactor, detail);
             sums[0] = Days.PER_YEAR * rates.regenerations();

@@ -23,7 +23,7 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
 
     /** The rule of a policy that waits for the night; its reserve must not depend on the days before. */
     static WaitingRule of(Policy policy, double hardnessMilligramsPerLitre, double capacityGrams) {
-        double bed = hardnessMilligramsPerLitre > 0 ? 1000 * capacityGrams / hardnessMilligramsPerLitre : Double.POSITIVE_INFINITY;
+        double bed = bedLitres(hardnessMilligramsPerLitre, capacityGrams);
         if (!policy.byClock()) {
             return delayed(policy.meterVolumeLitres(), policy.callLitres(), bed, policy.overrideDays());
         }
@@ -38,10 +38,20 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
         return new WaitingRule(Double.POSITIVE_INFINITY, bed, 0, longest, byClock);
     }
 
+    /** What a bed softens; infinite where the water loads nothing. */
+    static double bedLitres(double hardnessMilligramsPerLitre, double capacityGrams) {
+        return hardnessMilligramsPerLitre > 0 ? 1000 * capacityGrams / hardnessMilligramsPerLitre : Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether the reserve of a delayed meter is as large as what it counts. */
+    static boolean callsEveryNight(double meterLitres, double callLitres) {
+        return !(callLitres > Policy.ROUNDING_SHARE * meterLitres);
+    }
+
     /** The rule of a delayed meter; a reserve as large as the meter volume calls every night, used or not. */
     static WaitingRule delayed(double meterLitres, double callLitres, double bedLitres, int overrideDays) {
         double rounding = Policy.ROUNDING_SHARE * meterLitres;
-        boolean everyNight = !(callLitres > rounding);
+        boolean everyNight = callsEveryNight(meterLitres, callLitres);
         int[] longest = new int[WEEKDAYS];
         Arrays.fill(longest, everyNight ? 1 : overrideDays);
         boolean[] own = new boolean[WEEKDAYS];

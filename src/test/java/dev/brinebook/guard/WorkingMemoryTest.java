@@ -98,4 +98,16 @@ class WorkingMemoryTest {
         assertEquals(MOST_KEPT, made);
         assertNotSame(first, WorkingMemory.during(() -> kept(0)));
     }
+
+    @Test
+    void resultsOfOneTypePushOutNoneOfAnother() {
+        Object first = WorkingMemory.during(() -> kept(0));
+        WorkingMemory.during(() -> {
+            for (int i = 0; i <= MOST_KEPT; i++) {
+                WorkingMemory.kept(new Key(i), String.class, BYTES, String::new);
+            }
+            return MOST_KEPT;
+        });
+        assertSame(first, WorkingMemory.during(() -> kept(0)));
+    }
 }
