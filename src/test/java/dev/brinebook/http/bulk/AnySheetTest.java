@@ -9,17 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.brinebook.Main;
 import dev.brinebook.api.CsvColumns;
-import dev.brinebook.api.Operation;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.contract.BulkParameter;
 import dev.brinebook.http.Served;
-import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Unit;
 import io.restassured.response.Response;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -29,17 +25,11 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tables as people have them: RFC 4180 (cells), RFC 3986 section 2.1 (names in a query). Read back by another's parser. */
 class AnySheetTest {
 
     private static final String PATH = "/v1/bulk/compensateHardness";
-
-    static List<Operation<?, ?>> operations() {
-        return Main.OPERATIONS;
-    }
 
     static String encoded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
@@ -262,104 +252,5 @@ class AnySheetTest {
         List<CSVRecord> rows = BulkTableTest.table(post("set=water.hardness.unit:gpg", "water.hardness.value,units\n" + "1".repeat(70_000)
                 + "\n22,us\n", "text/csv").asString());
         assertEquals(List.of("413", "200"), rows.stream().map(row -> row.get("status")).toList());
-    }
-
-    @ParameterizedTest
-    @MethodSource("operations")
-    void noRequestHasWhatALineHasItself(Operation<?, ?> operation) {
-        List<String> names = Arrays.stream(operation.requestType().getRecordComponents()).map(one -> one.getName()).toList();
-        assertTrue(names.stream().noneMatch(name -> name.equals(ObjectLines.ID) || name.equals(ObjectLines.REQUEST)
-                || name.equals("problem")
-                || WireNames.all(BulkParameter.class).contains(name)), "" + names);
-    }
-
-    /** An id stands beside the request, and comes back as it was sent. */
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {"id": "A\\u002d\\"17", "request": REQUEST}  | 200 | "A-\\"17"
-            {"request": REQUEST, "id": 17.50}           | 200 | 17.50
-            {"request": REQUEST}                        | 200 |
-            REQUEST                                     | 200 |
-            {"id": "=1", "request": {"hardness": 1}}    | 422 | "=1"
-            {"id": [1], "request": REQUEST}             | 422 |
-            {"id": 1, "request": REQUEST, "units": "us"} | 422 | 1
-            {"id": 1, "hardness": {}}                   | 422 |
-            {"id": 1, "request": REQUEST                | 400 |
-            {"id": 1, "request": REQUEST} {}            | 400 |
-            {"id": 1, "id": 2, "request": REQUEST}      | 400 |
-            {"line": 9, "status": 422, "problem": {}, "id": "x", "request": REQUEST} | 200 | "x"
-            """)
-    void repeatsTheIdOfALine(String line, int status, String id) throws IOException {
-        String sent = line.replace("REQUEST", Served.SMALLEST);
-        String answer = Served.given().contentType("application/x-ndjson").body(sent.getBytes(StandardCharsets.UTF_8))
-                .post("/v1/bulk/convertHardness").asString();
-        String start = "{\"line\":1,\"status\":" + status + (id == null ? "" : ",\"id\":" + id) + (status == 200 ? ",\"answer\":"
-                : ",\"problem\":");
-        assertTrue(answer.startsWith(start), answer);
-        String table = Served.given().contentType("application/x-ndjson").accept("text/csv").body(sent.getBytes(StandardCharsets.UTF_8))
-                .post("/v1/bulk/convertHardness").asString();
-        String plain = id == null ? "" : id.startsWith("\"") ? BulkTableTest.JSON.readTree(id).asText() : id;
-        assertEquals(plain.startsWith("=") ? "'" + plain : plain, BulkTableTest.table(table).get(0).get("id"));
-    }
-
-    /** The columns wanted, in the order in which they are asked for; what every answer has comes behind. */
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            fields=hardness.real.value,hardness.controllerSetting | hardness.real.value,hardness.controllerSetting.value,hardness.controllerSetting.unit,cautions,modelVersion
-            fields=summary                                        | summary,cautions,modelVersion
-            fields=cautions,summary                               | cautions,summary,modelVersion
-            detail=numbers&fields=hardness.tested.value           | hardness.tested.value,cautions,modelVersion
-            """)
-    void answersTheFieldsAskedFor(String query, String columns) throws IOException {
-        String csv = "water.hardness.value,water.hardness.unit,water.supply\r\n22,gpg,privateWell\r\n";
-        String answer = post(query, csv, "text/csv").asString();
-        assertEquals("line,status," + columns + ",problem.type,problem.detail,problem.message,problem.errors",
-                answer.lines().findFirst().orElseThrow());
-        CSVRecord whole = BulkTableTest.table(post("", csv, "text/csv").asString()).get(0);
-        CSVRecord part = BulkTableTest.table(answer).get(0);
-        Arrays.stream(columns.split(",")).filter(name -> !name.equals("cautions")).forEach(name -> assertEquals(whole.get(name),
-                part.get(name)));
-        assertTrue(part.get("cautions").contains("wellWithoutBacteriaTest"), "a warning is in every answer");
-    }
-
-    /** Every number that a single answer has in its list of units has a column. Sources: NIST SP 811 (grain, gallon), DIN 38409-6. */
-    @ParameterizedTest
-    @ValueSource(strings = {"", "detail=full", "detail=numbers", "fields=inEveryUnit", "fields=classes.usgs,inEveryUnit"})
-    void aHardnessIsConvertedInATableToo(String query) throws IOException {
-        String csv = "hardness.value;hardness.unit\r\n18,5;gpg\r\n";
-        String answer = BulkTableTest.post("/v1/bulk/convertHardness?decimal=comma&" + query, csv, "text/csv").then().statusCode(200)
-                .extract().asString();
-        List<String> names = List.of(answer.lines().findFirst().orElseThrow().split(";"));
-        List<String> cells = List.of(answer.lines().skip(1).findFirst().orElseThrow().split(";"));
-        JsonNode single = BulkTableTest.JSON.readTree(Served.posting(Served.SMALLEST).post(Served.CONVERSION).asString());
-        assertEquals(HardnessUnit.COUNT, single.path("inEveryUnit").size());
-        single.path("inEveryUnit").forEach(one -> assertEquals(one.path("value").asText().replace('.', ','),
-                cells.get(names.indexOf("inEveryUnit." + one.path("unit").asText()))));
-        assertEquals("18,5", cells.get(names.indexOf("inEveryUnit.gpg")));
-        assertEquals(18.5 * 17.118, Double.parseDouble(cells.get(names.indexOf("inEveryUnit.mg/L")).replace(',', '.')), 0.05);
-    }
-
-    /** What no column has is refused by its name, and not left out in silence. */
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            convertHardness    | inEveryUnit.value             | /fields/0
-            convertHardness    | classes,basis                 | /fields/1
-            compensateHardness | hardness.real,assumptions.value | /fields/1
-            compensateHardness | hardness.otherControllerSettings | /fields/0
-            """)
-    void aFieldInAListHasNoColumn(String calculator, String fields, String pointer) {
-        String path = "/v1/bulk/" + calculator + "?fields=" + fields;
-        BulkTableTest.post(path, "units\r\n\r\n", "text/csv").then().statusCode(422).body("errors.pointer", equalTo(List.of(pointer)))
-                .body("errors[0].message", containsString("A table has no column for `" + fields.substring(fields.indexOf(',') + 1) + "`"));
-        Served.given().contentType("application/x-ndjson").body(new byte[0]).post(path).then().statusCode(200);
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"numbers", "standard", "full"})
-    void answersInTheDetailAskedFor(String detail) throws IOException {
-        JsonNode line = BulkTableTest.objects(Served.given().contentType("application/x-ndjson").body(Served.SMALLEST
-                .getBytes(StandardCharsets.UTF_8)).post("/v1/bulk/convertHardness?detail=" + detail).asString()).get(0);
-        assertEquals(BulkTableTest.JSON.readTree(Served.posting(Served.SMALLEST).post(Served.CONVERSION + "?detail=" + detail).asString()),
-                line.path("answer"));
     }
 }
