@@ -70,6 +70,7 @@ class ArchitectureTest {
             softener
             regeneration
             resin household
+            water.report
             water.chemistry
             water randomness
             model
