@@ -93,7 +93,12 @@ public record Sample(Map<Parameter, Estimate> estimates) {
                 : OptionalDouble.empty();
     }
 
-    /** The hardness to go by, mg/L as CaCO3: of the ions where both were tested, else stated. */
+    /** The hardness of {@link CombinedHardness}, where it took the place of what was stated; else that of {@link #hardnessMgPerL}. */
+    OptionalDouble hardnessToGoByMgPerL() {
+        return has(Parameter.HARDNESS) ? value(Parameter.HARDNESS) : hardnessMgPerL();
+    }
+
+    /** Hardness, mg/L as CaCO3: of the ions where both were tested, else stated. */
     public OptionalDouble hardnessMgPerL() {
         return ionHardnessMgPerL().isPresent() ? ionHardnessMgPerL() : value(Parameter.HARDNESS);
     }
