@@ -67,7 +67,8 @@ public record CombinedHardness(List<Estimate> tests, WeightedMean mean, Estimate
     private static Estimate withoutDropSize(Estimate test) {
         double size = TestMethod.ASSUMED_DROP_SIZE_SHARE * test.value();
         double all = test.standardUncertainty();
-        return new Estimate(test.value(), Math.sqrt((all - size) * (all + size)));
+        return new Estimate(test.value(), Math.max(Measured.leastUncertainty(Parameter.HARDNESS),
+                Math.sqrt(Math.max(0, (all - size) * (all + size)))));
     }
 
     /** Whether the tests contradict each other. */

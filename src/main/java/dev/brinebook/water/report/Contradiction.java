@@ -2,6 +2,7 @@
 package dev.brinebook.water.report;
 
 import dev.brinebook.quantity.MolarMass;
+import dev.brinebook.text.Localizable;
 import dev.brinebook.water.Hardness;
 import dev.brinebook.water.chemistry.CarbonateSystem;
 import java.util.Arrays;
@@ -13,7 +14,7 @@ import java.util.function.Predicate;
  * Two results of one sample that cannot both be right. Limits are assumed where none is published: chlorine takes part in
  * [CP-CHLORINE-IRON], iron in air in [STUMM-LEE-1961], titrations in [SM2320]. Source: [OWN-ASSUMPTION].
  */
-public enum Contradiction {
+public enum Contradiction implements Localizable {
     /** Free chlorine beside what it would have used up. Manganese may linger for hours. */
     CHLORINE_BESIDE_IRON(sample -> above(sample, Parameter.FREE_CHLORINE, 0.2)
             && (iron(sample) > 0.1 || above(sample, Parameter.MANGANESE, 0.05) || above(sample, Parameter.HYDROGEN_SULFIDE, 0.05)),
@@ -93,5 +94,10 @@ public enum Contradiction {
 
     private static boolean below(Sample sample, Parameter parameter, double limit) {
         return sample.value(parameter).orElse(limit) < limit;
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("contradiction", this);
     }
 }

@@ -17,13 +17,15 @@ public record Measured(PrintedResult printed, PrintedForm form, Estimate estimat
     private static final double UNIFORM_FROM_ZERO = Math.sqrt(3);
     private static final double ESTIMATED_FACTOR = 2;
     private static final double LEAST_PH = 2;
+    /** No test is better than this share of the highest value: an uncertainty below it is taken as this. */
+    private static final double ASSUMED_LEAST_SHARE = 1e-7;
 
     /** The line read in its form, which must take its unit. */
     static Measured of(PrintedResult printed, PrintedForm form) {
         PrintedResult.Reading reading = printed.reading();
         double value = form.normalised(reading.value(), reading.unit());
         return switch (reading.qualifier()) {
-            case BELOW -> new Measured(printed, form, new Estimate(0, value / UNIFORM_FROM_ZERO), OptionalDouble.of(value));
+            case BELOW -> new Measured(printed, form, new Estimate(0, Math.abs(value) / UNIFORM_FROM_ZERO), OptionalDouble.of(value));
             case ABOVE -> new Measured(printed, form, new Estimate(value, uncertainty(printed, form, value)), OptionalDouble.of(value));
             case ESTIMATED -> new Measured(printed, form, new Estimate(value, ESTIMATED_FACTOR * uncertainty(printed, form, value)),
                     OptionalDouble.empty());
@@ -37,8 +39,14 @@ public record Measured(PrintedResult printed, PrintedForm form, Estimate estimat
         ReportUnit unit = printed.reading().unit();
         double one = form.normalised(1, unit) - form.normalised(0, unit);
         PrintedResult.Testing testing = printed.testing();
-        return testing.expanded().isPresent() ? testing.expanded().getAsDouble() * one / 2
+        double stated = testing.expanded().isPresent() ? testing.expanded().getAsDouble() * one / 2
                 : testing.method().standardUncertainty(form.becomes(), value, testing.step() * one);
+        return Math.max(stated, leastUncertainty(form.becomes()));
+    }
+
+    /** The least standard uncertainty that any test of a parameter is believed to have. */
+    static double leastUncertainty(Parameter parameter) {
+        return ASSUMED_LEAST_SHARE * parameter.highest();
     }
 
     public Parameter parameter() {

@@ -2,6 +2,7 @@
 package dev.brinebook.water.report;
 
 import dev.brinebook.source.Table;
+import dev.brinebook.text.Localizable;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -28,7 +29,7 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
     private static final Map<Parameter, Ordering> ORDERINGS = read();
 
     /** What a sample is taken in. */
-    public enum Bottle {
+    public enum Bottle implements Localizable {
         /** Tested at the tap, at once. */
         ON_SITE,
         /** Sterile, with thiosulfate, kept below 10 °C; the tap disinfected, its aerator off. */
@@ -38,7 +39,12 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
         /** Filtered at the tap, then with nitric acid. */
         FILTERED,
         /** The first litre after six hours without use. */
-        FIRST_DRAW
+        FIRST_DRAW;
+
+        @Override
+        public String textId() {
+            return Localizable.idOf("bottle", this);
+        }
     }
 
     /**

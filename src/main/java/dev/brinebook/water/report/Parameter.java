@@ -2,6 +2,7 @@
 package dev.brinebook.water.report;
 
 import dev.brinebook.source.Table;
+import dev.brinebook.text.Localizable;
 import dev.brinebook.water.chemistry.Ion;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -14,7 +15,7 @@ import java.util.Optional;
  *
  * <p>Usual and highest values are those of the table, from [HEM-2254] and [CP-WATER-TESTS].
  */
-public enum Parameter {
+public enum Parameter implements Localizable {
     /** mg/L as CaCO3, as are both alkalinities. */
     HARDNESS,
     CALCIUM(Ion.CALCIUM),
@@ -141,5 +142,10 @@ public enum Parameter {
 
     private Row row() {
         return Rows.BY_PARAMETER.get(this);
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("waterParameter", this);
     }
 }

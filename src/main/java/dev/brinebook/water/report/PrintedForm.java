@@ -6,10 +6,12 @@ import dev.brinebook.source.Table;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One form in which one parameter is printed, and what turns it into the form that is calculated with.
@@ -27,6 +29,9 @@ import java.util.OptionalDouble;
 public record PrintedForm(Parameter parameter, ReportForm form, String expression, Parameter becomes, OptionalDouble equivalents) {
 
     private static final int COLUMNS = 6;
+    /** Printed as another substance in books of ion exchange alone, or with a name that says it. */
+    private static final Set<Parameter> NAMED_BY_THEMSELVES = EnumSet.of(Parameter.HARDNESS, Parameter.SODIUM, Parameter.POTASSIUM,
+            Parameter.BICARBONATE, Parameter.CARBONATE, Parameter.HYDROXIDE, Parameter.CARBON_DIOXIDE);
     private static final Map<Parameter, List<PrintedForm>> ALL = read("/water/report-forms.csv");
 
     private static Map<Parameter, List<PrintedForm>> read(String table) {
@@ -76,7 +81,7 @@ public record PrintedForm(Parameter parameter, ReportForm form, String expressio
     /** Whether more than one form is usual in print, so that a value without a label may mean either. */
     public static boolean isAmbiguous(Parameter parameter, ReportUnit unit) {
         return unit.kind() == ReportUnit.Kind.MASS && of(parameter).stream().filter(form -> form.takes(unit)).count() > 1
-                && parameter != Parameter.HARDNESS;
+                && !NAMED_BY_THEMSELVES.contains(parameter);
     }
 
     /** A printed value in the unit and form that is calculated with. */

@@ -63,7 +63,7 @@ public record ReportAdvice(boolean softener, double hardnessSetting, List<Treatm
     }
 
     /** The sample as the other calculations take it. */
-    static WaterAnalysis analysis(Sample sample, Supply supply) {
+    public static WaterAnalysis analysis(Sample sample, Supply supply) {
         boolean filtered = sample.has(Parameter.IRON_DISSOLVED) && sample.has(Parameter.IRON);
         boolean visible = filtered && sample.orZero(Parameter.IRON_DISSOLVED) < MOSTLY * sample.orZero(Parameter.IRON);
         return WaterAnalysis.ofHardness(sample.hardnessToGoByMgPerL().orElseThrow())

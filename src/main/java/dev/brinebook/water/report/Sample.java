@@ -33,6 +33,16 @@ public record Sample(Map<Parameter, Estimate> estimates) {
         return new Sample(copy);
     }
 
+    /** The same with the dissolved part of iron and manganese, where no filtered sample says it but what was seen does. */
+    public Sample seen(MetalForm form) {
+        return seen(form, Parameter.IRON, Parameter.IRON_DISSOLVED).seen(form, Parameter.MANGANESE, Parameter.MANGANESE_DISSOLVED);
+    }
+
+    private Sample seen(MetalForm form, Parameter all, Parameter dissolved) {
+        OptionalDouble share = form.dissolvedMgPerL(value(all), value(dissolved));
+        return has(dissolved) || share.isEmpty() ? this : with(dissolved, new Estimate(share.getAsDouble(), 0));
+    }
+
     public boolean has(Parameter parameter) {
         return estimates.containsKey(parameter);
     }

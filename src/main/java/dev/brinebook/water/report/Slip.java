@@ -2,13 +2,14 @@
 package dev.brinebook.water.report;
 
 import dev.brinebook.quantity.MolarMass;
+import dev.brinebook.text.Localizable;
 import dev.brinebook.water.chemistry.Composition;
 import dev.brinebook.water.chemistry.Ion;
 import java.util.EnumSet;
 import java.util.Set;
 
 /** Mistakes of writing and reading that reports are known for, each with the composition that there would be without it. */
-public enum Slip {
+public enum Slip implements Localizable {
     CALCIUM_TEN_TIMES(0.1, Ion.CALCIUM),
     CALCIUM_A_TENTH(10, Ion.CALCIUM),
     MAGNESIUM_TEN_TIMES(0.1, Ion.MAGNESIUM),
@@ -16,12 +17,7 @@ public enum Slip {
     SODIUM_TEN_TIMES(0.1, Ion.SODIUM),
     CALCIUM_IS_AS_CALCIUM_CARBONATE(MolarMass.grams("Ca") / MolarMass.grams("CaCO3"), Ion.CALCIUM),
     MAGNESIUM_IS_AS_CALCIUM_CARBONATE(MolarMass.grams("Mg") / MolarMass.grams("CaCO3"), Ion.MAGNESIUM),
-    CALCIUM_AND_MAGNESIUM_SWAPPED(1, Ion.CALCIUM, Ion.MAGNESIUM) {
-        @Override
-        public Composition undone(Composition printed) {
-            return printed.with(Ion.CALCIUM, printed.mgPerL(Ion.MAGNESIUM)).with(Ion.MAGNESIUM, printed.mgPerL(Ion.CALCIUM));
-        }
-    },
+    CALCIUM_AND_MAGNESIUM_SWAPPED(1, Ion.CALCIUM, Ion.MAGNESIUM),
     CATIONS_HALVED(2, Ion.all(true).toArray(Ion[]::new)),
     /** The number is mg/L as CaCO3 and was read as bicarbonate. */
     ALKALINITY_READ_AS_BICARBONATE(MolarMass.grams("2HCO3") / MolarMass.grams("CaCO3"), Ion.BICARBONATE),
@@ -56,6 +52,13 @@ public enum Slip {
 
     /** The composition as it would be without this slip. */
     public Composition undone(Composition printed) {
-        return printed.times(factor, ions);
+        return this == CALCIUM_AND_MAGNESIUM_SWAPPED
+                ? printed.with(Ion.CALCIUM, printed.mgPerL(Ion.MAGNESIUM)).with(Ion.MAGNESIUM, printed.mgPerL(Ion.CALCIUM))
+                : printed.times(factor, ions);
+    }
+
+    @Override
+    public String textId() {
+        return Localizable.idOf("slip", this);
     }
 }
