@@ -40,8 +40,8 @@ public final class Main {
     private static final Logger LOG = LoggerFactory.getLogger(Main.class);
 
     private static final List<Operation<?, ?>> CALCULATORS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, ReadWaterReport.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
-            BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
+            CompensateHardness.OPERATION, ReadWaterReport.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION,
+            SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, Assess.OPERATION);

@@ -12,8 +12,8 @@ import java.math.BigDecimal;
 public record RatioAnswer(
         @Property("What is compared.") RatioCheck check,
         @Property(value = "Their ratio.", min = 0, example = "1.05") BigDecimal ratio,
-        @Property(value = "Lower end of the range where both are right.", example = "0.9") BigDecimal low,
-        @Property(value = "Upper end of the range.", example = "1.1") BigDecimal high,
+        @Property(value = "Lower end of the range where both are right.", min = 0, example = "0.9") BigDecimal low,
+        @Property(value = "Upper end of the range.", min = 0, example = "1.1") BigDecimal high,
         @Property(value = "Whether the ratio is in the range.", example = "true") Boolean holds) {
 
     static RatioAnswer of(RatioCheck check, Sample sample) {

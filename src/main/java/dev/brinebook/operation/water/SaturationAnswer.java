@@ -21,8 +21,8 @@ public record SaturationAnswer(
         @Property("Its temperature.") TemperatureQuantity temperature,
         @Property(value = "Its pH.", min = 0, max = 14, example = "7.9") BigDecimal ph,
         @Property(value = "Saturation index of calcite: 0 in equilibrium, above it scale can form.", optional = "without calcium",
-                example = "0.65") BigDecimal calciteIndex,
-        @Property(value = "Stability index: below 6 scale, above 7 none.", optional = "without calcium", example = "6.6")
+                unit = "log units", example = "0.65") BigDecimal calciteIndex,
+        @Property(value = "Stability index: below 6 scale, above 7 none.", optional = "without calcium", unit = "pH", example = "6.6")
         BigDecimal stabilityIndex,
         @Property(value = "Calcite that can precipitate, as CaCO3. Negative for what can dissolve.", optional = "without an equilibrium")
         ConcentrationQuantity precipitationPotential,

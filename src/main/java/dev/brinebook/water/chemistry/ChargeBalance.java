@@ -41,7 +41,8 @@ public record ChargeBalance(double cationsMeqPerL, double anionsMeqPerL, double 
         double anions = composition.anionsMeqPerL();
         double sum = cations + anions;
         double uncertainty = sum > 0
-                ? 200 * StrictMath.hypot(anions * uncertainty(true, standardMgPerL), cations * uncertainty(false, standardMgPerL)) / (sum * sum)
+                ? 200 * StrictMath.hypot(anions * uncertainty(true, standardMgPerL), cations * uncertainty(false, standardMgPerL))
+                        / (sum * sum)
                 : 0;
         return new ChargeBalance(cations, anions, uncertainty);
     }

@@ -21,7 +21,8 @@ public enum Contradiction implements Localizable {
             Parameter.FREE_CHLORINE, Parameter.IRON),
     DISSOLVED_IRON_BESIDE_OXYGEN(sample -> above(sample, Parameter.IRON_DISSOLVED, 0.3) && above(sample, Parameter.OXYGEN, 1)
             && above(sample, Parameter.PH, 7.5)
-            && IronOxidation.halfLifeMinutes(sample.orZero(Parameter.PH), Saturation.celsius(sample)) < 5, Parameter.IRON_DISSOLVED, Parameter.OXYGEN),
+            && IronOxidation.halfLifeMinutes(sample.orZero(Parameter.PH), Saturation.celsius(sample)) < 5, Parameter.IRON_DISSOLVED,
+            Parameter.OXYGEN),
     /** Bacteria use nitrate up before iron dissolves and sulfide forms: two depths, a broken casing, or two samples. */
     NITRATE_BESIDE_IRON(sample -> sample.orZero(Parameter.NITRATE) > 5 * MolarMass.grams("NO3") / MolarMass.grams("N")
             && (iron(sample) > 1 || above(sample, Parameter.HYDROGEN_SULFIDE, 0.1)), Parameter.NITRATE, Parameter.IRON),
@@ -35,7 +36,8 @@ public enum Contradiction implements Localizable {
             && sample.orZero(Parameter.ALKALINITY_TO_PH_8) > sample.orZero(Parameter.ALKALINITY), Parameter.ALKALINITY_TO_PH_8,
             Parameter.ALKALINITY),
     CARBON_DIOXIDE_NOT_OF_PH(sample -> isOff(sample.value(Parameter.CARBON_DIOXIDE), Saturation.carbonate(sample)
-            .map(system -> OptionalDouble.of(system.carbonDioxideMgPerL())).orElse(OptionalDouble.empty())), Parameter.CARBON_DIOXIDE, Parameter.PH),
+            .map(system -> OptionalDouble.of(system.carbonDioxideMgPerL())).orElse(OptionalDouble.empty())),
+            Parameter.CARBON_DIOXIDE, Parameter.PH),
     /** Hardness is a part of the cations. */
     HARDNESS_ABOVE_CATIONS(sample -> sample.composition().missing().isEmpty() && sample.orZero(Parameter.HARDNESS)
             > 1.03 * sample.composition().cationsMeqPerL() * MolarMass.grams("CaCO3") / 2, Parameter.HARDNESS, Parameter.CALCIUM),

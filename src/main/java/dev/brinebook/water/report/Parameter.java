@@ -96,7 +96,8 @@ public enum Parameter implements Localizable {
         private static Map<Parameter, Row> read() {
             Map<Parameter, Row> rows = new EnumMap<>(Parameter.class);
             for (String[] row : Table.read(TABLE, ',', COLUMNS)) {
-                ReportUnit unit = Arrays.stream(ReportUnit.values()).filter(known -> known.symbol().equals(row[1])).findFirst().orElseThrow();
+                ReportUnit unit = Arrays.stream(ReportUnit.values()).filter(known -> known.symbol().equals(row[1])).findFirst()
+                        .orElseThrow();
                 rows.put(named(row[0]), new Row(unit, Double.parseDouble(row[2]), Double.parseDouble(row[3]), Double.parseDouble(row[4])));
             }
             if (rows.size() != values().length) {

@@ -35,8 +35,8 @@ import org.junit.jupiter.api.Test;
 class ReadWaterReportTest {
 
     private static WaterReportAnswer read(String results, String more) {
-        WaterReportRequest request = new JsonReader().read(("{\"results\": [" + results + "]" + more + "}").getBytes(StandardCharsets.UTF_8),
-                WaterReportRequest.class);
+        byte[] body = ("{\"results\": [" + results + "]" + more + "}").getBytes(StandardCharsets.UTF_8);
+        WaterReportRequest request = new JsonReader().read(body, WaterReportRequest.class);
         return ReadWaterReport.OPERATION.answer(request);
     }
 
@@ -47,7 +47,8 @@ class ReadWaterReportTest {
     /** The softened tap of a household sheet of 2012, whose raw tap had a hardness of 252 mg/L and 3 mg/L of sodium. */
     private static final String SOFTENED = String.join(",", result("calcium", 1, ", \"qualifier\": \"below\""),
             result("magnesium", 1, ", \"qualifier\": \"below\""), result("sodium", 109, ""), result("bicarbonate", 257, ""),
-            result("chloride", 8, ""), result("nitrate", 0.4, ", \"form\": \"asNitrogen\""), result("sulfate", 4, ", \"form\": \"asSulfur\""), result("ph", 7.8, ""),
+            result("chloride", 8, ""), result("nitrate", 0.4, ", \"form\": \"asNitrogen\""),
+            result("sulfate", 4, ", \"form\": \"asSulfur\""), result("ph", 7.8, ""),
             result("conductivity", 450, ", \"unit\": \"uS/cm\""));
 
     @Test
@@ -60,11 +61,12 @@ class ReadWaterReportTest {
         assertEquals(0.27, answer.balance().differencePercent().doubleValue(), 0.02, "the sheet's own: 4.8/4.7");
     }
 
-    /** Telangana 2018 T1 (open state data): the column named bicarbonate holds mg/L as CaCO3, and the solids are 0.64 of the conductivity. */
+    /** Telangana 2018 T1 (open state data): the column named bicarbonate holds mg/L as CaCO3; solids are 0.64 of conductivity. */
     @Test
     void offersASlipWithoutTakingIt() {
-        WaterReportAnswer answer = read(String.join(",", result("calcium", 48, ""), result("magnesium", 38.896, ""), result("sodium", 49, ""),
-                result("potassium", 4, ""), result("bicarbonate", 220, ""), result("chloride", 60, ""), result("sulfate", 46, ""),
+        WaterReportAnswer answer = read(String.join(",", result("calcium", 48, ""), result("magnesium", 38.896, ""),
+                result("sodium", 49, ""), result("potassium", 4, ""), result("bicarbonate", 220, ""),
+                result("chloride", 60, ""), result("sulfate", 46, ""),
                 result("nitrate", 9.5506, ", \"form\": \"asNitrogen\""), result("fluoride", 0.44, ""), result("hardness", 279.93, ""),
                 result("conductivity", 745, ", \"unit\": \"uS/cm\""), result("dissolvedSolids", 476.8, "")), "");
         assertEquals(Slip.ALKALINITY_READ_AS_BICARBONATE, answer.slips().get(0).slip());
@@ -77,7 +79,8 @@ class ReadWaterReportTest {
     @Test
     void saysWhatIsMissingForABalance() {
         WaterReportAnswer answer = read(result("hardness", 18.5, ", \"unit\": \"gpg\""), "");
-        assertEquals(List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.BICARBONATE, Ion.CHLORIDE, Ion.SULFATE), answer.balance().missing());
+        assertEquals(List.of(Ion.CALCIUM, Ion.MAGNESIUM, Ion.SODIUM, Ion.BICARBONATE, Ion.CHLORIDE, Ion.SULFATE),
+                answer.balance().missing());
         assertNull(answer.balance().differencePercent());
         assertEquals(List.of(), answer.balance().verdicts());
         assertEquals(List.of(), answer.saturation());

@@ -80,7 +80,7 @@ class CarbonateSystemTest {
         assertEquals(index, water.calciteIndex().getAsDouble(), 0.01, "its own index leaves out activities: 0.75");
     }
 
-    /** A raw and a softened tap of one house, pH measured at 12 °C, cold and warmed in the heater. Worked by a script in Python from the same definitions. */
+    /** A raw and a softened tap of one house, pH measured at 12 °C, cold and warmed in the heater. By another calculation. */
     @ParameterizedTest
     @CsvSource(textBlock = """
             84, 228, 7.9, 12, 0.65, 29.5

@@ -143,7 +143,8 @@ class WaterSampleTest {
         assertPair(Contradiction.TO_PH_8_ABOVE_TOTAL, of(Parameter.ALKALINITY_TO_PH_8, 120, Parameter.ALKALINITY, 100),
                 of(Parameter.ALKALINITY_TO_PH_8, 90, Parameter.ALKALINITY, 100));
         assertPair(Contradiction.CARBON_DIOXIDE_NOT_OF_PH, of(Parameter.CARBON_DIOXIDE, 30, Parameter.PH, 7.9, Parameter.ALKALINITY, 228,
-                Parameter.CALCIUM, 84), of(Parameter.CARBON_DIOXIDE, 7, Parameter.PH, 7.9, Parameter.ALKALINITY, 228, Parameter.CALCIUM, 84));
+                Parameter.CALCIUM, 84), of(Parameter.CARBON_DIOXIDE, 7, Parameter.PH, 7.9, Parameter.ALKALINITY, 228,
+                        Parameter.CALCIUM, 84));
         assertPair(Contradiction.HARDNESS_ABOVE_SOLIDS, of(Parameter.HARDNESS, 310, Parameter.DISSOLVED_SOLIDS, 250),
                 of(Parameter.HARDNESS, 290, Parameter.DISSOLVED_SOLIDS, 250));
         assertPair(Contradiction.CALCIUM_ABOVE_HARDNESS, of(Parameter.CALCIUM, 210, Parameter.HARDNESS, 252),

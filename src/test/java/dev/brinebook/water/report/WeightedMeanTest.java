@@ -83,7 +83,8 @@ class WeightedMeanTest {
 
     private static PrintedResult ion(Parameter parameter, double value) {
         return new PrintedResult(parameter, new PrintedResult.Reading(value, ReportUnit.MG_PER_L, null, Qualifier.EQUAL),
-                new PrintedResult.Testing(TestMethod.LABORATORY, OptionalDouble.empty(), 0), new PrintedResult.Sampling(Tap.RAW, false, false));
+                new PrintedResult.Testing(TestMethod.LABORATORY, OptionalDouble.empty(), 0),
+                new PrintedResult.Sampling(Tap.RAW, false, false));
     }
 
     /** Two drop tests of one bottle share the size of its drops: 3 % of 20 gpg remains, however many there are. */
