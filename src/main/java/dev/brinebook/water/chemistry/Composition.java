@@ -39,7 +39,7 @@ public record Composition(Map<Ion, Double> mgPerL) {
     /** The same with {@code factor} times as much of some ions, as far as they are there. */
     public Composition times(double factor, Set<Ion> ions) {
         EnumMap<Ion, Double> changed = new EnumMap<>(Ion.class);
-        mgPerL.forEach((ion, value) -> changed.put(ion, ions.contains(ion) ? value * factor : value));
+        mgPerL.forEach((ion, value) -> changed.put(ion, value * (ions.contains(ion) ? factor : 1)));
         return new Composition(changed);
     }
 

@@ -20,6 +20,10 @@ public record CombinedHardness(List<Estimate> tests, WeightedMean mean, Estimate
     private static final double ASSUMED_SAME_SHARE = 0.01;
     private static final double COVERAGE = 2;
 
+    public CombinedHardness {
+        tests = List.copyOf(tests);
+    }
+
     /** The hardness of a tap; empty where no test states a value. */
     public static Optional<CombinedHardness> of(WaterReport report, Tap tap) {
         Optional<Estimate> ions = ofIons(report.at(tap));
@@ -37,7 +41,7 @@ public record CombinedHardness(List<Estimate> tests, WeightedMean mean, Estimate
             return Optional.empty();
         }
         WeightedMean mean = WeightedMean.of(tests);
-        return Optional.of(new CombinedHardness(List.copyOf(tests), mean, mean.estimate()));
+        return Optional.of(new CombinedHardness(tests, mean, mean.estimate()));
     }
 
     /** Hardness of calcium and magnesium with its uncertainty, by [SM2340B]. */

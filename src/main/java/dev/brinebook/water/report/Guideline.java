@@ -24,8 +24,8 @@ import java.util.stream.Collectors;
 public record Guideline(Parameter parameter, Authority authority, Kind kind, OptionalDouble low, OptionalDouble high, String sourceKey) {
 
     private static final int COLUMNS = 7;
-    private static final List<Guideline> ALL = Table.read("/water/report-guidelines.csv", '|', COLUMNS).stream().map(Guideline::read)
-            .toList();
+    private static final List<Guideline> ALL = List.copyOf(Table.read("/water/report-guidelines.csv", '|', COLUMNS).stream()
+            .map(Guideline::read).toList());
     private static final Map<Parameter, List<Guideline>> BY_PARAMETER = ALL.stream().collect(Collectors.groupingBy(Guideline::parameter));
 
     /** Who sets a value. */

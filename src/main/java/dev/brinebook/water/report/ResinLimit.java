@@ -16,8 +16,8 @@ import java.util.List;
  */
 public record ResinLimit(Parameter parameter, double high, String sourceKey) {
 
-    private static final List<ResinLimit> ALL = Table.read("/water/report-resin-limits.csv", '|', 3).stream()
-            .map(row -> new ResinLimit(Parameter.named(row[0]), Double.parseDouble(row[1]), row[2])).toList();
+    private static final List<ResinLimit> ALL = List.copyOf(Table.read("/water/report-resin-limits.csv", '|', 3).stream()
+            .map(row -> new ResinLimit(Parameter.named(row[0]), Double.parseDouble(row[1]), row[2])).toList());
 
     public static List<ResinLimit> all() {
         return ALL;
