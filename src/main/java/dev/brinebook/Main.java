@@ -24,6 +24,7 @@ import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.water.CompensateHardness;
 import dev.brinebook.operation.water.ConvertHardness;
+import dev.brinebook.operation.water.ReadWaterReport;
 import dev.brinebook.request.softener.BedCapacityCache;
 import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
@@ -39,8 +40,8 @@ public final class Main {
     private static final Logger LOG = LoggerFactory.getLogger(Main.class);
 
     private static final List<Operation<?, ?>> CALCULATORS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
-            BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
+            CompensateHardness.OPERATION, ReadWaterReport.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION,
+            SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, Assess.OPERATION);

@@ -70,6 +70,8 @@ class ArchitectureTest {
             softener
             regeneration
             resin household
+            water.report
+            water.chemistry
             water randomness
             model
             caution quantity source
