@@ -70,6 +70,7 @@ class ArchitectureTest {
             softener
             regeneration
             resin household
+            measurement
             water randomness
             model
             caution quantity source
