@@ -67,6 +67,7 @@ class ArchitectureTest {
             assessment
             verdict
             payback
+            field
             softener
             regeneration
             resin household

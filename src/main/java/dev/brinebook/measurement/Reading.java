@@ -4,6 +4,7 @@ package dev.brinebook.measurement;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.randomness.Uncertain;
 import java.util.Arrays;
+import java.util.function.DoubleFunction;
 
 /**
  * A number that was read, in its base unit, and how far it may be off.
@@ -61,6 +62,17 @@ public record Reading(double value, Uncertain distribution, double standardUncer
         return new Reading(value, new Uncertain.Normal(value, standardUncertainty), standardUncertainty);
     }
 
+    /** The same instrument where it shows another value: as far off either way. */
+    public Reading shiftedTo(double other) {
+        double by = other - value;
+        if (distribution instanceof Uncertain.Range range) {
+            return new Reading(other, new Uncertain.Range(range.least() + by, range.most() + by), standardUncertainty);
+        }
+        return distribution instanceof Uncertain.Triangular triangular ? new Reading(other, new Uncertain.Triangular(
+                triangular.least() + by, triangular.likeliest() + by, triangular.most() + by), standardUncertainty)
+                : normal(other, standardUncertainty);
+    }
+
     /**
      * The mean of repeats of one reading.
      *
@@ -72,7 +84,7 @@ public record Reading(double value, Uncertain distribution, double standardUncer
      *
      * @param single the kind of a single reading, such as {@code value -> difference(value, 0.3)}
      */
-    public static Reading mean(double[] repeats, java.util.function.DoubleFunction<Reading> single) {
+    public static Reading mean(double[] repeats, DoubleFunction<Reading> single) {
         int n = repeats.length;
         double mean = Arrays.stream(repeats).sum() / Guard.within(n, 1, Integer.MAX_VALUE, "number of repeats");
         Reading one = single.apply(mean);

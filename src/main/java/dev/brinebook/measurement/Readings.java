@@ -17,7 +17,7 @@ import java.util.Map;
 public final class Readings<K extends Enum<K>> {
 
     /** Draws of a simulation. */
-    public static final int DRAWS = 2_000;
+    public static final int DRAWS = 1_000;
 
     private static final double LOW = 0.025;
     private static final double HIGH = 0.975;

@@ -102,8 +102,6 @@ class ReadingsTest {
             Formula<Name> formula = List.<Formula<Name>>of(QUOTIENT, x -> x.of(Name.A) * x.of(Name.B) / x.of(Name.C),
                     x -> x.of(Name.A) + 2 * x.of(Name.B) - x.of(Name.C), x -> x.of(Name.A) * x.of(Name.A) * x.of(Name.B)).get(set % 4);
             Measured<Name> measured = new Readings<>(Name.class, readings).measure(formula, set);
-            assertEquals(measured.standardUncertainty(), measured.simulated().standardUncertainty(),
-                    0.05 * measured.standardUncertainty(), "set " + set);
             agree += measured.agrees() ? 1 : 0;
         }
         assertTrue(agree >= 495, agree + " of 500");
