@@ -22,10 +22,12 @@ import java.util.Optional;
  * @param resinByRun new resin that would take up what the run took up, L
  * @param resin by all of these, L
  * @param capacityLeft share of the capacity of new resin with the salt really given
+ * @param outletHard whether the outlet is so hard that raw water cannot be told from it
+ * @param carriesResinOut whether the drain flow carries beads out of the tank, however high it is
  */
 public record FieldResults(Map<FieldQuantity, Measured<ReadingCode>> measured, Optional<Witnesses> salt,
         Optional<Witnesses> resinInTank, Optional<Measured<ReadingCode>> resinByRun, Optional<Witnesses> resin,
-        Optional<Measured<ReadingCode>> capacityLeft) {
+        Optional<Measured<ReadingCode>> capacityLeft, boolean outletHard, boolean carriesResinOut) {
 
     private static final List<FieldQuantity> SALT = List.of(FieldQuantity.SALT_BY_REFILL, FieldQuantity.SALT_BY_DRAW,
             FieldQuantity.SALT_BY_BOOKS);
@@ -74,7 +76,9 @@ public record FieldResults(Map<FieldQuantity, Measured<ReadingCode>> measured, O
         List<Witnesses.Answer> answers = new ArrayList<>(RESIN.stream().filter(measured::containsKey)
                 .map(quantity -> new Witnesses.Answer(quantity, measured.get(quantity), quantity.formula(setup))).toList());
         runResin.ifPresent(run -> answers.add(new Witnesses.Answer(capacityQuantity(measured), run, byRun.get())));
-        return new FieldResults(measured, salt, inTank, runResin, Witnesses.of(answers, readings, next + 4), left);
+        return new FieldResults(measured, salt, inTank, runResin, Witnesses.of(answers, readings, next + 4), left,
+                readings.has(List.of(ReadingCode.RAW_HARDNESS, ReadingCode.OUTLET_HARDNESS)) && !rawIsFarAbove(readings),
+                readings.has(FieldQuantity.LIFT.needs()) && !measured.containsKey(FieldQuantity.LIFT));
     }
 
     /** Whether the readings as they are let a quantity be calculated at all. */
