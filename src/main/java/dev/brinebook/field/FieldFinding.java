@@ -31,6 +31,8 @@ public enum FieldFinding implements Localizable {
     DOSE_ABOVE_SETTING, DOSE_BELOW_SETTING,
     /** Less than {@link BreakthroughRun#WORN_SHARE} of the capacity of new resin. */
     CAPACITY_LOST,
+    /** Less than new resin would take up, by more than the readings may be off. */
+    CAPACITY_REDUCED,
     RESIN_MISSING, RESIN_ABOVE_NAMEPLATE, METER_COUNTS_TOO_LITTLE, METER_COUNTS_TOO_MUCH, BACKWASH_LOSES_RESIN, BACKWASH_WEAK,
     PRESSURE_LOSS_HIGH,
     /** Less room above the bed than half its depth. */
@@ -103,8 +105,12 @@ public enum FieldFinding implements Localizable {
     }
 
     private static void addResin(FieldResults results, BiConsumer<FieldFinding, Double> add) {
-        results.capacityLeft().ifPresent(left -> addIf(left.value() < BreakthroughRun.WORN_SHARE, CAPACITY_LOST,
-                left.deviation(1, 0), add));
+        results.capacityLeft().ifPresent(left -> {
+            double z = left.deviation(1, 0);
+            boolean lost = left.value() < BreakthroughRun.WORN_SHARE;
+            addIf(lost, CAPACITY_LOST, z, add);
+            addIf(!lost && z < -CONTRADICTS, CAPACITY_REDUCED, z, add);
+        });
         Optional<Measured<ReadingCode>> tank = results.of(FieldQuantity.RESIN_BY_GEOMETRY);
         Optional<Measured<ReadingCode>> plate = results.of(FieldQuantity.RESIN_BY_NAMEPLATE);
         if (tank.isPresent() && plate.isPresent()) {
@@ -123,7 +129,8 @@ public enum FieldFinding implements Localizable {
         Optional<Measured<ReadingCode>> room = results.of(FieldQuantity.FREEBOARD_SHARE);
         boolean loses = lift.isPresent() && room.isPresent() && lift.get().value() > room.get().value();
         addIf(loses || results.carriesResinOut(), BACKWASH_LOSES_RESIN, loses ? z(lift.get(), room.get()) : Double.NaN, add);
-        lift.ifPresent(share -> addIf(share.value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE, BACKWASH_WEAK, Double.NaN, add));
+        addIf(results.liftsNothing() || lift.isPresent() && lift.get().value() < BackwashEffect.ASSUMED_WEAK_EXPANSION_SHARE,
+                BACKWASH_WEAK, Double.NaN, add);
         results.of(FieldQuantity.PRESSURE_LOSS).ifPresent(loss -> addIf(loss.value() > MOST_LOSS_KILOPASCALS, PRESSURE_LOSS_HIGH,
                 loss.deviation(MOST_LOSS_KILOPASCALS, 0), add));
     }

@@ -5,6 +5,7 @@ import dev.brinebook.measurement.Formula;
 import dev.brinebook.measurement.Measured;
 import dev.brinebook.measurement.Reading;
 import dev.brinebook.measurement.Readings;
+import dev.brinebook.resin.Backwash;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
 import java.util.ArrayList;
@@ -24,10 +25,12 @@ import java.util.Optional;
  * @param capacityLeft share of the capacity of new resin with the salt really given
  * @param outletHard whether the outlet is so hard that raw water cannot be told from it
  * @param carriesResinOut whether the drain flow carries beads out of the tank, however high it is
+ * @param liftsNothing whether the drain flow leaves the bed settled
  */
 public record FieldResults(Map<FieldQuantity, Measured<ReadingCode>> measured, Optional<Witnesses> salt,
         Optional<Witnesses> resinInTank, Optional<Measured<ReadingCode>> resinByRun, Optional<Witnesses> resin,
-        Optional<Measured<ReadingCode>> capacityLeft, boolean outletHard, boolean carriesResinOut) {
+        Optional<Measured<ReadingCode>> capacityLeft, boolean outletHard, boolean carriesResinOut,
+        boolean liftsNothing) {
 
     private static final List<FieldQuantity> SALT = List.of(FieldQuantity.SALT_BY_REFILL, FieldQuantity.SALT_BY_DRAW,
             FieldQuantity.SALT_BY_BOOKS);
@@ -73,25 +76,29 @@ public record FieldResults(Map<FieldQuantity, Measured<ReadingCode>> measured, O
         Optional<Measured<ReadingCode>> left = capacity.isEmpty() || dose.isEmpty() || resinFormula.isEmpty() ? Optional.empty()
                 : left(setup.salt(), dose.get(), resinFormula.get(), capacity.get(), readings).map(formula ->
                 readings.measure(formula, next + 3));
+        boolean hasLift = readings.has(FieldQuantity.LIFT.needs());
         List<Witnesses.Answer> answers = new ArrayList<>(RESIN.stream().filter(measured::containsKey)
                 .map(quantity -> new Witnesses.Answer(quantity, measured.get(quantity), quantity.formula(setup))).toList());
         runResin.ifPresent(run -> answers.add(new Witnesses.Answer(capacityQuantity(measured), run, byRun.get())));
         return new FieldResults(measured, salt, inTank, runResin, Witnesses.of(answers, readings, next + 4), left,
                 readings.has(List.of(ReadingCode.RAW_HARDNESS, ReadingCode.OUTLET_HARDNESS)) && !rawIsFarAbove(readings),
-                readings.has(FieldQuantity.LIFT.needs()) && !measured.containsKey(FieldQuantity.LIFT));
+                hasLift && lift(readings, setup) >= Backwash.MAX_EXPANSION_SHARE, hasLift && lift(readings, setup) == 0);
     }
 
     /** Whether the readings as they are let a quantity be calculated at all. */
     private static boolean isDefined(FieldQuantity quantity, Readings<ReadingCode> readings, FieldSetup setup) {
         return switch (quantity) {
             case RAW_SHARE -> rawIsFarAbove(readings);
-            case LIFT -> BedLift.expansionShare(FieldQuantity.DRAIN_FLOW.of(code -> readings.get(code).value(), setup),
-                    readings.get(ReadingCode.TANK_DIAMETER).value(), readings.get(ReadingCode.WATER_TEMPERATURE).value()).exists();
+            case LIFT -> lift(readings, setup) > 0 && lift(readings, setup) < Backwash.MAX_EXPANSION_SHARE;
             case CAPACITY -> rawIsFarAbove(readings)
                     && !readings.has(FieldQuantity.CAPACITY_BY_CHECKED_METER.needs());
             case CAPACITY_BY_CHECKED_METER -> rawIsFarAbove(readings);
             default -> true;
         };
+    }
+
+    private static double lift(Readings<ReadingCode> readings, FieldSetup setup) {
+        return FieldQuantity.LIFT.of(code -> readings.get(code).value(), setup);
     }
 
     private static boolean rawIsFarAbove(Readings<ReadingCode> readings) {

@@ -16,17 +16,12 @@ import java.util.Optional;
 public final class InstallationCheck {
 
     /** What was seen of a sign. */
-    public enum Seen implements Localizable {
+    public enum Seen {
         YES, NO, NOT_CHECKED;
 
         /** What was seen, if somebody looked. */
         public static Seen of(Optional<Boolean> seen) {
             return seen.map(yes -> yes ? YES : NO).orElse(NOT_CHECKED);
-        }
-
-        @Override
-        public String textId() {
-            return Localizable.idOf("seen", this);
         }
     }
 
@@ -46,14 +41,21 @@ public final class InstallationCheck {
             return Localizable.idOf("installationSign", this);
         }
 
-        /** What an answer means: {@code installationMeaning.saltTankYes} and so on. */
-        public Localizable meaning(Seen seen) {
-            String name = Localizable.idOf("installationMeaning", this) + switch (seen) {
-                case YES -> "Yes";
-                case NO -> "No";
-                case NOT_CHECKED -> "NotChecked";
-            };
-            return () -> name;
+        /** What an answer means. */
+        public Meaning meaning(Seen seen) {
+            return Meaning.valueOf(name() + "_" + seen.name());
+        }
+    }
+
+    /** What each answer to each question means. */
+    public enum Meaning implements Localizable {
+        SALT_TANK_YES, SALT_TANK_NO, SALT_TANK_NOT_CHECKED, DRAIN_LINE_YES, DRAIN_LINE_NO, DRAIN_LINE_NOT_CHECKED,
+        SOFTER_OUTLET_YES, SOFTER_OUTLET_NO, SOFTER_OUTLET_NOT_CHECKED, VALVE_COMES_OFF_YES, VALVE_COMES_OFF_NO,
+        VALVE_COMES_OFF_NOT_CHECKED;
+
+        @Override
+        public String textId() {
+            return Localizable.idOf("installationMeaning", this);
         }
     }
 

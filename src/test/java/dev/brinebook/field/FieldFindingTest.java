@@ -49,6 +49,7 @@ class FieldFindingTest {
             "FREEBOARD, 1.8, RESIN_MISSING",
             "NAMEPLATE_RESIN, 0.6, RESIN_ABOVE_NAMEPLATE",
             "RUN_VOLUME, 0.5, CAPACITY_LOST",
+            "RUN_VOLUME, 0.82, CAPACITY_REDUCED",
             "PRESSURE_DROP, 3, PRESSURE_LOSS_HIGH"})
     void findsWhatContradicts(ReadingCode reading, double factor, FieldFinding expected) {
         assertFalse(found(FieldResultsTest.invented()).containsKey(expected));
