@@ -27,7 +27,7 @@ public record BrineTankRequest(
         @Property(value = "How far that share may be off either way.", min = 0.001, max = 0.15, example = "0.04",
                 fallback = "0.045 of rock salt, 0.07 of others") BigDecimal voidSharePlusMinus,
         @Property(value = "How far width and levels may each be off either way.", min = ResinTankRequest.LEAST_METRES, max = 0.015,
-                unit = "m", fallback = "0.25 in") LengthQuantity levelPlusMinus) implements Checked {
+                unit = "m", byDefault = 0.25, defaultUnit = "in") LengthQuantity levelPlusMinus) implements Checked {
 
     /** Kinds of salt by their voids. */
     public enum SaltForm {

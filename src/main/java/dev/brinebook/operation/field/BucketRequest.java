@@ -25,7 +25,7 @@ public record BucketRequest(
                 max = BucketRequest.MAX_LITRES, unit = "L", fallback = "by the size of the bucket: 0.15 gal of 5 gal")
         VolumeQuantity volumePlusMinus,
         @Property(value = "How far start and stop may each be off either way: at most a quarter of the time.", min = 0, aboveMin = true,
-                max = BucketRequest.MAX_SECONDS, unit = "s", example = "0.5", fallback = "0.3") BigDecimal secondsPlusMinus)
+                max = BucketRequest.MAX_SECONDS, unit = "s", example = "0.5", byDefault = 0.3) BigDecimal secondsPlusMinus)
         implements Checked {
 
     static final double MIN_LITRES = 0.2;

@@ -17,8 +17,8 @@ public record FieldFindingLine(
         @Property(value = "The contradiction and what it means, in sentences.", example = "\"The draw takes less brine than the refill "
                 + "makes. Check injector, screen and drain.\"") Message message,
         @Basis(formula = "formula.field.deviation", source = "GUM")
-        @Property(value = "How far the two numbers lie apart, in standard uncertainties.", optional = "if no two numbers are compared",
-                example = "-3.1") BigDecimal deviation) {
+        @Property(value = "How far the two numbers lie apart, in standard uncertainties.", unit = "standard uncertainties",
+                optional = "if no two numbers are compared", example = "-3.1") BigDecimal deviation) {
 
     static FieldFindingLine of(FieldFinding finding, OptionalDouble deviation, AnswerUnits units) {
         return new FieldFindingLine(finding, units.saying(finding), deviation.isPresent() ? Rounding.answer(deviation.getAsDouble())

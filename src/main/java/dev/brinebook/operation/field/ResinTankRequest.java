@@ -31,7 +31,7 @@ public record ResinTankRequest(
                 max = ResinTankRequest.MOST_DIAMETER_METRES, unit = "m",
                 fallback = "0.1 in of an inner diameter, 0.2 in of an outer one") LengthQuantity diameterPlusMinus,
         @Property(value = "How far height and freeboard may each be off either way.", min = ResinTankRequest.LEAST_METRES,
-                max = ResinTankRequest.MOST_DEPTH_METRES, unit = "m", fallback = "0.5 in") LengthQuantity depthPlusMinus)
+                max = ResinTankRequest.MOST_DEPTH_METRES, unit = "m", byDefault = 0.5, defaultUnit = "in") LengthQuantity depthPlusMinus)
         implements Checked {
 
     static final double MIN_DIAMETER_METRES = 0.15;
