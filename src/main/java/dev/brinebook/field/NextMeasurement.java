@@ -20,7 +20,7 @@ public enum NextMeasurement implements Localizable {
     private static final double ASSUMED_LEAST_GAIN = -StrictMath.log(0.95);
 
     /** Spread below which a question is answered well enough for any advice. */
-    private static final double ASSUMED_ENOUGH_SPREAD = 0.02;
+    public static final double ASSUMED_ENOUGH_SPREAD = 0.02;
     /** Part of the variance of a reading that a better instrument takes away. */
     private static final double ASSUMED_IMPROVEMENT = 0.95;
 

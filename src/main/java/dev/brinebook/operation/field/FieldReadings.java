@@ -76,8 +76,12 @@ final class FieldReadings {
         addBucket("/brineDraw", request.brineDraw(), ReadingCode.BRINE_DRAW_VOLUME, ReadingCode.BRINE_DRAW_SECONDS);
         addBucket("/serviceFlow", request.serviceFlow(), ReadingCode.SERVICE_VOLUME, ReadingCode.SERVICE_SECONDS);
         if (request.brineDraw() != null) {
-            boolean water = request.brineDrawLiquid() == FieldMeasurementsRequest.DrawnLiquid.WATER;
+            boolean water = explanation.resolve("/brineDrawLiquid", request.brineDrawLiquid(),
+                    FieldMeasurementsRequest.DrawnLiquid.BRINE, OWN) == FieldMeasurementsRequest.DrawnLiquid.WATER;
             double factor = BucketFlow.ASSUMED_WATER_FOR_BRINE;
+            if (water) {
+                explanation.assume(Resolved.of("waterForBrine", factor, null).byDefault(OWN));
+            }
             readings.put(ReadingCode.WATER_FOR_BRINE, water ? Reading.within(factor, Instrument.BRINE_BY_WATER.halfWidth(factor))
                     : Reading.within(1, EXACT));
         }
@@ -145,6 +149,9 @@ final class FieldReadings {
         readings.put(ReadingCode.WATER_TEMPERATURE, Reading.within(celsius, Instrument.THERMOMETER.halfWidth(1)));
         if (tank != null) {
             double diameter = tank.diameterMetres();
+            if (tank.innerDiameter() == null) {
+                explanation.assume(Resolved.of("tankWalls", units.length(ResinTankRequest.ASSUMED_WALLS_METRES)).byDefault(OWN));
+            }
             readings.put(ReadingCode.TANK_DIAMETER, Reading.within(diameter, off(tank.diameterPlusMinus(), "/resinTank/diameterPlusMinus",
                     tank.diameterBy(), diameter, units::length)));
             double depth = off(tank.depthPlusMinus(), "/resinTank/depthPlusMinus", Instrument.DIP_ROD, 1, units::length);
@@ -181,8 +188,10 @@ final class FieldReadings {
         if (tank == null) {
             return;
         }
-        BrineTankRequest.SaltForm form = explanation.resolve("/brineTank/saltForm", tank.saltForm(), BrineTankRequest.SaltForm.PELLETS,
-                OWN);
+        explanation.resolve("/brineTank/shape", tank.shape(), BrineTankShape.ROUND, OWN);
+        boolean bothGiven = tank.voidShare() != null && tank.voidSharePlusMinus() != null;
+        BrineTankRequest.SaltForm form = bothGiven ? BrineTankRequest.SaltForm.PELLETS
+                : explanation.resolve("/brineTank/saltForm", tank.saltForm(), BrineTankRequest.SaltForm.PELLETS, OWN);
         double off = off(tank.levelPlusMinus(), "/brineTank/levelPlusMinus", Instrument.TAPE_IN_BRINE_TANK, 1, units::length);
         readings.put(ReadingCode.BRINE_TANK_WIDTH, Reading.within(tank.width().inBase(), off));
         readings.put(ReadingCode.BRINE_LEVEL_FALL, Reading.difference(tank.levelBefore().inBase() - tank.levelAfter().inBase(), off));

@@ -12,10 +12,12 @@ import dev.brinebook.caution.Caution;
 import dev.brinebook.field.FieldFinding;
 import dev.brinebook.field.FieldKnown;
 import dev.brinebook.field.FieldQuantity;
+import dev.brinebook.field.FieldQuestion;
 import dev.brinebook.field.FieldResults;
 import dev.brinebook.field.FieldSetup;
 import dev.brinebook.field.NextMeasurement;
 import dev.brinebook.field.ReadingCode;
+import dev.brinebook.field.SaltDissolving;
 import dev.brinebook.field.Witnesses;
 import dev.brinebook.measurement.Measured;
 import dev.brinebook.measurement.Reading;
@@ -61,6 +63,7 @@ public final class ReduceFieldMeasurements {
                 request.brine() != null));
         List<NextMeasurement.Advice> next = NextMeasurement.of(results);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
+        assumeMethod(units, explanation);
         Reading voids = readings.get(ReadingCode.VOID_SHARE);
         return new FieldMeasurementsAnswer(summary(results, found, next, units), FieldFlows.of(results, units),
                 FieldSalt.of(results, units), FieldBrine.of(results, voids == null
@@ -69,6 +72,14 @@ public final class ReduceFieldMeasurements {
                 finding.getValue(), units)).toList(), next.stream().map(advice -> NextMeasurementLine.of(advice, units)).toList(),
                 MeasuredSoftener.of(request, results, units), MeasuredSoftener.site(request.site(), results, found.keySet()),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+    }
+
+    /** What no property of the request sets. */
+    private static void assumeMethod(AnswerUnits units, Explanation explanation) {
+        explanation.assume(Resolved.of("saltPieces", units.length(SaltDissolving.ASSUMED_PIECE_METRES)).byDefault(OWN));
+        explanation.assume(Resolved.of("uncertaintyOfTheUnknown", 100 * FieldQuestion.ASSUMED_UNKNOWN_SPREAD, "%").byDefault(OWN));
+        explanation.assume(Resolved.of("uncertaintyThatIsEnough", 100 * NextMeasurement.ASSUMED_ENOUGH_SPREAD, "%").byDefault(OWN));
+        explanation.assume(Resolved.of("agreementOfSimulation", 100 * Measured.ASSUMED_AGREEMENT_SHARE, "%").byDefault(OWN));
     }
 
     /** Salt of a regeneration by the setting, kg, as far as it is given. */
