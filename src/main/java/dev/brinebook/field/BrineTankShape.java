@@ -25,8 +25,8 @@ public enum BrineTankShape {
      *
      * <pre>V = 1000 A ε h s</pre>
      *
-     * <p>V litres; A inner area at the wet height, m², of a width in m; ε share of voids, 1 in open water; h fall of the level, m; s factor
-     * for salt that slumps, 1 where it stands.
+     * <p>V litres; A inner area at the wet height, m², of a width in m; ε share of voids, 1 in open water; h fall of the level, m;
+     * s factor for salt that slumps, 1 where it stands.
      * Validity: the same width over the whole fall; the brine well is counted as salt.
      * Source: by geometry.
      * Deviation: none.

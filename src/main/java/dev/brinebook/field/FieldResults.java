@@ -32,6 +32,8 @@ public record FieldResults(Map<FieldQuantity, Measured<ReadingCode>> measured, O
         Optional<Measured<ReadingCode>> capacityLeft, boolean outletHard, boolean carriesResinOut,
         boolean liftsNothing) {
 
+    /** Below any dose of the table, for a litre of resin: what a draw of a hardly known dose is taken as. */
+    private static final double LEAST_SALT_KILOGRAMS = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE / 1000;
     private static final List<FieldQuantity> SALT = List.of(FieldQuantity.SALT_BY_REFILL, FieldQuantity.SALT_BY_DRAW,
             FieldQuantity.SALT_BY_BOOKS);
     private static final List<FieldQuantity> RESIN = List.of(FieldQuantity.RESIN_BY_GEOMETRY, FieldQuantity.RESIN_BY_NAMEPLATE);
@@ -133,7 +135,4 @@ public record FieldResults(Map<FieldQuantity, Measured<ReadingCode>> measured, O
                         / BreakthroughRun.tableGrams(salt, Math.max(LEAST_SALT_KILOGRAMS, dose.value(x)), resin.value(x)))
                 : Optional.empty();
     }
-
-    /** Below any dose of the table, for a litre of resin: what a draw of a hardly known dose is taken as. */
-    private static final double LEAST_SALT_KILOGRAMS = CapacityTable.MIN_SALT_DOSE_GRAMS_PER_LITRE / 1000;
 }

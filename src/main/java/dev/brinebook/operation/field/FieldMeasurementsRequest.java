@@ -21,8 +21,8 @@ import java.math.BigDecimal;
 
 @SchemaDescription("Readings taken at a softener, as many as there are. Each may be off by a stated amount, or by that of its usual "
         + "instrument.")
-@Alternatives(value = {"drain", "refill", "brineDraw", "serviceFlow", "meterCheck", "resinTank", "brineTank", "brine", "pressure", "hardness",
-        "books", "softener"}, required = true, several = true)
+@Alternatives(value = {"drain", "refill", "brineDraw", "serviceFlow", "meterCheck", "resinTank", "brineTank", "brine", "pressure",
+        "hardness", "books", "softener"}, required = true, several = true)
 public record FieldMeasurementsRequest(
         @Property("Flow at the end of the drain line in backwash, after a minute.") BucketRequest drain,
         @Property("Flow of the brine refill, caught from the brine line.") BucketRequest refill,

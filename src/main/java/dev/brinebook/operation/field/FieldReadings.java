@@ -31,6 +31,9 @@ final class FieldReadings {
 
     private static final String OWN = "OWN-ASSUMPTION";
     private static final double SECONDS_PER_MINUTE = 60;
+    private static final double USUAL_BAG_POUNDS = 40;
+    /** Far below anything that is read. */
+    private static final double EXACT = 1e-9;
 
     private final Map<ReadingCode, Reading> readings = new EnumMap<>(ReadingCode.class);
     private final FieldMeasurementsRequest request;
@@ -92,9 +95,6 @@ final class FieldReadings {
             assumeOff("refillMinutesPlusMinus", Resolved.of("refillMinutesPlusMinus", 2, "s"), Instrument.VALVE_TIMER);
         }
     }
-
-    /** Far below anything that is read. */
-    private static final double EXACT = 1e-9;
 
     private BigDecimal refillMinutes() {
         SoftenerRequest softener = request.softener();
@@ -235,8 +235,6 @@ final class FieldReadings {
             readings.put(ReadingCode.REGENERATIONS, Reading.difference(books.regenerations(), 1 / 2.0));
         }
     }
-
-    private static final double USUAL_BAG_POUNDS = 40;
 
     private void addPressure() {
         PressureTestRequest test = request.pressure();
