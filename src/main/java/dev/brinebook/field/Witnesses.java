@@ -21,6 +21,10 @@ import java.util.Optional;
 public record Witnesses(List<FieldQuantity> quantities, Combination combination, Optional<Formula<ReadingCode>> formula,
         Optional<Measured<ReadingCode>> mean) {
 
+    public Witnesses {
+        quantities = List.copyOf(quantities);
+    }
+
     /** One answer. */
     record Answer(FieldQuantity quantity, Measured<ReadingCode> measured, Formula<ReadingCode> formula) {
     }
