@@ -10,6 +10,8 @@ import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
 import dev.brinebook.operation.comparison.CompareCases;
 import dev.brinebook.operation.cycle.DesignCycle;
+import dev.brinebook.operation.field.CheckInstallation;
+import dev.brinebook.operation.field.ReduceFieldMeasurements;
 import dev.brinebook.operation.household.EstimatePeakFlow;
 import dev.brinebook.operation.household.ReadMeter;
 import dev.brinebook.operation.payback.CompareAlternatives;
@@ -44,7 +46,8 @@ public final class Main {
             SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
-            ReviewSettings.OPERATION, BacktestSettings.OPERATION, Assess.OPERATION);
+            ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
+            CheckInstallation.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),

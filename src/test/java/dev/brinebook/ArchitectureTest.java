@@ -55,7 +55,7 @@ class ArchitectureTest {
             docs
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
-            operation.household operation.water operation.comparison
+            operation.household operation.water operation.comparison operation.field
             sheet
             answer.verdict answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
@@ -67,11 +67,13 @@ class ArchitectureTest {
             assessment
             verdict
             payback
+            field
             softener
             regeneration
             resin household
             water.report
             water.chemistry
+            measurement
             water randomness
             model
             caution quantity source
