@@ -2,6 +2,7 @@
 package dev.brinebook.water.chemistry;
 
 import dev.brinebook.quantity.MolarMass;
+import dev.brinebook.text.ListedOnce;
 import java.util.Arrays;
 import java.util.List;
 
@@ -11,6 +12,7 @@ import java.util.List;
  * <p>Conductivities in infinite dilution are those of [SM2510], from memory; an ion that it does not list has none here, as it is
  * rare in drinking water.
  */
+@ListedOnce("An ion that a balance of charges counts.")
 public enum Ion {
     CALCIUM("Ca", 2, 59.5),
     MAGNESIUM("Mg", 2, 53.1),

@@ -2,6 +2,7 @@
 package dev.brinebook.water.report;
 
 import dev.brinebook.source.Table;
+import dev.brinebook.text.ListedOnce;
 import dev.brinebook.text.Localizable;
 import dev.brinebook.water.chemistry.Ion;
 import java.util.Arrays;
@@ -15,6 +16,7 @@ import java.util.Optional;
  *
  * <p>Usual and highest values are those of the table, from [HEM-2254] and [CP-WATER-TESTS].
  */
+@ListedOnce("What a water report states.")
 public enum Parameter implements Localizable {
     /** mg/L as CaCO3, as are both alkalinities. */
     HARDNESS,

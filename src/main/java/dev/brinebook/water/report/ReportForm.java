@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.water.report;
 
+import dev.brinebook.text.ListedOnce;
+
 /** As what a value is printed: nitrate as itself or as the nitrogen in it, calcium as itself or as the carbonate that it would make. */
+@ListedOnce("As what a result is printed.")
 public enum ReportForm {
     ITSELF,
     AS_NITROGEN,

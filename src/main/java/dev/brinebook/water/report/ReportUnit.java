@@ -6,8 +6,10 @@ import dev.brinebook.quantity.Factor;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.TemperatureUnit;
 import dev.brinebook.quantity.Unit;
+import dev.brinebook.text.ListedOnce;
 
 /** The units that water reports print. Those of one {@link Kind} have one base unit. */
+@ListedOnce("The unit of a result in a water report.")
 public enum ReportUnit implements Unit {
     MG_PER_L(Kind.MASS, ConcentrationUnit.MG_PER_L),
     UG_PER_L(Kind.MASS, ConcentrationUnit.UG_PER_L),
