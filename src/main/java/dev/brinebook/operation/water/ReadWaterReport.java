@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.water;
 
+import dev.brinebook.api.BodyForm;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.ModelVersion;
 import dev.brinebook.api.Operation;
+import dev.brinebook.api.Operation.QueryParameter;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -21,6 +23,8 @@ import dev.brinebook.water.report.Estimate;
 import dev.brinebook.water.report.Guideline;
 import dev.brinebook.water.report.Guideline.Authority;
 import dev.brinebook.water.report.MetalForm;
+import dev.brinebook.water.report.MetalForm.AfterStanding;
+import dev.brinebook.water.report.MetalForm.AtTap;
 import dev.brinebook.water.report.NextTest;
 import dev.brinebook.water.report.Parameter;
 import dev.brinebook.water.report.PrintedResult.Tap;
@@ -40,6 +44,25 @@ import java.util.OptionalDouble;
 /** A water report in one unit system, checked, with what it means and which test to order next. */
 public final class ReadWaterReport {
 
+    private static final BodyForm<ReportFileRequest, WaterReportAnswer> CSV = new BodyForm<>("text/csv",
+            "Results as CSV (RFC 4180) in UTF-8 without byte order mark: a header with parameter and any of the other properties of a "
+                    + "result, then one row per result, at most " + WaterReportRequest.MAX_RESULTS + ". Cells are written as in JSON, "
+                    + "without the quotes of texts. An empty cell is a property that is not given. An error names line and column.",
+            "parameter,value,unit,form,qualifier,method\r\nhardness,18.5,gpg,,,drops\r\nnitrate,5.2,mg/L,asNitrogen,,laboratory\r\n"
+                    + "iron,0.05,mg/L,,below,laboratory\r\n",
+            ReportFileRequest.class, List.of(
+            QueryParameter.text("supply", "/supply", "Source of the water: one of " + ReportFile.names(Supply.class) + ".", false,
+                    "privateWell"),
+            QueryParameter.text("atTap", "/appearance/atTap", "What the water looks like at the tap: one of "
+                    + ReportFile.names(AtTap.class) + ".", false, "clear"),
+            QueryParameter.text("afterStanding", "/appearance/afterStanding", "What it looks like after standing in a glass for a day: "
+                    + "one of " + ReportFile.names(AfterStanding.class) + ".", false, "redGrains"),
+            QueryParameter.number("naturalSodium", "/naturalSodium/value", "mg/L", "Sodium of the raw water, from neighbours or an older "
+                    + "report.", false, "11.5"),
+            QueryParameter.text("country", "/country", "Country: one of " + ReportFile.names(Country.class) + ".", false, "germany"),
+            QueryParameter.text("units", "/units", "The units of the answer: us or metric.", false, "us")),
+            (text, settings) -> answer(ReportFile.read(text, settings)));
+
     public static final Operation<WaterReportRequest, WaterReportAnswer> OPERATION = new Operation<>("readWaterReport",
             "/v1/water-report", "Read and check a water report",
             "Choose this when somebody holds a water report: a laboratory sheet, a strip, a drop test, a meter. It takes any parameter in "
@@ -47,9 +70,10 @@ public final class ReadWaterReport {
                     + "reports of one water at once. It converts all to one unit system, checks charges, conductivity, dissolved solids "
                     + "and pairs that cannot both be right, names slips that would repair the report, recognises a softened sample, joins "
                     + "tests of hardness by their uncertainty, compares with public guideline values, and ranks the tests to order next "
-                    + "by how likely they change the advice. It returns the water to send to every other operation. If only a hardness "
-                    + "in another unit is wanted, use convertHardness.",
-            WaterReportRequest.class, WaterReportAnswer.class, ReadWaterReport::answer, List.of(), List.of("well-family", "apartment"));
+                    + "by how likely they change the advice. Results can also be sent as text/csv. It returns the water to send to every "
+                    + "other operation. If only a hardness in another unit is wanted, use convertHardness.",
+            WaterReportRequest.class, WaterReportAnswer.class, ReadWaterReport::answer, List.of(),
+            List.of("well-family", "apartment")).taking(CSV);
 
     private ReadWaterReport() {
     }
