@@ -98,6 +98,7 @@ class ArchitectureTest {
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "request.softener", List.of("com.github.benmanes.caffeine.cache"),
             "operation.household", List.of("org.apache.commons.csv", "java.io"),
+            "operation.water", List.of("org.apache.commons.csv", "java.io"),
             "operation.regeneration", List.of("net.fortuna.ical4j..", "de.siegmar.fastcsv..", "java.io", "java.nio..", "java.security"),
             "operation.assessment", List.of("java.nio.charset"));
 

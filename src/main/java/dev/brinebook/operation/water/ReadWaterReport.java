@@ -100,7 +100,7 @@ public final class ReadWaterReport {
                 report.results().stream().map(ReportedValue::of).toList(), report.impossible().stream().map(ImpossibleValue::of).toList(),
                 BalanceAnswer.of(sample, units), slips(sample), ratios(sample),
                 Contradiction.of(sample).stream().map(pair -> new ContradictionAnswer(pair, Message.of(pair))).toList(),
-                SoftenedSampleAnswer.of(softened, units),
+                ReportNoteAnswer.of(request.lines()), SoftenedSampleAnswer.of(softened, units),
                 Saturation.of(sample).map(states -> SaturationAnswer.of(states, units)).orElse(List.of()),
                 MetalFormsAnswer.of(sample, seen, units), guidelines(sample, country), resin(sample),
                 next.stream().map(NextTestAnswer::of).toList(), explanation.cautions(), explanation.assumptions(), explanation.basis(),

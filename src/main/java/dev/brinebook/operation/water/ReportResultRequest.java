@@ -17,13 +17,16 @@ import dev.brinebook.water.report.ReportForm;
 import dev.brinebook.water.report.ReportUnit;
 import dev.brinebook.water.report.TestMethod;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 @SchemaDescription("One result of a report, as it is printed.")
 public record ReportResultRequest(
         @Property(value = "What was tested.", required = true, example = "\"nitrate\"") Parameter parameter,
-        @Property(value = "The printed number. Omit it for notDetected, present and absent. A value that no water has is reported in the "
-                + "answer.", min = -MAX_VALUE, max = MAX_VALUE, fallback = "0, where the qualifier stands for it", example = "5.2")
+        @Property(value = "The printed number. Omit it for notDetected, present, absent and invalid. A value that no water has is reported "
+                + "in the answer.", min = -MAX_VALUE, max = MAX_VALUE, fallback = "0, where the qualifier stands for it", example = "5.2")
         BigDecimal value,
         @Property(value = "The printed unit.", fallback = "the unit that the parameter is calculated with", example = "\"mg/L\"")
         ReportUnit unit,
@@ -39,10 +42,20 @@ public record ReportResultRequest(
         BigDecimal resolution,
         @Property(value = "Where the sample was taken.", defaultCode = "unknown", example = "\"raw\"") Tap tap,
         @Property(value = "Whether it was tested at the tap, at once.", defaultCode = "false", example = "false") Boolean onSite,
-        @Property(value = "Whether the water had stood in the pipe for hours.", defaultCode = "false", example = "false")
-        Boolean firstDraw) implements Checked {
+        @Property(value = "Whether the water had stood in the pipe for hours. Lead, copper and zinc are judged by such water, all else by "
+                + "flushed water.", defaultCode = "false", example = "false") Boolean firstDraw,
+        @Property(value = "Number of the report, where several are sent.", min = 1, max = MAX_REPORTS, defaultCode = "1", example = "2")
+        Integer report,
+        @Property(value = "Date of the sample.", fallback = "not known", example = "\"2026-03-01\"") LocalDate sampledOn,
+        @Property(value = "Hours from taking the sample to its test. Bacteria that are not found after more than 30 hours say nothing.",
+                min = 0, max = MAX_HOURS, unit = "hours", fallback = "in time", example = "26") BigDecimal hoursHeld)
+        implements Checked {
 
     static final double MAX_VALUE = 1_000_000;
+    static final int MAX_REPORTS = 20;
+    static final double MAX_HOURS = 100_000;
+    private static final Set<Qualifier> WITHOUT_NUMBER = Set.of(Qualifier.NOT_DETECTED, Qualifier.PRESENT, Qualifier.ABSENT,
+            Qualifier.INVALID);
 
     @Override
     public void check(Violations at) {
@@ -59,7 +72,7 @@ public record ReportResultRequest(
     }
 
     private boolean isWithoutNumber() {
-        return qualifier == Qualifier.NOT_DETECTED || qualifier == Qualifier.PRESENT || qualifier == Qualifier.ABSENT;
+        return qualifier != null && WITHOUT_NUMBER.contains(qualifier);
     }
 
     private ReportUnit usedUnit() {
@@ -74,6 +87,8 @@ public record ReportResultRequest(
                 qualifier == null ? Qualifier.EQUAL : qualifier),
                 new PrintedResult.Testing(used, uncertainty == null ? OptionalDouble.empty() : OptionalDouble.of(uncertainty.doubleValue()),
                         step),
-                new PrintedResult.Sampling(tap == null ? Tap.UNKNOWN : tap, Boolean.TRUE.equals(onSite), Boolean.TRUE.equals(firstDraw)));
+                new PrintedResult.Sampling(tap == null ? Tap.UNKNOWN : tap, Boolean.TRUE.equals(onSite), Boolean.TRUE.equals(firstDraw),
+                        new PrintedResult.Origin(report == null ? 1 : report, Optional.ofNullable(sampledOn), hoursHeld == null
+                                ? OptionalDouble.empty() : OptionalDouble.of(hoursHeld.doubleValue()))));
     }
 }

@@ -14,6 +14,8 @@ import dev.brinebook.water.report.ReportForm;
 import dev.brinebook.water.report.ReportUnit;
 import dev.brinebook.water.report.TestMethod;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -28,16 +30,22 @@ import java.util.regex.Pattern;
 record ReportRow(List<String> header, List<String> cells, Violations at) {
 
     /** A row that could not be read. */
-    static final ReportResultRequest EMPTY = new ReportResultRequest(null, null, null, null, null, null, null, null, null, null, null);
+    static final ReportResultRequest EMPTY = new ReportResultRequest(null, null, null, null, null, null, null, null, null, null, null, null,
+            null, null);
 
     /** As in JSON, of a length that a reader would still write. */
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,20}(\\.\\d{1,20})?([eE][+-]?\\d{1,2})?");
+    private static final Pattern WHOLE = Pattern.compile("-?\\d{1,9}");
+    /** Years of a date, as in JSON. */
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
     private static final Pattern HARMLESS = Pattern.compile("[\\w ,./°'<>-]{1,40}");
 
     ReportResultRequest toRequest() {
         return new ReportResultRequest(constant("parameter", Parameter.class), number("value"), constant("unit", ReportUnit.class),
                 constant("form", ReportForm.class), constant("qualifier", Qualifier.class), constant("method", TestMethod.class),
-                number("uncertainty"), number("resolution"), constant("tap", Tap.class), flag("onSite"), flag("firstDraw"));
+                number("uncertainty"), number("resolution"), constant("tap", Tap.class), flag("onSite"), flag("firstDraw"),
+                whole("report"), date("sampledOn"), number("hoursHeld"));
     }
 
     private <T> T read(String column, Function<String, T> reader) {
@@ -62,6 +70,25 @@ record ReportRow(List<String> header, List<String> cells, Violations at) {
     private BigDecimal number(String column) {
         return read(column, cell -> NUMBER.matcher(cell).matches() ? new BigDecimal(cell)
                 : refused(column, cell, Message.of("problem.waterReport.numberCell")));
+    }
+
+    private Integer whole(String column) {
+        return read(column, cell -> WHOLE.matcher(cell).matches() ? Integer.valueOf(cell)
+                : refused(column, cell, Message.of("problem.waterReport.wholeCell")));
+    }
+
+    private LocalDate date(String column) {
+        return read(column, cell -> {
+            try {
+                LocalDate date = LocalDate.parse(cell);
+                if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
+                    return date;
+                }
+            } catch (DateTimeParseException notADate) {
+                // reported below, together with a year out of range
+            }
+            return refused(column, cell, Message.of("problem.http.mustDate19002199"));
+        });
     }
 
     private Boolean flag(String column) {

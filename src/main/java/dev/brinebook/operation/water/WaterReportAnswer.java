@@ -12,6 +12,7 @@ import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.report.Contradiction;
 import dev.brinebook.water.report.RatioCheck;
+import dev.brinebook.water.report.ReportNote;
 import java.util.List;
 
 @SchemaDescription("A water report in one unit system, whether it can be true, what it means, and which test to order next.")
@@ -34,6 +35,7 @@ public record WaterReportAnswer(
         @Basis(formula = "formula.waterReport.ratios", source = "SM1030E")
         @Property(value = "Measured against calculated numbers.", eachOf = RatioCheck.class) List<RatioAnswer> ratios,
         @Property(value = "Results that cannot both be right.", eachOf = Contradiction.class) List<ContradictionAnswer> contradictions,
+        @Property(value = "What the sampling, or another report, says of results.", eachOf = ReportNote.class) List<ReportNoteAnswer> notes,
         @Basis(formula = "formula.waterReport.rawFromSodium", source = "CIAAW")
         @Property("Whether the sample was softened already.") SoftenedSampleAnswer sample,
         @Basis(formula = "formula.waterReport.saturation", source = "PLUMMER-BUSENBERG-1982")

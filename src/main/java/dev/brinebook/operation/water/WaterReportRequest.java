@@ -9,6 +9,7 @@ import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.household.Country;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterAnalysis.Supply;
+import dev.brinebook.water.report.PrintedResult;
 import dev.brinebook.water.report.WaterReport;
 import java.util.List;
 
@@ -26,7 +27,11 @@ public record WaterReportRequest(
 
     static final int MAX_RESULTS = 200;
 
+    List<PrintedResult> lines() {
+        return results.stream().map(ReportResultRequest::toDomain).toList();
+    }
+
     WaterReport report() {
-        return WaterReport.of(results.stream().map(ReportResultRequest::toDomain).toList());
+        return WaterReport.of(lines());
     }
 }

@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A test to order, how to sample for it, and what it would change.
@@ -87,6 +88,12 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
         }));
         return tests.stream().sorted(Comparator.comparingDouble(NextTest::changesShare).reversed()
                 .thenComparingInt(test -> test.order().costClass()).thenComparing(NextTest::parameter)).toList();
+    }
+
+    /** Hours within which a sample must be tested; empty where no test of the parameter is ever ordered. */
+    static OptionalDouble holdingHours(Parameter parameter) {
+        Ordering order = ORDERINGS.get(parameter);
+        return order == null ? OptionalDouble.empty() : OptionalDouble.of(order.hours());
     }
 
     /** The sample with the usual hardness of the supply where none was tested. */

@@ -2,7 +2,9 @@
 package dev.brinebook.water.report;
 
 import dev.brinebook.guard.Guard;
+import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -28,7 +30,9 @@ public record PrintedResult(Parameter parameter, Reading reading, Testing testin
         NOT_DETECTED,
         /** Bacteria: found or not found, without a count. */
         PRESENT,
-        ABSENT
+        ABSENT,
+        /** The laboratory calls the sample invalid: it says nothing. */
+        INVALID
     }
 
     /** Where a sample was taken. */
@@ -75,11 +79,30 @@ public record PrintedResult(Parameter parameter, Reading reading, Testing testin
      * @param tap before or after a softener
      * @param onSite whether it was tested at the tap, at once
      * @param firstDraw whether the water had stood in the pipe
+     * @param origin which report it is of, and when it was taken
      */
-    public record Sampling(Tap tap, boolean onSite, boolean firstDraw) {
+    public record Sampling(Tap tap, boolean onSite, boolean firstDraw, Origin origin) {
 
         public Sampling {
             Objects.requireNonNull(tap, "tap");
+            Objects.requireNonNull(origin, "origin");
+        }
+    }
+
+    /**
+     * Which report a result is of, and how old the sample was.
+     *
+     * @param report number of the report among several
+     * @param date day on which the sample was taken
+     * @param hoursHeld hours from taking the sample to its test
+     */
+    public record Origin(int report, Optional<LocalDate> date, OptionalDouble hoursHeld) {
+
+        /** The only report, of which nothing else is known. */
+        public static final Origin UNKNOWN = new Origin(1, Optional.empty(), OptionalDouble.empty());
+
+        public Origin {
+            hoursHeld.ifPresent(hours -> Guard.notNegative(hours, "hoursHeld"));
         }
     }
 
@@ -88,5 +111,18 @@ public record PrintedResult(Parameter parameter, Reading reading, Testing testin
         Objects.requireNonNull(reading, "reading");
         Objects.requireNonNull(testing, "testing");
         Objects.requireNonNull(sampling, "sampling");
+    }
+
+    /** Whether the sample was tested later than its method allows; one tested at the tap was not. */
+    boolean isTestedLate() {
+        OptionalDouble most = NextTest.holdingHours(parameter);
+        return !sampling.onSite() && most.isPresent() && sampling.origin().hoursHeld().orElse(0) > most.getAsDouble();
+    }
+
+    /** Whether it says nothing: called invalid, or bacteria that were not found in a sample that is too old to keep them. */
+    boolean isInvalid() {
+        boolean bacteria = parameter == Parameter.COLIFORM || parameter == Parameter.E_COLI;
+        boolean found = reading.qualifier() == Qualifier.PRESENT || reading.value() > 0 && reading.qualifier() != Qualifier.BELOW;
+        return reading.qualifier() == Qualifier.INVALID || bacteria && !found && isTestedLate();
     }
 }

@@ -27,6 +27,7 @@ import dev.brinebook.water.report.SoftenedSample;
 import dev.brinebook.water.report.TestMethod;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -160,7 +161,8 @@ class ReadWaterReportTest {
                     pick(PrintedResult.Qualifier.values(), random), pick(TestMethod.values(), random), random.nextBoolean() ? null
                             : BigDecimal.valueOf(Math.pow(10, 8 * random.nextDouble() - 6)), random.nextBoolean() ? null
                             : BigDecimal.valueOf(Math.pow(10, 6 * random.nextDouble() - 6)), pick(PrintedResult.Tap.values(), random),
-                    random.nextBoolean(), false));
+                    random.nextBoolean(), random.nextBoolean(), 1 + random.nextInt(3), random.nextBoolean() ? null
+                            : LocalDate.of(2026, 1 + random.nextInt(12), 1), BigDecimal.valueOf(random.nextInt(100))));
         }
         return new WaterReportRequest(results, null, new ReportAppearance(pick(MetalForm.AtTap.values(), random), null, false), null, null,
                 null);

@@ -29,17 +29,20 @@ class ReportFileTest {
     @Test
     void theAnswerIsThatOfTheSameReportInJson() {
         String csv = String.join("\r\n",
-                "value, parameter ,unit,form,qualifier,method,uncertainty,resolution,tap,onSite,firstDraw",
-                "18.5,hardness,gpg,,,drops,,1,raw,TRUE,false", "", "\"5.20\", nitrate ,mg/L,asNitrogen,estimated,laboratory,0.4,,,,",
-                "0.05,iron,,,below,,,,unknown,,true", ",eColi,,,absent,,,,,,", "-1e0,copper,ug/L,,,,,,,,");
+                "value, parameter ,unit,form,qualifier,method,uncertainty,resolution,tap,onSite,firstDraw,"
+                        + "report,sampledOn,hoursHeld",
+                "18.5,hardness,gpg,,,drops,,1,raw,TRUE,false,1,2026-03-01,", "",
+                "\"5.20\", nitrate ,mg/L,asNitrogen,estimated,laboratory,0.4,,,,,2,2026-04-01,26.5",
+                "0.05,iron,,,below,,,,unknown,,true,,,", ",eColi,,,absent,,,,,,,,,31", "-1e0,copper,ug/L,,,,,,,,,,,");
         String json = """
                 {"results": [
                  {"parameter": "hardness", "value": 18.5, "unit": "gpg", "method": "drops", "resolution": 1, "tap": "raw", "onSite": true,
-                  "firstDraw": false},
+                  "firstDraw": false, "report": 1, "sampledOn": "2026-03-01"},
                  {"parameter": "nitrate", "value": 5.20, "unit": "mg/L", "form": "asNitrogen", "qualifier": "estimated",
-                  "method": "laboratory", "uncertainty": 0.4},
+                  "method": "laboratory", "uncertainty": 0.4, "report": 2, "sampledOn": "2026-04-01", "hoursHeld": 26.5},
                  {"parameter": "iron", "value": 0.05, "qualifier": "below", "tap": "unknown", "firstDraw": true},
-                 {"parameter": "eColi", "qualifier": "absent"}, {"parameter": "copper", "value": -1e0, "unit": "ug/L"}],
+                 {"parameter": "eColi", "qualifier": "absent", "hoursHeld": 31},
+                 {"parameter": "copper", "value": -1e0, "unit": "ug/L"}],
                  "supply": "privateWell", "appearance": {"atTap": "clear", "afterStanding": "redGrains"},
                  "naturalSodium": {"value": 12, "unit": "mg/L"}, "country": "germany", "units": "metric"}""";
         assertEquals(TestServer.post(PATH, json).statusCode(200).extract().asString(),
@@ -59,6 +62,9 @@ class ReportFileTest {
         "parameter,value~hardness,2e6                     | /results/0/value     | outOfRange   | Line 2, column `value`. Must be",
         "parameter,value,unit~hardness,5,NTU              | /results/0/unit      | inconsistent | Line 2, column `unit`. `hardness` is not",
         "parameter,value,onSite~ph,7,yes                  | /results/0/onSite    | wrongType    | Line 2, column `onSite`. Must be `true`",
+        "parameter,value,report~ph,7,1.5                  | /results/0/report    | wrongType    | Line 2, column `report`. Must be a whole",
+        "parameter,value,report~ph,7,0                    | /results/0/report    | outOfRange   | Line 2, column `report`. Must be",
+        "parameter,value,sampledOn~ph,7,1.3.26            | /results/0/sampledOn | wrongType    | Line 2, column `sampledOn`. Must be a",
         "parameter,vale~hardness,5                        | ''                   | unknownField | Line 1, column `vale`. Unknown field",
         "parameter,value,value~hardness,5,5               | ''                   | inconsistent | Line 1, column `value`. Duplicate",
         "value,unit~5,gpg                                 | ''                   | missing      | Line 1 must be a header",

@@ -78,13 +78,14 @@ class WeightedMeanTest {
 
     private static PrintedResult hardness(double value, ReportUnit unit, TestMethod method, double step) {
         return new PrintedResult(Parameter.HARDNESS, new PrintedResult.Reading(value, unit, null, Qualifier.EQUAL),
-                new PrintedResult.Testing(method, OptionalDouble.empty(), step), new PrintedResult.Sampling(Tap.RAW, false, false));
+                new PrintedResult.Testing(method, OptionalDouble.empty(), step),
+                new PrintedResult.Sampling(Tap.RAW, false, false, PrintedResult.Origin.UNKNOWN));
     }
 
     private static PrintedResult ion(Parameter parameter, double value) {
         return new PrintedResult(parameter, new PrintedResult.Reading(value, ReportUnit.MG_PER_L, null, Qualifier.EQUAL),
                 new PrintedResult.Testing(TestMethod.LABORATORY, OptionalDouble.empty(), 0),
-                new PrintedResult.Sampling(Tap.RAW, false, false));
+                new PrintedResult.Sampling(Tap.RAW, false, false, PrintedResult.Origin.UNKNOWN));
     }
 
     /** Two drop tests of one bottle share the size of its drops: 3 % of 20 gpg remains, however many there are. */
