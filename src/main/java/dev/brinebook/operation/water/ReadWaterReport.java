@@ -27,8 +27,10 @@ import dev.brinebook.water.report.MetalForm.AfterStanding;
 import dev.brinebook.water.report.MetalForm.AtTap;
 import dev.brinebook.water.report.NextTest;
 import dev.brinebook.water.report.Parameter;
+import dev.brinebook.water.report.PrintedResult;
 import dev.brinebook.water.report.PrintedResult.Tap;
 import dev.brinebook.water.report.RatioCheck;
+import dev.brinebook.water.report.RepeatInterval;
 import dev.brinebook.water.report.ResinLimit;
 import dev.brinebook.water.report.Sample;
 import dev.brinebook.water.report.Saturation;
@@ -103,8 +105,8 @@ public final class ReadWaterReport {
                 ReportNoteAnswer.of(request.lines()), SoftenedSampleAnswer.of(softened, units),
                 Saturation.of(sample).map(states -> SaturationAnswer.of(states, units)).orElse(List.of()),
                 MetalFormsAnswer.of(sample, seen, units), guidelines(sample, country), resin(sample),
-                next.stream().map(NextTestAnswer::of).toList(), explanation.cautions(), explanation.assumptions(), explanation.basis(),
-                ModelVersion.CURRENT);
+                next.stream().map(NextTestAnswer::of).toList(), repeats(request.lines(), supply), explanation.cautions(),
+                explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static Estimate naturalSodium(WaterReportRequest request, AnswerUnits units, Explanation explanation) {
@@ -148,6 +150,10 @@ public final class ReadWaterReport {
     private static List<ResinLimitAnswer> resin(Sample sample) {
         return ResinLimit.all().stream().filter(limit -> sample.has(limit.parameter()))
                 .map(limit -> ResinLimitAnswer.of(limit, sample.orZero(limit.parameter()))).toList();
+    }
+
+    private static List<RepeatAnswer> repeats(List<PrintedResult> lines, Supply supply) {
+        return RepeatInterval.of(supply).stream().map(interval -> RepeatAnswer.of(interval, lines)).toList();
     }
 
     private static Message summary(WaterReport report, Sample sample, Optional<CombinedHardness> hardness, SoftenedSample softened,

@@ -12,7 +12,7 @@ import java.util.List;
 @SchemaDescription("What the sampling, or another report, says of results.")
 public record ReportNoteAnswer(
         @Property("Stable code of the note.") ReportNote code,
-        @Property("What it is about.") List<Parameter> parameters,
+        @Property("What it is about.") List<Parameter> about,
         @Property(value = "The note, in a sentence.", example = "\"The sample was tested too late.\"") Message message) {
 
     static List<ReportNoteAnswer> of(List<PrintedResult> lines) {

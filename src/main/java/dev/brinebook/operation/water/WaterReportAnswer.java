@@ -11,6 +11,7 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.request.water.WaterRequest;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.report.Contradiction;
+import dev.brinebook.water.report.Parameter;
 import dev.brinebook.water.report.RatioCheck;
 import dev.brinebook.water.report.ReportNote;
 import java.util.List;
@@ -50,6 +51,9 @@ public record WaterReportAnswer(
         @Basis(formula = "formula.waterReport.nextTests", source = "OWN-ASSUMPTION")
         @Property(value = "Tests to order, the one that most likely changes the advice first.", maxItems = MAX_GUIDELINES)
         List<NextTestAnswer> nextTests,
+        @Basis(formula = "formula.waterReport.repeats", source = "CDC-WELL-TESTS")
+        @Property(value = "How often each test is repeated. Empty unless the supply is a private well.", eachOf = Parameter.class)
+        List<RepeatAnswer> repeats,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

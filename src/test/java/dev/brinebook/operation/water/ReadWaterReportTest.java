@@ -21,6 +21,7 @@ import dev.brinebook.water.report.MetalForm;
 import dev.brinebook.water.report.Parameter;
 import dev.brinebook.water.report.PrintedForm;
 import dev.brinebook.water.report.PrintedResult;
+import dev.brinebook.water.report.ReportNote;
 import dev.brinebook.water.report.ReportUnit;
 import dev.brinebook.water.report.Slip;
 import dev.brinebook.water.report.SoftenedSample;
@@ -120,6 +121,21 @@ class ReadWaterReportTest {
         assertTrue(answer.cautions().stream().anyMatch(caution -> caution.code() == Caution.HEALTH_VALUE_MISSED));
         assertTrue(answer.summary().toString().contains("Bacteria"), answer.summary().toString());
         assertFalse(answer.water().bacteriaTested());
+    }
+
+    /** Bacteria not found after 40 hours were not tested: the test is ordered again, and the next one is due after the valid sample. */
+    @Test
+    void countsNoSampleThatIsTooOld() {
+        String hardness = result("hardness", 18.5, ", \"unit\": \"gpg\", \"sampledOn\": \"2026-03-01\"");
+        String old = hardness + ",{\"parameter\": \"coliform\", \"qualifier\": \"absent\", \"hoursHeld\": 40}";
+        WaterReportAnswer answer = read(old, ", \"supply\": \"privateWell\"");
+        assertEquals(List.of(ReportNote.NOT_VALID), answer.notes().stream().map(ReportNoteAnswer::code).toList());
+        assertFalse(answer.water().bacteriaTested());
+        assertTrue(read(old.replace("40", "20"), ", \"supply\": \"privateWell\"").water().bacteriaTested());
+        assertEquals(LocalDate.of(2026, 3, 1), answer.results().get(0).sampledOn());
+        assertEquals(LocalDate.of(2029, 3, 1), answer.repeats().stream().filter(one -> one.parameter() == Parameter.HARDNESS)
+                .findFirst().orElseThrow().dueOn());
+        assertEquals(List.of(), read(old, "").repeats(), "a utility tests its own water");
     }
 
     @Test
