@@ -9,6 +9,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.field.BrineTankShape;
 import dev.brinebook.measurement.Instrument;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 

@@ -18,6 +18,7 @@ import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.MassUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.WaterAnalysis;

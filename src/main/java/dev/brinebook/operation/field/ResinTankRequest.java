@@ -12,6 +12,7 @@ import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.field.TankBottom;
 import dev.brinebook.measurement.Instrument;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.text.Message;
 
 @SchemaDescription("The resin tank by tape and dip rod.")
