@@ -33,7 +33,7 @@ class FieldRoundTripTest {
     private static final double DIAMETER = 9.6 * INCH;
     private static final double HEIGHT = 54 * INCH;
     private static final double FREEBOARD = 17.4 * INCH;
-    private static final double RESIN_LITRES = TankBottom.ELLIPTICAL.resinLitres(DIAMETER, HEIGHT - FREEBOARD);
+    private static final double RESIN_LITRES = TankBottom.ELLIPTICAL.resinLitres(DIAMETER, HEIGHT - FREEBOARD, 0);
     private static final double REFILL_LITRES_PER_MINUTE = 0.5 * GALLON;
     private static final double REFILL_MINUTES = 10;
     private static final double SALT_KILOGRAMS = REFILL_LITRES_PER_MINUTE * REFILL_MINUTES
@@ -42,7 +42,7 @@ class FieldRoundTripTest {
     private static final double VOIDS = 0.42;
     private static final double LEVEL_FALL = SALT_KILOGRAMS
             / BrineStrength.saltPerBrineKilogramsPerLitre(Salt.SODIUM_CHLORIDE, 100, BrineStrength.SCALE_CELSIUS)
-            / BrineTankShape.ROUND.litres(BRINE_TANK_WIDTH, VOIDS, 1, 1);
+            / BrineTankShape.ROUND.litres(BRINE_TANK_WIDTH, 0, VOIDS, 1, 1);
     private static final int REGENERATIONS = 40;
     private static final List<Integer> PRIMES = List.of(2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47);
     private static final String CASE = """
