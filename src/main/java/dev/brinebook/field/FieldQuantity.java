@@ -65,7 +65,8 @@ public enum FieldQuantity {
             REFILL_MINUTES, BRINE_DEGREES, BRINE_TEMPERATURE),
     /** In each regeneration, kg. */
     SALT_BY_DRAW((x, at) -> at.brineTank().litres(x.of(BRINE_TANK_WIDTH), x.of(BRINE_WELL_WIDTH), x.of(VOID_SHARE),
-            x.of(BRINE_LEVEL_FALL), x.of(SALT_SLUMP)) * SALT_PER_BRINE.of(x, at), BRINE_TANK_WIDTH, BRINE_WELL_WIDTH, VOID_SHARE, BRINE_LEVEL_FALL, SALT_SLUMP, BRINE_DEGREES, BRINE_TEMPERATURE),
+            x.of(BRINE_LEVEL_FALL), x.of(SALT_SLUMP)) * SALT_PER_BRINE.of(x, at), BRINE_TANK_WIDTH, BRINE_WELL_WIDTH, VOID_SHARE,
+            BRINE_LEVEL_FALL, SALT_SLUMP, BRINE_DEGREES, BRINE_TEMPERATURE),
     /** In each regeneration, kg. */
     SALT_BY_BOOKS((x, at) -> x.of(SALT_BOUGHT) / x.of(REGENERATIONS), SALT_BOUGHT, REGENERATIONS),
     /** L. */

@@ -112,7 +112,8 @@ public final class Assess {
     private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units,
             Explanation explanation) {
         return of(assessment, explanation.behindStops(Message.sentences(List.of(verdict.sentence(), verdict.action()))), verdict,
-                List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null, AdviceRanges.NONE, null, units, explanation);
+                List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null,
+                AdviceRanges.NONE, null, units, explanation);
     }
 
     private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,

@@ -27,8 +27,8 @@ public record ResinTankRequest(
         LengthQuantity height,
         @Property(value = "Freeboard: from the rim down to the settled resin.", required = true, min = 0.02, max = 2.3, unit = "m")
         LengthQuantity freeboard,
-        @Property(value = "Depth of the gravel below the resin, from the inner bottom to its top.", min = ResinTankRequest.LEAST_GRAVEL_METRES,
-                max = 1, unit = "m", fallback = "none") LengthQuantity gravelDepth,
+        @Property(value = "Depth of the gravel below the resin, from the inner bottom to its top.",
+                min = ResinTankRequest.LEAST_GRAVEL_METRES, max = 1, unit = "m", fallback = "none") LengthQuantity gravelDepth,
         @Property(value = "Shape of the bottom.", defaultCode = "elliptical", example = "\"flat\"") TankBottom bottom,
         @Property(value = "How far the diameter may be off either way.", min = ResinTankRequest.LEAST_METRES,
                 max = ResinTankRequest.MOST_DIAMETER_METRES, unit = "m",

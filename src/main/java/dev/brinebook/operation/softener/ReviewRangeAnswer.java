@@ -24,7 +24,8 @@ public record ReviewRangeAnswer(
         @Property("At the lower end of the uncertainty.") ReviewEnd low,
         @Property("At the upper end of the uncertainty.") ReviewEnd high,
         @Property(value = "What to do, if the uncertainty decides which settings to change.",
-                optional = "when both ends change the same settings", example = "\"Measure again before you change them.\"") Message advice) {
+                optional = "when both ends change the same settings", example = "\"Measure again before you change settings.\"")
+        Message advice) {
 
     @SchemaDescription("The review at one end of the uncertainty of a measurement.")
     public record ReviewEnd(

@@ -92,7 +92,8 @@ public final class ReviewSettings {
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(review.asFound(), units),
                 YearTotals.of(review.corrected(), units), range(untreated, found, bed.ofResin(), duty, terms, units),
-                range(untreated, found, bed.ofSalt(), duty, terms, units), explanation.cautions(), explanation.assumptions(), explanation.basis(),
+                range(untreated, found, bed.ofSalt(), duty, terms, units), explanation.cautions(), explanation.assumptions(),
+                explanation.basis(),
                 ModelVersion.CURRENT);
     }
 

@@ -24,7 +24,7 @@ public record SoftenerUncertaintyRequest(
                 max = BedUncertainty.MAX_SHARE * SoftenerRequest.MAX_SALT_KILOGRAMS, unit = "kg", fallback = "none: taken as exact")
         MassQuantity saltPerRegeneration) {
 
-    /** Reports an uncertainty of something that is not given, too small or too large for it, or of more resin than the tank has room for. */
+    /** Reports an uncertainty of what is not given, too small or too large for it, or of more resin than the tank has room for. */
     void checkAgainst(SoftenerRequest softener, Violations at) {
         require(resinVolume, softener.resinVolume() != null, "resinVolume", at);
         require(saltPerRegeneration, softener.doseRead(), "saltPerRegeneration", at);

@@ -84,7 +84,7 @@ class ReduceFieldMeasurementsTest {
         return (answer.getDouble(quantity + ".high") - answer.getDouble(quantity + ".low")) / 2;
     }
 
-    /** 31 in of resin on 4.8 in of gravel: 1,896.4 in³; freeboard 23 over 26.2 in; by hand. 7 in of level in 114.2 in³ each by 2.648 lb/gal. */
+    /** By hand: 31 in of resin less 4.8 in of gravel, 1,896.4 in³; 23 over 26.2 in; 7 in of level, 114.2 in³ each, by 2.648 lb/gal. */
     @Test
     void leavesOutGravelAndCountsTheBrineWell() {
         post(TANK.replace("\"depthPlusMinus\"", "\"gravelDepth\": {\"value\": 4.8, \"unit\": \"in\"}, \"depthPlusMinus\"") + """
