@@ -23,16 +23,18 @@ public enum BrineTankShape {
     /**
      * Brine that leaves among salt when the level falls.
      *
-     * <pre>V = 1000 A ε h s</pre>
+     * <pre>V = 1000 h (ε s (A − B) + B)</pre>
      *
-     * <p>V litres; A inner area at the wet height, m², of a width in m; ε share of voids, 1 in open water; h fall of the level, m;
-     * s factor for salt that slumps, 1 where it stands.
-     * Validity: the same width over the whole fall; the brine well is counted as salt.
+     * <p>V litres; A inner area at the wet height, m², of a width in m; B area of the brine well, a round pipe of open water, 0 where
+     * there is none; ε share of voids, 1 in open water; h fall of the level, m; s factor for salt that slumps, 1 where it stands.
+     * Validity: the same width over the whole fall.
      * Source: by geometry.
-     * Deviation: none.
+     * Deviation: the wall of the well is counted as water.
      */
-    public double litres(double widthMetres, double voidShare, double fallMetres, double slump) {
-        return 1000 * areaOfWidthSquared * widthMetres * widthMetres * Guard.within(voidShare, 0, 1, "voidShare") * fallMetres * slump;
+    public double litres(double widthMetres, double wellMetres, double voidShare, double fallMetres, double slump) {
+        double well = Math.PI / 4 * wellMetres * wellMetres;
+        double salt = areaOfWidthSquared * widthMetres * widthMetres - well;
+        return 1000 * fallMetres * (Guard.within(voidShare, 0, 1, "voidShare") * slump * salt + well);
     }
 
     /**

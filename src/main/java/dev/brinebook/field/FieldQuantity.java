@@ -7,9 +7,11 @@ import static dev.brinebook.field.ReadingCode.BRINE_DRAW_VOLUME;
 import static dev.brinebook.field.ReadingCode.BRINE_LEVEL_FALL;
 import static dev.brinebook.field.ReadingCode.BRINE_TANK_WIDTH;
 import static dev.brinebook.field.ReadingCode.BRINE_TEMPERATURE;
+import static dev.brinebook.field.ReadingCode.BRINE_WELL_WIDTH;
 import static dev.brinebook.field.ReadingCode.DRAIN_SECONDS;
 import static dev.brinebook.field.ReadingCode.DRAIN_VOLUME;
 import static dev.brinebook.field.ReadingCode.FREEBOARD;
+import static dev.brinebook.field.ReadingCode.GRAVEL_DEPTH;
 import static dev.brinebook.field.ReadingCode.METER_CHECK_COUNT;
 import static dev.brinebook.field.ReadingCode.METER_CHECK_VOLUME;
 import static dev.brinebook.field.ReadingCode.METER_ERROR;
@@ -62,16 +64,18 @@ public enum FieldQuantity {
     SALT_BY_REFILL((x, at) -> REFILL_FLOW.of(x, at) * x.of(REFILL_MINUTES) * SALT_PER_WATER.of(x, at), REFILL_VOLUME, REFILL_SECONDS,
             REFILL_MINUTES, BRINE_DEGREES, BRINE_TEMPERATURE),
     /** In each regeneration, kg. */
-    SALT_BY_DRAW((x, at) -> at.brineTank().litres(x.of(BRINE_TANK_WIDTH), x.of(VOID_SHARE), x.of(BRINE_LEVEL_FALL), x.of(SALT_SLUMP))
-            * SALT_PER_BRINE.of(x, at), BRINE_TANK_WIDTH, VOID_SHARE, BRINE_LEVEL_FALL, SALT_SLUMP, BRINE_DEGREES, BRINE_TEMPERATURE),
+    SALT_BY_DRAW((x, at) -> at.brineTank().litres(x.of(BRINE_TANK_WIDTH), x.of(BRINE_WELL_WIDTH), x.of(VOID_SHARE),
+            x.of(BRINE_LEVEL_FALL), x.of(SALT_SLUMP)) * SALT_PER_BRINE.of(x, at), BRINE_TANK_WIDTH, BRINE_WELL_WIDTH, VOID_SHARE,
+            BRINE_LEVEL_FALL, SALT_SLUMP, BRINE_DEGREES, BRINE_TEMPERATURE),
     /** In each regeneration, kg. */
     SALT_BY_BOOKS((x, at) -> x.of(SALT_BOUGHT) / x.of(REGENERATIONS), SALT_BOUGHT, REGENERATIONS),
     /** L. */
-    RESIN_BY_GEOMETRY((x, at) -> at.tankBottom().resinLitres(x.of(TANK_DIAMETER), depth(x)), TANK_DIAMETER, TANK_HEIGHT, FREEBOARD),
+    RESIN_BY_GEOMETRY((x, at) -> at.tankBottom().resinLitres(x.of(TANK_DIAMETER), depth(x), gravel(x)), TANK_DIAMETER, TANK_HEIGHT,
+            FREEBOARD, GRAVEL_DEPTH),
     /** L. */
     RESIN_BY_NAMEPLATE((x, at) -> x.of(NAMEPLATE_RESIN), NAMEPLATE_RESIN),
     /** Room above the resin as a share of its depth. */
-    FREEBOARD_SHARE((x, at) -> x.of(FREEBOARD) / depth(x), TANK_HEIGHT, FREEBOARD),
+    FREEBOARD_SHARE((x, at) -> x.of(FREEBOARD) / (depth(x) - gravel(x)), TANK_HEIGHT, FREEBOARD, GRAVEL_DEPTH),
     /** Hardness taken up in a run, grams as CaCO₃, by a meter that was not checked. */
     CAPACITY((x, at) -> capacity(x, 1 / x.of(METER_ERROR)), RUN_VOLUME, METER_ERROR, RAW_HARDNESS, OUTLET_HARDNESS),
     /** The same by a meter that was checked. */
@@ -87,7 +91,8 @@ public enum FieldQuantity {
     PRESSURE_LOSS((x, at) -> x.of(PRESSURE_DROP), PRESSURE_DROP),
     /** Pressure that the clean bed loses at the service flow, kPa. */
     CLEAN_BED_LOSS((x, at) -> BedLift.dropKilopascals(RESIN_BY_GEOMETRY.of(x, at), x.of(TANK_DIAMETER), SERVICE_FLOW.of(x, at),
-            x.of(WATER_TEMPERATURE)), SERVICE_VOLUME, SERVICE_SECONDS, TANK_DIAMETER, TANK_HEIGHT, FREEBOARD, WATER_TEMPERATURE);
+            x.of(WATER_TEMPERATURE)), SERVICE_VOLUME, SERVICE_SECONDS, TANK_DIAMETER, TANK_HEIGHT, FREEBOARD, GRAVEL_DEPTH,
+            WATER_TEMPERATURE);
 
     private final Calculation calculation;
     private final List<ReadingCode> needs;
@@ -125,6 +130,11 @@ public enum FieldQuantity {
 
     private static double depth(Values<ReadingCode> x) {
         return x.of(TANK_HEIGHT) - x.of(FREEBOARD);
+    }
+
+    /** A draw of none may be a little less than none. */
+    private static double gravel(Values<ReadingCode> x) {
+        return Math.max(0, x.of(GRAVEL_DEPTH));
     }
 
     private static double degrees(Values<ReadingCode> x) {

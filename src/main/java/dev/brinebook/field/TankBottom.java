@@ -22,18 +22,26 @@ public enum TankBottom {
     }
 
     /**
-     * Resin in a tank by its depth.
+     * Resin in a tank by its depth, above gravel.
      *
-     * <pre>V = 1000 (π/4) D² (h − D/n),  n = 12 elliptical, 6 hemispherical, ∞ flat</pre>
+     * <pre>V = V(h) − V(g);  V(h) = 1000 (π/4) D² (h − c/3) above the dome,  1000 (π/4) D² h² (3c − h) / (3c²) in it</pre>
      *
-     * <p>V litres; D inner diameter, m; h depth of the resin from the inner bottom, m. A half ellipsoid of depth D/4 holds π D³/24.
-     * Validity: h reaches above the dome.
+     * <p>V litres; D inner diameter, m; h depth of the top of the resin and g that of the gravel below it, from the inner bottom, m;
+     * c depth of the dome, D/4 elliptical, D/2 hemispherical, 0 flat. A half ellipsoid holds (π/6) D² c.
+     * Validity: h reaches above the dome, and above the gravel, which is level and lets no resin in.
      * Source: by geometry.
-     * Deviation: the distributor and underbedding are counted as resin.
+     * Deviation: the distributor is counted as resin.
      */
-    public double resinLitres(double diameterMetres, double depthMetres) {
+    public double resinLitres(double diameterMetres, double depthMetres, double gravelMetres) {
         Guard.positive(diameterMetres, "diameterMetres");
         Guard.within(depthMetres, domeMetres(diameterMetres), Double.MAX_VALUE, "depthMetres");
-        return 1000 * Math.PI / 4 * diameterMetres * diameterMetres * (depthMetres - diameterMetres / lostDepth);
+        Guard.within(gravelMetres, 0, depthMetres, "gravelMetres");
+        return litres(diameterMetres, depthMetres) - litres(diameterMetres, gravelMetres);
+    }
+
+    private double litres(double diameter, double depth) {
+        double dome = domeMetres(diameter);
+        double full = depth >= dome ? depth - diameter / lostDepth : depth * depth * (3 * dome - depth) / (3 * dome * dome);
+        return 1000 * Math.PI / 4 * diameter * diameter * full;
     }
 }

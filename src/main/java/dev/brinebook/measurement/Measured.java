@@ -32,6 +32,11 @@ public record Measured<K extends Enum<K>>(double value, double standardUncertain
      * @param high above which 2.5 % of them lie
      */
     public record Simulated(double mean, double standardUncertainty, double low, double high) {
+
+        /** Half of the interval from low to high. */
+        public double halfWidth() {
+            return (high - low) / 2;
+        }
     }
 
     public Measured {

@@ -15,6 +15,7 @@ import dev.brinebook.resin.Salt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FieldFormulasTest {
@@ -30,10 +31,10 @@ class FieldFormulasTest {
             case "density" -> BrineStrength.densityKilogramsPerCubicMetre(a / 100, b);
             case "void" -> BrineTankShape.voidShare(a * Exact.POUND_KILOGRAMS / (Exact.CUBIC_FOOT_LITRES / 1000));
             case "saltPerBrine", "perGallon" -> BrineStrength.saltPerBrineKilogramsPerLitre(SALT, a, 20) / POUNDS_PER_GALLON;
-            case "resin" -> TankBottom.ELLIPTICAL.resinLitres(a * INCH, b * INCH) / Exact.CUBIC_FOOT_LITRES;
+            case "resin" -> TankBottom.ELLIPTICAL.resinLitres(a * INCH, b * INCH, 0) / Exact.CUBIC_FOOT_LITRES;
             case "bed" -> depthInches(a - 0.4, b);
-            case "round" -> BrineTankShape.ROUND.litres(a * INCH, b, INCH, 1) / Exact.US_GALLON_LITRES;
-            case "square" -> BrineTankShape.SQUARE.litres(a * INCH, b, INCH, 1) / Exact.US_GALLON_LITRES;
+            case "round" -> BrineTankShape.ROUND.litres(a * INCH, 0, b, INCH, 1) / Exact.US_GALLON_LITRES;
+            case "square" -> BrineTankShape.SQUARE.litres(a * INCH, 0, b, INCH, 1) / Exact.US_GALLON_LITRES;
             case "sg" -> BrineStrength.specificGravity(a);
             case "perLitre" -> BrineStrength.saltPerBrineKilogramsPerLitre(SALT, a, 20);
             case "perWater" -> BrineStrength.saltPerWaterKilogramsPerLitre(SALT, a, 20) / POUNDS_PER_GALLON;
@@ -52,7 +53,7 @@ class FieldFormulasTest {
         double high = 100;
         for (int i = 0; i < 60; i++) {
             double middle = (low + high) / 2;
-            boolean tooLittle = TankBottom.ELLIPTICAL.resinLitres(diameterInches * INCH, middle * INCH)
+            boolean tooLittle = TankBottom.ELLIPTICAL.resinLitres(diameterInches * INCH, middle * INCH, 0)
                     < cubicFeet * Exact.CUBIC_FOOT_LITRES;
             low = tooLittle ? middle : low;
             high = tooLittle ? high : middle;
@@ -69,10 +70,26 @@ class FieldFormulasTest {
     @Test
     void bottomsHoldWhatGeometrySays() {
         double dome = 1000 * Math.PI * 0.3 * 0.3 * 0.3 / 24;
-        assertEquals(dome, TankBottom.ELLIPTICAL.resinLitres(0.3, 0.075), 1e-9);
-        assertEquals(2 * dome, TankBottom.HEMISPHERICAL.resinLitres(0.3, 0.15), 1e-9);
-        assertEquals(1000 * Math.PI / 4 * 0.3 * 0.3 * 0.15, TankBottom.FLAT.resinLitres(0.3, 0.15), 1e-9);
-        assertThrows(IllegalArgumentException.class, () -> TankBottom.ELLIPTICAL.resinLitres(0.3, 0.07));
+        assertEquals(dome, TankBottom.ELLIPTICAL.resinLitres(0.3, 0.075, 0), 1e-9);
+        assertEquals(2 * dome, TankBottom.HEMISPHERICAL.resinLitres(0.3, 0.15, 0), 1e-9);
+        assertEquals(1000 * Math.PI / 4 * 0.3 * 0.3 * 0.15, TankBottom.FLAT.resinLitres(0.3, 0.15, 0), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> TankBottom.ELLIPTICAL.resinLitres(0.3, 0.07, 0));
+    }
+
+    /** By hand: 9.6 in wide, 31 in deep hold 2,185.9 in³; a dome of 2.4 in holds π 9.6³/24 = 115.8 in³, its lower half 5/16 of that. */
+    @ParameterizedTest
+    @CsvSource({"0, 2185.9", "1.2, 2149.7", "2.4, 2070.1", "4.8, 1896.4"})
+    void gravelTakesRoomFromResin(double gravelInches, double cubicInches) {
+        assertEquals(cubicInches, TankBottom.ELLIPTICAL.resinLitres(9.6 * INCH, 31 * INCH, gravelInches * INCH)
+                / (1000 * INCH * INCH * INCH), 0.1);
+    }
+
+    /** By hand: π/4 (18² − 4²) · 0.42 and π/4 · 4² are 114.2 in³ in each inch; salt that slumps by 8 % changes the first alone. */
+    @ParameterizedTest
+    @CsvSource({"0, 1, 106.88", "4, 1, 114.17", "4, 1.08, 122.29"})
+    void brineWellIsOpenWater(double wellInches, double slump, double cubicInches) {
+        assertEquals(cubicInches, BrineTankShape.ROUND.litres(18 * INCH, wellInches * INCH, 0.42, INCH, slump)
+                / (1000 * INCH * INCH * INCH), 0.01);
     }
 
     /** What the table gives of a volume gives the volume back, between the ends of the table. */

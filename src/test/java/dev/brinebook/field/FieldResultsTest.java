@@ -40,6 +40,8 @@ class FieldResultsTest {
         readings.put(ReadingCode.TANK_DIAMETER, Reading.within(9.6 * INCH, 0.1 * INCH));
         readings.put(ReadingCode.TANK_HEIGHT, Reading.within(54 * INCH, 0.5 * INCH));
         readings.put(ReadingCode.FREEBOARD, Reading.within(17.4 * INCH, 0.5 * INCH));
+        readings.put(ReadingCode.GRAVEL_DEPTH, Reading.within(0, 1e-18));
+        readings.put(ReadingCode.BRINE_WELL_WIDTH, Reading.within(0, 1e-18));
         readings.put(ReadingCode.BRINE_TANK_WIDTH, Reading.within(18 * INCH, 0.25 * INCH));
         readings.put(ReadingCode.BRINE_LEVEL_FALL, Reading.difference(7.3 * INCH, 0.25 * INCH));
         readings.put(ReadingCode.VOID_SHARE, Reading.within(0.42, 0.04));

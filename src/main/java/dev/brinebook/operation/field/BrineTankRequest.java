@@ -9,6 +9,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.field.BrineTankShape;
 import dev.brinebook.measurement.Instrument;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
@@ -17,6 +18,8 @@ public record BrineTankRequest(
         @Property(value = "Shape in plan.", defaultCode = "round", example = "\"square\"") BrineTankShape shape,
         @Property(value = "Inner diameter, or inner side of a square tank, at the height of the brine.", required = true, min = 0.15,
                 max = 1.5, unit = "m") LengthQuantity width,
+        @Property(value = "Width of the brine well, a round pipe without salt: at most half of the width of the tank.", min = 0.05,
+                max = 0.5, unit = "m", fallback = "none") LengthQuantity wellWidth,
         @Property(value = "Level of the brine before the draw.", required = true, min = 0, max = 2, unit = "m") LengthQuantity levelBefore,
         @Property(value = "Level after the draw, below the level before.", required = true, min = 0, max = 2, unit = "m")
         LengthQuantity levelAfter,
@@ -56,6 +59,9 @@ public record BrineTankRequest(
         if (PlusMinus.isWhole(levelBefore) && PlusMinus.isWhole(levelAfter) && !at.here()
                 && !(levelAfter.inBase() < levelBefore.inBase())) {
             at.add("levelAfter", Code.INCONSISTENT, Message.of("problem.field.levelFalls"));
+        }
+        if (PlusMinus.isWhole(wellWidth) && PlusMinus.isWhole(width) && !at.here() && !(wellWidth.inBase() <= width.inBase() / 2)) {
+            at.add("wellWidth", Code.INCONSISTENT, Message.of("problem.field.wellInTank"));
         }
     }
 

@@ -8,6 +8,7 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.field.BucketFlow;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;

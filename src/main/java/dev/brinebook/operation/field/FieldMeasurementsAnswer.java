@@ -29,7 +29,8 @@ public record FieldMeasurementsAnswer(
         @Property(value = "Further measurements, the most told for its minutes first. Empty when enough is known.",
                 eachOf = NextMeasurement.class) List<NextMeasurementLine> nextMeasurements,
         @Basis(formula = "formula.field.filledIn", source = "CP-FIELD-TESTS")
-        @Property(value = "The softener for the next call: as given, with what was measured.", optional = "if no resin volume is known")
+        @Property(value = "The softener for the next call: as given, with what was measured and how far it may be off.",
+                optional = "if no resin volume is known")
         SoftenerRequest softener,
         @Basis(formula = "formula.field.filledIn", source = "CP-FIELD-TESTS")
         @Property(value = "The site for the next call: as given, with what was measured.", optional = "if nothing is known of it")

@@ -4,6 +4,7 @@ package dev.brinebook.operation.field;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.field.BrineStrength;
 import dev.brinebook.field.BrineTankShape;
@@ -18,6 +19,7 @@ import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.MassUnit;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.quantity.VolumeUnit;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.water.WaterAnalysis;
@@ -34,6 +36,8 @@ final class FieldReadings {
     private static final double USUAL_BAG_POUNDS = 40;
     /** Far below anything that is read. */
     private static final double EXACT = 1e-9;
+    /** So little of what is not there that it moves no digit. */
+    private static final double NONE = 1e-18;
 
     private final Map<ReadingCode, Reading> readings = new EnumMap<>(ReadingCode.class);
     private final FieldMeasurementsRequest request;
@@ -157,6 +161,7 @@ final class FieldReadings {
             double depth = off(tank.depthPlusMinus(), "/resinTank/depthPlusMinus", Instrument.DIP_ROD, 1, units::length);
             readings.put(ReadingCode.TANK_HEIGHT, Reading.within(tank.height().inBase(), depth));
             readings.put(ReadingCode.FREEBOARD, Reading.within(tank.freeboard().inBase(), depth));
+            readings.put(ReadingCode.GRAVEL_DEPTH, length("/resinTank/gravelDepth", tank.gravelDepth(), depth));
         }
         SoftenerRequest softener = request.softener();
         if (softener != null && softener.nameplateCapacity() != null) {
@@ -164,6 +169,12 @@ final class FieldReadings {
             readings.put(ReadingCode.NAMEPLATE_RESIN, Reading.within(litres, off(null, "nameplateResinPlusMinus", Instrument.NAMEPLATE,
                     litres, units::resinVolume)));
         }
+    }
+
+    /** A length that is 0 where it is not given. */
+    private Reading length(String place, LengthQuantity given, double off) {
+        explanation.resolve(given, 0, Resolved.of(place, units.length(0)).byDefault(OWN));
+        return given == null ? Reading.within(0, NONE) : Reading.within(given.inBase(), off);
     }
 
     private void addBrine() {
@@ -194,6 +205,7 @@ final class FieldReadings {
                 : explanation.resolve("/brineTank/saltForm", tank.saltForm(), BrineTankRequest.SaltForm.PELLETS, OWN);
         double off = off(tank.levelPlusMinus(), "/brineTank/levelPlusMinus", Instrument.TAPE_IN_BRINE_TANK, 1, units::length);
         readings.put(ReadingCode.BRINE_TANK_WIDTH, Reading.within(tank.width().inBase(), off));
+        readings.put(ReadingCode.BRINE_WELL_WIDTH, length("/brineTank/wellWidth", tank.wellWidth(), off));
         readings.put(ReadingCode.BRINE_LEVEL_FALL, Reading.difference(tank.levelBefore().inBase() - tank.levelAfter().inBase(), off));
         double voids = explanation.resolve(tank.voidShare(), Resolved.of("/brineTank/voidShare", form.voidShare(), null)
                 .byDefault(form.voidsBy().sourceKey()));

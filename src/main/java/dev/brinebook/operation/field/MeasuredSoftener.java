@@ -6,6 +6,7 @@ import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
+import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.field.BreakthroughRun;
 import dev.brinebook.field.FieldFinding;
 import dev.brinebook.field.FieldQuantity;
@@ -18,6 +19,7 @@ import dev.brinebook.request.softener.FlowsRequest;
 import dev.brinebook.request.softener.ResinTestRequest;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
+import dev.brinebook.request.softener.SoftenerUncertaintyRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +30,7 @@ import java.util.function.UnaryOperator;
 final class MeasuredSoftener {
 
     private static final SoftenerRequest UNKNOWN = new SoftenerRequest(null, null, null, null, null, null, null, null, null, null, null,
-            null, null, null, null, null);
+            null, null, null, null, null, null);
 
     private MeasuredSoftener() {
     }
@@ -47,11 +49,17 @@ final class MeasuredSoftener {
 
     private static List<UnaryOperator<SoftenerRequest>> steps(FieldMeasurementsRequest request, FieldResults results, AnswerUnits units) {
         List<UnaryOperator<SoftenerRequest>> steps = new ArrayList<>();
-        results.bestResin().ifPresent(resin -> steps.add(old -> with(old, units, resin, null)));
+        results.bestResin().ifPresent(resin -> {
+            steps.add(old -> with(old, units, resin, null));
+            steps.add(old -> off(old, units.resinVolume(resin.simulated().halfWidth()), off(old).saltPerRegeneration()));
+        });
         if (request.resinTank() != null) {
             steps.add(old -> withTank(old, request.resinTank(), units));
         }
-        results.salt().flatMap(Witnesses::mean).ifPresent(salt -> steps.add(old -> withSalt(old, units.mass(salt.value()))));
+        results.salt().flatMap(Witnesses::mean).ifPresent(salt -> {
+            steps.add(old -> withSalt(old, units.mass(salt.value())));
+            steps.add(old -> off(old, off(old).resinVolume(), units.mass(salt.simulated().halfWidth())));
+        });
         results.of(FieldQuantity.DRAIN_FLOW).ifPresent(flow -> steps.add(old -> withFlows(old, units.flow(flow.value()), null, null)));
         results.of(FieldQuantity.REFILL_FLOW).ifPresent(flow -> steps.add(old -> withFlows(old, null, units.flow(flow.value()), null)));
         results.of(FieldQuantity.BRINE_DRAW_FLOW).ifPresent(flow -> steps.add(old -> withFlows(old, null, null,
@@ -65,20 +73,36 @@ final class MeasuredSoftener {
                 old.tankDiameter(), old.tankHeight(), old.salt(), old.saltDose(), old.saltPerRegeneration(), old.control(), old.minutes(),
                 old.flows(), old.resinAgeYears(), old.yearlyCapacityLossPercent(), left == null ? old.resinTest()
                 : new ResinTestRequest(null, Rounding.answer(100 * left.value())), old.brineDirection(), old.brineTankCapacity(),
-                old.saltOnHand());
+                old.saltOnHand(), resin == null ? old.uncertainty() : orNull(null, off(old).saltPerRegeneration()));
     }
 
     private static SoftenerRequest withTank(SoftenerRequest old, ResinTankRequest tank, AnswerUnits units) {
         return new SoftenerRequest(old.resinVolume(), old.nameplateCapacity(), units.length(tank.diameterMetres()),
                 units.length(tank.height().inBase()), old.salt(), old.saltDose(), old.saltPerRegeneration(), old.control(), old.minutes(),
                 old.flows(), old.resinAgeYears(), old.yearlyCapacityLossPercent(), old.resinTest(), old.brineDirection(),
-                old.brineTankCapacity(), old.saltOnHand());
+                old.brineTankCapacity(), old.saltOnHand(), old.uncertainty());
     }
 
     private static SoftenerRequest withSalt(SoftenerRequest old, MassQuantity salt) {
         return new SoftenerRequest(old.resinVolume(), old.nameplateCapacity(), old.tankDiameter(), old.tankHeight(), old.salt(), null,
                 salt, old.control(), old.minutes(), old.flows(), old.resinAgeYears(), old.yearlyCapacityLossPercent(), old.resinTest(),
-                old.brineDirection(), old.brineTankCapacity(), old.saltOnHand());
+                old.brineDirection(), old.brineTankCapacity(), old.saltOnHand(), orNull(off(old).resinVolume(), null));
+    }
+
+    /** The same with how far volume and salt may be off. */
+    private static SoftenerRequest off(SoftenerRequest old, VolumeQuantity resin, MassQuantity salt) {
+        return new SoftenerRequest(old.resinVolume(), old.nameplateCapacity(), old.tankDiameter(), old.tankHeight(), old.salt(),
+                old.saltDose(), old.saltPerRegeneration(), old.control(), old.minutes(), old.flows(), old.resinAgeYears(),
+                old.yearlyCapacityLossPercent(), old.resinTest(), old.brineDirection(), old.brineTankCapacity(), old.saltOnHand(),
+                orNull(resin, salt));
+    }
+
+    private static SoftenerUncertaintyRequest off(SoftenerRequest softener) {
+        return softener.uncertainty() == null ? new SoftenerUncertaintyRequest(null, null) : softener.uncertainty();
+    }
+
+    private static SoftenerUncertaintyRequest orNull(VolumeQuantity resin, MassQuantity salt) {
+        return resin == null && salt == null ? null : new SoftenerUncertaintyRequest(resin, salt);
     }
 
     private static SoftenerRequest withFlows(SoftenerRequest old, FlowQuantity drain, FlowQuantity refill, FlowQuantity suction) {
@@ -88,7 +112,8 @@ final class MeasuredSoftener {
                 flows.supply(), flows.drainLine());
         return new SoftenerRequest(old.resinVolume(), old.nameplateCapacity(), old.tankDiameter(), old.tankHeight(), old.salt(),
                 old.saltDose(), old.saltPerRegeneration(), old.control(), old.minutes(), measured, old.resinAgeYears(),
-                old.yearlyCapacityLossPercent(), old.resinTest(), old.brineDirection(), old.brineTankCapacity(), old.saltOnHand());
+                old.yearlyCapacityLossPercent(), old.resinTest(), old.brineDirection(), old.brineTankCapacity(), old.saltOnHand(),
+                old.uncertainty());
     }
 
     /** The site: the resin is in good condition where it has kept its capacity and none is missing. Null where nothing is known. */

@@ -7,6 +7,7 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.api.quantity.VolumeQuantity;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.text.Message;
 
 @SchemaDescription("A check of the meter of the controller against a bucket.")

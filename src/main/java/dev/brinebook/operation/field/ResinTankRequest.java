@@ -12,6 +12,7 @@ import dev.brinebook.api.quantity.LengthQuantity;
 import dev.brinebook.field.TankBottom;
 import dev.brinebook.measurement.Instrument;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.request.softener.PlusMinus;
 import dev.brinebook.text.Message;
 
 @SchemaDescription("The resin tank by tape and dip rod.")
@@ -26,16 +27,20 @@ public record ResinTankRequest(
         LengthQuantity height,
         @Property(value = "Freeboard: from the rim down to the settled resin.", required = true, min = 0.02, max = 2.3, unit = "m")
         LengthQuantity freeboard,
+        @Property(value = "Depth of the gravel below the resin, from the inner bottom to its top.",
+                min = ResinTankRequest.LEAST_GRAVEL_METRES, max = 1, unit = "m", fallback = "none") LengthQuantity gravelDepth,
         @Property(value = "Shape of the bottom.", defaultCode = "elliptical", example = "\"flat\"") TankBottom bottom,
         @Property(value = "How far the diameter may be off either way.", min = ResinTankRequest.LEAST_METRES,
                 max = ResinTankRequest.MOST_DIAMETER_METRES, unit = "m",
                 fallback = "0.1 in of an inner diameter, 0.2 in of an outer one") LengthQuantity diameterPlusMinus,
-        @Property(value = "How far height and freeboard may each be off either way.", min = ResinTankRequest.LEAST_METRES,
+        @Property(value = "How far height, freeboard and gravel may each be off either way.", min = ResinTankRequest.LEAST_METRES,
                 max = ResinTankRequest.MOST_DEPTH_METRES, unit = "m", byDefault = 0.5, defaultUnit = "in") LengthQuantity depthPlusMinus)
         implements Checked {
 
     static final double MIN_DIAMETER_METRES = 0.15;
     static final double MAX_DIAMETER_METRES = 0.9;
+    /** More than it may be off. */
+    static final double LEAST_GRAVEL_METRES = 0.05;
     static final double LEAST_METRES = 1e-4;
     static final double MOST_DIAMETER_METRES = 0.015;
     static final double MOST_DEPTH_METRES = 0.05;
@@ -56,6 +61,9 @@ public record ResinTankRequest(
         double depth = height.inBase() - freeboard.inBase();
         if (!(depth >= least)) {
             at.add("freeboard", Code.INCONSISTENT, Message.of("problem.field.resinReachesDome", Text.number(depth), Text.number(least)));
+        } else if (PlusMinus.isWhole(gravelDepth) && !(depth - gravelDepth.inBase() >= LEAST_DEPTH_METRES)) {
+            at.add("gravelDepth", Code.INCONSISTENT, Message.of("problem.field.resinAboveGravel",
+                    Text.number(depth - gravelDepth.inBase()), Text.number(LEAST_DEPTH_METRES)));
         }
     }
 

@@ -14,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,6 +68,33 @@ class ReduceFieldMeasurementsTest {
                 + "\"household\": {\"people\": 4}, " + softener + "}").statusCode(200);
     }
 
+    /** Half of the 95 % interval, within what draws of another seed differ; what was given of another measurement is not kept. */
+    @Test
+    void passesTheUncertaintyOn() {
+        JsonPath answer = post(TANK + ", " + BOOKS + """
+                , "softener": {"control": {"kind": "clock", "everyDays": 4}, "resinVolume": {"value": 1.25, "unit": "ft3"},
+                    "uncertainty": {"resinVolume": {"value": 0.4, "unit": "ft3"}}}""").statusCode(200).extract().jsonPath();
+        double resin = half(answer, "resin.byGeometry");
+        double salt = half(answer, "salt.byBooks");
+        assertEquals(resin, answer.getDouble("softener.uncertainty.resinVolume.value"), 0.1 * resin);
+        assertEquals(salt, answer.getDouble("softener.uncertainty.saltPerRegeneration.value"), 0.1 * salt);
+    }
+
+    private static double half(JsonPath answer, String quantity) {
+        return (answer.getDouble(quantity + ".high") - answer.getDouble(quantity + ".low")) / 2;
+    }
+
+    /** By hand: 31 in of resin less 4.8 in of gravel, 1,896.4 in³; 23 over 26.2 in; 7 in of level, 114.2 in³ each, by 2.648 lb/gal. */
+    @Test
+    void leavesOutGravelAndCountsTheBrineWell() {
+        post(TANK.replace("\"depthPlusMinus\"", "\"gravelDepth\": {\"value\": 4.8, \"unit\": \"in\"}, \"depthPlusMinus\"") + """
+                , "brine": {"degrees": 100}, "brineTank": {"width": {"value": 18, "unit": "in"},
+                    "wellWidth": {"value": 4, "unit": "in"}, "levelBefore": {"value": 12, "unit": "in"},
+                    "levelAfter": {"value": 5, "unit": "in"}, "voidShare": 0.42}""").statusCode(200)
+                .body("resin.byGeometry.value", closeTo(1896.4 / 1728, 2e-4)).body("resin.freeboard.value", closeTo(2300 / 26.2, 0.01))
+                .body("salt.byDraw.value", closeTo(7 * 114.17 / 231 * 2.648, 0.01));
+    }
+
     @Test
     void takesOneReadingAlone() {
         post("\"drain\": {\"volume\": {\"value\": 10, \"unit\": \"L\"}, \"seconds\": [60]}, \"units\": \"metric\"").statusCode(200)
@@ -105,6 +133,10 @@ class ReduceFieldMeasurementsTest {
                     + " | /brine | potassium",
             "'resinTank': {'innerDiameter': {'value': 10, 'unit': 'in'}, 'height': {'value': 40, 'unit': 'in'},"
                     + " 'freeboard': {'value': 39, 'unit': 'in'}} | /resinTank/freeboard | at least",
+            "'resinTank': {'innerDiameter': {'value': 10, 'unit': 'in'}, 'height': {'value': 40, 'unit': 'in'}, 'freeboard': {'value': 20,"
+                    + " 'unit': 'in'}, 'gravelDepth': {'value': 15, 'unit': 'in'}} | /resinTank/gravelDepth | above the gravel",
+            "'brineTank': {'width': {'value': 18, 'unit': 'in'}, 'levelBefore': {'value': 12, 'unit': 'in'}, 'levelAfter': {'value': 9,"
+                    + " 'unit': 'in'}, 'wellWidth': {'value': 10, 'unit': 'in'}} | /brineTank/wellWidth | half",
             "'books': {'salt': {'value': 100, 'unit': 'lb'}, 'regenerations': 1} | /books/regenerations | 2",
             "'drain': {'volume': {'value': 5, 'unit': 'gal'}, 'seconds': [60]}, 'run': {'volume': {'value': 900, 'unit': 'gal'},"
                     + " 'testStep': {'value': 25, 'unit': 'gal'}} | /hardness | run",
