@@ -10,6 +10,8 @@ import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
 import dev.brinebook.operation.comparison.CompareCases;
 import dev.brinebook.operation.cycle.DesignCycle;
+import dev.brinebook.operation.field.CheckInstallation;
+import dev.brinebook.operation.field.ReduceFieldMeasurements;
 import dev.brinebook.operation.household.EstimatePeakFlow;
 import dev.brinebook.operation.household.ReadMeter;
 import dev.brinebook.operation.payback.CompareAlternatives;
@@ -24,6 +26,7 @@ import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SizeSoftener;
 import dev.brinebook.operation.water.CompensateHardness;
 import dev.brinebook.operation.water.ConvertHardness;
+import dev.brinebook.operation.water.ReadWaterReport;
 import dev.brinebook.request.softener.BedCapacityCache;
 import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.cache.CaffeineCacheMetrics;
@@ -39,11 +42,12 @@ public final class Main {
     private static final Logger LOG = LoggerFactory.getLogger(Main.class);
 
     private static final List<Operation<?, ?>> CALCULATORS = List.of(ConvertHardness.OPERATION,
-            CompensateHardness.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION, SizeSoftener.OPERATION,
-            BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
+            CompensateHardness.OPERATION, ReadWaterReport.OPERATION, EstimatePeakFlow.OPERATION, ReadMeter.OPERATION,
+            SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
-            ReviewSettings.OPERATION, BacktestSettings.OPERATION, Assess.OPERATION);
+            ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
+            CheckInstallation.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),

@@ -55,7 +55,7 @@ class ArchitectureTest {
             docs
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
-            operation.household operation.water operation.comparison
+            operation.household operation.water operation.comparison operation.field
             sheet
             answer.verdict answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
@@ -67,9 +67,13 @@ class ArchitectureTest {
             assessment
             verdict
             payback
+            field
             softener
             regeneration
             resin household
+            water.report
+            water.chemistry
+            measurement
             water randomness
             model
             caution quantity source
@@ -94,6 +98,7 @@ class ArchitectureTest {
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "request.softener", List.of("com.github.benmanes.caffeine.cache"),
             "operation.household", List.of("org.apache.commons.csv", "java.io"),
+            "operation.water", List.of("org.apache.commons.csv", "java.io"),
             "operation.regeneration", List.of("net.fortuna.ical4j..", "de.siegmar.fastcsv..", "java.io", "java.nio..", "java.security"),
             "operation.assessment", List.of("java.nio.charset"));
 

@@ -6,8 +6,8 @@ import com.fasterxml.jackson.databind.type.TypeFactory;
 import dev.brinebook.api.DiscriminatorValues;
 import dev.brinebook.api.JsonObject;
 import dev.brinebook.api.WireNames;
-import dev.brinebook.guard.NoResultReason;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.text.ListedOnce;
 import dev.brinebook.text.Message;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverter;
@@ -28,11 +28,10 @@ import java.util.TreeMap;
 /** The schemas of the wire records: their shape by swagger-core, their facts by each component's {@code Property}. */
 final class Schemas {
 
-    /** Enums that many records have, with their descriptions: schemas of their own. */
-    private static final Map<Class<?>, String> SHARED = Map.of(NoResultReason.class, "Why there is no number.");
-
     private final Map<String, Class<?>> inRequests = new TreeMap<>();
     private final Map<String, Class<?>> records = new TreeMap<>();
+    /** Enums with a schema of their own. */
+    private final Map<String, Class<?>> lists = new TreeMap<>();
     /** How every number of an answer is rounded; of an amount of money, to the minor unit of its currency (ISO 4217). */
     private static final Map<String, Object> PRECISION = new TreeMap<>(Map.of("significantDigits", Rounding.SIGNIFICANT_DIGITS,
             "money", "minorUnit"));
@@ -67,7 +66,7 @@ final class Schemas {
         Map<String, Schema> schemas = new TreeMap<>();
         roots.forEach(type -> converters.readAll(type).forEach(schemas::putIfAbsent));
         schemas.keySet().retainAll(records.keySet());
-        SHARED.forEach((type, description) -> putNew(type.getSimpleName(), names(type).description(description), schemas));
+        lists.forEach((name, type) -> putNew(name, names(type).description(type.getAnnotation(ListedOnce.class).value()), schemas));
         records.forEach((name, type) -> PropertySchemaWriter.apply(schemas.get(name), type, inRequests.containsKey(name)));
         answers.forEach(type -> schemas.get(type.getSimpleName()).addExtension("x-precision", PRECISION));
         records.forEach((name, type) -> {
@@ -95,7 +94,7 @@ final class Schemas {
     }
 
     /** Collects a record and all its parts; equal simple names would overwrite each other, so they are refused. */
-    private static void collect(Class<?> type, Map<String, Class<?>> into) {
+    private void collect(Class<?> type, Map<String, Class<?>> into) {
         Class<?> other = into.put(type.getSimpleName(), type);
         if (other != null && other != type) {
             throw new IllegalStateException(type + " and " + other + " have the same name on the wire");
@@ -107,9 +106,11 @@ final class Schemas {
         }
     }
 
-    private static void collectFrom(Type type, Map<String, Class<?>> into) {
+    private void collectFrom(Type type, Map<String, Class<?>> into) {
         if (type instanceof Class<?> c && c.isRecord()) {
             collect(c, into);
+        } else if (type instanceof Class<?> c && c.isAnnotationPresent(ListedOnce.class)) {
+            lists.put(c.getSimpleName(), c);
         } else if (type instanceof ParameterizedType generic) {
             for (Type argument : generic.getActualTypeArguments()) {
                 collectFrom(argument, into);
@@ -136,7 +137,8 @@ final class Schemas {
                 return object;
             }
             if (java.isEnumType()) {
-                return SHARED.containsKey(java.getRawClass()) ? DocumentBuilder.reference(java.getRawClass()) : names(java.getRawClass());
+                return java.getRawClass().isAnnotationPresent(ListedOnce.class) ? DocumentBuilder.reference(java.getRawClass())
+                        : names(java.getRawClass());
             }
             return chain.hasNext() ? chain.next().resolve(type, context, chain) : null;
         }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.guard;
 
+import dev.brinebook.text.ListedOnce;
 import dev.brinebook.text.Localizable;
 
 /** The closed list of reasons why a question has no number for an answer, each with the sentence that says so. */
+@ListedOnce("Why there is no number.")
 public enum NoResultReason implements Localizable {
     NOTHING_SAVED,
     NOT_WITHIN_HORIZON,

@@ -65,6 +65,14 @@ public record ExistingSoftener(SoftenerSettings setup, double statedDoseGramsPer
         return new ExistingSoftener(other, statedDoseGramsPerLitre, meter, unknown, tank);
     }
 
+    /** The same where the bed holds {@code resinFactor} times the resin and a regeneration gets {@code saltFactor} times the salt. */
+    ExistingSoftener withBed(double resinFactor, double saltFactor) {
+        Softener softener = setup.softener().withResin(resinFactor * setup.softener().bed().resinLitres());
+        double doseFactor = saltFactor / resinFactor;
+        return new ExistingSoftener(setup.with(softener).withDose(doseFactor * setup.saltDoseGramsPerLitre(), setup.minutes()),
+                doseFactor * statedDoseGramsPerLitre, meter, unknown, tank);
+    }
+
     /** What is known of it beside its resin. */
     public Fit.Datasheet datasheet() {
         return new Fit.Datasheet(OptionalDouble.empty(), OptionalDouble.empty(), tank);

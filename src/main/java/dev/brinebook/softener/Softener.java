@@ -52,6 +52,11 @@ public record Softener(ResinBed bed, double tankHeightMetres, Salt salt, Capacit
         return with(flows.onSite(OptionalDouble.empty(), flows.supplyLitresPerMinute()));
     }
 
+    /** The same tank with another volume of the same resin. */
+    public Softener withResin(double otherLitres) {
+        return new Softener(new ResinBed(otherLitres, bed.tankDiameterMetres(), bed.bead()), tankHeightMetres, salt, capacity, flows);
+    }
+
     /** This softener in the place of another: drain and supply take and give what they do there. */
     public Softener inPlaceOf(Softener other) {
         return with(flows.onSite(other.flows.drainLineLitresPerMinute(), other.flows.supplyLitresPerMinute()));

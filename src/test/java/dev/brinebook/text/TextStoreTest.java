@@ -36,7 +36,7 @@ class TextStoreTest {
     private static final Pattern OF_ITSELF = Pattern.compile("(language|unit)\\..*");
 
     /** Units, which are written alike. */
-    private static final Set<String> NO_NAMES = Set.of("kPa", "dH", "fH");
+    private static final Set<String> NO_NAMES = Set.of("kPa", "dH", "fH", "pH");
     private static final Pattern WIRE_NAMES = wireNames();
     private static Set<String> ids;
 

@@ -24,7 +24,7 @@ public record ReadinessCheck(
                 optional = "unless it is not met and a price is given") Money price) {
 
     /** The check in words, with the price of meeting it; null where none is given. */
-    static ReadinessCheck of(Readiness.Check check, Money price) {
+    public static ReadinessCheck of(Readiness.Check check, Money price) {
         boolean needed = check.state() == Readiness.State.NOT_MET;
         return new ReadinessCheck(check.condition(), check.state(), check.condition().wanted(),
                 check.condition().whenNotMet(), needed ? price != null : null, needed ? price : null);

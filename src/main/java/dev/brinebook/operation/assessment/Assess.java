@@ -23,6 +23,7 @@ import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
 import dev.brinebook.model.Model;
+import dev.brinebook.model.ModelChange;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleStep;
@@ -111,7 +112,8 @@ public final class Assess {
     private static AssessmentAnswer untreated(Assessment assessment, VerdictAnswer verdict, SiteReadiness readiness, AnswerUnits units,
             Explanation explanation) {
         return of(assessment, explanation.behindStops(Message.sentences(List.of(verdict.sentence(), verdict.action()))), verdict,
-                List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null, null, null, null, units, explanation);
+                List.of(), List.of(), null, null, null, null, readiness, List.of(), null, null,
+                AdviceRanges.NONE, null, units, explanation);
     }
 
     private static AssessmentAnswer softened(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices,
@@ -133,11 +135,18 @@ public final class Assess {
                 CycleTable.of(cycle, units), RefillSetting.of(cycle.step(CycleStep.Kind.REFILL), salt,
                         duty.water().temperatureCelsius(), units), readiness, steps(units),
                 YearComparison.of(assessment, store, units, model), worth,
-                AdviceRangeAnswer.ofTest(assessment, model, terms, prices, priced.currency(), units),
-                AdviceRangeAnswer.ofUse(assessment, request.household().resolved().useUncertaintyShare(duty.demand(), explanation),
-                        model, terms, prices, priced.currency(), units),
+                ranges(request, assessment, terms, prices, priced, units, model, explanation),
                 request.household().restsOnPeopleAlone() && duty.meanLitres() > 0
                         ? ReadingsWorth.of(assessment, priced.currency(), units, explanation) : null, units, explanation);
+    }
+
+    private static AdviceRanges ranges(AssessmentRequest request, Assessment assessment, Terms terms, Prices prices, LocalPrices priced,
+            AnswerUnits units, Model model, Explanation explanation) {
+        return AdviceRanges.of(AdviceRangeAnswer.ofTest(assessment, model, terms, prices, priced.currency(), units),
+                AdviceRangeAnswer.ofUse(assessment, request.household().resolved().useUncertaintyShare(assessment.duty().demand(),
+                        explanation), model, terms, prices, priced.currency(), units),
+                assessment, request.softener().bedUncertainty(), model.has(ModelChange.PAYBACK_OVER_THE_STEP_BELOW), terms, prices,
+                priced.currency(), units);
     }
 
     /** The meter's settings: of another bed or a second one, where that is the verdict. */
@@ -150,14 +159,13 @@ public final class Assess {
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,
             List<SettingQuestion> questions, RecommendedSettings settings, DoseTradeOff tradeOff, CycleTable cycle, RefillSetting refill,
             SiteReadiness readiness, List<Message> commissioning, YearComparison year, RetrofitWorth retrofit,
-            AdviceRangeAnswer testUncertainty, AdviceRangeAnswer useUncertainty, ReadingsWorth readings, AnswerUnits units,
-            Explanation explanation) {
+            AdviceRanges ranges, ReadingsWorth readings, AnswerUnits units, Explanation explanation) {
         DesignConditions duty = assessment.duty();
         return new AssessmentAnswer(summary, verdict, HardnessLines.of(duty.hardness(), duty.water().hardnessUncertaintyMgPerL(),
                 duty.controller().hardness(), units, "/hardness", explanation), DemandAnswer.of(duty, units),
                 FitAnswer.of(assessment, units, "/fit", explanation), findings, questions, settings, tradeOff, cycle, refill,
-                readiness.checks(), commissioning, year, retrofit, testUncertainty,
-                useUncertainty, readings, SoftenedWaterAnswer.of(assessment.softened(), units),
+                readiness.checks(), commissioning, year, retrofit, ranges.test(), ranges.use(), ranges.resin(), ranges.salt(),
+                ranges.saving(), readings, SoftenedWaterAnswer.of(assessment.softened(), units),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 

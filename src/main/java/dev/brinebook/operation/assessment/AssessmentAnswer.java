@@ -58,6 +58,15 @@ public record AssessmentAnswer(
         @Basis(formula = "formula.assessment.wholeChoiceRepeatedBothEnds", source = "CP-PRICES")
         @Property(value = "Effect of the uncertainty of the water use.",
                 optional = "when the use is taken as exact, or the water must be treated first") AdviceRangeAnswer useUncertainty,
+        @Basis(formula = "formula.assessment.wholeChoiceRepeatedMeasured", source = "GUM")
+        @Property(value = "Effect of the uncertainty of the measured resin volume.", optional = AssessmentAnswer.AS_EXACT)
+        AdviceRangeAnswer resinUncertainty,
+        @Basis(formula = "formula.assessment.wholeChoiceRepeatedMeasured", source = "GUM")
+        @Property(value = "Effect of the uncertainty of the measured salt per regeneration.", optional = AssessmentAnswer.AS_EXACT)
+        AdviceRangeAnswer saltUncertainty,
+        @Basis(formula = "formula.assessment.savingOfMeasured", source = "GUM")
+        @Property(value = "Saving of converting in the first year, over the same step as in the ladder, that both measurements leave "
+                + "possible with 95 %.", optional = AssessmentAnswer.AS_EXACT) SavingInterval savingInterval,
         @Property(value = "Saving from reading the water meter.", optional = "when the use is measured, every day has the mean "
                 + "use, or the water must be treated first")
         ReadingsWorth readings,
@@ -66,4 +75,7 @@ public record AssessmentAnswer(
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+
+    private static final String AS_EXACT = "when it is taken as exact, when the water must be treated first, or when the dose at an end "
+            + "restores no capacity";
 }

@@ -25,6 +25,7 @@ import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.resin.CapacityTable;
+import dev.brinebook.softener.BedUncertainty;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
@@ -81,6 +82,7 @@ public final class ReviewSettings {
                 given.found().softener(), duty, units)).toList();
         explain(given, review.asFound(), units, explanation);
         SettingFinding.explain(review.findings(), units, "/findings", explanation);
+        BedUncertainty bed = request.softener().bedUncertainty();
         VerdictAnswer verdict = VerdictAnswer.of(ladder, duty, terms.running(), priced.currency(), units, "/verdict", explanation);
         return new SettingsReviewAnswer(explanation.behindStops(untreated ? verdict.sentence()
                 : summary(review, questions, found, duty, units)), verdict, findings,
@@ -89,8 +91,15 @@ public final class ReviewSettings {
                         "/hardness", explanation),
                 units.capacity(duty.dailyLoadGrams()), units.saltDose(found.setup().saltDoseGramsPerLitre()),
                 units.capacity(found.setup().capacityGrams()), YearTotals.of(review.asFound(), units),
-                YearTotals.of(review.corrected(), units), explanation.cautions(), explanation.assumptions(), explanation.basis(),
+                YearTotals.of(review.corrected(), units), range(untreated, found, bed.ofResin(), duty, terms, units),
+                range(untreated, found, bed.ofSalt(), duty, terms, units), explanation.cautions(), explanation.assumptions(),
+                explanation.basis(),
                 ModelVersion.CURRENT);
+    }
+
+    private static ReviewRangeAnswer range(boolean untreated, ExistingSoftener found, BedUncertainty uncertainty, DesignConditions duty,
+            Terms terms, AnswerUnits units) {
+        return untreated ? null : ReviewRangeAnswer.of(found, uncertainty, duty, terms.running(), units);
     }
 
     private static Message summary(Review review, List<Question> questions, ExistingSoftener found, DesignConditions duty,

@@ -38,8 +38,17 @@ public record SettingsReviewAnswer(
         @Basis(formula = "formula.softener.sameYearAllFindings", source = "DAIAD")
         @Property("A year with all findings corrected. The year with the present settings less this year is the "
                 + "sum over the findings.") YearTotals setRight,
+        @Basis(formula = "formula.softener.pathRepeatedMeasured", source = "GUM")
+        @Property(value = "Effect of the uncertainty of the measured resin volume.", optional = SettingsReviewAnswer.AS_EXACT)
+        ReviewRangeAnswer resinUncertainty,
+        @Basis(formula = "formula.softener.pathRepeatedMeasured", source = "GUM")
+        @Property(value = "Effect of the uncertainty of the measured salt per regeneration.", optional = SettingsReviewAnswer.AS_EXACT)
+        ReviewRangeAnswer saltUncertainty,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,
         @Property(value = "Version of the formulas and data.", example = "\"1.0.0\"") String modelVersion) {
+
+    private static final String AS_EXACT = "when it is taken as exact, when the water must be treated first, or when the dose at an end "
+            + "restores no capacity";
 }

@@ -62,7 +62,7 @@ public record CandidateRequest(
     /** The same softener as an existing one, regenerated with {@code salt}. */
     public SoftenerRequest asSoftener(Salt salt) {
         return new SoftenerRequest(resinVolume, nameplateCapacity, tankDiameter, tankHeight, salt, null, null, null, null,
-                null, null, null, null, brineDirection, null, null);
+                null, null, null, null, brineDirection, null, null, null);
     }
 
     /** New resin, with the brine direction of this valve. */

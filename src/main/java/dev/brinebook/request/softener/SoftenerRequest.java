@@ -24,6 +24,7 @@ import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.ResinEfficiency;
 import dev.brinebook.resin.Salt;
+import dev.brinebook.softener.BedUncertainty;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.StandardTank;
 import dev.brinebook.softener.TankSize;
@@ -72,7 +73,9 @@ public record SoftenerRequest(
                 max = SaltStore.MAX_CAPACITY_KILOGRAMS, unit = "kg", byDefault = SoftenerRequest.ASSUMED_BRINE_TANK_KILOGRAMS)
         MassQuantity brineTankCapacity,
         @Property(value = "Salt in the brine tank at the start.", min = 0, max = SaltStore.MAX_CAPACITY_KILOGRAMS,
-                unit = "kg", fallback = "half of its capacity") MassQuantity saltOnHand) implements Checked {
+                unit = "kg", fallback = "half of its capacity") MassQuantity saltOnHand,
+        @Property("Uncertainty of what was measured. Used by assess and reviewSettings.") SoftenerUncertaintyRequest uncertainty)
+        implements Checked {
     static final double MIN_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.LOW_YEARLY_LOSS_SHARE;
     static final double MAX_YEARLY_LOSS_PERCENT = 100 * ResinEfficiency.HIGH_YEARLY_LOSS_SHARE;
     static final double MIN_NAMEPLATE_GRAMS = 100;
@@ -102,6 +105,9 @@ public record SoftenerRequest(
         if (!at.here()) {
             checkSalt(at);
             checkTank(at);
+        }
+        if (uncertainty != null && !at.here()) {
+            uncertainty.checkAgainst(this, at.at("uncertainty"));
         }
     }
 
@@ -193,6 +199,16 @@ public record SoftenerRequest(
     StandardTank standardTank() {
         return StandardTank.smallestFor(resinLitres()).orElseGet(() ->
                 StandardTank.all().get(StandardTank.all().size() - 1));
+    }
+
+    /** How far what was measured of it may be off. */
+    public BedUncertainty bedUncertainty() {
+        return uncertainty == null ? BedUncertainty.NONE : uncertainty.toDomain(this);
+    }
+
+    /** Salt of a regeneration as given, kg. */
+    double saltKilograms() {
+        return doseGramsPerLitre() * resinLitres() / 1000;
     }
 
     /** What is calculated with, made of this. */

@@ -112,6 +112,54 @@ class AssessTest {
                 .body("errors[0].pointer", equalTo("/household/useUncertainty"));
     }
 
+    private static final String MEASURED = """
+            {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 4},
+             "retrofit": {"cost": {"value": 400, "unit": "USD"}},
+             "softener": {"resinVolume": {"value": 1.5, "unit": "ft3"}, "saltPerRegeneration": {"value": 15, "unit": "lb"},
+                "uncertainty": {%s}, "control": {"kind": "clock", "everyDays": 4}}}""";
+
+    @Test
+    void reportsTheEffectOfUncertainMeasurementsOnTheAdvice() {
+        JsonPath answer = assess(MEASURED.formatted("\"resinVolume\": {\"value\": 0.05, \"unit\": \"ft3\"}, "
+                + "\"saltPerRegeneration\": {\"value\": 1, \"unit\": \"lb\"}")).statusCode(200)
+                .body("resinUncertainty.low.resinVolume.value", near(1.45, 1e-5, "1.5 less 0.05"))
+                .body("resinUncertainty.high.saltAsFound.value", near(15, 1e-4, "the same salt in more resin"))
+                .body("saltUncertainty.high.saltAsFound.value", near(16, 1e-4, "15 and 1"))
+                .body("saltUncertainty.high.resinVolume.value", near(1.5, 1e-5, "as given"))
+                .body("resinUncertainty.advice", nullValue()).body("useUncertainty.low.resinVolume", nullValue()).extract().jsonPath();
+        double lowest = answer.getDouble("saltUncertainty.low.savedPerYear.value");
+        double saved = answer.getDouble("retrofit.payback.firstYearSaving.total.value");
+        assertEquals(2 * 365 / 4.0 * 0.45359237 * 0.45, answer.getDouble("saltUncertainty.high.savedPerYear.value") - lowest, 2,
+                "2\u00a0lb every fourth day at 0.45\u00a0USD/kg, and the water of their brine");
+        double below = saved - Math.min(answer.getDouble("resinUncertainty.low.savedPerYear.value"),
+                answer.getDouble("resinUncertainty.high.savedPerYear.value"));
+        assertEquals(saved - Math.hypot(below, saved - lowest), answer.getDouble("savingInterval.low.value"), 0.02,
+                "JCGM 100:2008 5.1.2");
+    }
+
+    @Test
+    void leavesOutTheEffectOfWhatIsExact() {
+        assess(MEASURED.formatted("\"saltPerRegeneration\": {\"value\": 1, \"unit\": \"lb\"}")).statusCode(200)
+                .body("resinUncertainty", nullValue()).body("saltUncertainty", notNullValue());
+        assess(MEASURED.formatted("")).statusCode(200).body("saltUncertainty", nullValue()).body("savingInterval", nullValue());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            // what is given | its uncertainty | place | what it says
+            "'resinVolume': {'value': 1.5, 'unit': 'ft3'} | 'resinVolume': {'value': 0.8, 'unit': 'ft3'} | resinVolume | 50",
+            "'resinVolume': {'value': 1.5, 'unit': 'ft3'}, 'tankDiameter': {'value': 10, 'unit': 'in'}, 'tankHeight': {'value': 40,"
+                    + " 'unit': 'in'} | 'resinVolume': {'value': 0.5, 'unit': 'ft3'} | resinVolume | fit into the tank",
+            "'nameplateCapacity': {'value': 48000, 'unit': 'gr'} | 'resinVolume': {'value': 0.2, 'unit': 'ft3'} | resinVolume | too",
+            "'resinVolume': {'value': 1.5, 'unit': 'ft3'} | 'saltPerRegeneration': {'value': 2, 'unit': 'lb'} | saltPerRegeneration | too",
+            "'resinVolume': {'value': 1, 'unit': 'L'} | 'resinVolume': {'value': 0.1, 'unit': 'L'} | resinVolume | at least 1"})
+    void refusesUncertaintyThatCannotBe(String softener, String uncertainty, String place, String message) {
+        assess(("{'water': {'hardness': {'value': 20, 'unit': 'gpg'}}, 'household': {'people': 4}, 'softener': {" + softener
+                + ", 'uncertainty': {" + uncertainty + "}, 'control': {'kind': 'clock', 'everyDays': 4}}}").replace('\'', '"'))
+                .statusCode(422).body("errors.find { it.pointer == '/softener/uncertainty/" + place + "' }.message",
+                        containsString(message));
+    }
+
     @Test
     void neverAdvisesSettingsWithoutTheStopBeforeThem() {
         assess(WELL.replace("\"value\": 1.2", "\"value\": 12")).statusCode(200)

@@ -67,6 +67,27 @@ class ReviewSettingsTest {
                 .body("questions[1].high.hardDaysPerYear", greaterThan(50.0));
     }
 
+    /** 37,000 gr are set: more than 10 lb restore in 1.5 ft³, 32,000 gr by common practice, and less than 14 lb do, 43,000. */
+    @Test
+    void reportsTheEffectOfAnUncertainMeasurement() {
+        String measured = """
+                {"water": {"hardness": {"value": 20, "unit": "gpg"}}, "household": {"people": 4}, "softener": {
+                   "resinVolume": {"value": 1.5, "unit": "ft3"}, "saltPerRegeneration": {"value": 12, "unit": "lb"},
+                   "uncertainty": {"saltPerRegeneration": {"value": 2, "unit": "lb"}},
+                   "control": {"kind": "meteredDelayed", "hardnessSetting": {"value": 21, "unit": "gpg"}, "dayOverride": 14,
+                   "capacitySetting": {"value": 37000, "unit": "gr"}, "reserve": {"rule": "volume",
+                   "volume": {"value": 500, "unit": "gal"}}}}}""";
+        review(measured).statusCode(200)
+                .body("saltUncertainty.low.saltAsFound.value", near(10, 1e-4, "12 less 2"))
+                .body("saltUncertainty.low.findings.code", hasItem("capacityAboveDose"))
+                .body("saltUncertainty.high.findings.code", not(hasItem("capacityAboveDose")))
+                .body("saltUncertainty.low.capacity.value", near(32_000, 0.04 * 32_000, "20,000 gr/ft3 at 6 lb, 24,000 at 8 lb"))
+                .body("saltUncertainty.advice", containsString("Measure again before you change settings."))
+                .body("resinUncertainty", equalTo(null));
+        review(measured.replace("\"value\": 2, \"unit\": \"lb\"", "\"value\": 0.005, \"unit\": \"lb\"")).statusCode(200)
+                .body("saltUncertainty.advice", equalTo(null));
+    }
+
     /** What is answered adds up within the digits of an answer. */
     @ParameterizedTest
     @ValueSource(strings = {"well-family", "apartment", "holiday-cabin"})

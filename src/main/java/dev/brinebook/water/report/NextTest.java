@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.water.report;
+
+import dev.brinebook.source.Table;
+import dev.brinebook.text.Localizable;
+import dev.brinebook.water.WaterAnalysis.Supply;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A test to order, how to sample for it, and what it would change.
+ *
+ * @param parameter what to test
+ * @param changesShare probability that its result changes the verdict
+ * @param tested whether it was tested already, and should be tested better
+ * @param order how it is ordered
+ */
+public record NextTest(Parameter parameter, double changesShare, boolean tested, Ordering order) {
+
+    /** Values that each test is tried with: the middles of equally likely ranges. */
+    static final int TRIED_VALUES = 200;
+    /** A test that changes the verdict less often is not worth ordering for it. */
+    public static final double ASSUMED_LEAST_SHARE = 0.01;
+    private static final Map<Parameter, Ordering> ORDERINGS = read();
+
+    /** What a sample is taken in. */
+    public enum Bottle implements Localizable {
+        /** Tested at the tap, at once. */
+        ON_SITE,
+        /** Sterile, with thiosulfate, kept below 10 °C; the tap disinfected, its aerator off. */
+        STERILE, COOL,
+        /** With nitric acid, which is why the bottle is not rinsed. */
+        NITRIC_ACID,
+        /** Filtered at the tap, then with nitric acid. */
+        FILTERED,
+        /** The first litre after six hours without use. */
+        FIRST_DRAW;
+
+        @Override
+        public String textId() {
+            return Localizable.idOf("bottle", this);
+        }
+    }
+
+    /**
+     * How a test is ordered.
+     *
+     * @param costClass 1 for a kit or a meter, 2 for a laboratory, 3 for trace metals
+     * @param bottle what the sample is taken in
+     * @param hours within how many hours it must be tested
+     */
+    public record Ordering(int costClass, Bottle bottle, double hours) {
+    }
+
+    private static Map<Parameter, Ordering> read() {
+        Map<Parameter, Ordering> orderings = new EnumMap<>(Parameter.class);
+        for (String[] row : Table.read("/water/report-tests.csv", '|', 4)) {
+            orderings.put(Parameter.named(row[0]), new Ordering(Integer.parseInt(row[1]), Bottle.valueOf(Parameter.constant(row[2])),
+                    Double.parseDouble(row[3])));
+        }
+        return Collections.unmodifiableMap(orderings);
+    }
+
+    /**
+     * Tests by how often their result changes the verdict, that which changes it most often first; among equals the cheaper.
+     *
+     * <p>Each is tried alone, with what else is known as it is, over everything that it may find: the spread of its own uncertainty
+     * where it was tested, else that of waters of the supply.
+     *
+     * @param sample the water, its hardness joined of all tests; one without a hardness is taken to have the usual one
+     */
+    public static List<NextTest> ranked(Sample sample, Supply supply) {
+        Sample known = withHardness(sample, supply);
+        ReportAdvice now = ReportAdvice.of(known, supply);
+        List<NextTest> tests = new ArrayList<>();
+        ORDERINGS.forEach((parameter, order) -> doubt(parameter, sample, supply).ifPresent(doubt -> {
+            int changes = 0;
+            for (int i = 0; i < TRIED_VALUES; i++) {
+                changes += ReportAdvice.of(found(known, parameter, doubt.quantile((i + 0.5) / TRIED_VALUES)), supply).equals(now) ? 0 : 1;
+            }
+            tests.add(new NextTest(parameter, (double) changes / TRIED_VALUES, sample.has(parameter), order));
+        }));
+        return tests.stream().sorted(Comparator.comparingDouble(NextTest::changesShare).reversed()
+                .thenComparingInt(test -> test.order().costClass()).thenComparing(NextTest::parameter)).toList();
+    }
+
+    /** Hours within which a sample must be tested; empty where no test of the parameter is ever ordered. */
+    static OptionalDouble holdingHours(Parameter parameter) {
+        Ordering order = ORDERINGS.get(parameter);
+        return order == null ? OptionalDouble.empty() : OptionalDouble.of(order.hours());
+    }
+
+    /** The sample with the usual hardness of the supply where none was tested. */
+    static Sample withHardness(Sample sample, Supply supply) {
+        double hardness = sample.hardnessToGoByMgPerL().orElse(Prior.untested(supply).get(Parameter.HARDNESS).median());
+        return sample.has(Parameter.HARDNESS) ? sample : sample.with(Parameter.HARDNESS, new Estimate(hardness, 0));
+    }
+
+    /** What a test may find; nothing where there is no doubt left, or the test says nothing by itself. */
+    static Optional<Prior> doubt(Parameter parameter, Sample sample, Supply supply) {
+        Estimate known = sample.estimates().get(parameter);
+        if (known != null) {
+            return known.isExact() ? Optional.empty() : Optional.of(Prior.tested(known));
+        }
+        if (parameter == Parameter.IRON_DISSOLVED) {
+            return sample.has(Parameter.IRON) ? Optional.of(ofAll(sample.orZero(Parameter.IRON))) : Optional.empty();
+        }
+        return Optional.ofNullable(Prior.untested(supply).get(parameter));
+    }
+
+    /** Of iron that nobody looked at, any share may be dissolved. */
+    private static Prior ofAll(double ironMgPerL) {
+        return new Prior(0, ironMgPerL / 2, ironMgPerL / Math.sqrt(12), true);
+    }
+
+    /** The sample with what a test found, as far as any report can state it. */
+    static Sample found(Sample known, Parameter parameter, double value) {
+        return known.with(parameter, new Estimate(Math.min(value, parameter.highest()), 0));
+    }
+}
