@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.guard;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -10,7 +11,8 @@ import java.util.function.Supplier;
 
 /**
  * Intermediate results that one calculation leaves for a later one, as tables that change while they are read and so cannot be shared
- * by two at once: each calculation has a memory to itself while it runs. There are as many as calculations have run at once.
+ * by two at once: each calculation has a memory to itself while it runs. There are as many as calculations have run at once, and a heap
+ * that has no room for one that waits takes it back.
  *
  * <p>No number depends on it: what is kept is what its key gives, and a calculation without a memory makes it anew.
  */
@@ -18,13 +20,13 @@ public final class WorkingMemory {
 
     /** Share of the heap that the results of one type may take in all memories together. */
     private static final double SHARE_OF_HEAP = 0.025;
-    private static final double LEAST_BYTES = 1.2e6;
+    private static final double LEAST_BYTES = 4e6;
     private static final double MOST_BYTES = 2e7;
     /** What one memory keeps of a type; what was not used for the longest time gives way. */
     static final long MOST_BYTES_OF_A_TYPE = (long) Math.max(LEAST_BYTES, Math.min(MOST_BYTES,
             SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Runtime.getRuntime().availableProcessors()));
 
-    private static final Deque<WorkingMemory> FREE = new ArrayDeque<>();
+    private static final Deque<SoftReference<WorkingMemory>> FREE = new ArrayDeque<>();
     private static final ThreadLocal<WorkingMemory> OF_THIS_THREAD = new ThreadLocal<>();
 
     private final Map<Class<?>, Results> kept = new HashMap<>();
@@ -101,13 +103,17 @@ public final class WorkingMemory {
 
     private static WorkingMemory taken() {
         synchronized (FREE) {
-            return FREE.isEmpty() ? new WorkingMemory() : FREE.pop();
+            WorkingMemory found = null;
+            while (found == null && !FREE.isEmpty()) {
+                found = FREE.pop().get();
+            }
+            return found == null ? new WorkingMemory() : found;
         }
     }
 
     private static void give(WorkingMemory own) {
         synchronized (FREE) {
-            FREE.push(own);
+            FREE.push(new SoftReference<>(own));
         }
     }
 }
