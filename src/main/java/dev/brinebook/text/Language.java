@@ -13,9 +13,9 @@ import java.text.ParseException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Locale.LanguageRange;
@@ -29,7 +29,7 @@ import java.util.regex.Pattern;
 
 /**
  * A language that people are answered in: one file of texts, {@code /text/<tag>.properties}, whose entries {@code language.*}
- * say how it writes numbers, dates and counts. A file is found by its name, so a new language is one file. Codes, names of
+ * say how it writes numbers, dates and counts. English lists the others, so a new language is one file and its tag. Codes, names of
  * properties and citations are the same in each.
  *
  * <p>A file may name variants for some regions, such as the Spanish of Mexico; a variant holds what differs, and the rest is read
@@ -211,10 +211,8 @@ public final class Language {
 
     private static Map<String, Language> all(Language english) {
         Map<String, Language> all = new TreeMap<>(Map.of(english.tag, english));
-        for (String code : Locale.getISOLanguages()) {
-            if (!code.equals(english.tag) && Language.class.getResource(FILES + code + ".properties") != null) {
-                addVariants(read(code, english), all);
-            }
+        for (String code : english.text("language.translations").split(" ")) {
+            addVariants(read(code, english), all);
         }
         return Collections.unmodifiableMap(all);
     }
@@ -233,9 +231,8 @@ public final class Language {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
-        Map<String, String> texts = new TreeMap<>();
-        List<String> names = new ArrayList<>(file.stringPropertyNames());
-        names.forEach(id -> texts.put(id, file.getProperty(id)));
+        Map<String, String> texts = new HashMap<>();
+        file.forEach((id, words) -> texts.put((String) id, (String) words));
         return new Language(tag, texts, parent);
     }
 

@@ -11,6 +11,8 @@ import dev.brinebook.api.WireNames;
 import dev.brinebook.source.Table;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -74,6 +76,15 @@ class TextStoreTest {
     @Test
     void seesTheLanguages() {
         assertTrue(complete().stream().map(Language::tag).toList().containsAll(List.of("de", "en", "es", "fr")), "" + complete());
+    }
+
+    /** A file that English does not list is read by nobody. */
+    @Test
+    void readsEveryFileOfTexts() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("src", "main", "resources", "text"))) {
+            assertEquals(files.map(file -> file.getFileName().toString().replace(".properties", "")).sorted().toList(),
+                    Language.all().stream().map(Language::tag).toList());
+        }
     }
 
     @Test
