@@ -34,8 +34,9 @@ record Call(String target, String type, String accept, String file, String body)
 
     /** A POST of a text, with the settings that it needs in the query. */
     static Call postText(Operation<?, ?> operation) {
-        return new Call(operation.path() + "?" + query(operation.textForm().query().stream().filter(QueryParameter::required)
-                .toList()), operation.textForm().mediaType(), "", "", operation.textForm().example().replace("\r\n", "\n").strip());
+        List<QueryParameter> required = operation.textForm().query().stream().filter(QueryParameter::required).toList();
+        return new Call(operation.path() + (required.isEmpty() ? "" : "?" + query(required)), operation.textForm().mediaType(), "", "",
+                operation.textForm().example().replace("\r\n", "\n").strip());
     }
 
     /** The GET form. */

@@ -52,6 +52,9 @@ class ModelChangesTest {
         assertEquals(after, number(calculator, request, Model.CURRENT, pointer), "the current version");
     }
 
+    /** Operations that the version before does not have, and the one that asks the others. */
+    private static final Set<String> LATER = Set.of("compareCases", "readWaterReport", "reduceFieldMeasurements", "checkInstallation");
+
     @Test
     void everyChangeHasANumber() {
         Set<String> tested = new TreeSet<>();
@@ -79,7 +82,7 @@ class ModelChangesTest {
 
     @Test
     void readsEveryRow() {
-        assertEquals(Main.OPERATIONS.stream().filter(one -> !one.id().equals("compareCases")).mapToInt(one -> one.examples().size()).sum(),
+        assertEquals(Main.OPERATIONS.stream().filter(one -> !LATER.contains(one.id())).mapToInt(one -> one.examples().size()).sum(),
                 Table.read("/http/numbers-of-2.2.0.csv", '|', 3).size());
     }
 
