@@ -90,14 +90,16 @@ public final class ReadWaterReport {
         Tap tap = report.results().stream().allMatch(result -> result.printed().sampling().tap() == Tap.SOFTENED) ? Tap.SOFTENED : Tap.RAW;
         Sample sample = report.at(tap).seen(seen);
         Optional<CombinedHardness> hardness = CombinedHardness.of(report, tap);
-        SoftenedSample softened = SoftenedSample.of(sample, naturalSodium(request, units, explanation));
-        Optional<Estimate> raw = softened.raw().or(() -> hardness.map(CombinedHardness::estimate));
-        Sample joined = raw.map(known -> sample.with(Parameter.HARDNESS, known)).orElse(sample);
+        Estimate naturalSodium = naturalSodium(request, units, explanation);
+        SoftenedSample softened = SoftenedSample.of(sample, naturalSodium);
+        Sample joined = softened.rawOf(hardness.map(tests -> sample.with(Parameter.HARDNESS, tests.estimate())).orElse(sample),
+                naturalSodium, tap == Tap.SOFTENED);
         List<NextTest> next = NextTest.ranked(joined, supply).stream()
                 .filter(test -> test.changesShare() >= NextTest.ASSUMED_LEAST_SHARE).toList();
         WaterRequest water = ReportedWater.of(joined, seen, supply, units);
-        ReportedWater.caution(joined, supply, explanation);
-        return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness, softened, next, explanation)), water,
+        ReportedWater.caution(joined, sample, supply, explanation);
+        return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness(sample, hardness, tap,
+                explanation), softened, next, explanation)), water,
                 hardness.map(tests -> CombinedHardnessAnswer.of(tests, units)).orElse(null),
                 report.results().stream().map(ReportedValue::of).toList(), report.impossible().stream().map(ImpossibleValue::of).toList(),
                 BalanceAnswer.of(sample, units), slips(sample), ratios(sample),
@@ -156,13 +158,22 @@ public final class ReadWaterReport {
         return RepeatInterval.of(supply).stream().map(interval -> RepeatAnswer.of(interval, lines)).toList();
     }
 
-    private static Message summary(WaterReport report, Sample sample, Optional<CombinedHardness> hardness, SoftenedSample softened,
+    private static Message hardness(Sample sample, Optional<CombinedHardness> tests, Tap tap, Explanation explanation) {
+        if (tests.isEmpty()) {
+            return sample.has(Parameter.HARDNESS) ? Message.of("readWaterReport.hardnessAtLeast",
+                    rounded(sample.orZero(Parameter.HARDNESS), explanation)) : Message.of("readWaterReport.noHardness");
+        }
+        if (tests.get().isConflict()) {
+            return Message.of("readWaterReport.testsDisagree");
+        }
+        return Message.of(tap == Tap.SOFTENED ? "readWaterReport.hardnessBehindIs" : "readWaterReport.hardnessIs",
+                rounded(tests.get().estimate().value(), explanation), rounded(tests.get().expandedUncertaintyMgPerL(), explanation));
+    }
+
+    private static Message summary(WaterReport report, Sample sample, Message hardness, SoftenedSample softened,
             List<NextTest> next, Explanation explanation) {
         List<Message> sentences = new ArrayList<>();
-        sentences.add(hardness.map(tests -> tests.isConflict() ? Message.of("readWaterReport.testsDisagree")
-                : Message.of("readWaterReport.hardnessIs", rounded(tests.estimate().value(), explanation),
-                        rounded(tests.expandedUncertaintyMgPerL(), explanation)))
-                .orElse(Message.of("readWaterReport.noHardness")));
+        sentences.add(hardness);
         sentences.add(Message.of("readWaterReport.balance", balance(sample)));
         if (!report.impossible().isEmpty()) {
             sentences.add(Message.of("readWaterReport.impossible", report.impossible().size()));

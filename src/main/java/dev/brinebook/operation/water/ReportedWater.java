@@ -64,10 +64,10 @@ final class ReportedWater {
                 && sample.orZero(Parameter.COLIFORM) == 0 && sample.orZero(Parameter.E_COLI) == 0;
     }
 
-    /** Those of every water test, and those of values that protect health. */
-    static void caution(Sample sample, Supply supply, Explanation explanation) {
-        if (sample.has(Parameter.HARDNESS)) {
-            explanation.cautions(WaterCautions.of(ReportAdvice.analysis(sample, supply)));
+    /** Those of every water test of the raw water, and those of values of the sample that protect health. */
+    static void caution(Sample raw, Sample sample, Supply supply, Explanation explanation) {
+        if (raw.has(Parameter.HARDNESS)) {
+            explanation.cautions(WaterCautions.of(ReportAdvice.analysis(raw, supply)));
         }
         if (sample.orZero(Parameter.COLIFORM) > 0 || sample.orZero(Parameter.E_COLI) > 0) {
             explanation.caution(Caution.BACTERIA_FOUND);

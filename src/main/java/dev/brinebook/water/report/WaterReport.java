@@ -15,7 +15,7 @@ import java.util.function.Predicate;
  *
  * @param results lines that can be calculated with, in their order
  * @param impossible lines with a value that no water has: reported, not calculated with
- * @param unread lines that state no value: not detected without a limit, or of an invalid sample
+ * @param unread lines that state no value: not detected without a limit, found without a number, or of an invalid sample
  */
 public record WaterReport(List<Measured> results, List<Measured> impossible, List<PrintedResult> unread) {
 
@@ -44,7 +44,7 @@ public record WaterReport(List<Measured> results, List<Measured> impossible, Lis
             PrintedForm form = PrintedForm.of(line.parameter(), line.reading().form(), line.reading().unit()).orElseThrow(
                     () -> new IllegalArgumentException(line.parameter() + " is not printed in " + line.reading().unit().symbol()));
             Measured measured = Measured.of(line, form);
-            if (line.reading().qualifier() == PrintedResult.Qualifier.NOT_DETECTED || line.isInvalid()) {
+            if (line.isWithoutValue() || line.isInvalid()) {
                 unread.add(line);
             } else {
                 (measured.isImpossible() ? impossible : results).add(measured);
