@@ -166,8 +166,10 @@ public final class ReadWaterReport {
         if (tests.get().isConflict()) {
             return Message.of("readWaterReport.testsDisagree");
         }
-        return Message.of(tap == Tap.SOFTENED ? "readWaterReport.hardnessBehindIs" : "readWaterReport.hardnessIs",
-                rounded(tests.get().estimate().value(), explanation), rounded(tests.get().expandedUncertaintyMgPerL(), explanation));
+        Message value = rounded(tests.get().estimate().value(), explanation);
+        Message uncertainty = rounded(tests.get().expandedUncertaintyMgPerL(), explanation);
+        return tap == Tap.SOFTENED ? Message.of("readWaterReport.hardnessBehindIs", value, uncertainty)
+                : Message.of("readWaterReport.hardnessIs", value, uncertainty);
     }
 
     private static Message summary(WaterReport report, Sample sample, Message hardness, SoftenedSample softened,
