@@ -46,7 +46,7 @@ class ReportNoteTest {
         return ReportNote.of(lines).getOrDefault(ReportNote.COPIED_CATIONS, Set.of());
     }
 
-    /** Two wells of the USGS network in Idaho, of 19 and 20 November 2018 (public domain), and the first of them as it was in 2019. */
+    /** Two wells of the USGS network in Idaho, of 19 and 20 November 2018 (public domain); the third row is invented. */
     @Test
     void cationsOfTwoWellsThatAreEqualToThreeDigitsAreFound() {
         List<PrintedResult> one = cations(1, 36.1, 0.1, 12.6, 0.1, 7.40, 0.01, 2.27, 0.01);
