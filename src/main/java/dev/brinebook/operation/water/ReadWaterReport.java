@@ -102,7 +102,7 @@ public final class ReadWaterReport {
                 explanation), softened, next, explanation)), water,
                 hardness.map(tests -> CombinedHardnessAnswer.of(tests, units)).orElse(null),
                 report.results().stream().map(ReportedValue::of).toList(), report.impossible().stream().map(ImpossibleValue::of).toList(),
-                BalanceAnswer.of(sample, units), slips(sample), ratios(sample),
+                BalanceAnswer.of(sample, units), slips(sample), ratios(sample, report.isHardnessOfKits(tap)),
                 Contradiction.of(sample).stream().map(pair -> new ContradictionAnswer(pair, Message.of(pair))).toList(),
                 ReportNoteAnswer.of(request.lines()), SoftenedSampleAnswer.of(softened, units),
                 Saturation.of(sample).map(states -> SaturationAnswer.of(states, units)).orElse(List.of()),
@@ -131,8 +131,10 @@ public final class ReadWaterReport {
         return sample.orZero(Parameter.CONDUCTIVITY) > 0 ? sample.value(Parameter.CONDUCTIVITY) : OptionalDouble.empty();
     }
 
-    private static List<RatioAnswer> ratios(Sample sample) {
+    /** A hardness of kits is a test of its own, joined with the ions by its uncertainty: no sum of theirs to be checked. */
+    private static List<RatioAnswer> ratios(Sample sample, boolean hardnessOfKits) {
         return Arrays.stream(RatioCheck.values()).filter(check -> check.of(sample).isPresent())
+                .filter(check -> check != RatioCheck.HARDNESS || !hardnessOfKits)
                 .map(check -> RatioAnswer.of(check, sample)).toList();
     }
 

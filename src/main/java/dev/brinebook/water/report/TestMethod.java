@@ -70,6 +70,11 @@ public enum TestMethod {
         return Math.sqrt(between * between / 12 + miscounted * miscounted + size * size);
     }
 
+    /** Whether it is a test that somebody makes at the tap, by eye or with a small instrument. */
+    boolean isKit() {
+        return this == STRIP || this == DROPS || this == PHOTOMETER;
+    }
+
     private double usualStep(Parameter parameter, double value) {
         return this == DROPS && parameter == Parameter.HARDNESS ? USUAL_DROP_MG_PER_L
                 : UNIFORM * Math.max(assumedStepShare * value, ASSUMED_LEAST_SPREAD_SHARE * parameter.usualHigh());

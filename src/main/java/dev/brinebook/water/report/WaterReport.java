@@ -3,12 +3,15 @@ package dev.brinebook.water.report;
 
 import dev.brinebook.water.report.PrintedResult.Tap;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * A report, or several of the same water, with each line in one form.
@@ -75,6 +78,23 @@ public record WaterReport(List<Measured> results, List<Measured> impossible, Lis
         List<Measured> better = BETTER_ON_SITE.contains(parameter) ? preferred(tests, test -> test.printed().sampling().onSite()) : tests;
         boolean stood = OF_PIPES.contains(parameter);
         return preferred(preferred(better, test -> test.printed().sampling().firstDraw() == stood), Measured::isValue);
+    }
+
+    /** Parameters other than the hardness whose tests at one tap contradict each other. */
+    Set<Parameter> contradicting() {
+        return Arrays.stream(Parameter.values()).filter(parameter -> parameter != Parameter.HARDNESS)
+                .filter(parameter -> isInConflict(tests(parameter, Tap.RAW)) || isInConflict(tests(parameter, Tap.SOFTENED)))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Parameter.class)));
+    }
+
+    private static boolean isInConflict(List<Measured> tests) {
+        List<Estimate> estimates = tests.stream().map(Measured::estimate).filter(estimate -> !estimate.isExact()).toList();
+        return estimates.size() > 1 && WeightedMean.of(estimates).isConflict();
+    }
+
+    /** Whether the hardness of a tap was only tested with kits, so that nobody summed it from calcium and magnesium. */
+    public boolean isHardnessOfKits(Tap tap) {
+        return tests(Parameter.HARDNESS, tap).stream().allMatch(test -> test.printed().testing().method().isKit());
     }
 
     private static List<Measured> preferred(List<Measured> tests, Predicate<Measured> wanted) {

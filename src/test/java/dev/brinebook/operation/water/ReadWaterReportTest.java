@@ -118,6 +118,31 @@ class ReadWaterReportTest {
         assertEquals(2 * 100 * (0.5 / 27.9225) / 12.3, with, 0.02, "about 100 u/(C + A)");
     }
 
+    /**
+     * By hand: 0.2 and 2.0 mg/L, each known to 0.1 (k = 2), are 25.5 of their standard uncertainties apart, R = 25.5/√2 = 18; 0.50 and
+     * 0.55 are 0.7 apart.
+     */
+    @Test
+    void saysWhichTestsDisagree() {
+        String doubt = ", \"uncertainty\": 0.1";
+        WaterReportAnswer answer = read(result("iron", 0.2, doubt) + "," + result("iron", 2, doubt), "");
+        assertEquals(List.of(ReportNote.TESTS_DISAGREE), answer.notes().stream().map(ReportNoteAnswer::code).toList());
+        assertEquals(List.of(Parameter.IRON), answer.notes().get(0).about());
+        assertEquals(List.of(), read(result("iron", 0.5, doubt) + "," + result("iron", 0.55, doubt), "").notes());
+        assertEquals(List.of(), read(result("iron", 0.2, doubt) + "," + result("iron", 2, doubt + ", \"tap\": \"softened\""), "").notes());
+    }
+
+    /** A drop test 7 % above the ions is within its own doubt; a laboratory that states such a sum has added wrongly. */
+    @Test
+    void checksOnlySumsAgainstTheIons() {
+        String ions = result("calcium", 96, "") + "," + result("magnesium", 31, "") + ",";
+        WaterReportAnswer drops = read(ions + result("hardness", 20, ", \"unit\": \"gpg\", \"method\": \"drops\""), "");
+        assertEquals(List.of(), drops.ratios());
+        assertEquals(List.of(ReportNote.DROPS_COUNTED_UP), drops.notes().stream().map(ReportNoteAnswer::code).toList());
+        WaterReportAnswer sum = read(ions + result("hardness", 342, ", \"unit\": \"mg/L\", \"method\": \"laboratory\""), "");
+        assertFalse(sum.ratios().get(0).holds());
+    }
+
     /** In a filter of calcite the water ends in equilibrium: exactly, not by what a search leaves. */
     @Test
     void endsInEquilibriumWhereLimeNeutralises() {
