@@ -94,8 +94,7 @@ public final class ReadWaterReport {
         SoftenedSample softened = SoftenedSample.of(sample, naturalSodium);
         Sample joined = softened.rawOf(hardness.map(tests -> sample.with(Parameter.HARDNESS, tests.estimate())).orElse(sample),
                 naturalSodium, tap == Tap.SOFTENED);
-        List<NextTest> next = NextTest.ranked(joined, supply).stream()
-                .filter(test -> test.changesShare() >= NextTest.ASSUMED_LEAST_SHARE).toList();
+        List<NextTest> next = NextTest.ranked(joined, supply, request.reasonsGiven()).stream().filter(NextTest::isWorthwhile).toList();
         WaterRequest water = ReportedWater.of(joined, seen, supply, units);
         ReportedWater.caution(joined, sample, supply, explanation);
         return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness(sample, hardness, tap,

@@ -71,7 +71,7 @@ final class ReportFile {
         try {
             readRows(parser, records);
             WaterReportRequest request = new WaterReportRequest(read, settings.supply(), settings.appearance(), settings.naturalSodium(),
-                    settings.country(), settings.units());
+                    null, settings.country(), settings.units());
             Checker.check(request, violations);
             unread.forEach(row -> results.at(row).forgetBelow());
             if (!violations.isEmpty()) {

@@ -26,6 +26,7 @@ import dev.brinebook.water.report.ReportUnit;
 import dev.brinebook.water.report.Slip;
 import dev.brinebook.water.report.SoftenedSample;
 import dev.brinebook.water.report.TestMethod;
+import dev.brinebook.water.report.TestReason;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -109,7 +110,8 @@ class ReadWaterReportTest {
     /** By hand: u of 5 mg/L of Fe known to 10 % is 0.5/27.92 = 0.0179 meq/L, of 5.9 and 5.9 meq/L with 1 % of each other ion. */
     @Test
     void countsTheDoubtOfIronInTheBalance() {
-        String ions = String.join(",", result("calcium", 100, ", \"uncertainty\": 0.02"), result("magnesium", 10, ", \"uncertainty\": 0.02"),
+        String ions = String.join(",", result("calcium", 100, ", \"uncertainty\": 0.02"),
+                result("magnesium", 10, ", \"uncertainty\": 0.02"),
                 result("sodium", 5, ", \"uncertainty\": 0.02"), result("alkalinity", 290, ", \"uncertainty\": 0.02"),
                 result("chloride", 5, ", \"uncertainty\": 0.02"), result("sulfate", 5, ", \"uncertainty\": 0.02"));
         double without = read(ions, "").balance().uncertaintyPercent().doubleValue();
@@ -129,7 +131,8 @@ class ReadWaterReportTest {
         assertEquals(List.of(ReportNote.TESTS_DISAGREE), answer.notes().stream().map(ReportNoteAnswer::code).toList());
         assertEquals(List.of(Parameter.IRON), answer.notes().get(0).about());
         assertEquals(List.of(), read(result("iron", 0.5, doubt) + "," + result("iron", 0.55, doubt), "").notes());
-        assertEquals(List.of(), read(result("iron", 0.2, doubt) + "," + result("iron", 2, doubt + ", \"tap\": \"softened\""), "").notes());
+        assertEquals(List.of(), read(result("iron", 0.2, doubt) + "," + result("iron", 2, doubt + ", \"tap\": \"softened\""), "")
+                .notes());
     }
 
     /** A drop test 7 % above the ions is within its own doubt; a laboratory that states such a sum has added wrongly. */
@@ -146,7 +149,8 @@ class ReadWaterReportTest {
     /** In a filter of calcite the water ends in equilibrium: exactly, not by what a search leaves. */
     @Test
     void endsInEquilibriumWhereLimeNeutralises() {
-        WaterReportAnswer answer = read(String.join(",", result("calcium", 20, ""), result("alkalinity", 50, ""), result("ph", 6.5, "")), "");
+        WaterReportAnswer answer = read(String.join(",", result("calcium", 20, ""), result("alkalinity", 50, ""),
+                result("ph", 6.5, "")), "");
         SaturationAnswer neutralised = answer.saturation().get(answer.saturation().size() - 1);
         assertEquals(SaturationAnswer.State.NEUTRALISED, neutralised.state());
         assertEquals(0, neutralised.precipitationPotential().value().signum());
@@ -271,8 +275,8 @@ class ReadWaterReportTest {
                     random.nextBoolean(), random.nextBoolean(), 1 + random.nextInt(3), random.nextBoolean() ? null
                             : LocalDate.of(2026, 1 + random.nextInt(12), 1), BigDecimal.valueOf(random.nextInt(100))));
         }
-        return new WaterReportRequest(results, null, new ReportAppearance(pick(MetalForm.AtTap.values(), random), null, false), null, null,
-                null);
+        return new WaterReportRequest(results, null, new ReportAppearance(pick(MetalForm.AtTap.values(), random), null, false), null,
+                List.of(pick(TestReason.values(), random)), null, null);
     }
 
     private static <E> E pick(E[] values, Random random) {
