@@ -24,6 +24,9 @@ public record Measured(PrintedResult printed, PrintedForm form, Estimate estimat
     static Measured of(PrintedResult printed, PrintedForm form) {
         PrintedResult.Reading reading = printed.reading();
         double value = form.normalised(reading.value(), reading.unit());
+        if (printed.isNoneFound()) {
+            return new Measured(printed, form, new Estimate(0, 0), OptionalDouble.empty());
+        }
         return switch (reading.qualifier()) {
             case BELOW -> form.becomes().startsAtZero()
                     ? new Measured(printed, form, new Estimate(0, Math.abs(value) / UNIFORM_FROM_ZERO), OptionalDouble.of(value))
@@ -32,7 +35,6 @@ public record Measured(PrintedResult printed, PrintedForm form, Estimate estimat
             case ESTIMATED -> new Measured(printed, form, new Estimate(value, ESTIMATED_FACTOR * uncertainty(printed, form, value)),
                     OptionalDouble.empty());
             case PRESENT -> new Measured(printed, form, new Estimate(1, 0), OptionalDouble.empty());
-            case ABSENT -> new Measured(printed, form, new Estimate(0, 0), OptionalDouble.empty());
             default -> new Measured(printed, form, new Estimate(value, uncertainty(printed, form, value)), OptionalDouble.empty());
         };
     }

@@ -84,7 +84,7 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
         List<NextTest> tests = new ArrayList<>();
         ORDERINGS.forEach((parameter, order) -> {
             boolean tested = sample.has(parameter);
-            boolean asked = !tested && reasons.stream().anyMatch(reason -> reason.tests().contains(parameter));
+            boolean asked = !tested && !isAnswered(parameter, sample) && reasons.stream().anyMatch(reason -> reason.tests().contains(parameter));
             Optional<Prior> doubt = doubt(parameter, sample, supply);
             if (asked || doubt.isPresent()) {
                 tests.add(new NextTest(parameter, doubt.map(of -> changes(known, parameter, of, supply, now)).orElse(0.0), tested, asked,
@@ -121,9 +121,18 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
         return sample.has(Parameter.HARDNESS) ? sample : sample.with(Parameter.HARDNESS, new Estimate(hardness, 0));
     }
 
+    /** E. coli are coliform bacteria: there are none where no coliform was found. */
+    private static boolean isAnswered(Parameter parameter, Sample sample) {
+        return parameter == Parameter.E_COLI && !sample.has(parameter) && sample.has(Parameter.COLIFORM)
+                && sample.orZero(Parameter.COLIFORM) == 0;
+    }
+
     /** What a test may find; nothing where there is no doubt left, or the test says nothing by itself. */
     static Optional<Prior> doubt(Parameter parameter, Sample sample, Supply supply) {
         Estimate known = sample.estimates().get(parameter);
+        if (isAnswered(parameter, sample)) {
+            return Optional.empty();
+        }
         if (known != null) {
             return known.isExact() ? Optional.empty() : Optional.of(Prior.tested(known));
         }

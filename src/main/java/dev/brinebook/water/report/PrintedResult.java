@@ -128,6 +128,16 @@ public record PrintedResult(Parameter parameter, Reading reading, Testing testin
         };
     }
 
+    /** Whether no bacteria were found: absent, none counted, or less than the one that would be found. */
+    boolean isNoneFound() {
+        return parameter.isOfBacteria() && switch (reading.qualifier()) {
+            case ABSENT -> true;
+            case EQUAL -> reading.value() == 0;
+            case BELOW -> reading.value() > 0 && reading.value() <= 1;
+            default -> false;
+        };
+    }
+
     /** Whether it says nothing: called invalid, or bacteria that were not found in a sample that is too old to keep them. */
     boolean isInvalid() {
         boolean found = reading.qualifier() == Qualifier.PRESENT || reading.value() > 0 && reading.qualifier() != Qualifier.BELOW;

@@ -92,6 +92,9 @@ class ReadWaterReportTest {
         WaterReportAnswer above = read(result("hardness", 425, ", \"qualifier\": \"above\", \"method\": \"strip\""), "");
         assertTrue(above.summary().toString().startsWith("The hardness is at least"), above.summary().toString());
         assertNull(above.hardness());
+        WaterReportAnswer soft = read(result("hardness", 400, ", \"qualifier\": \"below\""), ", \"units\": \"metric\"");
+        assertEquals(200, soft.water().hardness().value().doubleValue(), "anywhere from 0 to 400");
+        assertEquals(2 * 400 / Math.sqrt(12), soft.water().hardnessUncertainty().value().doubleValue(), 1e-3);
         WaterReportAnswer below = read(result("ph", 6.2, ", \"qualifier\": \"below\""), "");
         assertEquals(6.2, below.results().get(0).value().doubleValue());
         assertEquals(0, below.balance().cations().doubleValue(), 1e-2);
@@ -215,6 +218,18 @@ class ReadWaterReportTest {
         assertTrue(answer.cautions().stream().anyMatch(caution -> caution.code() == Caution.HEALTH_VALUE_MISSED));
         assertTrue(answer.summary().toString().contains("Bacteria"), answer.summary().toString());
         assertFalse(answer.water().bacteriaTested());
+    }
+
+    /** None counted, and less than one, are none: no test of them is left, nor of E. coli, which are coliform bacteria. */
+    @Test
+    void noColiformBacteriaAreNoColiToo() {
+        for (String none : List.of("\"qualifier\": \"absent\"", "\"value\": 0", "\"value\": 1, \"qualifier\": \"below\"")) {
+            WaterReportAnswer answer = read("{\"parameter\": \"coliform\", " + none + "}",
+                    ", \"supply\": \"privateWell\", \"reasons\": [\"infant\"]");
+            assertTrue(answer.nextTests().stream().noneMatch(test -> test.parameter() == Parameter.COLIFORM
+                    || test.parameter() == Parameter.E_COLI), none);
+            assertTrue(answer.nextTests().get(0).asked());
+        }
     }
 
     /** Bacteria not found after 40 hours were not tested: the test is ordered again, and the next one is due after the valid sample. */
