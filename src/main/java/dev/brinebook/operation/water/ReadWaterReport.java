@@ -96,6 +96,7 @@ public final class ReadWaterReport {
                 naturalSodium, tap == Tap.SOFTENED);
         List<NextTest> next = NextTest.ranked(joined, supply, request.reasonsGiven()).stream().filter(NextTest::isWorthwhile).toList();
         WaterRequest water = ReportedWater.of(joined, seen, supply, units);
+        ReportedWater.assume(joined, units, explanation);
         ReportedWater.caution(joined, sample, supply, explanation);
         return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness(sample, hardness, tap,
                 explanation), softened, next, explanation)), water,

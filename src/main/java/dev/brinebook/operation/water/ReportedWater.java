@@ -2,6 +2,7 @@
 package dev.brinebook.operation.water;
 
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.caution.Caution;
@@ -62,6 +63,15 @@ final class ReportedWater {
     private static boolean isFreeOfBacteria(Sample sample) {
         return (sample.has(Parameter.COLIFORM) || sample.has(Parameter.E_COLI))
                 && sample.orZero(Parameter.COLIFORM) == 0 && sample.orZero(Parameter.E_COLI) == 0;
+    }
+
+    /** Says that the doubt of the hardness is more than any other operation takes, where it is. */
+    static void assume(Sample raw, AnswerUnits units, Explanation explanation) {
+        Estimate hardness = raw.estimates().get(Parameter.HARDNESS);
+        if (hardness != null && 2 * hardness.standardUncertainty() > WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L) {
+            explanation.assume(Resolved.of("largestHardnessUncertainty", units.hardness(WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L))
+                    .byDefault("OWN-ASSUMPTION"));
+        }
     }
 
     /** Those of every water test of the raw water, and those of values of the sample that protect health. */

@@ -103,6 +103,16 @@ class ReadWaterReportTest {
         assertEquals(List.of(), seen.results());
     }
 
+    /** Other operations take 500 mg/L at most, which is said where the report is less sure. */
+    @Test
+    void saysWhatOthersDoNotTake() {
+        WaterReportAnswer answer = read(result("hardness", 300, ", \"uncertainty\": 900"), ", \"units\": \"metric\"");
+        assertEquals(500, answer.water().hardnessUncertainty().value().doubleValue());
+        assertEquals(900, answer.hardness().uncertainty().value().doubleValue(), 1e-3);
+        assertTrue(answer.assumptions().stream().anyMatch(assumed -> "largestHardnessUncertainty".equals(assumed.name())));
+        assertTrue(read(result("hardness", 300, ""), "").assumptions().stream().noneMatch(assumed -> assumed.name() != null));
+    }
+
     /** A strip that shows no colour tells 0 from its next block at best: 1 % of the usual 1,000 mg/L, k = 2. */
     @Test
     void trustsNoStripThatShowsNothing() {
