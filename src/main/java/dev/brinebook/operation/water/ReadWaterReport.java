@@ -17,6 +17,7 @@ import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.chemistry.BalanceCriterion;
 import dev.brinebook.water.chemistry.ChargeBalance;
+import dev.brinebook.water.chemistry.Ion;
 import dev.brinebook.water.report.CombinedHardness;
 import dev.brinebook.water.report.Contradiction;
 import dev.brinebook.water.report.Estimate;
@@ -96,6 +97,7 @@ public final class ReadWaterReport {
                 naturalSodium, tap == Tap.SOFTENED);
         List<NextTest> next = NextTest.ranked(joined, supply, request.reasonsGiven()).stream().filter(NextTest::isWorthwhile).toList();
         WaterRequest water = ReportedWater.of(joined, seen, supply, units);
+        ReportedWater.questionUnit(report, explanation);
         ReportedWater.assume(joined, units, explanation);
         ReportedWater.caution(joined, sample, supply, explanation);
         return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness(sample, hardness, tap,
@@ -178,7 +180,9 @@ public final class ReadWaterReport {
             List<NextTest> next, Explanation explanation) {
         List<Message> sentences = new ArrayList<>();
         sentences.add(hardness);
-        sentences.add(Message.of("readWaterReport.balance", balance(sample)));
+        if (sample.composition().missing().size() < Ion.INDISPENSABLE.size()) {
+            sentences.add(Message.of("readWaterReport.balance", balance(sample)));
+        }
         if (!report.impossible().isEmpty()) {
             sentences.add(Message.of("readWaterReport.impossible", report.impossible().size()));
         }

@@ -18,7 +18,9 @@ import dev.brinebook.water.report.Guideline.Authority;
 import dev.brinebook.water.report.MetalForm;
 import dev.brinebook.water.report.Parameter;
 import dev.brinebook.water.report.ReportAdvice;
+import dev.brinebook.water.report.ReportUnit;
 import dev.brinebook.water.report.Sample;
+import dev.brinebook.water.report.WaterReport;
 import java.math.BigDecimal;
 
 /** The water of a report, as every other operation takes it, and what to be careful about. */
@@ -71,6 +73,15 @@ final class ReportedWater {
         if (hardness != null && 2 * hardness.standardUncertainty() > WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L) {
             explanation.assume(Resolved.of("largestHardnessUncertainty", units.hardness(WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L))
                     .byDefault("OWN-ASSUMPTION"));
+        }
+    }
+
+    /** Asks for the unit of a stated hardness as every operation does: one in grains that few waters reach. */
+    static void questionUnit(WaterReport report, Explanation explanation) {
+        if (report.results().stream().anyMatch(result -> result.parameter() == Parameter.HARDNESS
+                && result.printed().reading().unit().kind() == ReportUnit.Kind.CALCIUM_CARBONATE
+                && WaterCautions.isMaybeMgPerL(result.estimate().value()))) {
+            explanation.caution(Caution.HARDNESS_MAYBE_MG_PER_L);
         }
     }
 

@@ -113,6 +113,17 @@ class ReadWaterReportTest {
         assertTrue(read(result("hardness", 300, ""), "").assumptions().stream().noneMatch(assumed -> assumed.name() != null));
     }
 
+    /** Somebody with a strip or a drop test asks for no balance; the unit of 250 gpg is asked for, as everywhere. */
+    @Test
+    void speaksOfWhatWasTested() {
+        assertFalse(read(result("hardness", 18, ", \"unit\": \"gpg\""), "").summary().toString().contains("Ions"));
+        assertTrue(read(result("calcium", 80, "") + "," + result("magnesium", 8, ""), "").summary().toString().contains("Ions"));
+        WaterReportAnswer answer = read(result("hardness", 250, ", \"unit\": \"gpg\""), "");
+        assertTrue(answer.cautions().stream().anyMatch(caution -> caution.code() == Caution.HARDNESS_MAYBE_MG_PER_L));
+        assertTrue(read(result("hardness", 250, ""), "").cautions().stream()
+                .noneMatch(caution -> caution.code() == Caution.HARDNESS_MAYBE_MG_PER_L));
+    }
+
     /** A strip that shows no colour tells 0 from its next block at best: 1 % of the usual 1,000 mg/L, k = 2. */
     @Test
     void trustsNoStripThatShowsNothing() {
