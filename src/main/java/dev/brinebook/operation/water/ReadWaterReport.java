@@ -50,7 +50,8 @@ public final class ReadWaterReport {
     private static final BodyForm<ReportFileRequest, WaterReportAnswer> CSV = new BodyForm<>("text/csv",
             "Results as CSV (RFC 4180) in UTF-8 without byte order mark: a header with parameter and any of the other properties of a "
                     + "result, then one row per result, at most " + WaterReportRequest.MAX_RESULTS + ". Cells are written as in JSON, "
-                    + "without the quotes of texts. Semicolons may stand for the commas; then numbers may have a decimal comma. An empty cell is a property that is not given. An error names line and column.",
+                    + "without the quotes of texts. Semicolons may stand for the commas; then numbers may have a decimal comma. "
+                    + "An empty cell is a property that is not given. An error names line and column.",
             "parameter,value,unit,form,qualifier,method\r\nhardness,18.5,gpg,,,drops\r\nnitrate,5.2,mg/L,asNitrogen,,laboratory\r\n"
                     + "iron,0.05,mg/L,,below,laboratory\r\n",
             ReportFileRequest.class, List.of(

@@ -23,8 +23,9 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * The results of a report as text/csv (RFC 4180), or with semicolons and decimal commas: a header of properties of a result, {@code parameter} among them, then a row for each
- * result. It is held to the same rules as a report in JSON; an error names line and column.
+ * The results of a report as text/csv (RFC 4180), or with semicolons and decimal commas: a header of properties of a result,
+ * {@code parameter} among them, then a row for each result. It is held to the same rules as a report in JSON; an error names line and
+ * column.
  */
 final class ReportFile {
 

@@ -84,11 +84,12 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
         List<NextTest> tests = new ArrayList<>();
         ORDERINGS.forEach((parameter, order) -> {
             boolean tested = sample.has(parameter);
-            boolean asked = !tested && !isAnswered(parameter, sample) && reasons.stream().anyMatch(reason -> reason.tests().contains(parameter));
+            boolean asked = !tested && !isAnswered(parameter, sample)
+                    && reasons.stream().anyMatch(reason -> reason.tests().contains(parameter));
             Optional<Prior> doubt = doubt(parameter, sample, supply);
             if (asked || doubt.isPresent()) {
-                tests.add(new NextTest(parameter, doubt.map(of -> changes(known, parameter, of, supply, now)).orElse(0.0), tested, asked,
-                        order));
+                tests.add(new NextTest(parameter, doubt.map(of -> changes(known, parameter, of, supply, now)).orElse(0.0), tested,
+                        asked, order));
             }
         });
         return tests.stream().sorted(Comparator.comparing(NextTest::asked).reversed()
