@@ -66,9 +66,8 @@ public record SoftenedSample(Verdict verdict, Optional<Estimate> raw) {
     }
 
     /**
-     * The sample as far as it tells of the raw water: with the rebuilt hardness and the natural sodium and potassium of a water that looks
-     * softened, and without what a softener takes out or adds. {@code behind} says that it was taken behind a softener, whatever it looks
-     * like.
+     * The sample as far as it tells of the raw water: with the rebuilt hardness and the natural sodium of a water that looks softened, and
+     * without what else a softener takes out or adds. {@code behind} says that it was taken behind a softener, whatever it looks like.
      */
     public Sample rawOf(Sample sample, Estimate naturalSodium, boolean behind) {
         if (raw.isEmpty() && !behind) {
