@@ -4,6 +4,7 @@ package dev.brinebook.water.report;
 import dev.brinebook.water.report.PrintedResult.Tap;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -27,6 +28,10 @@ public record WaterReport(List<Measured> results, List<Measured> impossible, Lis
             Parameter.CARBON_DIOXIDE, Parameter.OXYGEN, Parameter.FREE_CHLORINE, Parameter.HYDROGEN_SULFIDE);
     /** What comes from pipes and taps, and is judged by water that stood in them. Source: [NPDWR], action levels of lead and copper. */
     static final Set<Parameter> OF_PIPES = Set.of(Parameter.LEAD, Parameter.COPPER, Parameter.ZINC);
+
+    /** Metals that foul the resin. */
+    private static final Set<Parameter> FOULING = EnumSet.of(Parameter.IRON, Parameter.IRON_DISSOLVED, Parameter.MANGANESE,
+            Parameter.MANGANESE_DISSOLVED);
 
     public WaterReport {
         results = List.copyOf(results);
@@ -62,7 +67,7 @@ public record WaterReport(List<Measured> results, List<Measured> impossible, Lis
         for (Parameter parameter : Parameter.values()) {
             List<Measured> tests = tests(parameter, tap);
             if (!tests.isEmpty()) {
-                estimates.put(parameter, joined(tests));
+                estimates.put(parameter, joined(parameter, tests));
             }
         }
         return new Sample(estimates);
@@ -102,10 +107,24 @@ public record WaterReport(List<Measured> results, List<Measured> impossible, Lis
         return preferred.isEmpty() ? tests : preferred;
     }
 
-    /** The mean of several tests; the first that is exact, if one is. */
-    private static Estimate joined(List<Measured> tests) {
+    /**
+     * The mean of several tests; the first that is exact, if one is. Tests of a metal that contradict each other have no mean: the highest
+     * counts, as it may foul the resin.
+     */
+    private static Estimate joined(Parameter parameter, List<Measured> tests) {
         List<Estimate> estimates = tests.stream().map(Measured::estimate).toList();
         Optional<Estimate> exact = estimates.stream().filter(Estimate::isExact).findFirst();
-        return exact.orElseGet(() -> estimates.size() == 1 ? estimates.get(0) : WeightedMean.of(estimates).estimate());
+        if (exact.isPresent() || estimates.size() == 1) {
+            return exact.orElse(estimates.get(0));
+        }
+        WeightedMean mean = WeightedMean.of(estimates);
+        return mean.isConflict() && FOULING.contains(parameter) ? highest(estimates) : mean.estimate();
+    }
+
+    /** The highest of several, which may as well be any between the lowest and it. Source: [GUM] 4.3.7. */
+    private static Estimate highest(List<Estimate> tests) {
+        Estimate high = tests.stream().max(Comparator.comparingDouble(Estimate::value)).orElseThrow();
+        double low = tests.stream().mapToDouble(Estimate::value).min().orElseThrow();
+        return new Estimate(high.value(), StrictMath.hypot(high.standardUncertainty(), (high.value() - low) / Math.sqrt(12)));
     }
 }

@@ -154,6 +154,9 @@ class ReadWaterReportTest {
         WaterReportAnswer answer = read(result("iron", 0.2, doubt) + "," + result("iron", 2, doubt), "");
         assertEquals(List.of(ReportNote.TESTS_DISAGREE), answer.notes().stream().map(ReportNoteAnswer::code).toList());
         assertEquals(List.of(Parameter.IRON), answer.notes().get(0).about());
+        WaterReportAnswer water = read(result("hardness", 300, "") + "," + result("iron", 0.2, ", \"method\": \"photometer\"") + ","
+                + result("iron", 3, ", \"method\": \"laboratory\""), "");
+        assertEquals(3, water.water().iron().value().doubleValue(), "no mean of 0.24, and the resin is kept on the safe side");
         assertEquals(List.of(), read(result("iron", 0.5, doubt) + "," + result("iron", 0.55, doubt), "").notes());
         assertEquals(List.of(), read(result("iron", 0.2, doubt) + "," + result("iron", 2, doubt + ", \"tap\": \"softened\""), "")
                 .notes());
