@@ -16,12 +16,16 @@ import java.util.function.BiConsumer;
 public enum FieldFinding implements Localizable {
     /** Hard water leaves the softener. */
     OUTLET_HARD,
+    /** What no softener has, so that the filled softener keeps what was given. */
+    NOT_OF_A_SOFTENER,
     /** Raw water reaches the tap past the softener. */
     RAW_WATER_PASSES,
     /** Hardly any salt was bought for the regenerations counted. */
     NO_SALT_USED,
     /** The brine is below {@link BrineStrength#LEAST_DEGREES}. */
     BRINE_WEAK,
+    /** More than saturated: the hydrometer is not of this scale, or the brine was colder. */
+    BRINE_ABOVE_SATURATION,
     /** More brine leaves the tank than its refill makes. */
     OUTSIDE_WATER,
     /** The draw takes less brine than the refill makes. */
@@ -36,7 +40,9 @@ public enum FieldFinding implements Localizable {
     RESIN_MISSING, RESIN_ABOVE_NAMEPLATE, METER_COUNTS_TOO_LITTLE, METER_COUNTS_TOO_MUCH, BACKWASH_LOSES_RESIN, BACKWASH_WEAK,
     PRESSURE_LOSS_HIGH,
     /** Less room above the bed than half its depth. */
-    FREEBOARD_SMALL;
+    FREEBOARD_SMALL,
+    /** Too uncertain for its uncertainty to be sent on, so that the filled softener has the value alone. */
+    TOO_UNCERTAIN;
 
     /** Deviation from which two numbers contradict each other, in standard uncertainties. Source: [GUM] 6.3.3, about 95 %. */
     public static final double CONTRADICTS = 2;
@@ -44,6 +50,8 @@ public enum FieldFinding implements Localizable {
     public static final double METER_LIMIT_SHARE = 0.05;
     /** Most pressure that a softener may lose, kPa: 15 psi. Source: [CP-FIELD-TESTS]. */
     public static final double MOST_LOSS_KILOPASCALS = 15 * Exact.PSI_PASCALS / 1000;
+    /** Saturated brine of any household temperature, with a margin for its minerals. */
+    public static final double ASSUMED_MOST_DEGREES = 101;
     /** Books below this share of the other witnesses are taken as no salt at all. */
     public static final double ASSUMED_NO_SALT_SHARE = 0.1;
 
@@ -125,6 +133,8 @@ public enum FieldFinding implements Localizable {
     private static void addFlows(FieldResults results, FieldKnown known, BiConsumer<FieldFinding, Double> add) {
         results.of(FieldQuantity.BRINE_DEGREES_AT_SCALE).ifPresent(degrees -> addIf(known.brineTested()
                 && degrees.value() < BrineStrength.LEAST_DEGREES, BRINE_WEAK, degrees.deviation(100, 0), add));
+        results.of(FieldQuantity.BRINE_DEGREES_AT_SCALE).ifPresent(degrees -> addIf(known.brineTested()
+                && degrees.deviation(ASSUMED_MOST_DEGREES, 0) > CONTRADICTS, BRINE_ABOVE_SATURATION, degrees.deviation(100, 0), add));
         Optional<Measured<ReadingCode>> lift = results.of(FieldQuantity.LIFT);
         Optional<Measured<ReadingCode>> room = results.of(FieldQuantity.FREEBOARD_SHARE);
         boolean loses = lift.isPresent() && room.isPresent() && lift.get().value() > room.get().value();

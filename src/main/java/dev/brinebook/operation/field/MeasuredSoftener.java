@@ -21,50 +21,74 @@ import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.request.softener.SoftenerUncertaintyRequest;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-/** The parts of a next request, filled with what was measured. What would make a part refused there is left as it was given. */
-final class MeasuredSoftener {
+/**
+ * The parts of a next request, filled with what was measured. What would make a part refused there is left as it was given.
+ *
+ * @param request the softener; null where neither a reading nor the request knows its resin
+ * @param leftOut what has to be said of readings that the next request would refuse
+ */
+record MeasuredSoftener(SoftenerRequest request, Set<FieldFinding> leftOut) {
 
     private static final SoftenerRequest UNKNOWN = new SoftenerRequest(null, null, null, null, null, null, null, null, null, null, null,
             null, null, null, null, null, null);
 
-    private MeasuredSoftener() {
+    /** What one reading fills in, and its uncertainty where it has one to send on. */
+    private record Step(UnaryOperator<SoftenerRequest> value, UnaryOperator<SoftenerRequest> uncertainty) {
+
+        Step(UnaryOperator<SoftenerRequest> value) {
+            this(value, UnaryOperator.identity());
+        }
     }
 
-    /** The softener; null where neither a reading nor the request knows its resin. */
-    static SoftenerRequest of(FieldMeasurementsRequest request, FieldResults results, AnswerUnits units) {
+    /** The softener with each reading that it may have, and the uncertainty of those. */
+    static MeasuredSoftener of(FieldMeasurementsRequest request, FieldResults results, AnswerUnits units) {
         SoftenerRequest filled = request.softener() == null ? UNKNOWN : request.softener();
-        for (UnaryOperator<SoftenerRequest> step : steps(request, results, units)) {
-            SoftenerRequest next = step.apply(filled);
-            Violations violations = new Violations();
-            Checker.check(next, violations);
-            filled = violations.isEmpty() ? next : filled;
+        Set<FieldFinding> leftOut = EnumSet.noneOf(FieldFinding.class);
+        for (Step step : steps(request, results, units)) {
+            SoftenerRequest next = step.value().apply(filled);
+            if (!isTaken(next)) {
+                if (isTaken(filled) || next.resinVolume() != filled.resinVolume()) {
+                    leftOut.add(FieldFinding.NOT_OF_A_SOFTENER);
+                }
+                continue;
+            }
+            filled = step.uncertainty().apply(next);
+            if (!isTaken(filled)) {
+                leftOut.add(FieldFinding.TOO_UNCERTAIN);
+                filled = next;
+            }
         }
-        return filled == UNKNOWN ? null : filled;
+        return new MeasuredSoftener(filled == UNKNOWN ? null : filled, leftOut);
     }
 
-    private static List<UnaryOperator<SoftenerRequest>> steps(FieldMeasurementsRequest request, FieldResults results, AnswerUnits units) {
-        List<UnaryOperator<SoftenerRequest>> steps = new ArrayList<>();
-        results.bestResin().ifPresent(resin -> {
-            steps.add(old -> with(old, units, resin, null));
-            steps.add(old -> off(old, units.resinVolume(resin.simulated().halfWidth()), off(old).saltPerRegeneration()));
-        });
+    private static boolean isTaken(SoftenerRequest softener) {
+        Violations violations = new Violations();
+        Checker.check(softener, violations);
+        return violations.isEmpty();
+    }
+
+    private static List<Step> steps(FieldMeasurementsRequest request, FieldResults results, AnswerUnits units) {
+        List<Step> steps = new ArrayList<>();
+        results.bestResin().ifPresent(resin -> steps.add(new Step(old -> with(old, units, resin, null),
+                old -> off(old, units.resinVolume(resin.simulated().halfWidth()), off(old).saltPerRegeneration()))));
         if (request.resinTank() != null) {
-            steps.add(old -> withTank(old, request.resinTank(), units));
+            steps.add(new Step(old -> withTank(old, request.resinTank(), units)));
         }
-        results.salt().flatMap(Witnesses::mean).ifPresent(salt -> {
-            steps.add(old -> withSalt(old, units.mass(salt.value())));
-            steps.add(old -> off(old, off(old).resinVolume(), units.mass(salt.simulated().halfWidth())));
-        });
-        results.of(FieldQuantity.DRAIN_FLOW).ifPresent(flow -> steps.add(old -> withFlows(old, units.flow(flow.value()), null, null)));
-        results.of(FieldQuantity.REFILL_FLOW).ifPresent(flow -> steps.add(old -> withFlows(old, null, units.flow(flow.value()), null)));
-        results.of(FieldQuantity.BRINE_DRAW_FLOW).ifPresent(flow -> steps.add(old -> withFlows(old, null, null,
-                units.flow(flow.value()))));
-        results.capacityLeft().ifPresent(left -> steps.add(old -> with(old, units, null, left)));
+        results.salt().flatMap(Witnesses::mean).ifPresent(salt -> steps.add(new Step(old -> withSalt(old, units.mass(salt.value())),
+                old -> off(old, off(old).resinVolume(), units.mass(salt.simulated().halfWidth())))));
+        results.of(FieldQuantity.DRAIN_FLOW)
+                .ifPresent(flow -> steps.add(new Step(old -> withFlows(old, units.flow(flow.value()), null, null))));
+        results.of(FieldQuantity.REFILL_FLOW)
+                .ifPresent(flow -> steps.add(new Step(old -> withFlows(old, null, units.flow(flow.value()), null))));
+        results.of(FieldQuantity.BRINE_DRAW_FLOW)
+                .ifPresent(flow -> steps.add(new Step(old -> withFlows(old, null, null, units.flow(flow.value())))));
+        results.capacityLeft().ifPresent(left -> steps.add(new Step(old -> with(old, units, null, left))));
         return steps;
     }
 

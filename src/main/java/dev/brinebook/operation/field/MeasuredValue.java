@@ -45,9 +45,14 @@ public record MeasuredValue(
     static MeasuredValue of(Measured<ReadingCode> measured, String symbol, DoubleUnaryOperator inUnit) {
         ReadingCode largest = measured.largestContribution().orElseThrow();
         return new MeasuredValue(number(measured.value(), inUnit), symbol, number(measured.standardUncertainty(), inUnit),
-                number(measured.expandedUncertainty(), inUnit), number(measured.simulated().low(), inUnit),
+                number(measured.expandedUncertainty(), inUnit), number(low(measured), inUnit),
                 number(measured.simulated().high(), inUnit), number(measured.simulated().standardUncertainty(), inUnit),
                 measured.agrees(), largest, Rounding.answer(Math.min(100, 100 * measured.varianceShare(largest))));
+    }
+
+    /** Low end of the interval; nothing measured here is negative, so that it ends at 0 unless the value itself is below. */
+    static double low(Measured<ReadingCode> measured) {
+        return measured.value() < 0 ? measured.simulated().low() : Math.max(0, measured.simulated().low());
     }
 
     private static BigDecimal number(double base, DoubleUnaryOperator inUnit) {

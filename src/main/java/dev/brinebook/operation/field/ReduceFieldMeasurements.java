@@ -61,6 +61,8 @@ public final class ReduceFieldMeasurements {
         FieldResults results = FieldResults.of(readings, setup, PreferencesRequest.seed(request.seed()));
         Map<FieldFinding, OptionalDouble> found = FieldFinding.of(results, new FieldKnown(setSalt(request.softener()),
                 request.brine() != null));
+        MeasuredSoftener softener = MeasuredSoftener.of(request, results, units);
+        softener.leftOut().forEach(finding -> found.put(finding, OptionalDouble.empty()));
         List<NextMeasurement.Advice> next = NextMeasurement.of(results);
         explanation.caution(Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
         assumeMethod(units, explanation);
@@ -70,7 +72,7 @@ public final class ReduceFieldMeasurements {
                 ? BrineTankRequest.SaltForm.PELLETS.voidShare() : voids.value(), units), FieldResin.of(results, units),
                 FieldBed.of(results, units), found.entrySet().stream().map(finding -> FieldFindingLine.of(finding.getKey(),
                 finding.getValue(), units)).toList(), next.stream().map(advice -> NextMeasurementLine.of(advice, units)).toList(),
-                MeasuredSoftener.of(request, results, units), MeasuredSoftener.site(request.site(), results, found.keySet()),
+                softener.request(), MeasuredSoftener.site(request.site(), results, found.keySet()),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
@@ -118,10 +120,20 @@ public final class ReduceFieldMeasurements {
         }
         Optional<Measured<ReadingCode>> drain = results.of(FieldQuantity.DRAIN_FLOW);
         return drain.isPresent() ? Message.of("field.drainTakes", Text.of(units.flow(drain.get().value())),
-                span(drain.get(), units::flow)) : Message.of("field.quantitiesMeasured", results.measured().size());
+                span(drain.get(), units::flow)) : withoutDrain(results, units);
+    }
+
+    private static Message withoutDrain(FieldResults results, AnswerUnits units) {
+        Optional<Measured<ReadingCode>> refill = results.of(FieldQuantity.REFILL_FLOW);
+        Optional<Measured<ReadingCode>> raw = results.of(FieldQuantity.RAW_SHARE);
+        if (refill.isPresent()) {
+            return Message.of("field.refillTakes", Text.of(units.flow(refill.get().value())), span(refill.get(), units::flow));
+        }
+        return raw.isPresent() ? Message.of("field.rawWaterShare", Text.measure(Text.whole(100 * Math.max(0, raw.get().value())), "%"))
+                : Message.of("field.quantitiesMeasured", results.measured().size());
     }
 
     private static Message span(Measured<ReadingCode> measured, DoubleFunction<Quantity<?>> shown) {
-        return Text.span(shown.apply(measured.simulated().low()), shown.apply(measured.simulated().high()));
+        return Text.span(shown.apply(MeasuredValue.low(measured)), shown.apply(measured.simulated().high()));
     }
 }

@@ -17,6 +17,7 @@ import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import dev.brinebook.water.chemistry.BalanceCriterion;
 import dev.brinebook.water.chemistry.ChargeBalance;
+import dev.brinebook.water.chemistry.Ion;
 import dev.brinebook.water.report.CombinedHardness;
 import dev.brinebook.water.report.Contradiction;
 import dev.brinebook.water.report.Estimate;
@@ -49,7 +50,8 @@ public final class ReadWaterReport {
     private static final BodyForm<ReportFileRequest, WaterReportAnswer> CSV = new BodyForm<>("text/csv",
             "Results as CSV (RFC 4180) in UTF-8 without byte order mark: a header with parameter and any of the other properties of a "
                     + "result, then one row per result, at most " + WaterReportRequest.MAX_RESULTS + ". Cells are written as in JSON, "
-                    + "without the quotes of texts. An empty cell is a property that is not given. An error names line and column.",
+                    + "without the quotes of texts. Semicolons may stand for the commas; then numbers may have a decimal comma. "
+                    + "An empty cell is a property that is not given. An error names line and column.",
             "parameter,value,unit,form,qualifier,method\r\nhardness,18.5,gpg,,,drops\r\nnitrate,5.2,mg/L,asNitrogen,,laboratory\r\n"
                     + "iron,0.05,mg/L,,below,laboratory\r\n",
             ReportFileRequest.class, List.of(
@@ -90,17 +92,20 @@ public final class ReadWaterReport {
         Tap tap = report.results().stream().allMatch(result -> result.printed().sampling().tap() == Tap.SOFTENED) ? Tap.SOFTENED : Tap.RAW;
         Sample sample = report.at(tap).seen(seen);
         Optional<CombinedHardness> hardness = CombinedHardness.of(report, tap);
-        SoftenedSample softened = SoftenedSample.of(sample, naturalSodium(request, units, explanation));
-        Optional<Estimate> raw = softened.raw().or(() -> hardness.map(CombinedHardness::estimate));
-        Sample joined = raw.map(known -> sample.with(Parameter.HARDNESS, known)).orElse(sample);
-        List<NextTest> next = NextTest.ranked(joined, supply).stream()
-                .filter(test -> test.changesShare() >= NextTest.ASSUMED_LEAST_SHARE).toList();
+        Estimate naturalSodium = naturalSodium(request, units, explanation);
+        SoftenedSample softened = SoftenedSample.of(sample, naturalSodium);
+        Sample joined = softened.rawOf(hardness.map(tests -> sample.with(Parameter.HARDNESS, tests.estimate())).orElse(sample),
+                naturalSodium, tap == Tap.SOFTENED);
+        List<NextTest> next = NextTest.ranked(joined, supply, request.reasonsGiven()).stream().filter(NextTest::isWorthwhile).toList();
         WaterRequest water = ReportedWater.of(joined, seen, supply, units);
-        ReportedWater.caution(joined, supply, explanation);
-        return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness, softened, next, explanation)), water,
+        ReportedWater.questionUnit(report, explanation);
+        ReportedWater.assume(joined, units, explanation);
+        ReportedWater.caution(joined, sample, supply, explanation);
+        return new WaterReportAnswer(explanation.behindStops(summary(report, sample, hardness(sample, hardness, tap,
+                explanation), softened, next, explanation)), water,
                 hardness.map(tests -> CombinedHardnessAnswer.of(tests, units)).orElse(null),
                 report.results().stream().map(ReportedValue::of).toList(), report.impossible().stream().map(ImpossibleValue::of).toList(),
-                BalanceAnswer.of(sample, units), slips(sample), ratios(sample),
+                BalanceAnswer.of(sample, units), slips(sample), ratios(sample, report.isHardnessOfKits(tap)),
                 Contradiction.of(sample).stream().map(pair -> new ContradictionAnswer(pair, Message.of(pair))).toList(),
                 ReportNoteAnswer.of(request.lines()), SoftenedSampleAnswer.of(softened, units),
                 Saturation.of(sample).map(states -> SaturationAnswer.of(states, units)).orElse(List.of()),
@@ -129,8 +134,10 @@ public final class ReadWaterReport {
         return sample.orZero(Parameter.CONDUCTIVITY) > 0 ? sample.value(Parameter.CONDUCTIVITY) : OptionalDouble.empty();
     }
 
-    private static List<RatioAnswer> ratios(Sample sample) {
+    /** A hardness of kits is a test of its own, joined with the ions by its uncertainty: no sum of theirs to be checked. */
+    private static List<RatioAnswer> ratios(Sample sample, boolean hardnessOfKits) {
         return Arrays.stream(RatioCheck.values()).filter(check -> check.of(sample).isPresent())
+                .filter(check -> check != RatioCheck.HARDNESS || !hardnessOfKits)
                 .map(check -> RatioAnswer.of(check, sample)).toList();
     }
 
@@ -156,14 +163,27 @@ public final class ReadWaterReport {
         return RepeatInterval.of(supply).stream().map(interval -> RepeatAnswer.of(interval, lines)).toList();
     }
 
-    private static Message summary(WaterReport report, Sample sample, Optional<CombinedHardness> hardness, SoftenedSample softened,
+    private static Message hardness(Sample sample, Optional<CombinedHardness> tests, Tap tap, Explanation explanation) {
+        if (tests.isEmpty()) {
+            return sample.has(Parameter.HARDNESS) ? Message.of("readWaterReport.hardnessAtLeast",
+                    rounded(sample.orZero(Parameter.HARDNESS), explanation)) : Message.of("readWaterReport.noHardness");
+        }
+        if (tests.get().isConflict()) {
+            return Message.of("readWaterReport.testsDisagree");
+        }
+        Message value = rounded(tests.get().estimate().value(), explanation);
+        Message uncertainty = rounded(tests.get().expandedUncertaintyMgPerL(), explanation);
+        return tap == Tap.SOFTENED ? Message.of("readWaterReport.hardnessBehindIs", value, uncertainty)
+                : Message.of("readWaterReport.hardnessIs", value, uncertainty);
+    }
+
+    private static Message summary(WaterReport report, Sample sample, Message hardness, SoftenedSample softened,
             List<NextTest> next, Explanation explanation) {
         List<Message> sentences = new ArrayList<>();
-        sentences.add(hardness.map(tests -> tests.isConflict() ? Message.of("readWaterReport.testsDisagree")
-                : Message.of("readWaterReport.hardnessIs", rounded(tests.estimate().value(), explanation),
-                        rounded(tests.expandedUncertaintyMgPerL(), explanation)))
-                .orElse(Message.of("readWaterReport.noHardness")));
-        sentences.add(Message.of("readWaterReport.balance", balance(sample)));
+        sentences.add(hardness);
+        if (sample.composition().missing().size() < Ion.INDISPENSABLE.size()) {
+            sentences.add(Message.of("readWaterReport.balance", balance(sample)));
+        }
         if (!report.impossible().isEmpty()) {
             sentences.add(Message.of("readWaterReport.impossible", report.impossible().size()));
         }

@@ -23,8 +23,9 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * The results of a report as text/csv (RFC 4180): a header of properties of a result, {@code parameter} among them, then a row for each
- * result. It is held to the same rules as a report in JSON; an error names line and column.
+ * The results of a report as text/csv (RFC 4180), or with semicolons and decimal commas: a header of properties of a result,
+ * {@code parameter} among them, then a row for each result. It is held to the same rules as a report in JSON; an error names line and
+ * column.
  */
 final class ReportFile {
 
@@ -34,6 +35,8 @@ final class ReportFile {
     private static final String REQUIRED = "parameter";
 
     private final List<String> header;
+    /** Whether cells are separated by semicolons, as where a comma is the decimal sign. */
+    private final boolean semicolons;
     private final Violations violations = new Violations();
     private final Violations results = violations.at("results");
     private final List<ReportResultRequest> read = new ArrayList<>();
@@ -42,8 +45,9 @@ final class ReportFile {
     /** Results whose row has another number of cells than the header. */
     private final List<Integer> unread = new ArrayList<>();
 
-    private ReportFile(List<String> header) {
+    private ReportFile(List<String> header, boolean semicolons) {
         this.header = header;
+        this.semicolons = semicolons;
     }
 
     /**
@@ -52,12 +56,16 @@ final class ReportFile {
      * @throws InvalidRequest with every error, where the text is no such table or a cell holds what no request may
      */
     static WaterReportRequest read(String text, ReportFileRequest settings) {
-        try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
+        String first = text.lines().findFirst().orElse("");
+        boolean semicolons = first.contains(";") && !first.contains(",");
+        CSVFormat format = semicolons ? CSVFormat.RFC4180.builder().setDelimiter(';').get() : CSVFormat.RFC4180;
+        try (CSVParser parser = CSVParser.parse(text, format)) {
             Iterator<CSVRecord> records = parser.iterator();
             if (!records.hasNext()) {
                 throw new InvalidRequest(List.of(ofHeader(Code.MISSING, Message.of("problem.waterReport.headerMissing"))));
             }
-            ReportFile file = new ReportFile(records.next().stream().map(cell -> FormulaGuard.removedFrom(cell.strip())).toList());
+            ReportFile file = new ReportFile(records.next().stream().map(cell -> FormulaGuard.removedFrom(cell.strip())).toList(),
+                    semicolons);
             file.checkHeader();
             return file.request(parser, records, settings);
         } catch (UncheckedIOException e) {
@@ -71,7 +79,7 @@ final class ReportFile {
         try {
             readRows(parser, records);
             WaterReportRequest request = new WaterReportRequest(read, settings.supply(), settings.appearance(), settings.naturalSodium(),
-                    settings.country(), settings.units());
+                    null, settings.country(), settings.units());
             Checker.check(request, violations);
             unread.forEach(row -> results.at(row).forgetBelow());
             if (!violations.isEmpty()) {
@@ -125,7 +133,7 @@ final class ReportFile {
             if (row.size() > 1 || !row.get(0).isBlank()) {
                 lines.add(line);
                 if (row.size() == header.size()) {
-                    read.add(new ReportRow(header, row.toList(), results.at(read.size())).toRequest());
+                    read.add(new ReportRow(header, row.toList(), semicolons, results.at(read.size())).toRequest());
                 } else {
                     unread.add(read.size());
                     results.at(read.size()).add(Code.WRONG_COUNT, Message.of("problem.http.rowCellHeaderRow", row.size(), header.size()));

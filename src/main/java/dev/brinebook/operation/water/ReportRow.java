@@ -25,9 +25,10 @@ import java.util.regex.Pattern;
  *
  * @param header names of the columns
  * @param cells of the row, as many
+ * @param commas whether numbers may have a decimal comma
  * @param at where its errors go
  */
-record ReportRow(List<String> header, List<String> cells, Violations at) {
+record ReportRow(List<String> header, List<String> cells, boolean commas, Violations at) {
 
     /** A row that could not be read. */
     static final ReportResultRequest EMPTY = new ReportResultRequest(null, null, null, null, null, null, null, null, null, null, null, null,
@@ -57,7 +58,7 @@ record ReportRow(List<String> header, List<String> cells, Violations at) {
     private <E extends Enum<E>> E constant(String column, Class<E> type) {
         return read(column, cell -> {
             List<String> names = WireNames.all(type);
-            int index = names.indexOf(cell);
+            int index = names.indexOf(type == ReportUnit.class ? plain(cell) : cell);
             if (index < 0) {
                 Violations place = at.at(column);
                 place.add(new Violation(place.pointer(), Code.UNKNOWN_VALUE, Message.of("problem.http.mustOne", String.join(", ", names)),
@@ -68,8 +69,17 @@ record ReportRow(List<String> header, List<String> cells, Violations at) {
     }
 
     private BigDecimal number(String column) {
-        return read(column, cell -> NUMBER.matcher(cell).matches() ? new BigDecimal(cell)
+        return read(column, cell -> NUMBER.matcher(pointed(cell)).matches() ? new BigDecimal(pointed(cell))
                 : refused(column, cell, Message.of("problem.waterReport.numberCell")));
+    }
+
+    private String pointed(String cell) {
+        return commas ? cell.replace(',', '.') : cell;
+    }
+
+    /** A unit as it is printed, {@code µg/l} or {@code °dH}, in the letters of the list. */
+    private static String plain(String cell) {
+        return cell.replace('\u00B5', 'u').replace('\u03BC', 'u').replaceFirst("^\u00B0", "").replaceFirst("/l$", "/L");
     }
 
     private Integer whole(String column) {

@@ -2,6 +2,7 @@
 package dev.brinebook.operation.water;
 
 import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Resolved;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.ConcentrationQuantity;
 import dev.brinebook.caution.Caution;
@@ -17,7 +18,9 @@ import dev.brinebook.water.report.Guideline.Authority;
 import dev.brinebook.water.report.MetalForm;
 import dev.brinebook.water.report.Parameter;
 import dev.brinebook.water.report.ReportAdvice;
+import dev.brinebook.water.report.ReportUnit;
 import dev.brinebook.water.report.Sample;
+import dev.brinebook.water.report.WaterReport;
 import java.math.BigDecimal;
 
 /** The water of a report, as every other operation takes it, and what to be careful about. */
@@ -64,10 +67,28 @@ final class ReportedWater {
                 && sample.orZero(Parameter.COLIFORM) == 0 && sample.orZero(Parameter.E_COLI) == 0;
     }
 
-    /** Those of every water test, and those of values that protect health. */
-    static void caution(Sample sample, Supply supply, Explanation explanation) {
-        if (sample.has(Parameter.HARDNESS)) {
-            explanation.cautions(WaterCautions.of(ReportAdvice.analysis(sample, supply)));
+    /** Says that the doubt of the hardness is more than any other operation takes, where it is. */
+    static void assume(Sample raw, AnswerUnits units, Explanation explanation) {
+        Estimate hardness = raw.estimates().get(Parameter.HARDNESS);
+        if (hardness != null && 2 * hardness.standardUncertainty() > WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L) {
+            explanation.assume(Resolved.of("largestHardnessUncertainty", units.hardness(WaterAnalysis.MAX_UNCERTAINTY_MG_PER_L))
+                    .byDefault("OWN-ASSUMPTION"));
+        }
+    }
+
+    /** Asks for the unit of a stated hardness as every operation does: one in grains that few waters reach. */
+    static void questionUnit(WaterReport report, Explanation explanation) {
+        if (report.results().stream().anyMatch(result -> result.parameter() == Parameter.HARDNESS
+                && result.printed().reading().unit().kind() == ReportUnit.Kind.CALCIUM_CARBONATE
+                && WaterCautions.isMaybeMgPerL(result.estimate().value()))) {
+            explanation.caution(Caution.HARDNESS_MAYBE_MG_PER_L);
+        }
+    }
+
+    /** Those of every water test of the raw water, and those of values of the sample that protect health. */
+    static void caution(Sample raw, Sample sample, Supply supply, Explanation explanation) {
+        if (raw.has(Parameter.HARDNESS)) {
+            explanation.cautions(WaterCautions.of(ReportAdvice.analysis(raw, supply)));
         }
         if (sample.orZero(Parameter.COLIFORM) > 0 || sample.orZero(Parameter.E_COLI) > 0) {
             explanation.caution(Caution.BACTERIA_FOUND);

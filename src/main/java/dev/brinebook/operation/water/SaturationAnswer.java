@@ -27,13 +27,17 @@ public record SaturationAnswer(
         @Property(value = "Calcite that can precipitate, as CaCO3. Negative for what can dissolve.", optional = "without an equilibrium")
         ConcentrationQuantity precipitationPotential,
         @Property("Free carbon dioxide.") ConcentrationQuantity carbonDioxide,
-        @Property(value = "The part of it that attacks lime.", optional = "without an equilibrium")
+        @Property(value = "Carbon dioxide that attacks lime, as a marble test finds it: one mole for each mole of calcite that it can "
+                + "dissolve.", optional = "without an equilibrium")
         ConcentrationQuantity aggressiveCarbonDioxide) {
 
     /** States of a water on its way to the tap. */
     public enum State {
         RAW, RAW_HOT, SOFTENED, SOFTENED_HOT, NEUTRALISED
     }
+
+    /** What remains of the search for an equilibrium, in any unit. */
+    private static final double NOTHING = 1e-6;
 
     static List<SaturationAnswer> of(Saturation saturation, AnswerUnits units) {
         List<SaturationAnswer> states = new ArrayList<>();
@@ -56,10 +60,14 @@ public record SaturationAnswer(
     }
 
     private static BigDecimal rounded(OptionalDouble value) {
-        return value.isPresent() ? Rounding.answer(value.getAsDouble()) : null;
+        return value.isPresent() ? Rounding.answer(cleared(value.getAsDouble())) : null;
     }
 
     private static ConcentrationQuantity mgPerL(OptionalDouble value, AnswerUnits units) {
-        return value.isPresent() ? units.concentration(value.getAsDouble()) : null;
+        return value.isPresent() ? units.concentration(cleared(value.getAsDouble())) : null;
+    }
+
+    private static double cleared(double value) {
+        return Math.abs(value) < NOTHING ? 0 : value;
     }
 }

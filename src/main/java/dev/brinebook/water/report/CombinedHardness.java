@@ -31,10 +31,10 @@ public record CombinedHardness(List<Estimate> tests, WeightedMean mean, Estimate
                 .filter(test -> test.estimate().standardUncertainty() > 0).filter(test -> !isSum(test, ions)).toList();
         List<Estimate> tests = new ArrayList<>();
         ions.filter(sum -> sum.standardUncertainty() > 0).ifPresent(tests::add);
-        stated.stream().filter(test -> !sharesDrops(test)).map(Measured::estimate).forEach(tests::add);
+        stated.stream().filter(test -> !sharesDrops(test)).map(CombinedHardness::between).forEach(tests::add);
         List<Measured> drops = stated.stream().filter(CombinedHardness::sharesDrops).toList();
         if (!drops.isEmpty()) {
-            tests.add(WeightedMean.of(drops.stream().map(test -> withoutDropSize(test.estimate())).toList())
+            tests.add(WeightedMean.of(drops.stream().map(test -> withoutDropSize(between(test))).toList())
                     .sharing(TestMethod.ASSUMED_DROP_SIZE_SHARE));
         }
         if (tests.isEmpty()) {
@@ -42,6 +42,12 @@ public record CombinedHardness(List<Estimate> tests, WeightedMean mean, Estimate
         }
         WeightedMean mean = WeightedMean.of(tests);
         return Optional.of(new CombinedHardness(tests, mean, mean.estimate()));
+    }
+
+    /** A hardness below a limit lies anywhere from none to the limit: half of it, not none. Source: [GUM] 4.3.7. */
+    private static Estimate between(Measured test) {
+        boolean below = test.printed().reading().qualifier() == PrintedResult.Qualifier.BELOW;
+        return below ? new Estimate(test.limit().orElseThrow() / 2, test.estimate().standardUncertainty() / 2) : test.estimate();
     }
 
     /** Hardness of calcium and magnesium with its uncertainty, by [SM2340B]. */

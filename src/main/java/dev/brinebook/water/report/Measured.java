@@ -24,13 +24,17 @@ public record Measured(PrintedResult printed, PrintedForm form, Estimate estimat
     static Measured of(PrintedResult printed, PrintedForm form) {
         PrintedResult.Reading reading = printed.reading();
         double value = form.normalised(reading.value(), reading.unit());
+        if (printed.isNoneFound()) {
+            return new Measured(printed, form, new Estimate(0, 0), OptionalDouble.empty());
+        }
         return switch (reading.qualifier()) {
-            case BELOW -> new Measured(printed, form, new Estimate(0, Math.abs(value) / UNIFORM_FROM_ZERO), OptionalDouble.of(value));
+            case BELOW -> form.becomes().startsAtZero()
+                    ? new Measured(printed, form, new Estimate(0, Math.abs(value) / UNIFORM_FROM_ZERO), OptionalDouble.of(value))
+                    : new Measured(printed, form, new Estimate(value, uncertainty(printed, form, value)), OptionalDouble.of(value));
             case ABOVE -> new Measured(printed, form, new Estimate(value, uncertainty(printed, form, value)), OptionalDouble.of(value));
             case ESTIMATED -> new Measured(printed, form, new Estimate(value, ESTIMATED_FACTOR * uncertainty(printed, form, value)),
                     OptionalDouble.empty());
             case PRESENT -> new Measured(printed, form, new Estimate(1, 0), OptionalDouble.empty());
-            case ABSENT -> new Measured(printed, form, new Estimate(0, 0), OptionalDouble.empty());
             default -> new Measured(printed, form, new Estimate(value, uncertainty(printed, form, value)), OptionalDouble.empty());
         };
     }
@@ -55,7 +59,8 @@ public record Measured(PrintedResult printed, PrintedForm form, Estimate estimat
 
     /** Whether its value is one: not the end of a scale. */
     boolean isValue() {
-        return printed.reading().qualifier() != Qualifier.ABOVE;
+        return printed.reading().qualifier() != Qualifier.ABOVE
+                && (printed.reading().qualifier() != Qualifier.BELOW || parameter().startsAtZero());
     }
 
     /** Whether the report does not say as what it is printed, and more than one form is usual. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A test to order, how to sample for it, and what it would change.
@@ -19,9 +20,10 @@ import java.util.OptionalDouble;
  * @param parameter what to test
  * @param changesShare probability that its result changes the verdict
  * @param tested whether it was tested already, and should be tested better
+ * @param asked whether it answers a reason that was given, and was not tested yet
  * @param order how it is ordered
  */
-public record NextTest(Parameter parameter, double changesShare, boolean tested, Ordering order) {
+public record NextTest(Parameter parameter, double changesShare, boolean tested, boolean asked, Ordering order) {
 
     /** Values that each test is tried with: the middles of equally likely ranges. */
     static final int TRIED_VALUES = 200;
@@ -74,20 +76,38 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
      * where it was tested, else that of waters of the supply.
      *
      * @param sample the water, its hardness joined of all tests; one without a hardness is taken to have the usual one
+     * @param reasons why it is tested: the tests that answer them and were not made come before all others
      */
-    public static List<NextTest> ranked(Sample sample, Supply supply) {
+    public static List<NextTest> ranked(Sample sample, Supply supply, Set<TestReason> reasons) {
         Sample known = withHardness(sample, supply);
         ReportAdvice now = ReportAdvice.of(known, supply);
         List<NextTest> tests = new ArrayList<>();
-        ORDERINGS.forEach((parameter, order) -> doubt(parameter, sample, supply).ifPresent(doubt -> {
-            int changes = 0;
-            for (int i = 0; i < TRIED_VALUES; i++) {
-                changes += ReportAdvice.of(found(known, parameter, doubt.quantile((i + 0.5) / TRIED_VALUES)), supply).equals(now) ? 0 : 1;
+        ORDERINGS.forEach((parameter, order) -> {
+            boolean tested = sample.has(parameter);
+            boolean asked = !tested && !isAnswered(parameter, sample)
+                    && reasons.stream().anyMatch(reason -> reason.tests().contains(parameter));
+            Optional<Prior> doubt = doubt(parameter, sample, supply);
+            if (asked || doubt.isPresent()) {
+                tests.add(new NextTest(parameter, doubt.map(of -> changes(known, parameter, of, supply, now)).orElse(0.0), tested,
+                        asked, order));
             }
-            tests.add(new NextTest(parameter, (double) changes / TRIED_VALUES, sample.has(parameter), order));
-        }));
-        return tests.stream().sorted(Comparator.comparingDouble(NextTest::changesShare).reversed()
+        });
+        return tests.stream().sorted(Comparator.comparing(NextTest::asked).reversed()
+                .thenComparing(Comparator.comparingDouble(NextTest::changesShare).reversed())
                 .thenComparingInt(test -> test.order().costClass()).thenComparing(NextTest::parameter)).toList();
+    }
+
+    private static double changes(Sample known, Parameter parameter, Prior doubt, Supply supply, ReportAdvice now) {
+        int changes = 0;
+        for (int i = 0; i < TRIED_VALUES; i++) {
+            changes += ReportAdvice.of(found(known, parameter, doubt.quantile((i + 0.5) / TRIED_VALUES)), supply).equals(now) ? 0 : 1;
+        }
+        return (double) changes / TRIED_VALUES;
+    }
+
+    /** Whether it is worth ordering: it answers a reason that was given, or it may change the verdict. */
+    public boolean isWorthwhile() {
+        return asked || changesShare >= ASSUMED_LEAST_SHARE;
     }
 
     /** Hours within which a sample must be tested; empty where no test of the parameter is ever ordered. */
@@ -102,9 +122,18 @@ public record NextTest(Parameter parameter, double changesShare, boolean tested,
         return sample.has(Parameter.HARDNESS) ? sample : sample.with(Parameter.HARDNESS, new Estimate(hardness, 0));
     }
 
+    /** E. coli are coliform bacteria: there are none where no coliform was found. */
+    private static boolean isAnswered(Parameter parameter, Sample sample) {
+        return parameter == Parameter.E_COLI && !sample.has(parameter) && sample.has(Parameter.COLIFORM)
+                && sample.orZero(Parameter.COLIFORM) == 0;
+    }
+
     /** What a test may find; nothing where there is no doubt left, or the test says nothing by itself. */
     static Optional<Prior> doubt(Parameter parameter, Sample sample, Supply supply) {
         Estimate known = sample.estimates().get(parameter);
+        if (isAnswered(parameter, sample)) {
+            return Optional.empty();
+        }
         if (known != null) {
             return known.isExact() ? Optional.empty() : Optional.of(Prior.tested(known));
         }

@@ -119,6 +119,16 @@ public enum Parameter implements Localizable {
         return name.replaceAll("([A-Z]|(?<=[a-z])[0-9])", "_$1").toUpperCase(Locale.ROOT);
     }
 
+    /** Whether its least is none at all, as of everything that is dissolved; not of a pH or a temperature, whose scales only end. */
+    boolean startsAtZero() {
+        return this != PH && this != TEMPERATURE;
+    }
+
+    /** Whether it is of bacteria, which are found or not found. */
+    boolean isOfBacteria() {
+        return this == COLIFORM || this == E_COLI;
+    }
+
     /** The ion that it is, where it is one whose amount is stated whole. */
     public Optional<Ion> ion() {
         return Optional.ofNullable(ion);

@@ -70,7 +70,7 @@ public record PrintedForm(Parameter parameter, ReportForm form, String expressio
     /** Whether a value of this form can be in a unit. */
     public boolean takes(ReportUnit unit) {
         return switch (unit.kind()) {
-            case MASS -> parameter.unit().kind() == ReportUnit.Kind.MASS;
+            case MASS -> parameter.unit().kind() == ReportUnit.Kind.MASS && form != ReportForm.ACID_CAPACITY;
             case AMOUNT -> isSubstance();
             case CHARGE -> equivalents.isPresent();
             case CALCIUM_CARBONATE -> form == ReportForm.AS_CALCIUM_CARBONATE;

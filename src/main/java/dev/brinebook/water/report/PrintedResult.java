@@ -119,10 +119,28 @@ public record PrintedResult(Parameter parameter, Reading reading, Testing testin
         return !sampling.onSite() && most.isPresent() && sampling.origin().hoursHeld().orElse(0) > most.getAsDouble();
     }
 
+    /** Whether it states no number: not detected without a limit, or only found or not found of what is no bacteria. */
+    boolean isWithoutValue() {
+        return switch (reading.qualifier()) {
+            case NOT_DETECTED -> true;
+            case PRESENT, ABSENT -> !parameter.isOfBacteria();
+            default -> false;
+        };
+    }
+
+    /** Whether no bacteria were found: absent, none counted, or less than the one that would be found. */
+    boolean isNoneFound() {
+        return parameter.isOfBacteria() && switch (reading.qualifier()) {
+            case ABSENT -> true;
+            case EQUAL -> reading.value() == 0;
+            case BELOW -> reading.value() > 0 && reading.value() <= 1;
+            default -> false;
+        };
+    }
+
     /** Whether it says nothing: called invalid, or bacteria that were not found in a sample that is too old to keep them. */
     boolean isInvalid() {
-        boolean bacteria = parameter == Parameter.COLIFORM || parameter == Parameter.E_COLI;
         boolean found = reading.qualifier() == Qualifier.PRESENT || reading.value() > 0 && reading.qualifier() != Qualifier.BELOW;
-        return reading.qualifier() == Qualifier.INVALID || bacteria && !found && isTestedLate();
+        return reading.qualifier() == Qualifier.INVALID || parameter.isOfBacteria() && !found && isTestedLate();
     }
 }

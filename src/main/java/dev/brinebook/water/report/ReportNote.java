@@ -27,6 +27,10 @@ public enum ReportNote implements Localizable {
     FIRST_DRAW_OF_PIPES(lines -> of(lines, line -> isFirstDraw(line) && WaterReport.OF_PIPES.contains(line.parameter()))),
     /** Metals of the source, to which water that stood adds rust of the pipe. */
     FIRST_DRAW_OF_SOURCE(lines -> of(lines, line -> isFirstDraw(line) && isOfSource(line.parameter()))),
+    /** Several tests of one thing that scatter more than they may; those of the hardness have an answer of their own. */
+    TESTS_DISAGREE(lines -> WaterReport.of(lines).contradicting()),
+    /** Drops are counted up to the one that turns the colour: half a drop too many, on average. */
+    DROPS_COUNTED_UP(lines -> of(lines, line -> line.testing().method() == TestMethod.DROPS && line.testing().expanded().isEmpty())),
     /** Ions of more than one day: their charges need not balance. */
     SEVERAL_DATES(ReportNote::ionsOfSeveralDates),
     /** The same cations to the last digit in two reports. */

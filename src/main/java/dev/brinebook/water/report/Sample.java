@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One water, each parameter once. What was not tested is absent.
@@ -30,6 +31,14 @@ public record Sample(Map<Parameter, Estimate> estimates) {
         EnumMap<Parameter, Estimate> copy = new EnumMap<>(Parameter.class);
         copy.putAll(estimates);
         copy.put(parameter, changed);
+        return new Sample(copy);
+    }
+
+    /** The same without the parameters. */
+    Sample without(Set<Parameter> parameters) {
+        EnumMap<Parameter, Estimate> copy = new EnumMap<>(Parameter.class);
+        copy.putAll(estimates);
+        copy.keySet().removeAll(parameters);
         return new Sample(copy);
     }
 
@@ -84,11 +93,18 @@ public record Sample(Map<Parameter, Estimate> estimates) {
         Map<Ion, Double> uncertainties = new EnumMap<>(Ion.class);
         estimates.forEach((parameter, estimate) -> parameter.ion()
                 .ifPresent(ion -> uncertainties.put(ion, estimate.standardUncertainty())));
+        uncertainties.putAll(ofMetal(Ion.IRON, Parameter.IRON_DISSOLVED, Parameter.IRON));
+        uncertainties.putAll(ofMetal(Ion.MANGANESE, Parameter.MANGANESE_DISSOLVED, Parameter.MANGANESE));
         if (!has(Parameter.BICARBONATE) && has(Parameter.ALKALINITY)) {
             uncertainties.put(Ion.BICARBONATE, estimates.get(Parameter.ALKALINITY).standardUncertainty()
                     * MolarMass.grams("2HCO3") / CALCIUM_CARBONATE);
         }
         return uncertainties;
+    }
+
+    private Map<Ion, Double> ofMetal(Ion ion, Parameter dissolved, Parameter all) {
+        Estimate counted = estimates.get(has(dissolved) ? dissolved : all);
+        return counted == null ? Map.of() : Map.of(ion, counted.standardUncertainty());
     }
 
     /** Alkalinity, mg/L as CaCO3: stated, or of its ions. */

@@ -3,8 +3,10 @@ package dev.brinebook.water.report;
 
 import dev.brinebook.quantity.AtomicWeights;
 import dev.brinebook.water.AddedSalt;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Whether a sample was taken behind a softener. Some ground waters are soft and full of sodium by nature: the signs never make it
@@ -30,6 +32,10 @@ public record SoftenedSample(Verdict verdict, Optional<Estimate> raw) {
     static final Estimate ASSUMED_NATURAL_POTASSIUM = new Estimate(2.5, 1.5);
     /** Two samples of one house differ by some percent in everything: the rebuilt hardness is known to a tenth at best (k = 2). */
     private static final double ASSUMED_REBUILT_SHARE = 0.05;
+    /** What a softener takes out of a water or adds to it. */
+    private static final Set<Parameter> CHANGED = EnumSet.of(Parameter.HARDNESS, Parameter.CALCIUM, Parameter.MAGNESIUM,
+            Parameter.STRONTIUM, Parameter.BARIUM, Parameter.SODIUM, Parameter.POTASSIUM, Parameter.AMMONIUM, Parameter.IRON,
+            Parameter.IRON_DISSOLVED, Parameter.MANGANESE, Parameter.MANGANESE_DISSOLVED);
     private static final double CALCIUM_CARBONATE_MG_PER_MEQ = AtomicWeights.CALCIUM_CARBONATE / 2;
 
     /**
@@ -57,6 +63,18 @@ public record SoftenedSample(Verdict verdict, Optional<Estimate> raw) {
                         ? rebuilt(hardness.getAsDouble(), sample.orZero(Parameter.POTASSIUM), ASSUMED_NATURAL_POTASSIUM,
                                 AddedSalt.potassiumMgPerL(1))
                         : rebuilt(hardness.getAsDouble(), sample.orZero(Parameter.SODIUM), naturalSodium, AddedSalt.sodiumMgPerL(1))));
+    }
+
+    /**
+     * The sample as far as it tells of the raw water: with the rebuilt hardness and the natural sodium of a water that looks softened, and
+     * without what else a softener takes out or adds. {@code behind} says that it was taken behind a softener, whatever it looks like.
+     */
+    public Sample rawOf(Sample sample, Estimate naturalSodium, boolean behind) {
+        if (raw.isEmpty() && !behind) {
+            return sample;
+        }
+        Sample rest = sample.without(CHANGED);
+        return raw.map(hardness -> rest.with(Parameter.HARDNESS, hardness).with(Parameter.SODIUM, naturalSodium)).orElse(rest);
     }
 
     /**

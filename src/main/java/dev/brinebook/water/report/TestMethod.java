@@ -28,6 +28,8 @@ public enum TestMethod {
     public static final double ASSUMED_DROP_SIZE_SHARE = 0.03;
     /** Hardness of one drop where a kit does not say, mg/L. Source: [CP-WATER-TESTS]. */
     static final double USUAL_DROP_MG_PER_L = HardnessUnit.GPG.toBase(1);
+    /** The lowest blocks of a strip and the first drop are no closer than this share of the usual highest value tells apart. */
+    private static final double ASSUMED_LEAST_SPREAD_SHARE = 0.01;
     private static final double ASSUMED_TEMPERATURE_SPREAD_CELSIUS = 1;
     private static final double UNIFORM = Math.sqrt(12);
     private static final double UNIFORM_HALF = Math.sqrt(3);
@@ -68,7 +70,13 @@ public enum TestMethod {
         return Math.sqrt(between * between / 12 + miscounted * miscounted + size * size);
     }
 
+    /** Whether it is a test that somebody makes at the tap, by eye or with a small instrument. */
+    boolean isKit() {
+        return this == STRIP || this == DROPS || this == PHOTOMETER;
+    }
+
     private double usualStep(Parameter parameter, double value) {
-        return this == DROPS && parameter == Parameter.HARDNESS ? USUAL_DROP_MG_PER_L : UNIFORM * assumedStepShare * value;
+        return this == DROPS && parameter == Parameter.HARDNESS ? USUAL_DROP_MG_PER_L
+                : UNIFORM * Math.max(assumedStepShare * value, ASSUMED_LEAST_SPREAD_SHARE * parameter.usualHigh());
     }
 }

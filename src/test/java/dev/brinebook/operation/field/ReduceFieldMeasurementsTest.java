@@ -80,6 +80,40 @@ class ReduceFieldMeasurementsTest {
         assertEquals(salt, answer.getDouble("softener.uncertainty.saltPerRegeneration.value"), 0.1 * salt);
     }
 
+    /** Half a bag at both ends of two regenerations is more than the salt itself: the value goes on, and what it lacks is said. */
+    @Test
+    void saysWhatIsTooUncertainToSendOn() {
+        post("""
+                "books": {"salt": {"value": 10, "unit": "lb"}, "regenerations": 2},
+                "softener": {"nameplateCapacity": {"value": 32000, "unit": "gr"}}""").statusCode(200)
+                .body("softener.saltPerRegeneration.value", equalTo(5)).body("softener.uncertainty.saltPerRegeneration", nullValue())
+                .body("findings.code", hasItem("tooUncertain")).body("salt.byBooks.low", equalTo(0));
+    }
+
+    /** 30 gpm for four hours are 20,800 lb of salt, which no regeneration takes; the salt that was given stays. */
+    @Test
+    void saysWhatNoSoftenerHas() {
+        post("""
+                "refill": {"volume": {"value": 5, "unit": "gal"}, "seconds": [10]}, "refillMinutes": 240,
+                "softener": {"nameplateCapacity": {"value": 32000, "unit": "gr"}, "saltPerRegeneration": {"value": 9, "unit": "lb"}}""")
+                .statusCode(200).body("softener.saltPerRegeneration.value", equalTo(9))
+                .body("findings.code", hasItem("notOfASoftener")).body("softener.uncertainty.saltPerRegeneration", nullValue());
+    }
+
+    /** 26.395 % is saturated: 104 degrees are of another scale. */
+    @Test
+    void doubtsBrineAboveSaturation() {
+        post("\"brine\": {\"degrees\": 104}").statusCode(200).body("findings.code", contains("brineAboveSaturation"));
+        post("\"brine\": {\"degrees\": 101}").statusCode(200).body("findings", empty());
+    }
+
+    @Test
+    void statesWhatWasMeasured() {
+        post("\"refill\": {\"volume\": {\"value\": 1, \"unit\": \"gal\"}, \"seconds\": [120]}").statusCode(200)
+                .body("summary", containsString("The flow of the brine refill is 0.5\u00a0gpm"));
+        post(HARDNESS).statusCode(200).body("summary", containsString("Raw water makes up 23\u00a0% of the water at the tap."));
+    }
+
     private static double half(JsonPath answer, String quantity) {
         return (answer.getDouble(quantity + ".high") - answer.getDouble(quantity + ".low")) / 2;
     }

@@ -50,6 +50,18 @@ class ReportFileTest {
                         + "&units=metric", csv).statusCode(200).extract().asString());
     }
 
+    /** As a spreadsheet of Germany or France writes it: semicolons, decimal commas, units as they are printed. */
+    @Test
+    void readsSemicolonsAndDecimalCommas() {
+        String comma = "parameter,value,unit,method\r\nhardness,17.2,dH,\r\niron,120,ug/L,laboratory\r\nconductivity,640,uS/cm,meter\r\n";
+        String semicolon = "parameter;value;unit;method\r\nhardness;17,2;\u00B0dH;\r\niron;120;\u00B5g/l;laboratory\r\n"
+                + "conductivity;640;\u03BCS/cm;meter\r\n";
+        assertEquals(TestServer.postCsv(PATH, comma).statusCode(200).extract().asString(),
+                TestServer.postCsv(PATH, semicolon).statusCode(200).extract().asString());
+        TestServer.postCsv(PATH, "parameter;value\r\nhardness;1.234,5\r\n").statusCode(422)
+                .body("errors[0].pointer", equalTo("/results/0/value"));
+    }
+
     @ParameterizedTest(name = "{3}")
     @CsvSource(delimiter = '|', value = {
         "parameter,value~hardness,many                    | /results/0/value     | wrongType    | Line 2, column `value`. Must be a number",

@@ -12,6 +12,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,27 +32,58 @@ class NextTestTest {
             PUBLIC_SUPPLY, HARDNESS, as in a well
             """)
     void ordersHardnessFirstWhereNothingWasTested(Supply supply, Parameter first, String why) {
-        assertEquals(first, NextTest.ranked(new Sample(Map.of()), supply).get(0).parameter(), why);
+        assertEquals(first, NextTest.ranked(new Sample(Map.of()), supply, Set.of()).get(0).parameter(), why);
     }
 
     @Test
     void ordersWhatIsInDoubt() {
         Sample well = WaterSampleTest.of(Parameter.HARDNESS, 320, Parameter.IRON, 1.6, Parameter.MANGANESE, 0.02, Parameter.PH, 7.4);
-        List<NextTest> ranked = NextTest.ranked(well, Supply.PRIVATE_WELL);
+        List<NextTest> ranked = NextTest.ranked(well, Supply.PRIVATE_WELL, Set.of());
         assertEquals(Parameter.IRON_DISSOLVED, ranked.get(0).parameter(), "whether the iron is dissolved decides how it is treated");
         assertTrue(ranked.get(0).changesShare() > 0.4);
         assertEquals(NextTest.Bottle.FILTERED, ranked.get(0).order().bottle());
         assertTrue(ranked.stream().noneMatch(test -> test.parameter() == Parameter.HARDNESS && test.changesShare() > 0.1),
                 "hardness is known to 0.01 mg/L");
         Sample strip = WaterSampleTest.of(Parameter.IRON, 0.05).with(Parameter.HARDNESS, new Estimate(276, 35));
-        assertEquals(Parameter.HARDNESS, NextTest.ranked(strip, Supply.PUBLIC_SUPPLY).get(0).parameter(), "a strip cannot size a softener");
-        assertTrue(NextTest.ranked(strip, Supply.PUBLIC_SUPPLY).get(0).tested());
+        assertEquals(Parameter.HARDNESS, NextTest.ranked(strip, Supply.PUBLIC_SUPPLY, Set.of()).get(0).parameter(),
+                "a strip cannot size a softener");
+        assertTrue(NextTest.ranked(strip, Supply.PUBLIC_SUPPLY, Set.of()).get(0).tested());
+    }
+
+    /** A test that answers a reason comes first, unless it was made. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            INFANT, COLIFORM
+            LOW_SODIUM_DIET, SODIUM
+            ROTTEN_EGG_SMELL, HYDROGEN_SULFIDE
+            YELLOW_COLOUR, COLOUR
+            RED_STAINS, PH
+            SCALE, ALKALINITY
+            """)
+    void ordersFirstWhatAnswersAReason(TestReason reason, Parameter first) {
+        Sample well = WaterSampleTest.of(Parameter.HARDNESS, 320, Parameter.IRON, 0.02, Parameter.IRON_DISSOLVED, 0.02,
+                reason == TestReason.SCALE ? Parameter.PH : Parameter.TEMPERATURE, 7.4);
+        List<NextTest> ranked = NextTest.ranked(well, Supply.PRIVATE_WELL, Set.of(reason));
+        assertEquals(first, ranked.get(0).parameter());
+        List<NextTest> asked = ranked.stream().filter(NextTest::asked).toList();
+        assertEquals(asked, ranked.subList(0, asked.size()));
+        assertTrue(asked.stream().allMatch(NextTest::isWorthwhile));
+        assertTrue(asked.stream().noneMatch(NextTest::tested));
+    }
+
+    @Test
+    void everyReasonHasTestsThatCanBeOrdered() {
+        for (TestReason reason : TestReason.values()) {
+            assertEquals(reason.tests(), NextTest.ranked(new Sample(Map.of(Parameter.IRON, new Estimate(1, 0.1))), Supply.PUBLIC_SUPPLY,
+                    Set.of(reason)).stream().map(NextTest::parameter).filter(reason.tests()::contains)
+                    .collect(Collectors.toSet()), reason.name());
+        }
     }
 
     @Test
     void tablesAreWhole() {
         assertEquals(38, Rows.in("/water/report-priors.csv"));
-        assertEquals(20, Rows.in("/water/report-tests.csv"));
+        assertEquals(23, Rows.in("/water/report-tests.csv"));
         assertEquals(19, Prior.untested(Supply.PRIVATE_WELL).size());
         assertEquals(19, Prior.untested(Supply.PUBLIC_SUPPLY).size());
     }
@@ -84,7 +117,7 @@ class NextTestTest {
             Supply supply = random.nextBoolean() ? Supply.PRIVATE_WELL : Supply.PUBLIC_SUPPLY;
             Sample report = incomplete(supply, random);
             Map<Parameter, Integer> changes = bruteForce(report, supply, random);
-            Parameter first = NextTest.ranked(report, supply).get(0).parameter();
+            Parameter first = NextTest.ranked(report, supply, Set.of()).get(0).parameter();
             int most = Collections.max(changes.values());
             assertTrue(changes.get(first) >= most - RESOLUTION * WORLDS,
                     "seed " + seed + ", report " + i + ": " + first + " of " + changes + " for " + report);
@@ -109,7 +142,7 @@ class NextTestTest {
         Sample known = NextTest.withHardness(report, supply);
         ReportAdvice now = ReportAdvice.of(known, supply);
         Map<Parameter, List<Double>> truths = new EnumMap<>(Parameter.class);
-        for (NextTest test : NextTest.ranked(report, supply)) {
+        for (NextTest test : NextTest.ranked(report, supply, Set.of())) {
             Prior doubt = NextTest.doubt(test.parameter(), report, supply).orElseThrow();
             List<Double> drawn = new ArrayList<>();
             for (int world = 0; world < WORLDS; world++) {

@@ -46,7 +46,7 @@ class ReportNoteTest {
         return ReportNote.of(lines).getOrDefault(ReportNote.COPIED_CATIONS, Set.of());
     }
 
-    /** Two wells of the USGS network in Idaho, of 19 and 20 November 2018 (public domain), and the first of them as it was in 2019. */
+    /** Two wells of the USGS network in Idaho, of 19 and 20 November 2018 (public domain); the third row is invented. */
     @Test
     void cationsOfTwoWellsThatAreEqualToThreeDigitsAreFound() {
         List<PrintedResult> one = cations(1, 36.1, 0.1, 12.6, 0.1, 7.40, 0.01, 2.27, 0.01);
@@ -62,7 +62,7 @@ class ReportNoteTest {
     @CsvSource({"COLIFORM, 0, ABSENT, 29, ", "COLIFORM, 0, ABSENT, 31, NOT_VALID", "E_COLI, 0, EQUAL, 31, NOT_VALID",
         "E_COLI, 1, BELOW, 31, NOT_VALID", "E_COLI, 0, PRESENT, 31, TESTED_LATE", "COLIFORM, 4, EQUAL, 31, TESTED_LATE",
         "COLIFORM, 0, INVALID, 2, NOT_VALID", "NITRATE, 4, EQUAL, 47, ", "NITRATE, 4, EQUAL, 49, TESTED_LATE",
-        "ALKALINITY, 200, EQUAL, 900, "})
+        "ALKALINITY, 200, EQUAL, 335, ", "ALKALINITY, 200, EQUAL, 337, TESTED_LATE", "POTASSIUM, 2, EQUAL, 9000, "})
     void aSampleThatIsTooOldIsFound(Parameter parameter, double value, Qualifier qualifier, double hours, ReportNote note) {
         PrintedResult line = line(parameter, value, 1, qualifier, false, new Origin(1, Optional.empty(), OptionalDouble.of(hours)));
         assertEquals(note == null ? Map.of() : Map.of(note, Set.of(parameter)), ReportNote.of(List.of(line)));
