@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.savings;
+
+/** What makes a saving uncertain. */
+public enum SavingsError {
+    /** Salt of a regeneration. */
+    DOSE,
+    /** Bags, and the level of the salt at both ends. */
+    SALT_BOOKS,
+    /** Regenerations are whole numbers, and do not start and end with the period. */
+    COUNT,
+    /** The use of some days is not that of the long run. */
+    DAYS,
+    /** The level of use may have moved, as nobody read the meter. */
+    LEVEL
+}
