@@ -55,7 +55,7 @@ record SaltRate(double kilogramsPerDay, double regenerationsPerDay, Map<SavingsE
                 double ratio = litresPerDay.getAsDouble() / period.litresPerDay().orElseThrow();
                 double days = period.days() / count;
                 boolean waits = period.startedBy() == StartedBy.METER_DELAYED;
-                double scattered = waits ? scatter.overshootScatter() / days : 0;
+                double scattered = waits ? Math.min(1, scatter.overshootScatter() / days) : 0;
                 double overshoot = waits ? Math.max(LEAST_RUN - 1, scatter.overshoot() * (ratio - 1) / days) : 0;
                 double unsure = ASSUMED_OVERSHOOT_UNCERTAINTY * overshoot;
                 counting += scattered * scattered / count + unsure * unsure;

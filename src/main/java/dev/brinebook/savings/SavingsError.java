@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.savings;
 
+import dev.brinebook.text.Localizable;
+
 /** What makes a saving uncertain. */
-public enum SavingsError {
+public enum SavingsError implements Localizable {
     /** Salt of a regeneration. */
     DOSE,
     /** Bags, and the level of the salt at both ends. */
@@ -12,5 +14,13 @@ public enum SavingsError {
     /** The use of some days is not that of the long run. */
     DAYS,
     /** The level of use may have moved, as nobody read the meter. */
-    LEVEL
+    LEVEL;
+
+    private final String textId = Localizable.idOf("savingsError", this);
+
+    /** What to do about it. */
+    @Override
+    public String textId() {
+        return textId;
+    }
 }

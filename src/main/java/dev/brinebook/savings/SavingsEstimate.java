@@ -82,17 +82,17 @@ public record SavingsEstimate(double before, double after, double regenerationsB
 
     /** Low end of the interval of the share. */
     public double low() {
-        return 1 - after / before * Math.exp(quantile(INTERVAL) * logUncertainty());
+        return 1 - after / before * StrictMath.exp(quantile(INTERVAL) * logUncertainty());
     }
 
     /** High end of it. */
     public double high() {
-        return 1 - after / before * Math.exp(-quantile(INTERVAL) * logUncertainty());
+        return 1 - after / before * StrictMath.exp(-quantile(INTERVAL) * logUncertainty());
     }
 
     /** Probability that at least this share is saved. */
     public double probabilityOfAtLeast(double share) {
-        return NORMAL.cumulativeProbability((Math.log(1 - share) - Math.log(after / before)) / logUncertainty());
+        return NORMAL.cumulativeProbability((StrictMath.log(1 - share) - StrictMath.log(after / before)) / logUncertainty());
     }
 
     /** What makes it most uncertain. */

@@ -55,9 +55,9 @@ public final class SavingsFactors {
         put(logs, Factor.USE, meter ? log(after.litresPerDay(), before.litresPerDay()) : 0);
         put(logs, Factor.HARDNESS, meter ? log(after.hardness(), before.hardness()) : 0);
         put(logs, Factor.DOSE, before.dose().isPresent() && after.dose().isPresent() && before.regenerations().isPresent()
-                && after.regenerations().isPresent() ? Math.log(dose(after) / dose(before)) : 0);
-        put(logs, Factor.PRICE, Math.log(priceAfter / priceBefore));
-        double all = Math.log(rateAfter / rateBefore);
+                && after.regenerations().isPresent() ? StrictMath.log(dose(after) / dose(before)) : 0);
+        put(logs, Factor.PRICE, StrictMath.log(priceAfter / priceBefore));
+        double all = StrictMath.log(rateAfter / rateBefore);
         logs.put(Factor.COUNT, all - logs.values().stream().mapToDouble(Double::doubleValue).sum());
         double mean = Math.abs(all) < 1e-9 ? rateBefore : (rateAfter - rateBefore) / all;
         logs.replaceAll((factor, log) -> mean * log);
@@ -70,7 +70,7 @@ public final class SavingsFactors {
     }
 
     private static double log(OptionalDouble after, OptionalDouble before) {
-        return after.isPresent() && before.isPresent() ? Math.log(after.getAsDouble() / before.getAsDouble()) : 0;
+        return after.isPresent() && before.isPresent() ? StrictMath.log(after.getAsDouble() / before.getAsDouble()) : 0;
     }
 
     private static void put(Map<Factor, Double> logs, Factor factor, double log) {

@@ -57,4 +57,9 @@ public record SavingsPeriod(int days, StartedBy startedBy, OptionalDouble litres
         return regenerations.isPresent() ? regenerations.getAsInt()
                 : Math.max(1, books.orElseThrow().value() / dose.map(Reading::value).orElse(ASSUMED_DOSE_KILOGRAMS));
     }
+
+    /** Salt used, by count and dose, by bags, or by both. */
+    public double kilograms() {
+        return SaltUsed.of(this).kilograms();
+    }
 }

@@ -35,7 +35,7 @@ public record UseScatter(double cv, double longRunVariance, double occupiedShare
      */
     public static UseScatter of(double cv, Occupancy occupancy, UseChange change) {
         double c = change.scatterSpread();
-        double meanCv = cv * Math.exp(c * c);
+        double meanCv = cv * StrictMath.exp(c * c);
         double f = change.scatterOfSums();
         double of = meanCv * meanCv * f * f;
         return occupancy.longRun().map(chain -> {

@@ -25,7 +25,7 @@ public final class WaitingTime {
     public static OptionalInt more(SavingsPeriod before, SavingsPeriod after, UseScatter scatter, SavingsGoal goal) {
         double left = 1 - SavingsEstimate.of(before, after, scatter).share();
         return first(weeks -> SavingsEstimate.of(before, longer(after, after.days() + DAYS_PER_WEEK * weeks), scatter),
-                Math.log(left), goal, 0, (SavingsPeriod.MAX_DAYS - after.days()) / DAYS_PER_WEEK);
+                StrictMath.log(left), goal, 0, (SavingsPeriod.MAX_DAYS - after.days()) / DAYS_PER_WEEK);
     }
 
     /**
@@ -42,11 +42,11 @@ public final class WaitingTime {
     public static OptionalInt beforehand(SavingsPeriod before, StartedBy startedBy, double trueShare, UseScatter scatter,
             SavingsGoal goal, boolean likely) {
         return first(weeks -> SavingsEstimate.of(before, expected(before, startedBy, trueShare, DAYS_PER_WEEK * weeks), scatter),
-                Math.log(1 - trueShare), goal, likely ? SavingsEstimate.oneSided(LIKELY) : 0, MAX_WEEKS);
+                StrictMath.log(1 - trueShare), goal, likely ? SavingsEstimate.oneSided(LIKELY) : 0, MAX_WEEKS);
     }
 
     private static OptionalInt first(IntFunction<SavingsEstimate> after, double logLeft, SavingsGoal goal, double power, int most) {
-        double away = Math.abs(logLeft - Math.log(1 - goal.leastShare()));
+        double away = Math.abs(logLeft - StrictMath.log(1 - goal.leastShare()));
         double wanted = SavingsEstimate.oneSided(goal.confidence()) + power;
         for (int weeks = 1; weeks <= Math.min(MAX_WEEKS, most); weeks++) {
             if (away >= wanted * after.apply(weeks).logUncertainty()) {

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.operation.savings;
+
+import dev.brinebook.api.Explanation;
+import dev.brinebook.api.Resolved;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.Occupancy;
+import dev.brinebook.household.UseChange;
+import dev.brinebook.request.household.OccupancyRequest;
+import dev.brinebook.savings.UseScatter;
+import java.math.BigDecimal;
+
+/** The scatter of a household's days from what a request says of it. */
+final class HomeScatter {
+
+    private HomeScatter() {
+    }
+
+    /** What is null is taken as usual, and recorded. */
+    static UseScatter of(Integer people, BigDecimal dayToDayVariation, OccupancyRequest occupancy, Explanation explanation) {
+        double usual = people == null ? DayVariation.UNKNOWN_PERSONS_CV : DayVariation.forPersons(people).cv();
+        double cv = explanation.resolve(dayToDayVariation, Resolved.of("/dayToDayVariation", usual, null).byDefault("DAIAD"));
+        explanation.resolve("/occupancy/pattern", occupancy == null ? null : occupancy.pattern(),
+                OccupancyRequest.Pattern.USUAL_ABSENCES, "DAIAD");
+        explanation.assume(Resolved.of("levelSpread", UseChange.USUAL_LEVEL_SPREAD, null).byDefault("DAIAD"));
+        explanation.assume(Resolved.of("dayCorrelation", UseChange.USUAL_DAY_CORRELATION, null).byDefault("DAIAD"));
+        return UseScatter.of(cv, occupancy == null ? Occupancy.Chain.USUAL : occupancy.toDomain(), new UseChange(
+                UseChange.USUAL_LEVEL_SPREAD, dayToDayVariation == null ? UseChange.USUAL_SCATTER_SPREAD : 0,
+                UseChange.USUAL_DAY_CORRELATION));
+    }
+}
