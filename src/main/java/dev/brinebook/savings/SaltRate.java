@@ -17,6 +17,8 @@ record SaltRate(double kilogramsPerDay, double regenerationsPerDay, Map<SavingsE
 
     /** Least of a run at another use, as a share of the run that was seen. */
     private static final double LEAST_RUN = 0.5;
+    /** Least response of a meter to the use: with runs of a day or two the formula ends. */
+    private static final double LEAST_RESPONSE = 0.2;
     /** Standard uncertainty of an overshoot as a share of it: scatter and likeness of days of a home are its own. */
     private static final double ASSUMED_OVERSHOOT_UNCERTAINTY = 0.25;
 
@@ -76,14 +78,14 @@ record SaltRate(double kilogramsPerDay, double regenerationsPerDay, Map<SavingsE
      * <pre>e = 1 − o / D</pre>
      *
      * <p>o {@link UseScatter#overshoot} of a meter that waits for the night, 0 of one that starts at once; D days of a run.
-     * Validity: a clock has 0; not below 0. Source: derivative of the rate by use. Deviation: none.
+     * Validity: a clock has 0; not below {@value #LEAST_RESPONSE}. Source: derivative of the rate by use. Deviation: none.
      */
     static double response(SavingsPeriod period, UseScatter scatter) {
         if (!period.startedBy().byWater()) {
             return 0;
         }
         double overshoot = period.startedBy() == StartedBy.METER_DELAYED ? scatter.overshoot() : 0;
-        return Math.max(0, 1 - overshoot * period.count() / period.days());
+        return Math.max(LEAST_RESPONSE, 1 - overshoot * period.count() / period.days());
     }
 
     private static void add(Map<SavingsError, Double> variances, SavingsError error, double variance) {

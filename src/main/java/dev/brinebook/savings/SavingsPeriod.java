@@ -58,6 +58,11 @@ public record SavingsPeriod(int days, StartedBy startedBy, OptionalDouble litres
                 : Math.max(1, books.orElseThrow().value() / dose.map(Reading::value).orElse(ASSUMED_DOSE_KILOGRAMS));
     }
 
+    /** Change of the salt a day with the use of a day, both as logarithms; 0 for a clock. */
+    public double response(UseScatter scatter) {
+        return SaltRate.response(this, scatter);
+    }
+
     /** Salt used, by count and dose, by bags, or by both. */
     public double kilograms() {
         return SaltUsed.of(this).kilograms();

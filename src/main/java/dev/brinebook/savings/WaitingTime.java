@@ -13,6 +13,8 @@ public final class WaitingTime {
     public static final int MAX_WEEKS = 156;
     /** Probability of a verdict that is called likely. */
     public static final double LIKELY = 0.8;
+    /** Fewest regenerations after the change that say something: with fewer the intervals are too narrow. */
+    public static final int ASSUMED_FEWEST = 3;
     private static final int DAYS_PER_WEEK = 7;
 
     private WaitingTime() {
@@ -24,7 +26,7 @@ public final class WaitingTime {
      */
     public static OptionalInt more(SavingsPeriod before, SavingsPeriod after, UseScatter scatter, SavingsGoal goal) {
         double left = 1 - SavingsEstimate.of(before, after, scatter).share();
-        return first(weeks -> SavingsEstimate.of(before, longer(after, after.days() + DAYS_PER_WEEK * weeks), scatter),
+        return first(before, weeks -> longer(after, after.days() + DAYS_PER_WEEK * weeks), scatter,
                 StrictMath.log(left), goal, 0, (SavingsPeriod.MAX_DAYS - after.days()) / DAYS_PER_WEEK);
     }
 
@@ -41,15 +43,18 @@ public final class WaitingTime {
      */
     public static OptionalInt beforehand(SavingsPeriod before, StartedBy startedBy, double trueShare, UseScatter scatter,
             SavingsGoal goal, boolean likely) {
-        return first(weeks -> SavingsEstimate.of(before, expected(before, startedBy, trueShare, DAYS_PER_WEEK * weeks), scatter),
+        return first(before, weeks -> expected(before, startedBy, trueShare, DAYS_PER_WEEK * weeks), scatter,
                 StrictMath.log(1 - trueShare), goal, likely ? SavingsEstimate.oneSided(LIKELY) : 0, MAX_WEEKS);
     }
 
-    private static OptionalInt first(IntFunction<SavingsEstimate> after, double logLeft, SavingsGoal goal, double power, int most) {
+    private static OptionalInt first(SavingsPeriod before, IntFunction<SavingsPeriod> after, UseScatter scatter, double logLeft,
+            SavingsGoal goal, double power, int most) {
         double away = Math.abs(logLeft - StrictMath.log(1 - goal.leastShare()));
         double wanted = SavingsEstimate.oneSided(goal.confidence()) + power;
         for (int weeks = 1; weeks <= Math.min(MAX_WEEKS, most); weeks++) {
-            if (away >= wanted * after.apply(weeks).logUncertainty()) {
+            SavingsPeriod period = after.apply(weeks);
+            if (period.count() >= ASSUMED_FEWEST
+                    && away >= wanted * SavingsEstimate.of(before, period, scatter).logUncertainty()) {
                 return OptionalInt.of(weeks);
             }
         }

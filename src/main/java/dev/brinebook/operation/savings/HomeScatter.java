@@ -16,11 +16,15 @@ final class HomeScatter {
     private HomeScatter() {
     }
 
-    /** What is null is taken as usual, and recorded. */
-    static UseScatter of(Integer people, BigDecimal dayToDayVariation, OccupancyRequest occupancy, Explanation explanation) {
+    /**
+     * What is null is taken as usual, and recorded.
+     *
+     * @param at where the request has the scatter and the occupancy; empty where it has neither
+     */
+    static UseScatter of(Integer people, BigDecimal dayToDayVariation, OccupancyRequest occupancy, String at, Explanation explanation) {
         double usual = people == null ? DayVariation.UNKNOWN_PERSONS_CV : DayVariation.forPersons(people).cv();
-        double cv = explanation.resolve(dayToDayVariation, Resolved.of("/dayToDayVariation", usual, null).byDefault("DAIAD"));
-        explanation.resolve("/occupancy/pattern", occupancy == null ? null : occupancy.pattern(),
+        double cv = explanation.resolve(dayToDayVariation, Resolved.of(at + "dayToDayVariation", usual, null).byDefault("DAIAD"));
+        explanation.resolve(at + "occupancy/pattern", occupancy == null ? null : occupancy.pattern(),
                 OccupancyRequest.Pattern.USUAL_ABSENCES, "DAIAD");
         explanation.assume(Resolved.of("levelSpread", UseChange.USUAL_LEVEL_SPREAD, null).byDefault("DAIAD"));
         explanation.assume(Resolved.of("dayCorrelation", UseChange.USUAL_DAY_CORRELATION, null).byDefault("DAIAD"));

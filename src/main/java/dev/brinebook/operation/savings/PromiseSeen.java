@@ -12,9 +12,9 @@ import java.math.BigDecimal;
 public record PromiseSeen(
         @Property(value = "Share of the salt that was promised.", min = 0, unit = "%", example = "30") BigDecimal promisedPercent,
         @Property(value = "Share that was seen.", unit = "%", example = "27.4") BigDecimal seenPercent,
-        @Property(value = "Seen divided by promised.", example = "0.91") BigDecimal factor,
-        @Property(value = "Low end of its interval.", example = "0.63") BigDecimal factorLow,
-        @Property(value = "High end of its interval.", example = "1.17") BigDecimal factorHigh,
+        @Property(value = "Seen divided by promised.", unit = "times the promise", example = "0.91") BigDecimal factor,
+        @Property(value = "Low end of its interval.", unit = "times the promise", example = "0.63") BigDecimal factorLow,
+        @Property(value = "High end of its interval.", unit = "times the promise", example = "1.17") BigDecimal factorHigh,
         @Property(value = "Probability that as much is saved as counts as kept.", min = 0, max = 100, unit = "%", example = "76")
         BigDecimal probabilityKeptPercent) {
 

@@ -70,7 +70,7 @@ final class ReadPeriod {
         double bag = bag(given, bagKilograms);
         double added = given.bags().doubleValue() * bag;
         if (given.saltAtStart() == null) {
-            explanation.assume(Resolved.of(pointer + "/bagsAtATime", BAGS_AT_A_TIME, null).byDefault("OWN-ASSUMPTION"));
+            explanation.assume(Resolved.of("bagsAtATime", BAGS_AT_A_TIME, null).byDefault("OWN-ASSUMPTION"));
             return SavingsPeriod.bagsAlone(added, BAGS_AT_A_TIME * bag);
         }
         double usual = SavingsPeriod.ASSUMED_LEVEL_PLUS_MINUS_KILOGRAMS;
@@ -81,6 +81,11 @@ final class ReadPeriod {
 
     private static double bag(SavingsPeriodRequest given, double bagKilograms) {
         return given.saltBag() == null ? bagKilograms : given.saltBag().mass().inBase();
+    }
+
+    /** Whether the salt of a bag is taken as usual. */
+    static boolean restsOnUsualBag(SavingsPeriodRequest given) {
+        return given.bags() != null && given.saltBag() == null;
     }
 
     /** Reports salt by bags and levels that is less than they may be off. */

@@ -13,6 +13,7 @@ import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.savings.FleetSavings;
 import dev.brinebook.savings.SavingsEstimate;
 import dev.brinebook.savings.SavingsGoal;
+import dev.brinebook.savings.SavingsPeriod;
 import dev.brinebook.savings.SavingsVerdict;
 import dev.brinebook.savings.UseScatter;
 import dev.brinebook.text.Message;
@@ -35,7 +36,7 @@ public final class VerifyFleetSavings {
             List.of("dealer", "dealer-metric"));
 
     /** A home that can be pooled, by its place, with its promise. */
-    private record Member(int place, VerifiedHome home, double promised) {
+    private record Member(int place, VerifiedHome home, double promised, double response) {
     }
 
     private VerifyFleetSavings() {
@@ -48,8 +49,11 @@ public final class VerifyFleetSavings {
         explanation.assume(Resolved.of("interval", 100 * SavingsEstimate.INTERVAL, "%").byDefault("OWN-ASSUMPTION"));
         explanation.assume(Resolved.of("outlierFrom", FleetSavings.ASSUMED_OUTLIER_DEVIATION, null).byDefault("OWN-ASSUMPTION"));
         SavingsPromiseRequest.goal(null, request.promise(), explanation);
-        HomeScatter.of(null, null, null, explanation);
-        double bag = LocalPrices.of(null, request.country()).bagKilograms(explanation);
+        HomeScatter.of(null, null, null, "", explanation);
+        double bag = LocalPrices.of(null, request.country()).bagKilograms(new Explanation());
+        if (request.homes().stream().anyMatch(home -> ReadPeriod.restsOnUsualBag(home.before()) || ReadPeriod.restsOnUsualBag(home.after()))) {
+            explanation.assume(Resolved.of("saltOfABag", units.mass(bag)).byDefault("OWN-ASSUMPTION"));
+        }
         List<Member> homes = IntStream.range(0, request.homes().size()).mapToObj(i -> member(i, request, bag)).toList();
         List<Member> judged = homes.stream().filter(home -> home.home.verdict() != SavingsVerdict.NO_VERDICT).toList();
         List<SavingsEstimate> estimates = judged.stream().map(home -> home.home.estimate()).toList();
@@ -61,7 +65,9 @@ public final class VerifyFleetSavings {
                 : Optional.of(FleetSavings.of(pooled.stream().map(home -> home.home.estimate()).toList()));
         boolean promised = pooled.stream().allMatch(home -> home.promised > 0);
         Optional<FleetFactor> factor = fleet.filter(any -> promised).map(all -> FleetFactor.of(all,
-                pooled.stream().mapToDouble(Member::promised).average().orElseThrow()));
+                pooled.stream().mapToDouble(Member::promised).average().orElseThrow(),
+                pooled.stream().mapToDouble(Member::response).min().orElseThrow() > 0
+                        ? pooled.stream().mapToDouble(Member::response).average().orElseThrow() : 0));
         return new FleetSavingsAnswer(summary(homes.size(), fleet, factor, judged.size() - pooled.size()),
                 fleet.map(FleetPooled::of).orElse(null), factor.orElse(null),
                 units.mass(judged.stream().mapToDouble(home -> home.home.avoidedKilograms()).sum()), counts(homes),
@@ -75,9 +81,10 @@ public final class VerifyFleetSavings {
         FleetHomeRequest given = request.homes().get(place);
         Explanation own = new Explanation();
         SavingsGoal goal = SavingsPromiseRequest.goal(given.promise(), request.promise(), own);
-        UseScatter scatter = HomeScatter.of(given.people(), null, null, own);
-        return new Member(place, VerifiedHome.of(given.before(), given.after(), ReadPeriod.of(given.before(), "/before", bag, own),
-                ReadPeriod.of(given.after(), "/after", bag, own), given.changedOn(), scatter, goal), goal.promised());
+        UseScatter scatter = HomeScatter.of(given.people(), null, null, "", own);
+        SavingsPeriod before = ReadPeriod.of(given.before(), "/before", bag, own);
+        SavingsPeriod after = ReadPeriod.of(given.after(), "/after", bag, own);
+        return new Member(place, VerifiedHome.of(given.before(), given.after(), before, after, given.changedOn(), scatter, goal), goal.promised(), before.startedBy().byWater() ? 0 : after.response(scatter));
     }
 
     private static List<VerdictCount> counts(List<Member> homes) {

@@ -50,9 +50,10 @@ public final class VerifySavings {
         Explanation explanation = units.explanation();
         HomeCountry.of(request.country(), explanation);
         LocalPrices prices = LocalPrices.of(request.prices(), request.country());
-        UseScatter scatter = HomeScatter.of(request.people(), request.dayToDayVariation(), request.occupancy(), explanation);
+        UseScatter scatter = HomeScatter.of(request.people(), request.dayToDayVariation(), request.occupancy(), "/", explanation);
         SavingsGoal goal = SavingsPromiseRequest.goal(request.promise(), null, explanation);
-        boolean bags = request.before().bags() != null || request.after() != null && request.after().bags() != null;
+        boolean bags = ReadPeriod.restsOnUsualBag(request.before())
+                || request.after() != null && ReadPeriod.restsOnUsualBag(request.after());
         double bag = bags ? prices.bagKilograms(explanation) : 1;
         SavingsPeriod before = ReadPeriod.of(request.before(), "/before", bag, explanation);
         explanation.assume(Resolved.of("interval", 100 * SavingsEstimate.INTERVAL, "%").byDefault("OWN-ASSUMPTION"));
