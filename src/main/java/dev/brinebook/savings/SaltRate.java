@@ -27,13 +27,15 @@ record SaltRate(double kilogramsPerDay, double regenerationsPerDay, Map<SavingsE
      *
      * <pre>
      * clock:                  r = S / T,                     u² = 1/(6 N²)
-     * meter, water read:      r = S / T · q0 / (q f) · H0 / H,   u² = 1/(6 N²) + σ² / (D² N) + (k (f − 1))²
+     * meter, water read:      r = S / T · q0 / (q f) · H0 / H,   u² = 1/(6 N²) + σ² / (D² N) + (k (f − 1) / f)²
      * meter, water not read:  r = S / T · H0 / H,            u² = 1/(6 N²) + e² (v / T + s²)
      * </pre>
      *
      * <p>D = T / N days of a run; f = 1 + o (q0 / q − 1) / D, its length at the other use over that seen; e {@link #response}; k
-     * {@value #ASSUMED_OVERSHOOT_UNCERTAINTY}; S salt; T days; N regenerations; q mean use of a day and q0 that to compare at; H hardness and H0 that to compare at; 1/(6 N²)
-     * of the phase at both ends, triangular; o {@link UseScatter#overshoot} and σ {@link UseScatter#overshootScatter} of a meter that waits for the night, 0 of one
+     * {@value #ASSUMED_OVERSHOOT_UNCERTAINTY}; S salt; T days; N regenerations; q mean use of a day and q0 that to compare at; H hardness
+     * and H0 that to compare at; 1/(6 N²)
+     * of the phase at both ends, triangular; o {@link UseScatter#overshoot} and σ {@link UseScatter#overshootScatter} of a meter that
+     * waits for the night, 0 of one
      * that starts at once; v {@link UseScatter#longRunVariance};
      * s {@link UseScatter#levelSpread}. The uncertainty of the salt is added, see {@link SaltUsed}.
      * Validity: N of 3 or more; a meter whose day override hardly acts.
@@ -59,7 +61,7 @@ record SaltRate(double kilogramsPerDay, double regenerationsPerDay, Map<SavingsE
                 boolean waits = period.startedBy() == StartedBy.METER_DELAYED;
                 double scattered = waits ? Math.min(1, scatter.overshootScatter() / days) : 0;
                 double overshoot = waits ? Math.max(LEAST_RUN - 1, scatter.overshoot() * (ratio - 1) / days) : 0;
-                double unsure = ASSUMED_OVERSHOOT_UNCERTAINTY * overshoot;
+                double unsure = ASSUMED_OVERSHOOT_UNCERTAINTY * overshoot / (1 + overshoot);
                 counting += scattered * scattered / count + unsure * unsure;
                 factor *= ratio / (1 + overshoot);
             } else {

@@ -59,7 +59,7 @@ class VerifiedSavingsTest {
         assertTrue(share >= 0.88 && share <= 0.92, () -> share + " hold the truth: " + ALL);
     }
 
-    /** A promise as large as the truth is seldom refused and one twice as large seldom confirmed, whatever the time; short readings say little. */
+    /** A promise as large as the truth is seldom refused and one twice as large seldom confirmed, whatever the time. */
     @ParameterizedTest(name = "{0} days")
     @CsvSource({"21, 0.6, 1", "90, 0.3, 0.9", "365, 0, 0.6"})
     void tooEarlyWhereItShouldBe(int days, double leastEarly, double mostEarly) {

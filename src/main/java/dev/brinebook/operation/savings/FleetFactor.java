@@ -14,7 +14,8 @@ public record FleetFactor(
         @Property(value = "Low end of its interval.", unit = "times the promise", example = "0.79") BigDecimal factorLow,
         @Property(value = "High end of its interval.", unit = "times the promise", example = "0.88") BigDecimal factorHigh,
         @Property(value = "Factor on usePerPerson, dailyUse or weeklyUse of the next households with which estimatePayback and assess "
-                + "predict what was seen, where a meter replaces a clock.", optional = "unless every home had a clock before and a meter after", min = 0, unit = "times the use", example = "1.08")
+                + "predict what was seen, where a meter replaces a clock.", min = 0,
+                optional = "unless every home had a clock before and a meter after", unit = "times the use", example = "1.08")
         BigDecimal useFactor) {
 
     /**

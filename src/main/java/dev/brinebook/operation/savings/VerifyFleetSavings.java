@@ -51,7 +51,8 @@ public final class VerifyFleetSavings {
         SavingsPromiseRequest.goal(null, request.promise(), explanation);
         HomeScatter.of(null, null, null, "", explanation);
         double bag = LocalPrices.of(null, request.country()).bagKilograms(new Explanation());
-        if (request.homes().stream().anyMatch(home -> ReadPeriod.restsOnUsualBag(home.before()) || ReadPeriod.restsOnUsualBag(home.after()))) {
+        if (request.homes().stream().anyMatch(home -> ReadPeriod.restsOnUsualBag(home.before())
+                || ReadPeriod.restsOnUsualBag(home.after()))) {
             explanation.assume(Resolved.of("saltOfABag", units.mass(bag)).byDefault("OWN-ASSUMPTION"));
         }
         List<Member> homes = IntStream.range(0, request.homes().size()).mapToObj(i -> member(i, request, bag)).toList();
@@ -84,7 +85,8 @@ public final class VerifyFleetSavings {
         UseScatter scatter = HomeScatter.of(given.people(), null, null, "", own);
         SavingsPeriod before = ReadPeriod.of(given.before(), "/before", bag, own);
         SavingsPeriod after = ReadPeriod.of(given.after(), "/after", bag, own);
-        return new Member(place, VerifiedHome.of(given.before(), given.after(), before, after, given.changedOn(), scatter, goal), goal.promised(), before.startedBy().byWater() ? 0 : after.response(scatter));
+        return new Member(place, VerifiedHome.of(given.before(), given.after(), before, after, given.changedOn(), scatter, goal),
+                goal.promised(), before.startedBy().byWater() ? 0 : after.response(scatter));
     }
 
     private static List<VerdictCount> counts(List<Member> homes) {
