@@ -116,7 +116,7 @@ public record FleetSavings(int homes, double meanLog, double standardError, doub
         List<SavingsEstimate> rest = IntStream.range(0, homes.size()).filter(i -> i != home).mapToObj(homes::get).toList();
         FleetSavings others = of(rest);
         double own = homes.get(home).logUncertainty();
-        return Optional.of((StrictMath.log(1 - homes.get(home).share()) - others.meanLog) / Math.sqrt(own * own + others.spread * others.spread
-                + others.standardError * others.standardError));
+        return Optional.of((StrictMath.log(1 - homes.get(home).share()) - others.meanLog)
+                / Math.sqrt(own * own + others.spread * others.spread + others.standardError * others.standardError));
     }
 }

@@ -33,11 +33,9 @@ record SaltRate(double kilogramsPerDay, double regenerationsPerDay, Map<SavingsE
      *
      * <p>D = T / N days of a run; f = 1 + o (q0 / q − 1) / D, its length at the other use over that seen; e {@link #response}; k
      * {@value #ASSUMED_OVERSHOOT_UNCERTAINTY}; S salt; T days; N regenerations; q mean use of a day and q0 that to compare at; H hardness
-     * and H0 that to compare at; 1/(6 N²)
-     * of the phase at both ends, triangular; o {@link UseScatter#overshoot} and σ {@link UseScatter#overshootScatter} of a meter that
-     * waits for the night, 0 of one
-     * that starts at once; v {@link UseScatter#longRunVariance};
-     * s {@link UseScatter#levelSpread}. The uncertainty of the salt is added, see {@link SaltUsed}.
+     * and H0 that to compare at; 1/(6 N²) of the phase at both ends, triangular; o {@link UseScatter#overshoot} and
+     * σ {@link UseScatter#overshootScatter} of a meter that waits for the night, 0 of one that starts at once;
+     * v {@link UseScatter#longRunVariance}; s {@link UseScatter#levelSpread}. The uncertainty of the salt is added, see {@link SaltUsed}.
      * Validity: N of 3 or more; a meter whose day override hardly acts.
      * Source: a count of a renewal process with a random start; [GUM] 4.3.9 for the phase; [DAIAD] for v, σ and s.
      * Deviation: water that was read says what v leaves open, so that only the overshoot of each run stays uncertain.

@@ -22,6 +22,9 @@ public final class SavingsFactors {
         PRICE
     }
 
+    /** Less than this is rounding. */
+    private static final double ROUNDING = 1e-12;
+
     private SavingsFactors() {
     }
 
@@ -59,7 +62,7 @@ public final class SavingsFactors {
         put(logs, Factor.PRICE, StrictMath.log(priceAfter / priceBefore));
         double all = StrictMath.log(rateAfter / rateBefore);
         logs.put(Factor.COUNT, all - logs.values().stream().mapToDouble(Double::doubleValue).sum());
-        double mean = Math.abs(all) < 1e-9 ? rateBefore : (rateAfter - rateBefore) / all;
+        double mean = Math.abs(all) < ROUNDING ? rateBefore : (rateAfter - rateBefore) / all;
         logs.replaceAll((factor, log) -> mean * log);
         return logs;
     }
@@ -74,7 +77,7 @@ public final class SavingsFactors {
     }
 
     private static void put(Map<Factor, Double> logs, Factor factor, double log) {
-        if (log != 0) {
+        if (Math.abs(log) > ROUNDING) {
             logs.put(factor, log);
         }
     }

@@ -75,7 +75,8 @@ class VerifiedSavingsTest {
             confirmed += SavingsVerdict.of(seen, new SavingsGoal(2 * home.trueShare(), 0.8, 0.9)) == SavingsVerdict.CONFIRMED ? 1 : 0;
         }
         double n = promised.size();
-        String found = String.format(Locale.ROOT, "of %.0f: %.3f refused, %.3f confirmed, %.3f early", n, refused / n, confirmed / n, early / n);
+        String found = String.format(Locale.ROOT,
+                "of %.0f: %.3f refused, %.3f confirmed, %.3f early", n, refused / n, confirmed / n, early / n);
         assertTrue(n > 200 && refused / n <= 0.1 && confirmed / n <= 0.1, found);
         assertTrue(early / n >= leastEarly && early / n <= mostEarly, found);
     }

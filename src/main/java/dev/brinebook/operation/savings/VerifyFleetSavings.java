@@ -29,8 +29,8 @@ public final class VerifyFleetSavings {
 
     public static final Operation<FleetSavingsRequest, FleetSavingsAnswer> OPERATION = new Operation<>(
             "verifyFleetSavings", "/v1/fleet-savings-verification", "Verify the savings of many homes together",
-            "Choose this to see what a dealer's conversions saved: a list of homes with readings before and after, as for verifySavings. It "
-                    + "gives the mean saving with its interval, how far homes differ, outliers, a verdict for each home, and the factor "
+            "Choose this to see what a dealer's conversions saved: a list of homes with readings before and after, as for verifySavings. "
+                    + "It gives the mean saving with its interval, how far homes differ, outliers, a verdict for each home, and the factor "
                     + "by which to multiply the next promises. For one home in detail choose verifySavings.",
             FleetSavingsRequest.class, FleetSavingsAnswer.class, VerifyFleetSavings::answer, List.of(),
             List.of("dealer", "dealer-metric"));

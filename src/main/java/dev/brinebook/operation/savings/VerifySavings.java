@@ -21,6 +21,7 @@ import dev.brinebook.savings.SavingsVerdict;
 import dev.brinebook.savings.UseScatter;
 import dev.brinebook.savings.WaitingTime;
 import dev.brinebook.text.Message;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -68,8 +69,9 @@ public final class VerifySavings {
         Kind planned = explanation.resolve("/plannedControl", request.plannedControl(), Kind.METERED_DELAYED, "OWN-ASSUMPTION");
         List<SavingsWait> waiting = SavingsWait.of(before, ReadPeriod.startedBy(planned), scatter, goal);
         SavingsWait asked = waiting.get(goal.promised() == 0 ? 1 : 0);
-        Message summary = asked.evenWeeks() == null ? Message.of("savings.beforehandNever", Text.digits(asked.savingPercent().doubleValue()))
-                : Message.of("savings.beforehand", Text.digits(asked.savingPercent().doubleValue()), asked.evenWeeks());
+        BigDecimal saving = Text.digits(asked.savingPercent().doubleValue());
+        Message summary = asked.evenWeeks() == null ? Message.of("savings.beforehandNever", saving)
+                : Message.of("savings.beforehand", saving, asked.evenWeeks());
         return new SavingsVerificationAnswer(summary, null, null, null, null, null, null, null, null, null, waiting, List.of(),
                 explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
