@@ -8,7 +8,9 @@ import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
+import dev.brinebook.household.MeterHistory;
 import dev.brinebook.household.MeterReading;
+import dev.brinebook.household.MeteredDays;
 import dev.brinebook.household.MeteredTotal;
 import dev.brinebook.request.household.MeterReadingRequest;
 import dev.brinebook.request.household.MeterRequest;
@@ -29,6 +31,8 @@ public record MeteredPeriodRequest(
                 maxItems = MeteredPeriodRequest.MAX_READINGS) List<MeterReadingRequest> readings) implements Checked {
 
     static final int MAX_READINGS = 1_200;
+    /** Fewer days do not show how they scatter. */
+    static final int ASSUMED_FEWEST_DAYS = 28;
 
     @Override
     public void check(Violations at) {
@@ -45,10 +49,22 @@ public record MeteredPeriodRequest(
 
     /** The total of readings without violations. */
     Optional<MeteredTotal> total() {
-        List<MeterReading> rows = IntStream.range(0, readings.size()).mapToObj(i -> readings.get(i).toDomain(i + 1)).toList();
-        return MeteredTotal.of(rows, new Meter(kind, ZoneId.of(meter.timeZone() == null ? MeterRequest.UTC : meter.timeZone()),
+        return MeteredTotal.of(rows(), toDomain());
+    }
+
+    /** The days of readings without violations; empty where they are too few to show how days scatter. */
+    Optional<MeteredDays> days() {
+        return MeterHistory.of(rows(), toDomain()).days().filter(days -> days.known().length >= ASSUMED_FEWEST_DAYS);
+    }
+
+    private List<MeterReading> rows() {
+        return IntStream.range(0, readings.size()).mapToObj(i -> readings.get(i).toDomain(i + 1)).toList();
+    }
+
+    private Meter toDomain() {
+        return new Meter(kind, ZoneId.of(meter.timeZone() == null ? MeterRequest.UTC : meter.timeZone()),
                 meter.unit().definition().factor(), meter.rolloverAt() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(meter.rolloverAt().doubleValue()),
-                Optional.ofNullable(meter.intervalMinutes()).map(Duration::ofMinutes)));
+                Optional.ofNullable(meter.intervalMinutes()).map(Duration::ofMinutes));
     }
 }

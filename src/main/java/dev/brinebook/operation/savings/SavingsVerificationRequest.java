@@ -31,8 +31,11 @@ public record SavingsVerificationRequest(
         @Property(value = "Number of residents, for the scatter of the days.", min = 1, max = Demand.MAX_PEOPLE, fallback = "unknown",
                 example = "4") Integer people,
         @Property(value = "Day-to-day scatter of the use: standard deviation divided by mean.", min = DayVariation.MIN_CV,
-                max = DayVariation.MAX_CV, fallback = "the usual one of as many people", example = "0.42") BigDecimal dayToDayVariation,
-        @Property(value = "Days on which somebody is at home.", defaultCode = "usualAbsences") OccupancyRequest occupancy,
+                max = DayVariation.MAX_CV, example = "0.42",
+                fallback = "that of the daily readings of a period, from 28 days on, unless occupancy is given; else the usual one of as "
+                + "many people") BigDecimal dayToDayVariation,
+        @Property(value = "Days on which somebody is at home.", defaultCode = "usualAbsences",
+                fallback = "with daily readings, as these show") OccupancyRequest occupancy,
         @Property("Prices of salt and water after the change.") PricesRequest prices,
         @Property(value = "Country. Sets the default units and prices.", defaultCode = "unitedStates", example = "\"germany\"")
         Country country,

@@ -51,7 +51,7 @@ public final class VerifySavings {
         Explanation explanation = units.explanation();
         HomeCountry.of(request.country(), explanation);
         LocalPrices prices = LocalPrices.of(request.prices(), request.country());
-        UseScatter scatter = HomeScatter.of(request.people(), request.dayToDayVariation(), request.occupancy(), "/", explanation);
+        UseScatter scatter = HomeScatter.of(request, explanation);
         SavingsGoal goal = SavingsPromiseRequest.goal(request.promise(), null, explanation);
         boolean bags = ReadPeriod.restsOnUsualBag(request.before())
                 || request.after() != null && ReadPeriod.restsOnUsualBag(request.after());

@@ -56,7 +56,8 @@ public record MeterRequest(
         explanation.assume(timeZone == null ? Resolved.ofCode(pointer + "/timeZone", UTC).byDefault("OWN-ASSUMPTION")
                 : Resolved.ofCode(pointer + "/timeZone", timeZone));
         if (kind == Kind.REGISTER) {
-            explanation.assume(rolloverAt == null ? Resolved.inWords(pointer + "/rolloverAt", Message.of("assumed.household.nextPowerTenLeast"))
+            explanation.assume(rolloverAt == null
+                    ? Resolved.inWords(pointer + "/rolloverAt", Message.of("assumed.household.nextPowerTenLeast"))
                     .byDefault("CP-METER-READING") : Resolved.of(pointer + "/rolloverAt", rolloverAt, unit.symbol()));
         }
         return new Meter(kind, ZoneId.of(timeZone == null ? UTC : timeZone), unit.definition().factor(),

@@ -57,13 +57,30 @@ class VerifySavingsTest {
         String register = """
                 , "meter": {"meter": {"unit": "gal"}, "kind": "register",
                   "readings": [{"at": "%s", "value": 99000}, {"at": "%s", "value": %d}]}""";
-        String withMeter = verify("before", CLOCK + counted(30, 15) + register.formatted("2026-01-01", "2026-04-01", 17_000), "after", METER + counted(20, 15)
-                + register.formatted("2026-05-01", "2026-07-30", 19_000), "").statusCode(200).extract().asString();
+        String before = CLOCK + counted(30, 15) + register.formatted("2026-01-01", "2026-04-01", 17_000);
+        String after = METER + counted(20, 15) + register.formatted("2026-05-01", "2026-07-30", 19_000);
+        String withMeter = verify("before", before, "after", after, "").statusCode(200).extract().asString();
         String withWater = verify("before", CLOCK + counted(30, 15) + water(18_000), "after", METER + counted(20, 15) + water(20_000), "")
                 .extract().asString();
         for (String number : new String[] {"salt.percent", "salt.lowPercent", "salt.highPercent", "avoidedSalt.value"}) {
             assertEquals(JsonPath.from(withWater).getDouble(number), JsonPath.from(withMeter).getDouble(number), 1e-4, number);
         }
+    }
+
+    /** Days that are alike make the saving surer than days of which only the sum is known. */
+    @Test
+    void takesTheScatterFromDailyReadings() {
+        StringBuilder days = new StringBuilder();
+        for (LocalDate day = LocalDate.of(2026, 1, 1); day.isBefore(LocalDate.of(2026, 4, 1)); day = day.plusDays(1)) {
+            days.append(days.isEmpty() ? "" : ", ").append("{\"at\": \"").append(day).append("\", \"value\": 200}");
+        }
+        String daily = ", \"meter\": {\"meter\": {\"unit\": \"gal\", \"intervalMinutes\": 1440}, \"kind\": \"volume\", \"readings\": ["
+                + days + "]}";
+        String after = METER + counted(20, 15) + water(18_000);
+        JsonPath sum = verify("before", CLOCK + counted(30, 15) + water(18_000), "after", after, "").extract().jsonPath();
+        JsonPath each = verify("before", CLOCK + counted(30, 15) + daily, "after", after, "").statusCode(200).extract().jsonPath();
+        assertEquals(sum.getDouble("salt.percent"), each.getDouble("salt.percent"), 1e-4);
+        assertTrue(each.getDouble("salt.uncertaintyPercent") < 0.8 * sum.getDouble("salt.uncertaintyPercent"));
     }
 
     /** A promise: confirmed, refused, too early; harder water and contradicting bags allow no verdict. */
