@@ -20,6 +20,8 @@ public record FleetSavings(int homes, double meanLog, double standardError, doub
 
     /** From this many standard deviations off the other homes on, a home is an outlier. */
     public static final double ASSUMED_OUTLIER_DEVIATION = 3;
+    /** A home whose salt changed by more than this, as a logarithm, about twentyfold, is an outlier in any fleet. */
+    public static final double ASSUMED_MOST_LOG = 3;
     /** Fewest homes that say something of others. */
     public static final int MIN_HOMES = 3;
 
@@ -106,6 +108,12 @@ public record FleetSavings(int homes, double meanLog, double standardError, doub
 
     private double quantile() {
         return new TDistribution(homes - 1.0).inverseCumulativeProbability((1 + SavingsEstimate.INTERVAL) / 2);
+    }
+
+    /** Whether a home is not pooled: it lies far from the others, or changed beyond what a softener does. */
+    public static boolean isOutlier(SavingsEstimate home, Optional<Double> deviation) {
+        return Math.abs(StrictMath.log(1 - home.share())) > ASSUMED_MOST_LOG
+                || deviation.isPresent() && Math.abs(deviation.get()) > ASSUMED_OUTLIER_DEVIATION;
     }
 
     /** How far a home lies from the others, in standard deviations; above 0 where it saves less. Empty for fewer than four homes. */

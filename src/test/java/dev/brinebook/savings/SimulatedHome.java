@@ -120,11 +120,11 @@ final class SimulatedHome {
                 .mapToInt(event -> (int) ChronoUnit.DAYS.between(START, event.date())).toArray();
         int counted = (int) Arrays.stream(on).filter(day -> day >= first && day < first + length).count();
         double litres = IntStream.range(first, first + length).mapToDouble(days::useLitres).sum() / length;
-        Reading told = Reading.normal(dose * (1 + DOSE_ERROR * random.nextNormal()), DOSE_ERROR * dose);
+        Reading found = Reading.normal(dose * (1 + DOSE_ERROR * random.nextNormal()), DOSE_ERROR * dose);
         return new SavingsPeriod(length, policy.byClock() ? StartedBy.CLOCK : StartedBy.METER_DELAYED,
                 read == Read.COUNT_WITHOUT_WATER ? OptionalDouble.empty() : OptionalDouble.of(litres),
                 read == Read.BOOKS || read == Read.BAGS_ALONE ? OptionalInt.empty() : OptionalInt.of(Math.max(1, counted)),
-                Optional.of(told), read == Read.COUNT || read == Read.COUNT_WITHOUT_WATER ? Optional.empty()
+                Optional.of(found), read == Read.COUNT || read == Read.COUNT_WITHOUT_WATER ? Optional.empty()
                         : Optional.of(books(on, first, length, dose, read, random)), OptionalDouble.empty());
     }
 

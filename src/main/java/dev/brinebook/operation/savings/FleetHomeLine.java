@@ -26,16 +26,13 @@ public record FleetHomeLine(
         @Property(value = "How far it lies from the other homes, in standard deviations: above 0 where it saves less.",
                 unit = "standard deviations", optional = "for fewer than four homes, or without a verdict", example = "1.3")
         BigDecimal deviation,
-        @Property(value = "Whether it is an outlier, which is not pooled.", example = "false") Boolean outlier,
+        @Property(value = "Whether it is an outlier, which is not pooled: more than three standard deviations off, or salt that changed "
+                + "about twentyfold.", example = "false") Boolean outlier,
         @Property(value = "What the verdict should not be read without.", eachOf = SavingsFinding.class) List<SavingsFinding> findings) {
 
     static FleetHomeLine of(String name, VerifiedHome home, Optional<Double> deviation) {
         return new FleetHomeLine(name, home.verdict(), SavedSalt.percent(home.estimate().share()), SavedSalt.percent(home.estimate().low()),
                 SavedSalt.percent(home.estimate().high()), deviation.map(Rounding::answer).orElse(null),
-                isOutlier(deviation), List.copyOf(home.findings()));
-    }
-
-    static boolean isOutlier(Optional<Double> deviation) {
-        return deviation.isPresent() && Math.abs(deviation.get()) > FleetSavings.ASSUMED_OUTLIER_DEVIATION;
+                FleetSavings.isOutlier(home.estimate(), deviation), List.copyOf(home.findings()));
     }
 }

@@ -29,7 +29,7 @@ public record SavingsPeriodRequest(
         @Property(value = "First day of the period.", required = true, example = "\"2026-01-01\"") LocalDate from,
         @Property(value = "Day after the last one: 7 to 1096 days later.", required = true, example = "\"2026-04-01\"") LocalDate to,
         @Property(value = "The kind of control in the period.", required = true, example = "\"clock\"") Kind control,
-        @Property(value = "Water that passed the softener in the period, by a meter.", min = 0, aboveMin = true,
+        @Property(value = "Water that passed the softener in the period, by a meter.", min = SavingsPeriodRequest.MIN_WATER_LITRES,
                 max = SavingsPeriodRequest.MAX_WATER_LITRES, unit = "L", fallback = "not read, so that the level of use is uncertain")
         VolumeQuantity water,
         @Property("Readings of the water meter, in place of water.") MeteredPeriodRequest meter,
@@ -48,13 +48,14 @@ public record SavingsPeriodRequest(
                 fallback = "as saltAtStart") MassQuantity saltAtEnd,
         @Property(value = "How far each of these may be off either way.", min = 0.05, max = 200, unit = "kg",
                 byDefault = SavingsPeriodRequest.LEVEL_PLUS_MINUS_POUNDS, defaultUnit = "lb") MassQuantity saltLevelPlusMinus,
-        @Property(value = "Hardness of the raw water. It matters where it moved and a meter was set to it.", min = 0, aboveMin = true,
+        @Property(value = "Hardness of the raw water. It matters where it moved and a meter was set to it.", min = 1,
                 max = Hardness.MAX_MG_PER_L, unit = "mg/L", fallback = "the same in both periods") HardnessQuantity hardness,
         @Property(value = "Hardness at the outlet, by a test in the period.", min = 0, max = Hardness.MAX_MG_PER_L, unit = "mg/L",
                 fallback = "not tested, which is stated as a finding") HardnessQuantity outletHardness,
         @Property(value = "Water of each regeneration.", min = 0, max = 5_000, unit = "L",
                 fallback = "unknown, so that the answer has no water saved") VolumeQuantity waterPerRegeneration) implements Checked {
 
+    static final double MIN_WATER_LITRES = 1;
     static final double MAX_WATER_LITRES = Demand.MAX_MEASURED_DAY_LITRES * SavingsPeriod.MAX_DAYS;
     static final double LEVEL_PLUS_MINUS_POUNDS = 10;
     private static final int MOST_REGENERATIONS_PER_DAY = 12;

@@ -46,35 +46,45 @@ public final class VerifyFleetSavings {
         AnswerUnits units = HomeCountry.units(request.units(), request.country());
         Explanation explanation = units.explanation();
         HomeCountry.of(request.country(), explanation);
-        explanation.assume(Resolved.of("interval", 100 * SavingsEstimate.INTERVAL, "%").byDefault("OWN-ASSUMPTION"));
-        explanation.assume(Resolved.of("outlierFrom", FleetSavings.ASSUMED_OUTLIER_DEVIATION, null).byDefault("OWN-ASSUMPTION"));
-        SavingsPromiseRequest.goal(null, request.promise(), explanation);
-        HomeScatter.of(null, null, null, "", explanation);
         double bag = LocalPrices.of(null, request.country()).bagKilograms(new Explanation());
-        if (request.homes().stream().anyMatch(home -> ReadPeriod.restsOnUsualBag(home.before())
-                || ReadPeriod.restsOnUsualBag(home.after()))) {
-            explanation.assume(Resolved.of("saltOfABag", units.mass(bag)).byDefault("OWN-ASSUMPTION"));
-        }
+        assume(request, bag, units, explanation);
         List<Member> homes = IntStream.range(0, request.homes().size()).mapToObj(i -> member(i, request, bag)).toList();
         List<Member> judged = homes.stream().filter(home -> home.home.verdict() != SavingsVerdict.NO_VERDICT).toList();
         List<SavingsEstimate> estimates = judged.stream().map(home -> home.home.estimate()).toList();
         List<Optional<Double>> deviations = new ArrayList<>();
         homes.forEach(home -> deviations.add(judged.contains(home) ? FleetSavings.deviation(estimates, judged.indexOf(home))
                 : Optional.empty()));
-        List<Member> pooled = judged.stream().filter(home -> !FleetHomeLine.isOutlier(deviations.get(home.place))).toList();
+        List<Member> pooled = judged.stream().filter(home -> !FleetSavings.isOutlier(home.home.estimate(),
+                deviations.get(home.place))).toList();
         Optional<FleetSavings> fleet = pooled.size() < FleetSavings.MIN_HOMES ? Optional.empty()
                 : Optional.of(FleetSavings.of(pooled.stream().map(home -> home.home.estimate()).toList()));
-        boolean promised = pooled.stream().allMatch(home -> home.promised > 0);
-        Optional<FleetFactor> factor = fleet.filter(any -> promised).map(all -> FleetFactor.of(all,
-                pooled.stream().mapToDouble(Member::promised).average().orElseThrow(),
-                pooled.stream().mapToDouble(Member::response).min().orElseThrow() > 0
-                        ? pooled.stream().mapToDouble(Member::response).average().orElseThrow() : 0));
+        Optional<FleetFactor> factor = fleet.flatMap(all -> factor(all, pooled));
         return new FleetSavingsAnswer(summary(homes.size(), fleet, factor, judged.size() - pooled.size()),
                 fleet.map(FleetPooled::of).orElse(null), factor.orElse(null),
                 units.mass(judged.stream().mapToDouble(home -> home.home.avoidedKilograms()).sum()), counts(homes),
                 homes.stream().map(home -> FleetHomeLine.of(request.homes().get(home.place).name(), home.home,
                         deviations.get(home.place))).toList(), explanation.cautions(), explanation.assumptions(), explanation.basis(),
                 ModelVersion.CURRENT);
+    }
+
+    /** The promises against what was seen; empty if a home has none. */
+    private static Optional<FleetFactor> factor(FleetSavings fleet, List<Member> pooled) {
+        double[] responses = pooled.stream().mapToDouble(Member::response).toArray();
+        boolean fromClockToMeter = Arrays.stream(responses).allMatch(response -> response > 0);
+        return pooled.stream().anyMatch(home -> home.promised == 0) ? Optional.empty() : Optional.of(FleetFactor.of(fleet,
+                pooled.stream().mapToDouble(Member::promised).average().orElseThrow(),
+                fromClockToMeter ? Arrays.stream(responses).average().orElseThrow() : 0));
+    }
+
+    private static void assume(FleetSavingsRequest request, double bag, AnswerUnits units, Explanation explanation) {
+        explanation.assume(Resolved.of("interval", 100 * SavingsEstimate.INTERVAL, "%").byDefault("OWN-ASSUMPTION"));
+        explanation.assume(Resolved.of("outlierFrom", FleetSavings.ASSUMED_OUTLIER_DEVIATION, null).byDefault("OWN-ASSUMPTION"));
+        SavingsPromiseRequest.goal(null, request.promise(), explanation);
+        HomeScatter.of(null, null, null, "", explanation);
+        if (request.homes().stream().anyMatch(home -> ReadPeriod.restsOnUsualBag(home.before())
+                || ReadPeriod.restsOnUsualBag(home.after()))) {
+            explanation.assume(Resolved.of("saltOfABag", units.mass(bag)).byDefault("OWN-ASSUMPTION"));
+        }
     }
 
     /** A home; what is assumed of it alone is not listed for each of hundreds. */
