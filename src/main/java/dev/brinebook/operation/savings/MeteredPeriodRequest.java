@@ -42,7 +42,8 @@ public record MeteredPeriodRequest(
         meter.check(kind, at.at("meter"));
         boolean whole = readings != null && !readings.isEmpty()
                 && readings.stream().allMatch(reading -> reading != null && reading.at() != null && reading.value() != null);
-        if (whole && meter.unit() != null && !at.at("meter").here() && total().filter(total -> total.litres() >= SavingsPeriodRequest.MIN_WATER_LITRES).isEmpty()) {
+        if (whole && meter.unit() != null && !at.at("meter").here()
+                && total().filter(total -> total.litres() >= SavingsPeriodRequest.MIN_WATER_LITRES).isEmpty()) {
             at.add("readings", Code.IMPOSSIBLE, Message.of("problem.savings.noUseInReadings"));
         }
     }
