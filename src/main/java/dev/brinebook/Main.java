@@ -21,6 +21,8 @@ import dev.brinebook.operation.regeneration.ChooseReserve;
 import dev.brinebook.operation.regeneration.ScheduleRegeneration;
 import dev.brinebook.operation.resin.ChartResinCapacity;
 import dev.brinebook.operation.resin.ComputeBedHydraulics;
+import dev.brinebook.operation.savings.VerifyFleetSavings;
+import dev.brinebook.operation.savings.VerifySavings;
 import dev.brinebook.operation.softener.BlendHardness;
 import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SizeSoftener;
@@ -47,7 +49,7 @@ public final class Main {
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
-            CheckInstallation.OPERATION, Assess.OPERATION);
+            CheckInstallation.OPERATION, VerifySavings.OPERATION, VerifyFleetSavings.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),

@@ -7,6 +7,7 @@ import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
 import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
+import dev.brinebook.request.household.MeterRequest;
 
 @SchemaDescription("Facts that a file of readings does not contain.")
 public record MeterFileRequest(

@@ -11,7 +11,8 @@ import dev.brinebook.household.Country;
 import dev.brinebook.household.Demand;
 import dev.brinebook.household.Meter;
 import dev.brinebook.household.Meter.Kind;
-import dev.brinebook.household.MeterReading;
+import dev.brinebook.request.household.MeterReadingRequest;
+import dev.brinebook.request.household.MeterRequest;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -39,9 +40,7 @@ public record MeterReadingsRequest(
 
     /** The readings, each with its place in the list, the first being 1. */
     ReadRows rows() {
-        return new ReadRows("/readings", IntStream.range(0, readings.size()).mapToObj(i -> {
-            WrittenTime time = WrittenTime.parse(readings.get(i).at()).orElseThrow();
-            return new MeterReading(i + 1, time.local(), time.offset(), readings.get(i).value().doubleValue());
-        }).toList(), List.of());
+        return new ReadRows("/readings", IntStream.range(0, readings.size()).mapToObj(i -> readings.get(i).toDomain(i + 1)).toList(),
+                List.of());
     }
 }

@@ -34,6 +34,7 @@ import dev.brinebook.household.UseModel;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.request.household.HouseholdRequest;
+import dev.brinebook.request.household.MeterRequest;
 import dev.brinebook.request.household.OccupancyRequest;
 import dev.brinebook.request.household.SeriesRequest;
 import dev.brinebook.text.Message;
@@ -99,7 +100,7 @@ public final class ReadMeter {
     private static MeterReadingsAnswer answer(ReadRows rows, Kind kind, MeterFileRequest asked) {
         AnswerUnits units = HomeCountry.units(asked.units(), asked.country());
         Explanation explanation = units.explanation();
-        MeterHistory history = history(rows, asked.meter().toDomain(kind, explanation), explanation);
+        MeterHistory history = history(rows, asked.meter().toDomain(kind, "/meter", explanation), explanation);
         List<RowNote> notes = Stream.concat(rows.unread().stream(), history.notes().stream())
                 .sorted(Comparator.comparingInt(RowNote::row).thenComparing(RowNote::code)).toList();
         refuseUnlessDays(rows, history, notes, units);

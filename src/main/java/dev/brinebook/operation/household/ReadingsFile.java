@@ -8,6 +8,7 @@ import dev.brinebook.household.Meter.Kind;
 import dev.brinebook.household.MeterReading;
 import dev.brinebook.household.RowNote;
 import dev.brinebook.household.RowNote.Code;
+import dev.brinebook.request.household.WrittenTime;
 import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;

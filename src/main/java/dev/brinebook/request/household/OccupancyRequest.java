@@ -32,7 +32,8 @@ public record OccupancyRequest(
                 Rounding.answer(chain.leavePerDay()), Rounding.answer(chain.returnPerDay()), null) : null;
     }
 
-    Occupancy toDomain() {
+    /** On which days somebody is at home. */
+    public Occupancy toDomain() {
         return switch (pattern) {
             case ALWAYS -> Occupancy.ALWAYS;
             case USUAL_ABSENCES -> Occupancy.Chain.USUAL;

@@ -34,12 +34,25 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
                 UsualPrices.of(Country.orAssumed(household == null ? null : household.country())));
     }
 
+    /** The same by a country; both may be null. */
+    public static LocalPrices of(PricesRequest given, Country country) {
+        return new LocalPrices(given == null ? PricesRequest.NONE : given, UsualPrices.of(Country.orAssumed(country)));
+    }
+
     /** Reports prices of another currency than that of the country, unless they are all given. {@code at} is the whole request. */
     public static void check(PricesRequest prices, HouseholdRequest household, Violations at) {
         if (prices == null || at.at("prices").here()) {
             return;
         }
-        LocalPrices local = of(prices, household);
+        check(prices, household == null ? null : household.country(), at);
+    }
+
+    /** The same by a country, which may be null. */
+    public static void check(PricesRequest prices, Country country, Violations at) {
+        if (prices == null || at.at("prices").here()) {
+            return;
+        }
+        LocalPrices local = of(prices, country);
         boolean whole = prices.saltBag() != null && prices.water() != null && prices.sewer() != null;
         if (!whole && !local.isLocal()) {
             at.add("prices", Code.INCONSISTENT, Message.of("problem.prices.giveSaltbagWaterSewer",
@@ -72,13 +85,9 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
      */
     public Prices toDomain(boolean ownWell, boolean ownSewage, Explanation explanation) {
         Prices prices = usual.prices();
-        double salt = given.saltBag() == null ? prices.saltPerKilogram()
-                : given.saltBag().price().value().doubleValue() / given.saltBag().mass().inBase();
-        assume("/prices/saltBag", salt, "kg", given.saltBag() == null, usual.saltSourceKey(), explanation);
-        double waterPrice = perCubicMetre("/prices/water", given.water(), ownWell ? OWN_WELL : null, prices.waterPerCubicMetre(),
-                explanation);
-        double sewerPrice = perCubicMetre("/prices/sewer", given.sewer(), ownSewage ? OWN_SEWAGE : null, prices.sewerPerCubicMetre(),
-                explanation);
+        double salt = saltPerKilogram(explanation);
+        double waterPrice = waterPerCubicMetre(ownWell, explanation);
+        double sewerPrice = sewerPerCubicMetre(ownSewage, explanation);
         Money visitPrice = given.serviceVisit();
         double visit = explanation.resolve(visitPrice == null ? null : visitPrice.value(), prices.perServiceVisit(),
                 Resolved.of("/prices/serviceVisit", prices.perServiceVisit(), currency().getCurrencyCode()).byDefault("OWN-ASSUMPTION"));
@@ -89,6 +98,25 @@ public record LocalPrices(PricesRequest given, UsualPrices usual) {
                 "/prices/discountPercentPerYear", 100 * NominalDiscount.DEFAULT_SHARE_PER_YEAR, PERCENT_A_YEAR).byDefault("CFR-436")
                 .noting(Message.of("localPrices.year3Real2")));
         return new Prices(salt, waterPrice, sewerPrice, visit, growth / 100, discount / 100);
+    }
+
+    /** The price of a kilogram of salt, with a default recorded. */
+    public double saltPerKilogram(Explanation explanation) {
+        double salt = given.saltBag() == null ? usual.prices().saltPerKilogram()
+                : given.saltBag().price().value().doubleValue() / given.saltBag().mass().inBase();
+        assume("/prices/saltBag", salt, "kg", given.saltBag() == null, usual.saltSourceKey(), explanation);
+        return salt;
+    }
+
+    /** The price of a cubic metre of water, with a default recorded; of an own well none unless it is given. */
+    public double waterPerCubicMetre(boolean ownWell, Explanation explanation) {
+        return perCubicMetre("/prices/water", given.water(), ownWell ? OWN_WELL : null, usual.prices().waterPerCubicMetre(), explanation);
+    }
+
+    /** The price of a cubic metre of waste water, with a default recorded; where it stays on the ground none unless it is given. */
+    public double sewerPerCubicMetre(boolean ownSewage, Explanation explanation) {
+        return perCubicMetre("/prices/sewer", given.sewer(), ownSewage ? OWN_SEWAGE : null, usual.prices().sewerPerCubicMetre(),
+                explanation);
     }
 
     private Resolved priceYear() {

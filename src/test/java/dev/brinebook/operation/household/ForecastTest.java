@@ -13,6 +13,8 @@ import dev.brinebook.household.SoftenedShare.Branch;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.quantity.VolumeUnit;
 import dev.brinebook.request.household.HouseholdRequest;
+import dev.brinebook.request.household.MeterReadingRequest;
+import dev.brinebook.request.household.MeterRequest;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.household;
+package dev.brinebook.request.household;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param local on the clock
  * @param offset from universal time, where it was written
  */
-record WrittenTime(LocalDateTime local, Optional<ZoneOffset> offset) {
+public record WrittenTime(LocalDateTime local, Optional<ZoneOffset> offset) {
 
     static final int MIN_YEAR = 1900;
     static final int MAX_YEAR = 2199;
@@ -25,7 +25,7 @@ record WrittenTime(LocalDateTime local, Optional<ZoneOffset> offset) {
     private static final Pattern WITH_OFFSET = Pattern.compile(LOCAL + "(Z|[+-]\\d\\d:\\d\\d)");
 
     /** ISO 8601: a date, a local time or a time with offset, in whole seconds; empty for anything else. */
-    static Optional<WrittenTime> parse(String text) {
+    public static Optional<WrittenTime> parse(String text) {
         try {
             if (DATE.matcher(text).matches()) {
                 return within(new WrittenTime(LocalDate.parse(text).atStartOfDay(), Optional.empty()));

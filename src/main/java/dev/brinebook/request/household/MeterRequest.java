@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.household;
+package dev.brinebook.request.household;
 
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Explanation;
@@ -32,9 +32,7 @@ public record MeterRequest(
                 example = "60", fallback = "the most frequent time between readings") Integer intervalMinutes)
         implements Checked {
 
-    static final String UTC = "UTC";
-    private static final String TIME_ZONE = "/meter/timeZone";
-    private static final String ROLLOVER_AT = "/meter/rolloverAt";
+    public static final String UTC = "UTC";
 
     @Override
     public void check(Violations at) {
@@ -44,7 +42,7 @@ public record MeterRequest(
     }
 
     /** What a meter of this kind has no use for. */
-    void check(Kind kind, Violations at) {
+    public void check(Kind kind, Violations at) {
         if (kind == Kind.REGISTER && intervalMinutes != null) {
             at.add("intervalMinutes", Code.INCONSISTENT, Message.of("problem.household.omitUnlessKindVolume"));
         }
@@ -53,12 +51,14 @@ public record MeterRequest(
         }
     }
 
-    Meter toDomain(Kind kind, Explanation explanation) {
-        explanation.assume(timeZone == null ? Resolved.ofCode(TIME_ZONE, UTC).byDefault("OWN-ASSUMPTION")
-                : Resolved.ofCode(TIME_ZONE, timeZone));
+    /** The meter; {@code pointer} is where the request has it. */
+    public Meter toDomain(Kind kind, String pointer, Explanation explanation) {
+        explanation.assume(timeZone == null ? Resolved.ofCode(pointer + "/timeZone", UTC).byDefault("OWN-ASSUMPTION")
+                : Resolved.ofCode(pointer + "/timeZone", timeZone));
         if (kind == Kind.REGISTER) {
-            explanation.assume(rolloverAt == null ? Resolved.inWords(ROLLOVER_AT, Message.of("assumed.household.nextPowerTenLeast"))
-                    .byDefault("CP-METER-READING") : Resolved.of(ROLLOVER_AT, rolloverAt, unit.symbol()));
+            explanation.assume(rolloverAt == null
+                    ? Resolved.inWords(pointer + "/rolloverAt", Message.of("assumed.household.nextPowerTenLeast"))
+                    .byDefault("CP-METER-READING") : Resolved.of(pointer + "/rolloverAt", rolloverAt, unit.symbol()));
         }
         return new Meter(kind, ZoneId.of(timeZone == null ? UTC : timeZone), unit.definition().factor(),
                 rolloverAt == null ? OptionalDouble.empty() : OptionalDouble.of(rolloverAt.doubleValue()),

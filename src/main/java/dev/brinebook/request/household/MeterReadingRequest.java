@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.household;
+package dev.brinebook.request.household;
 
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -7,6 +7,7 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.household.Meter;
+import dev.brinebook.household.MeterReading;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
@@ -23,5 +24,11 @@ public record MeterReadingRequest(
         if (at != null && WrittenTime.parse(at).isEmpty()) {
             violations.add("at", Code.UNKNOWN_VALUE, Message.of("problem.household.mustIso8601Date"));
         }
+    }
+
+    /** The reading, which is the one in this place, the first being 1. */
+    public MeterReading toDomain(int row) {
+        WrittenTime time = WrittenTime.parse(at).orElseThrow();
+        return new MeterReading(row, time.local(), time.offset(), value.doubleValue());
     }
 }
