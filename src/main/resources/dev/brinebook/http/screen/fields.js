@@ -188,13 +188,13 @@ function number(form, name, pointer, rules, spec, optional) {
 /** One of a list; a flag is yes, no or not known. */
 function choice(form, name, pointer, rules, optional) {
   const flag = rules.kind === 'flag';
-  const options = flag ? ['true', 'false'] : rules.options;
+  const options = flag ? ['true', 'false'] : rules.options.filter(each => each !== 'unknown');
   const given = at(form.case.readings, pointer);
   const set = value => form.set([[`/readings${pointer}`, value === '' ? undefined : flag ? value === 'true' : value]], pointer);
   const words = each => form.text(flag ? `screen.flag.${each}` : optionId(name, each));
   return html`<div class="field">${label(form, name, pointer, null, optional)}${hintOf(form, hintId(name), pointer)}
     <select id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} @change=${event => set(event.target.value)}>
-      <option value="" ?selected=${given === undefined}>${rules.usual === undefined || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
+      <option value="" ?selected=${given === undefined}>${rules.usual === undefined || rules.usual === 'unknown' || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
       ${options.map(each => html`<option value=${each} ?selected=${String(given) === each}>${words(each)}</option>`)}</select>${below(form, pointer)}
     ${given === false && PRICED[pointer] && QUESTIONS[form.case.question].visit ? fieldView('priceToMeet', form, `/site/prices/${PRICED[pointer]}`) : nothing}</div>`;
 }

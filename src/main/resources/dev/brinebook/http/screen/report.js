@@ -4,12 +4,12 @@ import { shows } from './answers.js';
 import { at } from './case.js';
 import { fieldOf } from './contract.js';
 import { COMPOSITES, fieldView, idOf } from './fields.js';
-import { ofTwenty, words } from './figures.js';
+import { ofTwenty } from './figures.js';
 import { html, nothing } from './lit-html.js';
 import { resultsOf } from './paste-table.js';
 import { numeral } from './rounding.js';
-import { parsed, symbol } from './units.js';
-import { inFull, onward } from './visit-parts.js';
+import { parsed } from './units.js';
+import { inFull, onward, sign } from './visit-parts.js';
 
 // ---- the form ----
 
@@ -34,7 +34,7 @@ const unitsOf = (form, parameter) => { const known = ruleOf(form, 'unit').option
 const unitAt = (form, parameter) => { const units = unitsOf(form, parameter); return units.includes(form.country.hardness) && parameter === 'hardness' ? form.country.hardness : units.includes('mg/L') ? 'mg/L' : units[0]; };
 
 const nameOf = (parameter, text) => text(`waterParameter.${parameter}`);
-const titled = name => name.charAt(0).toLocaleUpperCase() + name.slice(1);
+const titled = name => (/^.[A-Z]/.test(name) ? name : name.charAt(0).toLocaleUpperCase() + name.slice(1));
 /** What a row is called where it is spoken of. */
 export const resultName = (row, index, text) => (row?.parameter ? titled(nameOf(row.parameter, text)) : text('visit.resultNumber', index + 1));
 
@@ -45,21 +45,21 @@ const isWhole = row => row?.parameter && (row.value !== undefined || ['notDetect
 
 function lineOf(row, form) {
   if (!isWhole(row)) { return ''; }
-  const sign = { below: '< ', above: '> ' }[row.qualifier] ?? '';
+  const before = { below: '< ', above: '> ' }[row.qualifier] ?? '';
   return row.value === undefined || ['notDetected', 'present', 'absent', 'invalid'].includes(row.qualifier) ? form.text(`visit.option.${row.qualifier}`)
-    : `${sign}${numeral(row.value, form.language)}\u00a0${row.unit === 'pH' || row.parameter === 'ph' ? '' : symbol(row.unit ?? unitAt(form, row.parameter))}`.trim();
+    : `${before}${numeral(row.value, form.language)}\u00a0${row.unit === 'pH' || row.parameter === 'ph' ? '' : sign(row.unit ?? unitAt(form, row.parameter))}`.trim();
 }
 
 /** The number as typed, with a sign before it where one was typed too. */
 function typedValue(form, index, text) {
   const pointer = `/results/${index}/value`;
-  const [, sign, digits] = /^\s*([<>])?\s*(.*)$/.exec(text);
+  const [, before, digits] = /^\s*([<>])?\s*(.*)$/.exec(text);
   const row = form.case.readings.results?.[index] ?? {};
   const found = parsed(digits, unitsOf(form, row.parameter));
   const value = found?.value;
   const unit = row.unit ?? unitAt(form, row.parameter);
   form.set([[`/readings${pointer}`, value], ...(value === undefined ? [] : [[`/readings/results/${index}/unit`, found.unit ?? unit]]),
-    ...(sign ? [[`/readings/results/${index}/qualifier`, sign === '<' ? 'below' : 'above']] : []), ['draft', pointer, text === '' ? undefined : text]], pointer);
+    ...(before ? [[`/readings/results/${index}/qualifier`, before === '<' ? 'below' : 'above']] : []), ['draft', pointer, text === '' ? undefined : text]], pointer);
 }
 
 function select(form, { id, name, options, given, empty, words, set }) {
@@ -67,6 +67,8 @@ function select(form, { id, name, options, given, empty, words, set }) {
     ${empty === undefined ? nothing : html`<option value="" ?selected=${given === undefined}>${empty}</option>`}
     ${options.map(each => html`<option value=${each} ?selected=${each === given}>${words(each)}</option>`)}</select></div>`;
 }
+
+const isKnown = option => option !== 'unknown';
 
 /** What few results have beside number and unit. */
 function rest(form, row, index) {
@@ -78,7 +80,7 @@ function rest(form, row, index) {
   const asSample = text('visit.asSample');
   return html`<details class="fold"><summary>${text('visit.more')}</summary>
     ${forms.length > 1 ? choose('form', forms, text('visit.formUnsaid')) : nothing}
-    ${choose('method', ruleOf(form, 'method').options, asSample)}${choose('tap', ruleOf(form, 'tap').options, asSample)}
+    ${choose('method', ruleOf(form, 'method').options.filter(isKnown), asSample)}${choose('tap', ruleOf(form, 'tap').options.filter(isKnown), asSample)}
     ${['firstDraw', 'onSite'].map(name => html`<label class="tick"><input type="checkbox" .checked=${row[name] === true} @change=${event => form.set([[`/readings${pointer(name)}`, event.target.checked || undefined]], pointer(name))}> ${text(`visit.field.${name}`)}</label>`)}
     ${['resolution', 'uncertainty', 'hoursHeld'].map(name => fieldView(name, form, pointer(name)))}${fieldView('sampledOn', form, pointer('sampledOn'))}</details>`;
 }
@@ -99,12 +101,12 @@ function rowView(form, row, index) {
     ${select(form, { id: idOf(pointer('parameter')), name: text('visit.field.parameter'), options: [...FIRST.filter(each => listed.includes(each)), ...others], given: row.parameter, empty: text('visit.choose'), words: each => titled(nameOf(each, text)),
     set: value => { editing = index; form.set([[`/readings${pointer('parameter')}`, value], [`/readings${pointer('unit')}`, row.unit && value && unitsOf(form, value).includes(row.unit) ? row.unit : undefined], [`/readings${pointer('form')}`, undefined]], pointer('parameter')); } })}
     <div class="field"><label for=${idOf(pointer('value'))}>${text('visit.field.value')}</label><div class="with-unit">
-      <select aria-label=${text('visit.field.qualifier')} @change=${event => form.set([[`/readings${pointer('qualifier')}`, event.target.value === 'equal' ? undefined : event.target.value]], pointer('qualifier'))}>
+      <select class="short" aria-label=${text('visit.field.qualifier')} @change=${event => form.set([[`/readings${pointer('qualifier')}`, event.target.value === 'equal' ? undefined : event.target.value]], pointer('qualifier'))}>
         ${ruleOf(form, 'qualifier').options.map(each => html`<option value=${each} ?selected=${each === (row.qualifier ?? 'equal')}>${text(`visit.option.${each}`)}</option>`)}</select>
       <input id=${idOf(pointer('value'))} inputmode="decimal" autocomplete="off" size="7" data-pointer=${pointer('value')} .value=${shown} aria-invalid=${problem ? 'true' : nothing} aria-describedby=${problem ? `${idOf(pointer('value'))}-fault` : nothing}
         @input=${event => { editing = index; typedValue(form, index, event.target.value); }} @change=${() => { if (row.value !== undefined) { form.set([['draft', pointer('value'), undefined]], pointer('value')); } }}>
-      ${row.parameter === 'ph' ? nothing : html`<select aria-label=${text('screen.unitOf', label)} @change=${event => form.set([[`/readings${pointer('unit')}`, event.target.value]], pointer('unit'))}>
-        ${units.map(each => html`<option value=${each} ?selected=${each === (row.unit ?? (row.parameter ? unitAt(form, row.parameter) : 'mg/L'))}>${symbol(each)}</option>`)}</select>`}</div>
+      ${row.parameter === 'ph' ? nothing : html`<select class="short" aria-label=${text('screen.unitOf', label)} @change=${event => form.set([[`/readings${pointer('unit')}`, event.target.value]], pointer('unit'))}>
+        ${units.map(each => html`<option value=${each} ?selected=${each === (row.unit ?? (row.parameter ? unitAt(form, row.parameter) : 'mg/L'))}>${sign(each)}</option>`)}</select>`}</div>
       ${problem ? html`<p class="fault" id="${idOf(pointer('value'))}-fault"><span aria-hidden="true">▲ </span>${problem}</p>` : nothing}</div>
     ${rest(form, row, index)}
     <button type="button" class="small" aria-label=${text('visit.removeNamed', label)} @click=${remove}>${text('screen.remove')}</button></details>`;
@@ -140,7 +142,7 @@ COMPOSITES.results = function results(form, name, pointer) {
 // ---- the answer ----
 
 const named = (parameter, ctx) => titled(nameOf(parameter, ctx.text));
-const amount = (value, unit, ctx) => `${inFull(value, ctx)}${unit === 'pH' ? '' : `\u00a0${symbol(unit)}`}`;
+const amount = (value, unit, ctx) => `${inFull(value, ctx)}${unit === 'pH' ? '' : `\u00a0${sign(unit)}`}`;
 const figure = (pointer, value, unit, ctx) => html`<data value=${value} data-from=${pointer} data-kind="three">${amount(value, unit, ctx)}</data>`;
 
 /** What cannot be right, or fits badly, each with what would explain it. */
@@ -149,7 +151,7 @@ function misfits(answer, ctx) {
   const open = balance.verdicts.find(each => each.criterion === 'practice' && each.verdict !== 'passes');
   const lines = [...impossible.map(each => html`<strong>${named(each.parameter, ctx)}</strong> ${each.message}`), ...contradictions.map(each => each.message),
     ...(open && balance.differencePercent !== undefined ? [html`${ctx.text(balance.differencePercent > 0 ? 'visit.moreCations' : 'visit.moreAnions', inFull(Math.abs(balance.differencePercent), ctx), inFull(balance.uncertaintyPercent, ctx))}
-      ${balance.closing.length ? html`<br>${ctx.text('visit.wouldClose', balance.closing.map(each => `${named(each.ion, ctx)} ${inFull(each.concentration.value, ctx)}\u00a0${symbol(each.concentration.unit)}`).join(', '))}` : nothing}`] : []),
+      ${balance.closing.length ? html`<br>${ctx.text('visit.wouldClose', balance.closing.map(each => `${named(each.ion, ctx)} ${inFull(each.concentration.value, ctx)}\u00a0${sign(each.concentration.unit)}`).join(', '))}` : nothing}`] : []),
     ...(['likelySoftened', 'blendedOrLeaking'].includes(sample.verdict) ? [ctx.text(`visit.sample.${sample.verdict}`)] : []),
     ...ratios.filter(each => !each.holds).map(each => ctx.text('visit.ratioOff', ctx.text(`visit.ratio.${each.check}`), inFull(each.ratio, ctx), inFull(each.low, ctx), inFull(each.high, ctx))),
     ...notes.map(each => html`${each.message} <span class="quiet">${each.about.map(one => named(one, ctx)).join(', ')}</span>`)];
@@ -195,7 +197,7 @@ const results = ({ results: list }, ctx) => html`<details><summary>${ctx.text('v
 /** What the water does to lime in each state. */
 const lime = ({ saturation }, ctx) => saturation.length ? html`<details><summary>${ctx.text('visit.lime')}</summary><p class="quiet">${ctx.text('visit.limeNote')}</p>
   <table><caption>${ctx.text('visit.limeCaption')}</caption><thead><tr><th scope="col">${ctx.text('visit.waterIs')}</th><th scope="col">pH</th><th scope="col">${ctx.text('visit.index')}</th></tr></thead>
-  <tbody>${saturation.map((each, index) => html`<tr><th scope="row">${ctx.text(`visit.state.${each.state}`)}, ${inFull(each.temperature.value, ctx)}\u00a0${symbol(each.temperature.unit)}</th><td>${inFull(each.ph, ctx)}</td>
+  <tbody>${saturation.map((each, index) => html`<tr><th scope="row">${ctx.text(`visit.state.${each.state}`)}, ${inFull(each.temperature.value, ctx)}\u00a0${sign(each.temperature.unit)}</th><td>${inFull(each.ph, ctx)}</td>
     <td>${each.calciteIndex === undefined ? nothing : html`<data value=${each.calciteIndex} data-from=${`/saturation/${index}/calciteIndex`} data-kind="three">${inFull(each.calciteIndex, ctx)}</data>`}</td></tr>`)}</tbody></table></details>` : nothing;
 
 const repeats = ({ repeats: list }, ctx) => list.length ? html`<details><summary>${ctx.text('visit.repeats')}</summary><ul>${list.map(each => html`<li>${named(each.parameter, ctx)}: ${ctx.text('visit.everyYears', each.years)}${each.dueOn ? ` ${ctx.text('visit.dueOn', ctx.date(each.dueOn))}` : ''}</li>`)}</ul></details>` : nothing;
@@ -208,10 +210,8 @@ function toTake(water, ctx) {
 
 shows('readWaterReport', (kept, ctx) => {
   const { answer } = kept;
-  const { hardness, water } = answer;
+  const { water } = answer;
   return { sentence: answer.summary, action: null, cautionsFirst: true, why: [],
-    figure: hardness && ctx.text('result.hardnessIs', words(hardness.hardness, 'hardness', ctx)),
-    range: hardness && ctx.text('visit.fromTo', ...[hardness.low, hardness.high].map(each => words(each, 'hardness', ctx))),
     does: water && onward(toTake(water, ctx), 'visit.useWater', ctx),
     steps: html`${misfits(answer, ctx)}${nextTests(answer, ctx)}${limits(answer, ctx)}<section class="part">${results(answer, ctx)}${lime(answer, ctx)}${repeats(answer, ctx)}</section>` };
 });

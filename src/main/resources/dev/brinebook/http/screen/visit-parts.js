@@ -7,7 +7,10 @@ import { symbol } from './units.js';
 const DIGITS = 3;
 
 /** A number with three digits, as the service says it in sentences. */
-export const inFull = (value, ctx) => numeral(Number(value.toPrecision(DIGITS)), ctx.language);
+export const inFull = (value, ctx, digits = DIGITS) => numeral(Number(value.toPrecision(digits)), ctx.language);
+
+/** A unit as laboratories print it. */
+export const sign = unit => symbol(unit).replace(/^u(?=[gSm])/, 'µ');
 
 /** A measured value with its unit and its interval, each with its place in the answer. */
 export function measured(value, pointer, ctx) {

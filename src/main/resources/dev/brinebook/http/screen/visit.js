@@ -2,9 +2,9 @@
 /** What was measured at a softener, what contradicts what, which measurement comes next, and whether it can be converted. */
 import { shows } from './answers.js';
 import { figuresOf } from './figures.js';
+import { fold } from './fold.js';
 import { html, nothing } from './lit-html.js';
 import { inFull, measured, onward } from './visit-parts.js';
-import { symbol } from './units.js';
 
 /** Quantities in the order in which they are told, by group: the most wanted first. */
 const QUANTITIES = { salt: ['combined/mean', 'byRefill', 'byDraw', 'byBooks'], resin: ['combined/mean', 'byGeometry', 'byNameplate', 'byRun', 'capacity', 'capacityLeft', 'freeboard'],
@@ -27,7 +27,7 @@ const findings = (answer, ctx) => html`<section aria-labelledby="result-misfit">
 
 /** The cheapest measurement that tells most, and those after it. */
 function next({ nextMeasurements: list }, ctx) {
-  const line = each => html`<li><p>${each.message}</p><p class="quiet">${ctx.text('visit.takesMinutes', inFull(each.minutes, ctx))} ${ctx.text('visit.narrows', ctx.text(`visit.settles.${each.settles}`), inFull(each.uncertaintyNowPercent, ctx), inFull(each.uncertaintyAfterPercent, ctx))}</p></li>`;
+  const line = each => html`<li><p>${each.message}</p><p class="quiet">${ctx.text('visit.takesMinutes', inFull(each.minutes, ctx))} ${ctx.text('visit.narrows', ctx.text(`visit.settles.${each.settles}`), inFull(each.uncertaintyNowPercent, ctx, 2), inFull(each.uncertaintyAfterPercent, ctx, 2))}</p></li>`;
   return html`<section aria-labelledby="result-tests"><h2 id="result-tests" tabindex="-1">${ctx.text('visit.measureNext')}</h2>
     ${list.length ? html`<ol class="findings">${list.slice(0, 2).map(line)}</ol>` : html`<p>${ctx.text('visit.measuredEnough')}</p>`}
     ${list.length > 2 ? html`<details><summary>${ctx.text('visit.moreMeasurements', list.length - 2)}</summary><ol class="findings">${list.slice(2).map(line)}</ol></details>` : nothing}</section>`;
@@ -45,32 +45,25 @@ function installation(answer, prefix, ctx, alone) {
     ${each.price ? html`<p class="price">${figures(`${prefix}/checks/${checks.indexOf(each)}/price`, 'price')}</p>` : nothing}</li>`;
   const by = state => checks.filter(each => each.state === state);
   const done = [...signs.filter(each => each.seen === 'yes').map(each => html`<li>${each.meaning}</li>`), ...by('met').map(each => html`<li>${each.wanted}</li>`)];
-  return html`<section aria-labelledby="result-installation"><h2 id="result-installation" tabindex="-1">${ctx.text('visit.installation')}</h2>
-    ${alone ? nothing : html`<p class="lead">${answer.summary}</p>`}
+  const content = html`${alone ? nothing : html`<p class="lead">${answer.summary}</p>`}
     ${bad.length || by('notMet').length ? html`<ul class="findings bare">${bad.map(each => html`<li class="stop"><p><strong>${each.question}</strong> ${ctx.text('screen.flag.false')}</p><p>${each.meaning}</p></li>`)}${by('notMet').map(line)}</ul>` : nothing}
     ${cost ? html`<p>${ctx.text('visit.costTogether')} <strong>${figures(`${prefix}/cost`, 'price')}</strong>${unpriced.length ? html` <span class="quiet">${ctx.text('visit.unpriced', unpriced.length)}</span>` : nothing}</p>` : nothing}
     ${open.length || by('checkOnSite').length ? html`<details ?open=${alone}><summary>${ctx.text('visit.open', open.length + by('checkOnSite').length)}</summary><ul>${open.map(each => html`<li>${each.question} <span class="quiet">${each.meaning}</span></li>`)}${by('checkOnSite').map(each => html`<li>${each.wanted}</li>`)}</ul></details>` : nothing}
-    ${done.length ? html`<details><summary>${ctx.text('visit.inOrder', done.length)}</summary><ul>${done}</ul></details>` : nothing}</section>`;
-}
-
-/** The one number of the answer: the salt, else the resin, else the drain flow. */
-function headline(answer, ctx) {
-  const [name, value] = [['salt', answer.salt.combined?.mean], ['resin', answer.resin.combined?.mean], ['drain', answer.flows.drain]].find(([, found]) => found) ?? [];
-  return value ? { figure: ctx.text(`visit.headline.${name}`, `${inFull(value.value, ctx)}\u00a0${symbol(value.unit)}`), range: ctx.text('visit.fromTo', inFull(value.low, ctx), `${inFull(value.high, ctx)}\u00a0${symbol(value.unit)}`) } : {};
+    ${done.length ? html`<details><summary>${ctx.text('visit.inOrder', done.length)}</summary><ul>${done}</ul></details>` : nothing}`;
+  return alone ? html`<section class="part">${content}</section>` : fold('result-installation', ctx.text('visit.installation'), content);
 }
 
 shows('reduceFieldMeasurements', (kept, ctx) => {
   const { answer } = kept;
   const parts = { ...(answer.softener ? { softener: answer.softener } : {}), ...(answer.site ? { site: answer.site } : {}) };
-  return { sentence: answer.summary, ...headline(answer, ctx), action: null, cautionsFirst: true, why: [],
+  return { sentence: answer.summary, action: null, cautionsFirst: true, why: [],
     does: answer.softener && onward(parts, 'visit.useSoftener', ctx),
-    steps: html`${findings(answer, ctx)}${next(answer, ctx)}<section aria-labelledby="result-quantities"><h2 id="result-quantities" tabindex="-1">${ctx.text('visit.quantities')}</h2><p class="quiet">${ctx.text('visit.intervalNote')}</p>
-      ${Object.keys(QUANTITIES).filter(name => answer[name]).map(name => group(answer, name, ctx))}</section>
+    steps: html`${findings(answer, ctx)}${next(answer, ctx)}${fold('result-quantities', ctx.text('visit.quantities'), html`<p class="quiet">${ctx.text('visit.intervalNote')}</p>
+      ${Object.keys(QUANTITIES).filter(name => answer[name]).map(name => group(answer, name, ctx))}`)}
       ${answer.installation ? installation(answer.installation, '/installation', ctx, false) : html`<p class="quiet">${ctx.text('visit.installationOpen')}</p>`}` };
 });
 
-shows('checkInstallation', (kept, ctx) => ({ sentence: kept.answer.summary, action: null, cautionsFirst: true, why: [], figure: kept.answer.cost && `${inFull(kept.answer.cost.value, ctx)}\u00a0${kept.answer.cost.unit}`,
-  steps: installation(kept.answer, '', ctx, true) }));
+shows('checkInstallation', (kept, ctx) => ({ sentence: kept.answer.summary, action: null, cautionsFirst: true, why: [],  steps: installation(kept.answer, '', ctx, true) }));
 
 /** Nothing of this module is drawn by name. */
 export const visitLoaded = true;
