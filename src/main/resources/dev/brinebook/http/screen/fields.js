@@ -386,7 +386,7 @@ export function fieldView(name, form, pointer = FIELDS[name]?.pointer, optional 
   if (spec.after && at(form.case.readings, spec.after) === undefined) { return nothing; }
   if (spec.unless && at(form.case.readings, FIELDS[spec.unless].pointer) !== undefined) { return fieldView(spec.unless, form, undefined, optional); }
   if (COMPOSITES[spec.as]) { return COMPOSITES[spec.as](form, name, pointer); }
-  if (spec.as === 'numbers') { return numbers(form, name, pointer, optional); }
+  if (spec.as === 'numbers') { return numbers(form, name, pointer, false); }
   const rules = fieldOf(form.contracts[spec.of] ?? form.contract, spec.rules ?? pointer, form.case.readings);
   if (!rules) { return nothing; }
   if (rules.kind === 'date') { return date(form, name, pointer); }

@@ -37,7 +37,7 @@ const STATES = { met: 'visit.met', notMet: 'visit.notMet', checkOnSite: 'visit.c
 
 /** Signs and conditions: what is not met and what is open first, what is met folded. */
 function installation(answer, prefix, ctx, alone) {
-  const { checks, signs, cost, unpriced } = answer;
+  const { checks, signs, unpriced } = answer;
   const figures = figuresOf(prefix ? { installation: answer } : answer, ctx);
   const bad = signs.filter(each => each.seen === 'no');
   const open = signs.filter(each => each.seen === 'notChecked');
@@ -47,7 +47,7 @@ function installation(answer, prefix, ctx, alone) {
   const done = [...signs.filter(each => each.seen === 'yes').map(each => html`<li>${each.meaning}</li>`), ...by('met').map(each => html`<li>${each.wanted}</li>`)];
   const content = html`${alone ? nothing : html`<p class="lead">${answer.summary}</p>`}
     ${bad.length || by('notMet').length ? html`<ul class="findings bare">${bad.map(each => html`<li class="stop"><p><strong>${each.question}</strong> ${ctx.text('screen.flag.false')}</p><p>${each.meaning}</p></li>`)}${by('notMet').map(line)}</ul>` : nothing}
-    ${cost ? html`<p>${ctx.text('visit.costTogether')} <strong>${figures(`${prefix}/cost`, 'price')}</strong>${unpriced.length ? html` <span class="quiet">${ctx.text('visit.unpriced', unpriced.length)}</span>` : nothing}</p>` : nothing}
+    ${unpriced.length ? html`<p class="quiet">${ctx.text('visit.unpriced', unpriced.length)}</p>` : nothing}
     ${open.length || by('checkOnSite').length ? html`<details ?open=${alone}><summary>${ctx.text('visit.open', open.length + by('checkOnSite').length)}</summary><ul>${open.map(each => html`<li>${each.question} <span class="quiet">${each.meaning}</span></li>`)}${by('checkOnSite').map(each => html`<li>${each.wanted}</li>`)}</ul></details>` : nothing}
     ${done.length ? html`<details><summary>${ctx.text('visit.inOrder', done.length)}</summary><ul>${done}</ul></details>` : nothing}`;
   return alone ? html`<section class="part">${content}</section>` : fold('result-installation', ctx.text('visit.installation'), content);
