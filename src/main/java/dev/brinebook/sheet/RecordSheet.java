@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * A sheet that keeps what was found of a water or at a softener, for the practitioner: a summary, then sections. Who was there and
@@ -44,23 +45,30 @@ public record RecordSheet(Map<String, Message> say, Message title, Message descr
         }
     }
 
+    /** A column of a table, and whether it holds numbers. */
+    public record Column(Message head, boolean numbers) {
+    }
+
     /**
      * A part of the sheet.
      *
      * @param id its id on the page
      * @param heading its heading
-     * @param columns heads of the columns of its table, one more than a row has cells; empty without a table
+     * @param columns columns of its table, one more than a row has cells; empty without a table
      * @param rows rows of its table
      * @param lines lines of its list
      */
-    public record Section(String id, Message heading, List<Message> columns, List<Row> rows, List<Line> lines) {
+    public record Section(String id, Message heading, List<Column> columns, List<Row> rows, List<Line> lines) {
 
         public static Section list(String id, Message heading, List<Line> lines) {
             return new Section(id, heading, List.of(), List.of(), List.copyOf(lines));
         }
 
-        public static Section table(String id, Message heading, List<Message> columns, List<Row> rows) {
-            return new Section(id, heading, List.copyOf(columns), List.copyOf(rows), List.of());
+        /** A table: what holds a number in its first row is a column of numbers. */
+        public static Section table(String id, Message heading, List<Message> heads, List<Row> rows) {
+            List<Column> columns = IntStream.range(0, heads.size()).mapToObj(i -> new Column(heads.get(i), i > 0 && !rows.isEmpty()
+                    && rows.get(0).cells().get(i - 1).exact() != null)).toList();
+            return new Section(id, heading, columns, List.copyOf(rows), List.of());
         }
 
         boolean isEmpty() {

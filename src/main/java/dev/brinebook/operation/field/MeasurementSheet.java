@@ -94,8 +94,9 @@ final class MeasurementSheet {
 
         private void add(String at, Message label, MeasuredValue measured) {
             if (measured != null) {
-                String unit = measured.unit().equals("degrees") ? "°" : measured.unit();
-                rows.add(Row.of(label, SheetCell.inWords(at + "/value", Text.measure(digits(measured.value()), unit), measured.value()),
+                Message value = measured.unit().equals("degrees") ? Message.of("pattern.value", digits(measured.value()))
+                        : Text.measure(digits(measured.value()), measured.unit());
+                rows.add(Row.of(label, SheetCell.inWords(at + "/value", value, measured.value()),
                         new SheetCell(at + "/low " + at + "/high", Message.of("screen.between", digits(measured.low()),
                                 digits(measured.high())), null)));
             }

@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 final class ReportSheet {
 
     /** Tests on the sheet: those that most likely change the advice. */
-    private static final int SHOWN_TESTS = 5;
+    private static final int SHOWN_TESTS = 3;
     private static final int CASES = 20;
     private static final int PERCENT = 100;
 
@@ -117,6 +117,7 @@ final class ReportSheet {
     }
 
     private static Message measure(BigDecimal value, ReportUnit unit) {
-        return Text.measure(Text.digits(value.doubleValue()), unit.symbol());
+        BigDecimal digits = Text.digits(value.doubleValue());
+        return unit == ReportUnit.PH ? Message.of("pattern.value", digits) : Text.measure(digits, unit.symbol());
     }
 }

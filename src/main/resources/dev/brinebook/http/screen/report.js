@@ -8,8 +8,8 @@ import { ofTwenty } from './figures.js';
 import { html, nothing } from './lit-html.js';
 import { resultsOf } from './paste-table.js';
 import { numeral } from './rounding.js';
-import { parsed } from './units.js';
-import { inFull, onward, sign } from './visit-parts.js';
+import { parsed, symbol } from './units.js';
+import { inFull, onward } from './visit-parts.js';
 
 // ---- the form ----
 
@@ -47,7 +47,7 @@ function lineOf(row, form) {
   if (!isWhole(row)) { return ''; }
   const before = { below: '< ', above: '> ' }[row.qualifier] ?? '';
   return row.value === undefined || ['notDetected', 'present', 'absent', 'invalid'].includes(row.qualifier) ? form.text(`visit.option.${row.qualifier}`)
-    : `${before}${numeral(row.value, form.language)}\u00a0${row.unit === 'pH' || row.parameter === 'ph' ? '' : sign(row.unit ?? unitAt(form, row.parameter))}`.trim();
+    : `${before}${numeral(row.value, form.language)}\u00a0${row.unit === 'pH' || row.parameter === 'ph' ? '' : symbol(row.unit ?? unitAt(form, row.parameter))}`.trim();
 }
 
 /** The number as typed, with a sign before it where one was typed too. */
@@ -106,7 +106,7 @@ function rowView(form, row, index) {
       <input id=${idOf(pointer('value'))} inputmode="decimal" autocomplete="off" size="7" data-pointer=${pointer('value')} .value=${shown} aria-invalid=${problem ? 'true' : nothing} aria-describedby=${problem ? `${idOf(pointer('value'))}-fault` : nothing}
         @input=${event => { editing = index; typedValue(form, index, event.target.value); }} @change=${() => { if (row.value !== undefined) { form.set([['draft', pointer('value'), undefined]], pointer('value')); } }}>
       ${row.parameter === 'ph' ? nothing : html`<select class="short" aria-label=${text('screen.unitOf', label)} @change=${event => form.set([[`/readings${pointer('unit')}`, event.target.value]], pointer('unit'))}>
-        ${units.map(each => html`<option value=${each} ?selected=${each === (row.unit ?? (row.parameter ? unitAt(form, row.parameter) : 'mg/L'))}>${sign(each)}</option>`)}</select>`}</div>
+        ${units.map(each => html`<option value=${each} ?selected=${each === (row.unit ?? (row.parameter ? unitAt(form, row.parameter) : 'mg/L'))}>${symbol(each)}</option>`)}</select>`}</div>
       ${problem ? html`<p class="fault" id="${idOf(pointer('value'))}-fault"><span aria-hidden="true">▲ </span>${problem}</p>` : nothing}</div>
     ${rest(form, row, index)}
     <button type="button" class="small" aria-label=${text('visit.removeNamed', label)} @click=${remove}>${text('screen.remove')}</button></details>`;
@@ -142,7 +142,7 @@ COMPOSITES.results = function results(form, name, pointer) {
 // ---- the answer ----
 
 const named = (parameter, ctx) => titled(nameOf(parameter, ctx.text));
-const amount = (value, unit, ctx) => `${inFull(value, ctx)}${unit === 'pH' ? '' : `\u00a0${sign(unit)}`}`;
+const amount = (value, unit, ctx) => `${inFull(value, ctx)}${unit === 'pH' ? '' : `\u00a0${symbol(unit)}`}`;
 const figure = (pointer, value, unit, ctx) => html`<data value=${value} data-from=${pointer} data-kind="three">${amount(value, unit, ctx)}</data>`;
 
 /** What cannot be right, or fits badly, each with what would explain it. */
@@ -151,7 +151,7 @@ function misfits(answer, ctx) {
   const open = balance.verdicts.find(each => each.criterion === 'practice' && each.verdict !== 'passes');
   const lines = [...impossible.map(each => html`<strong>${named(each.parameter, ctx)}</strong> ${each.message}`), ...contradictions.map(each => each.message),
     ...(open && balance.differencePercent !== undefined ? [html`${ctx.text(balance.differencePercent > 0 ? 'visit.moreCations' : 'visit.moreAnions', inFull(Math.abs(balance.differencePercent), ctx), inFull(balance.uncertaintyPercent, ctx))}
-      ${balance.closing.length ? html`<br>${ctx.text('visit.wouldClose', balance.closing.map(each => `${named(each.ion, ctx)} ${inFull(each.concentration.value, ctx)}\u00a0${sign(each.concentration.unit)}`).join(', '))}` : nothing}`] : []),
+      ${balance.closing.length ? html`<br>${ctx.text('visit.wouldClose', balance.closing.map(each => `${named(each.ion, ctx)} ${inFull(each.concentration.value, ctx)}\u00a0${symbol(each.concentration.unit)}`).join(', '))}` : nothing}`] : []),
     ...(['likelySoftened', 'blendedOrLeaking'].includes(sample.verdict) ? [ctx.text(`visit.sample.${sample.verdict}`)] : []),
     ...ratios.filter(each => !each.holds).map(each => ctx.text('visit.ratioOff', ctx.text(`visit.ratio.${each.check}`), inFull(each.ratio, ctx), inFull(each.low, ctx), inFull(each.high, ctx))),
     ...notes.map(each => html`${each.message} <span class="quiet">${each.about.map(one => named(one, ctx)).join(', ')}</span>`)];
@@ -197,7 +197,7 @@ const results = ({ results: list }, ctx) => html`<details><summary>${ctx.text('v
 /** What the water does to lime in each state. */
 const lime = ({ saturation }, ctx) => saturation.length ? html`<details><summary>${ctx.text('visit.lime')}</summary><p class="quiet">${ctx.text('visit.limeNote')}</p>
   <table><caption>${ctx.text('visit.limeCaption')}</caption><thead><tr><th scope="col">${ctx.text('visit.waterIs')}</th><th scope="col">pH</th><th scope="col">${ctx.text('visit.index')}</th></tr></thead>
-  <tbody>${saturation.map((each, index) => html`<tr><th scope="row">${ctx.text(`visit.state.${each.state}`)}, ${inFull(each.temperature.value, ctx)}\u00a0${sign(each.temperature.unit)}</th><td>${inFull(each.ph, ctx)}</td>
+  <tbody>${saturation.map((each, index) => html`<tr><th scope="row">${ctx.text(`visit.state.${each.state}`)}, ${inFull(each.temperature.value, ctx)}\u00a0${symbol(each.temperature.unit)}</th><td>${inFull(each.ph, ctx)}</td>
     <td>${each.calciteIndex === undefined ? nothing : html`<data value=${each.calciteIndex} data-from=${`/saturation/${index}/calciteIndex`} data-kind="three">${inFull(each.calciteIndex, ctx)}</data>`}</td></tr>`)}</tbody></table></details>` : nothing;
 
 const repeats = ({ repeats: list }, ctx) => list.length ? html`<details><summary>${ctx.text('visit.repeats')}</summary><ul>${list.map(each => html`<li>${named(each.parameter, ctx)}: ${ctx.text('visit.everyYears', each.years)}${each.dueOn ? ` ${ctx.text('visit.dueOn', ctx.date(each.dueOn))}` : ''}</li>`)}</ul></details>` : nothing;

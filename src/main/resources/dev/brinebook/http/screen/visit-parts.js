@@ -9,9 +9,6 @@ const DIGITS = 3;
 /** A number with three digits, as the service says it in sentences. */
 export const inFull = (value, ctx, digits = DIGITS) => numeral(Number(value.toPrecision(digits)), ctx.language);
 
-/** A unit as laboratories print it. */
-export const sign = unit => symbol(unit).replace(/^u(?=[gSm])/, 'µ');
-
 /** A measured value with its unit and its interval, each with its place in the answer. */
 export function measured(value, pointer, ctx) {
   const unit = value.unit === 'degrees' ? '°' : value.unit === '%' ? '\u00a0%' : `\u00a0${symbol(value.unit)}`;

@@ -16,7 +16,7 @@ const at = (part, path) => path.split('/').reduce((inner, name) => inner?.[name]
 function group(answer, name, ctx) {
   const lines = QUANTITIES[name].map(path => [path, at(answer[name], path)]).filter(([path, value]) => value && !(path === 'combined/mean' && QUANTITIES[name].filter(other => answer[name][other]).length < 2));
   const { combined } = answer[name];
-  return lines.length ? html`<h3>${ctx.text(`visit.measured.${name}`)}</h3><dl class="measures intervals">${lines.map(([path, value]) => html`<div><dt>${ctx.text(`visit.quantity.${name}.${path.replace('/', '.')}`)}
+  return lines.length ? html`<h3>${ctx.text(`visit.measured.${name}`)}</h3><dl class="measures intervals">${lines.map(([path, value]) => html`<div><dt>${ctx.text(`visit.quantity.${name}.${path.replace('/mean', '')}`)}
     ${combined?.leftOut === path ? html`<span class="quiet">${ctx.text('visit.leftOut')}</span>` : nothing}</dt><dd>${measured(value, `/${name}/${path}`, ctx)}</dd></div>`)}</dl>
     ${name === 'brine' ? html`<p class="quiet">${ctx.text('visit.brineWait', inFull(answer.brine.waitMinutes, ctx))}</p>` : nothing}` : nothing;
 }
