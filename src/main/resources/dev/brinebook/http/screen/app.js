@@ -512,12 +512,14 @@ const ctx = {
     const parameters = new URLSearchParams(rest).toString();
     return post(`${PATHS[operation]}${parameters ? `?${parameters}` : ''}`, request, state.tag, undefined, accept);
   },
-  /** Takes parts of an answer into the case, where its other questions find them. */
-  take(some) {
-    const roots = Object.keys(some).map(name => `/${name}/`);
-    const drafts = Object.fromEntries(Object.entries(state.case.drafts).filter(([pointer]) => !roots.some(each => pointer.startsWith(each) || pointer.startsWith(`${each.slice(0, -1)}#`))));
-    take({ ...state.case, drafts, readings: withParts(state.case.readings, some) }, '#taken');
-    announce('visit.taken', { words: text('screen.undo'), does: () => step(undo) });
+  /** Takes parts of an answer into the case, and goes to another of its questions. */
+  take(some, question) {
+    const roots = Object.keys(some).flatMap(name => [`/${name}/`, `/${name}#`]);
+    const drafts = Object.fromEntries(Object.entries(state.case.drafts).filter(([pointer]) => !roots.some(each => pointer.startsWith(each))));
+    take({ ...state.case, question, drafts, readings: withParts(state.case.readings, some) }, '#taken');
+    anew();
+    go(`#/case/${state.case.id}`);
+    setTimeout(() => announce('visit.taken', { words: text('screen.undo'), does: () => step(undo) }), 100); // once the page is that of the question
   },
   notice: words => notify(words),
   redraw() { redraws += 1; draw(); },

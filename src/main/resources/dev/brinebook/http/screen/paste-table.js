@@ -20,10 +20,13 @@ const UNITS = { 'mg/l': 'mg/L', 'ug/l': 'ug/L', ppm: 'ppm', ppb: 'ppb', 'mmol/l'
 
 const FORMS = [[/(\bas n\b|\bals n\b|-n\b|\(n\)|nitrogen)/, 'asNitrogen'], [/(\b(as|als|en) s\b|-s\b)/, 'asSulfur'], [/(\b(as|als|en) p\b|-p\b)/, 'asPhosphorus'], [/caco3/, 'asCalciumCarbonate'],
   [/\b(as|als|en) hco3/, 'asBicarbonate'], [/(ks ?4[.,]3|säurekapazität|acid capacity)/, 'acidCapacity'], [/(20 ?°? ?c)/, 'at20Celsius']];
-/** Forms that a parameter itself may be named by. */
-const FORMS_OF = { asNitrogen: ['nitrate', 'nitrite', 'ammonium'], asSulfur: ['sulfate', 'hydrogenSulfide'], asPhosphorus: ['phosphate'], asBicarbonate: ['alkalinity'], acidCapacity: ['alkalinity', 'alkalinityToPh8'], at20Celsius: ['conductivity'],
-  asCalciumCarbonate: ['hardness', 'calcium', 'magnesium', 'alkalinity', 'alkalinityToPh8', 'bicarbonate', 'carbonate'] };
-
+const AS_CARBONATE = ['itself', 'asCalciumCarbonate'];
+/** Forms in which a parameter is printed, where there is more than one. The table of the service: report-forms.csv. */
+export const FORMS_OF = { hardness: ['asCalciumCarbonate', 'asCalciumOxide'], calcium: [...AS_CARBONATE, 'asCalciumOxide'], magnesium: AS_CARBONATE, sodium: AS_CARBONATE, potassium: AS_CARBONATE,
+  ammonium: ['itself', 'asNitrogen'], alkalinity: ['asCalciumCarbonate', 'asBicarbonate', 'acidCapacity'], alkalinityToPh8: ['asCalciumCarbonate', 'acidCapacity'], bicarbonate: AS_CARBONATE,
+  carbonate: AS_CARBONATE, hydroxide: AS_CARBONATE, chloride: ['itself', 'asSodiumChloride', 'asCalciumCarbonate'], sulfate: ['itself', 'asSulfur', 'asCalciumCarbonate'],
+  nitrate: ['itself', 'asNitrogen', 'asCalciumCarbonate'], nitrite: ['itself', 'asNitrogen'], phosphate: ['itself', 'asPhosphorus'], silica: ['itself', 'asSilicon'], conductivity: ['itself', 'at20Celsius'],
+  dissolvedSolids: ['itself', 'meterScale500', 'meterScale640', 'meterScale700'], carbonDioxide: AS_CARBONATE, hydrogenSulfide: ['itself', 'asSulfur'] };
 const BELOW = /^(nd|n\.?d\.?|n\/d|not detected|none detected|nicht nachweisbar|n\. ?n\.|non détecté|no detectado|<\s*(bg|lod|ld|mdl|rl|pql))$/;
 const ABSENT = /^(absent|absence|negative|negativ|abwesend|ausente|nicht nachgewiesen|absent\/100 ?ml)$/;
 const PRESENT = /^(present|positive|positiv|anwesend|presente|présent|nachgewiesen)$/;
@@ -38,7 +41,7 @@ export function unitOf(text) {
   return UNITS[name] ?? UNITS[name.replaceAll(' ', '')];
 }
 
-const formOf = (texts, parameter) => FORMS.find(([pattern, form]) => FORMS_OF[form].includes(parameter) && texts.some(each => pattern.test(plain(each))))?.[1];
+const formOf = (texts, parameter) => FORMS.find(([pattern, form]) => FORMS_OF[parameter]?.includes(form) && texts.some(each => pattern.test(plain(each))))?.[1];
 
 /** Every name with its parameter: those of the page's language first. */
 export const namesOf = words => new Map([...Object.entries(NAMES).flatMap(([parameter, names]) => [parameter, ...names].map(each => [plain(each), parameter])), ...words.map(([parameter, word]) => [plain(word), parameter])]);

@@ -265,9 +265,12 @@ function withoutMoney(request) {
   return { ...rest, ...(Object.keys(rates).length ? { prices: rates } : {}), ...(candidates ? { candidates } : {}) };
 }
 
-/** Half a request is none: prices without their amounts, a rebate without a cost, an improvement without its kind. */
+/** Half a request is none: prices without their amounts, a rebate without a cost, an improvement without its kind, an uncertainty of nothing. */
 function complete(request) {
   let whole = request;
+  const { resinVolume, saltPerRegeneration, saltDose, uncertainty } = whole.softener ?? {};
+  if (uncertainty?.resinVolume && !resinVolume) { whole = put(whole, '/softener/uncertainty/resinVolume', undefined); }
+  if (uncertainty?.saltPerRegeneration && !saltPerRegeneration && !saltDose) { whole = put(whole, '/softener/uncertainty/saltPerRegeneration', undefined); }
   if (whole.retrofit && !whole.retrofit.cost) { whole = put(whole, '/retrofit', undefined); }
   for (const name of ['water', 'sewer']) {
     if (whole.prices?.[name] && !(whole.prices[name].price && whole.prices[name].per)) { whole = put(whole, `/prices/${name}`, undefined); }

@@ -6,7 +6,7 @@ import { fieldOf } from './contract.js';
 import { COMPOSITES, fieldView, idOf } from './fields.js';
 import { ofTwenty } from './figures.js';
 import { html, nothing } from './lit-html.js';
-import { resultsOf } from './paste-table.js';
+import { FORMS_OF, resultsOf } from './paste-table.js';
 import { numeral } from './rounding.js';
 import { parsed, symbol } from './units.js';
 import { inFull, onward } from './visit-parts.js';
@@ -18,13 +18,6 @@ const DEGREES = ['gpg', 'gpg-imperial', 'dH', 'fH'];
 /** Units that laboratories print beside a parameter; all else is a mass. */
 const UNITS_OF = { hardness: [...DEGREES, ...MASS], alkalinity: [...MASS, ...DEGREES], alkalinityToPh8: [...MASS, ...DEGREES], calcium: [...MASS, ...DEGREES], magnesium: [...MASS, ...DEGREES], ph: ['pH'],
   conductivity: ['uS/cm', 'umho/cm', 'mS/cm', 'dS/m', 'mS/m'], turbidity: ['NTU', 'FNU'], colour: ['PtCo'], coliform: ['/100mL'], eColi: ['/100mL'], temperature: ['C', 'F'] };
-const AS_CARBONATE = ['itself', 'asCalciumCarbonate'];
-/** Forms in which a parameter is printed, where there is more than one. The table of the service: report-forms.csv. */
-export const FORMS_OF = { hardness: ['asCalciumCarbonate', 'asCalciumOxide'], calcium: [...AS_CARBONATE, 'asCalciumOxide'], magnesium: AS_CARBONATE, sodium: AS_CARBONATE, potassium: AS_CARBONATE,
-  ammonium: ['itself', 'asNitrogen'], alkalinity: ['asCalciumCarbonate', 'asBicarbonate', 'acidCapacity'], alkalinityToPh8: ['asCalciumCarbonate', 'acidCapacity'], bicarbonate: AS_CARBONATE,
-  carbonate: AS_CARBONATE, hydroxide: AS_CARBONATE, chloride: ['itself', 'asSodiumChloride', 'asCalciumCarbonate'], sulfate: ['itself', 'asSulfur', 'asCalciumCarbonate'],
-  nitrate: ['itself', 'asNitrogen', 'asCalciumCarbonate'], nitrite: ['itself', 'asNitrogen'], phosphate: ['itself', 'asPhosphorus'], silica: ['itself', 'asSilicon'], conductivity: ['itself', 'at20Celsius'],
-  dissolvedSolids: ['itself', 'meterScale500', 'meterScale640', 'meterScale700'], carbonDioxide: AS_CARBONATE, hydrogenSulfide: ['itself', 'asSulfur'] };
 /** What a household is asked for first; the others follow by name. */
 const FIRST = ['hardness', 'calcium', 'magnesium', 'iron', 'manganese', 'ph', 'alkalinity', 'sodium', 'chloride', 'sulfate', 'nitrate', 'conductivity', 'dissolvedSolids', 'coliform'];
 

@@ -21,4 +21,4 @@ const NEXT = ['worth', 'hard', 'setup', 'fits'];
 
 /** One press takes parts of an answer into the case and goes to another of its questions. */
 export const onward = (parts, id, ctx) => html`<div class="onward"><p>${ctx.text(id)}</p><p class="row">${NEXT.filter(each => each !== 'fits' || !parts.softener).map((each, index) => html`<button type="button" class=${index ? '' : 'primary'}
-  @click=${() => { ctx.take(parts); ctx.open(`question:${each}`); }}>${ctx.text(`screen.question.${each}`)}</button>`)}</p></div>`;
+  @click=${() => ctx.take(parts, each)}>${ctx.text(`screen.question.${each}`)}</button>`)}</p></div>`;
