@@ -37,6 +37,7 @@ let known = null;
 let pending = Promise.resolve();
 
 let due = false;
+let rendering = false;
 
 /** The next state; several in a row are drawn once. */
 function set(part) {
@@ -180,7 +181,8 @@ function applied(given, changes) {
   }, given);
 }
 
-function edit(changes, what) { take(applied(state.case, changes), what); }
+/** A field that goes with its page while that is drawn speaks of a case that is no longer open; what was typed is kept already. */
+function edit(changes, what) { if (!rendering) { take(applied(state.case, changes), what); } }
 
 /** The next form of the open case, as one more step; written down before anything is sent. */
 function take(next, what, photoToo) {
@@ -581,7 +583,8 @@ function view() {
 
 function draw() {
   due = false;
-  render(view(), root);
+  rendering = true;
+  try { render(view(), root); } finally { rendering = false; }
   const { route } = state;
   const title = state.case && ['ask', 'case', 'shared'].includes(route.view) ? text(`screen.question.${state.case.question}`)
     : { book: text('screen.cases'), country: text('screen.whichCountry'), compare: text('screen.compareTitle') }[route.view];

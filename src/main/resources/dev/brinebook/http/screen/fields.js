@@ -216,10 +216,12 @@ export function numbersOf(text) {
 /** Several readings of one kind, as seconds of one fill after another. */
 function numbers(form, name, pointer, optional) {
   const rules = fieldOf(form.contract, `${pointer}/0`, form.case.readings);
-  const text = draftOf(form, pointer) ?? (at(form.case.readings, pointer) ?? []).map(each => written(each, form.language)).join('; ');
+  const inWords = some => (some ?? []).map(each => written(each, form.language)).join('; ');
+  const text = draftOf(form, pointer) ?? inWords(at(form.case.readings, pointer));
+  const type = next => { const found = numbersOf(next); form.set([[`/readings${pointer}`, found], ['draft', pointer, next === inWords(found) ? undefined : next]], pointer); };
   return html`<div class="field">${label(form, name, pointer, unitWord(form, rules.unit), optional)}${hintOf(form, hintId(name), pointer)}
     <input id=${idOf(pointer)} .value=${text} inputmode="text" autocomplete="off" size="16" data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))}
-      aria-invalid=${form.problems.has(pointer) ? 'true' : nothing} @input=${event => form.set([[`/readings${pointer}`, numbersOf(event.target.value)], ['draft', pointer, event.target.value || undefined]], pointer)}
+      aria-invalid=${form.problems.has(pointer) ? 'true' : nothing} @input=${event => type(event.target.value)}
       @change=${() => settled(form, pointer)}>${below(form, pointer)}</div>`;
 }
 

@@ -4,7 +4,7 @@ import { shows } from './answers.js';
 import { at } from './case.js';
 import { fieldOf } from './contract.js';
 import { COMPOSITES, fieldView, idOf } from './fields.js';
-import { ofTwenty } from './figures.js';
+import { ofTwenty, words } from './figures.js';
 import { html, nothing } from './lit-html.js';
 import { FORMS_OF, resultsOf } from './paste-table.js';
 import { numeral } from './rounding.js';
@@ -203,8 +203,11 @@ function toTake(water, ctx) {
 
 shows('readWaterReport', (kept, ctx) => {
   const { answer } = kept;
-  const { water } = answer;
-  return { sentence: answer.summary, action: null, cautionsFirst: true, why: [],
+  const { hardness, water } = answer;
+  // The service speaks in the degrees of its own countries: a reader of another one gets theirs beside.
+  const beside = hardness && !answer.summary.includes(symbol(ctx.country.hardness));
+  return { sentence: answer.summary, action: null, cautionsFirst: true, why: [], ...(beside ? { figure: ctx.text('result.hardnessIs', words(hardness.hardness, 'hardness', ctx)),
+    range: ctx.text('visit.fromTo', ...[hardness.low, hardness.high].map(each => words(each, 'hardness', ctx))) } : {}),
     does: water && onward(toTake(water, ctx), 'visit.useWater', ctx),
     steps: html`${misfits(answer, ctx)}${nextTests(answer, ctx)}${limits(answer, ctx)}<section class="part">${results(answer, ctx)}${lime(answer, ctx)}${repeats(answer, ctx)}</section>` };
 });
