@@ -12,7 +12,7 @@ const TABLE = 'Parameter\tResult\tUnit\nCalcium\t96\tmg/L\nMagnesium\t31\tmg/L\n
 
 const ask = async (page, question) => {
   await page.goto(`${ORIGIN}/#/`);
-  await page.locator(`.questions a[href="#/ask/${question}"]`).click();
+  await page.locator(`.at-visit a[href="#/ask/${question}"]`).click();
   await page.locator('.readings .intro button').waitFor();
 };
 

@@ -758,7 +758,7 @@ async function keepPages() {
 
 /** Somebody is about to open a question: what it needs is fetched at once. */
 function warm({ target }) {
-  const id = target.closest?.('.questions a')?.hash.split('/')[2];
+  const id = target.closest?.('.ask a')?.hash.split('/')[2];
   if (id) { Promise.all([loadParts(), QUESTIONS[id].visit ? loadVisit() : null, ...operationsOf(id).map(fetchContract)]).catch(() => { /* it is tried again when the question is open */ }); }
 }
 

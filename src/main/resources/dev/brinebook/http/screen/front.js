@@ -36,13 +36,13 @@ const storage = (state, text) => (state.storage && STORAGE[state.storage] ? html
 export const foot = (state, text) => html`<footer>${countryLine(state, text)}<p>${text('screen.privacy')}</p>
   <p><a href="/docs">${text('screen.docs')}</a> · <a href="/example-shop">${text('screen.shop')}</a></p></footer>`;
 
-const questionList = (ids, text) => html`<ul class="questions">${ids.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul>`;
+const questionList = (ids, text, name) => html`<ul class="ask ${name}">${ids.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul>`;
 
 /** The front page: the six questions, then the two of a visit. */
 export const frontPage = (state, { text, reminder = nothing }) => html`${top(state, text)}<main class="front">${reminder}
   <h1 tabindex="-1">${text('screen.whatToKnow')}</h1>
-  <nav aria-label=${text('screen.questions')}>${questionList(QUESTION_IDS, text)}
-  <h2>${text('screen.forVisit')}</h2>${questionList(VISIT_IDS, text)}</nav>
+  <nav aria-label=${text('screen.questions')}>${questionList(QUESTION_IDS, text, 'questions')}
+  <h2>${text('screen.forVisit')}</h2>${questionList(VISIT_IDS, text, 'at-visit')}</nav>
   ${lastCases(state, text)}</main>${foot(state, text)}`;
 
 function lastCases(state, text) {
