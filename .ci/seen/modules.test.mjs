@@ -393,7 +393,7 @@ test('what was measured is asked, what was seen beside it, and either alone', ()
   assert.deepEqual(both.beside.request, { saltTank: true, site: { bypass: false }, country: 'unitedStates', units: 'us' });
   assert.equal(questions.requestOf('visit', { drain }, US).beside, undefined);
   assert.equal(questions.requestOf('visit', { saltTank: true }, US).operation, 'checkInstallation');
-  assert.equal(questions.requestOf('visit', { softener: { resinAgeYears: 4 } }, US), null);
+  for (const nothing of [{ softener: { resinAgeYears: 4 } }, { waterTemperature: { value: 52, unit: 'F' } }, { site: { wasteWater: 'sewer' } }]) { assert.equal(questions.requestOf('visit', nothing, US), null); }
   assert.deepEqual(questions.halvesOf('visit', { drain: { volume: drain.volume }, resinTank: { height: { value: 54, unit: 'in' } } }, contractOf('reduceFieldMeasurements'), contracts.fieldOf),
     ['/resinTank/outerDiameter', '/drain/seconds', '/resinTank/freeboard']);
 });

@@ -473,7 +473,7 @@ const ctx = {
   /** The label of the field at a pointer, or undefined where the open question has none. */
   name(pointer) {
     const row = /^\/results\/(\d+)/.exec(pointer);
-    if (row) { return parts.resultName?.(state.case?.readings.results?.[row[1]], Number(row[1]), text); }
+    if (row) { return parts?.resultName?.(state.case?.readings.results?.[row[1]], Number(row[1]), text); }
     const name = nameAt(pointer);
     return name && text(labelId(name)) !== labelId(name) ? text(labelId(name)) : undefined;
   },

@@ -194,9 +194,10 @@ export function isGiven(name, readings) {
 /** The operations whose contracts a question's fields are in. */
 export const operationsOf = question => [QUESTIONS[question].operation, QUESTIONS[question].besides].filter(Boolean);
 
-/** Whether anything was measured at the softener, and whether anything was seen of the installation. */
-const isMeasured = readings => QUESTIONS.visit.parts.some(name => typeof readings[name] === 'object');
-const isSeen = readings => QUESTIONS.visit.signs.some(name => readings[name] !== undefined) || Object.keys(readings.site ?? {}).length > 0;
+/** Whether anything was measured at the softener; the temperature of the water alone measures nothing of it. */
+const isMeasured = readings => QUESTIONS.visit.parts.some(name => typeof readings[name] === 'object' && name !== 'waterTemperature');
+/** Whether anything was seen of the installation, which the way of the waste water is not. */
+const isSeen = readings => QUESTIONS.visit.signs.some(name => readings[name] !== undefined) || Object.keys(readings.site ?? {}).some(name => !['wasteWater', 'prices'].includes(name));
 
 /** The rows of a report that something was entered in. */
 const isBegun = row => row?.parameter !== undefined || row?.value !== undefined;
