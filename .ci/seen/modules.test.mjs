@@ -6,8 +6,8 @@ import { test } from 'node:test';
 import { pathToFileURL } from 'node:url';
 
 const load = name => import(pathToFileURL(`src/main/resources/dev/brinebook/http/screen/${name}.js`));
-const [cases, calculators, contracts, countries, pastes, questions, rounding, texts, units] = await Promise.all(
-  ['case', 'calculator', 'contract', 'country', 'paste', 'questions', 'rounding', 'texts', 'units'].map(load));
+const [cases, calculators, contracts, countries, pastes, tables, questions, rounding, texts, units] = await Promise.all(
+  ['case', 'calculator', 'contract', 'country', 'paste', 'paste-table', 'questions', 'rounding', 'texts', 'units'].map(load));
 const whole = JSON.parse(readFileSync('openapi/openapi.json', 'utf8'));
 const example = name => JSON.parse(readFileSync(`openapi/examples/${name}.request.json`, 'utf8'));
 const contractOf = id => {
@@ -187,29 +187,36 @@ test('every field of every question is in the contract of its operation', () => 
   for (const id of ids) {
     const { operation } = questions.QUESTIONS[id];
     for (const name of [...questions.firstOf(id), ...questions.moreOf(id)]) {
-      const { pointer, as } = questions.FIELDS[name];
-      if (as !== 'use') { assert.ok(contracts.fieldOf(contractOf(operation), pointer, kinds[pointer] ?? {}), `${id}: ${pointer}`); }
+      const { pointer, as, rules, of } = questions.FIELDS[name];
+      if (as !== 'use') { assert.ok(contracts.fieldOf(contractOf(of ?? operation), rules ?? pointer, kinds[pointer] ?? {}), `${id}: ${pointer}`); }
     }
     assert.ok(questions.QUESTIONS[id].needed.length <= 6, id);
   }
 });
 test('the front page, which is drawn before the rest has come, has every question in its order', () => {
-  const [, list] = /QUESTION_IDS = \[([^\]]*)\]/.exec(readFileSync('src/main/resources/dev/brinebook/http/screen/front.js', 'utf8'));
-  assert.deepEqual(list.split(',').map(each => each.trim().replaceAll("'", '')), ids);
+  const front = readFileSync('src/main/resources/dev/brinebook/http/screen/front.js', 'utf8');
+  const lists = [/QUESTION_IDS = \[([^\]]*)\]/, /VISIT_IDS = \[([^\]]*)\]/].map(each => each.exec(front)[1].split(',').map(name => name.trim().replaceAll("'", '')));
+  assert.deepEqual(lists.flat(), ids);
+  assert.deepEqual(lists[1], ids.filter(id => questions.QUESTIONS[id].visit));
 });
 test('every field and every choice has its words', () => {
   const english = new Set(readFileSync('src/main/resources/text/en.properties', 'utf8').split('\n').map(line => line.split(' = ')[0]));
   const missing = [];
   const needs = id => { if (!english.has(id)) { missing.push(id); } };
   const inside = ['everyDays', 'dayOverride', 'regenerationHour', 'hardnessSetting', 'capacitySetting', 'reserve', 'dailyUse', 'tankDiameter', 'tankHeight', 'nameplateCapacity', 'resinVolume', 'price', 'sku'];
-  [...Object.keys(questions.FIELDS), ...inside].forEach(name => needs(`screen.field.${name}`));
+  [...Object.keys(questions.FIELDS), ...inside].forEach(name => needs(questions.labelId(name)));
   for (const id of ids) {
-    [`screen.question.${id}`, `screen.questionHint.${id}`, ...questions.QUESTIONS[id].needed.map(name => `screen.enter.${name}`),
-      ...Object.keys({ ...questions.QUESTIONS[id].first, ...questions.QUESTIONS[id].more }).map(name => `screen.group.${name}`)].forEach(needs);
-    for (const name of questions.moreOf(id)) {
-      const field = contracts.fieldOf(contractOf(questions.QUESTIONS[id].operation), questions.FIELDS[name].pointer);
-      if (field?.kind === 'choice') { field.options.forEach(each => needs(`screen.option.${each}`)); }
+    [`screen.question.${id}`, `screen.questionHint.${id}`, ...questions.QUESTIONS[id].needed.map(questions.enterId),
+      ...Object.keys({ ...questions.QUESTIONS[id].first, ...questions.QUESTIONS[id].more }).map(questions.groupId)].forEach(needs);
+    for (const name of [...questions.firstOf(id), ...questions.moreOf(id)]) {
+      const { of, rules, pointer } = questions.FIELDS[name];
+      const field = contracts.fieldOf(contractOf(of ?? questions.QUESTIONS[id].operation), rules ?? pointer);
+      if (field?.kind === 'choice') { field.options.forEach(each => needs(questions.optionId(name, each))); }
     }
+  }
+  for (const name of ['form', 'qualifier', 'method', 'tap', 'parameter']) { // of each result of a report
+    const { options } = contracts.fieldOf(contractOf('readWaterReport'), `/results/0/${name}`);
+    options.forEach(each => needs(name === 'parameter' ? `waterParameter.${each}` : `visit.option.${each}`));
   }
   assert.deepEqual(missing, []);
 });
@@ -245,6 +252,12 @@ test('half a price is none', () => {
   assert.deepEqual([request.prices?.saltBag, request.retrofit], [undefined, undefined]);
 });
 
+test('an uncertainty of what is not given is none', () => {
+  const uncertainty = { resinVolume: { value: 0.1, unit: 'ft3' }, saltPerRegeneration: { value: 0.4, unit: 'lb' } };
+  const asked = softener => questions.requestOf('worth', { ...family, softener: { control: family.softener.control, uncertainty, ...softener } }, US).request.softener.uncertainty;
+  assert.deepEqual(asked({ nameplateCapacity: { value: 48000, unit: 'gr' }, saltPerRegeneration: { value: 9, unit: 'lb' } }), { saltPerRegeneration: uncertainty.saltPerRegeneration });
+  assert.deepEqual(asked({ resinVolume: { value: 1.5, unit: 'ft3' } }), { resinVolume: uncertainty.resinVolume });
+});
 test('money of a country without usual prices needs all three', () => {
   const CA = countries.countryOf('CA');
   const price = value => ({ price: { value, unit: 'CAD' }, per: { value: 1, unit: 'm3' } });
@@ -343,4 +356,54 @@ test('what is known is not asked, and what is missing waits', async () => {
   calculator.want(null, ['/water/hardness'], 'a');
   await clock.to(1000);
   assert.deepEqual([states, calls.length], [['fresh', 'waiting'], 0]);
+});
+
+// Tables as laboratories print them; names and units: common practice.
+const WORDS = { en: [['hardness', 'hardness'], ['alkalinity', 'alkalinity'], ['calcium', 'calcium'], ['nitrate', 'nitrate'], ['coliform', 'coliform bacteria']],
+  de: [['calcium', 'Calcium'], ['nitrate', 'Nitrat'], ['iron', 'Eisen'], ['hardness', 'Härte'], ['conductivity', 'Leitfähigkeit']] };
+table('a pasted table fills rows', [
+  ['Parameter\tResult\tUnit\tLimit\nTotal Hardness\t300\tmg/L as CaCO3\t\nNitrate as N\t3.1\tmg/L\t10', 'en', [{ parameter: 'hardness', value: 300, unit: 'mg/L', form: 'asCalciumCarbonate' }, { parameter: 'nitrate', value: 3.1, unit: 'mg/L', form: 'asNitrogen' }], []],
+  ['Iron\t<0.05\tmg/L\npH\t7.3\t\nTotal coliform\tAbsent\nFoo\t1\tmg/L', 'en', [{ parameter: 'iron', value: 0.05, qualifier: 'below', unit: 'mg/L' }, { parameter: 'ph', value: 7.3 }, { parameter: 'coliform', qualifier: 'absent' }], ['Foo\t1\tmg/L']],
+  ['Parameter;Einheit;Grenzwert;Messwert\nCalcium;mg/l;;94,2\nEisen, gesamt;mg/l;0,2;< 0,02\nLeitfähigkeit bei 20 °C;µS/cm;2790;560\nGesamthärte;°dH;;17,4', 'de', [{ parameter: 'calcium', value: 94.2, unit: 'mg/L' }, { parameter: 'iron', value: 0.02, qualifier: 'below', unit: 'mg/L' },
+    { parameter: 'conductivity', value: 560, unit: 'uS/cm', form: 'at20Celsius' }, { parameter: 'hardness', value: 17.4, unit: 'dH' }], []],
+  ['Calcium 96 mg/L\nIron 1,200 ug/L\nMg: 31 ppm\nhello world', 'en', [{ parameter: 'calcium', value: 96, unit: 'mg/L' }, { parameter: 'iron', value: 1200, unit: 'ug/L' }, { parameter: 'magnesium', value: 31, unit: 'ppm' }], ['hello world']],
+  ['Calcium,96,mg/L\nSulfate,"1,200",mg/L', 'en', [{ parameter: 'calcium', value: 96, unit: 'mg/L' }, { parameter: 'sulfate', value: 1200, unit: 'mg/L' }], []],
+  ['parameter,value,unit,form,qualifier,method\nnitrate,5.2,mg/L,asNitrogen,,laboratory\niron,0.05,mg/L,,below,', 'en', [{ parameter: 'nitrate', value: 5.2, unit: 'mg/L', form: 'asNitrogen', method: 'laboratory' }, { parameter: 'iron', value: 0.05, unit: 'mg/L', qualifier: 'below' }], []],
+  ['', 'en', [], []],
+], (text, language, results, left) => assert.deepEqual(tables.resultsOf(text, WORDS[language], language), { results, left }));
+test('forms are those that the service knows of a parameter', () => {
+  const rows = readFileSync('src/main/resources/water/report-forms.csv', 'utf8').split('\n').filter(line => line && !line.startsWith('#')).slice(1).map(line => line.split('|'));
+  const known = {};
+  rows.forEach(([parameter, form]) => { (known[parameter] ??= []).push(form); });
+  const several = Object.fromEntries(Object.entries(known).filter(([, forms]) => forms.length > 1));
+  assert.deepEqual(Object.fromEntries(Object.entries(tables.FORMS_OF).sort()), Object.fromEntries(Object.entries(several).sort()));
+});
+test('a report says of each result what was said of the sample', () => {
+  const readings = { results: [{ parameter: 'hardness', value: 20, unit: 'gpg' }, { parameter: 'lead', value: 3, unit: 'ug/L', firstDraw: true }, { qualifier: 'equal' }], sample: { tap: 'raw', method: 'laboratory', firstDraw: false }, water: { supply: 'privateWell' } };
+  const { operation, request } = questions.requestOf('report', readings, US);
+  assert.equal(operation, 'readWaterReport');
+  assert.deepEqual(request, { results: [{ tap: 'raw', method: 'laboratory', firstDraw: false, parameter: 'hardness', value: 20, unit: 'gpg' }, { tap: 'raw', method: 'laboratory', firstDraw: true, parameter: 'lead', value: 3, unit: 'ug/L' }],
+    supply: 'privateWell', country: 'unitedStates', units: 'us' });
+  assert.equal(questions.requestOf('report', { results: [{}] }, US), null);
+});
+test('what was measured is asked, what was seen beside it, and either alone', () => {
+  const drain = { volume: { value: 5, unit: 'gal' }, seconds: [118, 121] };
+  const both = questions.requestOf('visit', { drain, saltTank: true, site: { bypass: false } }, US);
+  assert.deepEqual([both.operation, both.beside.operation], ['reduceFieldMeasurements', 'checkInstallation']);
+  assert.deepEqual(both.beside.request, { saltTank: true, site: { bypass: false }, country: 'unitedStates', units: 'us' });
+  assert.equal(questions.requestOf('visit', { drain }, US).beside, undefined);
+  assert.equal(questions.requestOf('visit', { saltTank: true }, US).operation, 'checkInstallation');
+  for (const nothing of [{ softener: { resinAgeYears: 4 } }, { waterTemperature: { value: 52, unit: 'F' } }, { site: { wasteWater: 'sewer' } }]) { assert.equal(questions.requestOf('visit', nothing, US), null); }
+  assert.deepEqual(questions.halvesOf('visit', { drain: { volume: drain.volume }, resinTank: { height: { value: 54, unit: 'in' } } }, contractOf('reduceFieldMeasurements'), contracts.fieldOf),
+    ['/resinTank/outerDiameter', '/drain/seconds', '/resinTank/freeboard']);
+});
+test('what a measurement filled in is no witness of the same measurement', () => {
+  const readings = { drain: { volume: { value: 5, unit: 'gal' }, seconds: [120] }, softener: { nameplateCapacity: { value: 48000, unit: 'gr' }, resinAgeYears: 9 } };
+  const answered = { softener: { ...readings.softener, resinVolume: { value: 1.4954, unit: 'ft3' }, uncertainty: { resinVolume: { value: 0.07, unit: 'ft3' } } } };
+  const taken = questions.withParts(readings, answered);
+  assert.deepEqual(taken.softener, answered.softener);
+  assert.deepEqual(questions.requestOf('visit', taken, US).request.softener, readings.softener);
+  const changed = { ...taken, softener: { ...taken.softener, resinAgeYears: 4 } };
+  assert.deepEqual(questions.requestOf('visit', changed, US).request.softener, { ...readings.softener, resinAgeYears: 4 });
+  assert.deepEqual(questions.requestOf('visit', questions.withParts(taken, answered), US).request.softener, readings.softener);
 });

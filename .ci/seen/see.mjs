@@ -9,6 +9,7 @@ import { effort, everywhere } from './questions.mjs';
 import { ORIGIN, PHONE, close, end, faults, open, start } from './stage.mjs';
 import { trouble } from './trouble.mjs';
 import { enlarged, keyboard } from './use.mjs';
+import { onSite } from './visit.mjs';
 
 /** Bytes that the first view and the first question may take. How soon it can be used is said and not judged: machines differ. */
 const MOST_BYTES = 150_000;
@@ -52,7 +53,7 @@ async function sizes() {
     + ` ${least('ready')} ms, the first field ${least('field')} ms after a tap, at a quarter of the speed, layout shift ${most('shift').toFixed(3)}`;
 }
 
-const PARTS = { keyboard, trouble, enlarged, effort, everywhere, numbers, looks, colours, sizes, kept };
+const PARTS = { keyboard, trouble, enlarged, effort, everywhere, onSite, numbers, looks, colours, sizes, kept };
 /** Parts to try alone, as in SEEN=looks,trouble:offline; else all. */
 const wanted = process.env.SEEN?.split(',') ?? Object.keys(PARTS);
 

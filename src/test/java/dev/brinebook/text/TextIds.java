@@ -48,8 +48,8 @@ final class TextIds {
     private static final Pattern ASKED = Pattern.compile("words\\.(\\w+)");
     private static final Map<String, String> PREFIXES = Map.of("element.js", "element.", "element-answer.js", "elementAnswer.");
     /** An id written whole, and one that is put together. */
-    private static final Pattern WRITTEN = Pattern.compile("'((?:screen|result)\\.[\\w.]+)'");
-    private static final Pattern TOGETHER = Pattern.compile("`((?:screen|result)\\.[^`]*\\$\\{[^`]*)`");
+    private static final Pattern WRITTEN = Pattern.compile("'((?:screen|result|visit)\\.[\\w.]+)'");
+    private static final Pattern TOGETHER = Pattern.compile("`((?:screen|result|visit)\\.[^`]*\\$\\{[^`]*)`");
     private static final Pattern WORD = Pattern.compile("\\w+");
 
     private TextIds() {

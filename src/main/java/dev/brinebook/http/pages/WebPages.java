@@ -36,11 +36,14 @@ public final class WebPages {
     private static final List<String> MODULES = List.of("start.js", "app.js", "book.js", "calculator.js", "case.js", "case-page.js",
             "contract.js", "country.js", "example.js", "fields.js", "front.js", "pages.js", "paste.js", "questions.js", "rounding.js",
             "texts.js", "units.js", "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "month.js", "more.js",
-            "own-readings.js", "result.js", "set-up.js", "settings.js", "uncertain.js");
+            "own-readings.js", "result.js", "set-up.js", "settings.js", "uncertain.js", "report.js", "visit.js", "visit-parts.js",
+            "paste-table.js");
     private static final List<String> STYLES = List.of("workbench.css", "result.css");
 
     /** Texts of the workbench, by the beginnings of their ids. */
     private static final Set<String> SHOWN = Set.of("screen.", "result.");
+    /** Those of the questions of a visit, which come when one of them is opened. */
+    private static final Set<String> SHOWN_AT_VISIT = Set.of("visit.", "waterParameter.");
     private static final String UNIT = "unit.";
 
     /** Where a script wants its texts. */
@@ -105,17 +108,28 @@ public final class WebPages {
     /** One module for each language, so that a page loads the language in use alone. */
     private static Map<String, Supplier<byte[]>> texts() {
         Map<String, Supplier<byte[]>> texts = new TreeMap<>();
-        Language.all().forEach(language -> texts.put("/workbench/text-" + language.tag() + ".js", new Made(() -> texts(language))));
+        Language.all().forEach(language -> {
+            texts.put("/workbench/text-" + language.tag() + ".js", new Made(() -> texts(language)));
+            texts.put("/workbench/visit-text-" + language.tag() + ".js", new Made(() -> module(shown(SHOWN_AT_VISIT, language))));
+        });
         return texts;
+    }
+
+    private static Map<String, String> shown(Set<String> beginnings, Language language) {
+        return textsOf(Language.ENGLISH.texts().keySet(), language, id -> beginnings.contains(id.substring(0, id.indexOf('.') + 1)),
+                Function.identity());
+    }
+
+    private static byte[] module(Map<String, String> words) {
+        return ("export default " + json(words) + ";\n").getBytes(StandardCharsets.UTF_8);
     }
 
     private static byte[] texts(Language language) {
         Set<String> units = Language.all().stream().flatMap(each -> each.texts().keySet().stream())
                 .filter(id -> id.startsWith(UNIT)).collect(Collectors.toSet()); // of which some have words in some languages alone
-        Map<String, String> words = textsOf(Language.ENGLISH.texts().keySet(), language,
-                id -> SHOWN.contains(id.substring(0, id.indexOf('.') + 1)), Function.identity());
+        Map<String, String> words = shown(SHOWN, language);
         units.forEach(id -> words.put(id, language.unit(id.substring(UNIT.length()))));
-        return ("export default " + json(words) + ";\n").getBytes(StandardCharsets.UTF_8);
+        return module(words);
     }
 
     /** The worker that keeps the pages, with the paths to keep and a version that changes with any of them. */

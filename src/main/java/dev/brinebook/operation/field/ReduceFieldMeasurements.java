@@ -43,9 +43,9 @@ public final class ReduceFieldMeasurements {
                     + "remaining capacity of the resin, the raw water that passes by, and the lift of the bed, each with its "
                     + "uncertainty by propagation and by simulation. It states what contradicts what, which measurement to take next, "
                     + "and gives the softener and the site to send to reviewSettings or assess. For readings of a water meter over "
-                    + "days choose readMeter.",
+                    + "days choose readMeter. With Accept text/html or application/pdf it returns a sheet to print.",
             FieldMeasurementsRequest.class, FieldMeasurementsAnswer.class, ReduceFieldMeasurements::answer, List.of(),
-            List.of("well-family", "apartment"));
+            List.of("well-family", "apartment")).answeringIn(MeasurementSheet.forms(ReduceFieldMeasurements::answer));
 
     private static final String OWN = "OWN-ASSUMPTION";
 

@@ -75,9 +75,10 @@ public final class ReadWaterReport {
                     + "and pairs that cannot both be right, names slips that would repair the report, recognises a softened sample, joins "
                     + "tests of hardness by their uncertainty, compares with public guideline values, and ranks the tests to order next "
                     + "by how likely they change the advice. Results can also be sent as text/csv. It returns the water to send to every "
-                    + "other operation. If only a hardness in another unit is wanted, use convertHardness.",
+                    + "other operation. If only a hardness in another unit is wanted, use convertHardness. With Accept text/html or "
+                    + "application/pdf it returns a sheet to print.",
             WaterReportRequest.class, WaterReportAnswer.class, ReadWaterReport::answer, List.of(),
-            List.of("well-family", "apartment")).taking(CSV);
+            List.of("well-family", "apartment")).taking(CSV).answeringIn(ReportSheet.forms(ReadWaterReport::answer));
 
     private ReadWaterReport() {
     }

@@ -158,6 +158,8 @@ function wanted(kept, ctx) {
 }
 
 const VIEWS = { assess: assessed, reviewSettings: reviewed, sizeSoftener: sized, convertHardness: classed, backtestSettings: backtested };
+/** Has an operation shown by a view that comes later than this module. */
+export function shows(operation, view) { VIEWS[operation] = view; }
 /** Where the same operation answers another question. */
 const ASKED = { setup: { assess: toSetUp }, need: { sizeSoftener: wanted } };
 

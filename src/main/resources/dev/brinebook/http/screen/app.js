@@ -10,7 +10,7 @@ import { frontPage, nameOf } from './front.js';
 import { html, render } from './lit-html.js';
 import { bookPage, brokenPage, comparePage, countryPage, reminder, waitingPage } from './pages.js';
 import { daysOf } from './paste.js';
-import { FIELDS, PATHS, QUESTIONS, QUESTION_IDS, fieldAt, firstOf, isGiven, missingOf, moreOf, requestOf } from './questions.js';
+import { FIELDS, PATHS, QUESTIONS, QUESTION_IDS, enterId, fieldAt, firstOf, halvesOf, isGiven, labelId, missingOf, moreOf, operationsOf, requestOf, withParts } from './questions.js';
 import { hourOf, numeral, shown } from './rounding.js';
 import { LOOKS, begun, languageOf, preload, remembered, root, wear, wordsOf } from './start.js';
 import { converted, factorsOf, parsed, symbol } from './units.js';
@@ -37,6 +37,7 @@ let known = null;
 let pending = Promise.resolve();
 
 let due = false;
+let rendering = false;
 
 /** The next state; several in a row are drawn once. */
 function set(part) {
@@ -52,12 +53,13 @@ const here = () => countryOf(state.case?.country ?? state.country);
 
 // ---- the answer ----
 
-const keyOf = job => JSON.stringify([job.question, job.path, job.request, job.meter ?? null, state.tag]);
+const keyOf = job => JSON.stringify([job.question, job.path, job.request, job.meter ?? null, state.tag, ...(job.beside ? [job.beside.request] : [])]);
 
-/** The answer of a job, with the request as it was sent: the days of a meter come from the service first. */
+/** The answer of a job, with the request as it was sent: the days of a meter come from the service first. A visit has two answers. */
 async function run(job, signal) {
   const request = job.meter ? { ...job.request, days: (await post(PATHS.readMeter, job.meter, state.tag, signal)).days } : job.request;
-  return { request, answer: await post(job.path, request, state.tag, signal) };
+  const [answer, installation] = await Promise.all([post(job.path, request, state.tag, signal), job.beside && post(job.beside.path, job.beside.request, state.tag, signal)]);
+  return { request, answer: installation ? { ...answer, installation } : answer };
 }
 
 const calculator = createCalculator({
@@ -95,7 +97,7 @@ function calculate() {
 function problemsOf() {
   const open = state.case;
   const contract = contracts[QUESTIONS[open.question].operation];
-  if (!contract || !parts) { return []; }
+  if (!contract || !isReady()) { return []; }
   const label = pointer => ctx.name(pointer) ?? pointer;
   const drafts = Object.entries(open.drafts).filter(([pointer, typed]) => pointer.startsWith('/') && !pointer.includes('#') && typeof typed === 'string'
     && parsed(typed, []) !== undefined && at(open.readings, pointer) === undefined && !pointer.startsWith('/household/weeklyUse/'))
@@ -103,13 +105,14 @@ function problemsOf() {
   const ranges = pointersOf(open.readings).map(([pointer, value, unit]) => {
     const rules = fieldOf(contract, pointer, open.readings);
     const range = rules && rangeIn(rules.range, unit, convert);
-    return rules && !isWithin(value, range) ? { pointer, message: text('screen.outOfRange', label(pointer), parts.rangeText(form(), range), unit ? symbol(unit) : '') } : null;
+    return rules && !isWithin(value, range) ? { pointer: FIELDS[nameAt(pointer)]?.as === 'numbers' ? FIELDS[nameAt(pointer)].pointer : pointer, message: text('screen.outOfRange', label(pointer), parts.rangeText(form(), range), unit ? symbol(unit) : '') } : null;
   }).filter(Boolean);
   const twice = open.question === 'readings' && open.readings.days?.text && !isGiven('days', open.readings)
     ? [{ pointer: '/days', message: text('screen.enter.days') }] : [];
   const clock = ['everyDays', 'weekdays'].includes(open.drafts['/softener/control#kind']) && !open.readings.softener?.control
     && QUESTIONS[open.question].assumed?.['/softener/control'] ? [{ pointer: '/softener/control', message: text('screen.enter.control') }] : [];
-  return [...drafts, ...ranges, ...twice, ...clock, ...chosenOnly(open), ...halfGoods(open)];
+  const halves = halvesOf(open.question, open.readings, contract, fieldOf).map(pointer => ({ pointer, message: text('visit.enterThis', label(pointer)) }));
+  return [...drafts, ...ranges, ...twice, ...clock, ...chosenOnly(open), ...halfGoods(open), ...halves.filter(({ pointer }) => !drafts.some(each => each.pointer === pointer))];
 }
 
 /** How the water is used was chosen, and nothing entered for it. */
@@ -133,7 +136,7 @@ const at = (part, pointer) => pointer.split('/').slice(1).reduce((inner, name) =
 
 /** Every number of the readings with its pointer and unit. */
 function pointersOf(part, pointer = '') {
-  if (pointer === '/days') { return []; }
+  if (pointer === '/days' || pointer === '/measured') { return []; }
   if (typeof part === 'number') { return [[pointer, part, null]]; }
   if (part === null || typeof part !== 'object') { return []; }
   if (typeof part.value === 'number' && typeof part.unit === 'string') { return [[pointer, part.value, part.unit]]; }
@@ -142,7 +145,7 @@ function pointersOf(part, pointer = '') {
 
 function problems() {
   const open = state.case;
-  const missing = missingOf(open.question, open.readings).map(name => ({ pointer: FIELDS[name].pointer, message: text(`screen.enter.${name}`) }));
+  const missing = missingOf(open.question, open.readings).map(name => ({ pointer: FIELDS[name].pointer, message: text(enterId(name)) }));
   const own = problemsOf();
   const fresh = own.concat(missing.filter(({ pointer }) => !own.some(each => each.pointer === pointer)));
   const order = [...firstOf(open.question), ...moreOf(open.question)].map(name => FIELDS[name].pointer);
@@ -178,7 +181,8 @@ function applied(given, changes) {
   }, given);
 }
 
-function edit(changes, what) { take(applied(state.case, changes), what); }
+/** A field that goes with its page while that is drawn speaks of a case that is no longer open; what was typed is kept already. */
+function edit(changes, what) { if (!rendering) { take(applied(state.case, changes), what); } }
 
 /** The next form of the open case, as one more step; written down before anything is sent. */
 function take(next, what, photoToo) {
@@ -450,7 +454,7 @@ const ALIASES = { '/household/dailyUse': 'dailyUse', '/household/weeklyUse': 'us
 /** The name of a field, or undefined where the question has none for it. */
 function nameAt(pointer) {
   const alias = Object.keys(ALIASES).find(each => pointer === each || pointer.startsWith(`${each}/`));
-  return alias ? ALIASES[alias] : Object.keys(FIELDS).find(each => FIELDS[each].pointer === pointer);
+  return alias ? ALIASES[alias] : Object.keys(FIELDS).find(each => FIELDS[each].pointer === pointer || (FIELDS[each].as === 'numbers' && pointer.startsWith(`${FIELDS[each].pointer}/`)));
 }
 
 /** Units of the service that are words. */
@@ -468,14 +472,16 @@ const ctx = {
   date: iso => new Intl.DateTimeFormat(state.language, { dateStyle: 'medium' }).format(new Date(iso.length === 10 ? `${iso}T12:00:00` : iso)),
   /** The label of the field at a pointer, or undefined where the open question has none. */
   name(pointer) {
+    const row = /^\/results\/(\d+)/.exec(pointer);
+    if (row) { return parts?.resultName?.(state.case?.readings.results?.[row[1]], Number(row[1]), text); }
     const name = nameAt(pointer);
-    return name && text(`screen.field.${name}`) !== `screen.field.${name}` ? text(`screen.field.${name}`) : undefined;
+    return name && text(labelId(name)) !== labelId(name) ? text(labelId(name)) : undefined;
   },
   /** What was assumed, in words. */
   value(assumption) {
     if (assumption.code !== undefined) {
       const flag = ['true', 'false'].includes(assumption.code);
-      return text(flag ? `screen.flag.${assumption.code}` : `screen.option.${assumption.code}`);
+      return [`screen.${flag ? 'flag' : 'option'}.${assumption.code}`, `visit.option.${assumption.code}`].map(id => [text(id), id]).find(([words, id]) => words !== id)?.[0] ?? assumption.code;
     }
     const { pointer, origin } = assumption;
     const unit = assumption.unit === 'm' ? here().length : assumption.unit;
@@ -508,6 +514,15 @@ const ctx = {
     const parameters = new URLSearchParams(rest).toString();
     return post(`${PATHS[operation]}${parameters ? `?${parameters}` : ''}`, request, state.tag, undefined, accept);
   },
+  /** Takes parts of an answer into the case, and goes to another of its questions. */
+  take(some, question) {
+    const roots = Object.keys(some).flatMap(name => [`/${name}/`, `/${name}#`]);
+    const drafts = Object.fromEntries(Object.entries(state.case.drafts).filter(([pointer]) => !roots.some(each => pointer.startsWith(each))));
+    take({ ...state.case, question, drafts, readings: withParts(state.case.readings, some) }, '#taken');
+    anew();
+    go(`#/case/${state.case.id}`);
+    setTimeout(() => announce('visit.taken', { words: text('screen.undo'), does: () => step(undo) }), 100); // once the page is that of the question
+  },
   notice: words => notify(words),
   redraw() { redraws += 1; draw(); },
 };
@@ -530,7 +545,7 @@ function focusField(pointer, found) {
 
 // ---- drawing ----
 
-const form = () => ({ case: state.case, contract: contracts[QUESTIONS[state.case.question].operation], country: here(), language: state.language, text, convert,
+const form = () => ({ case: state.case, contract: contracts[QUESTIONS[state.case.question].operation], contracts, country: here(), language: state.language, text, convert,
   problems: shownProblems(), set: edit, notice: words => notify(words), act: acts });
 
 /** Nothing is red while it is typed: only after Continue, or where the service refused. */
@@ -555,11 +570,11 @@ function view() {
   const shared = { text, acts };
   if (route.view === 'book') { return bookPage(state, shared); }
   if (route.view === 'country') { return countryPage(state, shared); }
-  if (route.view === 'compare') { return comparePage(state, { ...shared, compared: state.pair?.[1] && parts ? parts.compareView(state.pair[0], state.pair[1], ctx) : null }); }
+  if (route.view === 'compare') { return comparePage(state, { ...shared, compared: state.pair?.[1] && isReady() ? parts.compareView(state.pair[0], state.pair[1], ctx) : null }); }
   if (route.view === 'broken' || route.view === 'gone') { return brokenPage(state, shared); }
   if (!state.case) { return frontPage(state, { text, reminder: reminder(state, text, acts) }); }
-  if (!parts) { return waitingPage(state, shared); }
-  const ready = contracts[QUESTIONS[state.case.question].operation] !== undefined;
+  if (!isReady()) { return waitingPage(state, shared); }
+  const ready = operationsOf(state.case.question).every(each => contracts[each] !== undefined);
   const list = ready ? problems() : [];
   drawing.problems = new Map(list.map(({ pointer, message }) => [pointer, message]));
   return parts.casePage(state, { ...shared, form: ready ? form() : null, problems: list, answering: state.answering,
@@ -568,7 +583,8 @@ function view() {
 
 function draw() {
   due = false;
-  render(view(), root);
+  rendering = true;
+  try { render(view(), root); } finally { rendering = false; }
   const { route } = state;
   const title = state.case && ['ask', 'case', 'shared'].includes(route.view) ? text(`screen.question.${state.case.question}`)
     : { book: text('screen.cases'), country: text('screen.whichCountry'), compare: text('screen.compareTitle') }[route.view];
@@ -576,6 +592,7 @@ function draw() {
 }
 
 const PARTS = ['case-page', 'fields', 'result', 'compare', 'answers', 'charts', 'figures', 'fold', 'ladder', 'month', 'more', 'own-readings', 'set-up', 'settings', 'uncertain'];
+const VISIT = ['report', 'visit', 'paste-table'];
 let coming = null;
 
 /** The form and the answers of a case, asked for once. */
@@ -591,6 +608,25 @@ function styled() {
   });
 }
 
+/** Questions of a visit bring words and views of their own, which nobody else waits for. */
+let visit = null;
+const isVisit = each => Boolean(QUESTIONS[each?.question]?.visit) || VISITED.includes(each?.answer?.operation);
+const VISITED = ['readWaterReport', 'reduceFieldMeasurements', 'checkInstallation'];
+const wantsVisit = () => [state.case, ...(state.route.view === 'compare' ? state.pair ?? [] : [])].some(isVisit);
+const isReady = () => Boolean(parts && (parts.resultName || !wantsVisit()));
+
+function loadVisit() {
+  visit ??= fetchVisit().catch(fault => { visit = null; throw fault; });
+  return visit;
+}
+
+async function fetchVisit() {
+  preload(VISIT);
+  const [words] = await Promise.all([wordsOf(state.tag, true), loadParts()]);
+  Object.assign(parts, ...await Promise.all([import('./report.js'), import('./visit.js')]));
+  text = words;
+}
+
 async function fetchParts() {
   preload(PARTS);
   const [, ...modules] = await Promise.all([styled(), import('./case-page.js'), import('./fields.js'), import('./result.js'), import('./compare.js')]);
@@ -599,11 +635,11 @@ async function fetchParts() {
 
 /** What the open page needs: its parts, the units, and the rules of the question's operation. Tried again until it is there. */
 async function loadContract() {
-  const operation = state.case && QUESTIONS[state.case.question].operation;
-  if (!operation && state.route.view !== 'compare') { return; }
-  if (parts && (!operation || contracts[operation])) { return; }
+  const operations = state.case ? operationsOf(state.case.question) : [];
+  if (!operations.length && state.route.view !== 'compare') { return; }
+  if (isReady() && operations.every(each => contracts[each])) { return; }
   try {
-    await Promise.all([loadParts(), loadUnits(), operation && !contracts[operation] ? fetchContract(operation) : null]);
+    await Promise.all([loadParts(), loadUnits(), wantsVisit() ? loadVisit() : null, ...operations.map(fetchContract)]);
     state = { ...state, away: false };
     if (state.route.view !== 'compare') { calculate(); }
     draw();
@@ -707,7 +743,7 @@ function enter(part) {
 }
 
 async function speak(tag) {
-  text = await wordsOf(tag);
+  text = await wordsOf(tag, visit !== null);
   state = { ...state, tag, language: languageOf(tag) };
 }
 
@@ -715,15 +751,15 @@ async function keepPages() {
   if (!('serviceWorker' in navigator)) { return; }
   try {
     await navigator.serviceWorker.register('/service-worker.js');
-    const words = () => fetch(`/workbench/text-${state.tag}.js`);
+    const words = () => { fetch(`/workbench/text-${state.tag}.js`); fetch(`/workbench/visit-text-${state.tag}.js`); };
     if (navigator.serviceWorker.controller) { words(); } else { navigator.serviceWorker.addEventListener('controllerchange', words, { once: true }); }
   } catch { /* private windows refuse; the pages work without */ }
 }
 
 /** Somebody is about to open a question: what it needs is fetched at once. */
 function warm({ target }) {
-  const id = target.closest?.('.questions a')?.hash.split('/')[2];
-  if (id) { Promise.all([loadParts(), fetchContract(QUESTIONS[id].operation)]).catch(() => { /* it is tried again when the question is open */ }); }
+  const id = target.closest?.('.ask a')?.hash.split('/')[2];
+  if (id) { Promise.all([loadParts(), QUESTIONS[id].visit ? loadVisit() : null, ...operationsOf(id).map(fetchContract)]).catch(() => { /* it is tried again when the question is open */ }); }
 }
 
 /** What comes after the front page: the book, its cases, and the parts of the next page, while somebody reads. */

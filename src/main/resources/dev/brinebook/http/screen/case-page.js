@@ -5,23 +5,24 @@ import { countryOf } from './country.js';
 import { fieldView, idOf } from './fields.js';
 import { countryLine, top } from './front.js';
 import { html, nothing } from './lit-html.js';
-import { FIELDS, QUESTIONS, QUESTION_IDS, firstOf, moneyIsKnown } from './questions.js';
+import { FIELDS, QUESTIONS, QUESTION_IDS, firstOf, groupId, moneyIsKnown } from './questions.js';
 
-const GROUPS = ['days', 'water', 'household', 'softener', 'goods', 'money', 'cycle', 'site'];
+const GROUPS = ['days', 'report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'brineTank', 'brine', 'books', 'tank', 'drops', 'run', 'service', 'pressure', 'meter', 'plate', 'signs', 'place',
+  'water', 'household', 'softener', 'goods', 'money', 'cycle', 'site'];
 
 /** The form of a question: what is needed first, then what refines it, by groups whose fields are made when they are unfolded. */
 export function formView(form, question, { text, acts, unfolded }) {
-  const { first: usual, more: rest, needed } = QUESTIONS[question];
+  const { first: usual, more: rest, needed, visit: atVisit } = QUESTIONS[question];
   // Of some countries no usual use is known: there it is asked.
   const asks = !form.country.own && (rest.household ?? []).includes('usePerPerson');
   const first = asks ? { ...usual, household: [...usual.household, 'usePerPerson'] } : usual;
   const more = asks ? { ...rest, household: rest.household.filter(name => name !== 'usePerPerson') } : rest;
-  const group = (names, id) => html`<section class="group" aria-labelledby="g-${id}"><h2 id="g-${id}">${text(`screen.group.${id}`)}</h2>
+  const group = (names, id) => html`<section class="group" aria-labelledby="g-${id}"><h2 id="g-${id}">${text(groupId(id))}</h2>
     ${names.map(name => fieldView(name, form, undefined, !needed.includes(name)))}
     ${question === 'setup' && id === 'softener' ? html`<p class="hint">${text('screen.noSoftenerYet')} <button type="button" class="link" @click=${() => form.act.question('fits')}>${text('screen.question.fits')}</button></p>` : nothing}</section>`;
   return {
     first: html`${GROUPS.filter(id => first[id]).map(id => group(first[id], id))}`,
-    more: html`${GROUPS.filter(id => more[id]).map(id => html`<details class="fold more" id="more-${id}" .open=${unfolded.includes(id)} @toggle=${event => acts.unfold(id, event.target.open)}><summary>${text('screen.more', text(`screen.group.${id}`))} <span class="count">${given(form, more[id])}</span></summary>
+    more: html`${GROUPS.filter(id => more[id]).map(id => html`<details class="fold more" id="more-${id}" .open=${unfolded.includes(id)} @toggle=${event => acts.unfold(id, event.target.open)}><summary>${atVisit && !first[id] ? text(groupId(id)) : text('screen.more', text(groupId(id)))} <span class="count">${given(form, more[id])}</span></summary>
       ${unfolded.includes(id) ? more[id].map(name => fieldView(name, form)) : nothing}</details>`)}`,
   };
 }
@@ -62,7 +63,7 @@ function about(state, text, acts) {
 function foreignMoney({ case: open, calculation }, text, acts) {
   const country = countryOf(open.country);
   const { operation } = open.answer ?? {};
-  if (calculation.state !== 'fresh' || moneyIsKnown(open.readings, country) || operation === 'convertHardness' || operation === 'backtestSettings') { return nothing; }
+  if (calculation.state !== 'fresh' || moneyIsKnown(open.readings, country) || operation === 'convertHardness' || operation === 'backtestSettings' || QUESTIONS[open.question].visit) { return nothing; }
   return html`<p class="note">${text('screen.foreignMoney', country.pricedIn, country.money)} <button type="button" class="link" @click=${() => acts.edit('/prices/saltBag/price')}>${text('screen.enterPrices')}</button></p>`;
 }
 
@@ -90,7 +91,7 @@ export function casePage(state, { text, acts, form, problems, result, bar, answe
         <button type="button" class="link" @click=${acts.example}>${text('screen.tryExample')}</button></p>`}
       <form novalidate @submit=${event => { event.preventDefault(); acts.go(); }}><fieldset class="whole" ?disabled=${locked}>
         ${parts ? html`${parts.first}${locked ? nothing : html`<p class="go"><button type="submit" class="primary">${text('screen.continue')}</button></p>`}
-          <h2 class="refine">${text('screen.refine')}</h2>${parts.more}` : html`<p class="quiet">${text(state.away ? 'screen.formAway' : 'screen.formLoads')}</p>`}
+          <h2 class="refine">${text(open.question === 'visit' ? 'visit.otherReadings' : 'screen.refine')}</h2>${parts.more}` : html`<p class="quiet">${text(state.away ? 'screen.formAway' : 'screen.formLoads')}</p>`}
         ${locked || !parts ? nothing : about(state, text, acts)}</fieldset></form>
       ${parts ? countryLine(state, text) : nothing}
     </div>

@@ -95,7 +95,7 @@ export function fromLink(part) {
 }
 
 const isObject = value => value !== null && typeof value === 'object' && !Array.isArray(value);
-const REQUEST_PARTS = ['water', 'household', 'softener', 'retrofit', 'site', 'prices', 'preferences', 'candidates', 'days'];
+const REQUEST_PARTS = ['water', 'household', 'softener', 'retrofit', 'site', 'prices', 'preferences', 'candidates', 'days', 'results', 'drain', 'refill', 'resinTank', 'brineTank', 'books'];
 
 /**
  * A case from what was stored, sent or saved, by this page or an older one. A plain request of an operation, as the first pages saved

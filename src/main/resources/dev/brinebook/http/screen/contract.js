@@ -50,7 +50,7 @@ export function fieldOf(contract, pointer, readings = {}) {
   const kind = units ? 'quantity' : options || schema.enum ? 'choice' : schema.format === 'date' ? 'date'
     : KINDS[schema.type] ?? (schema.type === 'string' ? 'text' : 'part');
   const { minimum, maximum, exclusiveMinimum } = schema;
-  return { kind, units, options: options ?? schema.enum ?? null, unit: schema['x-unit'] ?? null, usual: schema['x-default'],
+  return { kind, units, options: options ?? schema.enum ?? null, unit: schema['x-unit'] ?? null, usual: schema['x-default'], required: schema.required,
     range: schema['x-range'] ?? (minimum === undefined && maximum === undefined && exclusiveMinimum === undefined ? null
       : { minimum, maximum, exclusiveMinimum }) };
 }

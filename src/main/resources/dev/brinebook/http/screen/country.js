@@ -4,9 +4,9 @@
  * from it. Usual units, bags and paper: common practice.
  */
 const METRIC = { units: 'metric', water: 'L', waterLarge: 'm3', mass: 'kg', dose: 'g/L', length: 'mm', resin: 'L', flow: 'L/min',
-  temperature: 'C', capacity: 'g', bag: { value: 25, unit: 'kg' }, paper: 'A4' };
+  temperature: 'C', pressure: 'bar', capacity: 'g', bag: { value: 25, unit: 'kg' }, paper: 'A4' };
 const US = { units: 'us', water: 'gal', waterLarge: 'gal', mass: 'lb', dose: 'lb/ft3', length: 'in', resin: 'ft3', flow: 'gpm',
-  temperature: 'F', capacity: 'gr', bag: { value: 40, unit: 'lb' }, paper: 'letter' };
+  temperature: 'F', pressure: 'psi', capacity: 'gr', bag: { value: 40, unit: 'lb' }, paper: 'letter' };
 
 /** Steps of a controller's hardness where the country of the contract has another degree: settings and sentences are in the reader's. */
 const MILLIGRAMS = { setting: { value: 10, unit: 'mg/L' } };

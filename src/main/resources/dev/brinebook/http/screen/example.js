@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 /** An invented household of the contract's examples, for a question that is tried first. */
 const HOUSES = { us: 'well-family', metric: 'apartment' };
-const FOR = { worth: 'assess', hard: 'reviewSettings', fits: 'sizeSoftener', need: 'sizeSoftener', setup: 'assess', readings: 'backtestSettings' };
+const FOR = { worth: 'assess', hard: 'reviewSettings', fits: 'sizeSoftener', need: 'sizeSoftener', setup: 'assess', readings: 'backtestSettings', report: 'readWaterReport', visit: 'reduceFieldMeasurements' };
 
 /** Days of a request as lines that can be pasted. */
 function lines({ firstDate, values, missing = [], unit }) {
@@ -15,9 +15,15 @@ function lines({ firstDate, values, missing = [], unit }) {
   return { text: rows.join('\n'), unit, kind: 'volume', monthFirst: false };
 }
 
+const request = async (operation, units) => (await fetch(`/examples/${operation}.${HOUSES[units]}.request.json`)).json();
+
 export async function exampleOf(question, units) {
-  const answer = await fetch(`/examples/${FOR[question]}.${HOUSES[units]}.request.json`);
-  const { units: own, seed, days, ...readings } = await answer.json();
+  const { units: own, seed, days, ...readings } = await request(FOR[question], units);
+  if (question === 'report' || question === 'visit') {
+    const { units: same, resinAgeYears, backwash, peakFlow, ...seen } = question === 'visit' ? await request('checkInstallation', units) : {};
+    const { country, ...all } = { ...seen, ...readings };
+    return all;
+  }
   if (question === 'setup') { // which has not been set yet
     const { control, saltDose, ...softener } = readings.softener;
     return { ...readings, softener };

@@ -8,7 +8,7 @@ import { at } from './case.js';
 import { fieldOf, isWithin, rangeIn } from './contract.js';
 import { html, nothing } from './lit-html.js';
 import { daysOf } from './paste.js';
-import { FIELDS, QUESTIONS } from './questions.js';
+import { FIELDS, PRICED, QUESTIONS, hintId, labelId, optionId } from './questions.js';
 import { formatOf, numeral, shown } from './rounding.js';
 import { parsed, symbol } from './units.js';
 
@@ -23,7 +23,7 @@ const weekday = (index, language, length) => new Intl.DateTimeFormat(language, {
 /** The unit that an empty field begins with: the one of the country where it has it. */
 export function usualUnit(pointer, units, country) {
   const wishes = pointer.endsWith('/resinVolume') ? [country.resin] : pointer.endsWith('/per') ? [country.waterLarge]
-    : [country.hardness, country.water, country.length, country.mass, country.dose, country.flow, country.temperature, country.capacity];
+    : [country.hardness, country.water, country.length, country.mass, country.dose, country.flow, country.temperature, country.pressure, country.capacity];
   return wishes.find(each => units.includes(each)) ?? (units.length ? units[0] : country.money);
 }
 
@@ -42,7 +42,7 @@ const described = (form, pointer, hint) => [hint ? `${idOf(pointer)}-hint` : '',
 
 const hintOf = (form, id, pointer) => (id && form.text(id) !== id ? html`<p class="hint" id="${idOf(pointer)}-hint">${form.text(id)}</p>` : nothing);
 
-const labelOf = (form, name) => form.text(`screen.field.${name}`);
+const labelOf = (form, name) => form.text(labelId(name));
 
 /** The label of a field, with its unit in words and whether it may be left out. */
 function label(form, name, pointer, unit, optional) {
@@ -151,9 +151,9 @@ function quantity(form, name, pointer, rules, spec, optional, labelled = true) {
   const per = spec.per && at(form.case.readings, spec.per);
   return html`<div class="field">
     ${labelled ? label(form, name, pointer, money ? unit : null, optional) : nothing}
-    ${hintOf(form, `screen.hint.${name}`, pointer)}
+    ${hintOf(form, hintId(name), pointer)}
     <div class="with-unit"><input id=${idOf(pointer)} .value=${text} inputmode="decimal" autocomplete="off" size=${spec.short ? 4 : 7} data-pointer=${pointer}
-      aria-label=${labelled ? nothing : labelOf(form, name)} aria-describedby=${described(form, pointer, form.text(`screen.hint.${name}`) !== `screen.hint.${name}`)}
+      aria-label=${labelled ? nothing : labelOf(form, name)} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))}
       aria-invalid=${form.problems.has(pointer) ? 'true' : nothing}
       @input=${event => typed(form, pointer, event.target.value, how)} @change=${() => settled(form, pointer, how)}>
       ${money ? html`<span class="suffix" aria-hidden="true">${unit}${per ? ` / ${numeral(per.value, form.language)} ${symbol(per.unit)}` : ''}</span>`
@@ -165,7 +165,7 @@ function quantity(form, name, pointer, rules, spec, optional, labelled = true) {
     ${below(form, pointer)}${instead(form, pointer, spec, rules, given)}${classOnly(form, pointer, spec)}</div>`;
 }
 
-const UNIT_WORDS = { days: 'days', minutes: 'minutes', years: 'years', '%': 'percent', 'percent a year': 'percentYear', 'days a year': 'daysYear' };
+const UNIT_WORDS = { s: 'seconds', days: 'days', minutes: 'minutes', years: 'years', '%': 'percent', 'percent a year': 'percentYear', 'days a year': 'daysYear' };
 const unitWord = (form, unit) => (unit === null || unit === undefined ? null : UNIT_WORDS[unit] ? form.text(`screen.unit.${UNIT_WORDS[unit]}`) : unit);
 
 /** A number without a unit to choose. */
@@ -176,9 +176,9 @@ function number(form, name, pointer, rules, spec, optional) {
   const step = by => form.set([[`/readings${pointer}`, Math.min(rules.range?.maximum ?? Infinity, Math.max(rules.range?.minimum ?? 0, (given ?? (by > 0 ? (rules.range?.minimum ?? 1) - 1 : 1)) + by))], ['draft', pointer, undefined]], pointer);
   return html`<div class="field">
     ${label(form, name, pointer, unitWord(form, rules.unit), optional)}
-    ${hintOf(form, `screen.hint.${name}`, pointer)}
+    ${hintOf(form, hintId(name), pointer)}
     <div class="with-unit"><input id=${idOf(pointer)} .value=${text} inputmode=${whole ? 'numeric' : 'decimal'} autocomplete="off" size="4" data-pointer=${pointer}
-      aria-describedby=${described(form, pointer, form.text(`screen.hint.${name}`) !== `screen.hint.${name}`)} aria-invalid=${form.problems.has(pointer) ? 'true' : nothing}
+      aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} aria-invalid=${form.problems.has(pointer) ? 'true' : nothing}
       @input=${event => typed(form, pointer, event.target.value, { whole })} @change=${() => settled(form, pointer)}>
       ${whole ? html`<button type="button" class="step" aria-label=${form.text('screen.less', labelOf(form, name))} ?disabled=${given === undefined || given <= (rules.range?.minimum ?? 0)} @click=${() => step(-1)}>−</button>
         <button type="button" class="step" aria-label=${form.text('screen.moreOf', labelOf(form, name))} ?disabled=${given >= rules.range?.maximum} @click=${() => step(1)}>+</button>` : nothing}${unknown(form, pointer, spec, given)}</div>
@@ -188,14 +188,41 @@ function number(form, name, pointer, rules, spec, optional) {
 /** One of a list; a flag is yes, no or not known. */
 function choice(form, name, pointer, rules, optional) {
   const flag = rules.kind === 'flag';
-  const options = flag ? ['true', 'false'] : rules.options;
+  const options = flag ? ['true', 'false'] : rules.options.filter(each => each !== 'unknown');
   const given = at(form.case.readings, pointer);
   const set = value => form.set([[`/readings${pointer}`, value === '' ? undefined : flag ? value === 'true' : value]], pointer);
-  const words = each => form.text(flag ? `screen.flag.${each}` : `screen.option.${each}`);
-  return html`<div class="field">${label(form, name, pointer, null, optional)}${hintOf(form, `screen.hint.${name}`, pointer)}
-    <select id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer)} @change=${event => set(event.target.value)}>
-      <option value="" ?selected=${given === undefined}>${rules.usual === undefined || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
-      ${options.map(each => html`<option value=${each} ?selected=${String(given) === each}>${words(each)}</option>`)}</select>${below(form, pointer)}</div>`;
+  const words = each => form.text(flag ? `screen.flag.${each}` : optionId(name, each));
+  return html`<div class="field">${label(form, name, pointer, null, optional)}${hintOf(form, hintId(name), pointer)}
+    <select id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} @change=${event => set(event.target.value)}>
+      <option value="" ?selected=${given === undefined}>${rules.usual === undefined || rules.usual === 'unknown' || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
+      ${options.map(each => html`<option value=${each} ?selected=${String(given) === each}>${words(each)}</option>`)}</select>${below(form, pointer)}
+    ${given === false && PRICED[pointer] && QUESTIONS[form.case.question].visit ? fieldView('priceToMeet', form, `/site/prices/${PRICED[pointer]}`) : nothing}</div>`;
+}
+
+/** A date. */
+function date(form, name, pointer) {
+  return html`<div class="field">${label(form, name, pointer, null, true)}${hintOf(form, hintId(name), pointer)}
+    <input type="date" id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} .value=${at(form.case.readings, pointer) ?? ''}
+      @change=${event => form.set([[`/readings${pointer}`, event.target.value || undefined]], pointer)}>${below(form, pointer)}</div>`;
+}
+
+/** The numbers of a text, with blanks, semicolons or commas between them; undefined where one of them is none. */
+export function numbersOf(text) {
+  const parts = text.split(/[;\s]+|,\s+|,$/).filter(Boolean).flatMap(part => ((part.match(/,/g) ?? []).length > 1 || /^\d+,\d{3}$/.test(part) ? part.split(',') : [part]));
+  const found = parts.map(part => parsed(part)?.value);
+  return parts.length && found.every(each => each !== undefined) ? found : undefined;
+}
+
+/** Several readings of one kind, as seconds of one fill after another. */
+function numbers(form, name, pointer, optional) {
+  const rules = fieldOf(form.contract, `${pointer}/0`, form.case.readings);
+  const inWords = some => (some ?? []).map(each => written(each, form.language)).join('; ');
+  const text = draftOf(form, pointer) ?? inWords(at(form.case.readings, pointer));
+  const type = next => { const found = numbersOf(next); form.set([[`/readings${pointer}`, found], ['draft', pointer, next === inWords(found) ? undefined : next]], pointer); };
+  return html`<div class="field">${label(form, name, pointer, unitWord(form, rules.unit), optional)}${hintOf(form, hintId(name), pointer)}
+    <input id=${idOf(pointer)} .value=${text} inputmode="text" autocomplete="off" size="16" data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))}
+      aria-invalid=${form.problems.has(pointer) ? 'true' : nothing} @input=${event => type(event.target.value)}
+      @change=${() => settled(form, pointer)}>${below(form, pointer)}</div>`;
 }
 
 /** Any of a list. */
@@ -352,7 +379,8 @@ function days(form, name, pointer) {
     ${below(form, pointer)}</div>`;
 }
 
-const COMPOSITES = { size, control, use, candidates, days };
+/** Fields with a form of their own; modules that come later add theirs. */
+export const COMPOSITES = { size, control, use, candidates, days };
 
 /** A field by its name; nothing where the operation's contract has no such property. */
 export function fieldView(name, form, pointer = FIELDS[name]?.pointer, optional = true) {
@@ -360,8 +388,10 @@ export function fieldView(name, form, pointer = FIELDS[name]?.pointer, optional 
   if (spec.after && at(form.case.readings, spec.after) === undefined) { return nothing; }
   if (spec.unless && at(form.case.readings, FIELDS[spec.unless].pointer) !== undefined) { return fieldView(spec.unless, form, undefined, optional); }
   if (COMPOSITES[spec.as]) { return COMPOSITES[spec.as](form, name, pointer); }
-  const rules = fieldOf(form.contract, pointer, form.case.readings);
+  if (spec.as === 'numbers') { return numbers(form, name, pointer, false); }
+  const rules = fieldOf(form.contracts[spec.of] ?? form.contract, spec.rules ?? pointer, form.case.readings);
   if (!rules) { return nothing; }
+  if (rules.kind === 'date') { return date(form, name, pointer); }
   if (spec.as === 'choices') { return choices(form, name, pointer, rules); }
   if (rules.kind === 'quantity') { return quantity(form, name, pointer, rules, spec, optional); }
   if (rules.kind === 'number' || rules.kind === 'whole') { return number(form, name, pointer, rules, spec, optional); }

@@ -6,6 +6,8 @@ import { symbol } from './units.js';
 
 /** The questions that a case can be asked, in their order. */
 const QUESTION_IDS = ['worth', 'hard', 'fits', 'need', 'setup', 'readings'];
+/** Those of who has a report or tools in hand, below the six: a customer meets the six first. */
+const VISIT_IDS = ['report', 'visit'];
 
 export const countryName = (code, language) => new Intl.DisplayNames(language, { type: 'region' }).of(code);
 export const day = (iso, language) => new Intl.DateTimeFormat(language, { dateStyle: 'medium' }).format(new Date(iso.length === 10 ? `${iso}T12:00:00` : iso));
@@ -34,10 +36,13 @@ const storage = (state, text) => (state.storage && STORAGE[state.storage] ? html
 export const foot = (state, text) => html`<footer>${countryLine(state, text)}<p>${text('screen.privacy')}</p>
   <p><a href="/docs">${text('screen.docs')}</a> · <a href="/example-shop">${text('screen.shop')}</a></p></footer>`;
 
-/** The front page: the six questions. */
+const questionList = (ids, text, name) => html`<ul class="ask ${name}">${ids.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul>`;
+
+/** The front page: the six questions, then the two of a visit. */
 export const frontPage = (state, { text, reminder = nothing }) => html`${top(state, text)}<main class="front">${reminder}
   <h1 tabindex="-1">${text('screen.whatToKnow')}</h1>
-  <nav aria-label=${text('screen.questions')}><ul class="questions">${QUESTION_IDS.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul></nav>
+  <nav aria-label=${text('screen.questions')}>${questionList(QUESTION_IDS, text, 'questions')}
+  <h2>${text('screen.forVisit')}</h2>${questionList(VISIT_IDS, text, 'at-visit')}</nav>
   ${lastCases(state, text)}</main>${foot(state, text)}`;
 
 function lastCases(state, text) {

@@ -86,6 +86,8 @@ export function guesses(kept, ctx) {
 
 /** Operations whose requests are also one of an assessment, which the sheets are made of. */
 const ASSESSED = ['assess', 'reviewSettings'];
+/** Operations with one sheet of their own. */
+const RECORDED = { readWaterReport: 'report', reduceFieldMeasurements: 'measurements' };
 const SHEETS = [['letter', 'result.letter'], ['card', 'result.card'], ['checklist', 'result.checklist']];
 
 /**
@@ -93,8 +95,9 @@ const SHEETS = [['letter', 'result.letter'], ['card', 'result.card'], ['checklis
  * place: a page made of it here would be under this page's policy, which refuses the sheet its own style.
  */
 async function saveSheet(kept, sheet, type, ctx) {
+  const own = RECORDED[kept.operation];
   try {
-    const blob = await ctx.ask('assess', kept.request, { sheet, paper: ctx.country.paper.toLowerCase(), accept: type });
+    const blob = await ctx.ask(own ? kept.operation : 'assess', kept.request, { ...(own ? {} : { sheet }), paper: ctx.country.paper.toLowerCase(), accept: type });
     const anchor = Object.assign(document.createElement('a'), { href: URL.createObjectURL(blob), download: `brinebook-${sheet}.${type === 'text/html' ? 'html' : 'pdf'}` });
     anchor.click();
     setTimeout(() => URL.revokeObjectURL(anchor.href), 10000);
@@ -103,7 +106,10 @@ async function saveSheet(kept, sheet, type, ctx) {
   }
 }
 
+const sheetsOf = (kept, wanted) => RECORDED[kept.operation] ? [[RECORDED[kept.operation], `visit.sheet.${RECORDED[kept.operation]}`]]
+  : SHEETS.filter(([sheet]) => !wanted || wanted.includes(sheet));
+
 /** The menu of sheets: all, or those that are `wanted`. */
-export const sheets = (kept, wanted, ctx) => !ASSESSED.includes(kept.operation) ? nothing : fold('result-sheets', ctx.text('result.sheets'), html`<ul class="sheets">${SHEETS.filter(([sheet]) => !wanted || wanted.includes(sheet)).map(([sheet, id]) => html`<li><span>${ctx.text(id)}</span>
+export const sheets = (kept, wanted, ctx) => !ASSESSED.includes(kept.operation) && !RECORDED[kept.operation] ? nothing : fold('result-sheets', ctx.text('result.sheets'), html`<ul class="sheets">${sheetsOf(kept, wanted).map(([sheet, id]) => html`<li><span>${ctx.text(id)}</span>
     ${[['application/pdf', 'result.asPdf'], ['text/html', 'result.asPage']].map(([type, how]) => html`<button type="button"
       aria-label=${`${ctx.text(id)}: ${ctx.text(how)}`} @click=${() => saveSheet(kept, sheet, type, ctx)}>${ctx.text(how)}</button>`)}</li>`)}</ul>`);

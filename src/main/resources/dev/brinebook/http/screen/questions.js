@@ -64,7 +64,47 @@ export const FIELDS = {
   candidates: { pointer: '/candidates', as: 'candidates' },
   saltDose: { pointer: '/saltDose' },
   days: { pointer: '/days', as: 'days' },
+  // What somebody measured of the softener may be off by so much: a measurement fills it in, and who knows better corrects it.
+  resinOff: { pointer: '/softener/uncertainty/resinVolume', after: '/softener/resinVolume' },
+  saltOff: { pointer: '/softener/uncertainty/saltPerRegeneration', after: '/softener/saltPerRegeneration' },
 };
+
+/** Fields of the two questions of a visit, whose words come when one of them is opened. `rules` is where the contract has them. */
+const atVisit = pointers => Object.fromEntries(Object.entries(pointers).map(([name, of]) => [name, { visit: true, ...(typeof of === 'string' ? { pointer: of } : of) }]));
+const bucket = (name, part) => ({ [`${name}Volume`]: `/${part}/volume`, [`${name}Seconds`]: { pointer: `/${part}/seconds`, as: 'numbers' },
+  [`${name}Weighed`]: `/${part}/weighed`, [`${name}Off`]: `/${part}/volumePlusMinus` });
+Object.assign(FIELDS, atVisit({
+  results: { pointer: '/results', as: 'results' },
+  tap: { pointer: '/sample/tap', rules: '/results/0/tap' }, method: { pointer: '/sample/method', rules: '/results/0/method' },
+  firstDraw: { pointer: '/sample/firstDraw', rules: '/results/0/firstDraw' }, sampledOn: { pointer: '/sample/sampledOn', rules: '/results/0/sampledOn' },
+  reportSupply: '/supply', atTap: '/appearance/atTap', afterStanding: '/appearance/afterStanding', slime: '/appearance/slime', naturalSodium: '/naturalSodium',
+  ...bucket('drain', 'drain'), ...bucket('refill', 'refill'), ...bucket('draw', 'brineDraw'), ...bucket('service', 'serviceFlow'),
+  refillRun: '/refillMinutes', drawLiquid: '/brineDrawLiquid',
+  meterBucket: '/meterCheck/bucket', meterFills: '/meterCheck/fills', meterCounted: '/meterCheck/counted', meterStep: '/meterCheck/displayStep',
+  outerDiameter: '/resinTank/outerDiameter', innerDiameter: '/resinTank/innerDiameter', innerHeight: '/resinTank/height', freeboard: '/resinTank/freeboard',
+  gravelDepth: '/resinTank/gravelDepth', bottom: '/resinTank/bottom',
+  brineShape: '/brineTank/shape', brineWidth: '/brineTank/width', wellWidth: '/brineTank/wellWidth', levelBefore: '/brineTank/levelBefore', levelAfter: '/brineTank/levelAfter',
+  saltForm: '/brineTank/saltForm', voidShare: '/brineTank/voidShare', voidShareOff: '/brineTank/voidSharePlusMinus',
+  degrees: '/brine/degrees', brineTemperature: '/brine/temperature',
+  rest: '/pressure/rest', flowing: '/pressure/flowing', bypassRest: '/pressure/bypassRest', bypassFlowing: '/pressure/bypassFlowing',
+  rawDrops: '/hardness/raw', outletDrops: '/hardness/outlet', tapDrops: '/hardness/tap', dropSize: '/hardness/dropSize',
+  runVolume: '/run/volume', runStep: '/run/testStep', saltUsed: '/books/salt', regenerations: '/books/regenerations', bagUsed: '/books/bag', waterTemperature: '/waterTemperature',
+  saltTank: { pointer: '/saltTank', of: 'checkInstallation' }, drainLine: { pointer: '/drainLine', of: 'checkInstallation' },
+  softerOutlet: { pointer: '/softerOutlet', of: 'checkInstallation' }, valveComesOff: { pointer: '/valveComesOff', of: 'checkInstallation' },
+  brineTankAndLine: '/site/brineTankAndLine', drainLineFlow: '/site/drainFlow', valveBore: '/site/valveBore', surgeProtection: '/site/surgeProtection',
+}));
+/** Prices of meeting a condition of the site, asked where it is not met. */
+export const PRICED = { '/site/brineTankAndLine': 'brineTankAndLine', '/site/drain': 'drain', '/site/placeForMeter': 'placeForMeter', '/site/powerWithinReach': 'powerWithinReach',
+  '/site/surgeProtection': 'surgeProtection', '/site/bypass': 'bypass', '/site/resinGood': 'resin' };
+
+/** The ids of the words of a field, by what they are for. */
+export const labelId = name => (FIELDS[name]?.visit ? `visit.field.${name}` : `screen.field.${name}`);
+export const hintId = name => (FIELDS[name]?.visit ? `visit.hint.${name}` : `screen.hint.${name}`);
+export const optionId = (name, option) => (FIELDS[name]?.visit ? `visit.option.${option}` : `screen.option.${option}`);
+export const enterId = name => (FIELDS[name]?.visit ? `visit.enter.${name}` : `screen.enter.${name}`);
+/** Groups whose words come with the questions of a visit. */
+const VISIT_GROUPS = ['report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'service', 'meter', 'tank', 'brineTank', 'brine', 'pressure', 'drops', 'run', 'books', 'plate', 'signs', 'place'];
+export const groupId = id => (VISIT_GROUPS.includes(id) ? `visit.group.${id}` : `screen.group.${id}`);
 
 const waterFor = country => (country.units === 'us' ? { value: 1000, unit: 'gal' } : { value: 1, unit: 'm3' });
 
@@ -78,13 +118,13 @@ export const QUESTIONS = {
   worth: { operation: 'assess', parts: ['water', 'household', 'softener', 'retrofit', 'site', 'prices', 'preferences'],
     first: { water: ['hardness'], household: ['people'], softener: ['size', 'control', 'saltPerRegeneration'], money: ['cost'] },
     needed: ['hardness', 'people', 'size', 'control'],
-    more: { water: ['iron', ...WATER], household: ['use', ...HOUSEHOLD], softener: ['salt', 'resinAgeYears', 'brineDirection', 'brineTankCapacity'],
+    more: { water: ['iron', ...WATER], household: ['use', ...HOUSEHOLD], softener: ['salt', 'resinAgeYears', 'brineDirection', 'brineTankCapacity', 'resinOff', 'saltOff'],
       money: ['rebate', 'horizonYears', 'replacement', ...PRICES, 'growthPercentPerYear', 'discountPercentPerYear'],
       cycle: RINSES, site: ['wasteWater', 'drain', 'powerWithinReach', 'placeForMeter', 'bypass', 'resinGood'] } },
   hard: { operation: 'reviewSettings', parts: ['water', 'household', 'softener', 'retrofit', 'site', 'prices', 'preferences'],
     first: { water: ['hardness', 'iron'], household: ['people'], softener: ['size', 'control', 'saltPerRegeneration'] },
     needed: ['hardness', 'people', 'size', 'control'],
-    more: { household: ['use', ...HOUSEHOLD], cycle: RINSES, water: WATER, softener: ['salt', 'resinAgeYears', 'brineDirection', 'brineTankCapacity'],
+    more: { household: ['use', ...HOUSEHOLD], cycle: RINSES, water: WATER, softener: ['salt', 'resinAgeYears', 'brineDirection', 'brineTankCapacity', 'resinOff', 'saltOff'],
       money: ['cost', ...PRICES], site: ['wasteWater'] } },
   fits: { operation: 'sizeSoftener', parts: ['water', 'household', 'candidates', 'salt', 'saltDose', 'prices', 'preferences'],
     first: { water: ['hardness', 'iron'], household: ['people', 'bathrooms'] },
@@ -105,6 +145,22 @@ export const QUESTIONS = {
     first: { days: ['days'], water: ['hardness'], household: ['people'], softener: ['size', 'control', 'saltPerRegeneration'] },
     needed: ['days', 'hardness', 'people', 'size', 'control'],
     more: { water: ['iron', ...WATER], household: HOUSEHOLD, softener: ['salt', 'resinAgeYears', 'brineDirection'] } },
+  report: { operation: 'readWaterReport', parts: ['results', 'sample', 'appearance', 'naturalSodium', 'supply'], visit: true,
+    first: { report: ['results'], sample: ['tap', 'firstDraw', 'method', 'sampledOn'] },
+    needed: ['results'],
+    more: { look: ['reportSupply', 'atTap', 'afterStanding', 'slime', 'naturalSodium'] } },
+  visit: { operation: 'reduceFieldMeasurements', besides: 'checkInstallation', visit: true,
+    parts: ['drain', 'refill', 'refillMinutes', 'brineDraw', 'brineDrawLiquid', 'serviceFlow', 'meterCheck', 'resinTank', 'brineTank', 'brine', 'pressure', 'hardness', 'run', 'books', 'waterTemperature'],
+    signs: ['saltTank', 'drainLine', 'softerOutlet', 'valveComesOff'],
+    first: { drainFlow: ['drainVolume', 'drainSeconds'] },
+    needed: ['drainVolume'],
+    more: { drainFlow: ['drainWeighed', 'drainOff'], refill: ['refillVolume', 'refillSeconds', 'refillRun', 'refillWeighed', 'refillOff'], draw: ['drawVolume', 'drawSeconds', 'drawLiquid', 'drawWeighed', 'drawOff'],
+      brineTank: ['brineWidth', 'levelBefore', 'levelAfter', 'brineShape', 'wellWidth', 'saltForm', 'voidShare', 'voidShareOff'], brine: ['degrees', 'brineTemperature'],
+      books: ['saltUsed', 'regenerations', 'bagUsed'], tank: ['outerDiameter', 'innerDiameter', 'innerHeight', 'freeboard', 'gravelDepth', 'bottom'],
+      drops: ['rawDrops', 'outletDrops', 'tapDrops', 'dropSize'], run: ['runVolume', 'runStep'], service: ['serviceVolume', 'serviceSeconds', 'serviceWeighed', 'serviceOff', 'waterTemperature'],
+      pressure: ['rest', 'flowing', 'bypassRest', 'bypassFlowing'], meter: ['meterBucket', 'meterFills', 'meterCounted', 'meterStep'],
+      plate: ['size', 'resinAgeYears', 'salt', 'saltPerRegeneration', 'control'], signs: ['saltTank', 'drainLine', 'softerOutlet', 'valveComesOff'],
+      place: ['brineTankAndLine', 'drain', 'drainLineFlow', 'valveBore', 'placeForMeter', 'powerWithinReach', 'surgeProtection', 'bypass', 'resinGood', 'wasteWater'] } },
 };
 
 export const QUESTION_IDS = Object.keys(QUESTIONS);
@@ -113,6 +169,7 @@ export const QUESTION_IDS = Object.keys(QUESTIONS);
 export const PATHS = { assess: '/v1/assessment', reviewSettings: '/v1/settings-review', sizeSoftener: '/v1/softener-sizing', backtestSettings: '/v1/backtest',
   convertHardness: '/v1/hardness-conversion', readMeter: '/v1/meter-readings', scheduleRegeneration: '/v1/regeneration-schedule',
   compareAlternatives: '/v1/alternatives', chartResinCapacity: '/v1/resin-capacity', chooseReserve: '/v1/reserve-choice', designCycle: '/v1/regeneration-cycle',
+  readWaterReport: '/v1/water-report', reduceFieldMeasurements: '/v1/field-measurements', checkInstallation: '/v1/installation-check',
   compareCases: '/v1/comparison', blendHardness: '/v1/hardness-blending', estimatePayback: '/v1/retrofit-payback' };
 
 /** The field of a question that a pointer of its request belongs to, with its name; undefined where it has none. */
@@ -126,10 +183,39 @@ export function fieldAt(pointer, question) {
 /** Whether a field has what an answer needs of it. */
 export function isGiven(name, readings) {
   const { pointer, instead = [] } = FIELDS[name];
+  if (name === 'results') { return rowsOf(readings).length > 0; }
+  if (name === 'drainVolume') { return isMeasured(readings) || isSeen(readings); }
   if (name === 'control') { return controlGiven(readings); }
   if (name === 'days') { return daysOf(readings.days)?.ready === true; }
   if (name === 'size' && at(readings, '/softener/tankHeight') && !at(readings, '/softener/tankDiameter')) { return false; }
   return [pointer, ...instead].some(each => at(readings, each) !== undefined);
+}
+
+/** The operations whose contracts a question's fields are in. */
+export const operationsOf = question => [QUESTIONS[question].operation, QUESTIONS[question].besides].filter(Boolean);
+
+/** Whether anything was measured at the softener; the temperature of the water alone measures nothing of it. */
+const isMeasured = readings => QUESTIONS.visit.parts.some(name => typeof readings[name] === 'object' && name !== 'waterTemperature');
+/** Whether anything was seen of the installation, which the way of the waste water is not. */
+const isSeen = readings => QUESTIONS.visit.signs.some(name => readings[name] !== undefined) || Object.keys(readings.site ?? {}).some(name => !['wasteWater', 'prices'].includes(name));
+
+/** The rows of a report that something was entered in. */
+const isBegun = row => row?.parameter !== undefined || row?.value !== undefined;
+const rowsOf = readings => (readings.results ?? []).filter(isBegun);
+/** Qualifiers that stand for a number. */
+const WITHOUT_NUMBER = ['notDetected', 'present', 'absent', 'invalid'];
+
+/** What lacks in rows and readings that were begun: pointers of the fields to fill, none for what is whole. */
+export function halvesOf(question, readings, contract, fieldOf) {
+  if (question === 'report') {
+    return (readings.results ?? []).flatMap((row, index) => !isBegun(row) ? [] : [...(row.parameter ? [] : [`/results/${index}/parameter`]),
+      ...(row.value === undefined && !WITHOUT_NUMBER.includes(row.qualifier) ? [`/results/${index}/value`] : [])]);
+  }
+  if (question !== 'visit') { return []; }
+  const tank = readings.resinTank && !readings.resinTank.outerDiameter && !readings.resinTank.innerDiameter ? ['/resinTank/outerDiameter'] : [];
+  return [...tank, ...QUESTIONS.visit.parts.filter(name => typeof readings[name] === 'object')
+    .flatMap(name => (fieldOf(contract, `/${name}`, readings)?.required ?? []).filter(each => readings[name][each] === undefined).map(each => `/${name}/${each}`)),
+    ...(readings.run && !readings.hardness ? ['/hardness/raw'] : [])];
 }
 
 function controlGiven(readings) {
@@ -174,13 +260,18 @@ function withoutMoney(request) {
   const { prices, retrofit, ...rest } = request;
   const { growthPercentPerYear, discountPercentPerYear } = prices ?? {};
   const rates = Object.fromEntries(Object.entries({ growthPercentPerYear, discountPercentPerYear }).filter(([, value]) => value !== undefined));
+  const { prices: ofSite, ...seen } = rest.site ?? {};
+  if (ofSite) { rest.site = seen; }
   const candidates = rest.candidates?.map(({ price, ...each }) => each);
   return { ...rest, ...(Object.keys(rates).length ? { prices: rates } : {}), ...(candidates ? { candidates } : {}) };
 }
 
-/** Half a request is none: prices without their amounts, a rebate without a cost, an improvement without its kind. */
+/** Half a request is none: prices without their amounts, a rebate without a cost, an improvement without its kind, an uncertainty of nothing. */
 function complete(request) {
   let whole = request;
+  const { resinVolume, saltPerRegeneration, saltDose, uncertainty } = whole.softener ?? {};
+  if (uncertainty?.resinVolume && !resinVolume) { whole = put(whole, '/softener/uncertainty/resinVolume', undefined); }
+  if (uncertainty?.saltPerRegeneration && !saltPerRegeneration && !saltDose) { whole = put(whole, '/softener/uncertainty/saltPerRegeneration', undefined); }
   if (whole.retrofit && !whole.retrofit.cost) { whole = put(whole, '/retrofit', undefined); }
   for (const name of ['water', 'sewer']) {
     if (whole.prices?.[name] && !(whole.prices[name].price && whole.prices[name].per)) { whole = put(whole, `/prices/${name}`, undefined); }
@@ -200,6 +291,7 @@ function complete(request) {
 export function requestOf(question, readings, country) {
   const { operation, parts, alone } = QUESTIONS[question];
   if (missingOf(question, readings).length > 0) { return null; }
+  if (QUESTIONS[question].visit) { return question === 'report' ? reportOf(readings, country) : visitOf(readings, country); }
   if (alone && !isGiven('people', readings)) {
     return { operation: alone, path: PATHS[alone], request: { hardness: readings.water.hardness } };
   }
@@ -210,4 +302,43 @@ export function requestOf(question, readings, country) {
   const request = moneyIsKnown(full, country) ? full : withoutMoney(full);
   const series = question === 'readings' ? daysOf(readings.days).series : undefined;
   return { operation, path: PATHS[operation], request: series ? { ...request, days: series } : request };
+}
+
+const job = (operation, request) => ({ operation, path: PATHS[operation], request });
+const taken = (names, from) => Object.fromEntries(names.filter(name => from[name] !== undefined).map(name => [name, from[name]]));
+
+/** The request of a report: what was said of the whole sample is said of each of its results, unless one says otherwise. */
+function reportOf(readings, country) {
+  const rest = taken(['supply', 'appearance', 'naturalSodium'], { supply: readings.water?.supply, ...readings });
+  return job('readWaterReport', { results: rowsOf(readings).map(row => ({ ...readings.sample, ...row })), ...rest, country: country.home, units: country.units });
+}
+
+/** A part of a case without what a measurement filled in: it is no witness beside itself. What was changed since is kept. */
+function unmeasured(name, readings) {
+  const now = readings[name] ?? {};
+  const after = readings.measured?.after[name];
+  if (!after) { return readings[name]; }
+  const before = Object.entries(readings.measured.before[name] ?? {}).filter(([key]) => key in now || !(key in after));
+  const own = Object.entries(now).filter(([key, value]) => JSON.stringify(value) !== JSON.stringify(after[key]));
+  const part = Object.fromEntries([...before, ...own]);
+  return Object.keys(part).length ? part : undefined;
+}
+
+/** The request of a visit: of what was measured, and beside it of what was seen; of that alone where nothing was measured. */
+function visitOf(readings, country) {
+  const [softener, site] = ['softener', 'site'].map(name => unmeasured(name, readings));
+  const home = { country: country.home, units: country.units };
+  const seen = { ...taken(QUESTIONS.visit.signs, readings), ...(site ? { site } : {}), ...(softener?.resinAgeYears === undefined ? {} : { resinAgeYears: softener.resinAgeYears }),
+    ...(readings.household?.peakFlow ? { peakFlow: readings.household.peakFlow } : {}), ...home };
+  const checked = isSeen(readings) ? job('checkInstallation', seen) : undefined;
+  if (!isMeasured(readings)) { return checked; }
+  return { ...job('reduceFieldMeasurements', { ...taken(QUESTIONS.visit.parts, readings), ...(softener ? { softener } : {}), ...(site ? { site } : {}), ...home }), ...(checked ? { beside: checked } : {}) };
+}
+
+/** A case after an answer's parts were taken into it, with what stood there before where it was measured. */
+export function withParts(readings, parts) {
+  const names = Object.keys(parts);
+  const measured = names.includes('softener') || names.includes('site') ? { measured: { after: taken(names, parts),
+    before: Object.fromEntries(['softener', 'site'].map(name => [name, unmeasured(name, readings)]).filter(([, part]) => part)) } } : {};
+  return { ...readings, ...parts, ...measured };
 }

@@ -35,6 +35,7 @@ function verdict(view, fit, stale, ctx) {
     ${rest ? html`<p>${rest}</p>` : nothing}
     ${view.sure ? html`<p class="quiet">${view.sure}</p>` : nothing}
     ${unfit(fit, ctx)}
+    ${stale ? nothing : view.does ?? nothing}
     ${stale || !action ? nothing : html`<p><button type="button" class="primary" @click=${goTo(action[0])}>${ctx.text(action[1])}</button></p>`}
   </div>`;
 }
@@ -49,10 +50,11 @@ const goTo = id => () => {
 
 const shownAtOnce = (view, kept, stale, ctx) => html`
   ${verdict(view, kept.answer.fit, stale, ctx)}
+  ${view.cautionsFirst ? cautions(kept.answer.cautions ?? [], ctx) : nothing}
   ${view.steps ?? nothing}
   ${view.settings ?? nothing}
   ${view.after ?? nothing}
-  ${cautions(kept.answer.cautions ?? [], ctx)}
+  ${view.cautionsFirst ? nothing : cautions(kept.answer.cautions ?? [], ctx)}
   ${view.change === false ? nothing : wouldChange(kept.answer.verdict?.wouldChange ?? [], ctx)}
   ${view.charts ?? nothing}
   ${reasons(kept, view.why ?? [], ctx)}

@@ -3,14 +3,14 @@
 const PATHS = [/* paths */];
 const PAGES = 'brinebook-/* version */';
 const RULES = 'brinebook-rules';
-const OPERATIONS = ['assess', 'reviewSettings', 'sizeSoftener', 'backtestSettings'];
+const OPERATIONS = ['assess', 'reviewSettings', 'sizeSoftener', 'backtestSettings', 'readWaterReport', 'reduceFieldMeasurements', 'checkInstallation'];
 const AT_ONCE = ['/v1/units', ...OPERATIONS.map(each => `/openapi/${each}.json`), '/examples/assess.well-family.request.json', '/examples/assess.apartment.request.json'];
 
 self.addEventListener('install', event => {
   event.waitUntil((async () => {
     // Words of other languages come when they are first used.
     const pages = await caches.open(PAGES);
-    await pages.addAll(PATHS.filter(path => !path.includes('/text-')).map(path => new Request(path, { cache: 'no-cache' })));
+    await pages.addAll(PATHS.filter(path => !path.includes('text-')).map(path => new Request(path, { cache: 'no-cache' })));
     const rules = await caches.open(RULES);
     await rules.addAll(AT_ONCE);
   })());

@@ -30,9 +30,10 @@ const tag = remembered.get('language') ?? tagOf(asked);
 /** What the page begins with. */
 export const begun = { tag, language: languageOf(tag), country: remembered.get('country') ?? likelyCountry(asked), look: remembered.get('look') ?? 'system' };
 
-/** The words of a language, which the page then has. */
-export async function wordsOf(chosen) {
-  const texts = (await import(`./text-${chosen}.js`)).default;
+/** The words of a language, which the page then has; with those of a visit where `visit`. */
+export async function wordsOf(chosen, visit = false) {
+  const files = [`./text-${chosen}.js`, ...(visit ? [`./visit-text-${chosen}.js`] : [])];
+  const texts = Object.assign({}, ...(await Promise.all(files.map(each => import(each)))).map(each => each.default));
   nameUnits(texts);
   document.documentElement.lang = chosen;
   return textOf(texts, languageOf(chosen));

@@ -107,7 +107,7 @@ class WebPagesTest {
                 .extract().asString();
         assertFalse(worker.contains("/* paths */") || worker.contains("/* version */"), worker);
         for (String path : List.of("/", "/workbench/app.js", "/workbench/lit-html.js", "/workbench/text-es-MX.js",
-                "/workbench/result.css")) {
+                "/workbench/result.css", "/workbench/report.js", "/workbench/visit-text-de.js")) {
             assertTrue(worker.contains('"' + path + '"'), path);
         }
     }
@@ -118,6 +118,16 @@ class WebPagesTest {
     void eachLanguageIsAModule(String tag) {
         Served.given().get("/workbench/text-" + tag + ".js").then().statusCode(200).contentType(startsWith("text/javascript"))
                 .body(startsWith("export default {"), containsString("\"screen.whatToKnow\":"), not(containsString("\"element.")));
+    }
+
+    /** The words of a visit come apart: nobody else waits for them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "es", "fr", "es-419", "es-MX"})
+    void theWordsOfAVisitAreAModuleOfTheirOwn(String tag) {
+        Served.given().get("/workbench/visit-text-" + tag + ".js").then().statusCode(200).contentType(startsWith("text/javascript"))
+                .body(startsWith("export default {"), containsString("\"visit.orderNext\":"), containsString("\"waterParameter.iron\":"),
+                        not(containsString("\"screen.")));
+        Served.given().get("/workbench/text-" + tag + ".js").then().body(not(containsString("\"visit.")));
     }
 
     private static int packed(byte[] content) throws IOException {
