@@ -8,6 +8,7 @@ import dev.brinebook.http.server.BrinebookServer;
 import dev.brinebook.http.trace.RequestTraces;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
+import dev.brinebook.operation.commissioning.PlanCommissioning;
 import dev.brinebook.operation.comparison.CompareCases;
 import dev.brinebook.operation.cycle.DesignCycle;
 import dev.brinebook.operation.field.CheckInstallation;
@@ -47,7 +48,7 @@ public final class Main {
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
-            CheckInstallation.OPERATION, Assess.OPERATION);
+            CheckInstallation.OPERATION, PlanCommissioning.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),

@@ -55,7 +55,8 @@ class ArchitectureTest {
             docs
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
-            operation.household operation.water operation.comparison operation.field
+            operation.household operation.water operation.comparison operation.field \
+            operation.commissioning
             sheet
             answer.verdict answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
@@ -67,6 +68,7 @@ class ArchitectureTest {
             assessment
             verdict
             payback
+            commissioning
             field
             softener
             regeneration
