@@ -117,21 +117,39 @@ public record FirstRegeneration(Softener softener, Cycle cycle, double celsius, 
     /**
      * Chloride above that of raw water in the last water of the rinse, mg/L.
      *
-     * <pre>c = c_d exp(−(V − ε V_R) / V_F),  at most c_d</pre>
+     * <pre>0 where V ≥ V_F + ε V_R,  else c_d</pre>
      *
-     * <p>c_d chloride of the diluted brine, mg/L; V slow and fast rinse, L; ε V_R voids of the resin, L; V_F room above it, L.
-     * Validity: an estimate: the room above the bed mixes whole, the bed not at all.
+     * <p>c_d chloride of the diluted brine; V slow and fast rinse, L; V_F room above the resin, L; ε V_R voids of the resin, L.
+     * Validity: water above brine displaces it without mixing, as it is lighter.
      * Source: [OWN-ASSUMPTION]; the balance is by definition.
-     * Deviation: none.
+     * Deviation: what mixes is left to the band.
      */
     public double rinseChlorideMgPerL() {
         ResinBed bed = softener.bed();
-        double room = 1000 * bed.areaSquareMetres() * softener.tankHeightMetres() - bed.resinLitres();
+        if (rinseLitres() >= roomLitres() + bed.bead().voidShare() * bed.resinLitres()) {
+            return 0;
+        }
         double share = cycle.brine().dilutedSaltShare();
-        double brine = share * Brine.weakDensityKilogramsPerCubicMetre(softener.salt(), share) * 1000
+        return share * Brine.weakDensityKilogramsPerCubicMetre(softener.salt(), share) * 1000
                 * AtomicWeights.CHLORINE / softener.salt().molarMassGramsPerMole();
-        double beyond = rinseLitres() - bed.bead().voidShare() * bed.resinLitres();
-        return beyond <= 0 ? brine : room <= 0 ? 0 : brine * StrictMath.exp(-beyond / room);
+    }
+
+    /**
+     * Further rinse until what is left of the brine is at a limit, L.
+     *
+     * <pre>V = V_F ln(c / c_l)</pre>
+     *
+     * <p>V_F room above the resin, L; c what was read, c_l limit, both above raw water, in one unit.
+     * Validity: c above c_l; what is left has mixed with all the water above the resin.
+     * Source: [OWN-ASSUMPTION].
+     * Deviation: none.
+     */
+    public double moreRinseLitres(double read, double limit) {
+        return roomLitres() * StrictMath.log(read / Guard.positive(limit, "limit"));
+    }
+
+    private double roomLitres() {
+        return Math.max(0, 1000 * softener.bed().areaSquareMetres() * softener.tankHeightMetres() - softener.bed().resinLitres());
     }
 
     /** Water of both rinses, L. */

@@ -4,11 +4,13 @@ package dev.brinebook.operation.commissioning;
 import dev.brinebook.answer.cycle.CycleTable;
 import dev.brinebook.answer.softener.ControllerSetting;
 import dev.brinebook.api.AnswerParts;
+import dev.brinebook.api.Basis;
 import dev.brinebook.api.BasisAnswer;
 import dev.brinebook.api.CautionAnswer;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.quantity.FlowQuantity;
 import dev.brinebook.commissioning.CommissioningCheck;
 import dev.brinebook.commissioning.CommissioningStage;
 import dev.brinebook.commissioning.LaterCheck;
@@ -26,6 +28,8 @@ public record CommissioningAnswer(
         @Property("Its brine.") CommissioningBrine brine,
         @Property(value = "The checks, in order, with their bands and readings.", eachOf = CommissioningCheck.class)
         List<CommissioningCheckLine> checks,
+        @Basis(formula = "formula.commissioning.testFlow", source = "UFC-3-230-02")
+        @Property("Service flow at which the loss of pressure is read.") FlowQuantity pressureTestFlow,
         @Property(value = "What the readings come to.", optional = "when readings is not given") ReadingTally readings,
         @Property("What the controller then does in this household.") ExpectedWeeks expected,
         @Property(value = "What to look at later.", eachOf = LaterCheck.class) List<LaterCheckLine> later,

@@ -10,6 +10,7 @@ import dev.brinebook.commissioning.ReadingOutcome;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
+import java.util.Optional;
 
 @SchemaDescription("A check: how it is read, what sound equipment shows, and what was read.")
 public record CommissioningCheckLine(
@@ -64,10 +65,11 @@ public record CommissioningCheckLine(
                 check.low().orElse(null), null, null, null, null, null);
     }
 
-    /** The same with what was read, null for a yes or no, and what that comes to. */
-    CommissioningCheckLine read(Double base, ReadingOutcome to) {
+    /** The same with what was read, null for a yes or no, what that comes to, and a remedy in numbers where there is one. */
+    CommissioningCheckLine read(Double base, ReadingOutcome to, Optional<Message> remedy) {
         return new CommissioningCheckLine(check, name, how, unit, expected, passFrom, passTo, failBelow, failAbove, readingUncertainty,
-                flowsGiven, whenLow, whenHigh, base == null ? null : number(base, unit), to.verdict(), to, reason(to));
+                flowsGiven, whenLow, whenHigh, base == null ? null : number(base, unit), to.verdict(), to,
+                remedy.map(more -> Message.sentences(reason(to), more)).orElseGet(() -> reason(to)));
     }
 
     private Message reason(ReadingOutcome to) {

@@ -27,6 +27,7 @@ import dev.brinebook.model.Model;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.regeneration.Cycle;
+import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
@@ -83,7 +84,8 @@ public final class PlanCommissioning {
         return new CommissioningAnswer(explanation.behindStops(summary(lines, settings.cycle(), checks, tally)), lines,
                 Arrays.stream(CommissioningStage.values()).map(stage -> CommissioningStageLine.of(stage, bands,
                         settings.cycle().totalMinutes())).toList(), CycleTable.of(settings.cycle(), units),
-                CommissioningBrine.of(bands.regeneration(), bands, bleach, units), checks, tally,
+                CommissioningBrine.of(bands.regeneration(), bands, bleach, units), checks,
+                units.flow(bands.regeneration().testLitresPerMinute()), tally,
                 ExpectedWeeks.of(settings.setup(), given.duty(), units),
                 Arrays.stream(LaterCheck.values()).map(check -> LaterCheckLine.of(check, first)).toList(), explanation.cautions(),
                 explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
@@ -127,14 +129,24 @@ public final class PlanCommissioning {
             AnswerUnits units, Explanation explanation) {
         if (check.kind() == Kind.YES_NO) {
             CommissioningCheckLine line = CommissioningCheckLine.ofYesNo(check);
-            return reading == null ? line : line.read(null, reading.yes() ? ReadingOutcome.CONFIRMED : ReadingOutcome.DENIED);
+            return reading == null ? line : line.read(null, reading.yes() ? ReadingOutcome.CONFIRMED : ReadingOutcome.DENIED,
+                    Optional.empty());
         }
         OptionalDouble halfWidth = reading == null ? OptionalDouble.empty() : reading.halfWidth();
         PassBand band = bands.band(check, halfWidth);
         double u = bands.readingUncertainty(check, halfWidth);
         boolean known = bands.regeneration().isKnown(check);
         CommissioningCheckLine line = CommissioningCheckLine.of(check, band, u, known, ReadingUnit.of(check.kind(), units, explanation));
-        return reading == null ? line : line.read(reading.inBase(), band.outcome(reading.inBase(), u, known));
+        return reading == null ? line : line.read(reading.inBase(), band.outcome(reading.inBase(), u, known),
+                moreRinse(check, reading.inBase(), band, bands.regeneration()));
+    }
+
+    /** How much longer to rinse, where brine is left and there is a step for it. */
+    private static Optional<Message> moreRinse(CommissioningCheck check, double read, PassBand band, FirstRegeneration regeneration) {
+        boolean left = (check == CommissioningCheck.RINSE_CHLORIDE || check == CommissioningCheck.RINSE_CONDUCTIVITY)
+                && read > band.highFail();
+        return !left ? Optional.empty() : regeneration.step(CycleStep.Kind.FAST_RINSE).map(rinse -> Message.of("commissioning.moreRinse",
+                Text.whole(Math.ceil(regeneration.moreRinseLitres(read, band.highPass()) / rinse.flowLitresPerMinute()))));
     }
 
     private static Message summary(List<CommissioningSettingLine> settings, Cycle cycle, List<CommissioningCheckLine> checks,
