@@ -25,6 +25,7 @@ import dev.brinebook.operation.resin.ComputeBedHydraulics;
 import dev.brinebook.operation.softener.BlendHardness;
 import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SizeSoftener;
+import dev.brinebook.operation.upkeep.PlanUpkeep;
 import dev.brinebook.operation.water.CompensateHardness;
 import dev.brinebook.operation.water.ConvertHardness;
 import dev.brinebook.operation.water.ReadWaterReport;
@@ -48,7 +49,7 @@ public final class Main {
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
-            CheckInstallation.OPERATION, PlanCommissioning.OPERATION, Assess.OPERATION);
+            CheckInstallation.OPERATION, PlanCommissioning.OPERATION, PlanUpkeep.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),
