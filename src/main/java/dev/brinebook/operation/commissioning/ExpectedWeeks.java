@@ -18,7 +18,8 @@ import java.util.OptionalDouble;
 
 @SchemaDescription("What the controller then does in this household.")
 public record ExpectedWeeks(
-        @Property(value = "In one sentence.", example = "\"About every 4 days\"") Message summary,
+        @Property(value = "In one sentence.", example = "\"7 regenerations in the first 28 days.\"") Message summary,
+        @Property(value = "First of these days.", example = "\"2026-01-01\"") LocalDate from,
         @Basis(formula = "formula.common.of365ExpectedRegenerationsYear", source = "FELLER")
         @Property(value = "Mean days between regenerations.", optional = "when it never regenerates", unit = "days", example = "4.1")
         BigDecimal intervalDays,
@@ -37,7 +38,7 @@ public record ExpectedWeeks(
         LocalDate end = duty.days().firstDate().plusDays(DAYS);
         List<LocalDate> dates = setup.onDays(duty).events().stream().map(RegenerationEvent::date).filter(date -> date.isBefore(end))
                 .distinct().toList();
-        return new ExpectedWeeks(Message.of("commissioning.expectedWeeks", dates.size(), DAYS), interval.isPresent() ? Rounding.answer(interval.getAsDouble()) : null,
+        return new ExpectedWeeks(Message.of("commissioning.expectedWeeks", dates.size(), DAYS), duty.days().firstDate(), interval.isPresent() ? Rounding.answer(interval.getAsDouble()) : null,
                 PolicyTotals.of(year.totals(), units), dates);
     }
 }

@@ -56,7 +56,7 @@ public final class PlanCommissioning {
                     + "outlet and tap, meter, pressure. With readings it states pass, fail or measure again, why, and what to look at. "
                     + "For readings without a plan choose reduceFieldMeasurements. To find the settings choose assess.",
             CommissioningRequest.class, CommissioningAnswer.class, PlanCommissioning::answer, List.of(),
-            List.of("well-family", "apartment"));
+            List.of("well-family", "apartment")).answeringIn(CommissioningSheet.forms());
 
     private static final String OWN = "OWN-ASSUMPTION";
     private static final double MINUTES_PER_HOUR = 60;
@@ -64,7 +64,7 @@ public final class PlanCommissioning {
     private PlanCommissioning() {
     }
 
-    private static CommissioningAnswer answer(CommissioningRequest request, Model model) {
+    static CommissioningAnswer answer(CommissioningRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = HomeCountry.explanation(units, request.household().country());
         SoftenerCase given = SoftenerCase.of(request, model, explanation);

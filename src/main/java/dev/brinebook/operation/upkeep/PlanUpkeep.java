@@ -19,6 +19,8 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.request.softener.ResinState;
 import dev.brinebook.request.softener.ResolvedSoftener;
 import dev.brinebook.request.softener.SoftenerCase;
+import dev.brinebook.sheet.Sheet;
+import dev.brinebook.sheet.Typesetter;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.MaintenanceTask;
 import dev.brinebook.text.Language;
@@ -26,6 +28,7 @@ import dev.brinebook.text.Message;
 import dev.brinebook.upkeep.UpkeepConditions;
 import dev.brinebook.upkeep.UpkeepItem;
 import dev.brinebook.upkeep.UpkeepTask;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,7 +51,12 @@ public final class PlanUpkeep {
                     + "calendar file. For dates of regenerations and salt purchases choose scheduleRegeneration.",
             UpkeepRequest.class, UpkeepAnswer.class, (request, model) -> planned(request, model).answer(), List.of(),
             List.of("well-family", "apartment")).answeringIn(List.of(AnswerForm.text(CalendarText.MEDIA_TYPE, CALENDAR, "ics",
-                    "well-family", PlanUpkeep::calendar)));
+                    "well-family", PlanUpkeep::calendar),
+                    new AnswerForm<>("text/html", "A sheet to print for the customer. Its numbers are those of the JSON answer, rounded "
+                            + "for its reader.", "html", "apartment", Sheet.POLICY, List.of(),
+                            (request, model, as) -> sheet(request, model, as).getBytes(StandardCharsets.UTF_8)),
+                    new AnswerForm<>("application/pdf", "The sheet of text/html as a tagged document with an embedded font.", "pdf",
+                            "apartment", null, List.of(), (request, model, as) -> Typesetter.pdf(sheet(request, model, as)))));
 
     private static final String OWN = "OWN-ASSUMPTION";
 
@@ -135,6 +143,11 @@ public final class PlanUpkeep {
         events.sort(Comparator.comparing(CalendarText.Event::date));
         return CalendarText.of(new CalendarText.Head("-//Brinebook//Upkeep plan " + model.version() + "//EN",
                 Message.of("upkeep.title").in(language), description(planned.answer()).in(language), planned.answer().from()), events);
+    }
+
+    private static String sheet(UpkeepRequest request, Model model, Rendering as) {
+        return UpkeepSheet.xhtml(planned(request, model).answer(), HomeCountry.units(request.units(), request.household().country()),
+                model.version(), as.language());
     }
 
     private static Message description(UpkeepAnswer answer) {
