@@ -191,7 +191,7 @@ public final class PlanCommissioning {
                 .byDefault(OWN));
         explanation.assume(Resolved.of("pressureTestVelocity", units.surfaceFlow(FirstRegeneration.TEST_METRES_PER_HOUR))
                 .byDefault("UFC-3-230-02"));
-        explanation.assume(Resolved.of("failFactor", PassBand.ASSUMED_FAIL_FACTOR, "standard uncertainties").byDefault(OWN));
+        explanation.assume(Resolved.of("failFactor", PassBand.ASSUMED_FAIL_FACTOR, null).byDefault(OWN));
         explanation.assume(Resolved.of("meterCheckWater", units.volume(CommissioningBands.ASSUMED_METER_CHECK_LITRES)).byDefault(OWN));
     }
 
