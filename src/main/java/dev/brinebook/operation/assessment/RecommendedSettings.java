@@ -15,7 +15,6 @@ import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
-import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DesignConditions;

@@ -17,7 +17,7 @@ import dev.brinebook.field.SaltDissolving;
 import dev.brinebook.quantity.Rounding;
 import java.math.BigDecimal;
 
-@SchemaDescription("The brine of the first regeneration: its salt, the wait until it is saturated, and the bleach that sanitises the resin.")
+@SchemaDescription("The brine of the first regeneration: its salt, the wait until it is saturated, and bleach to sanitise the resin.")
 public record CommissioningBrine(
         @Basis(formula = "formula.commissioning.saltOfRefill", source = "SALT-INSTITUTE")
         @Property("Salt that the refill dissolves.") MassQuantity salt,

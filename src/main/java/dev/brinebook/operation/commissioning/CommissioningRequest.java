@@ -35,7 +35,8 @@ public record CommissioningRequest(
         @Property("The settings to enter.") CommissioningSettingsRequest settings,
         @Property(value = "The brine tank.", fallback = "unknown: the fall of its level has no band") CommissioningTankRequest brineTank,
         @Property(value = "Hardness of one drop of the test that is used on site.", min = CommissioningRequest.MIN_DROP_MG_PER_L,
-                max = CommissioningRequest.MAX_DROP_MG_PER_L, unit = "mg/L", byDefault = CommissioningRequest.USUAL_DROP_GRAINS, defaultUnit = "gpg")
+                max = CommissioningRequest.MAX_DROP_MG_PER_L, unit = "mg/L", byDefault = CommissioningRequest.USUAL_DROP_GRAINS,
+                defaultUnit = "gpg")
         HardnessQuantity dropSize,
         @Property(value = "Strength of the bleach at hand.", min = ResinSanitising.MIN_PERCENT, max = ResinSanitising.MAX_PERCENT,
                 unit = "%", byDefault = ResinSanitising.USUAL_PERCENT, example = "5.25") BigDecimal bleachPercent,

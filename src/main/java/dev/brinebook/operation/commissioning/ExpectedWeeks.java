@@ -38,7 +38,7 @@ public record ExpectedWeeks(
         LocalDate end = duty.days().firstDate().plusDays(DAYS);
         List<LocalDate> dates = setup.onDays(duty).events().stream().map(RegenerationEvent::date).filter(date -> date.isBefore(end))
                 .distinct().toList();
-        return new ExpectedWeeks(Message.of("commissioning.expectedWeeks", dates.size(), DAYS), duty.days().firstDate(), interval.isPresent() ? Rounding.answer(interval.getAsDouble()) : null,
-                PolicyTotals.of(year.totals(), units), dates);
+        return new ExpectedWeeks(Message.of("commissioning.expectedWeeks", dates.size(), DAYS), duty.days().firstDate(),
+                interval.isPresent() ? Rounding.answer(interval.getAsDouble()) : null, PolicyTotals.of(year.totals(), units), dates);
     }
 }

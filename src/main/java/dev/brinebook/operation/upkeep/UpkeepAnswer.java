@@ -25,7 +25,8 @@ public record UpkeepAnswer(
         @Property(value = "Iron and manganese that a litre of resin is fed in a year, in grams.", min = 0, unit = "g/L", example = "4.1")
         BigDecimal metalsPerYear,
         @Basis(formula = "formula.upkeep.capacityLeft", source = "UFC-3-240-13FN")
-        @Property(value = "Capacity left of that of new resin.", min = 0, max = 100, unit = "%", example = "92") BigDecimal capacityLeftPercent,
+        @Property(value = "Capacity left of that of new resin.", min = 0, max = 100, unit = "%", example = "92")
+        BigDecimal capacityLeftPercent,
         @Property("Cautions to show.") List<CautionAnswer> cautions,
         @Property(value = "Values that were assumed.", optional = AnswerParts.NOT_STANDARD) List<Resolved> assumptions,
         @Property(value = "Formula and source of each number.", optional = AnswerParts.NOT_STANDARD) List<BasisAnswer> basis,

@@ -43,7 +43,8 @@ record UpkeepSheet(Map<String, PlanWords> say, PlanHead head, Message descriptio
     static String xhtml(UpkeepAnswer answer, AnswerUnits units, String modelVersion, Language language) {
         List<UpkeepLine> lines = answer.tasks();
         return Sheet.xhtml("upkeep", units == AnswerUnits.METRIC ? PageSize.A4 : PageSize.LETTER, new UpkeepSheet(PlanWords.all(),
-                PlanHead.of(answer.from(), modelVersion), answer.summary(), lines.stream().map(line -> task(lines.indexOf(line), line)).toList(),
+                PlanHead.of(answer.from(), modelVersion), answer.summary(),
+                lines.stream().map(line -> task(lines.indexOf(line), line)).toList(),
                 answer.cautions().stream().filter(one -> one.inFront()).map(one -> one.message()).toList()), language);
     }
 
