@@ -8,6 +8,7 @@ import dev.brinebook.http.server.BrinebookServer;
 import dev.brinebook.http.trace.RequestTraces;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
+import dev.brinebook.operation.commissioning.PlanCommissioning;
 import dev.brinebook.operation.comparison.CompareCases;
 import dev.brinebook.operation.cycle.DesignCycle;
 import dev.brinebook.operation.field.CheckInstallation;
@@ -26,6 +27,7 @@ import dev.brinebook.operation.savings.VerifySavings;
 import dev.brinebook.operation.softener.BlendHardness;
 import dev.brinebook.operation.softener.ReviewSettings;
 import dev.brinebook.operation.softener.SizeSoftener;
+import dev.brinebook.operation.upkeep.PlanUpkeep;
 import dev.brinebook.operation.water.CompensateHardness;
 import dev.brinebook.operation.water.ConvertHardness;
 import dev.brinebook.operation.water.ReadWaterReport;
@@ -49,7 +51,8 @@ public final class Main {
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
-            CheckInstallation.OPERATION, VerifySavings.OPERATION, VerifyFleetSavings.OPERATION, Assess.OPERATION);
+            CheckInstallation.OPERATION, PlanCommissioning.OPERATION, VerifySavings.OPERATION, VerifyFleetSavings.OPERATION,
+            PlanUpkeep.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),

@@ -66,7 +66,7 @@ public record MaintenanceTask(LocalDate date, Kind kind) {
             add(due, Kind.BACTERIA_TEST, first, water.bacteriaTested() ? DAYS_BETWEEN_BACTERIA_TESTS : 0,
                     DAYS_BETWEEN_BACTERIA_TESTS, days);
         }
-        boolean fouls = WaterCautions.of(water).stream().anyMatch(FOULS::contains);
+        boolean fouls = fouls(water);
         add(due, fouls ? Kind.SERVICE_WITH_RESIN_CLEANER : Kind.SERVICE, first, ASSUMED_DAYS_BETWEEN_SERVICES,
                 ASSUMED_DAYS_BETWEEN_SERVICES, days);
         double between = daysBetweenCleanings(water.ironAndManganeseMgPerL(), bedVolumesPerDay);
@@ -80,6 +80,11 @@ public record MaintenanceTask(LocalDate date, Kind kind) {
         return List.copyOf(due);
     }
 
+    /** Whether the iron or manganese of a water fouls resin, so that it has to be cleaned. */
+    public static boolean fouls(WaterAnalysis water) {
+        return WaterCautions.of(water).stream().anyMatch(FOULS::contains);
+    }
+
     /**
      * Days after which a litre of resin was fed as much iron and manganese as between two cleanings.
      *
@@ -89,7 +94,7 @@ public record MaintenanceTask(LocalDate date, Kind kind) {
      * Validity: any; without iron or use there is no end of it.
      * Source: none at hand for m, see there; the balance is by definition.
      */
-    static double daysBetweenCleanings(double ironAndManganeseMgPerL, double bedVolumesPerDay) {
+    public static double daysBetweenCleanings(double ironAndManganeseMgPerL, double bedVolumesPerDay) {
         return Math.max(ASSUMED_FEWEST_DAYS_BETWEEN_CLEANINGS, 1000 * ASSUMED_METALS_BETWEEN_CLEANINGS_GRAMS_PER_LITRE
                 / (ironAndManganeseMgPerL * Guard.notNegative(bedVolumesPerDay, "bedVolumesPerDay")));
     }

@@ -71,6 +71,12 @@ public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
                 .orElseGet(() -> Text.of(volume(reserveLitres)));
     }
 
+    /** Minutes of a refill to a tenth; a controller that takes the salt by minutes gets the steps that the salt was chosen in. */
+    public BigDecimal refillMinutes(double minutes) {
+        return Rounding.answer(duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill
+                ? refill.stepMinutes() * Math.round(minutes / refill.stepMinutes()) : Math.round(minutes * 10) / 10.0);
+    }
+
     /** A salt dose as it is set: as a dose, as salt of a regeneration, or as minutes of refill. */
     public Message saltInWords(double gramsPerLitre, Softener softener) {
         if (duty.controller().saltStep() instanceof SaltStep.Mass mass) {

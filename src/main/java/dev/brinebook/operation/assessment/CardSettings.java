@@ -2,6 +2,7 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleStepLine;
+import dev.brinebook.answer.softener.ControllerSetting;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.VolumeQuantity;

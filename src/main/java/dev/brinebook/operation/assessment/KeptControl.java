@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.operation.assessment;
 
+import dev.brinebook.answer.softener.ControllerSetting;
 import dev.brinebook.answer.softener.SettingFinding;
 import dev.brinebook.api.Text;
 import dev.brinebook.request.softener.StepMinutesRequest;

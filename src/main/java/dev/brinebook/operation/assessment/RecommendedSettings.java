@@ -15,13 +15,11 @@ import dev.brinebook.api.quantity.HardnessQuantity;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.SaltDoseQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
-import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeterSettings;
-import dev.brinebook.softener.SaltStep;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterCautions;
 import java.math.BigDecimal;
@@ -114,13 +112,7 @@ public record RecommendedSettings(
         return new RecommendedSettings(hardness, capacity, meter, set.volume(reserveLitres),
                 set.reservePercent(reserveLitres, settings.meterLitres()).orElse(null), set.reserveDays(reserveLitres).orElse(null),
                 dose, set.salt(option.dosed().saltGrams()), settings.overrideDays(), MeterSettings.REGENERATION_HOUR,
-                refillMinutes(refill.minutes(), duty), List.copyOf(reasons));
-    }
-
-    /** To a tenth of a minute; a controller that takes the salt by minutes gets the steps that the salt was chosen in. */
-    static BigDecimal refillMinutes(double minutes, DesignConditions duty) {
-        return Rounding.answer(duty.controller().saltStep() instanceof SaltStep.RefillMinutes refill
-                ? refill.stepMinutes() * Math.round(minutes / refill.stepMinutes()) : Math.round(minutes * 10) / 10.0);
+                set.refillMinutes(refill.minutes()), List.copyOf(reasons));
     }
 
     private static void add(List<SettingReason> reasons, Explanation explanation, String setting, Message reason,

@@ -3,6 +3,7 @@ package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleTable;
 import dev.brinebook.answer.cycle.RefillSetting;
+import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.MassQuantity;
 import dev.brinebook.api.quantity.VolumeQuantity;
@@ -50,7 +51,7 @@ record SheetCycle(CycleTable table, RefillSetting refill, BigDecimal refillMinut
         Cycle cycle = kept.cycle(duty.water().temperatureCelsius());
         CycleStep refill = cycle.step(CycleStep.Kind.REFILL);
         return Optional.of(new SheetCycle(CycleTable.of(cycle, units), RefillSetting.of(refill, kept.softener().salt(),
-                duty.water().temperatureCelsius(), units), RecommendedSettings.refillMinutes(refill.minutes(), duty),
+                duty.water().temperatureCelsius(), units), new ControllerQuantities(duty, units).refillMinutes(refill.minutes()),
                 units.mass(kept.softener().saltGrams(kept.saltDoseGramsPerLitre()) / 1000), resin(kept, units), false));
     }
 

@@ -124,7 +124,7 @@ public record SoftenerCase(DesignConditions duty, DosedSoftener found, Model mod
     }
 
     /** Minutes of each step that is set. */
-    static Map<Kind, Double> minutes(StepMinutesRequest set) {
+    public static Map<Kind, Double> minutes(StepMinutesRequest set) {
         Map<Kind, Double> minutes = new EnumMap<>(Kind.class);
         if (set != null) {
             put(minutes, Kind.BACKWASH, set.backwash());

@@ -165,7 +165,7 @@ public record SoftenerRequest(
         return saltOrDefault().fromSodiumChloride(COMMON_DOSE_GRAMS_PER_LITRE);
     }
 
-    Salt saltOrDefault() {
+    public Salt saltOrDefault() {
         return salt == null ? DEFAULT_SALT : salt;
     }
 

@@ -67,7 +67,7 @@ public enum Ion {
     }
 
     /** Conductivity at 25 °C in infinite dilution, µS/cm per meq/L. */
-    double conductivityPerMeq() {
+    public double conductivityPerMeq() {
         return conductivity;
     }
 

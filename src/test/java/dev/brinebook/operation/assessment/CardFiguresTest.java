@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.brinebook.answer.cycle.CycleStepLine;
+import dev.brinebook.answer.softener.ControllerSetting;
 import dev.brinebook.answer.verdict.RungAnswer;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.regeneration;
+package dev.brinebook.calendar;
 
 /** Content lines no longer than RFC 5545, section 3.1, asks: counted in octets of UTF-8, and never cut inside a letter. */
 final class FoldedText {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.regeneration;
+package dev.brinebook.calendar;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
