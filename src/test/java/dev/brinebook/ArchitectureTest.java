@@ -55,10 +55,11 @@ class ArchitectureTest {
             docs
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
-            operation.household operation.water operation.comparison operation.field
+            operation.household operation.water operation.comparison operation.field operation.complaint
             sheet
             answer.verdict answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
+            request.field
             request.softener
             request.prices
             request.household request.water
@@ -67,6 +68,7 @@ class ArchitectureTest {
             assessment
             verdict
             payback
+            complaint
             field
             softener
             regeneration
