@@ -9,6 +9,7 @@ import dev.brinebook.http.trace.RequestTraces;
 import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
 import dev.brinebook.operation.comparison.CompareCases;
+import dev.brinebook.operation.complaint.DiagnoseComplaint;
 import dev.brinebook.operation.cycle.DesignCycle;
 import dev.brinebook.operation.field.CheckInstallation;
 import dev.brinebook.operation.field.ReduceFieldMeasurements;
@@ -46,7 +47,7 @@ public final class Main {
             SizeSoftener.OPERATION, BlendHardness.OPERATION, ScheduleRegeneration.OPERATION, ChooseReserve.OPERATION, DesignCycle.OPERATION,
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
-            ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
+            ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION, DiagnoseComplaint.OPERATION,
             CheckInstallation.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */

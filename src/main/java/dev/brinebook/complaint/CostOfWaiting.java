@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a cause takes in a year while it is left, more than the same softener without it.
@@ -27,9 +28,17 @@ public record CostOfWaiting(double saltKilograms, double waterLitres, double har
     private static final double LEAST_SHARE = 0.01;
     private static final double MINUTES_PER_YEAR = 60.0 * 24 * Days.PER_YEAR;
 
-    /** Of a cause, with the numbers that were measured in place of typical ones. */
-    public static CostOfWaiting of(Cause cause, Collection<Observation> observations, ExistingSoftener found, DesignConditions duty) {
+    /**
+     * Of a cause, with the numbers that were measured in place of typical ones.
+     *
+     * @param drainLitresPerMinute what runs to the drain in service, if it was measured
+     */
+    public static CostOfWaiting of(Cause cause, Collection<Observation> observations, OptionalDouble drainLitresPerMinute,
+            ExistingSoftener found, DesignConditions duty) {
         Map<Factor, Double> factors = factors(cause, observations);
+        if (factors.get(Factor.DRAIN) > 0 && drainLitresPerMinute.isPresent()) {
+            factors.put(Factor.DRAIN, drainLitresPerMinute.getAsDouble());
+        }
         Regeneration sound = found.setup().regeneration(duty.water().temperatureCelsius());
         Policy right = right(cause, found, duty, sound);
         YearlyTotals without = duty.year(right, sound);
