@@ -9,6 +9,8 @@ public enum Cause implements Localizable {
     CROSS_CONNECTION,
     /** Raw water reaches the tap past the softener. */
     BYPASS_LEAK,
+    /** Hot water is fed from before the softener. */
+    HOT_SIDE_HARD,
     /** None, a bridge, or mush. */
     NO_SALT,
     /** Injector or its screen. */
@@ -37,7 +39,7 @@ public enum Cause implements Localizable {
 
     /** What to do about it, and how that is proved. */
     public enum Fix implements Localizable {
-        CROSS_CONNECTION, BYPASS_LEAK, NO_SALT, INJECTOR_PLUGGED, AIR_LEAK, DRAIN_RESTRICTED, REFILL_TOO_MUCH, SALT_DOSE_LOW,
+        CROSS_CONNECTION, BYPASS_LEAK, HOT_SIDE_HARD, NO_SALT, INJECTOR_PLUGGED, AIR_LEAK, DRAIN_RESTRICTED, REFILL_TOO_MUCH, SALT_DOSE_LOW,
         HARDNESS_SET_LOW, HARDNESS_SET_HIGH, RESERVE_SMALL, METER_NOT_COUNTING, CLOCK_LOST, SEAL_WORN, STUCK_IN_STEP,
         DISTRIBUTOR_BROKEN, RESIN_FOULED, RESIN_OXIDISED, RESIN_LOST, SEDIMENT, RINSE_SHORT, USE_RISEN, HARDNESS_RISEN, HOUSE_LEAK,
         HEATER, BACTERIA, SOFT_FEEL, OTHER;

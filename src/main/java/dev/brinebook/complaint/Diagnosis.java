@@ -81,8 +81,10 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
      * @param observed what was seen; empty where the proof is still missing
      * @param deviation how far the number lies outside of the prediction, in standard uncertainties; of a look 0
      * @param met whether it agrees
+     * @param decides whether the cause is refused where it does not: a number, or its proof
      */
-    public record Balance(Sign sign, double low, double high, Optional<Observation> observed, double deviation, boolean met) {
+    public record Balance(Sign sign, double low, double high, Optional<Observation> observed, double deviation, boolean met,
+            boolean decides) {
     }
 
     public Diagnosis {
@@ -108,7 +110,7 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
 
     /** Whether raw water reaches the tap. */
     public static boolean letsRawWaterPass(Cause cause) {
-        return cause == Cause.BYPASS_LEAK || cause == Cause.SEAL_WORN || cause == Cause.DISTRIBUTOR_BROKEN;
+        return cause == Cause.BYPASS_LEAK || cause == Cause.HOT_SIDE_HARD || cause == Cause.SEAL_WORN || cause == Cause.DISTRIBUTOR_BROKEN;
     }
 
     /** The cause that is most likely. */
@@ -118,7 +120,7 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
 
     private static Verdict verdict(Cause top, Belief belief, List<Observation> observations) {
         List<Balance> balances = balances(top, observations);
-        if (top == Cause.OTHER || balances.stream().anyMatch(balance -> balance.observed.isPresent() && !balance.met)) {
+        if (top == Cause.OTHER || balances.stream().anyMatch(balance -> balance.decides && balance.observed.isPresent() && !balance.met)) {
             return Verdict.UNEXPLAINED;
         }
         boolean proved = balances.stream().noneMatch(balance -> balance.observed.isEmpty());
@@ -142,7 +144,7 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
         return all;
     }
 
-    /** What a cause predicts of everything that was measured, and its proof, first. */
+    /** What a cause predicts of its proof, of every number, and of the looks that it is named for or that contradict it; the proof first. */
     public static List<Balance> balances(Cause cause, Collection<Observation> observations) {
         Optional<Sign> proof = CauseTable.of(cause).proof();
         return Arrays.stream(Sign.values()).sorted(Comparator.comparing(sign -> !proof.equals(Optional.of(sign))))
@@ -157,11 +159,13 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
         }
         if (sign.isLook()) {
             double yes = SignTable.look(sign, cause, true);
-            boolean met = !proof || told.isEmpty() || told.get().yes() == yes > 1 / 2.0;
-            return Optional.of(new Balance(sign, yes, yes, told, 0, met));
+            boolean met = told.isEmpty() || SignTable.look(sign, cause, told.get().yes()) >= 1 / 2.0;
+            return proof || !met || SignTable.isNamed(sign, cause) ? Optional.of(new Balance(sign, yes, yes, told, 0, met, proof))
+                    : Optional.empty();
         }
         Prediction prediction = SignTable.prediction(sign, cause);
         double deviation = told.isEmpty() ? 0 : prediction.distance(told.get().value()) / told.get().uncertainty();
-        return Optional.of(new Balance(sign, prediction.low(), prediction.high(), told, deviation, deviation <= CONTRADICTS));
+        return Optional.of(new Balance(sign, prediction.low(), prediction.high(), told, deviation, deviation <= CONTRADICTS,
+                true));
     }
 }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.complaint;
 
+import dev.brinebook.text.ListedOnce;
 import dev.brinebook.text.Localizable;
 
 /** What can be seen or measured of a fault. The constant's name is the stable code on the wire. */
+@ListedOnce("What can be seen or measured of a fault.")
 public enum Sign implements Localizable {
     SALT_LEVEL_UNCHANGED, SALT_BRIDGE, CONTROLLER_RIGHT, DISPLAY_COUNTS, BYPASS_NOT_SHUT, DRAIN_RUNS_IN_SERVICE, AIR_BUBBLES,
     SUCTION_WITHOUT_DRAIN_HOSE, LEVEL_RISES_IN_SERVICE, ACID_TURNS_YELLOW, BED_LOW, BEADS_IN_SCREEN, AIR_GAP_MISSING, RAW_THE_SAME,
@@ -18,7 +20,7 @@ public enum Sign implements Localizable {
     OUTLET_SHARE,
     /** Raw hardness over that of the water test. */
     RAW_CHANGE,
-    /** Hardness that hot water has more than cold, over that of raw water. */
+    /** Hardness that hot water has more than cold, over that which raw water has more. */
     HOT_SHARE,
     /** Days from a regeneration until it runs hard, over those that the capacity should last. */
     SOFT_DAYS,

@@ -6,7 +6,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** What each cause lets one expect of each sign. Source: [CP-SOFTENER-FAULTS]. */
 final class SignTable {
@@ -17,6 +19,7 @@ final class SignTable {
     private static final double CLOSEST_ENDS = 0.5;
     private static final int MOST_OUTCOMES = 8;
 
+    private static final Map<Sign, Set<Cause>> NAMED = new EnumMap<>(Sign.class);
     private static final Map<Sign, Map<Cause, Double>> LOOKS = looks();
     private static final Map<Sign, Double> USUAL = new EnumMap<>(Sign.class);
     private static final Map<Sign, Map<Cause, Prediction>> NUMBERS = numbers();
@@ -30,6 +33,11 @@ final class SignTable {
     static double look(Sign sign, Cause cause, boolean yes) {
         double probability = LOOKS.get(sign).get(cause);
         return yes ? probability : 1 - probability;
+    }
+
+    /** Whether a look has a probability of its own under a cause. */
+    static boolean isNamed(Sign sign, Cause cause) {
+        return NAMED.get(sign).contains(cause);
     }
 
     static Prediction prediction(Sign sign, Cause cause) {
@@ -71,6 +79,7 @@ final class SignTable {
             Map<Cause, Double> of = new EnumMap<>(Cause.class);
             named(row[2], row[1]).forEach((cause, text) -> of.put(cause, Double.parseDouble(text)));
             looks.put(sign(row[0]), of);
+            NAMED.put(sign(row[0]), Arrays.stream(row[2].split(" ")).map(cell -> cause(cell.split("=")[0])).collect(Collectors.toSet()));
         }
         return looks;
     }

@@ -9,6 +9,7 @@ import dev.brinebook.complaint.Observation;
 import dev.brinebook.complaint.Sign;
 import dev.brinebook.field.FieldQuantity;
 import dev.brinebook.field.FieldResults;
+import dev.brinebook.field.RawWaterShare;
 import dev.brinebook.field.ReadingCode;
 import dev.brinebook.measurement.Measured;
 import dev.brinebook.measurement.Reading;
@@ -75,8 +76,10 @@ final class ComplaintSigns {
         if (request.hotHardness() != null) {
             Reading raw = readings.get(ReadingCode.RAW_HARDNESS);
             Reading tap = readings.get(ReadingCode.TAP_HARDNESS);
-            put(Sign.HOT_SHARE, (request.hotHardness().inBase() - tap.value()) / raw.value(),
-                    Math.sqrt(2) * tap.standardUncertainty() / raw.value());
+            if (RawWaterShare.isKnown(raw.value(), tap.value(), raw.standardUncertainty(), tap.standardUncertainty())) {
+                put(Sign.HOT_SHARE, RawWaterShare.of(raw.value(), tap.value(), request.hotHardness().inBase()),
+                        Math.sqrt(2) * tap.standardUncertainty() / (raw.value() - tap.value()));
+            }
         }
         own.assumptions().stream().filter(assumed -> !assumed.place().equals(TEMPERATURE)).forEach(explanation::assume);
     }

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.operation.complaint;
+
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
+import io.restassured.response.ValidatableResponse;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DiagnoseComplaintTest {
+
+    private static final String METER = "\"kind\": \"meteredDelayed\", \"reserve\": {\"rule\": \"volume\", \"volume\": {\"value\": %s, "
+            + "\"unit\": \"gal\"}}";
+    private static final String SETTINGS = ", \"hardnessSetting\": {\"value\": %s, \"unit\": \"gpg\"}, \"capacitySetting\": {\"value\": "
+            + "24000, \"unit\": \"gr\"}";
+
+    /** A complaint about 1 ft³ at 8 lb that serves 200 gal a day. */
+    private static String complaint(String symptoms, String found, double hardnessGpg, String resin, String salt, String control) {
+        String day = "{\"value\": 200, \"unit\": \"gal\"}";
+        return """
+                {"symptoms": [%s], %s"water": {"hardness": {"value": %s, "unit": "gpg"}, "temperature": {"value": 10, "unit": "C"}},
+                 "household": {"weeklyUse": [%s]}, "units": "us",
+                 "softener": {%s, "saltPerRegeneration": {"value": %s, "unit": "lb"}, "control": {%s}}}""".formatted(symptoms, found,
+                hardnessGpg, String.join(", ", java.util.Collections.nCopies(7, day)), resin, salt, control);
+    }
+
+    private static String usual(String symptoms, String found) {
+        return complaint(symptoms, found, 20, "\"resinVolume\": {\"value\": 1, \"unit\": \"ft3\"}", "8", METER.formatted(350));
+    }
+
+    private static String bucket(String name, String gallons, String seconds) {
+        return "\"%s\": {\"volume\": {\"value\": %s, \"unit\": \"gal\"}, \"seconds\": [%s], \"weighed\": true}, ".formatted(name, gallons,
+                seconds);
+    }
+
+    private static String drops(String raw, String outlet, String tap) {
+        return "\"hardness\": {\"raw\": {\"value\": %s, \"unit\": \"gpg\"}, \"outlet\": {\"value\": %s, \"unit\": \"gpg\"}, \"tap\": "
+                .formatted(raw, outlet) + "{\"value\": %s, \"unit\": \"gpg\"}}, ".formatted(tap);
+    }
+
+    /**
+     * Twelve constructed cases: what was found, the causes that may come first, the balance that decides, and its number by hand.
+     * 4.5/19.5; 24,000/15; 8 degrees; 0.25 gal in 750 s; 480 lb/60; 15.8/50; 700 gal × 20; 900 − 30; gamma of 150 over 200 at CV 0.45;
+     * 11/19; 12 psi over 4.1 of the clean bed.
+     */
+    static Stream<Arguments> constructed() {
+        String run = "\"run\": {\"volume\": {\"value\": 712.5, \"unit\": \"gal\"}, \"testStep\": {\"value\": 25, \"unit\": \"gal\"}}, ";
+        String gauge = "\"pressure\": {\"rest\": {\"value\": 60, \"unit\": \"psi\"}, \"flowing\": {\"value\": 40, \"unit\": \"psi\"}, "
+                + "\"bypassFlowing\": {\"value\": 52, \"unit\": \"psi\"}}, ";
+        return Stream.of(
+                Arguments.of("1", usual("\"hardAlways\"", drops("20", "0.5", "5")), List.of("bypassLeak"), "rawShare", 100 * 4.5 / 19.5, 0.01),
+                Arguments.of("2", complaint("\"hardAtTimes\"", "\"softDays\": 4.8, ", 25, "\"resinVolume\": {\"value\": 1, \"unit\": "
+                        + "\"ft3\"}", "8", METER.formatted(350) + SETTINGS.formatted(15)), List.of("hardnessSetLow"), "meterSetting", 1600, 0.1),
+                Arguments.of("3", usual("\"noSaltUsed\", \"hardAlways\"", "\"looks\": {\"saltLevelUnchanged\": true}, \"brine\": {\"degrees\": "
+                        + "8}, " + bucket("refill", "1", "120") + "\"refillMinutes\": 6, "), List.of("noSalt"), "brineStrength", 8, 0.05),
+                Arguments.of("4", usual("\"brineTankFull\"", bucket("brineDraw", "0.25", "750") + "\"looks\": {\"suctionWithoutDrainHose\": false, \"airBubbles\": false}, "), List.of("injectorPlugged"), "suction",
+                        0.02, 1e-5),
+                Arguments.of("5", complaint("\"muchSalt\"", "\"books\": {\"salt\": {\"value\": 480, \"unit\": \"lb\"}, \"regenerations\": 60"
+                        + "}, ", 20, "\"resinVolume\": {\"value\": 1, \"unit\": \"ft3\"}", "6", METER.formatted(350)),
+                        List.of("refillTooMuch"), "saltByBooks", 8, 0.01),
+                Arguments.of("6", usual("\"hardAtTimes\"", "\"meterCheck\": {\"bucket\": {\"value\": 5, \"unit\": \"gal\"}, \"fills\": 10, "
+                        + "\"counted\": {\"value\": 15.8, \"unit\": \"gal\"}}, "), List.of("meterNotCounting"), "meterShare", 31.6, 0.01),
+                Arguments.of("7", usual("\"waterToDrain\"", "\"drainInService\": {\"value\": 0.4, \"unit\": \"gpm\"}, "), List.of("sealWorn"),
+                        "drainRunsInService", Double.NaN, 0),
+                Arguments.of("8", usual("\"hardAtTimes\"", run + "\"hardness\": {\"raw\": {\"value\": 20, \"unit\": \"gpg\"}, \"outlet\": "
+                        + "{\"value\": 0, \"unit\": \"gpg\"}}, " + bucket("refill", "1", "134") + "\"refillMinutes\": 6, "),
+                        List.of("resinFouled", "resinOxidised", "resinLost"), "breakthrough", 14_000, 1),
+                Arguments.of("9", usual("\"salty\"", "\"chlorideExcess\": {\"value\": 870, \"unit\": \"mg/L\"}, "), List.of("rinseShort"),
+                        "chlorideExcess", 870, 0.01),
+                Arguments.of("10", complaint("\"hardAtTimes\", \"hardAtWeekends\"", "", 20, "\"resinVolume\": {\"value\": 1, \"unit\": "
+                        + "\"ft3\"}", "8", METER.formatted(150)), List.of("reserveSmall"), "hardNights", 68, 0.5),
+                Arguments.of("11", usual("\"hardHotOnly\"", "\"hotHardness\": {\"value\": 12, \"unit\": \"gpg\"}, " + drops("20", "1", "1")),
+                        List.of("heater"), "hotShare", 100 * 11 / 19.0, 0.01),
+                Arguments.of("12", complaint("\"lowPressure\"", gauge + bucket("serviceFlow", "5", "50"), 20, "\"resinVolume\": {\"value\": "
+                        + "1.5, \"unit\": \"ft3\"}, \"tankDiameter\": {\"value\": 9.6, \"unit\": \"in\"}, \"tankHeight\": {\"value\": 54, "
+                        + "\"unit\": \"in\"}", "9", METER.formatted(350)), List.of("sediment", "resinOxidised"), "pressureLoss",
+                        100 * 12 / 4.1, 4));
+    }
+
+    @ParameterizedTest(name = "case {0}")
+    @MethodSource("constructed")
+    void findsTheCauseOfConstructedCases(String number, String request, List<String> first, String sign, double measured, double tolerance) {
+        JsonPath answer = post(request).statusCode(200).extract().jsonPath();
+        assertTrue(first.contains(answer.getString("causes[0].cause")), () -> number + ": " + answer.getList("causes.cause") + answer.getList(
+                "causes.sharePercent"));
+        String balance = "causes[0].balances.find { it.sign == '" + sign + "' }.";
+        if (!Double.isNaN(measured)) {
+            assertEquals(measured, answer.getDouble(balance + "measured"), tolerance);
+            assertEquals(0, answer.getDouble(balance + "deviation"), 2);
+        }
+        assertEquals(true, answer.getBoolean(balance + "met"));
+    }
+
+    /** 0.4 gpm × 1440 × 365 = 210,240 gal, 2,313 USD at 11 USD per 1,000 gal. */
+    @Test
+    void statesWhatALeakToTheDrainTakes() {
+        post(usual("\"waterToDrain\"", "\"drainInService\": {\"value\": 0.4, \"unit\": \"gpm\"}, ")).statusCode(200)
+                .body("causes.find { it.cause == 'sealWorn' }.ifLeft.waterPerYear.value.toDouble()", closeTo(210_240, 3000));
+    }
+
+    /** Hot water that stays hard is fed from before the softener. */
+    @Test
+    void findsHotWaterFedFromBeforeTheSoftener() {
+        post(usual("\"hardHotOnly\"", "\"hotHardness\": {\"value\": 12, \"unit\": \"gpg\"}, \"looks\": {\"hotStaysHard\": true}, "
+                + drops("20", "1", "1"))).statusCode(200).body("causes[0].cause", equalTo("hotSideHard"));
+    }
+
+    /** What can hurt comes first, and is a caution. */
+    @Test
+    void putsWhatCanHurtFirst() {
+        post(usual("\"hardAlways\"", "\"looks\": {\"airGapMissing\": true}, ")).statusCode(200)
+                .body("cautions.code", hasItem("crossConnection"));
+        post(usual("\"odour\"", "\"looks\": {\"airGapMissing\": true}, ")).statusCode(200)
+                .body("causes[0].cause", equalTo("crossConnection")).body("causes[0].canHurt", equalTo(true))
+                .body("cautions.code", hasItem("crossConnection"));
+        String passes = usual("\"hardAlways\"", "\"unsafeRawWater\": true, ");
+        post(passes).statusCode(200).body("causes[0].canHurt", equalTo(true)).body("cautions.code", hasItem("treatmentBypassed"))
+                .body("cautions[0].severity", equalTo("stop"));
+        post(usual("\"hardAlways\"", "")).statusCode(200).body("cautions.code", not(hasItem("treatmentBypassed")));
+    }
+
+    /** No cause fits two numbers that contradict each other. */
+    @Test
+    void mayLeaveAComplaintUnexplained() {
+        post(usual("\"hardAlways\"", "\"meterCheck\": {\"bucket\": {\"value\": 5, \"unit\": \"gal\"}, \"fills\": 10, \"counted\": "
+                + "{\"value\": 15.8, \"unit\": \"gal\"}}, " + drops("20", "0.5", "5"))).statusCode(200)
+                .body("verdict", equalTo("unexplained")).body("summary", containsString("No known cause"));
+    }
+
+    /** Only what is proved is found, and then nothing more has to be tested. */
+    @Test
+    void asksForTheProofOfAnAlmostCertainCause() {
+        JsonPath open = post(usual("\"hardAlways\"", "")).statusCode(200).extract().jsonPath();
+        assertEquals("open", open.getString("verdict"));
+        assertTrue(open.getList("nextTests.gainBits", Double.class).stream().allMatch(gain -> gain > 0));
+        post(usual("\"hardAlways\"", drops("20", "0.5", "5"))).statusCode(200).body("verdict", equalTo("found"))
+                .body("summary", containsString("Tap and outlet are then equally soft."));
+    }
+
+    @Test
+    void refusesWhatContradictsItself() {
+        post(usual("\"hardAlways\"", "\"notSeen\": [\"hardAlways\"], \"hotHardness\": {\"value\": 12, \"unit\": \"gpg\"}, ")).statusCode(422)
+                .body("errors.pointer", hasItems("/notSeen", "/hardness"));
+        post(usual("", "")).statusCode(422).body("errors.pointer", hasItem("/symptoms"));
+    }
+
+    private static ValidatableResponse post(String body) {
+        return TestServer.post("/v1/complaint-diagnosis", body);
+    }
+}
