@@ -5,7 +5,6 @@ import dev.brinebook.household.Days;
 import dev.brinebook.regeneration.Cycle;
 import dev.brinebook.regeneration.CycleDesign;
 import dev.brinebook.regeneration.CycleFlows;
-import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.ExistingSoftener;
@@ -44,7 +43,7 @@ public record CaseDesign(double suctionLitresPerMinute, double drainLitresPerMin
         double diluted = brine.bedVolumesPerHour() * setup.softener().bed().resinLitres() / MINUTES_PER_HOUR;
         Policy right = found.policy().withMeter(meterLitres(setup.capacityGrams(), duty.loadMgPerL()));
         return new CaseDesign(flows.brineSuctionLitresPerMinute().orElse(diluted * brine.saturatedLitres() / brine.dilutedLitres()),
-                cycle.step(CycleStep.Kind.BACKWASH).flowLitresPerMinute(), CycleDesign.refillLitres(setup.softener().salt(), saltGrams,
+                cycle.backwashFlow().litresPerMinute(), CycleDesign.refillLitres(setup.softener().salt(), saltGrams,
                 celsius), saltGrams / 1000, setup.capacityGrams(), duty.water().hardnessMgPerL(), duty.loadMgPerL(), duty.meanLitres(),
                 setup.with(right).year(duty).totals().regenerations() / Days.PER_YEAR, setup.softener().bed().resinLitres());
     }
@@ -78,9 +77,12 @@ public record CaseDesign(double suctionLitresPerMinute, double drainLitresPerMin
         };
     }
 
-    /** A number that was measured, in its base unit, with its standard uncertainty. */
+    /** A number that was measured, in its base unit, with its standard uncertainty; it tells nothing where the case expects none. */
     public Observation observed(Sign sign, double value, double uncertainty) {
         double one = scale(sign);
+        if (!(one > 0 && one < Double.POSITIVE_INFINITY)) {
+            return Observation.none(sign);
+        }
         return new Observation(sign, value / one, Math.max(uncertainty / one, Diagnosis.ASSUMED_LEAST_UNCERTAINTY_SHARE));
     }
 }

@@ -90,7 +90,7 @@ public final class CaseSigns {
         ExistingSoftener.Meter meter = found.meter();
         if (!found.policy().byClock() && settingsRead) {
             all.signs.add(design.observed(Sign.METER_SETTING, meter.meterLitres(), meter.meterLitres()
-                    * duty.water().hardnessUncertaintyMgPerL() / duty.water().hardnessMgPerL()));
+                    * duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL()));
         }
         OptionalDouble reserve = found.policy().fixedReserveLitres();
         if (reserve.isPresent() && !found.unknown().contains(Setting.RESERVE)) {
