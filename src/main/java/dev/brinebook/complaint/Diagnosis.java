@@ -85,6 +85,11 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
      */
     public record Balance(Sign sign, double low, double high, Optional<Observation> observed, double deviation, boolean met,
             boolean decides) {
+
+        /** Whether what was seen refuses the cause. */
+        boolean refuses() {
+            return decides && observed.isPresent() && !met;
+        }
     }
 
     public Diagnosis {
@@ -120,7 +125,7 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
 
     private static Verdict verdict(Cause top, Belief belief, List<Observation> observations) {
         List<Balance> balances = balances(top, observations);
-        if (top == Cause.OTHER || balances.stream().anyMatch(balance -> balance.decides && balance.observed.isPresent() && !balance.met)) {
+        if (top == Cause.OTHER || balances.stream().anyMatch(Balance::refuses)) {
             return Verdict.UNEXPLAINED;
         }
         boolean proved = balances.stream().noneMatch(balance -> balance.observed.isEmpty());
@@ -144,7 +149,7 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
         return all;
     }
 
-    /** What a cause predicts of its proof, of every number, and of the looks that it is named for or that contradict it; the proof first. */
+    /** What a cause predicts of its proof, of every number, and of the looks that it is named for or that contradict it. */
     public static List<Balance> balances(Cause cause, Collection<Observation> observations) {
         Optional<Sign> proof = CauseTable.of(cause).proof();
         return Arrays.stream(Sign.values()).sorted(Comparator.comparing(sign -> !proof.equals(Optional.of(sign))))

@@ -290,7 +290,8 @@ final class FaultLaboratory {
             case METERED_USE -> Math.max(0.02, number * Math.sqrt(0.535 / WEEKS_OF_DAYS));
             case CHLORIDE_EXCESS -> 0.4;
             case PRESSURE_LOSS -> 0.15;
-            case SOFT_DAYS -> Math.max(0.1, number * use.cv() / Math.sqrt(Math.max(1, number * 1000 * capacity / hardness / use.meanLitres())));
+            case SOFT_DAYS -> Math.max(0.1, number * use.cv() / Math.sqrt(Math.max(1, number * 1000 * capacity / hardness
+                    / use.meanLitres())));
             default -> 0.04;
         };
     }

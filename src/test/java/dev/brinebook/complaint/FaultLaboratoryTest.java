@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -53,7 +55,7 @@ class FaultLaboratoryTest {
         assertEquals(Files.readString(MATRIX), matrix, "write it with -Dcontract.write=true");
     }
 
-    private static double share(List<Trial> trials, java.util.function.Predicate<Trial> so) {
+    private static double share(List<Trial> trials, Predicate<Trial> so) {
         return (double) trials.stream().filter(so).count() / trials.size();
     }
 
@@ -119,7 +121,7 @@ class FaultLaboratoryTest {
     }
 
     private static String wire(Cause cause) {
-        String[] words = cause.name().toLowerCase(java.util.Locale.ROOT).split("_");
+        String[] words = cause.name().toLowerCase(Locale.ROOT).split("_");
         return words[0] + Arrays.stream(words).skip(1).map(word -> Character.toUpperCase(word.charAt(0)) + word.substring(1))
                 .collect(Collectors.joining());
     }

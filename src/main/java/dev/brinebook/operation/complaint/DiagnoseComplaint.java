@@ -39,9 +39,9 @@ public final class DiagnoseComplaint {
             "diagnoseComplaint", "/v1/complaint-diagnosis", "Find what is wrong with a softener",
             "Choose this when something is wrong with a softener: hard or salty water, too much salt or none, a full brine tank, water to "
                     + "the drain, low pressure, colour, resin in taps, odour, or regenerations too often, never, or at the wrong hour. "
-                    + "It ranks the causes and shows what each predicts for this case against what was measured, how sure it is, what to do, "
-                    + "and what the cause takes while it is left. It names the next test that tells most for its minutes; send its "
-                    + "result with the same request. For errors in the settings alone choose reviewSettings; for readings alone "
+                    + "It ranks the causes and shows what each predicts for this case against what was measured, how sure it is, what "
+                    + "to do, and what the cause takes while it is left. It names the next test that tells most for its minutes; send "
+                    + "its result with the same request. For errors in the settings alone choose reviewSettings; for readings alone "
                     + "reduceFieldMeasurements.",
             ComplaintDiagnosisRequest.class, ComplaintDiagnosisAnswer.class, DiagnoseComplaint::answer, List.of(),
             List.of("well-family", "apartment"));
@@ -74,9 +74,9 @@ public final class DiagnoseComplaint {
         OptionalDouble drain = request.drainInService() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(request.drainInService().inBase());
         return new ComplaintDiagnosisAnswer(explanation.behindStops(summary(diagnosis, units)), diagnosis.verdict(),
-                shown.stream().map(cause -> line(cause, diagnosis, observations, unsafe, values, CostOfWaiting.of(cause, observations, drain,
-                found, given.duty()))).toList(), diagnosis.next().stream().limit(MOST_TESTS).map(advice -> TestLine.of(advice, units))
-                .toList(), Rounding.toThousandth(diagnosis.belief().entropyBits()), explanation.cautions(), explanation.assumptions(),
+                shown.stream().map(cause -> line(cause, diagnosis, observations, unsafe, values, CostOfWaiting.of(cause, observations,
+                drain, found, given.duty()))).toList(),
+                diagnosis.next().stream().limit(MOST_TESTS).map(advice -> TestLine.of(advice, units)).toList(), Rounding.toThousandth(diagnosis.belief().entropyBits()), explanation.cautions(), explanation.assumptions(),
                 explanation.basis(), ModelVersion.CURRENT);
     }
 
